@@ -1,0 +1,76 @@
+package turnalike.units;
+
+/**
+ * A length or a place along the piece, in millimetres. May be negative as a difference; whatever takes a size says so itself.
+ * Nothing is rounded here: rounding is printing, see {@link LengthText}.
+ *
+ * @param mm millimetres; finite, else {@link IllegalArgumentException}
+ */
+public record Length(double mm) implements Comparable<Length> {
+    /** Millimetres in an inch, exact by definition (international inch, 1959; from memory). */
+    public static final double MM_PER_INCH = 25.4;
+
+    /** No length at all. */
+    public static final Length ZERO = new Length(0);
+
+    /** The longest length a job may hold, 20 m: beyond it a slip of the pen is likelier than a spindle. */
+    public static final Length LONGEST = new Length(20_000);
+
+    public Length {
+        if (!Double.isFinite(mm)) {
+            throw new IllegalArgumentException("length must be finite, was %s mm".formatted(mm));
+        }
+        mm += 0.0; // -0.0 becomes 0.0, so equal lengths are equal records
+    }
+
+    public static Length ofMm(double mm) {
+        return new Length(mm);
+    }
+
+    public static Length ofInches(double inches) {
+        return new Length(inches * MM_PER_INCH);
+    }
+
+    public double inches() {
+        return mm / MM_PER_INCH;
+    }
+
+    public Length plus(Length other) {
+        return new Length(mm + other.mm);
+    }
+
+    public Length minus(Length other) {
+        return new Length(mm - other.mm);
+    }
+
+    public Length times(double factor) {
+        return new Length(mm * factor);
+    }
+
+    public Length abs() {
+        return new Length(Math.abs(mm));
+    }
+
+    public boolean isPositive() {
+        return mm > 0;
+    }
+
+    /**
+     * Reads a length in the whole grammar of a job file, see {@link LengthText}.
+     *
+     * @param bareUnits the units of a number that carries none
+     */
+    public static Parsed<Length> parse(String text, UnitSystem bareUnits) {
+        return LengthText.parse(text, bareUnits);
+    }
+
+    /** This length as a turner in that system writes it, with its unit, rounded to the nearest 1/64 in or 0.1 mm. */
+    public String format(UnitSystem units) {
+        return LengthText.print(this, units).text();
+    }
+
+    @Override
+    public int compareTo(Length other) {
+        return Double.compare(mm, other.mm);
+    }
+}

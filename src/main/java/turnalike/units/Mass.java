@@ -1,0 +1,43 @@
+package turnalike.units;
+
+/**
+ * A mass in grams. May be negative as a difference.
+ *
+ * @param grams finite, else {@link IllegalArgumentException}
+ */
+public record Mass(double grams) implements Comparable<Mass> {
+    /** Grams in an avoirdupois ounce, exact: 453.59237 g / 16 (international pound, 1959; from memory). */
+    public static final double GRAMS_PER_OUNCE = 28.349523125;
+
+    public Mass {
+        if (!Double.isFinite(grams)) {
+            throw new IllegalArgumentException("mass must be finite, was %s g".formatted(grams));
+        }
+        grams += 0.0; // see Length
+    }
+
+    public static Mass ofGrams(double grams) {
+        return new Mass(grams);
+    }
+
+    public static Mass ofOunces(double ounces) {
+        return new Mass(ounces * GRAMS_PER_OUNCE);
+    }
+
+    public double ounces() {
+        return grams / GRAMS_PER_OUNCE;
+    }
+
+    public Mass plus(Mass other) {
+        return new Mass(grams + other.grams);
+    }
+
+    public Mass minus(Mass other) {
+        return new Mass(grams - other.grams);
+    }
+
+    @Override
+    public int compareTo(Mass other) {
+        return Double.compare(grams, other.grams);
+    }
+}

@@ -1,0 +1,42 @@
+package turnalike.units;
+
+import java.util.Optional;
+
+/** The units a job is written in. Inside, every length is in millimetres; this says how a bare number is read and how lengths print. */
+public enum UnitSystem {
+    /** Inches, printed as fractions to the nearest 1/64. */
+    INCH("in"),
+    /** Millimetres, printed to the nearest 0.1. */
+    METRIC("mm");
+
+    private final String symbol;
+
+    UnitSystem(String symbol) {
+        this.symbol = symbol;
+    }
+
+    /** The word a job file uses: {@code in} or {@code mm}. */
+    public String symbol() {
+        return symbol;
+    }
+
+    /** The other system, for the figure shown in reach beside each length. */
+    public UnitSystem other() {
+        return this == INCH ? METRIC : INCH;
+    }
+
+    /** The length of {@code count} of this system's units. */
+    public Length length(double count) {
+        return this == INCH ? Length.ofInches(count) : Length.ofMm(count);
+    }
+
+    /** The system whose symbol this is, if any. */
+    public static Optional<UnitSystem> find(String symbol) {
+        for (UnitSystem system : values()) {
+            if (system.symbol.equals(symbol)) {
+                return Optional.of(system);
+            }
+        }
+        return Optional.empty();
+    }
+}
