@@ -1,0 +1,161 @@
+package turnalike.outline;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import turnalike.units.Length;
+
+/**
+ * r = Σ cₖ uᵏ with u = x / length, so every coefficient is a radius in millimetres.
+ *
+ * @param length along the axis, above zero
+ * @param coefficientsMm c₀, c₁, …, of degree 3 at most, so that its drawing as a Bézier curve is exact; the radius must be nowhere
+ *     below zero
+ */
+public record Polynomial(Length length, List<Double> coefficientsMm) implements Curve {
+    private static final int HIGHEST_DEGREE = 3;
+
+    public Polynomial {
+        Checks.positive("polynomial length", length);
+        coefficientsMm = List.copyOf(coefficientsMm);
+        if (coefficientsMm.isEmpty() || coefficientsMm.size() > HIGHEST_DEGREE + 1) {
+            throw new IllegalArgumentException(
+                    "polynomial degree must be 0 to 3, had %d coefficients".formatted(coefficientsMm.size()));
+        }
+        Checks.notNegative("polynomial's least radius", leastMm(length, coefficientsMm));
+    }
+
+    /** The quadratic through the start, middle and end radii (Lagrange's form, gathered by powers of u). */
+    public static Polynomial quadraticThrough(Length length, Length start, Length middle, Length end) {
+        return new Polynomial(length, quadratic(start.mm(), middle.mm(), end.mm()));
+    }
+
+    /** The least radius of the quadratic through three radii; may be below zero, which is why one asks before making it. */
+    public static Length leastOfQuadratic(Length start, Length middle, Length end) {
+        return Length.ofMm(leastMm(Length.ofMm(1), quadratic(start.mm(), middle.mm(), end.mm())));
+    }
+
+    /** The largest radius of the quadratic through three radii. */
+    public static Length largestOfQuadratic(Length start, Length middle, Length end) {
+        return leastOfQuadratic(start.times(-1), middle.times(-1), end.times(-1))
+                .times(-1);
+    }
+
+    /** The cubic with given end radii and end slopes dr/dx (Hermite's form). */
+    public static Polynomial hermite(Length length, Length start, double startSlope, Length end, double endSlope) {
+        double rise = end.minus(start).mm();
+        double first = startSlope * length.mm();
+        double last = endSlope * length.mm();
+        return new Polynomial(length, List.of(start.mm(), first, 3 * rise - 2 * first - last, first + last - 2 * rise));
+    }
+
+    private static List<Double> quadratic(double start, double middle, double end) {
+        return List.of(start, 4 * middle - 3 * start - end, 2 * start - 4 * middle + 2 * end);
+    }
+
+    private static double leastMm(Length length, List<Double> coefficients) {
+        double least = Math.min(valueAt(coefficients, 0), valueAt(coefficients, 1));
+        for (double place : levelPlaces(coefficients)) {
+            least = Math.min(least, valueAt(coefficients, place));
+        }
+        // Rounding may leave a curve that touches the axis a hair below it.
+        return least < 0 && least > -1e-9 * length.mm() ? 0 : least;
+    }
+
+    private static double valueAt(List<Double> coefficients, double u) {
+        double sum = 0;
+        for (int k = coefficients.size() - 1; k >= 0; k--) {
+            sum = sum * u + coefficients.get(k);
+        }
+        return sum;
+    }
+
+    /** Where the derivative c₁ + 2c₂u + 3c₃u² is zero strictly inside (0, 1); a double root counts once. */
+    private static List<Double> levelPlaces(List<Double> c) {
+        double c1 = c.size() > 1 ? c.get(1) : 0;
+        double c2 = c.size() > 2 ? c.get(2) : 0;
+        double c3 = c.size() > 3 ? c.get(3) : 0;
+        List<Double> roots = new ArrayList<>();
+        double discriminant = c2 * c2 - 3 * c1 * c3;
+        if (discriminant >= 0 && (c2 != 0 || c3 != 0)) {
+            // The form that adds numbers of one sign, so that neither root loses its digits.
+            double q = -(c2 + Math.copySign(Math.sqrt(discriminant), c2));
+            addInside(roots, q == 0 ? 0 : c1 / q);
+            addInside(roots, c3 == 0 ? Double.NaN : q / (3 * c3));
+        }
+        Collections.sort(roots);
+        return roots;
+    }
+
+    private static void addInside(List<Double> roots, double u) {
+        if (u > 0 && u < 1 && !roots.contains(u)) {
+            roots.add(u);
+        }
+    }
+
+    @Override
+    public double radiusMm(double xMm) {
+        return Math.max(0, valueAt(coefficientsMm, Checks.within(xMm, length) / length.mm()));
+    }
+
+    @Override
+    public double slope(double xMm) {
+        double u = Checks.within(xMm, length) / length.mm();
+        double sum = 0;
+        for (int k = coefficientsMm.size() - 1; k >= 1; k--) {
+            sum = sum * u + k * coefficientsMm.get(k);
+        }
+        return sum / length.mm();
+    }
+
+    @Override
+    public double integral(int xPower, int rPower) {
+        double[] power = {1};
+        for (int i = 0; i < rPower; i++) {
+            power = product(power);
+        }
+        double sum = 0;
+        for (int k = 0; k < power.length; k++) {
+            sum += power[k] / (k + xPower + 1);
+        }
+        return sum * Math.pow(length.mm(), xPower + 1);
+    }
+
+    private double[] product(double[] factor) {
+        double[] out = new double[factor.length + coefficientsMm.size() - 1];
+        for (int i = 0; i < factor.length; i++) {
+            for (int k = 0; k < coefficientsMm.size(); k++) {
+                out[i + k] += factor[i] * coefficientsMm.get(k);
+            }
+        }
+        return out;
+    }
+
+    @Override
+    public List<Double> levelPlacesMm() {
+        return levelPlaces(coefficientsMm).stream().map(u -> u * length.mm()).toList();
+    }
+
+    /** Σ cₖ (1−u)ᵏ gathered by powers of u, by Horner's rule on polynomials. */
+    @Override
+    public Polynomial reversed() {
+        int degree = coefficientsMm.size() - 1;
+        double[] out = new double[degree + 1];
+        for (int k = degree; k >= 0; k--) {
+            for (int i = degree; i >= 1; i--) {
+                out[i] = out[i] - out[i - 1];
+            }
+            out[0] += coefficientsMm.get(k);
+        }
+        List<Double> turned = new ArrayList<>();
+        for (double each : out) {
+            turned.add(each);
+        }
+        return new Polynomial(length, turned);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+        return cases.polynomial(this);
+    }
+}
