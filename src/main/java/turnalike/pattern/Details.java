@@ -1,0 +1,18 @@
+package turnalike.pattern;
+
+import java.util.Optional;
+
+/**
+ * What every member may carry besides its sizes.
+ *
+ * @param name the turner's own name for it
+ * @param byEye not measured when turning: its highest or deepest point gets no mark
+ */
+public record Details(Optional<String> name, boolean byEye) {
+    /** No name, measured. */
+    public static final Details NONE = new Details(Optional.empty(), false);
+
+    public static Details named(String name) {
+        return new Details(Optional.of(name), false);
+    }
+}

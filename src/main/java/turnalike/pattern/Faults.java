@@ -1,0 +1,69 @@
+package turnalike.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import turnalike.units.Length;
+import turnalike.units.LengthText;
+
+/** Gathers what is wrong with a member's sizes. Every member kind states its rules once with this, for its maker and for the reader. */
+final class Faults {
+    private final List<Fault> found = new ArrayList<>();
+
+    static Faults in(Length length) {
+        return new Faults().positive("length", length);
+    }
+
+    Faults positive(String key, Length size) {
+        if (!size.isPositive()) {
+            found.add(new Fault(key, "must be above zero, was " + print(size), "give a size above zero"));
+        }
+        return this;
+    }
+
+    Faults notNegative(String key, Length size) {
+        if (size.mm() < 0) {
+            found.add(new Fault(key, "must not be below zero, was " + print(size), "give zero or more"));
+        }
+        return this;
+    }
+
+    Faults larger(String key, Length size, String otherKey, Length other) {
+        if (size.isPositive() && other.isPositive() && size.compareTo(other) <= 0) {
+            found.add(new Fault(
+                    key,
+                    "must exceed the %s, was %s with a %s of %s"
+                            .formatted(otherKey, print(size), otherKey, print(other)),
+                    "make the %s larger or the %s smaller".formatted(key, otherKey)));
+        }
+        return this;
+    }
+
+    Faults when(boolean wrong, String key, String what, String mend) {
+        if (wrong) {
+            found.add(new Fault(key, what, mend));
+        }
+        return this;
+    }
+
+    boolean isEmpty() {
+        return found.isEmpty();
+    }
+
+    List<Fault> list() {
+        return List.copyOf(found);
+    }
+
+    /** For a maker of an invalid member: our own fault, since the reader asks first. */
+    static void refuse(String kind, List<Fault> faults) {
+        if (!faults.isEmpty()) {
+            throw new IllegalArgumentException(
+                    kind + " " + faults.get(0).key() + " " + faults.get(0).what());
+        }
+    }
+
+    /** Both units, since a fault is told before anyone knows which the reader thinks in. */
+    static String print(Length length) {
+        return "%s (%s)"
+                .formatted(LengthText.printMm(length, 3).text(), length.format(turnalike.units.UnitSystem.INCH));
+    }
+}

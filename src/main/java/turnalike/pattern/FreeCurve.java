@@ -1,0 +1,103 @@
+package turnalike.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import turnalike.outline.Curve;
+import turnalike.outline.MonotoneCubic;
+import turnalike.outline.Polynomial;
+import turnalike.units.Length;
+
+/**
+ * A shape known by measured diameters, joined by a curve that never overshoots them (see {@link MonotoneCubic} for which).
+ *
+ * @param points from place zero on, the places rising strictly; two or more
+ */
+public record FreeCurve(List<Point> points, Details details) implements Member {
+    /** A measured diameter and its place from the member's start. */
+    public record Point(Length place, Length diameter) {}
+
+    public FreeCurve {
+        points = List.copyOf(points);
+        Faults.refuse("curve", faults(points));
+    }
+
+    public static List<Fault> faults(List<Point> points) {
+        Faults faults = new Faults()
+                .when(points.size() < 2, "points", "are %d".formatted(points.size()), "give two points or more")
+                .when(
+                        !points.isEmpty() && points.get(0).place().mm() != 0,
+                        "points",
+                        "do not begin at place 0",
+                        "measure places from the member's start");
+        for (int i = 0; i < points.size(); i++) {
+            faults.positive("point %d diameter".formatted(i + 1), points.get(i).diameter());
+            boolean falls =
+                    i > 0 && points.get(i).place().compareTo(points.get(i - 1).place()) <= 0;
+            faults.when(
+                    falls,
+                    "point %d".formatted(i + 1),
+                    "does not lie beyond the point before it",
+                    "give the points in order of place");
+        }
+        return faults.list();
+    }
+
+    @Override
+    public Length length() {
+        return points.get(points.size() - 1).place();
+    }
+
+    @Override
+    public String kind() {
+        return "curve";
+    }
+
+    @Override
+    public List<Curve> curves(Ends ends) {
+        return List.copyOf(pieces());
+    }
+
+    private List<Polynomial> pieces() {
+        return MonotoneCubic.through(points.stream()
+                .map(point ->
+                        new MonotoneCubic.Point(point.place(), point.diameter().times(0.5)))
+                .toList());
+    }
+
+    /** Both ends and wherever the curve turns from rising to falling or back. */
+    @Override
+    public List<Diameter> diameters() {
+        List<Diameter> out = new ArrayList<>();
+        int last = points.size() - 1;
+        for (int i = 0; i <= last; i++) {
+            if (i == 0 || i == last || turnsAt(i)) {
+                out.add(new Diameter(
+                        "point " + (i + 1), points.get(i).place(), points.get(i).diameter()));
+            }
+        }
+        return out;
+    }
+
+    private boolean turnsAt(int i) {
+        double before =
+                points.get(i).diameter().minus(points.get(i - 1).diameter()).mm();
+        double after =
+                points.get(i + 1).diameter().minus(points.get(i).diameter()).mm();
+        return before * after <= 0 && (before != 0 || after != 0);
+    }
+
+    @Override
+    public FreeCurve mirrored() {
+        List<Point> out = new ArrayList<>();
+        for (int i = points.size() - 1; i >= 0; i--) {
+            out.add(new Point(
+                    length().minus(points.get(i).place()), points.get(i).diameter()));
+        }
+        return new FreeCurve(out, details);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+        return cases.freeCurve(this);
+    }
+}

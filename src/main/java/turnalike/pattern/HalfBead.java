@@ -1,0 +1,52 @@
+package turnalike.pattern;
+
+import java.util.List;
+import turnalike.outline.Curve;
+import turnalike.outline.EllipseArc;
+import turnalike.units.Length;
+
+/**
+ * A quarter ellipse, bulging: level at its larger end, upright at its smaller one. With s the smaller radius, b the larger and v the
+ * distance from the larger end over the length, r = s + (b − s)√(1 − v²).
+ *
+ * @param length along the axis, above zero
+ * @param from diameter at the start, above zero
+ * @param to diameter at the end, above zero
+ */
+public record HalfBead(Length length, Length from, Length to, Details details) implements Member {
+    public HalfBead {
+        Faults.refuse("half-bead", faults(length, from, to));
+    }
+
+    public static List<Fault> faults(Length length, Length from, Length to) {
+        return Faults.in(length).positive("from", from).positive("to", to).list();
+    }
+
+    @Override
+    public String kind() {
+        return "half-bead";
+    }
+
+    @Override
+    public List<Curve> curves(Ends ends) {
+        boolean falls = from.compareTo(to) >= 0;
+        Length smaller = (falls ? to : from).times(0.5);
+        Length rise = from.minus(to).abs().times(0.5);
+        return List.of(new EllipseArc(length, falls ? Length.ZERO : length, length, smaller, rise));
+    }
+
+    @Override
+    public List<Diameter> diameters() {
+        return Diameters.atEnds(length, from, to);
+    }
+
+    @Override
+    public HalfBead mirrored() {
+        return new HalfBead(length, to, from, details);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+        return cases.halfBead(this);
+    }
+}

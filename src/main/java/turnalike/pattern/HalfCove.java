@@ -1,0 +1,52 @@
+package turnalike.pattern;
+
+import java.util.List;
+import turnalike.outline.Curve;
+import turnalike.outline.EllipseArc;
+import turnalike.units.Length;
+
+/**
+ * A quarter ellipse, hollow: level at its smaller end, upright at its larger one. With s the smaller radius, b the larger and w the
+ * distance from the smaller end over the length, r = b − (b − s)√(1 − w²).
+ *
+ * @param length along the axis, above zero
+ * @param from diameter at the start, above zero
+ * @param to diameter at the end, above zero
+ */
+public record HalfCove(Length length, Length from, Length to, Details details) implements Member {
+    public HalfCove {
+        Faults.refuse("half-cove", faults(length, from, to));
+    }
+
+    public static List<Fault> faults(Length length, Length from, Length to) {
+        return Faults.in(length).positive("from", from).positive("to", to).list();
+    }
+
+    @Override
+    public String kind() {
+        return "half-cove";
+    }
+
+    @Override
+    public List<Curve> curves(Ends ends) {
+        boolean falls = from.compareTo(to) >= 0;
+        Length larger = (falls ? from : to).times(0.5);
+        Length depth = from.minus(to).abs().times(-0.5);
+        return List.of(new EllipseArc(length, falls ? length : Length.ZERO, length, larger, depth));
+    }
+
+    @Override
+    public List<Diameter> diameters() {
+        return Diameters.atEnds(length, from, to);
+    }
+
+    @Override
+    public HalfCove mirrored() {
+        return new HalfCove(length, to, from, details);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+        return cases.halfCove(this);
+    }
+}

@@ -1,0 +1,47 @@
+package turnalike.pattern;
+
+import java.util.List;
+import turnalike.outline.Curve;
+import turnalike.units.Length;
+
+/**
+ * An S of two quadratic halves, level at both ends: r = r₁ + (r₂ − r₁)2u² to the middle, then r₂ − (r₂ − r₁)2(1 − u)².
+ *
+ * @param length along the axis, above zero
+ * @param from diameter at the start, above zero
+ * @param to diameter at the end, above zero
+ */
+public record Ogee(Length length, Length from, Length to, Details details) implements Member {
+    public Ogee {
+        Faults.refuse("ogee", faults(length, from, to));
+    }
+
+    public static List<Fault> faults(Length length, Length from, Length to) {
+        return Faults.in(length).positive("from", from).positive("to", to).list();
+    }
+
+    @Override
+    public String kind() {
+        return "ogee";
+    }
+
+    @Override
+    public List<Curve> curves(Ends ends) {
+        return SCurve.levelAtEnds(length, from.times(0.5), to.times(0.5));
+    }
+
+    @Override
+    public List<Diameter> diameters() {
+        return Diameters.atEnds(length, from, to);
+    }
+
+    @Override
+    public Ogee mirrored() {
+        return new Ogee(length, to, from, details);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+        return cases.ogee(this);
+    }
+}

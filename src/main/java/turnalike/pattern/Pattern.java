@@ -1,0 +1,147 @@
+package turnalike.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import turnalike.outline.Outline;
+import turnalike.outline.Section;
+import turnalike.units.Length;
+import turnalike.units.Problem;
+
+/**
+ * The master spindle: what every piece of the set copies.
+ *
+ * @param name the turner's name for it
+ * @param stock the blank it is turned from
+ * @param members the run, in order from the datum end; at least one
+ */
+public record Pattern(String name, Stock stock, List<Member> members) {
+    public Pattern {
+        members = List.copyOf(members);
+        List<Problem> problems = problems(stock, members);
+        if (!problems.isEmpty()) {
+            throw new IllegalArgumentException(problems.get(0).line());
+        }
+    }
+
+    /** Everything about the run as a whole that cannot exist: no members, one wider than the blank, a run longer than the stock. */
+    public static List<Problem> problems(Stock stock, List<Member> members) {
+        List<Problem> out = new ArrayList<>();
+        if (members.isEmpty()) {
+            out.add(new Problem("pattern: members", "the run is empty", "add at least one member"));
+            return out;
+        }
+        for (Placed placed : placed(members)) {
+            tooWide(stock, placed).ifPresent(out::add);
+        }
+        Length run = runLength(members);
+        // The hair lets a run of sixty-fourths add up to its stock in spite of rounding.
+        if (run.mm() > stock.length().mm() * (1 + 1e-12)) {
+            out.add(new Problem(
+                    "pattern: members",
+                    "the run of %s is longer than the stock of %s"
+                            .formatted(Faults.print(run), Faults.print(stock.length())),
+                    "shorten a member or take longer stock"));
+        }
+        return out;
+    }
+
+    private static Optional<Problem> tooWide(Stock stock, Placed placed) {
+        Length radius = placed.outline().largestRadius();
+        if (placed.member() instanceof Groove groove) {
+            radius = groove.rim().times(0.5);
+        }
+        if (stock.holds(placed.member().section(), radius)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Problem(
+                placed.where(),
+                "is %s across, wider than the blank of %s"
+                        .formatted(
+                                Faults.print(radius.times(2 * stockReach(stock, placed))), Faults.print(stock.size())),
+                "make it narrower or take a larger blank"));
+    }
+
+    private static double stockReach(Stock stock, Placed placed) {
+        boolean arrisesCount = stock.section() == Section.ROUND;
+        return arrisesCount ? placed.member().section().reachFactor() : 1;
+    }
+
+    private static Length runLength(List<Member> members) {
+        Length sum = Length.ZERO;
+        for (Member member : members) {
+            sum = sum.plus(member.length());
+        }
+        return sum;
+    }
+
+    private static List<Placed> placed(List<Member> members) {
+        List<Placed> out = new ArrayList<>();
+        Length at = Length.ZERO;
+        for (int i = 0; i < members.size(); i++) {
+            Member member = members.get(i);
+            Member.Ends ends = new Member.Ends(i == 0, i == members.size() - 1);
+            Outline outline = Outline.of(at, member.curves(ends), member.section());
+            out.add(new Placed(i + 1, member, at, outline));
+            at = outline.end();
+        }
+        return out;
+    }
+
+    /** The members in their places. */
+    public List<Placed> placed() {
+        return placed(members);
+    }
+
+    /** The length of the run, which is the finished piece's; the stock may be longer. */
+    public Length length() {
+        List<Placed> run = placed();
+        return run.get(run.size() - 1).end();
+    }
+
+    public Outline outline() {
+        return Outline.join(placed().stream().map(Placed::outline).toList());
+    }
+
+    /**
+     * The marks in order of place: both ends, every boundary, and the crest of each bead, cove and vee that is not done by eye.
+     */
+    public List<Mark> marks() {
+        List<Placed> run = placed();
+        List<Mark> out = new ArrayList<>();
+        out.add(new Mark(Length.ZERO, "start end", Mark.Kind.END));
+        for (int i = 0; i < run.size(); i++) {
+            Placed placed = run.get(i);
+            if (!placed.member().details().byEye()) {
+                placed.member().crest().ifPresent(crest -> out.add(crestMark(placed, crest)));
+            }
+            boolean last = i + 1 == run.size();
+            out.add(
+                    last
+                            ? new Mark(placed.end(), "far end", Mark.Kind.END)
+                            : new Mark(
+                                    placed.end(),
+                                    caption(placed) + " | " + caption(run.get(i + 1)),
+                                    Mark.Kind.BOUNDARY));
+        }
+        return out;
+    }
+
+    private static Mark crestMark(Placed placed, Length crest) {
+        String word = placed.member() instanceof Bead ? " crest" : " bottom";
+        return new Mark(placed.start().plus(crest), caption(placed) + word, Mark.Kind.CREST);
+    }
+
+    private static String caption(Placed placed) {
+        return placed.number() + " " + placed.member().title();
+    }
+
+    /** The same pattern turned end for end. */
+    public Pattern mirrored() {
+        List<Member> turned = new ArrayList<>();
+        for (int i = members.size() - 1; i >= 0; i--) {
+            turned.add(members.get(i).mirrored());
+        }
+        return new Pattern(name, stock, turned);
+    }
+}

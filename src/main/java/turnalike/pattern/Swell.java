@@ -1,0 +1,65 @@
+package turnalike.pattern;
+
+import java.util.List;
+import turnalike.outline.Curve;
+import turnalike.outline.Polynomial;
+import turnalike.units.Length;
+
+/**
+ * A long, gentle belly or waist: the quadratic through three diameters.
+ *
+ * @param length along the axis, above zero
+ * @param from diameter at the start, above zero
+ * @param middle diameter halfway, above zero
+ * @param to diameter at the end, above zero
+ */
+public record Swell(Length length, Length from, Length middle, Length to, Details details) implements Member {
+    public Swell {
+        Faults.refuse("swell", faults(length, from, middle, to));
+    }
+
+    public static List<Fault> faults(Length length, Length from, Length middle, Length to) {
+        Faults faults = Faults.in(length)
+                .positive("from", from)
+                .positive("middle", middle)
+                .positive("to", to);
+        if (!faults.isEmpty()) {
+            return faults.list();
+        }
+        Length least = Polynomial.leastOfQuadratic(from, middle, to);
+        return faults.when(
+                        !least.isPositive(),
+                        "middle",
+                        "makes the curve dip to %s between its ends".formatted(Faults.print(least)),
+                        "choose a middle nearer the smaller end, or use two tapers")
+                .list();
+    }
+
+    @Override
+    public String kind() {
+        return "swell";
+    }
+
+    @Override
+    public List<Curve> curves(Ends ends) {
+        return List.of(Polynomial.quadraticThrough(length, from.times(0.5), middle.times(0.5), to.times(0.5)));
+    }
+
+    @Override
+    public List<Diameter> diameters() {
+        return List.of(
+                new Diameter("from", Length.ZERO, from),
+                new Diameter("middle", length.times(0.5), middle),
+                new Diameter("to", length, to));
+    }
+
+    @Override
+    public Swell mirrored() {
+        return new Swell(length, to, middle, from, details);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+        return cases.swell(this);
+    }
+}

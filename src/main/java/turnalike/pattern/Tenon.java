@@ -1,0 +1,79 @@
+package turnalike.pattern;
+
+import java.util.ArrayList;
+import java.util.List;
+import turnalike.outline.Curve;
+import turnalike.outline.Line;
+import turnalike.units.Length;
+
+/**
+ * The peg that enters a hole. At a free end of the piece its edge may be broken by a 45° chamfer.
+ *
+ * @param length along the axis, chamfer included; above zero
+ * @param diameter finished, above zero
+ * @param chamfer along the axis and on the radius alike; zero for none, at most half the length and half the diameter
+ */
+public record Tenon(Length length, Length diameter, Length chamfer, Details details) implements Member {
+    public Tenon {
+        Faults.refuse("tenon", faults(length, diameter, chamfer));
+    }
+
+    public static List<Fault> faults(Length length, Length diameter, Length chamfer) {
+        Faults faults = Faults.in(length).positive("diameter", diameter).notNegative("chamfer", chamfer);
+        boolean sized = length.isPositive() && diameter.isPositive();
+        return faults.when(
+                        sized && chamfer.times(2).compareTo(length) > 0,
+                        "chamfer",
+                        "runs past the tenon's middle, was %s on a length of %s"
+                                .formatted(Faults.print(chamfer), Faults.print(length)),
+                        "make it at most half the length")
+                .when(
+                        sized && chamfer.times(2).compareTo(diameter) > 0,
+                        "chamfer",
+                        "runs past the tenon's middle, was %s on a diameter of %s"
+                                .formatted(Faults.print(chamfer), Faults.print(diameter)),
+                        "make it at most half the diameter")
+                .list();
+    }
+
+    @Override
+    public String kind() {
+        return "tenon";
+    }
+
+    @Override
+    public List<Curve> curves(Ends ends) {
+        Length full = diameter.times(0.5);
+        if (!chamfer.isPositive() || !(ends.first() || ends.last())) {
+            return List.of(Line.level(length, full));
+        }
+        Length tip = full.minus(chamfer);
+        Length straight = length.minus(chamfer.times(ends.first() && ends.last() ? 2 : 1));
+        List<Curve> curves = new ArrayList<>();
+        if (ends.first()) {
+            curves.add(new Line(chamfer, tip, full));
+        }
+        if (straight.isPositive()) {
+            curves.add(Line.level(straight, full));
+        }
+        if (ends.last()) {
+            curves.add(new Line(chamfer, full, tip));
+        }
+        return curves;
+    }
+
+    @Override
+    public List<Diameter> diameters() {
+        return List.of(new Diameter("diameter", length.times(0.5), diameter));
+    }
+
+    @Override
+    public Tenon mirrored() {
+        return this;
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+        return cases.tenon(this);
+    }
+}

@@ -1,0 +1,9 @@
+package turnalike.pattern;
+
+/**
+ * Something unwise that can still be turned. The plan comes out all the same.
+ *
+ * @param where the member, as every message names it
+ * @param what what may go wrong, with the figures, and what turners do about it
+ */
+public record Warning(String where, String what) {}

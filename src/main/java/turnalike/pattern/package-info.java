@@ -1,0 +1,8 @@
+/**
+ * The pattern: the run of members that every piece copies, with its marks, what cannot exist and what is unwise to turn. A new member
+ * kind is one record here, named in {@link turnalike.pattern.Member}; the compiler then finds every place that must know it.
+ */
+@NullMarked
+package turnalike.pattern;
+
+import org.jspecify.annotations.NullMarked;
