@@ -1,0 +1,188 @@
+package turnalike.pattern;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static turnalike.pattern.Samples.mm;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import turnalike.Seeds;
+import turnalike.outline.Section;
+import turnalike.units.Problem;
+
+class PatternTest {
+    private static final Stock STOCK = new Stock(Section.SQUARE, mm(40), mm(500));
+
+    private static Pattern pattern(Member... members) {
+        return new Pattern("p", STOCK, List.of(members));
+    }
+
+    private static Bead bead(Details details) {
+        return new Bead(mm(20), mm(20), mm(30), details);
+    }
+
+    private static Cylinder cylinder(double length, double diameter) {
+        return new Cylinder(mm(length), mm(diameter), Details.NONE);
+    }
+
+    @Test
+    void marks_are_both_ends_every_boundary_and_the_crests() {
+        Pattern pattern = pattern(
+                new Tenon(mm(15), mm(12), mm(1), Details.NONE),
+                bead(Details.named("upper")),
+                new Cove(mm(10), mm(28), mm(20), Details.NONE),
+                new Vee(mm(6), mm(28), mm(24), Details.NONE),
+                cylinder(30, 20));
+        assertThat(pattern.marks().stream().map(mark -> mark.place().mm()))
+                .containsExactly(0.0, 15.0, 25.0, 35.0, 40.0, 45.0, 48.0, 51.0, 81.0);
+        assertThat(pattern.marks().stream().map(Mark::label))
+                .containsExactly(
+                        "start end",
+                        "1 tenon | 2 upper",
+                        "2 upper crest",
+                        "2 upper | 3 cove",
+                        "3 cove bottom",
+                        "3 cove | 4 vee",
+                        "4 vee bottom",
+                        "4 vee | 5 cylinder",
+                        "far end");
+        assertThat(pattern.length().mm()).isEqualTo(81);
+    }
+
+    @Test
+    void bead_at_start_has_a_mark_at_its_crown() {
+        assertThat(pattern(bead(Details.NONE)).marks().get(1).place().mm()).isEqualTo(10);
+    }
+
+    @Test
+    void a_member_by_eye_gets_no_crest_mark_but_keeps_its_edges() {
+        Pattern pattern = pattern(bead(new Details(java.util.Optional.empty(), true)), cylinder(5, 20));
+        assertThat(pattern.marks().stream().map(mark -> mark.place().mm())).containsExactly(0.0, 20.0, 25.0);
+    }
+
+    @Test
+    void only_what_cannot_exist_is_refused() {
+        assertThat(whats(List.of())).containsExactly("the run is empty");
+        assertThat(Pattern.problems(STOCK, List.of(cylinder(10, 40)))).isEmpty();
+        assertThat(Pattern.problems(STOCK, List.of(cylinder(500, 40)))).isEmpty();
+        assertThat(whats(List.of(cylinder(10, 40.1))))
+                .hasSize(1)
+                .first()
+                .asString()
+                .contains("wider than the blank");
+        assertThat(whats(List.of(cylinder(500.1, 30))))
+                .hasSize(1)
+                .first()
+                .asString()
+                .contains("longer than the stock");
+        assertThat(whats(List.of(new Square(mm(10), mm(41), Details.NONE)))).hasSize(1);
+        assertThat(whats(List.of(new Groove(mm(10), mm(41), mm(20), Details.NONE))))
+                .hasSize(1);
+        assertThat(whats(List.of(new Swell(mm(100), mm(30), mm(40), mm(39), Details.NONE))))
+                .hasSize(1);
+        assertThatThrownBy(() -> pattern(cylinder(501, 10))).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void a_square_in_round_stock_is_measured_across_its_arrises() {
+        Stock round = new Stock(Section.ROUND, mm(40), mm(100));
+        assertThat(Pattern.problems(round, List.of(new Square(mm(10), mm(28), Details.NONE))))
+                .isEmpty();
+        assertThat(Pattern.problems(round, List.of(new Square(mm(10), mm(29), Details.NONE))))
+                .hasSize(1);
+        assertThat(Pattern.problems(round, List.of(cylinder(10, 40)))).isEmpty();
+    }
+
+    @Test
+    void a_problem_names_the_members_number_and_name() {
+        Details name = Details.named("upper bead");
+        List<Problem> problems = Pattern.problems(STOCK, List.of(cylinder(9, 9), new Bead(mm(9), mm(9), mm(50), name)));
+        assertThat(problems).extracting(Problem::where).containsExactly("member 2 (upper bead)");
+    }
+
+    private static List<String> whats(List<Member> members) {
+        return Pattern.problems(STOCK, members).stream().map(Problem::what).toList();
+    }
+
+    @Test
+    void a_mirrored_pattern_has_mirrored_marks() {
+        Seeds.each(50, random -> {
+            Pattern pattern = Samples.pattern(1 + random.nextInt(10), random);
+            List<Mark> marks = pattern.marks();
+            List<Mark> turned = pattern.mirrored().marks();
+            assertThat(turned).hasSameSizeAs(marks);
+            for (int i = 0; i < marks.size(); i++) {
+                double place = pattern.length()
+                        .minus(marks.get(marks.size() - 1 - i).place())
+                        .mm();
+                assertThat(turned.get(i).place().mm()).isCloseTo(place, within(1e-7));
+            }
+        });
+    }
+
+    @Test
+    void warns_of_a_tenon_thicker_than_its_neighbour() {
+        assertWarns("no shoulder", new Tenon(mm(20), mm(16), mm(0), Details.NONE), cylinder(50, 12));
+        assertSilent("no shoulder", new Tenon(mm(20), mm(12), mm(0), Details.NONE), cylinder(50, 16));
+        assertWarns("no shoulder", cylinder(50, 12), new Tenon(mm(20), mm(16), mm(0), Details.NONE));
+    }
+
+    @Test
+    void warns_of_a_cove_or_vee_too_narrow_for_its_depth() {
+        assertWarns("gouge", new Cove(mm(10), mm(30), mm(19), Details.NONE));
+        assertSilent("gouge", new Cove(mm(10), mm(30), mm(20), Details.NONE));
+        assertWarns("skew", new Vee(mm(4), mm(30), mm(21), Details.NONE));
+        assertSilent("skew", new Vee(mm(4), mm(30), mm(22), Details.NONE));
+        assertWarns("parting tool", new Groove(mm(1), mm(30), mm(21), Details.NONE));
+    }
+
+    @Test
+    void warns_of_a_neck_thinner_than_a_tenth_of_its_distance_to_the_nearer_end() {
+        assertWarns("whip", cylinder(220, 30), new Cove(mm(20), mm(30), mm(22), Details.NONE), cylinder(220, 30));
+        assertSilent("whip", cylinder(200, 30), new Cove(mm(20), mm(30), mm(22), Details.NONE), cylinder(220, 30));
+        assertWarns("whip", cylinder(400, 19));
+        assertSilent("whip", cylinder(400, 20));
+        assertWarns("whip", cylinder(100, 30), cylinder(300, 22), cylinder(100, 30));
+    }
+
+    @Test
+    void warns_of_a_thin_neck_outboard_of_a_heavy_part() {
+        Cove neck = new Cove(mm(20), mm(20), mm(12), Details.NONE);
+        assertWarns("outboard", cylinder(20, 20), neck, cylinder(100, 38), cylinder(200, 30));
+        assertSilent("outboard", cylinder(20, 20), neck, cylinder(100, 28), cylinder(200, 28));
+        assertWarns("outboard", cylinder(200, 30), cylinder(100, 38), neck, cylinder(20, 20));
+    }
+
+    @Test
+    void warns_of_a_squares_arrises_meeting_a_bead() {
+        Square square = new Square(mm(60), mm(40), Details.NONE);
+        assertWarns("arrises", square, bead(Details.NONE));
+        assertWarns("arrises", bead(Details.NONE), square);
+        assertSilent("arrises", square, new Fillet(mm(3), mm(30), Details.NONE), bead(Details.NONE));
+    }
+
+    @Test
+    void an_everyday_run_is_not_nagged_about() {
+        assertThat(Turnability.warnings(pattern(
+                        new Tenon(mm(20), mm(16), mm(2), Details.NONE),
+                        new Fillet(mm(4), mm(26), Details.NONE),
+                        bead(Details.NONE),
+                        new Cove(mm(15), mm(28), mm(20), Details.NONE),
+                        new Taper(mm(150), mm(28), mm(22), Details.NONE),
+                        new Tenon(mm(20), mm(16), mm(2), Details.NONE))))
+                .isEmpty();
+    }
+
+    private static void assertWarns(String word, Member... members) {
+        assertThat(Turnability.warnings(pattern(members))).anySatisfy(warning -> {
+            assertThat(warning.what()).contains(word);
+            assertThat(warning.where()).startsWith("member ");
+        });
+    }
+
+    private static void assertSilent(String word, Member... members) {
+        assertThat(Turnability.warnings(pattern(members)))
+                .noneSatisfy(warning -> assertThat(warning.what()).contains(word));
+    }
+}

@@ -1,0 +1,105 @@
+package turnalike.solid;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
+import turnalike.outline.Section;
+import turnalike.pattern.ContractShape;
+import turnalike.pattern.FreeCurve;
+import turnalike.pattern.Member;
+import turnalike.pattern.Pattern;
+import turnalike.pattern.Placed;
+import turnalike.pattern.Tenon;
+
+/** The solid's figures by adaptive Gauss–Legendre quadrature (Hipparchus) of the file format's formulas: the other route. */
+public final class Quadrature {
+    private static final double RELATIVE = 1e-11;
+
+    private record Part(double start, double length, List<Double> cuts, DoubleUnaryOperator radius, Section section) {}
+
+    private final List<Part> parts = new ArrayList<>();
+
+    public Quadrature(Pattern pattern) {
+        List<Placed> run = pattern.placed();
+        for (Placed placed : run) {
+            Member member = placed.member();
+            Member.Ends ends = new Member.Ends(placed.number() == 1, placed.number() == run.size());
+            DoubleUnaryOperator radius = ContractShape.of(member, ends);
+            double length = member.length().mm();
+            parts.add(new Part(placed.start().mm(), length, cuts(member), radius, member.section()));
+        }
+    }
+
+    /** Where a formula changes, so that each stretch is smooth inside. */
+    private static List<Double> cuts(Member member) {
+        double length = member.length().mm();
+        List<Double> cuts = new ArrayList<>(List.of(0.0, length / 2, length));
+        if (member instanceof Tenon tenon && tenon.chamfer().isPositive()) {
+            cuts.add(tenon.chamfer().mm());
+            cuts.add(length - tenon.chamfer().mm());
+        }
+        if (member instanceof FreeCurve curve) {
+            curve.points().forEach(point -> cuts.add(point.place().mm()));
+        }
+        return cuts.stream().distinct().sorted().toList();
+    }
+
+    /**
+     * Adaptive quadrature with x = a + (b−a)(1−cos φ)/2, under which the upright ends of ellipse arcs become smooth. The integrand is
+     * split before the sum is tested, so the relative tolerance holds for each stretch.
+     */
+    public static double integrate(DoubleUnaryOperator f, double a, double b) {
+        if (b - a < 1e-12) {
+            return 0;
+        }
+        IterativeLegendreGaussIntegrator integrator = new IterativeLegendreGaussIntegrator(16, RELATIVE, 1e-300);
+        return integrator.integrate(
+                1_000_000,
+                phi -> f.applyAsDouble(a + (b - a) * (1 - Math.cos(phi)) / 2) * (b - a) / 2 * Math.sin(phi),
+                0,
+                Math.PI);
+    }
+
+    private interface Kernel {
+        double at(double x, double r, Section section);
+    }
+
+    private double sum(Kernel kernel) {
+        double sum = 0;
+        for (Part part : parts) {
+            for (int i = 0; i + 1 < part.cuts().size(); i++) {
+                sum += integrate(
+                        x -> kernel.at(part.start() + x, part.radius().applyAsDouble(x), part.section()),
+                        part.cuts().get(i),
+                        part.cuts().get(i + 1));
+            }
+        }
+        return sum;
+    }
+
+    private static double area(double r, Section section) {
+        return section == Section.SQUARE ? 4 * r * r : Math.PI * r * r;
+    }
+
+    public double volume() {
+        return sum((x, r, section) -> area(r, section));
+    }
+
+    public double balance() {
+        return sum((x, r, section) -> x * area(r, section)) / volume();
+    }
+
+    public double spin() {
+        return sum(
+                (x, r, section) -> section == Section.SQUARE ? Math.pow(2 * r, 4) / 6 : Math.PI / 2 * Math.pow(r, 4));
+    }
+
+    public double swing() {
+        double balance = balance();
+        return sum((x, r, section) -> {
+            double own = section == Section.SQUARE ? Math.pow(2 * r, 4) / 12 : Math.PI / 4 * Math.pow(r, 4);
+            return own + area(r, section) * (x - balance) * (x - balance);
+        });
+    }
+}
