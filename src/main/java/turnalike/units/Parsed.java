@@ -1,5 +1,6 @@
 package turnalike.units;
 
+import java.util.function.BiFunction;
 import java.util.function.Function;
 
 /** What came of reading one piece of text: a value, or the reason it was refused. */
@@ -21,6 +22,15 @@ public sealed interface Parsed<T> permits Parsed.Value, Parsed.Refused {
 
     static <T> Parsed<T> refused(String what, String mend) {
         return new Refused<>(what, mend);
+    }
+
+    /** What becomes of the value, or of the refusal's {@code what} and {@code mend}. */
+    default <R> R fold(Function<T, R> value, BiFunction<String, String, R> refused) {
+        if (this instanceof Value<T> good) {
+            return value.apply(good.value());
+        }
+        Refused<T> bad = (Refused<T>) this;
+        return refused.apply(bad.what(), bad.mend());
     }
 
     /** The value, or what {@code otherwise} makes of the refusal. */
