@@ -1,0 +1,26 @@
+package turnalike.wood;
+
+import java.util.OptionalDouble;
+
+/**
+ * Printed coefficients of dimensional change: the fraction of a size gained per percentage point of moisture, from 6 % to 14 %. Each
+ * above 0 and below 0.01, or empty where it is not printed. Source: Wood Handbook Table 13-5.
+ */
+public record Coefficients(OptionalDouble radial, OptionalDouble tangential) {
+    public Coefficients {
+        check(radial);
+        check(tangential);
+    }
+
+    private static void check(OptionalDouble coefficient) {
+        if (coefficient.isPresent() && !(coefficient.getAsDouble() > 0 && coefficient.getAsDouble() < 0.01)) {
+            throw new IllegalArgumentException(
+                    "coefficient must be above 0 and below 0.01 per percentage point, was %s".formatted(coefficient));
+        }
+    }
+
+    /** The printed coefficient in that direction. */
+    public OptionalDouble in(Grain grain) {
+        return grain == Grain.RADIAL ? radial : tangential;
+    }
+}

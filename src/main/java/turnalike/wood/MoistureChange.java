@@ -1,0 +1,13 @@
+package turnalike.wood;
+
+/** Wood going from one moisture to another, drying or wetting. */
+public record MoistureChange(Moisture from, Moisture to) {
+    public static MoistureChange ofPct(double fromPct, double toPct) {
+        return new MoistureChange(Moisture.ofPct(fromPct), Moisture.ofPct(toPct));
+    }
+
+    /** Whether both ends lie from {@code lowPct} to {@code highPct}, ends included. */
+    boolean within(double lowPct, double highPct) {
+        return Math.min(from.pct(), to.pct()) >= lowPct && Math.max(from.pct(), to.pct()) <= highPct;
+    }
+}

@@ -1,0 +1,37 @@
+package turnalike.wood;
+
+import java.util.OptionalDouble;
+
+/**
+ * Printed shrinkage from green to ovendry, in percent of the green size (radial, tangential) or of the green volume. Each above 0 and
+ * below 100, or empty where it is not printed. Source: Wood Handbook Tables 4-3 and 4-4.
+ */
+public record Shrinkage(OptionalDouble radialPct, OptionalDouble tangentialPct, OptionalDouble volumetricPct) {
+    public Shrinkage {
+        check(radialPct);
+        check(tangentialPct);
+        check(volumetricPct);
+    }
+
+    private static void check(OptionalDouble pct) {
+        if (pct.isPresent() && !(pct.getAsDouble() > 0 && pct.getAsDouble() < 100)) {
+            throw new IllegalArgumentException(
+                    "shrinkage must be above 0 and below 100 percent, was %s".formatted(pct));
+        }
+    }
+
+    /** The printed shrinkage in that direction. */
+    public OptionalDouble pct(Grain grain) {
+        return grain == Grain.RADIAL ? radialPct : tangentialPct;
+    }
+
+    /**
+     * The part of a whole shrinkage that has happened at a moisture, in percent of the green size: {@code S (1 - x/30)}, nothing above
+     * 30 %. Source: {@link Equation#SHRINKAGE}.
+     *
+     * @param wholePct the shrinkage from green to ovendry, in percent
+     */
+    public static double soFarPct(double wholePct, Moisture moisture) {
+        return wholePct * (1 - moisture.asItCountsForSize().pct() / Moisture.FIBRE_SATURATION.pct());
+    }
+}

@@ -1,0 +1,183 @@
+package turnalike.wood;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import turnalike.units.Density;
+import turnalike.units.Problem;
+import turnalike.units.Working;
+
+/** The wood of a job: a species at a moisture, or just a density. */
+public sealed interface Wood permits Wood.OfSpecies, Wood.OfDensity {
+    /** Mass over volume, water included. */
+    Density density();
+
+    /** How {@link #density()} was found, by which route, and how sure it is. */
+    Working working();
+
+    /** The stiffness to reckon bending with, where one is printed for this wood. */
+    Optional<Stiffness> stiffness();
+
+    /** What looks wrong about this wood though it can be reckoned with; in order, empty when nothing does. */
+    List<Problem> warnings();
+
+    <R> R match(Cases<R> cases);
+
+    /** One answer for each kind of wood. */
+    interface Cases<R> {
+        R species(OfSpecies wood);
+
+        R density(OfDensity wood);
+    }
+
+    static Wood of(Species species, Moisture moisture) {
+        return new OfSpecies(species, moisture);
+    }
+
+    static Wood of(Density density) {
+        return new OfDensity(density);
+    }
+
+    /**
+     * A species at a moisture. Its density is {@code 1000 G (1 + M/100)} kg/m³. At exactly 12 % G is the printed value, where there is
+     * one. At every other moisture G follows from the basic specific gravity by the printed volumetric shrinkage, or by one estimated as
+     * 26.5 times it; so the density has one small step, at 12 %, and is otherwise continuous. Above 30 % G stays the basic one.
+     * Accuracy: single pieces of one wood spread about 10 % around it.
+     */
+    record OfSpecies(Species species, Moisture moisture) implements Wood {
+        private static final String SPREAD =
+                "Ovendry density within one wood varies with a coefficient of variation of about 10 %"
+                        + " (Wood Handbook, FPL-GTR-190; VERIFIED, S9 page index 88): weigh a blank to know it";
+
+        @Override
+        public Density density() {
+            return by(DensityRoute.of(species, moisture)).orElseThrow();
+        }
+
+        @Override
+        public Working working() {
+            DensityRoute route = DensityRoute.of(species, moisture);
+            String how = String.format(
+                    Locale.ROOT,
+                    "%s at %s by %s: %s; density = 1000 G (1 + M/100) = %.1f kg/m3",
+                    species.name(),
+                    moisture.text(),
+                    route.text(),
+                    route.how(species, moisture),
+                    density().kgPerM3());
+            List<String> sureness = new ArrayList<>();
+            others(route).ifPresent(sureness::add);
+            sureness.add(SPREAD);
+            species.provenance().note().ifPresent(note -> sureness.add("About this wood's row: " + note));
+            return new Working("Density", how, source(route), String.join(". ", sureness));
+        }
+
+        private Optional<Density> by(DensityRoute route) {
+            OptionalDouble gravity = route.gravity(species, moisture);
+            return gravity.isPresent()
+                    ? Optional.of(DensityRoute.density(gravity.getAsDouble(), moisture))
+                    : Optional.empty();
+        }
+
+        private Optional<String> others(DensityRoute taken) {
+            double here = density().kgPerM3();
+            List<String> parts = new ArrayList<>();
+            for (DensityRoute route : DensityRoute.values()) {
+                if (route != taken) {
+                    by(route)
+                            .ifPresent(there -> parts.add(String.format(
+                                    Locale.ROOT,
+                                    "by %s it would be %.1f kg/m3 (%+.1f %%)",
+                                    route.text(),
+                                    there.kgPerM3(),
+                                    100 * (there.kgPerM3() / here - 1))));
+                }
+            }
+            return parts.isEmpty() ? Optional.empty() : Optional.of("Other routes: " + String.join("; ", parts));
+        }
+
+        private String source(DensityRoute route) {
+            String facts = "%s: facts %s".formatted(species.name(), facts(route));
+            String gravity =
+                    switch (route) {
+                        case FROM_TWELVE -> "";
+                        case BY_SHRINKAGE -> Equation.GRAVITY.cite() + "; " + Equation.SHRINKAGE.cite() + "; ";
+                        case BY_ESTIMATE -> Equation.GRAVITY.cite() + "; " + Equation.ESTIMATED_SHRINKAGE.cite() + "; ";
+                    };
+            return gravity + Equation.DENSITY.cite() + "; " + facts;
+        }
+
+        private String facts(DensityRoute route) {
+            return route == DensityRoute.BY_SHRINKAGE
+                    ? species.provenance().cite(FactGroup.GRAVITY, FactGroup.SHRINKAGE)
+                    : species.provenance().cite(FactGroup.GRAVITY);
+        }
+
+        /** The printed modulus with its shear deflection taken out, see {@link Stiffness#of}. */
+        @Override
+        public Optional<Stiffness> stiffness() {
+            return Stiffness.of(species, moisture);
+        }
+
+        @Override
+        public List<Problem> warnings() {
+            Moisture most = species.maximumMoisture();
+            if (moisture.compareTo(most) <= 0) {
+                return List.of();
+            }
+            return List.of(new Problem(
+                    "wood: moisture",
+                    "%s is more water than %s can hold, about %s"
+                            .formatted(
+                                    moisture.text(),
+                                    species.name(),
+                                    Moisture.ofPct(Math.rint(most.pct())).text()),
+                    "check the moisture"));
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.species(this);
+        }
+    }
+
+    /** A density someone measured or chose; nothing else is known about the wood. */
+    record OfDensity(Density density) implements Wood {
+        /** Below the lightest wood in trade and above wood with no hollow left; both only to catch a slip. From memory; Equation 4-3. */
+        private static final double LIGHTEST = 80;
+
+        private static final double HEAVIEST = 1000 * SpecificGravity.OF_WOOD_SUBSTANCE;
+
+        @Override
+        public Working working() {
+            return new Working(
+                    "Density",
+                    String.format(Locale.ROOT, "given as %.1f kg/m3", density.kgPerM3()),
+                    "given in the job",
+                    "taken as it is");
+        }
+
+        @Override
+        public Optional<Stiffness> stiffness() {
+            return Optional.empty();
+        }
+
+        @Override
+        public List<Problem> warnings() {
+            if (density.kgPerM3() >= LIGHTEST && density.kgPerM3() <= HEAVIEST) {
+                return List.of();
+            }
+            return List.of(new Problem(
+                    "wood: density",
+                    String.format(Locale.ROOT, "%.1f kg/m3 is no wood's density", density.kgPerM3()),
+                    "give it in kg/m3: most dry woods lie between 320 and 720"));
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.density(this);
+        }
+    }
+}
