@@ -1,0 +1,27 @@
+package turnalike.drawing;
+
+/** Numbers as the pictures carry them: millimetres to three decimals with a full stop, trailing zeros dropped. */
+final class Numbers {
+    private Numbers() {}
+
+    /** A micrometre is a tenth of what a printer can set, and small enough that rounding never shows in a reread drawing. */
+    static String mm(double value) {
+        if (!(Math.abs(value) < 1e9)) {
+            throw new IllegalArgumentException("a drawing's number must be finite and small, was %s".formatted(value));
+        }
+        long thousandths = Math.round(value * 1000);
+        long whole = Math.abs(thousandths) / 1000;
+        long rest = Math.abs(thousandths) % 1000;
+        StringBuilder out = new StringBuilder(thousandths < 0 ? "-" : "").append(whole);
+        if (rest != 0) {
+            out.append('.').append(rest / 100);
+            if (rest % 100 != 0) {
+                out.append(rest / 10 % 10);
+                if (rest % 10 != 0) {
+                    out.append(rest % 10);
+                }
+            }
+        }
+        return out.toString();
+    }
+}

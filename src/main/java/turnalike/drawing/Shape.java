@@ -1,0 +1,14 @@
+package turnalike.drawing;
+
+/** One thing in a picture; places are millimetres of the picture it stands in, x to the right and y down. */
+public sealed interface Shape permits Group, Path, Words {
+    <R> R match(Cases<R> cases);
+
+    interface Cases<R> {
+        R group(Group group);
+
+        R path(Path path);
+
+        R words(Words words);
+    }
+}

@@ -1,0 +1,8 @@
+/**
+ * Paper: the drawings set on pages at their true size. A sheet is made of the same {@link turnalike.drawing.Svg} that the page shows and
+ * that is written beside the PDF; nothing is drawn here that is not a drawing of that package. Only this package may use PDFBox.
+ */
+@NullMarked
+package turnalike.sheets;
+
+import org.jspecify.annotations.NullMarked;
