@@ -55,6 +55,18 @@ class DimensionalChangeTest {
         assertThat(change(ash, TANGENTIAL, 100, 90, 35).change()).isEqualTo(Length.ZERO);
     }
 
+    /** The Handbook's limits, 6 % and 14 %, ends included. */
+    @Test
+    void the_coefficient_serves_from_six_to_fourteen_percent_and_the_shrinkage_beyond() {
+        Species ash = species("White ash");
+        assertThat(change(ash, TANGENTIAL, 100, 6, 14).change().mm()).isEqualTo(100 * 0.00274 * 8, within(1e-12));
+        assertThat(change(ash, TANGENTIAL, 100, 14, 6).change().mm()).isEqualTo(-100 * 0.00274 * 8, within(1e-12));
+        assertThat(change(ash, TANGENTIAL, 100, 5.9, 14).change().mm())
+                .isEqualTo(100 * 8.1 / (3000 / 7.8 - 30 + 5.9), within(1e-12));
+        assertThat(change(ash, TANGENTIAL, 100, 6, 14.1).change().mm())
+                .isEqualTo(100 * 8.1 / (3000 / 7.8 - 30 + 6), within(1e-12));
+    }
+
     @Test
     void from_green_to_any_moisture_is_the_shrinkage_so_far() {
         Seeds.each(300, random -> {
