@@ -1,0 +1,102 @@
+package turnalike.pieces;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import turnalike.units.Problem;
+
+/**
+ * The cells of a table, whether it came as a file or off a spreadsheet's clipboard.
+ *
+ * @param separator what stands between cells: a comma, a semicolon or a tab
+ * @param lines the lines that hold anything
+ * @param broken why reading stopped early, if it did
+ */
+record CsvText(char separator, List<Line> lines, Optional<Problem> broken) {
+    private static final char BYTE_ORDER_MARK = '\ufeff';
+    private static final List<Character> SEPARATORS = List.of('\t', ';', ',');
+    private static final String MEND = "save the sheet as CSV in UTF-8, or paste its cells";
+
+    /** One line of cells; {@code number} counts from 1 in the text and is where the line starts, for a quoted cell may hold line ends. */
+    record Line(long number, List<String> cells) {
+        /** The cell, empty past the end. */
+        String cell(int index) {
+            return index < cells.size() ? cells.get(index) : "";
+        }
+
+        boolean isBlank() {
+            return cells.stream().allMatch(String::isBlank);
+        }
+    }
+
+    CsvText {
+        lines = List.copyOf(lines);
+    }
+
+    /** Reads the cells; {@code firstColumn} is the header name that tells one separator from another. */
+    static CsvText of(String text, String firstColumn) {
+        Optional<Problem> rubbish = rubbish(text);
+        if (rubbish.isPresent()) {
+            return new CsvText(',', List.of(), rubbish);
+        }
+        String body = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
+        char separator = separator(body, firstColumn);
+        List<Line> lines = new ArrayList<>();
+        long start = 1;
+        // Blank lines are not skipped by the parser, else its line count could not name where a record starts.
+        CSVFormat format = CSVFormat.DEFAULT
+                .builder()
+                .setDelimiter(separator)
+                .setIgnoreEmptyLines(false)
+                .setIgnoreSurroundingSpaces(true)
+                .get();
+        try (CSVParser parser = CSVParser.parse(new StringReader(body), format)) {
+            for (CSVRecord cells : parser) {
+                Line line = new Line(start, cells.toList());
+                if (!line.isBlank()) {
+                    lines.add(line);
+                }
+                start = parser.getCurrentLineNumber() + 1;
+            }
+        } catch (IOException | UncheckedIOException | IllegalStateException unreadable) {
+            return new CsvText(separator, lines, Optional.of(quoting(start)));
+        }
+        return new CsvText(separator, lines, Optional.empty());
+    }
+
+    private static Problem quoting(long line) {
+        return new Problem(
+                "line " + line,
+                "a cell that begins with a quotation mark does not end with one",
+                "close it, double the marks within it, or write the inch mark after the number");
+    }
+
+    private static char separator(String body, String firstColumn) {
+        String header = body.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
+        for (char separator : SEPARATORS) {
+            for (String cell : header.split(String.valueOf(separator), -1)) {
+                if (firstColumn.equalsIgnoreCase(cell.replace("\"", "").strip())) {
+                    return header.indexOf(separator) < 0 ? ',' : separator;
+                }
+            }
+        }
+        return ',';
+    }
+
+    /** Control characters never stand in a table; a workbook (a zip file, so it begins with PK) and UTF-16 are full of them. */
+    private static Optional<Problem> rubbish(String text) {
+        if (text.chars().noneMatch(c -> Character.isISOControl(c) && !Character.isWhitespace(c) && c != '\u0085')) {
+            return Optional.empty();
+        }
+        String what = text.startsWith("PK")
+                ? "this is a spreadsheet's own file, not CSV"
+                : "this is not a table in plain text";
+        return Optional.of(new Problem("pieces file", what, MEND));
+    }
+}

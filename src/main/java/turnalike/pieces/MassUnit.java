@@ -1,0 +1,39 @@
+package turnalike.pieces;
+
+import turnalike.units.Mass;
+
+/** The unit of a mass that carries none of its own, and the name of a pieces file's column in that unit. */
+public enum MassUnit {
+    /** Grams, {@code mass_g}. */
+    GRAM("mass_g", "g"),
+    /** Avoirdupois ounces, {@code mass_oz}. */
+    OUNCE("mass_oz", "oz");
+
+    private final String column;
+    private final String symbol;
+
+    MassUnit(String column, String symbol) {
+        this.column = column;
+        this.symbol = symbol;
+    }
+
+    /** The column of a pieces file. */
+    public String column() {
+        return column;
+    }
+
+    /** The unit as written after a number. */
+    public String symbol() {
+        return symbol;
+    }
+
+    /** The mass of {@code count} of this unit. */
+    public Mass mass(double count) {
+        return this == GRAM ? Mass.ofGrams(count) : Mass.ofOunces(count);
+    }
+
+    /** How many of this unit a mass is. */
+    public double count(Mass mass) {
+        return this == GRAM ? mass.grams() : mass.ounces();
+    }
+}

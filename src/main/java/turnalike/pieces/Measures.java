@@ -1,0 +1,82 @@
+package turnalike.pieces;
+
+import java.util.Collections;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import turnalike.units.Length;
+import turnalike.units.Mass;
+
+/**
+ * What was measured, or what the pattern asks for: a figure for some columns, none for those not measured.
+ *
+ * @param figures by column, in the column's own order; grams for the mass, millimetres for the rest; each finite and above zero, else
+ *     {@link IllegalArgumentException}
+ */
+public record Measures(SortedMap<Column, Double> figures) {
+    /** Nothing measured. */
+    public static final Measures NONE = new Measures(new TreeMap<>());
+
+    public Measures {
+        for (Map.Entry<Column, Double> each : figures.entrySet()) {
+            if (!(each.getValue() > 0) || !Double.isFinite(each.getValue())) {
+                throw new IllegalArgumentException("%s must be above zero and finite, was %s"
+                        .formatted(each.getKey().format(), each.getValue()));
+            }
+        }
+        figures = Collections.unmodifiableSortedMap(new TreeMap<>(figures));
+    }
+
+    /** Only a mass. */
+    public static Measures ofMass(Mass mass) {
+        return NONE.with(mass);
+    }
+
+    /** A copy with that mass. */
+    public Measures with(Mass mass) {
+        return with(Column.MASS, mass.grams());
+    }
+
+    /** A copy with that figure in a column of lengths; {@link IllegalArgumentException} for the mass. */
+    public Measures with(Column column, Length length) {
+        if (column.isMass()) {
+            throw new IllegalArgumentException("a mass is not a length of %s mm".formatted(length.mm()));
+        }
+        return with(column, length.mm());
+    }
+
+    /** A copy with that figure, in grams for the mass and millimetres for the rest. */
+    Measures with(Column column, double figure) {
+        SortedMap<Column, Double> changed = new TreeMap<>(figures);
+        changed.put(column, figure);
+        return new Measures(changed);
+    }
+
+    /** A copy in which that column is not measured. */
+    public Measures without(Column column) {
+        SortedMap<Column, Double> changed = new TreeMap<>(figures);
+        changed.remove(column);
+        return new Measures(changed);
+    }
+
+    /** The figure in a column, in grams for the mass and millimetres for the rest; empty when not measured. */
+    public OptionalDouble figure(Column column) {
+        Double figure = figures.get(column);
+        return figure == null ? OptionalDouble.empty() : OptionalDouble.of(figure);
+    }
+
+    /** The mass, if measured. */
+    public Optional<Mass> mass() {
+        return Optional.ofNullable(figures.get(Column.MASS)).map(Mass::ofGrams);
+    }
+
+    /** The length in a column of lengths, if measured; {@link IllegalArgumentException} for the mass. */
+    public Optional<Length> length(Column column) {
+        if (column.isMass()) {
+            throw new IllegalArgumentException("a mass is no length");
+        }
+        return Optional.ofNullable(figures.get(column)).map(Length::ofMm);
+    }
+}

@@ -1,0 +1,75 @@
+package turnalike.pieces;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import turnalike.units.Length;
+import turnalike.units.Mass;
+
+/**
+ * One turned spindle.
+ *
+ * @param label what is written on it; not blank, one line, no blanks around it, else {@link IllegalArgumentException}
+ * @param measures what was measured on it
+ * @param extra further columns of the file, kept as written and otherwise ignored: names that are neither blank nor a known column's,
+ *     cells that are not blank, else {@link IllegalArgumentException}
+ */
+public record Piece(String label, Measures measures, Map<String, String> extra) {
+    public Piece {
+        if (label.isEmpty() || !label.equals(label.strip()) || label.chars().anyMatch(Character::isISOControl)) {
+            throw new IllegalArgumentException("a label is one line of text, was '%s'".formatted(label));
+        }
+        for (Map.Entry<String, String> each : extra.entrySet()) {
+            if (each.getKey().isBlank() || each.getValue().isBlank() || isKnown(each.getKey())) {
+                throw new IllegalArgumentException(
+                        "'%s' is not an extra column, with '%s'".formatted(each.getKey(), each.getValue()));
+            }
+        }
+        extra = Collections.unmodifiableMap(new LinkedHashMap<>(extra));
+    }
+
+    /** A piece with nothing beside its measures. */
+    public static Piece of(String label, Measures measures) {
+        return new Piece(label, measures, Map.of());
+    }
+
+    /** The mass, if weighed. */
+    public Optional<Mass> mass() {
+        return measures.mass();
+    }
+
+    /** The overall length, if measured. */
+    public Optional<Length> length() {
+        return measures.length(Column.LENGTH);
+    }
+
+    /** The balance point's distance from the start end, if measured. */
+    public Optional<Length> balance() {
+        return measures.length(Column.BALANCE);
+    }
+
+    /** The diameters measured, by check place from 1. */
+    public SortedMap<Integer, Length> diameters() {
+        SortedMap<Integer, Length> diameters = new TreeMap<>();
+        measures.figures().forEach((column, figure) -> {
+            if (column.kind() == Column.Kind.DIAMETER) {
+                diameters.put(column.place(), Length.ofMm(figure));
+            }
+        });
+        return Collections.unmodifiableSortedMap(diameters);
+    }
+
+    /** A copy with other measures: a correction keeps the label and the extra columns. */
+    public Piece with(Measures changed) {
+        return new Piece(label, changed, extra);
+    }
+
+    /** Whether a pieces file gives that column a meaning of its own. */
+    static boolean isKnown(String name) {
+        return PiecesFile.LABEL.equalsIgnoreCase(name.strip())
+                || Column.find(name).isPresent();
+    }
+}

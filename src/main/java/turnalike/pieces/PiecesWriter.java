@@ -1,0 +1,83 @@
+package turnalike.pieces;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.apache.commons.csv.CSVFormat;
+import turnalike.units.Length;
+import turnalike.units.Mass;
+import turnalike.units.Parsed;
+import turnalike.units.UnitSystem;
+
+/** Writes a pieces file: the label, the mass, whatever else any piece was measured for, then the extra columns. */
+final class PiecesWriter {
+    /** What the grammar of lengths reads back. */
+    private static final int DECIMALS = 15;
+
+    private PiecesWriter() {}
+
+    static String write(List<Piece> pieces, UnitSystem units) {
+        SortedSet<Column> columns = new TreeSet<>(Set.of(Column.MASS));
+        Set<String> extras = new LinkedHashSet<>();
+        for (Piece piece : pieces) {
+            columns.addAll(piece.measures().figures().keySet());
+            extras.addAll(piece.extra().keySet());
+        }
+        List<String> header = new ArrayList<>(List.of(PiecesFile.LABEL));
+        columns.forEach(column -> header.add(column.format()));
+        header.addAll(extras);
+        StringBuilder out = new StringBuilder();
+        line(header, out);
+        pieces.forEach(piece -> line(cells(piece, columns, extras, units), out));
+        return out.toString();
+    }
+
+    // Not through CSVPrinter: its class file names an annotation that is not on our path, and the compiler warns of it.
+    private static void line(List<String> cells, StringBuilder out) {
+        try {
+            CSVFormat.DEFAULT.printRecord(out, cells.toArray());
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible); // a StringBuilder takes everything
+        }
+    }
+
+    private static List<String> cells(
+            Piece piece, Collection<Column> columns, Collection<String> extras, UnitSystem units) {
+        List<String> cells = new ArrayList<>(List.of(piece.label()));
+        for (Column column : columns) {
+            Double figure = piece.measures().figures().get(column);
+            cells.add(
+                    figure == null
+                            ? ""
+                            : column.isMass()
+                                    ? MassText.format(Mass.ofGrams(figure))
+                                    : length(Length.ofMm(figure), units));
+        }
+        extras.forEach(name -> cells.add(piece.extra().getOrDefault(name, "")));
+        return cells;
+    }
+
+    private static String length(Length length, UnitSystem units) {
+        String mm = decimal(length.mm());
+        if (units == UnitSystem.METRIC) {
+            return mm;
+        }
+        String inches = decimal(length.inches());
+        return Length.parse(inches, units).equals(Parsed.of(length)) ? inches : mm + " mm";
+    }
+
+    private static String decimal(double figure) {
+        return BigDecimal.valueOf(figure)
+                .setScale(DECIMALS, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+}

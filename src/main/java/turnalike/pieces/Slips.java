@@ -1,0 +1,139 @@
+package turnalike.pieces;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * Asks about the likely slips: a digit off, the wrong unit, swapped columns, a piece entered twice. It asks only; nothing is changed or
+ * refused. What counts as usual is told in {@link Usual}; the rules are common practice, no source.
+ *
+ * @param wanted what the pattern asks for, as far as known
+ * @param tolerances the job's
+ * @param keyed the units figures are typed in
+ */
+public record Slips(Measures wanted, Tolerances tolerances, Keyed keyed) {
+    /** The fewest equal figures that make two pieces suspect: a scale that shows whole grams gives equal masses every day. */
+    private static final int TELLING = 3;
+
+    /** The questions about one piece just entered, beside those before it (which are taken as answered for). */
+    public List<Slip> ask(Piece entered, List<Piece> before) {
+        List<Measures> others = before.stream().map(Piece::measures).toList();
+        SortedMap<Column, Usual> usual = new TreeMap<>();
+        for (Column column : entered.measures().figures().keySet()) {
+            Usual.of(column, others, wanted, tolerances).ifPresent(found -> usual.put(column, found));
+        }
+        List<Slip> slips = new ArrayList<>(OddFigures.ask(entered, usual, keyed));
+        slips.addAll(pastTheEnd(entered));
+        if (!before.isEmpty()) {
+            twice(entered, before.get(before.size() - 1)).ifPresent(slips::add);
+        }
+        before.stream()
+                .filter(each -> plain(each.label()).equals(plain(entered.label())))
+                .findFirst()
+                .ifPresent(each -> slips.add(label(entered, each)));
+        return slips;
+    }
+
+    /** The questions about a whole file: first about its columns, then piece by piece. A column in doubt is not asked about again. */
+    public List<Slip> askAll(List<Piece> pieces) {
+        List<Measures> all = pieces.stream().map(Piece::measures).toList();
+        SortedMap<Column, Usual> usual = new TreeMap<>();
+        List<Slip> slips = new ArrayList<>();
+        TreeSet<Column> columns = new TreeSet<>();
+        all.forEach(each -> columns.addAll(each.figures().keySet()));
+        for (Column column : columns) {
+            Optional<Slip> whole = wholeColumn(column, all);
+            whole.ifPresent(slips::add);
+            if (whole.isEmpty()) {
+                Usual.of(column, all, wanted, tolerances).ifPresent(found -> usual.put(column, found));
+            }
+        }
+        Map<String, Piece> labels = new HashMap<>();
+        for (int i = 0; i < pieces.size(); i++) {
+            Piece piece = pieces.get(i);
+            slips.addAll(OddFigures.ask(piece, usual, keyed));
+            slips.addAll(pastTheEnd(piece));
+            if (i > 0) {
+                twice(piece, pieces.get(i - 1)).ifPresent(slips::add);
+            }
+            Piece alike = labels.putIfAbsent(plain(piece.label()), piece);
+            if (alike != null) {
+                slips.add(label(piece, alike));
+            }
+        }
+        return slips;
+    }
+
+    /** The whole column is in another unit than it says: the others cannot show that, only the pattern can. */
+    private Optional<Slip> wholeColumn(Column column, List<Measures> all) {
+        double[] figures = Usual.figures(column, all);
+        if (wanted.figure(column).isEmpty() || figures.length < Usual.FEW) {
+            return Optional.empty();
+        }
+        double middle = Usual.median(figures);
+        Usual pattern = Usual.roughly(column, wanted.figure(column).getAsDouble());
+        if (pattern.fits(middle)) {
+            return Optional.empty();
+        }
+        return Meant.unit(column, middle, pattern, keyed)
+                .map(meant -> new Slip(
+                        "column " + column.format(keyed.mass()),
+                        meant.kind(),
+                        "half of the figures are above %s where the pattern has %s: %s?"
+                                .formatted(words(column, middle), words(column, pattern.centre()), meant.how()),
+                        Optional.empty()));
+    }
+
+    private List<Slip> pastTheEnd(Piece piece) {
+        List<Slip> slips = new ArrayList<>();
+        piece.measures()
+                .figure(Column.LENGTH)
+                .ifPresent(length -> piece.measures().figures().forEach((column, figure) -> {
+                    boolean along = column.kind() == Column.Kind.BALANCE || column.kind() == Column.Kind.MARK;
+                    if (along && figure > length + tolerances.mark().mm()) {
+                        slips.add(new Slip(
+                                "piece %s, column %s".formatted(piece.label(), column.format(keyed.mass())),
+                                Slip.Kind.PAST_THE_END,
+                                "%s lies past the end at %s: is it measured from the start end?"
+                                        .formatted(words(column, figure), words(Column.LENGTH, length)),
+                                Optional.empty()));
+                    }
+                }));
+        return slips;
+    }
+
+    private static Optional<Slip> twice(Piece piece, Piece before) {
+        boolean same = piece.measures().equals(before.measures())
+                && piece.measures().figures().size() >= TELLING;
+        return same
+                ? Optional.of(new Slip(
+                        "piece " + piece.label(),
+                        Slip.Kind.TWICE,
+                        "all its figures are those of piece %s: was it entered twice?".formatted(before.label()),
+                        Optional.empty()))
+                : Optional.empty();
+    }
+
+    private static Slip label(Piece piece, Piece alike) {
+        return new Slip(
+                "piece " + piece.label(),
+                Slip.Kind.LABEL,
+                "is it the same as piece %s?".formatted(alike.label()),
+                Optional.empty());
+    }
+
+    private static String plain(String label) {
+        return label.toLowerCase(Locale.ROOT).replaceFirst("^0+(?=.)", "");
+    }
+
+    private String words(Column column, double figure) {
+        return Words.figure(column, figure, keyed);
+    }
+}
