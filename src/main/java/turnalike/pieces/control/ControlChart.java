@@ -1,0 +1,113 @@
+package turnalike.pieces.control;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import turnalike.units.Parsed;
+import turnalike.units.Working;
+
+/**
+ * The chart of individual values with its moving ranges: centre = mean, sigma = mean moving range / d2, limits three sigmas either side,
+ * the range's limit D4 times its mean. Source: NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2.2.
+ *
+ * @param points the points in the order they were turned; at least two
+ * @param ranges each point's distance from the one before; the first belongs to the second point
+ * @param centre the mean
+ * @param meanMovingRange the mean of the ranges
+ * @param sigma the standard deviation from piece to piece, 0 when all values are equal
+ * @param lower the lower limit
+ * @param upper the upper limit
+ * @param rangeUpper the ranges' limit; their lower limit is 0
+ * @param signals where the rules speak, by point, then by rule
+ * @param sample the values' own mean, deviation and lag-1 correlation
+ */
+public record ControlChart(
+        List<Point> points,
+        List<Double> ranges,
+        double centre,
+        double meanMovingRange,
+        double sigma,
+        double lower,
+        double upper,
+        double rangeUpper,
+        List<Signal> signals,
+        Sample sample) {
+    /** Fewer points than this give trial limits only (common practice, no source). */
+    public static final int ENOUGH = 20;
+
+    private static final double LIMIT_SIGMAS = 3;
+
+    public ControlChart {
+        points = List.copyOf(points);
+        ranges = List.copyOf(ranges);
+        signals = List.copyOf(signals);
+    }
+
+    /** The chart with the printed constants and the usual rules. */
+    public static Parsed<ControlChart> of(List<Point> points) {
+        return of(points, ChartConstants.PRINTED, RunRule.usual());
+    }
+
+    /** The chart of at least two points; fewer are refused. Time grows with points times rules. */
+    public static Parsed<ControlChart> of(List<Point> points, ChartConstants constants, Set<RunRule> rules) {
+        if (points.size() < 2) {
+            return Parsed.refused(
+                    "a chart needs two measured pieces, there %s %d"
+                            .formatted(points.size() == 1 ? "is" : "are", points.size()),
+                    "measure at least two, better twenty");
+        }
+        List<Double> ranges = new ArrayList<>();
+        for (int i = 1; i < points.size(); i++) {
+            ranges.add(Math.abs(points.get(i).value() - points.get(i - 1).value()));
+        }
+        Sample sample = Sample.of(points.stream().map(Point::value).toList());
+        double centre = sample.mean();
+        double meanRange = Sample.of(ranges).mean();
+        double sigma = meanRange / constants.d2();
+        double rangeUpper = constants.d4() * meanRange;
+        return Parsed.of(new ControlChart(
+                points,
+                ranges,
+                centre,
+                meanRange,
+                sigma,
+                centre - LIMIT_SIGMAS * sigma,
+                centre + LIMIT_SIGMAS * sigma,
+                rangeUpper,
+                new Signals(points, ranges).find(centre, sigma, rangeUpper, rules),
+                sample));
+    }
+
+    /** Whether there are too few points for more than trial limits. */
+    public boolean isTrial() {
+        return points.size() < ENOUGH;
+    }
+
+    /**
+     * A warning when neighbours are so alike (or so unlike) that the moving range no longer says how much pieces differ: the lag-1
+     * correlation lies more than 2/√n from 0, the usual rough bound of a series without memory (from memory).
+     */
+    public Optional<String> memory() {
+        double bound = 2 / Math.sqrt(points.size());
+        if (Math.abs(sample.neighbours()) <= bound) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                sample.neighbours() > 0
+                        ? "each piece follows the one before it, so the limits are drawn too tight"
+                        : "heavy and light take turns, so the limits are drawn too wide");
+    }
+
+    /** How the limits were found. */
+    public Working working() {
+        return new Working(
+                "control limits",
+                "mean %s, mean moving range %s, sigma = range / d2 = %s; limits mean ± 3 sigma, range limit D4 x mean range"
+                        .formatted(centre, meanMovingRange, sigma),
+                "NIST/SEMATECH e-Handbook of Statistical Methods 6.3.2.2",
+                isTrial()
+                        ? "%d pieces give trial limits; twenty or more make them firm".formatted(points.size())
+                        : "assumes pieces that differ by chance alone");
+    }
+}

@@ -1,0 +1,74 @@
+package turnalike.pieces.control;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import turnalike.pieces.Column;
+import turnalike.pieces.MassUnit;
+import turnalike.pieces.Piece;
+import turnalike.units.Mass;
+import turnalike.units.Parsed;
+
+/**
+ * One column of the pieces in the order they were turned; pieces on which it was not measured are left out.
+ *
+ * @param name the column
+ * @param points in the file's order, in grams or (for {@code mass_oz}) ounces, in millimetres for lengths, in its own unit for an extra
+ *     column of numbers
+ */
+public record Series(String name, List<Point> points) {
+    private static final Pattern NUMBER = Pattern.compile("[+-]?(?:\\d{1,15}(?:[.,]\\d{1,15})?|[.,]\\d{1,15})");
+
+    public Series {
+        points = List.copyOf(points);
+    }
+
+    /** The series of a column by its name, {@code mass_g}, {@code mass_oz}, {@code length}, {@code balance}, {@code d1} or an extra one. */
+    public static Parsed<Series> of(List<Piece> pieces, String name) {
+        Optional<Column> known = Column.find(name);
+        if (known.isPresent()) {
+            boolean ounces = MassUnit.OUNCE.column().equalsIgnoreCase(name.strip());
+            List<Point> points = new ArrayList<>();
+            for (Piece piece : pieces) {
+                OptionalDouble figure = piece.measures().figure(known.get());
+                figure.ifPresent(each -> points.add(
+                        new Point(piece.label(), ounces ? Mass.ofGrams(each).ounces() : each)));
+            }
+            return points.isEmpty() ? nowhere(pieces, name) : Parsed.of(new Series(name.strip(), points));
+        }
+        return ofExtra(pieces, name);
+    }
+
+    private static Parsed<Series> ofExtra(List<Piece> pieces, String name) {
+        List<Point> points = new ArrayList<>();
+        for (Piece piece : pieces) {
+            String cell = piece.extra().get(name);
+            if (cell == null) {
+                continue;
+            }
+            if (!NUMBER.matcher(cell.strip()).matches()) {
+                return Parsed.refused(
+                        "piece %s has '%s' in column %s".formatted(piece.label(), cell.strip(), name),
+                        "chart a column of numbers");
+            }
+            points.add(new Point(piece.label(), Double.parseDouble(cell.strip().replace(',', '.'))));
+        }
+        return points.isEmpty() ? nowhere(pieces, name) : Parsed.of(new Series(name, points));
+    }
+
+    private static Parsed<Series> nowhere(List<Piece> pieces, String name) {
+        TreeSet<Column> measured = new TreeSet<>();
+        pieces.forEach(piece -> measured.addAll(piece.measures().figures().keySet()));
+        return Parsed.refused(
+                "no piece has a figure in column '%s'".formatted(name),
+                measured.isEmpty()
+                        ? "measure something first"
+                        : "chart one of "
+                                + String.join(
+                                        ", ",
+                                        measured.stream().map(Column::format).toList()));
+    }
+}
