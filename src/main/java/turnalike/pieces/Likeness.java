@@ -1,0 +1,135 @@
+package turnalike.pieces;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import turnalike.units.Mass;
+
+/**
+ * One figure for how unlike two pieces are, or one piece and the pattern: Σ w·|p - q|/t over the columns measured on both, with w the
+ * weight and t the tolerance of the column; 0 is alike, and each w is one tolerance's worth. Source: the project's contract; the weights
+ * are common practice, no source. It is symmetric and obeys the triangle inequality where the same columns are measured on all.
+ *
+ * @param tolerances the job's
+ * @param weights the job's, or the usual ones
+ * @param meanMass the mean that the mass tolerance is a per cent of; without one, masses are not compared
+ */
+public record Likeness(Tolerances tolerances, Weights weights, Optional<Mass> meanMass) {
+    private static final Pattern NUMBER = Pattern.compile("-?\\d{1,15}(?:[.,]\\d{1,15})?");
+
+    public Likeness {
+        if (meanMass.isPresent() && !(meanMass.get().grams() > 0)) {
+            throw new IllegalArgumentException("a mean mass is above zero, was %s g"
+                    .formatted(meanMass.get().grams()));
+        }
+    }
+
+    /**
+     * One column's part in a difference.
+     *
+     * @param name the column's name in the file
+     * @param column the column, unless it is a noted one
+     * @param off the piece less what it is compared with: grams for the mass, millimetres for the rest, grades for a noted number, 1 for
+     *     unlike words
+     * @param counts what it adds to the difference
+     */
+    public record Part(String name, Optional<Column> column, double off, double counts) {}
+
+    /**
+     * A piece beside the pattern, or beside the middle of its set.
+     *
+     * @param piece its label
+     * @param figure the sum of the parts
+     * @param parts what was measured on both, the part that counts most first
+     */
+    public record Figure(String piece, double figure, List<Part> parts) {
+        public Figure {
+            parts = List.copyOf(parts);
+        }
+    }
+
+    /** Likeness within a set: the mass tolerance is taken of the mean over every piece of it that was weighed. */
+    public static Likeness among(List<Piece> set, Tolerances tolerances, Weights weights) {
+        double[] masses =
+                Usual.figures(Column.MASS, set.stream().map(Piece::measures).toList());
+        OptionalDouble mean = Arrays.stream(masses).average();
+        return new Likeness(
+                tolerances,
+                weights,
+                mean.isPresent() ? Optional.of(Mass.ofGrams(mean.getAsDouble())) : Optional.empty());
+    }
+
+    /** How unlike two pieces are; 0 when nothing is measured on both. */
+    public double difference(Piece piece, Piece other) {
+        double sum = 0;
+        for (Part part : parts(piece, other)) {
+            sum += part.counts();
+        }
+        return sum;
+    }
+
+    /** The parts of the difference of two pieces, in the columns' order. */
+    public List<Part> parts(Piece piece, Piece other) {
+        List<Part> parts = parts(piece.measures(), other.measures());
+        weights.noted().forEach((name, weight) -> {
+            String mine = piece.extra().get(name);
+            String others = other.extra().get(name);
+            if (mine != null && others != null) {
+                double off = grades(mine.strip(), others.strip());
+                parts.add(new Part(name, Optional.empty(), off, weight * Math.abs(off)));
+            }
+        });
+        return parts;
+    }
+
+    /** What a piece is compared with: the pattern's own figures where it has them, else the median of the set. */
+    public static Measures reference(Measures wanted, List<Piece> set) {
+        List<Measures> all = set.stream().map(Piece::measures).toList();
+        TreeSet<Column> columns = new TreeSet<>();
+        all.forEach(each -> columns.addAll(each.figures().keySet()));
+        Measures reference = wanted;
+        for (Column column : columns) {
+            if (wanted.figure(column).isEmpty()) {
+                reference = reference.with(column, Usual.median(Usual.figures(column, all)));
+            }
+        }
+        return reference;
+    }
+
+    /** The piece beside the reference. */
+    public Figure figure(Piece piece, Measures reference) {
+        List<Part> parts = parts(piece.measures(), reference);
+        parts.sort(Comparator.comparingDouble(Part::counts).reversed());
+        return new Figure(
+                piece.label(), parts.stream().mapToDouble(Part::counts).sum(), parts);
+    }
+
+    private List<Part> parts(Measures measures, Measures others) {
+        List<Part> parts = new ArrayList<>();
+        for (Map.Entry<Column, Double> each : measures.figures().entrySet()) {
+            Column column = each.getKey();
+            OptionalDouble other = others.figure(column);
+            if (other.isEmpty() || (column.isMass() && meanMass.isEmpty())) {
+                continue;
+            }
+            double off = each.getValue() - other.getAsDouble();
+            double tolerance = tolerances.figure(column, meanMass.orElse(Mass.ofGrams(0)));
+            parts.add(new Part(
+                    column.format(), Optional.of(column), off, weights.of(column) * Math.abs(off) / tolerance));
+        }
+        return parts;
+    }
+
+    private static double grades(String mine, String others) {
+        if (NUMBER.matcher(mine).matches() && NUMBER.matcher(others).matches()) {
+            return Double.parseDouble(mine.replace(',', '.')) - Double.parseDouble(others.replace(',', '.'));
+        }
+        return mine.equalsIgnoreCase(others) ? 0 : 1;
+    }
+}

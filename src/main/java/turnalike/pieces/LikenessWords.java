@@ -1,0 +1,62 @@
+package turnalike.pieces;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Says in words what makes a piece unlike: {@code piece 7: its upper bead stands 1.2 mm low}. Low is toward the start end, high toward the
+ * other.
+ *
+ * @param names what the columns measure, as the job calls them ({@code m3} the upper bead, {@code d2} the lower neck); without a name a
+ *     mark or check place goes by its number
+ * @param keyed the units figures are told in
+ */
+public record LikenessWords(Map<Column, String> names, Keyed keyed) {
+    /** Parts that count less than this against the largest are not worth a word. */
+    private static final double WORTH_SAYING = 0.2;
+
+    public LikenessWords {
+        names = Map.copyOf(new TreeMap<>(names));
+    }
+
+    /** The piece's largest parts, at most {@code most} of them. */
+    public String of(Likeness.Figure figure, int most) {
+        double largest = figure.parts().isEmpty() ? 0 : figure.parts().get(0).counts();
+        List<String> said = figure.parts().stream()
+                .filter(part -> part.counts() > 0 && part.counts() >= WORTH_SAYING * largest)
+                .limit(most)
+                .map(this::of)
+                .toList();
+        String what = figure.parts().isEmpty()
+                ? "nothing measured to compare"
+                : said.isEmpty() ? "just as asked for" : String.join("; ", said);
+        return "piece %s: %s".formatted(figure.piece(), what);
+    }
+
+    /** One part, as a clause about the piece. */
+    public String of(Likeness.Part part) {
+        return part.column()
+                .map(column -> of(column, part.off()))
+                .orElseGet(() -> part.off() == 0
+                        ? "its %s is alike".formatted(part.name())
+                        : "its %s is noted otherwise".formatted(part.name()));
+    }
+
+    private String of(Column column, double off) {
+        boolean more = off > 0;
+        String much = Words.figure(column, off, keyed);
+        return switch (column.kind()) {
+            case MASS -> "it is %s %s".formatted(much, more ? "heavy" : "light");
+            case LENGTH -> "it is %s %s".formatted(much, more ? "long" : "short");
+            case BALANCE -> "its balance point lies %s %s".formatted(much, more ? "high" : "low");
+            case MARK -> "its %s stands %s %s".formatted(name(column, "mark"), much, more ? "high" : "low");
+            case DIAMETER ->
+                "its %s is %s too %s".formatted(name(column, "check place"), much, more ? "thick" : "thin");
+        };
+    }
+
+    private String name(Column column, String otherwise) {
+        return names.getOrDefault(column, otherwise + " " + column.place());
+    }
+}
