@@ -1,0 +1,76 @@
+package turnalike.pieces.mend;
+
+import java.util.List;
+import turnalike.units.Mass;
+
+/** What to do about a piece that is not of the weight wanted. */
+public sealed interface MendPlan permits MendPlan.Leave, MendPlan.Cuts, MendPlan.Light, MendPlan.MakeAnother {
+    /** What each plan is turned into. */
+    interface Cases<R> {
+        R leave(Leave leave);
+
+        R cuts(Cuts cuts);
+
+        R light(Light light);
+
+        R makeAnother(MakeAnother makeAnother);
+    }
+
+    <R> R match(Cases<R> cases);
+
+    /**
+     * It is near enough.
+     *
+     * @param off what it weighs less what was wanted
+     */
+    record Leave(Mass off) implements MendPlan {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.leave(this);
+        }
+    }
+
+    /**
+     * The cuts that cost least likeness.
+     *
+     * @param cuts in the run's order, none of nothing
+     * @param massAfter what the piece will weigh
+     * @param likenessCost Σ w·δ/t over the cuts, δ counted from where the piece is no thicker than the pattern
+     * @param gentle whether every cut is one nobody will see
+     */
+    record Cuts(List<Cut> cuts, Mass massAfter, double likenessCost, boolean gentle) implements MendPlan {
+        public Cuts {
+            cuts = List.copyOf(cuts);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.cuts(this);
+        }
+    }
+
+    /**
+     * It is light, and nothing can be put back; see {@link LightWays}.
+     *
+     * @param lacking what it lacks, above zero
+     */
+    record Light(Mass lacking) implements MendPlan {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.light(this);
+        }
+    }
+
+    /**
+     * It is heavier than the deepest cuts allowed can help.
+     *
+     * @param tooMuch what it has too much
+     * @param cutsTakeOff what those cuts take off together
+     */
+    record MakeAnother(Mass tooMuch, Mass cutsTakeOff) implements MendPlan {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.makeAnother(this);
+        }
+    }
+}
