@@ -130,7 +130,7 @@ final class Fields {
     }
 
     Optional<Integer> wholeNumber(String key, int least, int most) {
-        String mend = "give a whole number from %d to %d".formatted(least, most);
+        String mend = least == most ? "use " + least : "give a whole number from %d to %d".formatted(least, most);
         return require(key, mend).flatMap(value -> {
             double number = value.isNumber() ? value.doubleValue() : Double.NaN;
             if (number >= least && number <= most && number == Math.rint(number)) {

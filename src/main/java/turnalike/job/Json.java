@@ -57,6 +57,9 @@ final class Json {
     }
 
     private static String firstSentence(String message) {
+        if (message.startsWith("Trailing token")) {
+            return "something follows the closing brace"; // Jackson's own words name its classes
+        }
         String line = message.lines().findFirst().orElse("").replaceAll("[\\p{Cntrl}]", "?");
         return line.length() > 160 ? line.substring(0, 160) + "…" : line;
     }

@@ -20,7 +20,14 @@ public final class Quadrature {
 
     private final List<Part> parts = new ArrayList<>();
 
+    private final double relative;
+
     public Quadrature(Pattern pattern) {
+        this(pattern, RELATIVE);
+    }
+
+    public Quadrature(Pattern pattern, double relative) {
+        this.relative = relative;
         List<Placed> run = pattern.placed();
         for (Placed placed : run) {
             Member member = placed.member();
@@ -50,10 +57,14 @@ public final class Quadrature {
      * split before the sum is tested, so the relative tolerance holds for each stretch.
      */
     public static double integrate(DoubleUnaryOperator f, double a, double b) {
+        return integrate(f, a, b, RELATIVE);
+    }
+
+    private static double integrate(DoubleUnaryOperator f, double a, double b, double relative) {
         if (b - a < 1e-12) {
             return 0;
         }
-        IterativeLegendreGaussIntegrator integrator = new IterativeLegendreGaussIntegrator(16, RELATIVE, 1e-300);
+        IterativeLegendreGaussIntegrator integrator = new IterativeLegendreGaussIntegrator(16, relative, 1e-300);
         return integrator.integrate(
                 1_000_000,
                 phi -> f.applyAsDouble(a + (b - a) * (1 - Math.cos(phi)) / 2) * (b - a) / 2 * Math.sin(phi),
@@ -72,7 +83,8 @@ public final class Quadrature {
                 sum += integrate(
                         x -> kernel.at(part.start() + x, part.radius().applyAsDouble(x), part.section()),
                         part.cuts().get(i),
-                        part.cuts().get(i + 1));
+                        part.cuts().get(i + 1),
+                        relative);
             }
         }
         return sum;

@@ -1,0 +1,70 @@
+package turnalike.frame;
+
+import java.util.Collection;
+import turnalike.units.Angle;
+import turnalike.units.Length;
+import turnalike.units.Mass;
+
+/**
+ * How strongly, and toward where, something off the axle pulls: the first moment of mass about the axle, in g·mm.
+ *
+ * @param gMm its size; finite and not negative, else {@link IllegalArgumentException}
+ * @param at its direction, kept in [0°, 360°); 0° when the size is 0
+ */
+public record Moment(double gMm, Angle at) {
+    /** No pull at all. */
+    public static final Moment NONE = new Moment(0, Angle.ofDegrees(0));
+
+    public Moment {
+        if (!Double.isFinite(gMm) || gMm < 0) {
+            throw new IllegalArgumentException("a moment must be finite and not negative, was %s g mm".formatted(gMm));
+        }
+        gMm += 0.0; // see Length
+        at = gMm == 0 ? Angle.ofDegrees(0) : at.aroundOnce();
+    }
+
+    /** From its two components: x toward 0°, y toward 90°, both in g·mm. */
+    public static Moment ofComponents(double xGMm, double yGMm) {
+        return new Moment(Math.hypot(xGMm, yGMm), Angle.ofRadians(Math.atan2(yGMm, xGMm)));
+    }
+
+    /** The component toward 0°, in g·mm. */
+    public double xGMm() {
+        return gMm * Math.cos(at.radians());
+    }
+
+    /** The component toward 90°, in g·mm. */
+    public double yGMm() {
+        return gMm * Math.sin(at.radians());
+    }
+
+    /** The pull of all of them together. */
+    public static Moment sum(Collection<Moment> moments) {
+        double xGMm = 0;
+        double yGMm = 0;
+        for (Moment moment : moments) {
+            xGMm += moment.xGMm();
+            yGMm += moment.yGMm();
+        }
+        return ofComponents(xGMm, yGMm);
+    }
+
+    /** The same size the other way. */
+    public Moment opposite() {
+        return new Moment(gMm, Angle.ofDegrees(at.degrees() + 180));
+    }
+
+    /**
+     * The weight that cancels this moment: U / radius, opposite to it. Where wood is taken off instead, the same mass comes off at this
+     * moment's own direction.
+     *
+     * @param radius where the weight's own balance point sits, from the axle; positive, else {@link IllegalArgumentException}
+     */
+    public Counterweight counterweight(Length radius) {
+        if (!radius.isPositive()) {
+            throw new IllegalArgumentException(
+                    "counterweight radius must be positive, was %s mm".formatted(radius.mm()));
+        }
+        return new Counterweight(radius, opposite().at(), Mass.ofGrams(gMm / radius.mm()), at);
+    }
+}

@@ -1,0 +1,13 @@
+package turnalike.job;
+
+import turnalike.stock.Allowances;
+import turnalike.units.Length;
+
+/**
+ * What is left on while the work goes on.
+ *
+ * @param sizing how much larger than finished a diameter is sized, before it is cut to the line
+ * @param sanding how much of that sanding takes
+ * @param stock what the rough blank is larger by
+ */
+public record Cutting(Length sizing, Length sanding, Allowances stock) {}

@@ -1,0 +1,48 @@
+package turnalike.job;
+
+import java.util.List;
+import java.util.Optional;
+import turnalike.pattern.Pattern;
+import turnalike.units.Problem;
+import turnalike.units.UnitSystem;
+import turnalike.wood.Wood;
+
+/**
+ * One order: what is turned, from what, how many and for which frame.
+ *
+ * @param title the turner's own
+ * @param units in which its lengths are read and printed
+ * @param pattern what every piece copies
+ * @param wood what it is turned from
+ * @param count good pieces wanted, one or more
+ * @param lossRate share of blanks that come to nothing, 0 to 0.9
+ * @param tolerances how near is near enough
+ * @param cutting what is left on while the work goes on
+ * @param frame what the set goes into, if the job says
+ */
+public record Job(
+        String title,
+        UnitSystem units,
+        Pattern pattern,
+        Wood wood,
+        int count,
+        double lossRate,
+        Tolerances tolerances,
+        Cutting cutting,
+        Optional<JobFrame> frame) {
+
+    /** What came of reading a job file: the job, or every problem in it, in order. */
+    public record Read(Optional<Job> job, List<Problem> problems) {
+        public Read {
+            problems = List.copyOf(problems);
+            if (job.isEmpty() == problems.isEmpty()) {
+                throw new IllegalArgumentException("a reading has a job or problems, never both or neither");
+            }
+        }
+    }
+
+    /** Reads the text of a job file. */
+    public static Read parse(String text) {
+        return JobReader.read(text);
+    }
+}

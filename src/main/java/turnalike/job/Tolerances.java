@@ -1,0 +1,17 @@
+package turnalike.job;
+
+import turnalike.units.Length;
+import turnalike.units.Mass;
+
+/**
+ * How near is near enough.
+ *
+ * @param mark how far one pencil line may be off, each time it is stepped
+ * @param diameter how far a finished diameter may be off
+ * @param massPct the set's heaviest less its lightest, as a percentage of its mean
+ * @param scale the smallest step the scale shows
+ */
+public record Tolerances(Length mark, Length diameter, double massPct, Mass scale) {
+    /** What a job that says nothing gets. The mark's 0.25 mm and the scale's 0.1 g are the file format's; the rest common practice. */
+    public static final Tolerances USUAL = new Tolerances(Length.ofMm(0.25), Length.ofMm(0.4), 2, Mass.ofGrams(0.1));
+}
