@@ -48,12 +48,11 @@ public record Slips(Measures wanted, Tolerances tolerances, Keyed keyed) {
         List<Slip> slips = new ArrayList<>();
         TreeSet<Column> columns = new TreeSet<>();
         all.forEach(each -> columns.addAll(each.figures().keySet()));
+        WholeColumns whole = WholeColumns.of(all, wanted, keyed);
+        slips.addAll(whole.slips());
+        columns.removeAll(whole.inDoubt());
         for (Column column : columns) {
-            Optional<Slip> whole = wholeColumn(column, all);
-            whole.ifPresent(slips::add);
-            if (whole.isEmpty()) {
-                Usual.of(column, all, wanted, tolerances).ifPresent(found -> usual.put(column, found));
-            }
+            Usual.of(column, all, wanted, tolerances).ifPresent(found -> usual.put(column, found));
         }
         Map<String, Piece> labels = new HashMap<>();
         for (int i = 0; i < pieces.size(); i++) {
@@ -69,26 +68,6 @@ public record Slips(Measures wanted, Tolerances tolerances, Keyed keyed) {
             }
         }
         return slips;
-    }
-
-    /** The whole column is in another unit than it says: the others cannot show that, only the pattern can. */
-    private Optional<Slip> wholeColumn(Column column, List<Measures> all) {
-        double[] figures = Usual.figures(column, all);
-        if (wanted.figure(column).isEmpty() || figures.length < Usual.FEW) {
-            return Optional.empty();
-        }
-        double middle = Usual.median(figures);
-        Usual pattern = Usual.roughly(column, wanted.figure(column).getAsDouble());
-        if (pattern.fits(middle)) {
-            return Optional.empty();
-        }
-        return Meant.unit(column, middle, pattern, keyed)
-                .map(meant -> new Slip(
-                        "column " + column.format(keyed.mass()),
-                        meant.kind(),
-                        "half of the figures are above %s where the pattern has %s: %s?"
-                                .formatted(words(column, middle), words(column, pattern.centre()), meant.how()),
-                        Optional.empty()));
     }
 
     private List<Slip> pastTheEnd(Piece piece) {

@@ -121,6 +121,34 @@ class SlipsTest {
     }
 
     @Test
+    void columns_under_each_other_s_names_are_asked_about_once() {
+        Slips knowing = new Slips(measures(182, 559, 22, 28), TOLERANCES, SLIPS.keyed());
+        List<Piece> pieces = sound().stream()
+                .map(piece -> piece.with(measures(
+                        piece.length().orElseThrow().mm(),
+                        piece.mass().orElseThrow().grams(),
+                        22,
+                        28)))
+                .toList();
+        assertThat(knowing.askAll(pieces))
+                .filteredOn(slip -> slip.kind() != Slip.Kind.TWICE)
+                .singleElement()
+                .satisfies(slip -> {
+                    assertThat(slip.kind()).isEqualTo(Slip.Kind.SWAPPED_COLUMNS);
+                    assertThat(slip.where()).isEqualTo("columns mass_g and length");
+                });
+    }
+
+    @Test
+    void a_column_far_from_the_pattern_throughout_is_asked_once() {
+        Slips knowing = new Slips(measures(300, 559, 22, 28), TOLERANCES, SLIPS.keyed());
+        assertThat(knowing.askAll(sound())).singleElement().satisfies(slip -> {
+            assertThat(slip.kind()).isEqualTo(Slip.Kind.FAR_OFF);
+            assertThat(slip.where()).isEqualTo("column mass_g");
+        });
+    }
+
+    @Test
     void the_first_piece_is_asked_about_from_the_pattern_alone() {
         Slips knowing = new Slips(measures(182, 559, 22, 28), TOLERANCES, SLIPS.keyed());
         assertThat(knowing.ask(Piece.of("1", measures(6.4, 559, 22, 28)), List.of()))
