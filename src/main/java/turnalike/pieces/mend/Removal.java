@@ -1,5 +1,7 @@
 package turnalike.pieces.mend;
 
+import turnalike.solid.Sensitivity;
+
 /**
  * The mass that comes off one member when its diameter is taken down by δ everywhere: a·δ - b·δ² grams, which is exact for every member
  * whose radius is lowered by δ/2 throughout, for dV = π∫(r² - (r - δ/2)²)dx = π∫r dx·δ - (π/4)L·δ². Derived here.
@@ -13,6 +15,11 @@ public record Removal(double gramsPerMm, double gramsPerMm2) {
             throw new IllegalArgumentException(
                     "a cut must take off mass, was %s g/mm less %s g/mm2".formatted(gramsPerMm, gramsPerMm2));
         }
+    }
+
+    /** What a cut takes off a part whose mass follows its diameter like that. */
+    public static Removal of(Sensitivity sensitivity) {
+        return new Removal(sensitivity.linearGPerMm(), sensitivity.quadraticGPerMm2());
     }
 
     /** Grams taken off. */

@@ -136,6 +136,18 @@ class RunRuleTest {
     }
 
     @Test
+    void four_pieces_in_order_are_chance_one_time_in_twelve() {
+        Random random = new Random(5);
+        int tries = 24_000;
+        long seen = IntStream.range(0, tries)
+                .filter(i -> Drift.find(
+                                ControlChartTest.points(random.doubles(8).toArray()), 0)
+                        .isPresent())
+                .count();
+        assertThat(Math.abs(seen - tries / 12.0)).isLessThan(5 * Math.sqrt(tries / 12.0));
+    }
+
+    @Test
     void six_steady_pieces_are_a_drift_however_small() {
         Drift drift = Drift.find(ControlChartTest.points(3, 9, 8.9, 8.8, 8.7, 8.6, 8.5), 5)
                 .orElseThrow();

@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
+import turnalike.solid.Sensitivity;
 import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
@@ -53,6 +54,13 @@ class MendTest {
         double exact = 600e-6 * Math.PI / 4 * 40 * (20 * 20 - 19.7 * 19.7);
         assertThat(taken).isCloseTo(exact, within(1e-12));
         assertThat(cylinder(20).takeOffMm(taken)).isCloseTo(0.3, within(1e-12));
+    }
+
+    @Test
+    void removal_is_the_solid_s_own_figure_for_a_smaller_diameter() {
+        Sensitivity sensitivity = new Sensitivity(0.75, 0.019);
+        assertThat(Removal.of(sensitivity).grams(0.3))
+                .isCloseTo(-sensitivity.change(Length.ofMm(-0.3)).grams(), within(1e-15));
     }
 
     @Test
