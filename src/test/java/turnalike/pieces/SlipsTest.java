@@ -75,6 +75,14 @@ class SlipsTest {
     }
 
     @Test
+    void a_swap_must_explain_both_columns() {
+        assertThat(SLIPS.ask(Piece.of("new", measures(182, 559, 15, 22)), sound()))
+                .extracting(Slip::kind)
+                .hasSize(2)
+                .doesNotContain(Slip.Kind.SWAPPED_COLUMNS);
+    }
+
+    @Test
     void far_off_without_an_explanation_is_asked_plainly() {
         List<Slip> slips = SLIPS.ask(Piece.of("new", measures(235, 559, 22, 28)), sound());
         assertThat(slips).hasSize(1);

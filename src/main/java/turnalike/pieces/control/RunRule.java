@@ -46,9 +46,14 @@ public enum RunRule {
         return words;
     }
 
-    /** How many points the pattern spans. */
+    /** How many points the pattern spans at most. */
     int points() {
         return points;
+    }
+
+    /** How many points complete it at the soonest: two of three are two already when the chart has no third before them. */
+    int fewest() {
+        return this == TWO_OF_THREE_BEYOND_TWO || this == FOUR_OF_FIVE_BEYOND_ONE ? points - 1 : points;
     }
 
     /** The four of the Western Electric handbook. */

@@ -18,7 +18,7 @@ final class Runs {
 
     /** Whether the rule's pattern is complete at the point; never for the rule of the range, which is not about these values. */
     boolean completes(RunRule rule, int at) {
-        if (at + 1 < rule.points()) {
+        if (at + 1 < rule.fewest()) {
             return false;
         }
         return switch (rule) {
@@ -38,7 +38,7 @@ final class Runs {
     private boolean someBeyond(int at, int some, int of, double line) {
         double side = Math.signum(z[at]);
         return z[at] * side > line
-                && IntStream.rangeClosed(at - of + 1, at)
+                && IntStream.rangeClosed(Math.max(at - of + 1, 0), at)
                                 .filter(i -> z[i] * side > line)
                                 .count()
                         >= some;

@@ -35,7 +35,9 @@ final class Signals {
         Point point = points.get(at);
         String where = rule.points() == 1
                 ? "piece " + point.piece()
-                : "pieces %s to %s".formatted(points.get(at - rule.points() + 1).piece(), point.piece());
+                : "pieces %s to %s"
+                        .formatted(
+                                points.get(Math.max(at - rule.points() + 1, 0)).piece(), point.piece());
         String side = point.value() > centre ? "above" : "below";
         String words =
                 switch (rule) {
