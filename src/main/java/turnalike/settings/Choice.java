@@ -1,0 +1,53 @@
+package turnalike.settings;
+
+import java.util.Arrays;
+
+/** A choice of openings that reaches every mark, with what the three parts of the aim make of it. */
+final class Choice {
+    private final int[] openings;
+    private final int sum;
+    private final double longestMm;
+
+    private Choice(int[] openings, int sum, double longestMm) {
+        this.openings = openings;
+        this.sum = sum;
+        this.longestMm = longestMm;
+    }
+
+    /** The first {@code count} of the openings chosen, as just counted. */
+    static Choice of(StepCount counted, int[] chosen, int count) {
+        int[] kept = Arrays.copyOf(chosen, count);
+        Arrays.sort(kept);
+        return new Choice(kept, counted.sum(), counted.longestStepMm(chosen, count));
+    }
+
+    /** Indices into {@link Spans#openings}, the pinned ones left out, rising; a copy. */
+    int[] openings() {
+        return openings.clone();
+    }
+
+    int settings() {
+        return openings.length;
+    }
+
+    /** The sum of steps. */
+    int sum() {
+        return sum;
+    }
+
+    /** The longest distance stepped with an opening that is not pinned. */
+    double longestMm() {
+        return longestMm;
+    }
+
+    /** Fewer settings first, then the smaller sum, then the shorter longest step. */
+    boolean betterThan(Choice other) {
+        if (settings() != other.settings()) {
+            return settings() < other.settings();
+        }
+        if (sum != other.sum) {
+            return sum < other.sum;
+        }
+        return longestMm < other.longestMm - Spans.SLACK_MM;
+    }
+}

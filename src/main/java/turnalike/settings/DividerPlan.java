@@ -1,0 +1,53 @@
+package turnalike.settings;
+
+import java.util.Comparator;
+import java.util.List;
+import turnalike.units.Length;
+import turnalike.units.Working;
+
+/**
+ * A sound plan: every mark reached, none with a worst-case error past the limit.
+ *
+ * @param settings each distinct opening, the smallest first
+ * @param errors one per mark, in order of the marks, end marks included
+ * @param sumOfSteps the sum over the marks reached by dividers of their steps from an end
+ * @param fewestProven whether no sound plan has fewer settings
+ * @param tiesProven whether, besides, none with as few has a smaller sum of steps, nor one with the same sum a shorter longest step
+ * @param lowerBound the number of settings that no sound plan can have fewer of, as far as proven
+ * @param workings how the figures were found
+ */
+public record DividerPlan(
+        List<DividerSetting> settings,
+        List<MarkError> errors,
+        int sumOfSteps,
+        boolean fewestProven,
+        boolean tiesProven,
+        int lowerBound,
+        List<Working> workings) {
+    public DividerPlan {
+        settings = List.copyOf(settings);
+        errors = List.copyOf(errors);
+        workings = List.copyOf(workings);
+    }
+
+    /** The greatest worst-case error of any mark; zero when there are only the ends. */
+    public Length worst() {
+        return errors.stream()
+                .map(MarkError::worst)
+                .max(Comparator.naturalOrder())
+                .orElse(Length.ZERO);
+    }
+
+    /** How many settings the plan may be above the least: zero when proven. */
+    public int gap() {
+        return settings.size() - lowerBound;
+    }
+
+    /** The indices of the marks that the stick gives instead of dividers. */
+    public List<Integer> listOnTheStick() {
+        return errors.stream()
+                .filter(MarkError::fromTheStick)
+                .map(MarkError::mark)
+                .toList();
+    }
+}

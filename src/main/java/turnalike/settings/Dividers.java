@@ -1,0 +1,31 @@
+package turnalike.settings;
+
+import java.util.List;
+import turnalike.effort.Effort;
+import turnalike.units.Problem;
+
+/** Plans the fewest divider settings that reach every mark. */
+public final class Dividers {
+    private Dividers() {}
+
+    /**
+     * The sound plan with the fewest distinct openings; of those, the smallest sum of steps; of those, the shortest longest step, which is
+     * the smallest largest opening. (An opening serves a window of distances, so the largest could be shifted by up to the match
+     * tolerance; the comparison takes the longest distance stepped, and the opening is then reported at the middle of what it serves.)
+     * Pinned openings stand in every plan and are counted.
+     *
+     * <p>Exact up to 64 marks, given the effort; when that is spent first, or with more marks, a sound plan still, with what is proven of
+     * it. Distances equal to 1e-9 mm are taken as equal.
+     *
+     * @param effort asked some thousand times a second; progress tells the settings found and the bound
+     */
+    public static DividerOutcome solve(DividerProblem problem, Effort effort) {
+        List<Problem> obstacles = Obstacles.list(problem);
+        if (!obstacles.isEmpty()) {
+            return new DividerOutcome.Refused(obstacles);
+        }
+        Spans spans = problem.spans(problem.mostSteps(), problem.forbidden());
+        Proven proven = DividerSearch.search(spans, effort);
+        return new DividerOutcome.Planned(PlanWriter.write(problem, spans, proven));
+    }
+}

@@ -1,0 +1,180 @@
+package turnalike.settings;
+
+import turnalike.effort.Effort;
+
+/**
+ * Searches all choices of a given number of openings, by branch and bound, and so proves what the least number is.
+ *
+ * <p>The task is a labelling spanning tree (Chang and Leu, Information Processing Letters 63, 1997; from memory) with a limit on depth:
+ * marks are nodes, openings are labels, and the fewest labels must join every mark to an end within a few steps. At each node of the
+ * search some openings are chosen and some ruled out. {@link Zones} says how many entries are still needed and how many each opening
+ * can give; when the best that may still be chosen do not give enough, the node is dropped, and so is each opening that cannot belong
+ * to enough. The search branches either on the openings of greatest gain (one of them must be the best of those to come) or on those
+ * that enter the scarcest zone (one of them must be chosen), whichever are fewer; each branch rules out the openings of the branches
+ * before it, so no choice is looked at twice. Exact; the time grows with the number of openings to the power of the settings.
+ */
+final class FewestSearch {
+    /** How a search came to its end. */
+    enum Ending {
+        /** All choices were looked at, and none reached every mark. */
+        NONE,
+        /** A choice was found, and, when the best was asked for, all were looked at. */
+        FOUND,
+        /** The effort was spent first: nothing is proven. */
+        STOPPED
+    }
+
+    private static final int ASK_EVERY = 256;
+
+    private final Spans spans;
+    private final MarkBits bits;
+    private final Zones zones;
+    private final SumBound sums;
+    private final StepCount count;
+    private final int[] candidates;
+    private final Effort effort;
+    private Choice best;
+    private long nodes;
+
+    private SearchLevel[] levels = new SearchLevel[0];
+    private int[] chosen = new int[0];
+    private int chosenCount;
+    private boolean wantsBest;
+    private boolean stopped;
+
+    /**
+     * @param candidates the openings worth trying, pinned ones left out
+     * @param known the best choice known; the search looks only for better
+     */
+    FewestSearch(Spans spans, int[] candidates, Choice known, Effort effort) {
+        this.spans = spans;
+        this.bits = new MarkBits(spans);
+        this.zones = new Zones(bits);
+        this.sums = new SumBound(bits, candidates);
+        this.count = new StepCount(spans);
+        this.candidates = candidates;
+        this.best = known;
+        this.effort = effort;
+    }
+
+    /** The best choice known now. */
+    Choice best() {
+        return best;
+    }
+
+    /** Looks for any choice of at most that many openings. */
+    Ending any(int settings) {
+        return run(settings, false);
+    }
+
+    /** With the least number of openings known: finds the smallest sum of steps, then the shortest longest step, by looking at all. */
+    Ending best(int settings) {
+        return run(settings, true);
+    }
+
+    private Ending run(int settings, boolean best) {
+        wantsBest = best;
+        stopped = false;
+        chosen = new int[settings];
+        chosenCount = 0;
+        levels = new SearchLevel[settings + 1];
+        for (int i = 0; i <= settings; i++) {
+            levels[i] = new SearchLevel(bits.marks, candidates.length);
+        }
+        for (int pin = 0; pin < spans.pinned; pin++) {
+            bits.join(levels[0].neighbours, pin);
+        }
+        System.arraycopy(candidates, 0, levels[0].candidates, 0, candidates.length);
+        levels[0].size = candidates.length;
+        boolean found = search(settings);
+        return stopped ? Ending.STOPPED : found ? Ending.FOUND : Ending.NONE;
+    }
+
+    private boolean search(int budget) {
+        if (++nodes % ASK_EVERY == 0 && effort.spent()) {
+            stopped = true;
+            return false;
+        }
+        SearchLevel level = levels[chosenCount];
+        long unreached = bits.unreached(level.neighbours);
+        if (unreached == 0) {
+            return found();
+        }
+        if (budget == 0) {
+            return false;
+        }
+        if (wantsBest) {
+            level.size = sums.keep(level, budget, mostSum());
+        }
+        if (level.size == 0) {
+            return false;
+        }
+        return budget == 1 ? last(level, unreached) : branch(level, unreached, budget);
+    }
+
+    private boolean branch(SearchLevel level, long unreached, int budget) {
+        int needed = zones.find(level.neighbours, unreached);
+        if (!level.sort(zones, needed, budget)) {
+            return false;
+        }
+        int branches = level.leaders(needed, budget);
+        int scarcest = level.scarcestZone(needed);
+        int entering = level.entering(scarcest);
+        if (entering < branches) {
+            level.bringForward(scarcest);
+            branches = entering;
+        }
+        boolean any = false;
+        for (int i = 0; i < branches && !stopped && (wantsBest || !any); i++) {
+            SearchLevel child = levels[chosenCount + 1];
+            if (level.handOn(child, i, needed, budget - 1)) {
+                any |= choose(level, level.sorted[i], budget);
+            }
+        }
+        return any;
+    }
+
+    private boolean choose(SearchLevel level, int opening, int budget) {
+        SearchLevel child = levels[chosenCount + 1];
+        System.arraycopy(level.neighbours, 0, child.neighbours, 0, bits.marks);
+        bits.join(child.neighbours, opening);
+        chosen[chosenCount++] = opening;
+        boolean found = search(budget - 1);
+        chosenCount--;
+        return found;
+    }
+
+    /** The last opening must enter every zone at once; two marks far apart sift the candidates, then each is tried. */
+    private boolean last(SearchLevel level, long unreached) {
+        int low = Long.numberOfTrailingZeros(unreached);
+        int high = Long.SIZE - 1 - Long.numberOfLeadingZeros(unreached);
+        zones.around(level.neighbours, low);
+        zones.around(level.neighbours, high);
+        boolean any = false;
+        for (int i = 0; i < level.size && (wantsBest || !any); i++) {
+            int opening = level.candidates[i];
+            if (zones.enters(opening, low) && zones.enters(opening, high)) {
+                any |= choose(level, opening, 1);
+            }
+        }
+        return any;
+    }
+
+    private boolean found() {
+        count.count(chosen, chosenCount);
+        Choice choice = Choice.of(count, chosen, chosenCount);
+        if (choice.betterThan(best)) {
+            best = choice;
+        }
+        return true;
+    }
+
+    /** The greatest sum worth finding: the best one again if the longest step may yet be shorter, else one less. */
+    private int mostSum() {
+        double longest = 0;
+        for (int i = 0; i < chosenCount; i++) {
+            longest = Math.max(longest, spans.openings.get(chosen[i]).shortestMm());
+        }
+        return longest < best.longestMm() - Spans.SLACK_MM ? best.sum() : best.sum() - 1;
+    }
+}

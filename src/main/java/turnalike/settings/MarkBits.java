@@ -1,0 +1,155 @@
+package turnalike.settings;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The marks as bits of one {@code long}, so that a set of marks is one number: for the exact search, hence for at most 64 marks.
+ * Arrays are indexed by opening as in {@link Spans#openings}.
+ */
+final class MarkBits {
+    /** More marks than this do not fit. */
+    static final int MOST_MARKS = 64;
+
+    final int marks;
+    final int mostSteps;
+    final long ends;
+    final long stick;
+    /** The marks that dividers must reach. */
+    final long inner;
+    /** Lower and higher mark of each pair. */
+    final int[][] low;
+
+    final int[][] high;
+    /** Inner marks one step from an end mark. */
+    final long[] fromEnd;
+    /** Inner marks one step from a mark that is not an end. */
+    final long[] fromMark;
+    /**
+     * Inner marks that {@link #fromMark} names, by connected part of the opening's own pairs. A part that holds no end and no mark
+     * from the stick cannot have all its marks entered by its own steps: some other step must get there first.
+     */
+    final int[][][] parts;
+    /** Whether the part of that number is such a one. */
+    final boolean[][] needsEntry;
+
+    MarkBits(Spans spans) {
+        if (spans.marks() > MOST_MARKS) {
+            throw new IllegalArgumentException("at most %d marks fit, were %d".formatted(MOST_MARKS, spans.marks()));
+        }
+        marks = spans.marks();
+        mostSteps = spans.mostSteps;
+        ends = 1L | 1L << spans.last();
+        stick = stick(spans);
+        long all = marks == Long.SIZE ? -1L : (1L << marks) - 1;
+        inner = all & ~ends & ~stick;
+        int count = spans.openings.size();
+        low = new int[count][];
+        high = new int[count][];
+        fromEnd = new long[count];
+        fromMark = new long[count];
+        parts = new int[count][][];
+        needsEntry = new boolean[count][];
+        for (int i = 0; i < count; i++) {
+            add(i, spans.openings.get(i));
+        }
+    }
+
+    private static long stick(Spans spans) {
+        long stick = 0;
+        for (int mark = 1; mark < spans.last(); mark++) {
+            if (spans.onTheStick[mark]) {
+                stick |= 1L << mark;
+            }
+        }
+        return stick;
+    }
+
+    private void add(int index, Opening opening) {
+        low[index] = opening.low();
+        high[index] = opening.high();
+        for (int i = 0; i < opening.pairs(); i++) {
+            enter(index, opening.low()[i], opening.high()[i]);
+            enter(index, opening.high()[i], opening.low()[i]);
+        }
+        List<Long> found = connected(opening);
+        parts[index] =
+                found.stream().map(part -> marksOf(part & fromMark[index])).toArray(int[][]::new);
+        needsEntry[index] = new boolean[found.size()];
+        for (int i = 0; i < found.size(); i++) {
+            needsEntry[index][i] = (found.get(i) & (ends | stick)) == 0;
+        }
+    }
+
+    private void enter(int index, int from, int to) {
+        long bit = 1L << to & inner;
+        if ((ends >> from & 1) != 0) {
+            fromEnd[index] |= bit;
+        } else {
+            fromMark[index] |= bit;
+        }
+    }
+
+    private static List<Long> connected(Opening opening) {
+        List<Long> parts = new ArrayList<>();
+        for (int i = 0; i < opening.pairs(); i++) {
+            long joined = 1L << opening.low()[i] | 1L << opening.high()[i];
+            List<Long> apart = new ArrayList<>();
+            for (long part : parts) {
+                if ((part & joined) == 0) {
+                    apart.add(part);
+                } else {
+                    joined |= part;
+                }
+            }
+            apart.add(joined);
+            parts = apart;
+        }
+        return parts;
+    }
+
+    static int[] marksOf(long set) {
+        int[] marks = new int[Long.bitCount(set)];
+        int at = 0;
+        for (long rest = set; rest != 0; rest &= rest - 1) {
+            marks[at++] = Long.numberOfTrailingZeros(rest);
+        }
+        return marks;
+    }
+
+    /** Adds an opening's pairs to a table of neighbours. */
+    void join(long[] neighbours, int opening) {
+        int[] a = low[opening];
+        int[] b = high[opening];
+        for (int i = 0; i < a.length; i++) {
+            neighbours[a[i]] |= 1L << b[i];
+            neighbours[b[i]] |= 1L << a[i];
+        }
+    }
+
+    static long neighbours(long[] neighbours, long set) {
+        long out = 0;
+        for (long rest = set; rest != 0; rest &= rest - 1) {
+            out |= neighbours[Long.numberOfTrailingZeros(rest)];
+        }
+        return out;
+    }
+
+    /** The inner marks that no allowed number of steps reaches. */
+    long unreached(long[] neighbours) {
+        long reached = ends;
+        long latest = ends;
+        for (int step = 1; step <= mostSteps; step++) {
+            long next = neighbours(neighbours, latest);
+            if (step == 1) {
+                next |= stick;
+            }
+            latest = next & ~reached;
+            if (latest == 0) {
+                break;
+            }
+            reached |= latest;
+        }
+        return inner & ~reached;
+    }
+}

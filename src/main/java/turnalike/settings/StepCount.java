@@ -1,0 +1,132 @@
+package turnalike.settings;
+
+import java.util.Arrays;
+
+/**
+ * Counts, for a choice of openings, the fewest steps that carry an end mark to each mark: breadth first, all marks one step out, then two.
+ * Built once and used for many choices; not for two threads at a time.
+ */
+final class StepCount {
+    private final Spans spans;
+    private final int[] steps;
+    private int unreached;
+    private int sum;
+
+    StepCount(Spans spans) {
+        this.spans = spans;
+        this.steps = new int[spans.marks()];
+    }
+
+    /** Counts anew for the first {@code count} of the openings named, and the pinned ones. */
+    void count(int[] chosen, int count) {
+        start();
+        for (int step = 1; step <= spans.mostSteps && unreached > 0; step++) {
+            int before = unreached;
+            for (int pin = 0; pin < spans.pinned; pin++) {
+                extend(spans.openings.get(pin), step);
+            }
+            for (int i = 0; i < count; i++) {
+                extend(spans.openings.get(chosen[i]), step);
+            }
+            if (before == unreached && step > 1) {
+                return;
+            }
+        }
+    }
+
+    private void start() {
+        Arrays.fill(steps, Integer.MAX_VALUE);
+        unreached = spans.marks() - 2;
+        sum = 0;
+        steps[0] = 0;
+        steps[spans.last()] = 0;
+        for (int mark = 1; mark < spans.last(); mark++) {
+            if (spans.onTheStick[mark]) {
+                steps[mark] = 1;
+                unreached--;
+            }
+        }
+    }
+
+    private void extend(Opening opening, int step) {
+        int[] low = opening.low();
+        int[] high = opening.high();
+        for (int i = 0; i < low.length; i++) {
+            int a = steps[low[i]];
+            int b = steps[high[i]];
+            if (a == step - 1 && b > step) {
+                reach(high[i], step);
+            } else if (b == step - 1 && a > step) {
+                reach(low[i], step);
+            }
+        }
+    }
+
+    private void reach(int mark, int step) {
+        steps[mark] = step;
+        sum += step;
+        unreached--;
+    }
+
+    /** Steps to that mark, 1 for one from the stick; {@link Integer#MAX_VALUE} when no choice of at most the allowed steps gets there. */
+    int steps(int mark) {
+        return steps[mark];
+    }
+
+    int unreached() {
+        return unreached;
+    }
+
+    /** The sum of steps over the marks reached by dividers. */
+    int sum() {
+        return sum;
+    }
+
+    /**
+     * The longest distance that must be stepped when every mark takes the shortest of the steps that cost it nothing. Call after a
+     * count that left nothing unreached.
+     */
+    double longestStepMm(int[] chosen, int count) {
+        double[] shortest = new double[spans.marks()];
+        Arrays.fill(shortest, Double.POSITIVE_INFINITY);
+        for (int i = 0; i < count; i++) {
+            shorten(shortest, spans.openings.get(chosen[i]));
+        }
+        // What a pinned opening serves costs nothing: it stands in every plan.
+        for (int pin = 0; pin < spans.pinned; pin++) {
+            forgive(shortest, spans.openings.get(pin));
+        }
+        double longest = 0;
+        for (int mark = 1; mark < spans.last(); mark++) {
+            if (!spans.onTheStick[mark]) {
+                longest = Math.max(longest, shortest[mark]);
+            }
+        }
+        return longest;
+    }
+
+    private void shorten(double[] shortest, Opening opening) {
+        for (int i = 0; i < opening.pairs(); i++) {
+            int low = opening.low()[i];
+            int high = opening.high()[i];
+            double distance = spans.distanceMm(low, high);
+            if (steps[high] == steps[low] + 1) {
+                shortest[high] = Math.min(shortest[high], distance);
+            } else if (steps[low] == steps[high] + 1) {
+                shortest[low] = Math.min(shortest[low], distance);
+            }
+        }
+    }
+
+    private void forgive(double[] shortest, Opening opening) {
+        for (int i = 0; i < opening.pairs(); i++) {
+            int low = opening.low()[i];
+            int high = opening.high()[i];
+            if (steps[high] == steps[low] + 1) {
+                shortest[high] = 0;
+            } else if (steps[low] == steps[high] + 1) {
+                shortest[low] = 0;
+            }
+        }
+    }
+}

@@ -1,0 +1,80 @@
+package turnalike.settings;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import turnalike.units.Length;
+
+/** Checks a plan against the contract's words alone, with no code of the search. */
+final class PlanCheck {
+    private static final double NOISE_MM = 1e-8;
+
+    private static final int UNREACHED = 1_000;
+
+    private PlanCheck() {}
+
+    static void isSound(DividerProblem problem, DividerPlan plan) {
+        List<Length> marks = problem.marks();
+        int last = marks.size() - 1;
+        Map<Integer, Integer> depth = new HashMap<>(Map.of(0, 0, last, 0));
+        problem.onTheStick().forEach(mark -> depth.put(mark, 1));
+        Set<Integer> struck = new HashSet<>();
+        plan.settings().stream()
+                .flatMap(setting -> setting.steps().stream())
+                .sorted((a, b) -> Integer.compare(a.round(), b.round()))
+                .forEach(step -> {
+                    assertThat(depth)
+                            .as("%s starts from a mark that stands", step)
+                            .containsKey(step.from());
+                    assertThat(struck.add(step.to()))
+                            .as("%s strikes anew", step)
+                            .isTrue();
+                    assertThat(step.round()).isEqualTo(depth.getOrDefault(step.from(), UNREACHED) + 1);
+                    depth.put(step.to(), step.round());
+                });
+        assertThat(depth).as("every mark is reached").hasSize(marks.size());
+        for (DividerSetting setting : plan.settings()) {
+            assertThat(setting.pinned() || !setting.steps().isEmpty()).isTrue();
+            for (DividerStep step : setting.steps()) {
+                double distance = Math.abs(
+                        marks.get(step.to()).mm() - marks.get(step.from()).mm());
+                assertThat(Math.abs(distance - setting.opening().mm()))
+                        .as("%s is served by %s", step, setting.opening())
+                        .isLessThanOrEqualTo(problem.matchTolerance().mm() + NOISE_MM);
+                for (Length forbidden : problem.forbidden()) {
+                    assertThat(Math.abs(setting.opening().mm() - forbidden.mm()))
+                            .isGreaterThan(problem.matchTolerance().mm());
+                }
+            }
+        }
+        for (MarkError error : plan.errors()) {
+            int steps = depth.getOrDefault(error.mark(), UNREACHED);
+            double e = problem.markError().mm();
+            assertThat(error.steps()).isEqualTo(steps);
+            assertThat(error.worst().mm()).isEqualTo(steps * e);
+            assertThat(error.rootSumSquare().mm()).isEqualTo(Math.sqrt(steps) * e);
+            assertThat(error.worst().mm()).isLessThanOrEqualTo(problem.limit().mm() + NOISE_MM);
+        }
+        assertThat(plan.errors()).hasSize(marks.size());
+        int sum = plan.settings().stream()
+                .flatMap(setting -> setting.steps().stream())
+                .mapToInt(DividerStep::round)
+                .sum();
+        assertThat(plan.sumOfSteps()).isEqualTo(sum);
+    }
+
+    /** The longest distance stepped with an opening that is not pinned. */
+    static double longestStepMm(DividerProblem problem, DividerPlan plan) {
+        return plan.settings().stream()
+                .filter(setting -> !setting.pinned())
+                .flatMap(setting -> setting.steps().stream())
+                .mapToDouble(step -> Math.abs(problem.marks().get(step.to()).mm()
+                        - problem.marks().get(step.from()).mm()))
+                .max()
+                .orElse(0);
+    }
+}
