@@ -1,0 +1,114 @@
+package turnalike.match;
+
+import java.util.Arrays;
+
+/**
+ * Which sets pass: (heaviest − lightest) / mean at most a given share. When none does, the share is widened to the smallest that lets one
+ * pass, so the search below has one rule only. Pieces are known by their index in the list given.
+ */
+final class SetRule {
+    /** Told of one set after another, as piece indices in ascending mass; answers whether to go on. */
+    interface Visit {
+        boolean set(int[] pieces);
+    }
+
+    /** Shares that differ by less are the same: a printed tolerance is no exact double. */
+    private static final double SAME = 1e-12;
+
+    private final double[] massesG;
+    private final Integer[] ascending;
+    private final int places;
+    private final double smallestShare;
+    private final boolean wantedPasses;
+    private final double share;
+
+    SetRule(double[] massesG, int places, double wantedShare) {
+        this.massesG = massesG.clone();
+        this.places = places;
+        ascending = new Integer[massesG.length];
+        Arrays.setAll(ascending, i -> i);
+        Arrays.sort(ascending, (a, b) -> Double.compare(massesG[a], massesG[b]));
+        smallestShare = share(alikest());
+        wantedPasses = smallestShare <= wantedShare * (1 + SAME) + SAME;
+        share = Math.max(wantedShare, smallestShare) * (1 + SAME) + SAME;
+    }
+
+    /** The smallest share any set has. */
+    double smallestShare() {
+        return smallestShare;
+    }
+
+    /** Whether some set passes the share that was asked for. */
+    boolean wantedPasses() {
+        return wantedPasses;
+    }
+
+    boolean passes(int[] pieces) {
+        return share(pieces) <= share;
+    }
+
+    boolean passes(double lightestG, double heaviestG, double sumG) {
+        return (heaviestG - lightestG) * places <= share * sumG;
+    }
+
+    /** The set with the smallest share. It leaves out no piece between its lightest and heaviest, as putting that in would narrow it. */
+    int[] alikest() {
+        int[] best = window(0);
+        for (int first = 1; first + places <= ascending.length; first++) {
+            int[] next = window(first);
+            if (share(next) < share(best)) {
+                best = next;
+            }
+        }
+        return best;
+    }
+
+    /** Calls for each passing set once, until told to stop; whether all were visited. */
+    boolean each(Visit visit) {
+        return extend(new int[places], 0, 0, 0, visit);
+    }
+
+    /** How many sets pass, counted no further than {@code most}. */
+    long count(long most) {
+        long[] count = new long[1];
+        each(set -> ++count[0] < most);
+        return count[0];
+    }
+
+    double share(int[] pieces) {
+        double lightest = Double.POSITIVE_INFINITY;
+        double heaviest = Double.NEGATIVE_INFINITY;
+        double sum = 0;
+        for (int piece : pieces) {
+            lightest = Math.min(lightest, massesG[piece]);
+            heaviest = Math.max(heaviest, massesG[piece]);
+            sum += massesG[piece];
+        }
+        return (heaviest - lightest) * pieces.length / sum;
+    }
+
+    private int[] window(int first) {
+        int[] set = new int[places];
+        Arrays.setAll(set, i -> ascending[first + i]);
+        return set;
+    }
+
+    private boolean extend(int[] set, int filled, int from, double sumG, Visit visit) {
+        if (filled == places) {
+            double spreadG = massesG[set[places - 1]] - massesG[set[0]];
+            return spreadG * places > share * sumG || visit.set(set.clone());
+        }
+        for (int i = from; i + places - filled <= ascending.length; i++) {
+            double massG = massesG[ascending[i]];
+            // The mean cannot pass the heaviest, so a piece this far from the lightest spoils every set.
+            if (filled > 0 && massG - massesG[set[0]] > share * massesG[ascending[ascending.length - 1]]) {
+                return true;
+            }
+            set[filled] = ascending[i];
+            if (!extend(set, filled + 1, i + 1, sumG + massG, visit)) {
+                return false;
+            }
+        }
+        return true;
+    }
+}

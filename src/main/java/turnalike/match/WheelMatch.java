@@ -1,0 +1,129 @@
+package turnalike.match;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import turnalike.effort.Effort;
+import turnalike.frame.Moment;
+import turnalike.frame.Wheel;
+import turnalike.units.Length;
+import turnalike.units.Mass;
+import turnalike.units.Working;
+
+/**
+ * Chooses a set and places it on a wheel. Among the sets that pass, the one with the smallest unbalance wins; if none passes, the one most
+ * alike in mass is placed and a warning says so.
+ */
+public final class WheelMatch {
+    private WheelMatch() {}
+
+    /**
+     * Places the set.
+     *
+     * <p>Up to 10 places with few spares the answer is exact whatever the effort. Up to about 19 it is exact if the effort lasts; beyond, it
+     * is a good one. Unless the problem is strict, improving stops once the unbalance is below what the scale can tell.
+     *
+     * @throws IllegalArgumentException when {@link WheelProblem#problems()} is not empty
+     */
+    public static Placement solve(WheelProblem problem, Effort effort) {
+        if (!problem.problems().isEmpty()) {
+            throw new IllegalArgumentException(problem.problems().get(0).line());
+        }
+        Ring ring = ring(problem);
+        WheelSearch search = new WheelSearch(ring, noise(problem, ring.rule().alikest()), problem.strict());
+        search.run(effort);
+        return placement(problem, ring, search);
+    }
+
+    private static Ring ring(WheelProblem problem) {
+        List<Candidate> pieces = problem.pieces();
+        double[] massesG = pieces.stream().mapToDouble(p -> p.mass().grams()).toArray();
+        double[] momentsGMm = pieces.stream()
+                .mapToDouble(p -> p.mass().grams() * p.reach().mm())
+                .toArray();
+        Moment given = Moment.sum(problem.given());
+        return new Ring(
+                massesG,
+                momentsGMm,
+                new Compass(problem.wheel().places()),
+                new SetRule(massesG, problem.wheel().places(), problem.tolerancePct() / 100),
+                given.gMm() == 0 ? 0 : given.xGMm(),
+                given.gMm() == 0 ? 0 : given.yGMm());
+    }
+
+    private static double noise(WheelProblem problem, int[] pieces) {
+        List<Length> reaches = new ArrayList<>();
+        for (int piece : pieces) {
+            reaches.add(problem.pieces().get(piece).reach());
+        }
+        return Wheel.noiseFloorGMm(problem.scale(), reaches);
+    }
+
+    private static Placement placement(WheelProblem problem, Ring ring, WheelSearch search) {
+        List<Seat> seats = new ArrayList<>();
+        Set<Integer> left = new TreeSet<>();
+        for (int piece = 0; piece < ring.pieces(); piece++) {
+            left.add(piece);
+        }
+        for (int place = 0; place < ring.places(); place++) {
+            int piece = search.pieceAt[place];
+            left.remove(piece);
+            seats.add(new Seat(
+                    place + 1, problem.wheel().angle(place), problem.pieces().get(piece)));
+        }
+        WheelOrder order = new WheelOrder(ring, search.pieceAt);
+        Moment unbalance =
+                order.leftGMm() <= ring.roundingGMm() ? Moment.NONE : Moment.ofComponents(order.xGMm, order.yGMm);
+        double noiseGMm = noise(problem, search.pieceAt);
+        return new Placement(
+                seats,
+                left.stream().map(problem.pieces()::get).toList(),
+                unbalance,
+                noiseGMm,
+                search.proven,
+                spread(seats),
+                warnings(problem, ring),
+                workings(search.proven));
+    }
+
+    private static Mass spread(List<Seat> seats) {
+        Mass heaviest = seats.get(0).piece().mass();
+        Mass lightest = heaviest;
+        for (Seat seat : seats) {
+            Mass mass = seat.piece().mass();
+            heaviest = mass.compareTo(heaviest) > 0 ? mass : heaviest;
+            lightest = mass.compareTo(lightest) < 0 ? mass : lightest;
+        }
+        return heaviest.minus(lightest);
+    }
+
+    private static List<String> warnings(WheelProblem problem, Ring ring) {
+        if (ring.rule().wantedPasses()) {
+            return List.of();
+        }
+        return List.of(String.format(
+                Locale.ROOT,
+                "no %d pieces are within %s %% of one another in mass; the set placed is the most alike there is, within %.2f %%",
+                ring.places(),
+                problem.tolerancePct(),
+                100 * ring.rule().smallestShare()));
+    }
+
+    private static List<Working> workings(boolean proven) {
+        return List.of(
+                new Working(
+                        "unbalance",
+                        "|Σ mass × reach, each in the direction of its place, and what the hub and rim add|",
+                        "statics of point masses, as in Khurmi and Gupta, Theory of Machines, ch. 21 (from memory)",
+                        proven
+                                ? "no other choice or order that passes has a smaller one: all were gone through or ruled out"
+                                : "the best found; a smaller one may exist"),
+                new Working(
+                        "noise floor",
+                        "scale step / √12 · √(Σ reach²)",
+                        Working.DERIVED,
+                        "each weighing is off by a rounding error that knows nothing of the others"));
+    }
+}

@@ -1,0 +1,62 @@
+package turnalike.match;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import turnalike.frame.Moment;
+import turnalike.frame.Wheel;
+import turnalike.units.Mass;
+import turnalike.units.Problem;
+
+/**
+ * What is to be placed on a wheel.
+ *
+ * @param pieces all there are to choose from
+ * @param tolerancePct a set passes when (heaviest − lightest) / mean is at most this many hundredths; not negative
+ * @param scale the step of the scale the pieces were weighed on; not negative
+ * @param given what the hub, the rim and its joint add by themselves
+ * @param strict whether to go on below what the scale can tell
+ */
+public record WheelProblem(
+        List<Candidate> pieces, Wheel wheel, double tolerancePct, Mass scale, List<Moment> given, boolean strict) {
+    public WheelProblem {
+        pieces = List.copyOf(pieces);
+        given = List.copyOf(given);
+        if (!(tolerancePct >= 0) || !(scale.grams() >= 0)) {
+            throw new IllegalArgumentException("tolerance and scale must not be negative, were %s %% and %s g"
+                    .formatted(tolerancePct, scale.grams()));
+        }
+    }
+
+    /** Everything that keeps it from being placed, in order; empty when it can be. */
+    public List<Problem> problems() {
+        List<Problem> problems = new ArrayList<>();
+        if (pieces.size() < wheel.places()) {
+            problems.add(new Problem(
+                    "pieces",
+                    "%d pieces for %d places".formatted(pieces.size(), wheel.places()),
+                    "log %d more or give the wheel fewer places".formatted(wheel.places() - pieces.size())));
+        }
+        Set<String> labels = new HashSet<>();
+        for (Candidate piece : pieces) {
+            if (!labels.add(piece.label())) {
+                problems.add(new Problem("piece " + piece.label(), "is listed twice", "give each piece its own label"));
+            }
+            if (piece.mass().grams() <= 0) {
+                problems.add(new Problem(
+                        "piece " + piece.label(),
+                        "mass is %s g".formatted(piece.mass().grams()),
+                        "weigh it again"));
+            }
+            if (piece.reach().mm() < 0) {
+                problems.add(new Problem(
+                        "piece " + piece.label(),
+                        "balance point lies %s mm beyond the axle"
+                                .formatted(-piece.reach().mm()),
+                        "check the hub radius and the balance"));
+            }
+        }
+        return problems;
+    }
+}
