@@ -1,6 +1,8 @@
 package turnalike.match;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
 
 /**
  * Which sets pass: (heaviest − lightest) / mean at most a given share. When none does, the share is widened to the smallest that lets one
@@ -33,14 +35,17 @@ final class SetRule {
         share = Math.max(wantedShare, smallestShare) * (1 + SAME) + SAME;
     }
 
-    /** The smallest share any set has. */
-    double smallestShare() {
-        return smallestShare;
-    }
-
-    /** Whether some set passes the share that was asked for. */
-    boolean wantedPasses() {
-        return wantedPasses;
+    /** What to tell the user: nothing, or that no set passes what was asked for. */
+    List<String> warnings(double wantedPct) {
+        if (wantedPasses) {
+            return List.of();
+        }
+        return List.of(String.format(
+                Locale.ROOT,
+                "no %d pieces are within %s %% of one another in mass; the set placed is the most alike there is, within %.2f %%",
+                places,
+                wantedPct,
+                100 * smallestShare));
     }
 
     boolean passes(int[] pieces) {

@@ -2,7 +2,6 @@ package turnalike.match;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import turnalike.effort.Effort;
@@ -84,7 +83,7 @@ public final class WheelMatch {
                 noiseGMm,
                 search.proven,
                 spread(seats),
-                warnings(problem, ring),
+                ring.rule().warnings(problem.tolerancePct()),
                 workings(search.proven));
     }
 
@@ -97,18 +96,6 @@ public final class WheelMatch {
             lightest = mass.compareTo(lightest) < 0 ? mass : lightest;
         }
         return heaviest.minus(lightest);
-    }
-
-    private static List<String> warnings(WheelProblem problem, Ring ring) {
-        if (ring.rule().wantedPasses()) {
-            return List.of();
-        }
-        return List.of(String.format(
-                Locale.ROOT,
-                "no %d pieces are within %s %% of one another in mass; the set placed is the most alike there is, within %.2f %%",
-                ring.places(),
-                problem.tolerancePct(),
-                100 * ring.rule().smallestShare()));
     }
 
     private static List<Working> workings(boolean proven) {

@@ -1,0 +1,69 @@
+package turnalike.match;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import turnalike.effort.Effort;
+import turnalike.units.Working;
+
+/** Chooses a set for a row and orders it so that neighbours differ least. */
+public final class RowMatch {
+    /** So many kicks in a row without gain and no more is hoped for. */
+    private static final int PATIENCE = 2000;
+
+    private RowMatch() {}
+
+    /**
+     * Fills the row. Up to 16 pieces the answer is exact whatever the effort; beyond, it is a good one with a bound beside it.
+     *
+     * @throws IllegalArgumentException when {@link RowProblem#problems()} is not empty
+     */
+    public static RowPlacement solve(RowProblem problem, Effort effort) {
+        if (!problem.problems().isEmpty()) {
+            throw new IllegalArgumentException(problem.problems().get(0).line());
+        }
+        int pieces = problem.masses().size();
+        int places = problem.row().places();
+        double[][] difference = Unlikeness.table(problem.unlikeness(), pieces);
+        SetRule rule = new SetRule(
+                problem.masses().stream().mapToDouble(m -> m.grams()).toArray(), places, problem.tolerancePct() / 100);
+        RowSearch search = new RowSearch(difference, rule);
+        if (pieces <= ExactRow.MOST_PIECES) {
+            int[] order = new ExactRow(difference, places).solve(rule);
+            return placement(problem, rule, order, search.total(order), search.total(order));
+        }
+        double reached = search.total(search.solve(0, 0, Effort.ofAsks(0)));
+        double bound = pieces == places ? RowBound.ofAll(difference, reached) : RowBound.ofSome(difference, places);
+        int[] order = new RowSearch(difference, rule).solve(bound * (1 + 1e-9), PATIENCE, effort);
+        return placement(problem, rule, order, search.total(order), bound);
+    }
+
+    private static RowPlacement placement(RowProblem problem, SetRule rule, int[] order, double total, double bound) {
+        boolean[] placed = new boolean[problem.masses().size()];
+        for (int piece : order) {
+            placed[piece] = true;
+        }
+        List<Integer> spares = new ArrayList<>();
+        for (int piece = 0; piece < placed.length; piece++) {
+            if (!placed[piece]) {
+                spares.add(piece);
+            }
+        }
+        boolean proven = total <= bound * (1 + 1e-9);
+        return new RowPlacement(
+                Arrays.stream(order).boxed().toList(),
+                spares,
+                total,
+                Math.min(bound, total),
+                proven,
+                rule.warnings(problem.tolerancePct()),
+                List.of(new Working(
+                        "total difference",
+                        "Σ of the differences of neighbours",
+                        Working.DERIVED,
+                        proven
+                                ? "no other choice or order that passes has a smaller one"
+                                : String.format(Locale.ROOT, "the best found; none can be below %.6g", bound))));
+    }
+}

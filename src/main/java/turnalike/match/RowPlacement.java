@@ -1,0 +1,31 @@
+package turnalike.match;
+
+import java.util.List;
+import turnalike.units.Working;
+
+/**
+ * A set in a row.
+ *
+ * @param order the piece at each place, by number from 0 in the list given
+ * @param spares the pieces left over, ascending
+ * @param totalDifference the sum of the differences of neighbours
+ * @param bound what no choice or order can be below, as far as proven
+ * @param bestProven whether no other choice or order has a smaller total
+ * @param warnings in the user's words
+ * @param workings how the figures were found
+ */
+public record RowPlacement(
+        List<Integer> order,
+        List<Integer> spares,
+        double totalDifference,
+        double bound,
+        boolean bestProven,
+        List<String> warnings,
+        List<Working> workings) {
+    public RowPlacement {
+        order = List.copyOf(order);
+        spares = List.copyOf(spares);
+        warnings = List.copyOf(warnings);
+        workings = List.copyOf(workings);
+    }
+}

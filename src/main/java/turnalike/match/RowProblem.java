@@ -1,0 +1,33 @@
+package turnalike.match;
+
+import java.util.List;
+import turnalike.frame.Row;
+import turnalike.units.Mass;
+import turnalike.units.Problem;
+
+/**
+ * What is to be put in a row.
+ *
+ * @param masses of all pieces there are to choose from, positive
+ * @param unlikeness of any two of them
+ * @param tolerancePct a set passes when (heaviest − lightest) / mean is at most this many hundredths
+ */
+public record RowProblem(List<Mass> masses, Unlikeness unlikeness, Row row, double tolerancePct) {
+    public RowProblem {
+        masses = List.copyOf(masses);
+        if (!(tolerancePct >= 0)) {
+            throw new IllegalArgumentException("tolerance must not be negative, was %s %%".formatted(tolerancePct));
+        }
+    }
+
+    /** What keeps it from being filled; empty when nothing does. */
+    public List<Problem> problems() {
+        if (masses.size() >= row.places()) {
+            return List.of();
+        }
+        return List.of(new Problem(
+                "pieces",
+                "%d pieces for %d places".formatted(masses.size(), row.places()),
+                "log %d more or make the row shorter".formatted(row.places() - masses.size())));
+    }
+}
