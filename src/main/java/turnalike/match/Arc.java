@@ -1,5 +1,7 @@
 package turnalike.match;
 
+import turnalike.effort.Effort;
+
 /**
  * All orders of some pieces on as many places, as keys to be listed one after another without ever being stored. A key is the order's
  * moment in fixed point, both components packed in one long, so that adding two moments is one addition. The arc is halved: for every
@@ -10,6 +12,9 @@ final class Arc {
     interface Use {
         void keys(long head, long[] tails, int count, int firstOrder);
     }
+
+    /** A list so long takes over a millisecond. */
+    private static final int MANY = 300_000;
 
     final int[] places;
     final int[] pieces;
@@ -39,16 +44,20 @@ final class Arc {
     }
 
     /**
-     * Lists all orders.
+     * Lists all orders, asking {@code effort} now and then where there are many; whether it came to the end.
      *
      * @param packed the moment of each piece at each place, [place][piece]
      * @param start added to every key
      * @param sign 1 for the moments themselves, −1 for their opposites
      */
-    void list(long[][] packed, long start, int sign, Use use) {
+    boolean list(long[][] packed, long start, int sign, Effort effort, Use use) {
         int firstOrder = 0;
         int[] chosen = new int[places.length];
+        boolean many = orders() >= MANY;
         for (int choice : choices) {
+            if (many && effort.spent()) {
+                return false;
+            }
             split(choice, chosen);
             sums(packed, chosen, 0, headSize, sign, heads);
             sums(packed, chosen, headSize, tailSize, sign, tails);
@@ -57,6 +66,7 @@ final class Arc {
                 firstOrder += tails.length;
             }
         }
+        return true;
     }
 
     /** Which piece stands at each of {@link #places} in that order. */

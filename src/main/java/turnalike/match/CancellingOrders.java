@@ -1,6 +1,7 @@
 package turnalike.match;
 
 import java.util.Arrays;
+import turnalike.effort.Effort;
 
 /**
  * Finds an order of one arc and an order of another whose moments cancel a given moment best: meeting in the middle. Instead of comparing
@@ -64,26 +65,34 @@ final class CancellingOrders {
      * Tells {@code found} every pair with |given + order of a + order of b| below the radius, which it may narrow as it is told.
      *
      * @param radiusGMm wider than {@link #widestGMm} costs time, up to all pairs
+     * @return whether the search came to its end before the effort did
      */
-    void search(Arc a, Arc b, double givenXGMm, double givenYGMm, double radiusGMm, Found found) {
+    boolean search(Arc a, Arc b, double givenXGMm, double givenYGMm, double radiusGMm, Effort effort, Found found) {
         long given = pack(givenXGMm, givenYGMm);
         nearSteps = Math.min((long) Math.ceil(radiusGMm / stepGMm) + SLACK_STEPS, 1L << 32);
         spread = GOLDEN;
         bitsLog = bitsFor(a, b);
         respread(CELL_RADII);
         clear(bitsLog);
-        a.list(packed, given, 1, this::mark);
+        if (!a.list(packed, given, 1, effort, this::mark)) {
+            return false;
+        }
         keptB.count = 0;
-        b.list(packed, 0, -1, (head, tails, count, first) -> sieve(head, tails, count, first, keptB));
+        if (!b.list(packed, 0, -1, effort, (head, tails, count, first) -> sieve(head, tails, count, first, keptB))) {
+            return false;
+        }
         if (keptB.count == 0) {
-            return;
+            return true;
         }
         respread(FINE_CELL_RADII);
         mark(keptB);
         keptA.count = 0;
-        a.list(packed, given, 1, (head, tails, count, first) -> sieve(head, tails, count, first, keptA));
+        if (!a.list(packed, given, 1, effort, (head, tails, count, first) -> sieve(head, tails, count, first, keptA))) {
+            return false;
+        }
         narrow();
         compare(a, b, givenXGMm, givenYGMm, radiusGMm, found);
+        return true;
     }
 
     private static int bitsFor(Arc a, Arc b) {

@@ -106,7 +106,9 @@ final class ExactOrders {
             }
             deal(rest, mask);
             if (narrowing.radiusGMm <= cancelling.widestGMm(a, b) && (long) a.orders() * b.orders() > FEW_PAIRS) {
-                cancelling.search(a, b, xGMm, yGMm, narrowing.radiusGMm, narrowing);
+                if (!cancelling.search(a, b, xGMm, yGMm, narrowing.radiusGMm, effort, narrowing)) {
+                    return false;
+                }
             } else if (floor(xGMm, yGMm) < narrowing.radiusGMm) {
                 if (!everyPair(xGMm, yGMm, effort, narrowing)) {
                     return false;

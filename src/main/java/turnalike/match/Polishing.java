@@ -6,7 +6,8 @@ import turnalike.effort.Effort;
 /**
  * Improves an order round the wheel without end: some places are set free, split into two arcs, and their pieces put back in the best of
  * all orders for that split ({@link CancellingOrders}). Longer arcs see more orders (9 and 9 pieces: 10^11 of them in a few
- * milliseconds' work, 10 and 10: 10^13 in a tenth of a second), so arcs grow when shorter ones find nothing more. Where there are spares, some are tried in the set.
+ * milliseconds' work, 10 and 10: 10^13 in a tenth of a second), so arcs grow when shorter ones find nothing more. Where there are spares,
+ * some are tried in the set.
  *
  * <p>Sound, not exact: each order it gives is a real one and its unbalance is true, but nothing says that none is better.
  */
@@ -88,11 +89,11 @@ final class Polishing {
     void run(double enoughGMm, int rounds, Effort effort) {
         int nothing = 0;
         while (best.leftGMm() > enoughGMm && nothing < rounds && longest > 0 && !effort.spent()) {
-            nothing = round() ? 0 : nothing + 1;
+            nothing = round(effort) ? 0 : nothing + 1;
         }
     }
 
-    private boolean round() {
+    private boolean round(Effort effort) {
         WheelOrder trial = best.copy();
         if (trial.spares.length > 0 && dice.below(2) == 0) {
             trial.exchange(dice, 1 + dice.below(3));
@@ -102,7 +103,7 @@ final class Polishing {
         setFree(trial, a, b);
         double before = best.leftGMm();
         double radius = Math.min(before, cancelling.widestGMm(a, b));
-        cancelling.search(a, b, trial.xGMm, trial.yGMm, radius, (left, onA, onB) -> {
+        cancelling.search(a, b, trial.xGMm, trial.yGMm, radius, effort, (left, onA, onB) -> {
             for (int i = 0; i < onA.length; i++) {
                 trial.pieceAt[a.places[i]] = onA[i];
                 trial.pieceAt[b.places[i]] = onB[i];

@@ -1,0 +1,240 @@
+package turnalike.match;
+
+import com.google.ortools.Loader;
+import com.google.ortools.sat.BoolVar;
+import com.google.ortools.sat.CpModel;
+import com.google.ortools.sat.CpSolver;
+import com.google.ortools.sat.CpSolverStatus;
+import com.google.ortools.sat.IntVar;
+import com.google.ortools.sat.LinearExpr;
+import com.google.ortools.sat.LinearExprBuilder;
+import com.google.ortools.sat.Literal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import turnalike.effort.Effort;
+import turnalike.frame.Wheel;
+import turnalike.units.Length;
+import turnalike.units.Mass;
+
+/**
+ * Placing on a wheel against plain enumeration, OR-Tools CP-SAT and random orders, one thread each. Prints a table; run it by hand.
+ * Arguments: {@code exact}, {@code cpsat} or {@code weights}, all by default.
+ */
+public final class WheelBench {
+    private WheelBench() {}
+
+    /** Runs what is asked for. */
+    public static void main(String[] args) {
+        List<String> what = args.length == 0 ? List.of("exact", "cpsat", "weights") : List.of(args);
+        if (what.contains("exact")) {
+            againstEnumeration();
+        }
+        if (what.contains("cpsat")) {
+            againstSolver();
+        }
+        if (what.contains("weights")) {
+            weightsOneToN();
+        }
+    }
+
+    private static void againstEnumeration() {
+        for (int places : new int[] {8, 9, 10}) {
+            WheelProblem problem = random(places, places, 11);
+            for (int warm = 0; warm < 200; warm++) {
+                WheelMatch.solve(problem, Effort.unlimited());
+            }
+            double bestS = Double.POSITIVE_INFINITY;
+            Placement placement = WheelMatch.solve(problem, Effort.unlimited());
+            for (int run = 0; run < 50; run++) {
+                long start = System.nanoTime();
+                placement = WheelMatch.solve(problem, Effort.unlimited());
+                bestS = Math.min(bestS, seconds(start));
+            }
+            double plainS = Double.POSITIVE_INFINITY;
+            double plain = 0;
+            for (int run = 0; run < (places < 10 ? 5 : 2); run++) {
+                long start = System.nanoTime();
+                plain = enumerated(problem);
+                plainS = Math.min(plainS, seconds(start));
+            }
+            System.out.printf(
+                    "exact %d places: %.5f s, plain enumeration (one piece fixed) %.4f s, ratio %.0f, unbalance %.6f and %.6f%n",
+                    places, bestS, plainS, plainS / bestS, placement.unbalance().gMm(), plain);
+        }
+    }
+
+    /** Every order with the first piece fixed, the moment carried along: a fair plain enumeration. */
+    private static double enumerated(WheelProblem problem) {
+        int n = problem.wheel().places();
+        Compass compass = new Compass(n);
+        double[] moments = moments(problem);
+        double[] best = {Double.POSITIVE_INFINITY};
+        deal(compass, moments, 1, 1, moments[0], 0, best);
+        return Math.sqrt(best[0]);
+    }
+
+    private static void deal(Compass c, double[] moments, int place, int used, double x, double y, double[] best) {
+        if (place == moments.length) {
+            best[0] = Math.min(best[0], x * x + y * y);
+            return;
+        }
+        for (int i = 1; i < moments.length; i++) {
+            if (((used >>> i) & 1) == 0) {
+                deal(
+                        c,
+                        moments,
+                        place + 1,
+                        used | (1 << i),
+                        x + moments[i] * c.cos[place],
+                        y + moments[i] * c.sin[place],
+                        best);
+            }
+        }
+    }
+
+    private static void againstSolver() {
+        Loader.loadNativeLibraries();
+        WheelMatch.solve(random(24, 24, 1), Effort.ofAsks(100)); // warm
+        for (int places : new int[] {12, 24, 60, 200}) {
+            WheelProblem problem = random(places, places, 17);
+            long start = System.nanoTime();
+            Placement ours = WheelMatch.solve(problem, until(1));
+            double oursS = seconds(start);
+            double randomGMm = bestOfRandom(problem, oursS);
+            double solverGMm = solver(problem, 10);
+            System.out.printf(
+                    "%d places: ours %.3e g mm in %.2f s%s, CP-SAT %.3e in 10 s, best of random orders %.3e in the same time, noise floor %.1f%n",
+                    places,
+                    ours.unbalance().gMm(),
+                    oursS,
+                    ours.bestProven() ? " (proven)" : "",
+                    solverGMm,
+                    randomGMm,
+                    ours.noiseFloorGMm());
+        }
+    }
+
+    private static double bestOfRandom(WheelProblem problem, double seconds) {
+        int n = problem.wheel().places();
+        double[] moments = moments(problem);
+        Compass compass = new Compass(n);
+        Dice dice = new Dice(9);
+        int[] order = new int[n];
+        Arrays.setAll(order, i -> i);
+        double best = Double.POSITIVE_INFINITY;
+        long start = System.nanoTime();
+        while (seconds(start) < seconds) {
+            for (int k = 0; k < 100; k++) {
+                dice.bringForward(order, n);
+                double x = 0;
+                double y = 0;
+                for (int place = 0; place < n; place++) {
+                    x += moments[order[place]] * compass.cos[place];
+                    y += moments[order[place]] * compass.sin[place];
+                }
+                best = Math.min(best, x * x + y * y);
+            }
+        }
+        return Math.sqrt(best);
+    }
+
+    /** An assignment of pieces to places whose moment's largest component in eight directions is least; then measured truly. */
+    private static double solver(WheelProblem problem, double seconds) {
+        int n = problem.wheel().places();
+        double[] moments = moments(problem);
+        double mean = Arrays.stream(moments).average().orElse(0);
+        Compass compass = new Compass(n);
+        CpModel model = new CpModel();
+        BoolVar[][] stands = new BoolVar[n][n];
+        for (int i = 0; i < n; i++) {
+            for (int k = 0; k < n; k++) {
+                stands[i][k] = model.newBoolVar("");
+            }
+        }
+        for (int i = 0; i < n; i++) {
+            List<Literal> across = new ArrayList<>();
+            for (int k = 0; k < n; k++) {
+                across.add(stands[k][i]);
+            }
+            model.addExactlyOne(stands[i]);
+            model.addExactlyOne(across);
+        }
+        model.addEquality(stands[0][0], 1); // turning the wheel changes nothing
+        IntVar left = model.newIntVar(0, 4_000_000_000_000L, "left");
+        for (int d = 0; d < 8; d++) {
+            double ux = Math.cos(Math.PI * d / 8);
+            double uy = Math.sin(Math.PI * d / 8);
+            LinearExprBuilder along = LinearExpr.newBuilder();
+            for (int i = 0; i < n; i++) {
+                for (int k = 0; k < n; k++) {
+                    // The mean cancels round the wheel; without it the figures are small.
+                    double part = (moments[i] - mean) * (compass.cos[k] * ux + compass.sin[k] * uy);
+                    along.addTerm(stands[i][k], Math.round(part * 1000));
+                }
+            }
+            LinearExpr sum = along.build();
+            model.addLessOrEqual(sum, left);
+            model.addGreaterOrEqual(LinearExpr.newBuilder().add(sum).add(left).build(), 0);
+        }
+        model.minimize(left);
+        CpSolver solver = new CpSolver();
+        solver.getParameters().setMaxTimeInSeconds(seconds).setNumWorkers(1).setRandomSeed(1);
+        CpSolverStatus status = solver.solve(model);
+        if (status != CpSolverStatus.FEASIBLE && status != CpSolverStatus.OPTIMAL) {
+            return Double.POSITIVE_INFINITY;
+        }
+        int[] pieceAt = new int[n];
+        for (int i = 0; i < n; i++) {
+            for (int k = 0; k < n; k++) {
+                if (solver.booleanValue(stands[i][k])) {
+                    pieceAt[k] = i;
+                }
+            }
+        }
+        return PlainEnumeration.unbalanceGMm(problem, pieceAt);
+    }
+
+    private static void weightsOneToN() {
+        for (int n = 6; n <= 32; n++) {
+            boolean proofWanted = n <= 17;
+            WheelSearch search = new WheelSearch(WeightsOneToNTest.ring(n), 0, true);
+            long start = System.nanoTime();
+            search.run(until(proofWanted ? 120 : 10));
+            System.out.printf(
+                    "weights 1 … %d: |S| %.6e, 1000·|S|/Σw %.5e, %s, %.2f s%n",
+                    n,
+                    search.leftGMm,
+                    1000 * search.leftGMm / (n * (n + 1) / 2.0),
+                    search.proven ? "proven" : "not proven",
+                    seconds(start));
+        }
+    }
+
+    private static WheelProblem random(int places, int pieces, long seed) {
+        Random random = new Random(seed * 7919);
+        List<Candidate> all = new ArrayList<>();
+        for (int i = 0; i < pieces; i++) {
+            double massG = Math.rint(1500 + 60 * random.nextGaussian()) / 10;
+            all.add(new Candidate("" + (i + 1), Mass.ofGrams(massG), Length.ofMm(290 + random.nextGaussian())));
+        }
+        Wheel wheel = new Wheel(places, Length.ofMm(60));
+        return new WheelProblem(all, wheel, 100, Mass.ofGrams(0.1), List.of(), true);
+    }
+
+    private static double[] moments(WheelProblem problem) {
+        return problem.pieces().stream()
+                .mapToDouble(p -> p.mass().grams() * p.reach().mm())
+                .toArray();
+    }
+
+    private static Effort until(double seconds) {
+        long start = System.nanoTime();
+        return () -> seconds(start) > seconds;
+    }
+
+    private static double seconds(long start) {
+        return (System.nanoTime() - start) / 1e9;
+    }
+}
