@@ -105,8 +105,7 @@ final class SetRule {
         }
         for (int i = from; i + places - filled <= ascending.length; i++) {
             double massG = massesG[ascending[i]];
-            // The mean cannot pass the heaviest, so a piece this far from the lightest spoils every set.
-            if (filled > 0 && massG - massesG[set[0]] > share * massesG[ascending[ascending.length - 1]]) {
+            if (filled > 0 && hopeless(massesG[set[0]], massG, sumG, places - filled)) {
                 return true;
             }
             set[filled] = ascending[i];
@@ -115,5 +114,14 @@ final class SetRule {
             }
         }
         return true;
+    }
+
+    /**
+     * Whether no set passes that has this lightest, these pieces and {@code open} more from {@code massG} up. Were all of those as heavy as the
+     * heaviest, h, the mean would be (sum + open·h) / places; the spread h − lightest then grows faster with h than what is allowed.
+     */
+    private boolean hopeless(double lightestG, double massG, double sumG, int open) {
+        double slope = places - share * open;
+        return slope > 0 && massG * slope > share * sumG + lightestG * places + SAME * massG;
     }
 }

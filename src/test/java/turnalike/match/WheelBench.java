@@ -178,6 +178,11 @@ public final class WheelBench {
             model.addLessOrEqual(sum, left);
             model.addGreaterOrEqual(LinearExpr.newBuilder().add(sum).add(left).build(), 0);
         }
+        for (int i = 0; i < n; i++) {
+            for (int k = 0; k < n; k++) {
+                model.addHint(stands[i][k], i == k ? 1 : 0); // so that it has some order to start from
+            }
+        }
         model.minimize(left);
         CpSolver solver = new CpSolver();
         solver.getParameters().setMaxTimeInSeconds(seconds).setNumWorkers(1).setRandomSeed(1);

@@ -87,6 +87,18 @@ class WheelMatchTest {
     }
 
     @Test
+    void one_very_heavy_piece_does_not_hold_up_the_choice() {
+        double[] massesG = new double[41];
+        for (int i = 0; i < 40; i++) {
+            massesG[i] = 100 + i * 0.1;
+        }
+        massesG[40] = 400;
+        Placement placement = WheelMatch.solve(problem(16, 1.55, massesG), Effort.ofAsks(100));
+        assertThat(placement.massSpread().grams()).isLessThan(1.65);
+        assertThat(placement.warnings()).isEmpty();
+    }
+
+    @Test
     void the_noise_floor_is_that_of_the_scale() {
         Placement placement = WheelMatch.solve(problem(4, 2, 80, 80, 80, 80), Effort.ofAsks(0));
         assertThat(placement.noiseFloorGMm()).isCloseTo(0.1 / Math.sqrt(12) * Math.sqrt(4 * 300.0 * 300), within(1e-9));
