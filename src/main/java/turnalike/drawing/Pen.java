@@ -13,9 +13,9 @@ public enum Pen {
     /** The piece's own outline. */
     OUTLINE(null, Palette.INK, 0.4),
     /** The body of the piece. */
-    WOOD(Palette.WOOD, Palette.INK, 0.4),
+    WOOD(Palette.WOOD, null, 0),
     /** A flat face of an unturned square, a shade lighter than the turned wood. */
-    WOOD_FLAT(Palette.WOOD_FLAT, Palette.INK, 0.25),
+    WOOD_FLAT(Palette.WOOD_FLAT, null, 0),
     /** A line that is to be found with the eye: a mark, the edge of a table. */
     LINE(null, Palette.INK, 0.3),
     /** A heavy rule. */
