@@ -2,6 +2,7 @@ package turnalike.sheets;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.text.Bidi;
 import java.util.EnumMap;
 import java.util.Map;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -28,12 +29,30 @@ final class PdfFonts {
         return font;
     }
 
-    /** What this typeface can print of a text: a question mark stands for each letter it lacks. */
+    /**
+     * What this typeface can print of a text, in the order it stands on the paper: a question mark for each letter it lacks, and what is
+     * written from right to left turned round, since PDF knows only places.
+     */
     static String printable(Typeface face, String text) {
         StringBuilder out = new StringBuilder();
         text.codePoints()
                 .map(letter -> Character.isWhitespace(letter) ? ' ' : letter)
                 .forEach(letter -> out.appendCodePoint(face.has(letter) ? letter : '?'));
-        return out.toString();
+        char[] letters = out.toString().toCharArray();
+        return Bidi.requiresBidi(letters, 0, letters.length) ? asItStands(out.toString()) : out.toString();
+    }
+
+    private static String asItStands(String text) {
+        Bidi bidi = new Bidi(text, Bidi.DIRECTION_LEFT_TO_RIGHT);
+        int count = bidi.getRunCount();
+        byte[] levels = new byte[count];
+        String[] runs = new String[count];
+        for (int i = 0; i < count; i++) {
+            levels[i] = (byte) bidi.getRunLevel(i);
+            String run = text.substring(bidi.getRunStart(i), bidi.getRunLimit(i));
+            runs[i] = levels[i] % 2 == 1 ? new StringBuilder(run).reverse().toString() : run;
+        }
+        Bidi.reorderVisually(levels, 0, runs, 0, count);
+        return String.join("", runs);
     }
 }

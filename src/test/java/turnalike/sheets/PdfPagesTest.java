@@ -14,6 +14,7 @@ import turnalike.drawing.Path;
 import turnalike.drawing.Pen;
 import turnalike.drawing.Shape;
 import turnalike.drawing.Svg;
+import turnalike.drawing.Typeface;
 import turnalike.drawing.Words;
 import turnalike.units.Length;
 
@@ -138,6 +139,15 @@ class PdfPagesTest {
                                 Words.of(Lettering.STRONG, 20, 60, "one 木 two 🪵 three\nfour"))));
         String read = PdfReading.text(pdf, 1);
         assertThat(read).contains(text).contains("A & B <i>").contains("one ? two ? three four");
+    }
+
+    @Test
+    void what_is_written_from_right_to_left_stands_so() {
+        assertThat(PdfFonts.printable(Typeface.REGULAR, "leg 12 \u05e9\u05dc\u05d5\u05dd end"))
+                .isEqualTo("leg 12 \u05dd\u05d5\u05dc\u05e9 end");
+        String hebrew = "\u05e9\u05dc\u05d5\u05dd";
+        byte[] pdf = page(Paper.A4.portrait(), at(0, 0, drawing(200, 200, Words.of(Lettering.BODY, 20, 20, hebrew))));
+        assertThat(PdfReading.text(pdf, 1)).contains(hebrew);
     }
 
     @Test

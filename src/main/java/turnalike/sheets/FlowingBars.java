@@ -1,0 +1,44 @@
+package turnalike.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import turnalike.drawing.Group;
+import turnalike.drawing.Lettering;
+import turnalike.drawing.SettingBars;
+import turnalike.drawing.Shape;
+import turnalike.drawing.Svg;
+import turnalike.drawing.Words;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+
+/** Openings as bars of true length, as many as the page holds and the rest on the next. */
+record FlowingBars(String heading, List<SettingBars.Bar> bars, UnitSystem units, Length width, boolean continued)
+        implements Flowing {
+    @Override
+    public Optional<Laid> lay(double roomMm, boolean freshPage) {
+        int fit = bars.size();
+        while (fit > 1 && height(fit) > roomMm) {
+            fit--;
+        }
+        if (height(fit) > roomMm && !freshPage) {
+            return Optional.empty();
+        }
+        Svg drawing = drawing(fit);
+        List<Shape> out = new ArrayList<>();
+        out.add(Words.of(Lettering.HEADING, 0, 5, continued ? heading + ", continued" : heading));
+        out.add(Group.at(0, FlowingRows.HEADING_MM, drawing.shapes()));
+        Optional<Flowing> rest = fit < bars.size()
+                ? Optional.of(new FlowingBars(heading, bars.subList(fit, bars.size()), units, width, true))
+                : Optional.empty();
+        return Optional.of(new Laid(out, height(fit), rest));
+    }
+
+    private Svg drawing(int count) {
+        return SettingBars.svg(heading, bars.subList(0, count), units, width);
+    }
+
+    private double height(int count) {
+        return FlowingRows.HEADING_MM + drawing(count).height().mm() + 2;
+    }
+}

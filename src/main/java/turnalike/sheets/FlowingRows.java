@@ -1,0 +1,55 @@
+package turnalike.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import turnalike.drawing.Group;
+import turnalike.drawing.Lettering;
+import turnalike.drawing.Shape;
+import turnalike.drawing.Table;
+import turnalike.drawing.Words;
+
+/**
+ * A headed table that breaks between rows, in one column or several side by side.
+ *
+ * @param heading repeated on each page
+ * @param table all its rows
+ * @param fromRow the first that is not laid yet
+ * @param columns how many stand side by side
+ * @param columnMm from one column's left edge to the next one's
+ */
+record FlowingRows(String heading, Table table, int fromRow, int columns, double columnMm) implements Flowing {
+    static final double HEADING_MM = 8;
+    private static final double AFTER_MM = 4;
+
+    /** A table is not begun at the foot of a page for fewer. */
+    private static final int LEAST_ROWS = 3;
+
+    @Override
+    public Optional<Laid> lay(double roomMm, boolean freshPage) {
+        double room = roomMm - HEADING_MM - Table.HEAD_MM - AFTER_MM;
+        int rows = table.rows().size();
+        int even = (rows - fromRow + columns - 1) / columns;
+        List<Shape> out = new ArrayList<>();
+        out.add(Words.of(Lettering.HEADING, 0, 5, fromRow == 0 ? heading : heading + ", continued"));
+        double tallest = 0;
+        int row = fromRow;
+        for (int column = 0; column < columns && row < rows; column++) {
+            int end = row;
+            double height = 0;
+            while (end < rows && end - row < even && (height + table.rowMm(end) <= room || (freshPage && end == row))) {
+                height += table.rowMm(end++);
+            }
+            boolean tooFew = !freshPage && column == 0 && end - row < Math.min(LEAST_ROWS, even);
+            if (end == row || tooFew) {
+                return Optional.empty();
+            }
+            out.add(Group.at(column * columnMm, HEADING_MM, table.shapes(row, end)));
+            tallest = Math.max(tallest, height);
+            row = end;
+        }
+        Optional<Flowing> rest =
+                row < rows ? Optional.of(new FlowingRows(heading, table, row, columns, columnMm)) : Optional.empty();
+        return Optional.of(new Laid(out, HEADING_MM + Table.HEAD_MM + tallest + AFTER_MM, rest));
+    }
+}
