@@ -142,10 +142,11 @@ class StickSheetsTest {
     void check_bars_are_100_mm_and_4_in_on_every_page() {
         for (Paper paper : Paper.values()) {
             Sheet sheet = StickSheets.of(Samples.newel(), UnitSystem.INCH, paper);
-            CheckBarsReading.assertOnEveryPage(sheet.pdf(), sheet.pageCount());
+            byte[] pdf = sheet.pdf();
+            CheckBarsReading.assertOnEveryPage(pdf, sheet.pageCount());
             assertThat(sheet.pageCount()).isGreaterThan(2);
             for (int page = 1; page <= sheet.pageCount(); page++) {
-                assertThat(PdfReading.text(sheet.pdf(), page))
+                assertThat(PdfReading.text(pdf, page))
                         .contains("page %d of %d".formatted(page, sheet.pageCount()))
                         .contains("Print at 100 %");
             }
