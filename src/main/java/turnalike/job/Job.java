@@ -3,6 +3,7 @@ package turnalike.job;
 import java.util.List;
 import java.util.Optional;
 import turnalike.pattern.Pattern;
+import turnalike.pieces.Weights;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 import turnalike.wood.Wood;
@@ -18,6 +19,7 @@ import turnalike.wood.Wood;
  * @param lossRate share of blanks that come to nothing, 0 to 0.9
  * @param tolerances how near is near enough
  * @param cutting what is left on while the work goes on
+ * @param likeness how much each kind of measure counts to the eye
  * @param frame what the set goes into, if the job says
  */
 public record Job(
@@ -29,6 +31,7 @@ public record Job(
         double lossRate,
         Tolerances tolerances,
         Cutting cutting,
+        Weights likeness,
         Optional<JobFrame> frame) {
 
     /** What came of reading a job file: the job, or every problem in it, in order. */

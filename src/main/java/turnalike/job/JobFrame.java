@@ -12,6 +12,15 @@ import turnalike.units.Length;
 public sealed interface JobFrame permits JobFrame.OnWheel, JobFrame.InRow {
     Frame frame();
 
+    <R> R match(Cases<R> cases);
+
+    /** One answer for each kind. */
+    interface Cases<R> {
+        R onWheel(OnWheel frame);
+
+        R inRow(InRow frame);
+    }
+
     /** The end of the run that enters the hub. */
     enum HubEnd {
         START,
@@ -36,6 +45,11 @@ public sealed interface JobFrame permits JobFrame.OnWheel, JobFrame.InRow {
         public Frame frame() {
             return wheel;
         }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.onWheel(this);
+        }
     }
 
     /** Side by side along a rail. */
@@ -43,6 +57,11 @@ public sealed interface JobFrame permits JobFrame.OnWheel, JobFrame.InRow {
         @Override
         public Frame frame() {
             return row;
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.inRow(this);
         }
     }
 }

@@ -3,6 +3,7 @@ package turnalike.job;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
 import turnalike.pattern.Pattern;
+import turnalike.pieces.Weights;
 import turnalike.stock.Allowances;
 import turnalike.stock.Spares;
 import turnalike.units.Length;
@@ -45,6 +46,7 @@ final class JobReader {
         Optional<Double> lossPct = fields.numberOr("loss_pct", 100 * Spares.USUAL_LOSS_RATE, 0, 90);
         Optional<Tolerances> tolerances = fields.objectOrEmpty("tolerances").flatMap(JobReader::tolerances);
         Optional<Cutting> cutting = fields.objectOrEmpty("allowances").flatMap(JobReader::cutting);
+        Optional<Weights> likeness = fields.objectOrEmpty("likeness").flatMap(JobReader::likeness);
         fields.refuseUnknown();
         if (reading.count() > 0) {
             return Optional.empty();
@@ -58,6 +60,7 @@ final class JobReader {
                 lossPct.orElseThrow() / 100,
                 tolerances.orElseThrow(),
                 cutting.orElseThrow(),
+                likeness.orElseThrow(),
                 frame));
     }
 
@@ -81,6 +84,15 @@ final class JobReader {
         fields.refuseUnknown();
         return mark.flatMap(m -> diameter.flatMap(
                 d -> massPct.flatMap(pct -> scale.map(g -> new Tolerances(m, d, pct, Mass.ofGrams(g))))));
+    }
+
+    private static Optional<Weights> likeness(Fields fields) {
+        Weights usual = Weights.USUAL;
+        Optional<Double> length = fields.numberOr("length", usual.length(), 0, 1000);
+        Optional<Double> diameter = fields.numberOr("diameter", usual.diameter(), 0, 1000);
+        Optional<Double> mass = fields.numberOr("mass", usual.mass(), 0, 1000);
+        fields.refuseUnknown();
+        return length.flatMap(l -> diameter.flatMap(d -> mass.map(m -> new Weights(l, d, m, usual.noted()))));
     }
 
     private static Optional<Cutting> cutting(Fields fields) {

@@ -14,4 +14,12 @@ import turnalike.units.Mass;
 public record Tolerances(Length mark, Length diameter, double massPct, Mass scale) {
     /** What a job that says nothing gets. The mark's 0.25 mm and the scale's 0.1 g are the file format's; the rest common practice. */
     public static final Tolerances USUAL = new Tolerances(Length.ofMm(0.25), Length.ofMm(0.4), 2, Mass.ofGrams(0.1));
+
+    /** A mass tolerance of nothing would make any difference of mass endless; this is as near as likeness goes. */
+    private static final double LEAST_MASS_PCT = 1e-6;
+
+    /** The tolerances in which likeness counts. */
+    public turnalike.pieces.Tolerances forLikeness() {
+        return new turnalike.pieces.Tolerances(mark, diameter, Math.max(massPct, LEAST_MASS_PCT));
+    }
 }

@@ -13,8 +13,11 @@ final class Faults {
         return new Faults().positive("length", length);
     }
 
+    /** Below this a size is zero to any tool, and two marks would fall on one place: a millionth of a millimetre. */
+    private static final double LEAST_MM = 1e-6;
+
     Faults positive(String key, Length size) {
-        if (!size.isPositive()) {
+        if (size.mm() < LEAST_MM) {
             found.add(new Fault(key, "must be above zero, was " + print(size), "give a size above zero"));
         }
         return this;

@@ -3,7 +3,9 @@ package turnalike.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import turnalike.drawing.CheckBars;
 import turnalike.drawing.Group;
@@ -154,18 +156,25 @@ public final class BenchCard {
 
     private Flowing dividers() {
         List<SettingBars.Bar> bars = content.dividers().stream()
-                .map(each -> new SettingBars.Bar(
-                        each.opening(),
-                        each.steps().stream()
-                                .map(step -> step.from() + " → " + step.to())
-                                .collect(Collectors.joining(",  "))))
+                .map(each -> new SettingBars.Bar(each.opening(), steps(each)))
                 .toList();
         return new FlowingBars(
-                "Dividers: set on the bar, then step from mark to mark",
+                "Dividers: set on the bar; strike all of round 1 first, then 2, then 3",
                 bars,
                 content.units(),
                 Length.ofMm(widthMm),
                 false);
+    }
+
+    /** {@code round 1: 0 → 2, 17 → 15;  round 3: 14 → 12}. */
+    private static String steps(BenchCardContent.Divider divider) {
+        Map<Integer, List<String>> rounds = new TreeMap<>();
+        for (BenchCardContent.Step step : divider.steps()) {
+            rounds.computeIfAbsent(step.round(), round -> new ArrayList<>()).add(step.from() + " → " + step.to());
+        }
+        return rounds.entrySet().stream()
+                .map(each -> "round " + each.getKey() + ": " + String.join(", ", each.getValue()))
+                .collect(Collectors.joining(";  "));
     }
 
     private Flowing calipers() {

@@ -46,8 +46,12 @@ public record BenchCardContent(
         }
     }
 
-    /** From one mark to another. */
-    public record Step(int from, int to) {}
+    /**
+     * From one mark to another.
+     *
+     * @param round from 1: every mark of a round is struck before one of the next
+     */
+    public record Step(int from, int to, int round) {}
 
     /**
      * One opening of the calipers.

@@ -61,8 +61,6 @@ class ArchitectureTest {
             Map.entry("org.apache.commons.csv", Set.of("wood", "pieces")),
             Map.entry("org.apache.pdfbox", Set.of("sheets")),
             Map.entry("org.apache.fontbox", Set.of("sheets")),
-            Map.entry("de.rototor", Set.of("sheets")),
-            Map.entry("com.github.weisj.jsvg", Set.of("sheets")),
             Map.entry("java.awt", Set.of("sheets")),
             Map.entry("javax.imageio", Set.of("sheets")),
             Map.entry("picocli", Set.of("cli", "")),

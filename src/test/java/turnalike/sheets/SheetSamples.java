@@ -21,7 +21,7 @@ final class SheetSamples {
         for (int i = 1; i < marks.size(); i++) {
             double gap = marks.get(i).place().minus(marks.get(i - 1).place()).mm();
             dividers.computeIfAbsent(Length.ofMm(Math.round(gap * 10) / 10.0), key -> new ArrayList<>())
-                    .add(new BenchCardContent.Step(i - 1, i));
+                    .add(new BenchCardContent.Step(i - 1, i, 1 + i % 3));
         }
         Map<Length, String> calipers = new TreeMap<>(java.util.Comparator.reverseOrder());
         for (Placed placed : pattern.placed()) {

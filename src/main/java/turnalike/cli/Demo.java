@@ -1,0 +1,50 @@
+package turnalike.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import turnalike.job.Job;
+import turnalike.job.MatchJson;
+import turnalike.job.Plan;
+import turnalike.job.PlanJson;
+import turnalike.job.SetMatch;
+import turnalike.pieces.PiecesFile;
+
+/** The shipped order, whose every word and weight is invented, taken through the whole main job. */
+final class Demo {
+    private static final String JOB = "fair-wheel.job.json";
+    private static final String PIECES = "fair-wheel-pieces.csv";
+
+    private Demo() {}
+
+    /** Writes everything into the folder and returns the one-screen summary. */
+    static String run(Path out, PaperChoice paper, double matchSeconds) {
+        OutputFolder folder = new OutputFolder(out);
+        String jobText = shipped(JOB);
+        String piecesText = shipped(PIECES);
+        folder.write(JOB, jobText);
+        folder.write(PIECES, piecesText);
+        // Read back from the folder: the demo goes the way a user's own files go.
+        Job job = InputFiles.job(out.resolve(JOB));
+        PiecesFile.Read pieces = InputFiles.pieces(out.resolve(PIECES), job);
+        Plan plan = Plan.of(job, Deadline.inSeconds(5));
+        SetMatch match = MatchCommand.match(job, pieces, out.resolve(PIECES), false, matchSeconds);
+        folder.write("plan.json", PlanJson.print(plan));
+        folder.write("match.json", MatchJson.print(match));
+        PlanCommand.writeSheets(plan, paper, folder);
+        return PlanSummary.text(plan) + "\n" + MatchSummary.text(match) + Written.text(folder.written());
+    }
+
+    private static String shipped(String name) {
+        try (InputStream in = Demo.class.getResourceAsStream("/turnalike/demo/" + name)) {
+            if (in == null) {
+                throw new IllegalStateException("the demo's " + name + " is not on the class path");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+}

@@ -1,0 +1,75 @@
+package turnalike.cli;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import turnalike.job.Job;
+import turnalike.job.MatchJson;
+import turnalike.job.SetMatch;
+import turnalike.pieces.PiecesFile;
+import turnalike.units.Problem;
+
+@Command(
+        name = "match",
+        description = {
+            "Chooses the set out of all pieces and places it in the job's frame, so that the wheel has no dead spot.",
+            "PIECES.csv needs the columns piece and mass_g (or mass_oz); length, balance, d1, d2 … if measured."
+        },
+        footer = {"", "Example: turnalike match wheel.job.json pieces.csv"},
+        mixinStandardHelpOptions = true)
+final class MatchCommand implements Runnable {
+    @Parameters(index = "0", paramLabel = "JOB", description = "The job file (*.job.json), with a frame.")
+    private Path jobFile = Path.of("");
+
+    @Parameters(index = "1", paramLabel = "PIECES.csv", description = "The pieces with their weights.")
+    private Path piecesFile = Path.of("");
+
+    @Option(names = "--json", description = "Print one JSON object at full precision.")
+    private boolean json;
+
+    @Option(names = "--strict", description = "Go on improving below what the scale can tell apart.")
+    private boolean strict;
+
+    @Option(
+            names = "--seconds",
+            paramLabel = "N",
+            defaultValue = "1",
+            description = "Stop improving after N seconds, unless proven sooner (default ${DEFAULT-VALUE}).")
+    private double seconds;
+
+    @Option(names = "--workings", description = "Say how each figure was found, and its source.")
+    private boolean workings;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Override
+    public void run() {
+        Job job = InputFiles.job(jobFile);
+        PiecesFile.Read read = InputFiles.pieces(piecesFile, job);
+        SetMatch match = match(job, read, piecesFile, strict, Arguments.seconds(seconds));
+        PrintWriter console = spec.commandLine().getOut();
+        if (json) {
+            console.print(MatchJson.print(match));
+        } else {
+            console.print(MatchSummary.text(match));
+            if (workings) {
+                console.print(Workings.text(match.workings()));
+            }
+        }
+        console.flush();
+    }
+
+    static SetMatch match(Job job, PiecesFile.Read read, Path piecesFile, boolean strict, double seconds) {
+        List<Problem> problems = SetMatch.problems(job, read.pieces());
+        if (!problems.isEmpty()) {
+            throw InputFiles.in(piecesFile, problems);
+        }
+        return SetMatch.of(job, read.pieces(), strict, Deadline.inSeconds(seconds));
+    }
+}

@@ -1,0 +1,165 @@
+package turnalike.cli;
+
+import static java.lang.String.format;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import turnalike.job.Job;
+import turnalike.job.JobSettings;
+import turnalike.job.MemberWeight;
+import turnalike.job.Plan;
+import turnalike.pattern.Placed;
+import turnalike.settings.CaliperSetting;
+import turnalike.settings.DividerSetting;
+import turnalike.settings.DividerStep;
+import turnalike.stock.StockPlan;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+
+/** A plan on one screen, in the job's units with the other in reach. */
+final class PlanSummary {
+    private static final int HEAVIEST_SHOWN = 4;
+
+    private final Plan plan;
+    private final Job job;
+    private final UnitSystem units;
+    private final StringBuilder out = new StringBuilder();
+
+    private PlanSummary(Plan plan) {
+        this.plan = plan;
+        this.job = plan.job();
+        this.units = plan.job().units();
+    }
+
+    static String text(Plan plan) {
+        PlanSummary summary = new PlanSummary(plan);
+        summary.piece();
+        summary.dividers();
+        summary.calipers();
+        summary.stock();
+        summary.warnings();
+        return summary.out.toString();
+    }
+
+    private void line(String text, Object... values) {
+        out.append(format(Locale.ROOT, text, values)).append('\n');
+    }
+
+    private String both(Length length) {
+        return length.format(units) + " (" + length.format(units.other()) + ")";
+    }
+
+    private void piece() {
+        line("%s", job.title());
+        line("");
+        line(
+                "Piece      %s: %d members, %d marks",
+                job.pattern().name(),
+                job.pattern().members().size(),
+                plan.marks().size());
+        line("  length   %s", both(job.pattern().length()));
+        line(
+                "  weight   %.1f g (%.2f oz) at %.0f kg/m3",
+                plan.solid().mass().grams(),
+                plan.solid().mass().ounces(),
+                plan.solid().density().kgPerM3());
+        line("  balance  %s from the start end", both(plan.solid().balance()));
+        List<MemberWeight> heaviest =
+                plan.weights().stream().limit(HEAVIEST_SHOWN).toList();
+        String step = units == UnitSystem.INCH ? "1/64 in" : "0.4 mm";
+        line(
+                "  where the weight sits, per %s of diameter: %s",
+                step,
+                heaviest.stream()
+                        .map(each -> format(
+                                Locale.ROOT,
+                                "%s %.2f g",
+                                caption(each.placed()),
+                                each.perStep().grams()))
+                        .collect(Collectors.joining(", ")));
+    }
+
+    private static String caption(Placed placed) {
+        return placed.number() + " " + placed.member().title();
+    }
+
+    private void dividers() {
+        JobSettings settings = plan.settings();
+        List<DividerSetting> dividers = settings.dividers().settings();
+        String fewest = settings.dividers().fewestProven()
+                ? "no fewer will do"
+                : "fewer may do, at least " + settings.dividers().lowerBound();
+        line("");
+        line(
+                "Dividers   %d openings (%s); worst mark error %s",
+                dividers.size(), fewest, both(settings.dividers().worst()));
+        for (DividerSetting each : dividers) {
+            String steps = steps(each);
+            line("  %-22s %s", both(each.opening()), steps);
+        }
+        line(
+                "           marks are numbered from 0 at the start end to %d at the far end;",
+                plan.marks().size() - 1);
+        line("           strike every mark of round 1 first, then round 2, then round 3");
+    }
+
+    /** {@code round 1: 0>2 17>15  round 3: 14>12}: what the opening strikes in each round. */
+    private static String steps(DividerSetting setting) {
+        StringBuilder out = new StringBuilder();
+        int round = 0;
+        for (DividerStep step : setting.steps()) {
+            if (step.round() != round) {
+                round = step.round();
+                out.append(out.length() == 0 ? "" : "  ")
+                        .append("round ")
+                        .append(round)
+                        .append(':');
+            }
+            out.append(' ').append(step.from()).append('>').append(step.to());
+        }
+        return out.toString();
+    }
+
+    private void calipers() {
+        line("");
+        line(
+                "Calipers   %d openings, sizing allowance %s included",
+                plan.settings().calipers().size(), both(job.cutting().sizing()));
+        for (CaliperSetting each : plan.settings().calipers()) {
+            String members = each.members().stream()
+                    .map(index -> (index + 1) + " "
+                            + job.pattern().members().get(index).title())
+                    .collect(Collectors.joining(", "));
+            line("  %-22s %s", both(each.opening()), members);
+        }
+    }
+
+    private void stock() {
+        StockPlan stock = plan.stock();
+        line("");
+        line(
+                "Stock      %d blanks for %d pieces (%d spare, %.1f %% sure at %.0f %% loss)",
+                stock.spares().blanks(),
+                job.count(),
+                stock.spares().spares(),
+                100 * stock.spares().chance(),
+                100 * job.lossRate());
+        line("  blank    %s", stock.finished().text(units));
+        line(
+                "  rough    %s, %.1f board feet (%.4f m3) in all",
+                stock.rough().text(units),
+                stock.timber().boardFeet(),
+                stock.timber().cubicMetres());
+        line("  octagon  mark %s in from each edge", both(stock.cornerCut().markIn()));
+    }
+
+    private void warnings() {
+        if (plan.warnings().isEmpty()) {
+            return;
+        }
+        line("");
+        line("Unwise as drawn");
+        plan.warnings().forEach(warning -> line("  %s: %s", warning.where(), warning.what()));
+    }
+}

@@ -1,0 +1,129 @@
+package turnalike.cli;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+import turnalike.units.Problem;
+
+/** The command line as a whole: which commands there are, and the one place where trouble becomes a line and an exit code. */
+@Command(
+        name = "turnalike",
+        description = {
+            "Matched sets of turned spindles: from the pattern to the placed set.",
+            "",
+            "First time? Run @|bold turnalike demo|@: it makes every sheet of an invented job and says where each file is."
+                    + " Then copy its job file, change it, and run @|bold turnalike plan|@ on it."
+        },
+        footer = {
+            "",
+            "Lengths in a job file: 22, 1.5, \"1 1/2\", \"1-1/2\", \"22 in\", \"1' 10\\\"\", \"38 mm\", \"3.8 cm\".",
+            "Exit codes: 0 done, 2 something in the input to mend, 70 a fault of ours (a log file is named)."
+        },
+        subcommands = {
+            PlanCommand.class,
+            MatchCommand.class,
+            DemoCommand.class,
+            CompletionCommand.class,
+            WarmUpCommand.class
+        },
+        mixinStandardHelpOptions = true,
+        versionProvider = Program.Version.class,
+        synopsisSubcommandLabel = "COMMAND")
+public final class Program implements Runnable {
+    private static final int INPUT_TO_MEND = 2;
+    private static final int FAULT_OF_OURS = 70;
+
+    @Option(
+            names = "--every-problem",
+            scope = ScopeType.INHERIT,
+            description = "When the input has several problems, print them all, a line each, not only the first.")
+    private boolean everyProblem;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    /** The version the jar was built with. */
+    static final class Version implements CommandLine.IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String version = Program.class.getPackage().getImplementationVersion();
+            return new String[] {"turnalike " + (version == null ? "(not packaged)" : version)};
+        }
+    }
+
+    /** Without a command: how to begin. */
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getOut());
+    }
+
+    /** Runs one command and returns its exit code; nothing it does ends the process or prints a stack trace. */
+    public static int run(List<String> arguments, PrintStream out, PrintStream err) {
+        Program program = new Program();
+        CommandLine line = new CommandLine(program)
+                .setOut(new PrintWriter(out, true, StandardCharsets.UTF_8))
+                .setErr(new PrintWriter(err, true, StandardCharsets.UTF_8))
+                .setUsageHelpAutoWidth(true)
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setParameterExceptionHandler((trouble, args) -> wrongArguments(trouble))
+                .setExecutionExceptionHandler((trouble, command, parsed) -> program.tell(trouble, command));
+        return line.execute(arguments.toArray(String[]::new));
+    }
+
+    private static int wrongArguments(ParameterException trouble) {
+        CommandLine command = trouble.getCommandLine();
+        String what = String.valueOf(trouble.getMessage()).lines().findFirst().orElse("wrong arguments");
+        Problem problem = new Problem(
+                "command line",
+                what,
+                "see '%s --help'".formatted(command.getCommandSpec().qualifiedName()));
+        print(command, problem, 0);
+        return INPUT_TO_MEND;
+    }
+
+    private int tell(Exception trouble, CommandLine command) {
+        if (trouble instanceof UserError error) {
+            List<Problem> told =
+                    everyProblem ? error.problems() : error.problems().subList(0, 1);
+            int untold = error.problems().size() - told.size();
+            told.forEach(problem -> print(command, problem, untold));
+            return INPUT_TO_MEND;
+        }
+        String log = log(trouble);
+        print(
+                command,
+                new Problem("fault", "something went wrong that is not your doing", "please report it with " + log),
+                0);
+        return FAULT_OF_OURS;
+    }
+
+    private static void print(CommandLine command, Problem problem, int untold) {
+        String more = untold == 0 ? "" : " (and %d more: --every-problem lists them)".formatted(untold);
+        command.getErr().println("turnalike: " + problem.line().replaceAll("\\p{Cntrl}", " ") + more);
+        command.getErr().flush();
+    }
+
+    private static String log(Exception trouble) {
+        StringWriter text = new StringWriter();
+        trouble.printStackTrace(new PrintWriter(text));
+        try {
+            Path file = Files.createTempFile("turnalike-", ".log");
+            Files.writeString(file, text.toString());
+            return file.toString();
+        } catch (IOException noLog) {
+            return "these words: " + trouble;
+        }
+    }
+}

@@ -1,0 +1,62 @@
+package turnalike.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import turnalike.effort.Effort;
+import turnalike.pattern.Mark;
+import turnalike.pattern.Member;
+import turnalike.settings.CaliperSetting;
+import turnalike.settings.Calipers;
+import turnalike.settings.DividerOutcome;
+import turnalike.settings.DividerPlan;
+import turnalike.settings.DividerProblem;
+import turnalike.settings.Dividers;
+import turnalike.settings.SizedDiameter;
+import turnalike.units.Length;
+import turnalike.units.Working;
+
+/**
+ * How the pattern is laid out and sized.
+ *
+ * @param dividers the openings that reach every mark
+ * @param calipers the openings that size every diameter
+ * @param workings how both were found
+ */
+public record JobSettings(DividerPlan dividers, List<CaliperSetting> calipers, List<Working> workings) {
+    public JobSettings {
+        calipers = List.copyOf(calipers);
+        workings = List.copyOf(workings);
+    }
+
+    static JobSettings of(Job job, List<Mark> marks, Effort effort) {
+        List<Length> places = marks.stream().map(Mark::place).toList();
+        DividerProblem problem = DividerProblem.of(places, job.units())
+                .withMarkError(job.tolerances().mark());
+        DividerOutcome outcome = Dividers.solve(problem, effort);
+        // With three steps allowed and no wishes, stepping each mark from an end is always sound.
+        DividerPlan dividers = outcome.findPlan().orElseThrow();
+        List<CaliperSetting> calipers =
+                Calipers.group(sized(job), Length.ZERO, job.cutting().sizing());
+        List<Working> workings = new ArrayList<>(dividers.workings());
+        workings.add(new Working(
+                "caliper openings",
+                "finished diameter + sizing allowance; equal diameters share one opening",
+                Working.COMMON_PRACTICE,
+                "sized over, then cut to the line; the sanding allowance lies within the sizing allowance"));
+        return new JobSettings(dividers, calipers, workings);
+    }
+
+    /** Every diameter that is measured; what is done by eye is not. */
+    private static List<SizedDiameter> sized(Job job) {
+        List<SizedDiameter> out = new ArrayList<>();
+        List<Member> members = job.pattern().members();
+        for (int i = 0; i < members.size(); i++) {
+            if (!members.get(i).details().byEye()) {
+                for (Member.Diameter diameter : members.get(i).diameters()) {
+                    out.add(new SizedDiameter(i, diameter.size()));
+                }
+            }
+        }
+        return out;
+    }
+}

@@ -1,0 +1,21 @@
+package turnalike.job;
+
+import turnalike.pattern.Placed;
+import turnalike.solid.Sensitivity;
+import turnalike.units.Length;
+import turnalike.units.Mass;
+
+/**
+ * Where the weight sits: one member's mass, and what a small step of its diameter adds.
+ *
+ * @param placed the member
+ * @param mass its own
+ * @param sensitivity how its mass follows its diameter
+ * @param step the step of diameter reported: 1/64 in or 0.4 mm
+ */
+public record MemberWeight(Placed placed, Mass mass, Sensitivity sensitivity, Length step) {
+    /** The mass that one step of diameter adds. */
+    public Mass perStep() {
+        return sensitivity.change(step);
+    }
+}

@@ -1,0 +1,106 @@
+package turnalike.job;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import turnalike.effort.Effort;
+import turnalike.outline.Section;
+import turnalike.pattern.Mark;
+import turnalike.pattern.Pattern;
+import turnalike.pattern.Placed;
+import turnalike.pattern.Stock;
+import turnalike.pattern.Turnability;
+import turnalike.pattern.Warning;
+import turnalike.solid.Sensitivity;
+import turnalike.solid.Solid;
+import turnalike.stock.Blank;
+import turnalike.stock.BlankNeed;
+import turnalike.stock.Spares;
+import turnalike.stock.StockPlan;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+import turnalike.units.Working;
+
+/**
+ * Everything that follows from a job file alone.
+ *
+ * @param job the order
+ * @param solid the pattern's figures in the job's wood
+ * @param marks in order of place
+ * @param settings dividers and calipers
+ * @param stock blanks and spares
+ * @param weights the members, the one whose diameter matters most to the mass first
+ * @param warnings what is unwise, in the order met
+ */
+public record Plan(
+        Job job,
+        Solid solid,
+        List<Mark> marks,
+        JobSettings settings,
+        StockPlan stock,
+        List<MemberWeight> weights,
+        List<Warning> warnings) {
+    public Plan {
+        marks = List.copyOf(marks);
+        weights = List.copyOf(weights);
+        warnings = List.copyOf(warnings);
+    }
+
+    /** Works everything out; only the divider search takes longer than an instant, and it keeps to the effort. */
+    public static Plan of(Job job, Effort effort) {
+        Pattern pattern = job.pattern();
+        List<Mark> marks = pattern.marks();
+        JobSettings settings = JobSettings.of(job, marks, effort);
+        List<Warning> warnings = new ArrayList<>(Turnability.warnings(pattern));
+        job.wood()
+                .warnings()
+                .forEach(problem -> warnings.add(new Warning(problem.where(), problem.what() + "; " + problem.mend())));
+        return new Plan(
+                job,
+                Solid.of(pattern.outline(), job.wood().density()),
+                marks,
+                settings,
+                stock(job),
+                weights(job),
+                warnings);
+    }
+
+    private static StockPlan stock(Job job) {
+        Stock stock = job.pattern().stock();
+        boolean cornersStay = job.pattern().members().stream().anyMatch(member -> member.section() == Section.SQUARE);
+        Blank blank = new Blank(stock.section(), stock.size(), stock.length());
+        return new StockPlan(
+                new BlankNeed(blank, job.pattern().length(), cornersStay),
+                job.cutting().stock(),
+                Spares.of(job.count(), job.lossRate()),
+                job.wood().density());
+    }
+
+    private static List<MemberWeight> weights(Job job) {
+        Length step = job.units() == UnitSystem.INCH ? Length.ofInches(1 / 64.0) : Length.ofMm(0.4);
+        List<MemberWeight> out = new ArrayList<>();
+        for (Placed placed : job.pattern().placed()) {
+            Solid part = Solid.of(placed.outline(), job.wood().density());
+            Sensitivity sensitivity =
+                    Sensitivity.of(placed.outline(), job.wood().density());
+            out.add(new MemberWeight(placed, part.mass(), sensitivity, step));
+        }
+        out.sort(Comparator.comparing(MemberWeight::perStep).reversed());
+        return out;
+    }
+
+    /** How the figures were found, in the order a person meets them. */
+    public List<Working> workings() {
+        List<Working> out = new ArrayList<>();
+        out.add(job.wood().working());
+        out.add(solid.working());
+        out.addAll(settings.workings());
+        out.addAll(stock.workings(job.units()));
+        out.add(new Working(
+                "where the weight sits",
+                "adding δ to a member's diameter adds ρ(π∫r dx · δ + πL/4 · δ²)",
+                Working.DERIVED,
+                "exact for the drawn shape; members ordered by it, largest first"));
+        return out;
+    }
+}

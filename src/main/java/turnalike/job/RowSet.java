@@ -1,0 +1,77 @@
+package turnalike.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import turnalike.effort.Effort;
+import turnalike.match.RowMatch;
+import turnalike.match.RowPlacement;
+import turnalike.match.RowProblem;
+import turnalike.pieces.Likeness;
+import turnalike.pieces.Piece;
+import turnalike.units.Mass;
+import turnalike.units.Problem;
+import turnalike.units.Working;
+
+/**
+ * A set in a row.
+ *
+ * @param pieces every piece there was to choose from
+ * @param placement which stands where, by number in {@code pieces}
+ * @param warnings what to know before believing it
+ */
+public record RowSet(List<Piece> pieces, RowPlacement placement, List<String> warnings) implements SetMatch {
+    public RowSet {
+        pieces = List.copyOf(pieces);
+        warnings = List.copyOf(warnings);
+    }
+
+    static List<Problem> problems(Job job, JobFrame.InRow frame, List<Piece> pieces) {
+        return problem(job, frame, pieces).problems();
+    }
+
+    static RowSet of(Job job, JobFrame.InRow frame, List<Piece> pieces, Effort effort) {
+        RowPlacement placement = RowMatch.solve(problem(job, frame, pieces), effort);
+        List<String> warnings = new ArrayList<>(placement.warnings());
+        if (!allWeighed(pieces)) {
+            warnings.add("not every piece was weighed, so the set is not held to mass_pct");
+        }
+        return new RowSet(pieces, placement, warnings);
+    }
+
+    private static RowProblem problem(Job job, JobFrame.InRow frame, List<Piece> pieces) {
+        Likeness likeness = Likeness.among(pieces, job.tolerances().forLikeness(), job.likeness());
+        boolean weighed = allWeighed(pieces);
+        List<Mass> masses = pieces.stream()
+                .map(piece -> weighed ? piece.mass().orElseThrow() : Mass.ofGrams(1))
+                .toList();
+        return new RowProblem(
+                masses,
+                (one, other) -> likeness.difference(pieces.get(one), pieces.get(other)),
+                frame.row(),
+                job.tolerances().massPct());
+    }
+
+    private static boolean allWeighed(List<Piece> pieces) {
+        return pieces.stream().allMatch(piece -> piece.mass().isPresent());
+    }
+
+    /** The pieces in order of their places. */
+    public List<Piece> inOrder() {
+        return placement.order().stream().map(pieces::get).toList();
+    }
+
+    /** The pieces left over. */
+    public List<Piece> spares() {
+        return placement.spares().stream().map(pieces::get).toList();
+    }
+
+    @Override
+    public List<Working> workings() {
+        return placement.workings();
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+        return cases.row(this);
+    }
+}

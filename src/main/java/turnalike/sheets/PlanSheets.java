@@ -1,0 +1,103 @@
+package turnalike.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import turnalike.job.Job;
+import turnalike.job.Plan;
+import turnalike.pattern.Warning;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+
+/** A plan's sheets. A new sheet is one method here. */
+public final class PlanSheets {
+    private PlanSheets() {}
+
+    /** The card that hangs by the lathe. */
+    public static Sheet benchCard(Plan plan, Paper paper) {
+        return BenchCard.of(content(plan), paper);
+    }
+
+    /** The full-size marking stick, in strips that fit the paper. */
+    public static Sheet markingStick(Plan plan, Paper paper) {
+        return StickSheets.of(plan.job().pattern(), plan.job().units(), paper);
+    }
+
+    private static BenchCardContent content(Plan plan) {
+        Job job = plan.job();
+        String subtitle = "%s: %d good pieces from %d blanks"
+                .formatted(
+                        job.pattern().name(), job.count(), plan.stock().spares().blanks());
+        return new BenchCardContent(
+                job.title(),
+                subtitle,
+                job.units(),
+                job.pattern(),
+                facts(plan),
+                dividers(plan),
+                calipers(plan),
+                cautions(plan));
+    }
+
+    private static List<BenchCardContent.Fact> facts(Plan plan) {
+        UnitSystem units = plan.job().units();
+        Length size = plan.job().pattern().stock().size();
+        return List.of(
+                fact("length", plan.job().pattern().length(), units),
+                fact("blank, across", size, units),
+                new BenchCardContent.Fact(
+                        "weight",
+                        String.format(Locale.ROOT, "%.0f g", plan.solid().mass().grams()),
+                        String.format(
+                                Locale.ROOT,
+                                "%.1f oz at %.0f kg/m³",
+                                plan.solid().mass().ounces(),
+                                plan.solid().density().kgPerM3())),
+                fact("balance from datum", plan.solid().balance(), units));
+    }
+
+    private static BenchCardContent.Fact fact(String name, Length length, UnitSystem units) {
+        return new BenchCardContent.Fact(name, length.format(units), length.format(units.other()));
+    }
+
+    private static List<BenchCardContent.Divider> dividers(Plan plan) {
+        return plan.settings().dividers().settings().stream()
+                .map(each -> new BenchCardContent.Divider(
+                        each.opening(),
+                        each.steps().stream()
+                                .map(step -> new BenchCardContent.Step(step.from(), step.to(), step.round()))
+                                .toList()))
+                .toList();
+    }
+
+    private static List<BenchCardContent.Caliper> calipers(Plan plan) {
+        return plan.settings().calipers().stream()
+                .map(each -> new BenchCardContent.Caliper(
+                        each.opening(),
+                        each.finished(),
+                        each.members().stream()
+                                .map(index -> (index + 1) + " "
+                                        + plan.job()
+                                                .pattern()
+                                                .members()
+                                                .get(index)
+                                                .title())
+                                .collect(Collectors.joining(", "))))
+                .toList();
+    }
+
+    private static List<String> cautions(Plan plan) {
+        List<String> out = new ArrayList<>();
+        out.add(
+                "Guards on, face shield on, stock sound and tight, start slow. Stop the lathe to set calipers on a square.");
+        for (Warning warning : plan.warnings()) {
+            out.add(capital(warning.where()) + ": " + warning.what() + ".");
+        }
+        return out;
+    }
+
+    private static String capital(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+}

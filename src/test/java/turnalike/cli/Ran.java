@@ -1,0 +1,60 @@
+package turnalike.cli;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+
+/** What a run of the command line left: its exit code and both streams. */
+record Ran(int code, String out, String err) {
+    /** In this process: quick. */
+    static Ran here(String... arguments) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int code = Program.run(
+                List.of(arguments),
+                new PrintStream(out, true, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8));
+        return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    /** As its users run it: a process of its own on the packaged classes, in a folder. */
+    static Ran asProcess(Path folder, String... arguments) throws IOException, InterruptedException {
+        Path target = Path.of("target").toAbsolutePath();
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Djava.awt.headless=true",
+                "-XX:+UseSerialGC",
+                "-cp",
+                target.resolve("classes") + ":" + target.resolve("lib") + "/*",
+                "turnalike.Main"));
+        command.addAll(List.of(arguments));
+        Path out = folder.resolve("stdout.txt");
+        Path err = folder.resolve("stderr.txt");
+        Process process = new ProcessBuilder(command)
+                .directory(folder.toFile())
+                .redirectOutput(out.toFile())
+                .redirectError(err.toFile())
+                .start();
+        if (!process.waitFor(120, TimeUnit.SECONDS)) {
+            process.destroyForcibly();
+            throw new AssertionError("did not end: " + command);
+        }
+        return new Ran(process.exitValue(), java.nio.file.Files.readString(out), java.nio.file.Files.readString(err));
+    }
+
+    JsonNode json() {
+        try {
+            return new ObjectMapper().readTree(out);
+        } catch (IOException notJson) {
+            throw new UncheckedIOException(out, notJson);
+        }
+    }
+}
