@@ -20,19 +20,22 @@ import turnalike.units.Mass;
 
 /**
  * Placing on a wheel against plain enumeration, OR-Tools CP-SAT and random orders, one thread each. Prints a table; run it by hand.
- * Arguments: {@code exact}, {@code cpsat} or {@code weights}, all by default.
+ * Arguments: {@code exact}, {@code cpsat}, {@code choice} or {@code weights}, all by default.
  */
 public final class WheelBench {
     private WheelBench() {}
 
     /** Runs what is asked for. */
     public static void main(String[] args) {
-        List<String> what = args.length == 0 ? List.of("exact", "cpsat", "weights") : List.of(args);
+        List<String> what = args.length == 0 ? List.of("exact", "cpsat", "choice", "weights") : List.of(args);
         if (what.contains("exact")) {
             againstEnumeration();
         }
         if (what.contains("cpsat")) {
             againstSolver();
+        }
+        if (what.contains("choice")) {
+            choosing();
         }
         if (what.contains("weights")) {
             weightsOneToN();
@@ -140,7 +143,7 @@ public final class WheelBench {
         return Math.sqrt(best);
     }
 
-    /** An assignment of pieces to places whose moment's largest component in eight directions is least; then measured truly. */
+    /** An assignment of pieces to places whose moment's largest component along four lines is least; then measured truly. */
     private static double solver(WheelProblem problem, double seconds) {
         int n = problem.wheel().places();
         double[] moments = moments(problem);
@@ -162,26 +165,22 @@ public final class WheelBench {
             model.addExactlyOne(across);
         }
         model.addEquality(stands[0][0], 1); // turning the wheel changes nothing
-        IntVar left = model.newIntVar(0, 4_000_000_000_000L, "left");
-        for (int d = 0; d < 8; d++) {
-            double ux = Math.cos(Math.PI * d / 8);
-            double uy = Math.sin(Math.PI * d / 8);
+        IntVar left = model.newIntVar(0, 4_000_000_000L, "left");
+        for (int d = 0; d < 4; d++) {
+            double ux = Math.cos(Math.PI * d / 4);
+            double uy = Math.sin(Math.PI * d / 4);
             LinearExprBuilder along = LinearExpr.newBuilder();
             for (int i = 0; i < n; i++) {
                 for (int k = 0; k < n; k++) {
-                    // The mean cancels round the wheel; without it the figures are small.
+                    // The mean cancels round the wheel; without it the figures are small. Whole g mm: finer ones only
+                    // slow it.
                     double part = (moments[i] - mean) * (compass.cos[k] * ux + compass.sin[k] * uy);
-                    along.addTerm(stands[i][k], Math.round(part * 1000));
+                    along.addTerm(stands[i][k], Math.round(part));
                 }
             }
             LinearExpr sum = along.build();
             model.addLessOrEqual(sum, left);
             model.addGreaterOrEqual(LinearExpr.newBuilder().add(sum).add(left).build(), 0);
-        }
-        for (int i = 0; i < n; i++) {
-            for (int k = 0; k < n; k++) {
-                model.addHint(stands[i][k], i == k ? 1 : 0); // so that it has some order to start from
-            }
         }
         model.minimize(left);
         CpSolver solver = new CpSolver();
@@ -199,6 +198,30 @@ public final class WheelBench {
             }
         }
         return PlainEnumeration.unbalanceGMm(problem, pieceAt);
+    }
+
+    private static void choosing() {
+        int[][] sizes = {{8, 10}, {9, 12}, {10, 12}, {10, 14}, {10, 16}, {12, 14}, {60, 80}, {200, 1000}, {400, 2000}};
+        for (int[] size : sizes) {
+            WheelProblem problem = random(size[0], size[1], 23);
+            for (boolean strict : new boolean[] {false, true}) {
+                WheelProblem asked = new WheelProblem(
+                        problem.pieces(), problem.wheel(), 4, problem.scale(), problem.given(), strict);
+                long start = System.nanoTime();
+                Placement placement = WheelMatch.solve(asked, until(10));
+                System.out.printf(
+                        "%d places of %d pieces%s: %.3e g mm%s, spread %.1f g, %d warnings, noise %.1f, %.2f s%n",
+                        size[0],
+                        size[1],
+                        strict ? ", strict" : "",
+                        placement.unbalance().gMm(),
+                        placement.bestProven() ? " proven" : "",
+                        placement.massSpread().grams(),
+                        placement.warnings().size(),
+                        placement.noiseFloorGMm(),
+                        seconds(start));
+            }
+        }
     }
 
     private static void weightsOneToN() {
