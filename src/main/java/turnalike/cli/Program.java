@@ -34,6 +34,8 @@ import turnalike.units.Problem;
         subcommands = {
             PlanCommand.class,
             MatchCommand.class,
+            ControlCommand.class,
+            MendCommand.class,
             DemoCommand.class,
             CompletionCommand.class,
             WarmUpCommand.class

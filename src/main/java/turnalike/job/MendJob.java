@@ -1,0 +1,127 @@
+package turnalike.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import turnalike.pattern.Mark;
+import turnalike.pattern.Member;
+import turnalike.pattern.Placed;
+import turnalike.pattern.Square;
+import turnalike.pattern.Tenon;
+import turnalike.pieces.Likeness;
+import turnalike.pieces.Measures;
+import turnalike.pieces.Piece;
+import turnalike.pieces.mend.Mend;
+import turnalike.pieces.mend.MendOrder;
+import turnalike.pieces.mend.MendPlan;
+import turnalike.pieces.mend.Mendable;
+import turnalike.pieces.mend.Removal;
+import turnalike.pieces.mend.Room;
+import turnalike.solid.Sensitivity;
+import turnalike.units.Density;
+import turnalike.units.Length;
+import turnalike.units.Mass;
+import turnalike.units.Problem;
+import turnalike.units.Working;
+
+/**
+ * How one piece of a job is brought to weight.
+ *
+ * @param piece the piece
+ * @param mass as weighed
+ * @param target what it should weigh
+ * @param plan what to do
+ */
+public record MendJob(Piece piece, Mass mass, Mass target, MendPlan plan) {
+    /** Everything that keeps the piece from being mended; empty when it can be. */
+    public static List<Problem> problems(List<Piece> pieces, String label, Optional<Mass> target) {
+        Optional<Piece> piece = find(pieces, label);
+        if (piece.isEmpty()) {
+            return List.of(
+                    new Problem("--piece", "no piece is labelled '%s'".formatted(label), "use a label of the file"));
+        }
+        if (piece.get().mass().isEmpty()) {
+            return List.of(new Problem("piece " + label, "has no mass", "weigh it"));
+        }
+        if (target.or(() -> median(pieces, label)).isEmpty()) {
+            return List.of(
+                    new Problem("--to", "no other piece is weighed to aim at", "give the mass wanted with --to"));
+        }
+        return List.of();
+    }
+
+    /**
+     * The least visible way to the target; without one, to the median of the other pieces.
+     *
+     * @throws IllegalArgumentException when {@link #problems} is not empty
+     */
+    public static MendJob of(Job job, List<Piece> pieces, String label, Optional<Mass> target) {
+        Piece piece = find(pieces, label).orElseThrow(() -> new IllegalArgumentException("no piece " + label));
+        Mass mass = piece.mass().orElseThrow(() -> new IllegalArgumentException("no mass of piece " + label));
+        Mass aim = target.or(() -> median(pieces, label)).orElseThrow(() -> new IllegalArgumentException("no target"));
+        // What the scale cannot tell apart is left; a cut, once made, meets the aim itself.
+        MendOrder order = new MendOrder(
+                label, mass, aim, job.tolerances().scale(), job.tolerances().diameter(), Length.ZERO, mendable(job));
+        return new MendJob(piece, mass, aim, Mend.plan(order));
+    }
+
+    private static Optional<Piece> find(List<Piece> pieces, String label) {
+        return pieces.stream().filter(piece -> piece.label().equals(label)).findFirst();
+    }
+
+    private static Optional<Mass> median(List<Piece> pieces, String label) {
+        List<Piece> others =
+                pieces.stream().filter(piece -> !piece.label().equals(label)).toList();
+        return others.isEmpty()
+                ? Optional.empty()
+                : Likeness.reference(Measures.NONE, others).mass();
+    }
+
+    private static List<Mendable> mendable(Job job) {
+        Density density = job.wood().density();
+        List<Mendable> out = new ArrayList<>();
+        for (Placed placed : job.pattern().placed()) {
+            Member member = placed.member();
+            boolean stays = member instanceof Tenon || member instanceof Square;
+            if (!stays) {
+                out.add(new Mendable(
+                        placed.number() - 1,
+                        "%s between marks %d and %d"
+                                .formatted(member.title(), mark(job, placed.start()), mark(job, placed.end())),
+                        placed.start(),
+                        placed.end(),
+                        Removal.of(Sensitivity.of(placed.outline(), density)),
+                        room(placed, job.tolerances().diameter()),
+                        job.likeness().diameter()));
+            }
+        }
+        return out;
+    }
+
+    /** Within the tolerance, but never deeper than a tenth of the member's thinnest diameter. */
+    private static Room room(Placed placed, Length tolerance) {
+        Length tenth = placed.outline().smallestRadius().times(0.2);
+        return Room.within(tolerance.compareTo(tenth) < 0 ? tolerance : tenth);
+    }
+
+    private static int mark(Job job, Length place) {
+        List<Mark> marks = job.pattern().marks();
+        for (int i = 0; i < marks.size(); i++) {
+            if (marks.get(i).place().minus(place).abs().mm() < 1e-9) {
+                return i;
+            }
+        }
+        throw new IllegalStateException("no mark at %s mm".formatted(place.mm()));
+    }
+
+    /** How it was found, and what is assumed of the wood. */
+    public List<Working> workings() {
+        return List.of(
+                Mend.working(),
+                new Working(
+                        "what a cut takes off",
+                        "δ off a member's diameter takes ρ(π∫r dx · δ − πL/4 · δ²)",
+                        Working.DERIVED,
+                        "with the job's density; a piece of heavier wood loses a little more: weigh between cuts"));
+    }
+}

@@ -1,0 +1,64 @@
+package turnalike.job;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import turnalike.pieces.mend.Cut;
+import turnalike.pieces.mend.MendPlan;
+
+/** What to do about a piece, as the one JSON object that {@code mend --json} prints. */
+public final class MendJson implements MendPlan.Cases<ObjectNode> {
+    private final MendJob mend;
+
+    private MendJson(MendJob mend) {
+        this.mend = mend;
+    }
+
+    public static String print(MendJob mend) {
+        ObjectNode root = mend.plan().match(new MendJson(mend));
+        root.put("piece", mend.piece().label());
+        root.put("mass_g", mend.mass().grams());
+        root.put("target_g", mend.target().grams());
+        PlanJson.workings(root.putArray("workings"), mend.workings());
+        return Json.print(root);
+    }
+
+    private ObjectNode without(String plan) {
+        ObjectNode root = Json.object().put("plan", plan);
+        root.putArray("cuts");
+        return root.put("mass_after_g", mend.mass().grams()).put("likeness_cost", 0.0);
+    }
+
+    @Override
+    public ObjectNode leave(MendPlan.Leave leave) {
+        return without("leave").put("off_g", leave.off().grams());
+    }
+
+    @Override
+    public ObjectNode cuts(MendPlan.Cuts plan) {
+        ObjectNode root = Json.object().put("plan", "cut");
+        ArrayNode cuts = root.putArray("cuts");
+        for (Cut cut : plan.cuts()) {
+            cuts.addObject()
+                    .put("member", cut.member())
+                    .put("name", cut.name())
+                    .put("from_mm", cut.from().mm())
+                    .put("to_mm", cut.to().mm())
+                    .put("take_off_diameter_mm", cut.takeOff().mm());
+        }
+        return root.put("mass_after_g", plan.massAfter().grams())
+                .put("likeness_cost", plan.likenessCost())
+                .put("unseen", plan.gentle());
+    }
+
+    @Override
+    public ObjectNode light(MendPlan.Light light) {
+        return without("light").put("lacking_g", light.lacking().grams());
+    }
+
+    @Override
+    public ObjectNode makeAnother(MendPlan.MakeAnother another) {
+        return without("make another")
+                .put("too_much_g", another.tooMuch().grams())
+                .put("cuts_take_off_g", another.cutsTakeOff().grams());
+    }
+}
