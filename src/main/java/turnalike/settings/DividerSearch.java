@@ -8,7 +8,7 @@ final class DividerSearch {
     /** Exchanges tried by annealing for each number of openings, per mark and mark: enough that the proof seldom finds better. */
     private static final int EXCHANGES_PER_MARK_SQUARED = 150;
 
-    private static final int MOST_EXCHANGES = 400_000;
+    private static final int MOST_EXCHANGES = 200_000;
 
     private final Spans spans;
     private final Effort effort;

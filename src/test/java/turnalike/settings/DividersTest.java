@@ -21,12 +21,12 @@ class DividersTest {
 
     @Test
     void small_patterns_agree_with_trying_every_set_of_openings() {
-        Seeds.each(400, random -> agrees(small(random)));
+        Seeds.each(250, random -> agrees(small(random)));
     }
 
     @Test
     void small_patterns_with_wishes_agree_with_trying_every_set_of_openings() {
-        Seeds.each(300, random -> agrees(withWishes(small(random), random)));
+        Seeds.each(200, random -> agrees(withWishes(small(random), random)));
     }
 
     private static void agrees(DividerProblem problem) {
@@ -165,7 +165,7 @@ class DividersTest {
 
     @Test
     void rounding_noise_in_the_places_changes_nothing() {
-        Seeds.each(40, random -> {
+        Seeds.each(20, random -> {
             double[] places = PatternFamilies.marks(Family.MM_MEMBERS, 10, random);
             double[] noisy = Arrays.stream(places)
                     .map(x -> x + (random.nextDouble() - 0.5) * 4e-10)
@@ -176,7 +176,7 @@ class DividersTest {
 
     @Test
     void the_mirrored_pattern_needs_as_many_settings_and_steps() {
-        Seeds.each(40, random -> {
+        Seeds.each(20, random -> {
             double[] places = PatternFamilies.marks(Family.INCH_MEMBERS, 14, random);
             double end = places[places.length - 1];
             double[] mirrored = Arrays.stream(places).map(x -> end - x).sorted().toArray();
@@ -186,7 +186,7 @@ class DividersTest {
 
     @Test
     void a_pattern_of_twice_the_size_with_twice_the_tolerance_has_the_same_plan() {
-        Seeds.each(40, random -> {
+        Seeds.each(20, random -> {
             double[] places = PatternFamilies.marks(Family.MM_TENTHS, 12, random);
             DividerProblem doubled =
                     problem(Arrays.stream(places).map(x -> 2 * x).toArray());
