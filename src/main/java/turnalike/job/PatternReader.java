@@ -14,7 +14,7 @@ import turnalike.units.Problem;
 /** The pattern from JSON: its stock, then its members, then what only shows when both are known. */
 final class PatternReader {
     /** Above this a slip or a machine wrote the file: nobody turns it by hand. */
-    private static final int MOST_MEMBERS = 1000;
+    private static final int MOST_MEMBERS = 200;
 
     private PatternReader() {}
 

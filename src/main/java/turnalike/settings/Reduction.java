@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import turnalike.effort.Effort;
 
 /**
  * Which openings are worth trying, without losing any best plan.
@@ -54,9 +55,9 @@ final class Reduction {
 
     /**
      * A choice that reaches every mark, to begin with: the openings that start from an end, or all if those do not do, and of them each
-     * that is not missed is dropped, those with the fewest pairs first.
+     * that is not missed is dropped, those with the fewest pairs first, as long as the effort lasts.
      */
-    static Choice sound(Spans spans, int[] candidates) {
+    static Choice sound(Spans spans, int[] candidates, Effort effort) {
         int[] fromEnds = Arrays.stream(candidates)
                 .filter(i -> spans.openings.get(i).fromAnEnd(spans.last()))
                 .toArray();
@@ -67,7 +68,7 @@ final class Reduction {
             kept.add(opening);
         }
         kept.sort(Comparator.comparing(i -> spans.openings.get(i).pairs()));
-        for (int at = 0; at < kept.size(); ) {
+        for (int at = 0; at < kept.size() && !effort.spent(); ) {
             Integer dropped = kept.remove(at);
             int[] rest = toArray(kept);
             count.count(rest, rest.length);

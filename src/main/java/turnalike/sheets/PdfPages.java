@@ -67,7 +67,7 @@ final class PdfPages {
                 stream.saveGraphicsState();
                 clip(stream, placed, height);
                 PdfPainter painter = new PdfPainter(
-                        stream, fonts, placed.right().mm(), placed.down().mm(), height);
+                        stream, fonts, placed.right().mm(), placed.down().mm(), height, placed.shown());
                 placed.drawing().shapes().forEach(painter::paint);
                 stream.restoreGraphicsState();
             }

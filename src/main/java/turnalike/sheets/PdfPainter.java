@@ -24,13 +24,21 @@ final class PdfPainter implements Shape.Cases<Boolean> {
     private final double rightMm;
     private final double downMm;
     private final float pageHeight;
+    private final Placement.Shown shown;
 
-    PdfPainter(PDPageContentStream stream, PdfFonts fonts, double rightMm, double downMm, float pageHeight) {
+    PdfPainter(
+            PDPageContentStream stream,
+            PdfFonts fonts,
+            double rightMm,
+            double downMm,
+            float pageHeight,
+            Placement.Shown shown) {
         this.stream = stream;
         this.fonts = fonts;
         this.rightMm = rightMm;
         this.downMm = downMm;
         this.pageHeight = pageHeight;
+        this.shown = shown;
     }
 
     static float points(double mm) {
@@ -53,7 +61,7 @@ final class PdfPainter implements Shape.Cases<Boolean> {
     @Override
     public Boolean group(Group group) {
         PdfPainter inner =
-                new PdfPainter(stream, fonts, rightMm + group.rightMm(), downMm + group.downMm(), pageHeight);
+                new PdfPainter(stream, fonts, rightMm + group.rightMm(), downMm + group.downMm(), pageHeight, shown);
         group.shapes().forEach(inner::paint);
         return true;
     }
@@ -106,7 +114,13 @@ final class PdfPainter implements Shape.Cases<Boolean> {
     public Boolean words(Words words) {
         Typeface face = words.lettering().typeface();
         String text = PdfFonts.printable(face, words.text());
-        double back = back(words.anchor(), face.widthMm(text, words.lettering().sizeMm()));
+        double widthMm = face.widthMm(text, words.lettering().sizeMm());
+        // A long stick is laid over many pages: letters that the clip hides would be set again on each of them.
+        double reachMm = Math.max(widthMm, 2 * words.lettering().sizeMm());
+        if (!shown.touches(rightMm + words.xMm() - reachMm, rightMm + words.xMm() + reachMm)) {
+            return true;
+        }
+        double back = back(words.anchor(), widthMm);
         double xMm = words.upright() ? words.xMm() : words.xMm() - back;
         double yMm = words.upright() ? words.yMm() + back : words.yMm();
         try {

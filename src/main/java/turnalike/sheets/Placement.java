@@ -22,6 +22,22 @@ record Placement(Svg drawing, Length right, Length down, Optional<Window> window
         }
     }
 
+    /** What shows of it, in millimetres from the paper's left edge; everything when there is no window. */
+    Shown shown() {
+        return window.map(each -> new Shown(
+                        right.plus(each.from()).mm(), right.plus(each.to()).mm()))
+                .orElse(Shown.ALL);
+    }
+
+    /** A stretch of the page across, in millimetres. */
+    record Shown(double fromMm, double toMm) {
+        static final Shown ALL = new Shown(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+
+        boolean touches(double startMm, double endMm) {
+            return endMm >= fromMm && startMm <= toMm;
+        }
+    }
+
     static Placement whole(Svg drawing, Length right, Length down) {
         return new Placement(drawing, right, down, Optional.empty());
     }
