@@ -1,0 +1,38 @@
+package turnalike.job.kept;
+
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Jobs that are kept for good. When a method that changes something returns, the change is on disk and outlives the program, however it
+ * ends; when it throws, nothing is changed.
+ */
+public interface JobStore extends KeptJobs {
+    /** Keeps a new job. */
+    JobId keep(JobText text);
+
+    /**
+     * Takes a job back that was carried away. A job that is here already is brought up to the given one when its history goes on from ours;
+     * a job that is here to the letter stays as it is.
+     *
+     * @throws StoreTrouble when the job here has gone another way since: nothing is overwritten
+     */
+    JobId keep(GivenJob given);
+
+    /** Keeps a given job as one of its own, under a new id, whatever else is here. */
+    JobId keepBeside(GivenJob given);
+
+    /**
+     * Changes a job. The function is handed the job as it stands and nobody else changes it meanwhile; what it throws is thrown on, with
+     * nothing changed.
+     *
+     * @return the step that is now kept; empty when there is no job of that id
+     */
+    Optional<Step> edit(JobId id, Function<KeptJob, Edit> edit);
+
+    /** Takes the last edit back; empty when there is nothing to undo or no such job. */
+    Optional<Step> undo(JobId id);
+
+    /** Brings the edit undone last again; empty when there is nothing to redo or no such job. */
+    Optional<Step> redo(JobId id);
+}

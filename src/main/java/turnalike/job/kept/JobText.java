@@ -1,0 +1,55 @@
+package turnalike.job.kept;
+
+import java.util.List;
+import java.util.Optional;
+import turnalike.job.Job;
+import turnalike.units.Problem;
+
+/** The text of a job file that can be read as a {@link Job}, kept to the letter as it was given. Two are equal when their letters are. */
+public final class JobText {
+    private final String text;
+    private final Job job;
+
+    private JobText(String text, Job job) {
+        this.text = text;
+        this.job = job;
+    }
+
+    /** What came of reading: the text, or every problem in it, in order. */
+    public record Read(Optional<JobText> text, List<Problem> problems) {
+        public Read {
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /** Takes what {@link Job#parse} takes and refuses what it refuses. */
+    public static Read read(String text) {
+        Job.Read read = Job.parse(text);
+        return new Read(read.job().map(job -> new JobText(text, job)), read.problems());
+    }
+
+    /** The text, to the letter. */
+    public String text() {
+        return text;
+    }
+
+    /** What it says. */
+    public Job job() {
+        return job;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof JobText that && that.text.equals(text);
+    }
+
+    @Override
+    public int hashCode() {
+        return text.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return text;
+    }
+}

@@ -1,0 +1,76 @@
+package turnalike.job.kept;
+
+import java.time.Duration;
+import java.util.Collections;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import turnalike.pieces.Column;
+import turnalike.pieces.Measures;
+import turnalike.pieces.Piece;
+import turnalike.units.Length;
+import turnalike.units.Mass;
+
+/**
+ * A piece as it is kept.
+ *
+ * @param piece the label, what was measured, further columns
+ * @param fromPhoto which of the measures came from a photograph; the others were taken on the piece. Only measured columns, not the mass,
+ *     else {@link IllegalArgumentException}
+ * @param turning how long it took at the lathe, if somebody looked; above zero
+ */
+public record KeptPiece(Piece piece, SortedMap<Column, FromPhoto> fromPhoto, Optional<Duration> turning) {
+    public KeptPiece {
+        for (Column column : fromPhoto.keySet()) {
+            if (column.isMass() || piece.measures().figure(column).isEmpty()) {
+                throw new IllegalArgumentException(
+                        "%s of piece %s was not measured from a photograph".formatted(column.format(), piece.label()));
+            }
+        }
+        if (turning.isPresent() && (turning.get().isNegative() || turning.get().isZero())) {
+            throw new IllegalArgumentException("turning time must be above zero, was " + turning.get());
+        }
+        fromPhoto = Collections.unmodifiableSortedMap(new TreeMap<>(fromPhoto));
+    }
+
+    /** A piece measured by hand, its time not taken. */
+    public static KeptPiece of(Piece piece) {
+        return new KeptPiece(piece, Collections.emptySortedMap(), Optional.empty());
+    }
+
+    /** A piece with that label and nothing measured yet. */
+    public static KeptPiece unmeasured(String label) {
+        return of(Piece.of(label, Measures.NONE));
+    }
+
+    public String label() {
+        return piece.label();
+    }
+
+    /** A copy with these measures taken by hand in place of what was known in their columns; the other columns stay. */
+    public KeptPiece with(Measures taken) {
+        Measures measures = piece.measures();
+        SortedMap<Column, FromPhoto> photographed = new TreeMap<>(fromPhoto);
+        for (Map.Entry<Column, Double> each : taken.figures().entrySet()) {
+            measures = each.getKey().isMass()
+                    ? measures.with(Mass.ofGrams(each.getValue()))
+                    : measures.with(each.getKey(), Length.ofMm(each.getValue()));
+            photographed.remove(each.getKey());
+        }
+        return new KeptPiece(piece.with(measures), photographed, turning);
+    }
+
+    /** A copy with these lengths read off a photograph. */
+    public KeptPiece with(Measures read, FromPhoto source) {
+        KeptPiece changed = with(read);
+        SortedMap<Column, FromPhoto> photographed = new TreeMap<>(changed.fromPhoto);
+        read.figures().keySet().forEach(column -> photographed.put(column, source));
+        return new KeptPiece(changed.piece, photographed, turning);
+    }
+
+    /** A copy with the time it took at the lathe. */
+    public KeptPiece with(Duration time) {
+        return new KeptPiece(piece, fromPhoto, Optional.of(time));
+    }
+}

@@ -1,0 +1,51 @@
+package turnalike.job.kept;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.OptionalInt;
+
+/**
+ * One thing done to a job, with its time. Undoing is a step too: nothing ever leaves the history.
+ *
+ * @param number from 1, without a gap
+ * @param at when
+ * @param did what sort of step
+ * @param of the step that was undone or redone; empty for an edit
+ * @param what in the user's words; an undo has the words of what it undid
+ * @param changes what each subject is after it
+ */
+public record Step(int number, Instant at, Did did, OptionalInt of, String what, List<Change> changes) {
+    /** The sorts of step, with the word each is written as. */
+    public enum Did {
+        EDIT("edit"),
+        UNDO("undo"),
+        REDO("redo");
+
+        private final String word;
+
+        Did(String word) {
+            this.word = word;
+        }
+
+        public String word() {
+            return word;
+        }
+
+        /** The sort written so; {@link IllegalArgumentException} when there is none. */
+        public static Did of(String word) {
+            for (Did did : values()) {
+                if (did.word.equals(word)) {
+                    return did;
+                }
+            }
+            throw new IllegalArgumentException("nothing is done by '%s'".formatted(word));
+        }
+    }
+
+    public Step {
+        changes = List.copyOf(changes);
+        if (number < 1 || (did == Did.EDIT) != of.isEmpty()) {
+            throw new IllegalArgumentException("step %d cannot %s of %s".formatted(number, did.word(), of));
+        }
+    }
+}
