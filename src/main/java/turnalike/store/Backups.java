@@ -1,0 +1,134 @@
+package turnalike.store;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import turnalike.job.kept.StoreTrouble;
+import turnalike.units.Problem;
+
+/**
+ * Copies of the file in the folder {@code backups} beside it, one a day at most, each opened and checked before it gets its name. None is
+ * ever written over; the oldest go when there are more than fourteen.
+ */
+final class Backups {
+    private static final String FOLDER = "backups";
+    private static final String ENDING = ".backup";
+    private static final int KEPT = 14;
+
+    private Backups() {}
+
+    /** Today's copy of a file that has jobs, unless there is one. What keeps it from being made is told and stops nothing else. */
+    static Optional<Problem> daily(Db db, LocalDate today) {
+        Path copy = folder(db.file()).resolve(prefix(db.file()) + today + ENDING);
+        if (Files.exists(copy) || db.number("SELECT count(*) FROM job") == 0) {
+            return Optional.empty();
+        }
+        Soundness.require(db);
+        return make(db, copy);
+    }
+
+    /** A copy before the schema changes, beside the dated ones and never taken away. */
+    static Optional<Problem> beforeMigration(Db db, int schema, LocalDate today) {
+        Path copy = folder(db.file()).resolve("%sschema-%d-%s%s".formatted(prefix(db.file()), schema, today, ENDING));
+        return Files.exists(copy) ? Optional.empty() : make(db, copy);
+    }
+
+    private static Optional<Problem> make(Db db, Path copy) {
+        try {
+            Files.createDirectories(NewFile.folder(copy));
+            Path unfinished = NewFile.unfinished(copy);
+            try {
+                db.run("VACUUM INTO ?", unfinished.toString());
+                verify(db, unfinished);
+                NewFile.publish(unfinished, copy);
+            } finally {
+                Files.deleteIfExists(unfinished);
+            }
+            prune(db.file());
+            return Optional.empty();
+        } catch (IOException trouble) {
+            return Optional.of(untaken(copy, Trouble.reason(trouble)));
+        } catch (StoreTrouble trouble) {
+            return Optional.of(untaken(copy, trouble.problem().what()));
+        }
+    }
+
+    private static Problem untaken(Path copy, String why) {
+        return new Problem(
+                copy.toString(), "no backup was made today: " + why, "see that the folder can be written to");
+    }
+
+    private static void verify(Db db, Path copy) {
+        try (Db opened = Db.open(copy, Db.Use.READ)) {
+            Soundness.require(opened);
+            for (String table : List.of("job", "document", "step", "change", "standing", "figure")) {
+                String count = "SELECT count(*) FROM " + table;
+                // Another program may have added to the original since, never taken away.
+                if (opened.number(count) > db.number(count) || opened.number("SELECT count(*) FROM job") == 0) {
+                    throw Trouble.damaged(copy, "the copy is not like the original");
+                }
+            }
+        }
+    }
+
+    private static void prune(Path file) throws IOException {
+        List<Path> dated = dated(file);
+        for (Path old : dated.subList(Math.min(KEPT, dated.size()), dated.size())) {
+            Files.deleteIfExists(old);
+        }
+    }
+
+    /** The dated copies, newest first. */
+    static List<Path> dated(Path file) throws IOException {
+        Path folder = folder(file);
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> all = Files.list(folder)) {
+            return all.filter(each -> date(file, each).isPresent())
+                    .sorted(Comparator.comparing((Path each) -> date(file, each).orElse(LocalDate.MIN))
+                            .reversed())
+                    .toList();
+        }
+    }
+
+    private static Optional<LocalDate> date(Path file, Path copy) {
+        String name = String.valueOf(copy.getFileName());
+        String prefix = prefix(file);
+        if (!name.startsWith(prefix) || !name.endsWith(ENDING) || name.length() < prefix.length() + ENDING.length()) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(LocalDate.parse(name.substring(prefix.length(), name.length() - ENDING.length())));
+        } catch (DateTimeParseException another) {
+            return Optional.empty();
+        }
+    }
+
+    /** What to do about a file that cannot be used: the newest backup, if there is one. */
+    static String advice(Path file) {
+        try {
+            return dated(file).stream()
+                    .findFirst()
+                    .map("the newest backup is %s: copy it to a new name and use that"::formatted)
+                    .orElse("there is no backup of it");
+        } catch (IOException unreadable) {
+            return "look for a backup in " + folder(file);
+        }
+    }
+
+    private static Path folder(Path file) {
+        Path parent = file.getParent();
+        return parent == null ? Path.of(FOLDER) : parent.resolve(FOLDER);
+    }
+
+    private static String prefix(Path file) {
+        return file.getFileName() + "-";
+    }
+}

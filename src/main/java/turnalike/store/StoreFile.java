@@ -1,0 +1,113 @@
+package turnalike.store;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import turnalike.job.kept.JobStore;
+import turnalike.job.kept.KeptJobs;
+import turnalike.job.kept.StoreReport;
+import turnalike.job.kept.StoreTrouble;
+import turnalike.units.Problem;
+
+/**
+ * The store's file. Several programs may have it open. Whatever cannot be opened throws {@link StoreTrouble} and is left as it is.
+ */
+public final class StoreFile {
+    private StoreFile() {}
+
+    /**
+     * Opens a store for writing: brings an older one up to this program's schema, refuses a damaged one, and makes the day's backup.
+     *
+     * @param clock gives each step its time and each backup its date, in its zone
+     */
+    public static JobStore open(Path file, Clock clock) {
+        return open(file, clock, Schema.SHIPPED);
+    }
+
+    static JobStore open(Path file, Clock clock, Schema schema) {
+        Header header = Header.read(file);
+        LocalDate today = LocalDate.now(clock);
+        List<Problem> notes = new ArrayList<>();
+        Db db = Db.open(file, Db.Use.WRITE);
+        boolean opened = false;
+        try {
+            Soundness.requireTree(db);
+            if (header.schema() < schema.newest()) {
+                Backups.beforeMigration(db, header.schema(), today).ifPresent(notes::add);
+                schema.migrate(db);
+            }
+            Backups.daily(db, today).ifPresent(notes::add);
+            opened = true;
+            return new SqliteJobs(db, clock, notes);
+        } finally {
+            if (!opened) {
+                db.close();
+            }
+        }
+    }
+
+    /** Opens a store for writing, an empty one when the file is not there. */
+    public static JobStore openOrMake(Path file, Clock clock) {
+        if (!Files.exists(file)) {
+            make(file, Schema.SHIPPED);
+        }
+        return open(file, clock);
+    }
+
+    /** Made under another name: whoever sees the file sees a whole store, even when this program is killed now. */
+    static void make(Path file, Schema schema) {
+        if (!Files.isDirectory(NewFile.folder(file))) {
+            throw new StoreTrouble(new Problem(
+                    file.toString(), "its folder does not exist", "make the folder first, or check the name"));
+        }
+        Path unfinished = NewFile.unfinished(file);
+        try {
+            try (Db db = Db.open(unfinished, Db.Use.MAKE)) {
+                schema.migrate(db);
+            }
+            NewFile.publish(unfinished, file); // when another program was first, its store is as good
+        } catch (IOException trouble) {
+            throw Trouble.disk(file, trouble);
+        }
+    }
+
+    /** Opens a store to read, a damaged one too: what can be read comes, the rest throws. Nothing is written, no backup made. */
+    public static KeptJobs openToRead(Path file) {
+        Header.read(file);
+        return new SqliteJobs(Db.open(file, Db.Use.READ), Clock.systemUTC(), List.of());
+    }
+
+    /**
+     * Looks through the whole file: its pages, its texts, every job step by step. Nothing is written.
+     *
+     * @throws StoreTrouble only when there is no such file
+     */
+    public static StoreReport check(Path file) {
+        if (!Files.isRegularFile(file)) {
+            Header.read(file); // says what it is instead
+        }
+        Optional<Problem> refused = refused(file);
+        if (refused.isPresent()) {
+            return new StoreReport(0, 0, List.of(refused.get()));
+        }
+        try (Db db = Db.open(file, Db.Use.READ)) {
+            return new Examination(db).report();
+        } catch (StoreTrouble unreadable) {
+            return new StoreReport(0, 0, List.of(unreadable.problem()));
+        }
+    }
+
+    private static Optional<Problem> refused(Path file) {
+        try {
+            Header.read(file);
+            return Optional.empty();
+        } catch (StoreTrouble refusal) {
+            return Optional.of(refusal.problem());
+        }
+    }
+}

@@ -1,0 +1,91 @@
+package turnalike.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import turnalike.job.kept.GivenJob;
+import turnalike.job.kept.JobId;
+import turnalike.job.kept.JobStore;
+import turnalike.job.kept.KeptJobs;
+
+class SchemaIT {
+    private static final String FIRST = Schema.SHIPPED.scripts().get(0);
+    private static final Schema NEXT = new Schema(List.of(
+            FIRST,
+            "ALTER TABLE job ADD COLUMN customer TEXT; UPDATE job SET customer = 'nobody';",
+            "CREATE TABLE note (text TEXT) STRICT;"));
+
+    @TempDir
+    private Path folder = Path.of("");
+
+    private final Folder.SetClock clock = new Folder.SetClock();
+
+    private Path file() {
+        return folder.resolve("shop.db");
+    }
+
+    private int version() {
+        try (Db db = Db.open(file(), Db.Use.READ)) {
+            return Schema.version(db);
+        }
+    }
+
+    @Test
+    void an_older_store_is_copied_and_brought_up_with_everything_in_it() {
+        JobId id = Folder.fill(file(), 2, clock).get(0);
+        GivenJob before;
+        try (KeptJobs store = StoreFile.openToRead(file())) {
+            before = store.give(id).orElseThrow();
+        }
+        try (JobStore store = StoreFile.open(file(), clock, NEXT)) {
+            assertThat(store.give(id)).contains(before);
+            assertThat(store.edit(id, Folder.log("after", 12))).isPresent();
+        }
+        assertThat(version()).isEqualTo(3);
+        assertThat(Folder.names(folder.resolve("backups"))).contains("shop.db-schema-1-2026-03-01.backup");
+        try (KeptJobs copy = StoreFile.openToRead(folder.resolve("backups/shop.db-schema-1-2026-03-01.backup"))) {
+            assertThat(copy.give(id)).contains(before);
+        }
+    }
+
+    @Test
+    void a_script_that_fails_leaves_the_version_before_it() {
+        Folder.fill(file(), 1, clock);
+        Schema broken =
+                new Schema(List.of(FIRST, "CREATE TABLE one (a TEXT);", "CREATE TABLE two (a TEXT); NONSENSE;"));
+        assertThatThrownBy(() -> StoreFile.open(file(), clock, broken)).isInstanceOf(IllegalStateException.class);
+        assertThat(version()).isEqualTo(2);
+        try (Db db = Db.open(file(), Db.Use.READ)) {
+            assertThat(db.number("SELECT count(*) FROM sqlite_schema WHERE name = 'one'"))
+                    .isEqualTo(1);
+            assertThat(db.number("SELECT count(*) FROM sqlite_schema WHERE name = 'two'"))
+                    .isZero();
+        }
+    }
+
+    @Test
+    void two_programs_that_bring_it_up_at_once_do_it_once() {
+        Folder.fill(file(), 1, clock);
+        CompletableFuture<?>[] programs = IntStream.range(0, 4)
+                .mapToObj(i -> CompletableFuture.runAsync(() -> {
+                    try (Db db = Db.open(file(), Db.Use.WRITE)) {
+                        NEXT.migrate(db);
+                    }
+                }))
+                .toArray(CompletableFuture[]::new);
+        CompletableFuture.allOf(programs).join();
+        assertThat(version()).isEqualTo(3);
+    }
+
+    /** A shipped script never changes: stores in the world were made by it. Its digest is written down here when it ships. */
+    @Test
+    void the_first_script_is_as_it_was_shipped() {
+        assertThat(Digest.of(FIRST)).isEqualTo("fa9223f6cdb5f35e581fe4359a87aca10d877f7176587f728243bb489403e998");
+    }
+}

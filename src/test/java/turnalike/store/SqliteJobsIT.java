@@ -1,0 +1,271 @@
+package turnalike.store;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import turnalike.Seeds;
+import turnalike.job.kept.Change;
+import turnalike.job.kept.Edit;
+import turnalike.job.kept.FromPhoto;
+import turnalike.job.kept.GivenJob;
+import turnalike.job.kept.Histories;
+import turnalike.job.kept.JobId;
+import turnalike.job.kept.JobStore;
+import turnalike.job.kept.KeptJob;
+import turnalike.job.kept.KeptPiece;
+import turnalike.job.kept.PhotoResult;
+import turnalike.job.kept.Step;
+import turnalike.job.kept.StoreReport;
+import turnalike.job.kept.StoreTrouble;
+import turnalike.pieces.Column;
+import turnalike.pieces.Measures;
+import turnalike.units.Length;
+import turnalike.units.Mass;
+
+class SqliteJobsIT {
+    @TempDir
+    private Path folder = Path.of("");
+
+    private final Folder.SetClock clock = new Folder.SetClock();
+
+    private Path file(String name) {
+        return folder.resolve(name);
+    }
+
+    private JobStore open(String name) {
+        return StoreFile.openOrMake(file(name), clock);
+    }
+
+    private void assertSound(String name) {
+        assertThat(StoreFile.check(file(name)).faults()).isEmpty();
+    }
+
+    @Test
+    void what_was_kept_is_there_when_the_store_is_opened_again() {
+        JobId id;
+        try (JobStore store = open("shop.db")) {
+            id = store.keep(Histories.job("Leg", 22.5));
+            store.edit(id, Folder.log("7", 243.1));
+        }
+        try (JobStore store = open("shop.db")) {
+            KeptJob kept = store.find(id).orElseThrow();
+            assertThat(kept.text()).isEqualTo(Histories.job("Leg", 22.5));
+            assertThat(kept.find("7").flatMap(each -> each.piece().mass())).contains(Mass.ofGrams(243.1));
+            assertThat(store.list()).singleElement().satisfies(card -> {
+                assertThat(card.title()).isEqualTo("Leg");
+                assertThat(card.pieces()).isEqualTo(1);
+                assertThat(card.times().steps()).isEqualTo(2);
+            });
+            assertThat(store.find(JobId.parse("0000-0000-0000").get())).isEmpty();
+        }
+        assertSound("shop.db");
+    }
+
+    @Test
+    void every_step_has_its_time() {
+        try (JobStore store = open("shop.db")) {
+            JobId id = store.keep(Histories.job("Leg", 22.5));
+            clock.goOn(Duration.ofHours(5));
+            Step step = store.edit(id, Folder.log("7", 243.1)).orElseThrow();
+            assertThat(step.at())
+                    .isBetween(Instant.parse("2026-03-01T17:00:00Z"), Instant.parse("2026-03-01T17:01:00Z"));
+            assertThat(store.find(id).orElseThrow().times().changed()).isEqualTo(step.at());
+            assertThat(store.find(id).orElseThrow().times().made())
+                    .isBefore(step.at().minusSeconds(17_000));
+        }
+    }
+
+    @Test
+    void undo_and_redo_outlive_the_program() {
+        JobId id;
+        try (JobStore store = open("shop.db")) {
+            id = store.keep(Histories.job("Leg", 22.5));
+            store.edit(id, Folder.log("7", 243.1));
+            store.edit(id, Folder.log("7", 241.0));
+        }
+        try (JobStore store = open("shop.db")) {
+            assertThat(store.undo(id)).get().satisfies(step -> assertThat(step.did())
+                    .isEqualTo(Step.Did.UNDO));
+            assertThat(mass(store, id)).contains(Mass.ofGrams(243.1));
+        }
+        try (JobStore store = open("shop.db")) {
+            assertThat(store.find(id).orElseThrow().redo()).contains("log piece 7");
+            store.redo(id);
+            assertThat(mass(store, id)).contains(Mass.ofGrams(241.0));
+            assertThat(store.redo(id)).isEmpty();
+        }
+        assertSound("shop.db");
+    }
+
+    private static Optional<Mass> mass(JobStore store, JobId id) {
+        return store.find(id).orElseThrow().find("7").flatMap(each -> each.piece()
+                .mass());
+    }
+
+    @Test
+    void a_photographs_result_and_its_measures_are_kept_with_their_accuracy() {
+        try (JobStore store = open("shop.db")) {
+            JobId id = store.keep(Histories.job("Leg", 22.5));
+            PhotoResult result = PhotoResult.of("bench 1.jpg", "{\"d1_mm\": 22.40}");
+            KeptPiece piece = KeptPiece.unmeasured("7")
+                    .with(
+                            Measures.NONE.with(Column.diameter(1), Length.ofMm(22.4)),
+                            new FromPhoto("bench 1.jpg", Optional.of(Length.ofMm(0.3))))
+                    .with(Duration.ofMinutes(22));
+            store.edit(id, kept -> Edit.of("read bench 1.jpg", Change.of(result), Change.of(piece)));
+            assertThat(store.find(id).orElseThrow().photos()).containsExactly(result);
+            assertThat(store.find(id).orElseThrow().pieces()).containsExactly(piece);
+        }
+        try (Db db = Db.open(file("shop.db"), Db.Use.READ)) {
+            assertThat(db.list(
+                            "SELECT name, value, source, photo, accuracy_mm, step FROM figure ORDER BY name",
+                            row -> IntStream.rangeClosed(1, 6)
+                                    .mapToObj(i -> string(row, i))
+                                    .toList()))
+                    .containsExactly(
+                            List.of("d1_mm", "22.4", "photo", "bench 1.jpg", "0.3", "2"),
+                            List.of("turning_s", "1320.0", "hand", "null", "null", "2"));
+        }
+    }
+
+    private static String string(java.sql.ResultSet row, int column) {
+        try {
+            return String.valueOf(row.getString(column));
+        } catch (java.sql.SQLException wrong) {
+            throw new AssertionError(wrong);
+        }
+    }
+
+    @Test
+    void an_edit_that_fails_changes_nothing() {
+        try (JobStore store = open("shop.db")) {
+            JobId id = store.keep(Histories.job("Leg", 22.5));
+            assertThatThrownBy(() -> store.edit(id, kept -> {
+                        throw new IllegalStateException("stop");
+                    }))
+                    .hasMessage("stop");
+            assertThat(store.edit(id, Folder.log("7", 1))).isPresent();
+            assertThat(store.find(id).orElseThrow().times().steps()).isEqualTo(2);
+        }
+        assertSound("shop.db");
+    }
+
+    @Test
+    void whole_jobs_go_from_store_to_store_unchanged() {
+        Seeds.each(8, random -> {
+            String here = "here-%d.db".formatted(random.nextInt(1 << 30));
+            String there = "there-%d.db".formatted(random.nextInt(1 << 30));
+            try (JobStore one = open(here);
+                    JobStore other = open(there)) {
+                JobId id = one.keep(Histories.job("Leg", 22.5));
+                for (int i = 0; i < 40; i++) {
+                    Folder.step(one, id, random);
+                }
+                String text = one.give(id).orElseThrow().format();
+                JobId same = other.keep(GivenJob.read(text).job().orElseThrow());
+                assertThat(same).isEqualTo(id);
+                assertThat(other.give(same).orElseThrow().format()).isEqualTo(text);
+                assertThat(other.find(same)).isEqualTo(one.find(id));
+            }
+            assertSound(here);
+            assertSound(there);
+        });
+    }
+
+    @Test
+    void a_job_that_went_on_elsewhere_is_brought_up_to_it_and_one_that_parted_is_refused() {
+        try (JobStore here = open("here.db");
+                JobStore there = open("there.db")) {
+            JobId id = here.keep(Histories.job("Leg", 22.5));
+            GivenJob early = here.give(id).orElseThrow();
+            assertThat(here.keep(early)).as("nothing new").isEqualTo(id);
+            there.keep(early);
+            there.edit(id, Folder.log("7", 243.1));
+            there.undo(id);
+            GivenJob late = there.give(id).orElseThrow();
+            here.keep(late);
+            assertThat(here.give(id)).contains(late);
+            assertThatThrownBy(() -> here.keep(early))
+                    .isInstanceOf(StoreTrouble.class)
+                    .hasMessageContaining("was changed since the file was given");
+            here.edit(id, Folder.log("8", 1));
+            there.edit(id, Folder.log("9", 1));
+            GivenJob parted = there.give(id).orElseThrow();
+            assertThatThrownBy(() -> here.keep(parted))
+                    .isInstanceOf(StoreTrouble.class)
+                    .hasMessageContaining("was changed otherwise")
+                    .hasMessageContaining("--beside");
+            JobId beside = here.keepBeside(parted);
+            assertThat(beside).isNotEqualTo(id);
+            assertThat(here.give(beside).orElseThrow().history()).isEqualTo(parted.history());
+        }
+        assertSound("here.db");
+    }
+
+    @Test
+    void several_programs_write_at_once_and_none_loses_anything() {
+        JobId id;
+        try (JobStore store = open("shop.db")) {
+            id = store.keep(Histories.job("Leg", 22.5));
+        }
+        CompletableFuture<?>[] programs = IntStream.range(0, 4)
+                .mapToObj(program -> CompletableFuture.runAsync(() -> {
+                    try (JobStore store = StoreFile.open(file("shop.db"), new Folder.SetClock())) {
+                        for (int i = 0; i < 25; i++) {
+                            store.edit(id, Folder.log("%d-%d".formatted(program, i), 1 + i));
+                        }
+                    }
+                }))
+                .toArray(CompletableFuture[]::new);
+        CompletableFuture.allOf(programs).join();
+        StoreReport report = StoreFile.check(file("shop.db"));
+        assertThat(report.faults()).isEmpty();
+        assertThat(report.pieces()).isEqualTo(100);
+    }
+
+    @Test
+    void two_programs_that_make_the_store_at_once_share_it() {
+        CompletableFuture<?>[] programs = IntStream.range(0, 4)
+                .mapToObj(program -> CompletableFuture.runAsync(() -> {
+                    try (JobStore store = StoreFile.openOrMake(file("new.db"), new Folder.SetClock())) {
+                        store.keep(Histories.job("Job " + program, 22.5));
+                    }
+                }))
+                .toArray(CompletableFuture[]::new);
+        CompletableFuture.allOf(programs).join();
+        assertThat(StoreFile.check(file("new.db"))).isEqualTo(new StoreReport(4, 0, List.of()));
+        assertThat(Folder.names(folder)).doesNotContain(".part").contains("new.db");
+        assertThat(Folder.names(folder)).noneMatch(name -> name.endsWith(".part"));
+    }
+
+    @Test
+    void history_cannot_be_altered_even_by_sql() {
+        Folder.fill(file("shop.db"), 1, clock);
+        try (Db db = Db.open(file("shop.db"), Db.Use.WRITE)) {
+            for (String sql : List.of("DELETE FROM step", "UPDATE change SET name = ''", "DELETE FROM document")) {
+                assertThatThrownBy(() -> db.script(sql)).hasStackTraceContaining("history is only added to");
+            }
+        }
+        assertSound("shop.db");
+    }
+
+    @Test
+    void names_that_sqlite_or_an_address_would_read_otherwise_are_only_names() {
+        for (String name : List.of("what? mode=memory.db", "100%25 ö#.db", "a b&c.db")) {
+            try (JobStore store = open(name)) {
+                store.keep(Histories.job("Leg", 22.5));
+            }
+            assertThat(file(name)).exists();
+            assertThat(StoreFile.check(file(name))).as(name).isEqualTo(new StoreReport(1, 0, List.of()));
+        }
+    }
+}
