@@ -36,6 +36,10 @@ import turnalike.units.Problem;
             MatchCommand.class,
             ControlCommand.class,
             MendCommand.class,
+            KeepCommand.class,
+            LogCommand.class,
+            GiveCommand.class,
+            CheckCommand.class,
             DemoCommand.class,
             CompletionCommand.class,
             WarmUpCommand.class
