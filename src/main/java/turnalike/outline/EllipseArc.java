@@ -54,12 +54,14 @@ public record EllipseArc(Length length, Length centre, Length halfWidth, Length 
      */
     @Override
     public double integral(int xPower, int rPower) {
+        double from = t(0);
+        double to = t(length.mm());
         double sum = 0;
         for (int i = 0; i <= xPower; i++) {
             double alongMm = binomial(xPower, i) * Math.pow(centre.mm(), xPower - i) * Math.pow(halfWidth.mm(), i);
             for (int j = 0; j <= rPower; j++) {
                 double acrossMm = binomial(rPower, j) * Math.pow(level.mm(), rPower - j) * Math.pow(rise.mm(), j);
-                sum += alongMm * acrossMm * (primitive(i, j, t(length.mm())) - primitive(i, j, t(0)));
+                sum += alongMm * acrossMm * (primitive(i, j, to) - primitive(i, j, from));
             }
         }
         return sum * halfWidth.mm();

@@ -35,7 +35,8 @@ public record Line(Length length, Length from, Length to) implements Curve {
 
     @Override
     public double integral(int xPower, int rPower) {
-        return new Polynomial(length, List.of(from.mm(), to.mm() - from.mm())).integral(xPower, rPower);
+        double[] coefficients = {from.mm(), to.mm() - from.mm()};
+        return Polynomial.integral(coefficients, length.mm(), xPower, rPower);
     }
 
     @Override

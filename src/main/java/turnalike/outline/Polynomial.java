@@ -110,22 +110,31 @@ public record Polynomial(Length length, List<Double> coefficientsMm) implements 
 
     @Override
     public double integral(int xPower, int rPower) {
+        double[] coefficients = new double[coefficientsMm.size()];
+        for (int k = 0; k < coefficients.length; k++) {
+            coefficients[k] = coefficientsMm.get(k);
+        }
+        return integral(coefficients, length.mm(), xPower, rPower);
+    }
+
+    /** ∫ xᵏ (Σ cᵢ uⁱ)ᵖ dx = Lᵏ⁺¹ Σ dⱼ / (j + k + 1), with dⱼ the coefficients of the p-th power. */
+    static double integral(double[] coefficients, double lengthMm, int xPower, int rPower) {
         double[] power = {1};
         for (int i = 0; i < rPower; i++) {
-            power = product(power);
+            power = product(power, coefficients);
         }
         double sum = 0;
         for (int k = 0; k < power.length; k++) {
             sum += power[k] / (k + xPower + 1);
         }
-        return sum * Math.pow(length.mm(), xPower + 1);
+        return sum * Math.pow(lengthMm, xPower + 1);
     }
 
-    private double[] product(double[] factor) {
-        double[] out = new double[factor.length + coefficientsMm.size() - 1];
-        for (int i = 0; i < factor.length; i++) {
-            for (int k = 0; k < coefficientsMm.size(); k++) {
-                out[i + k] += factor[i] * coefficientsMm.get(k);
+    private static double[] product(double[] one, double[] other) {
+        double[] out = new double[one.length + other.length - 1];
+        for (int i = 0; i < one.length; i++) {
+            for (int k = 0; k < other.length; k++) {
+                out[i + k] += one[i] * other[k];
             }
         }
         return out;
