@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /**
  * The best grouping, exactly: for each collection of pieces, either its first piece is left over or it stands in one of the groups it can
- * form there; what remains is a smaller collection, solved before. How many were left over so far follows from how many pieces are gone.
+ * form there; what remains is a smaller collection, solved before.
  */
 final class ExactGroups {
     private static final double MOST_STEPS = 4e7;
@@ -27,7 +27,7 @@ final class ExactGroups {
         if (count == 1) {
             return pieces <= 400 && Orders.choose(pieces, size) <= MOST_STEPS;
         }
-        return pieces <= 20 && left < size && Math.pow(2, pieces) * Orders.choose(pieces - 1, size - 1) <= MOST_STEPS;
+        return pieces <= 20 && Math.pow(2, pieces) * Orders.choose(pieces - 1, size - 1) * layers() <= MOST_STEPS;
     }
 
     /** The groups one after another, then what is left over. */
@@ -74,40 +74,58 @@ final class ExactGroups {
     }
 
     private int[] allGroups() {
-        int pieces = difference.length;
-        int all = (1 << pieces) - 1;
+        int all = (1 << difference.length) - 1;
         Table table = new Table(all);
         for (int rest = 1; rest <= all; rest++) {
             int first = Integer.numberOfTrailingZeros(rest);
             int others = rest & (rest - 1);
-            if (Integer.bitCount(rest) % size > 0) {
-                table.least[rest] = table.least[others];
-                table.taken[rest] = 1 << first;
-            }
+            table.leaveOver(rest, 1 << first, others);
             table.form(rest, 1 << first, others, size - 1, 0);
         }
-        return unfold(all, table.taken);
+        return unfold(all, table);
     }
 
-    /** For each collection of pieces, the least total it can be grouped with and the group (or the one piece left over) to take first. */
+    /**
+     * For each collection of pieces and each layer, the least total it can be grouped with and the group (or the one piece left over) to
+     * take first. Layer j means that size·j more pieces of the collection are left over than would not make a group anyway.
+     */
     private final class Table {
-        final double[] least;
-        final int[] taken;
+        final double[][] least;
+        final int[][] taken;
 
         Table(int all) {
-            least = new double[all + 1];
-            taken = new int[all + 1];
-            Arrays.fill(least, Double.POSITIVE_INFINITY);
-            least[0] = 0;
+            least = new double[layers()][all + 1];
+            taken = new int[layers()][all + 1];
+            for (double[] layer : least) {
+                Arrays.fill(layer, Double.POSITIVE_INFINITY);
+            }
+            least[0][0] = 0;
+        }
+
+        /** In which layer {@code others} is when {@code rest}, in layer {@code layer}, leaves its first piece over; −1 for none. */
+        int after(int rest, int layer) {
+            return Integer.bitCount(rest) % size > 0 ? layer : layer - 1;
+        }
+
+        void leaveOver(int rest, int first, int others) {
+            for (int layer = 0; layer < least.length; layer++) {
+                int after = after(rest, layer);
+                if (after >= 0) {
+                    least[layer][rest] = least[after][others];
+                    taken[layer][rest] = first;
+                }
+            }
         }
 
         /** Tries every group of {@code group} and {@code need} of the others; {@code sum} is the total within it so far. */
         void form(int rest, int group, int others, int need, double sum) {
             if (need == 0) {
-                double total = sum + least[rest ^ group];
-                if (total < least[rest]) {
-                    least[rest] = total;
-                    taken[rest] = group;
+                for (int layer = 0; layer < least.length; layer++) {
+                    double total = sum + least[layer][rest ^ group];
+                    if (total < least[layer][rest]) {
+                        least[layer][rest] = total;
+                        taken[layer][rest] = group;
+                    }
                 }
                 return;
             }
@@ -122,17 +140,27 @@ final class ExactGroups {
         }
     }
 
-    private int[] unfold(int all, int[] taken) {
+    private int layers() {
+        return left / size + 1;
+    }
+
+    private int[] unfold(int all, Table table) {
         int[] grouped = new int[size * count];
         int filled = 0;
-        for (int rest = all; rest != 0; rest ^= taken[rest]) {
-            if (Integer.bitCount(taken[rest]) == size) {
+        int layer = layers() - 1;
+        int rest = all;
+        while (rest != 0) {
+            int taken = table.taken[layer][rest];
+            if (Integer.bitCount(taken) == size) {
                 for (int i = 0; i < difference.length; i++) {
-                    if (((taken[rest] >>> i) & 1) == 1) {
+                    if (((taken >>> i) & 1) == 1) {
                         grouped[filled++] = i;
                     }
                 }
+            } else {
+                layer = table.after(rest, layer);
             }
+            rest ^= taken;
         }
         return withRest(grouped);
     }

@@ -30,10 +30,15 @@ public final class GroupMatch {
         return groups(pieces, size, Math.min(1, pieces / size), unlikeness, effort);
     }
 
-    private static Grouping groups(int pieces, int size, int count, Unlikeness unlikeness, Effort effort) {
-        if (size < 2 || pieces < 0) {
-            throw new IllegalArgumentException(
-                    "groups need 2 or more of 0 or more pieces, were %d of %d".formatted(size, pieces));
+    /**
+     * {@code count} groups of {@code size}, the rest left over.
+     *
+     * @throws IllegalArgumentException when there are too few pieces for that, or size or count make no sense
+     */
+    public static Grouping groups(int pieces, int size, int count, Unlikeness unlikeness, Effort effort) {
+        if (size < 2 || count < 0 || pieces < 0 || (long) size * count > pieces) {
+            throw new IllegalArgumentException("groups need 2 or more of the pieces there are, were %d of %d from %d"
+                    .formatted(count, size, pieces));
         }
         double[][] difference = Unlikeness.table(unlikeness, pieces);
         ExactGroups exact = new ExactGroups(difference, size, count);
