@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import turnalike.frame.Counterweight;
+import turnalike.job.LegsSet;
+import turnalike.job.Roundness;
 import turnalike.job.RowSet;
 import turnalike.job.SetMatch;
 import turnalike.job.WheelSet;
@@ -45,9 +47,57 @@ final class MatchSummary implements SetMatch.Cases<String> {
                 .toList());
         spares(placement.spares().stream().map(Candidate::label).toList());
         line("  masses within %.1f g of one another", placement.massSpread().grams());
+        nextSet(set);
         balance(set);
+        new WheelSummary(this::line).text(set);
         notes(set);
         return out.toString();
+    }
+
+    @Override
+    public String legs(LegsSet set) {
+        List<List<Piece>> groups = set.groups();
+        line("Set        %d groups of %d", groups.size(), groups.get(0).size());
+        for (int g = 0; g < groups.size(); g++) {
+            String labels =
+                    String.join(", ", groups.get(g).stream().map(Piece::label).toList());
+            line("  group %d: pieces %s%s", g + 1, labels, masses(groups.get(g)));
+        }
+        spares(set.spares().stream().map(Piece::label).toList());
+        nextSet(set);
+        String sure =
+                set.grouping().bestProven() ? "no other grouping has less" : "the best found; less may be possible";
+        line(
+                "Likeness   pieces of one group differ by %.4g in all; %s",
+                set.grouping().totalDifference(), sure);
+        notes(set);
+        return out.toString();
+    }
+
+    private static String masses(List<Piece> group) {
+        double[] massesG = group.stream()
+                .flatMap(piece -> piece.mass().stream())
+                .mapToDouble(Mass::grams)
+                .sorted()
+                .toArray();
+        return massesG.length < group.size()
+                ? ""
+                : format(Locale.ROOT, " (%.1f to %.1f g)", massesG[0], massesG[massesG.length - 1]);
+    }
+
+    private void nextSet(SetMatch set) {
+        set.nextSet().ifPresent(next -> {
+            String keep = "  next set: keep piece " + String.join(", ", next.pieces());
+            String turn = next.missing() == 0
+                    ? "they make a set as they are"
+                    : format(
+                            Locale.ROOT,
+                            "turn %d more of %.1f to %.1f g",
+                            next.missing(),
+                            next.aimFrom().grams(),
+                            next.aimTo().grams());
+            line("%s; %s", keep, turn);
+        });
     }
 
     @Override
@@ -60,6 +110,7 @@ final class MatchSummary implements SetMatch.Cases<String> {
         }
         columns(cells);
         spares(set.spares().stream().map(Piece::label).toList());
+        nextSet(set);
         String sure = set.placement().bestProven()
                 ? "no other choice or order has less"
                 : format(
@@ -102,8 +153,9 @@ final class MatchSummary implements SetMatch.Cases<String> {
     private void balance(WheelSet set) {
         Placement placement = set.placement();
         double unbalance = placement.unbalance().gMm();
-        String sure =
-                placement.bestProven() ? "no other choice or order has less" : "the best found; less may be possible";
+        boolean rounder = set.roundness().map(Roundness::choseOrder).orElse(false);
+        String less = rounder ? "another order has less" : "the best found; less may be possible";
+        String sure = placement.bestProven() ? "no other choice or order has less" : less;
         line(
                 "Balance    %.3g g mm left, heavy at %.0f degrees; %s",
                 unbalance, placement.unbalance().at().degrees(), sure);
@@ -116,8 +168,11 @@ final class MatchSummary implements SetMatch.Cases<String> {
         set.frame().counterweightRadius().ifPresent(radius -> {
             Counterweight weight = placement.unbalance().counterweight(radius);
             line(
-                    "           to cancel it: %.3g g at %.0f degrees, %.1f mm from the axle",
-                    weight.mass().grams(), weight.at().degrees(), radius.mm());
+                    "           to cancel it: %.3g g at %.0f degrees, %.1f mm from the axle, or as much off at %.0f degrees",
+                    weight.mass().grams(),
+                    weight.at().degrees(),
+                    radius.mm(),
+                    weight.removeAt().degrees());
         });
     }
 }

@@ -2,6 +2,7 @@ package turnalike.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import turnalike.effort.Effort;
 import turnalike.match.RowMatch;
 import turnalike.match.RowPlacement;
@@ -17,9 +18,11 @@ import turnalike.units.Working;
  *
  * @param pieces every piece there was to choose from
  * @param placement which stands where, by number in {@code pieces}
+ * @param nextSet what the left-over pieces are good for, if any was weighed
  * @param warnings what to know before believing it
  */
-public record RowSet(List<Piece> pieces, RowPlacement placement, List<String> warnings) implements SetMatch {
+public record RowSet(List<Piece> pieces, RowPlacement placement, Optional<NextPieces> nextSet, List<String> warnings)
+        implements SetMatch {
     public RowSet {
         pieces = List.copyOf(pieces);
         warnings = List.copyOf(warnings);
@@ -35,7 +38,12 @@ public record RowSet(List<Piece> pieces, RowPlacement placement, List<String> wa
         if (!allWeighed(pieces)) {
             warnings.add("not every piece was weighed, so the set is not held to mass_pct");
         }
-        return new RowSet(pieces, placement, warnings);
+        List<Piece> left = placement.spares().stream().map(pieces::get).toList();
+        return new RowSet(
+                pieces,
+                placement,
+                NextPieces.ofPieces(left, frame.row().places(), job.tolerances().massPct()),
+                warnings);
     }
 
     private static RowProblem problem(Job job, JobFrame.InRow frame, List<Piece> pieces) {

@@ -2,18 +2,22 @@ package turnalike.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import turnalike.effort.Effort;
 import turnalike.pieces.Piece;
 import turnalike.units.Problem;
 import turnalike.units.Working;
 
 /** The set chosen from the pieces and placed in the job's frame. */
-public sealed interface SetMatch permits WheelSet, RowSet {
+public sealed interface SetMatch permits WheelSet, RowSet, LegsSet {
     /** What to know before believing it. */
     List<String> warnings();
 
     /** How the figures were found. */
     List<Working> workings();
+
+    /** What the left-over pieces are good for; empty when none was left over that was weighed. */
+    Optional<NextPieces> nextSet();
 
     <R> R match(Cases<R> cases);
 
@@ -22,6 +26,8 @@ public sealed interface SetMatch permits WheelSet, RowSet {
         R wheel(WheelSet set);
 
         R row(RowSet set);
+
+        R legs(LegsSet set);
     }
 
     /** Everything that keeps these pieces from being placed, in order; empty when they can be. */
@@ -52,6 +58,11 @@ public sealed interface SetMatch permits WheelSet, RowSet {
             public List<Problem> inRow(JobFrame.InRow frame) {
                 return RowSet.problems(job, frame, pieces);
             }
+
+            @Override
+            public List<Problem> inLegs(JobFrame.InLegs frame) {
+                return LegsSet.problems(frame, pieces);
+            }
         }));
         return out;
     }
@@ -75,6 +86,11 @@ public sealed interface SetMatch permits WheelSet, RowSet {
             @Override
             public SetMatch inRow(JobFrame.InRow frame) {
                 return RowSet.of(job, frame, pieces, effort);
+            }
+
+            @Override
+            public SetMatch inLegs(JobFrame.InLegs frame) {
+                return LegsSet.of(job, frame, pieces, effort);
             }
         });
     }

@@ -2,14 +2,12 @@ package turnalike.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import turnalike.effort.Effort;
 import turnalike.match.Candidate;
 import turnalike.match.Placement;
 import turnalike.match.WheelMatch;
 import turnalike.match.WheelProblem;
-import turnalike.pattern.Pattern;
-import turnalike.pattern.Placed;
-import turnalike.pattern.Tenon;
 import turnalike.pieces.Piece;
 import turnalike.solid.Solid;
 import turnalike.units.Length;
@@ -21,15 +19,25 @@ import turnalike.units.Working;
  *
  * @param frame the wheel
  * @param placement which piece stands where
+ * @param roundness how round the rim comes out, if the lengths were measured
+ * @param grade how the unbalance stands at the wheel's speed, if that is told
+ * @param nextSet what the left-over pieces are good for
  * @param warnings what to know before believing it
+ * @param workings how the figures were found
  */
-public record WheelSet(JobFrame.OnWheel frame, Placement placement, List<String> warnings) implements SetMatch {
+public record WheelSet(
+        JobFrame.OnWheel frame,
+        Placement placement,
+        Optional<Roundness> roundness,
+        Optional<SpeedGrade> grade,
+        Optional<NextPieces> nextSet,
+        List<String> warnings,
+        List<Working> workings)
+        implements SetMatch {
     public WheelSet {
         warnings = List.copyOf(warnings);
+        workings = List.copyOf(workings);
     }
-
-    /** Where the hub tenon's shoulder stands, and whether there is a tenon at all. */
-    private record Shoulder(Length place, boolean onTenon) {}
 
     static List<Problem> problems(Job job, JobFrame.OnWheel frame, List<Piece> pieces) {
         List<Problem> out = new ArrayList<>();
@@ -42,21 +50,46 @@ public record WheelSet(JobFrame.OnWheel frame, Placement placement, List<String>
     }
 
     static WheelSet of(Job job, JobFrame.OnWheel frame, List<Piece> pieces, boolean strict, Effort effort) {
-        Placement placement = WheelMatch.solve(problem(job, frame, pieces, strict), effort);
+        Placement best = WheelMatch.solve(problem(job, frame, pieces, strict), effort);
+        Seating seating = Seating.of(job.pattern(), frame.hubEnd());
+        RimReading reading = RimReading.of(frame, seating, pieces, best);
+        Optional<Roundness> roundness = reading.rim().map(rim -> Roundness.of(rim, best, strict, effort));
+        Placement placement = roundness.map(each -> Reseated.of(best, each)).orElse(best);
+        Optional<SpeedGrade> grade = frame.revPerMin().isPresent()
+                ? Optional.of(SpeedGrade.of(placement, frame.revPerMin().getAsDouble()))
+                : Optional.empty();
+        List<NextPieces.Spare> spares = placement.spares().stream()
+                .map(spare -> new NextPieces.Spare(spare.label(), spare.mass()))
+                .toList();
         List<String> warnings = new ArrayList<>(placement.warnings());
-        if (!shoulder(job.pattern(), frame).onTenon()) {
+        if (!seating.onTenon()) {
             warnings.add("the pattern has no tenon at its hub end, so the hub radius is taken to the piece's own end");
         }
-        return new WheelSet(frame, placement, warnings);
+        warnings.addAll(reading.notes());
+        roundness.filter(Roundness::choseOrder).ifPresent(each -> warnings.add(each.note()));
+        grade.ifPresent(each -> warnings.add(SpeedGrade.caution()));
+        List<Working> workings = new ArrayList<>(placement.workings());
+        frame.bare().rocking().ifPresent(each -> workings.add(each.working()));
+        roundness.ifPresent(each -> workings.addAll(each.workings()));
+        grade.ifPresent(each -> workings.add(SpeedGrade.working()));
+        return new WheelSet(
+                frame,
+                placement,
+                roundness,
+                grade,
+                NextPieces.of(spares, frame.wheel().places(), job.tolerances().massPct()),
+                warnings,
+                workings);
     }
 
     private static WheelProblem problem(Job job, JobFrame.OnWheel frame, List<Piece> pieces, boolean strict) {
         Length patternBalance =
                 Solid.of(job.pattern().outline(), job.wood().density()).balance();
+        Seating seating = Seating.of(job.pattern(), frame.hubEnd());
         List<Candidate> candidates = new ArrayList<>();
         for (Piece piece : pieces) {
             Length balance = piece.balance().orElse(patternBalance);
-            Length reach = frame.wheel().reach(fromShoulder(job.pattern(), frame, balance));
+            Length reach = frame.wheel().reach(seating.fromShoulder(balance));
             candidates.add(new Candidate(piece.label(), piece.mass().orElseThrow(), reach));
         }
         return new WheelProblem(
@@ -66,27 +99,6 @@ public record WheelSet(JobFrame.OnWheel frame, Placement placement, List<String>
                 job.tolerances().scale(),
                 frame.givenMoments(),
                 strict);
-    }
-
-    /** From the hub tenon's shoulder outward to the balance point, which is measured from the start end. */
-    private static Length fromShoulder(Pattern pattern, JobFrame.OnWheel frame, Length balance) {
-        Length shoulder = shoulder(pattern, frame).place();
-        return frame.hubEnd() == JobFrame.HubEnd.START ? balance.minus(shoulder) : shoulder.minus(balance);
-    }
-
-    private static Shoulder shoulder(Pattern pattern, JobFrame.OnWheel frame) {
-        List<Placed> run = pattern.placed();
-        boolean atStart = frame.hubEnd() == JobFrame.HubEnd.START;
-        Placed outer = atStart ? run.get(0) : run.get(run.size() - 1);
-        if (outer.member() instanceof Tenon) {
-            return new Shoulder(atStart ? outer.end() : outer.start(), true);
-        }
-        return new Shoulder(atStart ? Length.ZERO : pattern.length(), false);
-    }
-
-    @Override
-    public List<Working> workings() {
-        return placement.workings();
     }
 
     @Override
