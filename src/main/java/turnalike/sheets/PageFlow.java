@@ -1,0 +1,125 @@
+package turnalike.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import turnalike.drawing.Group;
+import turnalike.drawing.Lettering;
+import turnalike.drawing.Lines;
+import turnalike.drawing.Path;
+import turnalike.drawing.Pen;
+import turnalike.drawing.Shape;
+import turnalike.drawing.Svg;
+import turnalike.drawing.Words;
+import turnalike.units.Length;
+
+/**
+ * Parts set one below another on as many pages as they need, each page with its number at the foot.
+ *
+ * @param kind what the sheet is, in words: {@code set record}
+ * @param title of the job
+ */
+record PageFlow(String kind, String title, Paper paper, Paper.Format format) {
+    private static final double FOOT_MM = 7;
+
+    /** The width between the margins. */
+    double widthMm() {
+        return format.width().minus(Paper.MARGIN.times(2)).mm();
+    }
+
+    /** The height between the margins, above the foot. */
+    double heightMm() {
+        return format.height().minus(Paper.MARGIN.times(2)).mm() - FOOT_MM;
+    }
+
+    Sheet sheet(List<Flowing> parts) {
+        List<List<Shape>> bodies = bodies(parts);
+        List<Svg> drawings = new ArrayList<>();
+        List<PdfPages.Page> pages = new ArrayList<>();
+        for (int i = 0; i < bodies.size(); i++) {
+            String pageOf = "page %d of %d".formatted(i + 1, bodies.size());
+            List<Shape> shapes = new ArrayList<>(bodies.get(i));
+            shapes.addAll(foot(pageOf));
+            String name = "%s: %s, %s".formatted(kind, title, pageOf);
+            Svg drawing = new Svg(format.width(), format.height(), name, shapes);
+            drawings.add(drawing);
+            pages.add(new PdfPages.Page(format, List.of(Placement.whole(drawing, Length.ZERO, Length.ZERO))));
+        }
+        String file = (kind + " " + paper.label()).toLowerCase(Locale.ROOT).replace(' ', '-');
+        String heading = kind.substring(0, 1).toUpperCase(Locale.ROOT) + kind.substring(1);
+        return new Sheet(file, heading + ": " + title, drawings, pages);
+    }
+
+    private List<List<Shape>> bodies(List<Flowing> parts) {
+        double margin = Paper.MARGIN.mm();
+        List<List<Shape>> out = new ArrayList<>();
+        out.add(new ArrayList<>());
+        double top = 0;
+        for (Flowing part : parts) {
+            Optional<Flowing> left = Optional.of(part);
+            while (left.isPresent()) {
+                Optional<Flowing.Laid> laid = left.get().lay(heightMm() - top, top == 0);
+                if (laid.isPresent()) {
+                    out.get(out.size() - 1)
+                            .add(Group.at(margin, margin + top, laid.get().shapes()));
+                    top += laid.get().heightMm();
+                    left = laid.get().rest();
+                }
+                if (left.isPresent()) {
+                    out.add(new ArrayList<>());
+                    top = 0;
+                }
+            }
+        }
+        return out;
+    }
+
+    private List<Shape> foot(String pageOf) {
+        double left = Paper.MARGIN.mm();
+        double right = left + widthMm();
+        double base = format.height().minus(Paper.MARGIN).mm() - 1;
+        double room = widthMm() - Lettering.SMALL.widthMm(pageOf) - 6;
+        return List.of(
+                Path.line(Pen.LINE, left, base - 4.5, right, base - 4.5),
+                Words.of(Lettering.SMALL, left, base, Lines.cut(title, Lettering.SMALL, room)),
+                Words.ending(Lettering.SMALL, right, base, pageOf));
+    }
+
+    /** Title, date and a heavy rule. */
+    Flowing head(String heading, String date) {
+        String shortDate = Lines.cut(date, Lettering.BODY, widthMm() / 3);
+        double room = widthMm() - Lettering.BODY.widthMm(shortDate) - 5;
+        Lettering lettering = Lettering.TITLE.widthMm(heading) <= room ? Lettering.TITLE : Lettering.HEADING;
+        List<Shape> out = new ArrayList<>();
+        out.add(Words.of(lettering, 0, 6, Lines.cut(heading, lettering, room)));
+        out.add(Words.ending(Lettering.BODY, widthMm(), 6, shortDate));
+        out.add(Path.line(Pen.HEAVY, 0, 9, widthMm(), 9));
+        return Flowing.whole(out, 11);
+    }
+
+    /** A heading over sentences, broken to the width and, when a page ends, to the next page. */
+    Flowing sentences(String heading, List<String> sentences) {
+        List<String> lines = new ArrayList<>();
+        for (String sentence : sentences) {
+            lines.addAll(Lines.wrap(sentence, Lettering.BODY, widthMm()));
+        }
+        return new FlowingLines(heading, lines, false);
+    }
+
+    /** Cautions, with a bar beside them. */
+    Flowing cautions(List<String> cautions) {
+        List<Shape> out = new ArrayList<>();
+        double y = 5;
+        out.add(Words.of(Lettering.HEADING, 5, y, "Cautions"));
+        for (String caution : cautions) {
+            for (String line : Lines.wrap(caution, Lettering.BODY, widthMm() - 6)) {
+                y += FlowingLines.LINE_MM;
+                out.add(Words.of(Lettering.BODY, 5, y, line));
+            }
+            y += 0.8;
+        }
+        out.add(Path.rectangle(Pen.ACCENT_FILL, 0, 1, 2, y));
+        return Flowing.whole(out, y + 4);
+    }
+}

@@ -1,0 +1,174 @@
+package turnalike.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import turnalike.drawing.Group;
+import turnalike.drawing.Lettering;
+import turnalike.drawing.Lines;
+import turnalike.drawing.PlacesDrawing;
+import turnalike.drawing.Shape;
+import turnalike.drawing.Svg;
+import turnalike.drawing.Table;
+import turnalike.drawing.Words;
+import turnalike.units.Length;
+
+/**
+ * The record of a set, to hang in the shop or hand over: the wheel or the row as a picture, which piece stands where, the spares, how far
+ * it is balanced. One page for the sets most people make; a large one goes on.
+ */
+public final class SetRecord {
+    /** So many places go in a table beside the picture; more go below it. */
+    private static final int MOST_BESIDE = 24;
+
+    private static final double BESIDE_MM = 66;
+
+    /** A taller table goes below too: long labels make tall rows. */
+    private static final double MOST_BESIDE_MM = 150;
+
+    /** Place, angle and mass of a small table, with the air about the piece. */
+    private static final double FIGURES_MM = 42;
+
+    private static final double GAP_MM = 6;
+    private static final double FACT_MM = 17;
+
+    private final SetRecordContent content;
+    private final PageFlow flow;
+
+    private SetRecord(SetRecordContent content, PageFlow flow) {
+        this.content = content;
+        this.flow = flow;
+    }
+
+    /** The record on portrait pages. Its SVGs are the pages. */
+    public static Sheet of(SetRecordContent content, Paper paper) {
+        PageFlow flow = new PageFlow("set record", content.title(), paper, paper.portrait());
+        return flow.sheet(new SetRecord(content, flow).parts());
+    }
+
+    private List<Flowing> parts() {
+        List<Flowing> out = new ArrayList<>();
+        out.add(flow.head(content.title(), content.date()));
+        if (!content.facts().isEmpty()) {
+            out.add(facts());
+        }
+        boolean beside = isBeside();
+        if (beside) {
+            out.add(pictureAndTable());
+        } else {
+            picture().ifPresent(out::add);
+        }
+        if (!content.cautions().isEmpty()) {
+            out.add(flow.cautions(content.cautions()));
+        }
+        if (!beside) {
+            out.add(columns());
+        }
+        if (!content.spares().isEmpty()) {
+            out.add(flow.sentences("Spares", List.of(String.join(", ", content.spares()))));
+        }
+        if (!content.notes().isEmpty()) {
+            out.add(flow.sentences("Notes", content.notes()));
+        }
+        return out;
+    }
+
+    private Flowing facts() {
+        List<Shape> out = new ArrayList<>();
+        int count = content.facts().size();
+        int inRow = Math.min(3, count);
+        double each = flow.widthMm() / inRow;
+        for (int i = 0; i < count; i++) {
+            BenchCardContent.Fact fact = content.facts().get(i);
+            double x = i % inRow * each;
+            int row = i / inRow;
+            double y = row * FACT_MM;
+            out.add(Words.of(Lettering.SMALL, x, y + 4, Lines.cut(fact.name(), Lettering.SMALL, each - 2)));
+            out.add(Words.of(Lettering.SETTING, x, y + 10, Lines.cut(fact.figure(), Lettering.SETTING, each - 2)));
+            out.add(Words.of(Lettering.SMALL, x, y + 14.6, Lines.cut(fact.beside(), Lettering.SMALL, each - 2)));
+        }
+        int rows = (count + inRow - 1) / inRow;
+        return Flowing.whole(out, rows * FACT_MM + 1);
+    }
+
+    /** The picture by itself, if a page holds it; a row too long for that is in the table alone. */
+    private Optional<Flowing> picture() {
+        Svg svg = content.drawing().svg(Length.ofMm(flow.widthMm()));
+        double height = svg.height().mm() + 3;
+        return height <= flow.heightMm() ? Optional.of(Flowing.whole(svg.shapes(), height)) : Optional.empty();
+    }
+
+    private boolean isBeside() {
+        return content.isRound()
+                && content.drawing().places().size() <= MOST_BESIDE
+                && heightMm(besideTable()) <= MOST_BESIDE_MM;
+    }
+
+    private Table besideTable() {
+        return table(BESIDE_MM, Lettering.STRONG, Lettering.BODY);
+    }
+
+    private static double heightMm(Table table) {
+        double height = Table.HEAD_MM;
+        for (int row = 0; row < table.rows().size(); row++) {
+            height += table.rowMm(row);
+        }
+        return height;
+    }
+
+    private Flowing pictureAndTable() {
+        double left = flow.widthMm() - BESIDE_MM - GAP_MM;
+        Svg svg = content.drawing().svg(Length.ofMm(left));
+        Table table = besideTable();
+        List<Shape> out = new ArrayList<>(svg.shapes());
+        out.add(Group.at(left + GAP_MM, 0, table.shapes(0, table.rows().size())));
+        return Flowing.whole(out, Math.max(svg.height().mm(), heightMm(table)) + 3);
+    }
+
+    /** The table below the picture, in as many columns as the labels leave room for. */
+    private Flowing columns() {
+        double gap = 4;
+        double widest = content.drawing().places().stream()
+                .mapToDouble(place -> Lettering.NUMBER.widthMm(place.piece()))
+                .max()
+                .orElse(0);
+        int columns = 3;
+        while (columns > 1 && (flow.widthMm() - (columns - 1) * gap) / columns < widest + FIGURES_MM) {
+            columns--;
+        }
+        double each = (flow.widthMm() - (columns - 1) * gap) / columns;
+        return new FlowingRows(
+                "Which piece stands where", table(each, Lettering.NUMBER, Lettering.SMALL), 0, columns, each + gap);
+    }
+
+    private Table table(double widthMm, Lettering strong, Lettering plain) {
+        double scale = plain.sizeMm() / Lettering.BODY.sizeMm();
+        double place = 11 * scale;
+        double angle = content.isRound() ? 16 * scale : 0;
+        double mass = content.isWeighed() ? 20 * scale : 0;
+        List<Table.Column> columns = new ArrayList<>();
+        columns.add(new Table.Column("place", place, plain, true, false));
+        if (content.isRound()) {
+            columns.add(new Table.Column("at", angle, plain, true, false));
+        }
+        columns.add(new Table.Column("piece", widthMm - place - angle - mass, strong, false, true));
+        if (content.isWeighed()) {
+            columns.add(new Table.Column("mass", mass, plain, true, false));
+        }
+        return new Table(
+                columns, content.drawing().places().stream().map(this::row).toList());
+    }
+
+    private List<String> row(PlacesDrawing.Place place) {
+        List<String> out = new ArrayList<>();
+        out.add(Integer.toString(place.number()));
+        if (content.isRound()) {
+            out.add(place.angleText());
+        }
+        out.add(place.piece());
+        if (content.isWeighed()) {
+            out.add(place.massText());
+        }
+        return out;
+    }
+}

@@ -1,0 +1,106 @@
+package turnalike.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import turnalike.drawing.PlacesDrawing;
+import turnalike.drawing.RowDrawing;
+import turnalike.drawing.WheelDrawing;
+import turnalike.match.Candidate;
+import turnalike.match.Placement;
+
+/**
+ * What the record of a set says.
+ *
+ * @param title the job's name
+ * @param date as it is to be printed; may be empty
+ * @param drawing the set in its places
+ * @param facts the few figures worth a large letter
+ * @param spares the pieces left over, each as it is to be printed
+ * @param notes what else to know, each a sentence
+ * @param cautions each a sentence or two
+ */
+public record SetRecordContent(
+        String title,
+        String date,
+        PlacesDrawing drawing,
+        List<BenchCardContent.Fact> facts,
+        List<String> spares,
+        List<String> notes,
+        List<String> cautions) {
+    /** What anyone who turns a wheel is told (common practice, no source). */
+    public static final List<String> WHEEL_CAUTIONS = List.of(
+            "Keep hands, sleeves and hair clear of a spinning wheel, and let it come to rest before you touch it.",
+            "Fix every piece and any counterweight firmly before the first turn, begin slowly, and stand out of the plane of the rim.");
+
+    public SetRecordContent {
+        facts = List.copyOf(facts);
+        spares = List.copyOf(spares);
+        notes = List.copyOf(notes);
+        cautions = List.copyOf(cautions);
+    }
+
+    /** The record of a wheel: its figures, its spares, the placement's own warnings and the usual cautions. */
+    public static SetRecordContent ofWheel(String title, String date, WheelDrawing wheel) {
+        Placement placement = wheel.placement();
+        List<BenchCardContent.Fact> facts = List.of(
+                new BenchCardContent.Fact(
+                        "unbalance",
+                        figure(placement.unbalance().gMm()) + " g·mm",
+                        wheel.isHeavyOnOneSide() ? "more than the scale's noise" : "the scale sees none"),
+                new BenchCardContent.Fact(
+                        "noise floor", figure(placement.noiseFloorGMm()) + " g·mm", "what the scale alone can feign"),
+                new BenchCardContent.Fact(
+                        "spread",
+                        String.format(
+                                Locale.ROOT, "%.1f g", placement.massSpread().grams()),
+                        "heaviest less lightest"));
+        List<String> notes = new ArrayList<>();
+        notes.add(
+                placement.bestProven()
+                        ? "No other choice or order has less unbalance."
+                        : "The best order found; less may be possible.");
+        notes.addAll(placement.warnings());
+        return new SetRecordContent(
+                title,
+                date,
+                wheel,
+                facts,
+                placement.spares().stream().map(SetRecordContent::spare).toList(),
+                notes,
+                WHEEL_CAUTIONS);
+    }
+
+    /**
+     * The record of a row.
+     *
+     * @param totalDifference of neighbours, as the match found it
+     * @param spares the labels of the pieces left over
+     */
+    public static SetRecordContent ofRow(
+            String title, String date, RowDrawing row, double totalDifference, List<String> spares) {
+        BenchCardContent.Fact fact = new BenchCardContent.Fact(
+                "difference of neighbours", figure(totalDifference), "added up along the row");
+        return new SetRecordContent(title, date, row, List.of(fact), spares, List.of(), List.of());
+    }
+
+    private static String spare(Candidate piece) {
+        return String.format(
+                Locale.ROOT, "%s (%.1f g)", piece.label(), piece.mass().grams());
+    }
+
+    private static String figure(double value) {
+        return String.format(Locale.ROOT, Math.abs(value) >= 100 && Math.abs(value) < 1e7 ? "%.0f" : "%.3g", value);
+    }
+
+    /** Whether any piece was weighed. */
+    boolean isWeighed() {
+        return drawing.places().stream().map(PlacesDrawing.Place::mass).anyMatch(Optional::isPresent);
+    }
+
+    /** Whether the places stand at angles. */
+    boolean isRound() {
+        return drawing.places().stream().map(PlacesDrawing.Place::angle).anyMatch(Optional::isPresent);
+    }
+}
