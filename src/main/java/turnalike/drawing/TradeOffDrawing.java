@@ -17,6 +17,7 @@ import turnalike.units.Length;
 public final class TradeOffDrawing {
     private static final double LINE_MM = 4.4;
     private static final double DOT_MM = 1.1;
+    private static final double HEAD_MM = 3.4;
 
     private final List<TradeOff.Point> points;
     private final double noiseFloorGMm;
@@ -31,13 +32,13 @@ public final class TradeOffDrawing {
      *
      * @param points numbered from 1 in the order given, at least one
      * @param noiseFloorGMm the unbalance that the scale alone can feign, not negative
-     * @param width of the picture, 80 mm or more
+     * @param width of the picture, 100 mm or more
      * @param height of the picture, 60 mm or more; {@link IllegalArgumentException} for less, as for the others
      */
     public static Svg svg(List<TradeOff.Point> points, double noiseFloorGMm, Length width, Length height) {
-        if (points.isEmpty() || !(noiseFloorGMm >= 0) || width.mm() < 80 || height.mm() < 60) {
+        if (points.isEmpty() || !(noiseFloorGMm >= 0) || width.mm() < 100 || height.mm() < 60) {
             throw new IllegalArgumentException(
-                    "a curve needs points, a noise floor and 80 × 60 mm, was %d points, %s g mm, %s × %s mm"
+                    "a curve needs points, a noise floor and 100 × 60 mm, was %d points, %s g mm, %s × %s mm"
                             .formatted(points.size(), noiseFloorGMm, width.mm(), height.mm()));
         }
         TradeOffDrawing drawing = new TradeOffDrawing(points, noiseFloorGMm);
@@ -101,11 +102,16 @@ public final class TradeOffDrawing {
         out.add(plot.frame());
         out.addAll(plot.upTicks(upTicks));
         out.addAll(plot.alongTicks(alongTicks));
-        out.add(Words.of(Lettering.SMALL, 0, 3.4, "unbalance, g·mm"));
+        out.add(Words.of(Lettering.SMALL, 0, HEAD_MM, "unbalance, g·mm"));
         double below = plot.field().bottom() + 4.6 + LINE_MM;
         out.add(Words.ending(Lettering.SMALL, plot.field().right(), below, "run-out of the rim, mm"));
         out.add(steps(plot, room));
-        out.addAll(dots(plot, room));
+        List<Group> dots = dots(plot, room);
+        out.addAll(dots);
+        long bare = dots.stream().filter(dot -> dot.shapes().size() == 1).count();
+        if (bare > 0) {
+            out.add(Words.of(Lettering.SMALL, 0, below, bare + " numbers left out"));
+        }
         for (int i = 0; i < words.size(); i++) {
             out.add(Words.of(Lettering.SMALL, 0, below + 1 + (i + 1) * LINE_MM, words.get(i)));
         }
@@ -122,10 +128,9 @@ public final class TradeOffDrawing {
         out.add(Path.rectangle(Pen.TINT, field.left(), at, field.width(), field.bottom() - at));
         out.add(Path.line(Pen.DASHED, field.left(), at, field.right(), at));
         room.avoid(field.left(), at, field.right(), at);
-        String text = String.format(Locale.ROOT, "the scale's noise: %.3g g·mm", noiseFloorGMm);
-        Words words = Words.ending(Lettering.SMALL, field.right(), at - 1, text);
-        room.take(Box.of(words));
-        out.add(words);
+        String text = String.format(Locale.ROOT, "grey: the scale's noise, %.3g g·mm", noiseFloorGMm);
+        // Above the field: where the noise is small the line lies among the points.
+        out.add(Words.ending(Lettering.SMALL, field.right(), HEAD_MM, text));
         return out;
     }
 
@@ -152,13 +157,13 @@ public final class TradeOffDrawing {
                 Pen.FINE, xy.stream().mapToDouble(Double::doubleValue).toArray());
     }
 
-    private List<Shape> dots(Plot plot, FreeRoom room) {
+    private List<Group> dots(Plot plot, FreeRoom room) {
         for (TradeOff.Point point : points) {
             double x = plot.xMm(runOutMm(point));
             double y = plot.yMm(gMm(point));
             room.take(new Box(x, y, x, y).grown(DOT_MM));
         }
-        List<Shape> out = new ArrayList<>();
+        List<Group> out = new ArrayList<>();
         for (int i = 0; i < points.size(); i++) {
             TradeOff.Point point = points.get(i);
             double x = plot.xMm(runOutMm(point));

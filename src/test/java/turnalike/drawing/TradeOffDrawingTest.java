@@ -23,7 +23,7 @@ class TradeOffDrawingTest {
         for (int points : new int[] {1, 2, 8, 20}) {
             Drawn.assertSound(curve(points, 60, 300));
             Drawn.assertSound(curve(points, 900, 300));
-            Drawn.assertSound(TradeOffDrawing.svg(Wheels.curve(points, 0), 0, Length.ofMm(80), Length.ofMm(60)));
+            Drawn.assertSound(TradeOffDrawing.svg(Wheels.curve(points, 0), 0, Length.ofMm(100), Length.ofMm(60)));
         }
     }
 
@@ -33,7 +33,7 @@ class TradeOffDrawingTest {
         Svg svg = curve(8, 60, 300);
         assertThat(svg.file())
                 .contains("4 of 8; of these 4 is the roundest")
-                .contains("the scale&#39;s noise: 300 g·mm");
+                .contains("the scale&#39;s noise, 300 g·mm");
         List<Group> orders = Drawn.groups(svg, "order");
         assertThat(orders).hasSize(8);
         for (int i = 0; i < 8; i++) {
@@ -42,6 +42,17 @@ class TradeOffDrawingTest {
         }
         assertThat(curve(5, 900, 300).title()).contains("1 is balanced best, 5 is the roundest");
         assertThat(curve(1, 900, 300).title()).contains("your scale can see its unbalance");
+    }
+
+    @Test
+    void a_number_without_room_is_told() {
+        Svg svg = curve(40, 900, 300);
+        long bare = Drawn.groups(svg, "order").stream()
+                .filter(order -> Drawn.texts(order).isEmpty())
+                .count();
+        assertThat(bare).isPositive();
+        assertThat(svg.file()).contains(">" + bare + " numbers left out<");
+        assertThat(curve(8, 60, 300).file()).doesNotContain("left out");
     }
 
     @Test
