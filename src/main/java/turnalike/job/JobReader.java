@@ -38,11 +38,11 @@ final class JobReader {
         Optional<Wood> wood = fields.object("wood", "give {\"species\": …, \"moisture_pct\": …}")
                 .flatMap(WoodReader::read);
         Optional<JobFrame> frame = fields.has("frame")
-                ? fields.object("frame", "describe the wheel or row").flatMap(FrameReader::read)
+                ? fields.object("frame", "describe the wheel, row or legs").flatMap(FrameReader::read)
                 : Optional.empty();
         Optional<Integer> count = fields.has("count")
                 ? fields.wholeNumber("count", 1, MOST_PIECES)
-                : frame.map(each -> each.frame().places()).or(() -> Optional.of(1));
+                : frame.map(JobFrame::pieces).or(() -> Optional.of(1));
         Optional<Double> lossPct = fields.numberOr("loss_pct", 100 * Spares.USUAL_LOSS_RATE, 0, 90);
         Optional<Tolerances> tolerances = fields.objectOrEmpty("tolerances").flatMap(JobReader::tolerances);
         Optional<Cutting> cutting = fields.objectOrEmpty("allowances").flatMap(JobReader::cutting);
