@@ -3,7 +3,6 @@ package turnalike.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -11,12 +10,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import turnalike.job.ControlJson;
+import turnalike.job.ControlReport;
+import turnalike.job.Job;
 import turnalike.pieces.PiecesFile;
+import turnalike.pieces.Slip;
 import turnalike.pieces.control.ChartConstants;
-import turnalike.pieces.control.ControlChart;
-import turnalike.pieces.control.RunRule;
-import turnalike.pieces.control.Series;
-import turnalike.pieces.control.Signal;
 import turnalike.units.Parsed;
 import turnalike.units.UnitSystem;
 
@@ -26,7 +24,7 @@ import turnalike.units.UnitSystem;
             "Charts one column of the pieces in the order they were turned: centre, limits, and what looks like a change in the work.",
             "The rules: Western Electric's four, six steadily rising or falling, and the moving range's own limit."
         },
-        footer = {"", "Example: turnalike control pieces.csv --column mass_g"},
+        footer = {"", "Example: turnalike control pieces.csv --column mass_g --job wheel.job.json --out charts"},
         mixinStandardHelpOptions = true)
 final class ControlCommand implements Runnable {
     @Parameters(paramLabel = "PIECES.csv", description = "The pieces, in the order they were turned.")
@@ -48,6 +46,24 @@ final class ControlCommand implements Runnable {
             description = "The range limit over the mean range (default 3.267, as printed).")
     private Optional<Double> d4 = Optional.empty();
 
+    @Option(
+            names = "--job",
+            paramLabel = "JOB",
+            description = "The job file: gives lengths their unit, and judges drift and capability by its tolerances.")
+    private Optional<Path> jobFile = Optional.empty();
+
+    @Option(names = "--out", paramLabel = "DIR", description = "Write the chart (PDF, SVG) into this folder.")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            description = "a4, letter or both; else letter for a job in inches, A4 otherwise.")
+    private Optional<PaperChoice> paper = Optional.empty();
+
+    @Option(names = "--workings", description = "Say how each figure was found, and its source.")
+    private boolean workings;
+
     @Option(names = "--json", description = "Print one JSON object at full precision, in the column's own unit.")
     private boolean json;
 
@@ -56,18 +72,37 @@ final class ControlCommand implements Runnable {
 
     @Override
     public void run() {
+        Optional<Job> job = jobFile.map(InputFiles::job);
         // Without a job nobody knows the units of bare lengths; read as mm, they are charted as written.
-        PiecesFile.Read read = PiecesFile.parseWithoutMass(InputFiles.text(piecesFile), UnitSystem.METRIC);
+        PiecesFile.Read read = PiecesFile.parseWithoutMass(
+                InputFiles.text(piecesFile), job.map(Job::units).orElse(UnitSystem.METRIC));
         if (!read.problems().isEmpty()) {
             throw InputFiles.in(piecesFile, read.problems());
         }
-        Series series = accept("--column", Series.of(read.pieces(), column));
-        ControlChart chart = accept(
-                String.valueOf(piecesFile.getFileName()) + ": " + column,
-                ControlChart.of(series.points(), constants(), RunRule.usual()));
+        String file = String.valueOf(piecesFile.getFileName());
+        ControlReport report = accept(file + ": " + column, ControlReport.of(job, read.pieces(), column, constants()));
+        List<Slip> questions = job.map(each -> Questions.of(each, read)).orElse(read.slips());
+        Optional<OutputFolder> folder = out.map(OutputFolder::new);
+        folder.ifPresent(each -> write(report, job, each));
         PrintWriter console = spec.commandLine().getOut();
-        console.print(json ? ControlJson.print(column, chart) : text(chart));
+        if (json) {
+            console.print(ControlJson.print(column, report, questions));
+        } else {
+            console.print(ControlSummary.text(column, report));
+            console.print(Questions.text(questions));
+            if (workings) {
+                console.print(Workings.text(report.workings()));
+            }
+            folder.ifPresent(each -> console.print(Written.text(each.written())));
+        }
         console.flush();
+    }
+
+    private void write(ControlReport report, Optional<Job> job, OutputFolder folder) {
+        String title = job.map(each -> each.title() + ": ").orElse("") + column;
+        PaperChoice choice =
+                paper.orElse(job.map(each -> PaperChoice.usual(each.units())).orElse(PaperChoice.A4));
+        ControlSheets.write(report, title, choice, folder);
     }
 
     private ChartConstants constants() {
@@ -84,25 +119,5 @@ final class ControlCommand implements Runnable {
         return parsed.fold(value -> value, (what, mend) -> {
             throw UserError.of(where, what, mend);
         });
-    }
-
-    private String text(ControlChart chart) {
-        StringBuilder out = new StringBuilder();
-        out.append(String.format(
-                Locale.ROOT,
-                "%s of %d pieces%s%n  centre  %.4f%n  limits  %.4f to %.4f%n  moving range  mean %.4f, limit %.4f%n",
-                column,
-                chart.points().size(),
-                chart.isTrial() ? " (too few for more than trial limits)" : "",
-                chart.centre(),
-                chart.lower(),
-                chart.upper(),
-                chart.meanMovingRange(),
-                chart.rangeUpper()));
-        List<Signal> signals = chart.signals();
-        out.append(signals.isEmpty() ? "Nothing looks like a change in the work.\n" : "Look at these\n");
-        signals.forEach(signal -> out.append("  ").append(signal.words()).append('\n'));
-        chart.memory().ifPresent(words -> out.append("  note: ").append(words).append('\n'));
-        return out.toString();
     }
 }

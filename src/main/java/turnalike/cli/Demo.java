@@ -5,12 +5,15 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Optional;
+import turnalike.job.ControlReport;
 import turnalike.job.Job;
 import turnalike.job.MatchJson;
 import turnalike.job.Plan;
 import turnalike.job.PlanJson;
 import turnalike.job.SetMatch;
 import turnalike.pieces.PiecesFile;
+import turnalike.pieces.control.ChartConstants;
 
 /** The shipped order, whose every word and weight is invented, taken through the whole main job. */
 final class Demo {
@@ -32,8 +35,12 @@ final class Demo {
         Plan plan = Plan.of(job, Deadline.inSeconds(5));
         SetMatch match = MatchCommand.match(job, pieces, out.resolve(PIECES), false, matchSeconds);
         folder.write("plan.json", PlanJson.print(plan));
-        folder.write("match.json", MatchJson.print(match));
+        folder.write("match.json", MatchJson.print(match, Questions.of(job, pieces)));
         PlanCommand.writeSheets(plan, paper, folder);
+        MatchCommand.writeRecord(job, match, paper, folder);
+        ControlReport weights = ControlReport.of(Optional.of(job), pieces.pieces(), "mass_g", ChartConstants.PRINTED)
+                .get();
+        ControlSheets.write(weights, job.title() + ": mass_g", paper, folder);
         return PlanSummary.text(plan) + "\n" + MatchSummary.text(match) + Written.text(folder.written());
     }
 

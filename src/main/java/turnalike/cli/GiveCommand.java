@@ -9,6 +9,9 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import turnalike.job.kept.GivenJob;
 import turnalike.job.kept.JobId;
+import turnalike.job.kept.KeptJob;
+import turnalike.job.kept.KeptPiece;
+import turnalike.pieces.PiecesFile;
 import turnalike.store.StoreFile;
 
 @Command(
@@ -26,6 +29,14 @@ final class GiveCommand implements Runnable {
     @Option(names = "--store", paramLabel = "FILE", required = true, description = "The store.")
     private Path file = Path.of("");
 
+    @Option(
+            names = "--pieces",
+            description = "Print only the pieces, as the CSV file that match, control and mend take.")
+    private boolean pieces;
+
+    @Option(names = "--job-file", description = "Print only the job file, as it stands.")
+    private boolean jobText;
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -39,12 +50,25 @@ final class GiveCommand implements Runnable {
         Stores.with(() -> StoreFile.openToRead(file), store -> {
             GivenJob given = store.give(id).orElseThrow(() -> Stores.unknown(id));
             PrintWriter console = spec.commandLine().getOut();
-            console.print(given.format());
+            console.print(text(given));
             console.flush();
             if (!store.notes().isEmpty()) {
                 throw new UserError(store.notes());
             }
             return given;
         });
+    }
+
+    private String text(GivenJob given) {
+        if (pieces && jobText) {
+            throw UserError.of("--pieces, --job-file", "are two files", "ask for one at a time");
+        }
+        KeptJob kept = given.kept();
+        if (pieces) {
+            return PiecesFile.format(
+                    kept.pieces().stream().map(KeptPiece::piece).toList(),
+                    kept.text().job().units());
+        }
+        return jobText ? kept.text().text() : given.format();
     }
 }

@@ -2,11 +2,14 @@ package turnalike.cli;
 
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import turnalike.job.kept.Change;
+import turnalike.job.kept.Edit;
 import turnalike.job.kept.GivenJob;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
@@ -35,6 +38,13 @@ final class KeepCommand implements Runnable {
                     "Keep a given job as one of its own, with a new id, even if it or another state of it is here.")
     private boolean beside;
 
+    @Option(
+            names = "--into",
+            paramLabel = "ID",
+            description =
+                    "Put the job file in place of the one that job has; its pieces stay, and every version stays in the history.")
+    private Optional<String> into = Optional.empty();
+
     @Option(names = "--json", description = "Print one JSON object: the id and the job as stored.")
     private boolean json;
 
@@ -45,14 +55,25 @@ final class KeepCommand implements Runnable {
     public void run() {
         String text = InputFiles.text(jobFile);
         if (GivenJob.claims(text)) {
+            if (into.isPresent()) {
+                throw UserError.of(
+                        "--into", "takes a job file, not a whole job", "leave --into out to take the whole job back");
+            }
             GivenJob.Read read = GivenJob.read(text);
             GivenJob given = read.job().orElseThrow(() -> InputFiles.in(jobFile, read.problems()));
             keep(store -> beside ? store.keepBeside(given) : store.keep(given));
         } else {
             JobText.Read read = JobText.read(text);
             JobText job = read.text().orElseThrow(() -> InputFiles.in(jobFile, read.problems()));
-            keep(store -> store.keep(job));
+            Optional<JobId> known = into.map(Stores::id);
+            keep(store -> known.map(id -> change(store, id, job)).orElseGet(() -> store.keep(job)));
         }
+    }
+
+    private static JobId change(JobStore store, JobId id, JobText job) {
+        return store.edit(id, kept -> Edit.of("change the job file", Change.of(job)))
+                .map(step -> id)
+                .orElseThrow(() -> Stores.unknown(id));
     }
 
     private interface Keeping {

@@ -3,6 +3,7 @@ package turnalike.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -22,6 +23,7 @@ import turnalike.pieces.Column;
 import turnalike.pieces.Keyed;
 import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
+import turnalike.pieces.Slip;
 import turnalike.store.StoreFile;
 import turnalike.units.UnitSystem;
 
@@ -45,8 +47,11 @@ final class LogCommand implements Runnable {
     @Option(names = "--store", paramLabel = "FILE", required = true, description = "The store.")
     private Path file = Path.of("");
 
-    @Option(names = "--piece", paramLabel = "LABEL", required = true, description = "What is written on the piece.")
-    private String label = "";
+    @Option(
+            names = "--piece",
+            paramLabel = "LABEL",
+            description = "What is written on the piece; with --keyed, the number of the first piece (1 if left out).")
+    private Optional<String> label = Optional.empty();
 
     @Option(names = "--mass", paramLabel = "MASS", description = "Its weight, in grams or like \"8.6 oz\".")
     private Optional<String> mass = Optional.empty();
@@ -63,6 +68,23 @@ final class LogCommand implements Runnable {
     @Option(names = "--minutes", paramLabel = "N", description = "How long it took at the lathe.")
     private Optional<Double> minutes = Optional.empty();
 
+    @Option(
+            names = "--from",
+            paramLabel = "TABLE",
+            description =
+                    "Log a whole table at one stroke: a CSV file or cells copied off a spreadsheet; - for what is pasted or piped in.")
+    private Optional<String> table = Optional.empty();
+
+    @Option(
+            names = "--keyed",
+            paramLabel = "COLUMN",
+            description = {
+                "Take a figure a line from a scale or caliper that types and presses Enter, for one piece after the other: mass_g, mass_oz,"
+                        + " length, d1, …",
+                "An empty line passes a piece over, =12 goes to piece 12, undo takes the last line back; end with Ctrl-D."
+            })
+    private Optional<String> keyed = Optional.empty();
+
     @Option(names = "--json", description = "Print one JSON object.")
     private boolean json;
 
@@ -72,18 +94,43 @@ final class LogCommand implements Runnable {
     @Override
     public void run() {
         JobId id = Stores.id(job);
-        String piece = label(label);
+        if (table.isPresent() || keyed.isPresent()) {
+            requireAlone();
+            PrintWriter console = spec.commandLine().getOut();
+            Stores.with(() -> StoreFile.open(file, Stores.clock()), store -> {
+                table.ifPresent(from -> new LogTable(store, id, console, json).log(from));
+                keyed.ifPresent(column -> new LogKeyed(store, id, console, json).log(column, label.orElse("1")));
+                return id;
+            });
+            return;
+        }
+        String piece = label(label.orElseThrow(() -> UserError.of(
+                "--piece", "is missing", "name the piece, or give a table with --from or a column with --keyed")));
         Optional<Duration> turning = minutes.map(LogCommand::time);
         Stores.with(() -> StoreFile.open(file, Stores.clock()), store -> {
-            Step step = store.edit(id, kept -> edit(kept, piece, turning)).orElseThrow(() -> Stores.unknown(id));
-            print(store, id, step);
+            List<Slip> questions = new ArrayList<>();
+            Step step = store.edit(id, kept -> edit(kept, piece, turning, questions))
+                    .orElseThrow(() -> Stores.unknown(id));
+            print(store, id, step, questions);
             return step;
         });
     }
 
-    private Edit edit(KeptJob kept, String piece, Optional<Duration> turning) {
+    private void requireAlone() {
+        boolean alone =
+                mass.isEmpty() && measures.isEmpty() && minutes.isEmpty() && (table.isEmpty() || label.isEmpty());
+        if (!alone || (table.isPresent() && keyed.isPresent())) {
+            throw UserError.of(
+                    "--from, --keyed",
+                    "stand by themselves",
+                    "give one of --from, --keyed, or --piece with its figures");
+        }
+    }
+
+    private Edit edit(KeptJob kept, String piece, Optional<Duration> turning, List<Slip> questions) {
         Measures taken = taken(kept.text().job().units());
         KeptPiece now = kept.find(piece).orElse(KeptPiece.unmeasured(piece)).with(taken);
+        questions.addAll(Questions.of(kept, now.piece()));
         return Edit.of("log piece " + piece, Change.of(turning.map(now::with).orElse(now)));
     }
 
@@ -118,7 +165,7 @@ final class LogCommand implements Runnable {
         });
     }
 
-    private static String label(String text) {
+    static String label(String text) {
         String label = text.strip();
         boolean odd = label.chars().anyMatch(each -> Character.isISOControl(each) || each == '\ufffd');
         if (label.isEmpty() || label.length() > LONGEST_LABEL || odd) {
@@ -137,14 +184,15 @@ final class LogCommand implements Runnable {
         return Duration.ofMillis(Math.round(minutes * 60_000));
     }
 
-    private void print(JobStore store, JobId id, Step step) {
+    private void print(JobStore store, JobId id, Step step, List<Slip> questions) {
         PrintWriter console = spec.commandLine().getOut();
         for (Change change : step.changes()) {
             if (change instanceof Change.OfPiece logged && logged.piece().isPresent()) {
                 if (json) {
-                    console.print(KeptSummary.logged(id, step, logged.piece().get(), store.notes()));
+                    console.print(KeptSummary.logged(id, step, logged.piece().get(), questions, store.notes()));
                 } else {
                     console.println("Kept: piece %s of job %s.".formatted(logged.label(), id));
+                    console.print(Questions.text(questions));
                     Stores.note(console, store.notes());
                 }
             }

@@ -3,6 +3,7 @@ package turnalike.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -12,6 +13,9 @@ import turnalike.job.Job;
 import turnalike.job.MatchJson;
 import turnalike.job.SetMatch;
 import turnalike.pieces.PiecesFile;
+import turnalike.pieces.Slip;
+import turnalike.sheets.Paper;
+import turnalike.sheets.SetSheets;
 import turnalike.units.Problem;
 
 @Command(
@@ -32,7 +36,10 @@ final class MatchCommand implements Runnable {
     @Option(names = "--json", description = "Print one JSON object at full precision.")
     private boolean json;
 
-    @Option(names = "--strict", description = "Go on improving below what the scale can tell apart.")
+    @Option(
+            names = "--strict",
+            description =
+                    "Place the least unbalance there is, even below what the scale can tell apart and where another order is rounder.")
     private boolean strict;
 
     @Option(
@@ -41,6 +48,18 @@ final class MatchCommand implements Runnable {
             defaultValue = "1",
             description = "Stop improving after N seconds, unless proven sooner (default ${DEFAULT-VALUE}).")
     private double seconds;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "Write the record of the set (PDF, SVG), its pictures and match.json into this folder.")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            description = "a4, letter or both; else letter for inches, A4 for millimetres.")
+    private Optional<PaperChoice> paper = Optional.empty();
 
     @Option(names = "--workings", description = "Say how each figure was found, and its source.")
     private boolean workings;
@@ -53,16 +72,31 @@ final class MatchCommand implements Runnable {
         Job job = InputFiles.job(jobFile);
         PiecesFile.Read read = InputFiles.pieces(piecesFile, job);
         SetMatch match = match(job, read, piecesFile, strict, Arguments.seconds(seconds));
+        List<Slip> questions = Questions.of(job, read);
+        Optional<OutputFolder> folder = out.map(OutputFolder::new);
+        folder.ifPresent(each -> {
+            each.write("match.json", MatchJson.print(match, questions));
+            writeRecord(job, match, paper.orElse(PaperChoice.usual(job.units())), each);
+        });
         PrintWriter console = spec.commandLine().getOut();
         if (json) {
-            console.print(MatchJson.print(match));
+            console.print(MatchJson.print(match, questions));
         } else {
             console.print(MatchSummary.text(match));
+            console.print(Questions.text(questions));
             if (workings) {
                 console.print(Workings.text(match.workings()));
             }
+            folder.ifPresent(each -> console.print(Written.text(each.written())));
         }
         console.flush();
+    }
+
+    static void writeRecord(Job job, SetMatch match, PaperChoice paper, OutputFolder folder) {
+        SetSheets.drawings(match).forEach((name, svg) -> folder.write(name, svg.file()));
+        for (Paper each : paper.papers()) {
+            folder.write(SetSheets.record(job.title(), Today.text(), match, each));
+        }
     }
 
     static SetMatch match(Job job, PiecesFile.Read read, Path piecesFile, boolean strict, double seconds) {

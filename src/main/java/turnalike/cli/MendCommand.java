@@ -16,6 +16,7 @@ import turnalike.job.MendJson;
 import turnalike.pieces.MassText;
 import turnalike.pieces.MassUnit;
 import turnalike.pieces.PiecesFile;
+import turnalike.pieces.Slip;
 import turnalike.pieces.mend.MendPlan;
 import turnalike.units.Mass;
 import turnalike.units.Problem;
@@ -61,11 +62,13 @@ final class MendCommand implements Runnable {
             throw InputFiles.in(piecesFile, problems);
         }
         MendJob mend = MendJob.of(job, read.pieces(), label, target);
+        List<Slip> questions = Questions.of(job, read);
         PrintWriter console = spec.commandLine().getOut();
         if (json) {
-            console.print(MendJson.print(mend));
+            console.print(MendJson.print(mend, questions));
         } else {
             console.print(mend.plan().match(new Text(mend, job.units())));
+            console.print(Questions.text(questions));
             if (workings) {
                 console.print(Workings.text(mend.workings()));
             }
@@ -115,10 +118,10 @@ final class MendCommand implements Runnable {
 
         @Override
         public String light(MendPlan.Light light) {
-            return head(
-                    "it lacks %.1f g, and wood cannot be put back. Bring the others down to it, or keep it as a spare and turn another"
-                            + " from a heavier blank.",
-                    light.lacking().grams());
+            StringBuilder out =
+                    new StringBuilder(head("it lacks %.1f g.", light.lacking().grams()));
+            mend.lightWays().forEach(way -> out.append("  - ").append(way).append('\n'));
+            return out.toString();
         }
 
         @Override

@@ -1,10 +1,16 @@
 package turnalike.cli;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 
@@ -17,6 +23,7 @@ final class WarmUpCommand implements Runnable {
             Path folder = Files.createTempDirectory("turnalike-warm-up");
             try {
                 Demo.run(folder, PaperChoice.A4, 0);
+                keepAndLog(folder);
             } finally {
                 try (Stream<Path> all = Files.walk(folder)) {
                     for (Path each : all.sorted(Comparator.reverseOrder()).toList()) {
@@ -26,6 +33,18 @@ final class WarmUpCommand implements Runnable {
             }
         } catch (IOException trouble) {
             throw new UncheckedIOException(trouble);
+        }
+    }
+
+    /** The store's classes too: a log from the bench should answer at once. */
+    private static void keepAndLog(Path folder) {
+        String store = folder.resolve("warm-up.db").toString();
+        ByteArrayOutputStream said = new ByteArrayOutputStream();
+        PrintStream out = new PrintStream(said, true, StandardCharsets.UTF_8);
+        Program.run(List.of("keep", folder.resolve("fair-wheel.job.json").toString(), "--store", store), out, out);
+        Matcher id = Pattern.compile("as job (\\S+)\\.").matcher(said.toString(StandardCharsets.UTF_8));
+        if (id.find()) {
+            Program.run(List.of("log", id.group(1), "--store", store, "--piece", "1", "--mass", "141"), out, out);
         }
     }
 }

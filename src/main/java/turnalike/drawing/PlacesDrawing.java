@@ -15,6 +15,11 @@ public sealed interface PlacesDrawing permits WheelDrawing, RowDrawing {
     /** Every place with its piece, in order. */
     List<Place> places();
 
+    /** A place's number as it is lettered. */
+    default String numberText(Place place) {
+        return Integer.toString(place.number());
+    }
+
     /**
      * One place.
      *

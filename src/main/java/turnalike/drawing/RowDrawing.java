@@ -4,15 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import turnalike.units.Length;
 
 /**
  * The order of pieces along a rail, from its first end; as many lines as it needs, each read from left to right. Few places are drawn as
  * turned pieces between rails, many as a strip of labels.
  *
+ * <p>Legs in groups are drawn the same way, each group a line of its own between closed rails.
+ *
  * @param places in order, at least one
+ * @param inGroup how many make one group; without it all are one row
  */
-public record RowDrawing(List<Place> places) implements PlacesDrawing {
+public record RowDrawing(List<Place> places, OptionalInt inGroup) implements PlacesDrawing {
     /** Beyond so many places only labels are drawn. */
     private static final int MOST_BODIES = 60;
 
@@ -26,6 +30,20 @@ public record RowDrawing(List<Place> places) implements PlacesDrawing {
         if (places.isEmpty()) {
             throw new IllegalArgumentException("a row needs at least one place");
         }
+        if (inGroup.isPresent() && (inGroup.getAsInt() < 1 || places.size() % inGroup.getAsInt() != 0)) {
+            throw new IllegalArgumentException(
+                    "%d places make no groups of %d".formatted(places.size(), inGroup.getAsInt()));
+        }
+    }
+
+    /** One row along a rail. */
+    public static RowDrawing along(List<Place> places) {
+        return new RowDrawing(places, OptionalInt.empty());
+    }
+
+    /** Groups of legs; the places of the first group come first. */
+    public static RowDrawing ofGroups(List<Place> places, int inGroup) {
+        return new RowDrawing(places, OptionalInt.of(inGroup));
     }
 
     /** How one line of the row is laid. */
@@ -49,14 +67,36 @@ public record RowDrawing(List<Place> places) implements PlacesDrawing {
             int to = Math.min(places.size(), from + cells.inLine());
             out.add(Group.at(SIDE_MM, line * cells.heightMm(), line(cells, from, to)));
         }
-        String caption = "%d places from the first end of the row%s"
-                .formatted(places.size(), lines > 1 ? "; each line goes on from the one above." : ".");
+        String caption = caption(lines);
         double y = lines * cells.heightMm() + 3;
         for (String line : Lines.wrap(caption, Lettering.SMALL, width.mm() - 2 * SIDE_MM)) {
             out.add(Words.of(Lettering.SMALL, SIDE_MM, y, line));
             y += 4.2;
         }
-        return new Svg(width, Length.ofMm(y - 2.2), "row: " + caption, out);
+        return new Svg(width, Length.ofMm(y - 2.2), (inGroup.isPresent() ? "legs: " : "row: ") + caption, out);
+    }
+
+    private String caption(int lines) {
+        if (inGroup.isPresent()) {
+            int size = inGroup.getAsInt();
+            return "%d groups of %d, numbered group·leg%s"
+                    .formatted(
+                            places.size() / size,
+                            size,
+                            lines * size == places.size() ? "; each line is a group." : ".");
+        }
+        return "%d places from the first end of the row%s"
+                .formatted(places.size(), lines > 1 ? "; each line goes on from the one above." : ".");
+    }
+
+    /** {@inheritDoc} In groups {@code 2·3} is the third leg of the second. */
+    @Override
+    public String numberText(Place place) {
+        if (inGroup.isEmpty()) {
+            return Integer.toString(place.number());
+        }
+        int size = inGroup.getAsInt();
+        return "%d·%d".formatted((place.number() - 1) / size + 1, (place.number() - 1) % size + 1);
     }
 
     private Cells cells(double roomMm) {
@@ -71,7 +111,9 @@ public record RowDrawing(List<Place> places) implements PlacesDrawing {
         }
         int most = Math.max(1, (int) (roomMm / (widest + 1.6)));
         int lines = (places.size() + most - 1) / most;
-        int inLine = (places.size() + lines - 1) / lines;
+        int inLine = inGroup.isPresent() && inGroup.getAsInt() <= most
+                ? inGroup.getAsInt()
+                : (places.size() + lines - 1) / lines;
         double cell = Math.min(roomMm / inLine, 2.2 * (widest + 1.6));
         return new Cells(piece, mass, cell, inLine, bodies, masses);
     }
@@ -83,8 +125,10 @@ public record RowDrawing(List<Place> places) implements PlacesDrawing {
         double bottom = top + (cells.bodies() ? BODY_MM : 0);
         double length = (to - from) * cells.widthMm();
         if (cells.bodies()) {
-            out.addAll(rail(top, length, from == 0, to == places.size()));
-            out.addAll(rail(bottom - RAIL_MM, length, from == 0, to == places.size()));
+            boolean starts = isStart(from);
+            boolean ends = isStart(to);
+            out.addAll(rail(top, length, starts, ends));
+            out.addAll(rail(bottom - RAIL_MM, length, starts, ends));
         } else {
             out.add(Path.line(Pen.LINE, 0, top, length, top));
         }
@@ -95,7 +139,7 @@ public record RowDrawing(List<Place> places) implements PlacesDrawing {
             if (cells.bodies()) {
                 shapes.addAll(body(x, top + RAIL_MM, bottom - RAIL_MM));
             }
-            shapes.add(Words.centred(Lettering.SMALL, x, numbersAt, Integer.toString(place.number())));
+            shapes.add(Words.centred(Lettering.SMALL, x, numbersAt, numberText(place)));
             double y = bottom + 1.4 + cells.piece().capHeightMm();
             double room = cells.widthMm() - 1;
             shapes.add(Words.centred(cells.piece(), x, y, Lines.cut(place.piece(), cells.piece(), room)));
@@ -107,6 +151,11 @@ public record RowDrawing(List<Place> places) implements PlacesDrawing {
             out.add(new Group(0, 0, attributes, Optional.of(place.tip()), shapes));
         }
         return out;
+    }
+
+    /** Whether a row or a group begins at that index, or the last one ended before it. */
+    private boolean isStart(int index) {
+        return index == 0 || index == places.size() || (inGroup.isPresent() && index % inGroup.getAsInt() == 0);
     }
 
     /** A rail; open, and a little longer, at an end where it goes on in another line. */

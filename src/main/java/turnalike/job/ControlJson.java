@@ -3,7 +3,10 @@ package turnalike.job;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import turnalike.pieces.Slip;
+import turnalike.pieces.control.Capability;
 import turnalike.pieces.control.ControlChart;
+import turnalike.pieces.control.Drift;
 import turnalike.pieces.control.Point;
 import turnalike.pieces.control.Signal;
 
@@ -11,7 +14,13 @@ import turnalike.pieces.control.Signal;
 public final class ControlJson {
     private ControlJson() {}
 
-    public static String print(String column, ControlChart chart) {
+    /**
+     * The chart as JSON.
+     *
+     * @param questions figures of the pieces file that read like slips
+     */
+    public static String print(String column, ControlReport report, List<Slip> questions) {
+        ControlChart chart = report.chart();
         ObjectNode root = Json.object();
         root.put("column", column);
         root.put("centre", chart.centre());
@@ -27,13 +36,38 @@ public final class ControlJson {
                     .put("rule", signal.rule().words())
                     .put("words", signal.words());
         }
+        report.drift().ifPresent(each -> drift(root.putObject("drift"), each));
+        report.limits().ifPresent(limits -> capability(root.putObject("capability"), report, limits));
         ArrayNode points = root.putArray("points");
         for (Point point : chart.points()) {
             points.addObject().put("piece", point.piece()).put("value", point.value());
         }
         ArrayNode warnings = root.putArray("warnings");
         chart.memory().ifPresent(warnings::add);
-        PlanJson.workings(root.putArray("workings"), List.of(chart.working()));
+        QuestionsJson.put(root, questions);
+        PlanJson.workings(root.putArray("workings"), report.workings());
         return Json.print(root);
+    }
+
+    private static void drift(ObjectNode node, ControlReport.Drifting drifting) {
+        Drift drift = drifting.drift();
+        node.put("from_piece", drift.first())
+                .put("to_piece", drift.last())
+                .put("pieces", drift.pieces())
+                .put("change", drift.change())
+                .put("words", drifting.words());
+    }
+
+    private static void capability(ObjectNode node, ControlReport report, Capability.Limits limits) {
+        limits.lower().ifPresent(lower -> node.put("lower_limit", lower));
+        limits.upper().ifPresent(upper -> node.put("upper_limit", upper));
+        report.fromPieceToPiece().ifPresent(each -> {
+            each.potential().ifPresent(cp -> node.put("cp", cp));
+            node.put("cpk", each.worst());
+        });
+        report.overall().ifPresent(each -> {
+            each.potential().ifPresent(pp -> node.put("pp", pp));
+            node.put("ppk", each.worst());
+        });
     }
 }

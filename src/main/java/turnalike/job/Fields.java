@@ -222,6 +222,13 @@ final class Fields {
         });
     }
 
+    /** Every key that is there, in the file's order. */
+    List<String> names() {
+        List<String> out = new ArrayList<>();
+        node.fieldNames().forEachRemaining(out::add);
+        return out;
+    }
+
     /** The keys that nobody asked for. Call it last, when every key has been taken. */
     void refuseUnknown() {
         node.fieldNames().forEachRemaining(key -> {

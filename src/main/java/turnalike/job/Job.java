@@ -20,6 +20,7 @@ import turnalike.wood.Wood;
  * @param tolerances how near is near enough
  * @param cutting what is left on while the work goes on
  * @param likeness how much each kind of measure counts to the eye
+ * @param checks where a caliper is laid on every piece, in the order of the columns {@code d1}, {@code d2}, …
  * @param frame what the set goes into, if the job says
  */
 public record Job(
@@ -32,7 +33,11 @@ public record Job(
         Tolerances tolerances,
         Cutting cutting,
         Weights likeness,
+        List<CheckPlace> checks,
         Optional<JobFrame> frame) {
+    public Job {
+        checks = List.copyOf(checks);
+    }
 
     /** What came of reading a job file: the job, or every problem in it, in order. */
     public record Read(Optional<Job> job, List<Problem> problems) {

@@ -20,6 +20,11 @@ public sealed interface JobFrame permits JobFrame.OnWheel, JobFrame.InRow, JobFr
         return frame().places();
     }
 
+    /** This frame with a counterweight radius told for the whole job; one of the frame's own comes first. Only a wheel has a use for it. */
+    default JobFrame withCounterweightAt(Length radius) {
+        return this;
+    }
+
     <R> R match(Cases<R> cases);
 
     /** One answer for each kind. */
@@ -61,6 +66,12 @@ public sealed interface JobFrame permits JobFrame.OnWheel, JobFrame.InRow, JobFr
                 throw new IllegalArgumentException(
                         "%d seat depths for %d places".formatted(seatDepths.size(), wheel.places()));
             }
+        }
+
+        @Override
+        public JobFrame withCounterweightAt(Length radius) {
+            return new OnWheel(
+                    wheel, hubEnd, bare, seatDepths, counterweightRadius.or(() -> Optional.of(radius)), revPerMin);
         }
 
         /** What hub, rim and rim joint pull, given and found together. */

@@ -1,8 +1,12 @@
 package turnalike.job;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import turnalike.pattern.Pattern;
+import turnalike.pieces.Column;
 import turnalike.pieces.Weights;
 import turnalike.stock.Allowances;
 import turnalike.stock.Spares;
@@ -17,6 +21,7 @@ final class JobReader {
     static final int VERSION = 1;
 
     private static final int MOST_PIECES = 10_000;
+    private static final String NOTED_MEND = "write it like {\"colour\": 1}, with the names of the file's own columns";
 
     private JobReader() {}
 
@@ -40,6 +45,9 @@ final class JobReader {
         Optional<JobFrame> frame = fields.has("frame")
                 ? fields.object("frame", "describe the wheel, row or legs").flatMap(FrameReader::read)
                 : Optional.empty();
+        Optional<Length> counterweight =
+                fields.has("counterweight_radius") ? fields.positive("counterweight_radius") : Optional.empty();
+        List<CheckPlace> checks = ChecksReader.read(fields, pattern);
         Optional<Integer> count = fields.has("count")
                 ? fields.wholeNumber("count", 1, MOST_PIECES)
                 : frame.map(JobFrame::pieces).or(() -> Optional.of(1));
@@ -61,7 +69,8 @@ final class JobReader {
                 tolerances.orElseThrow(),
                 cutting.orElseThrow(),
                 likeness.orElseThrow(),
-                frame));
+                checks,
+                frame.map(each -> counterweight.map(each::withCounterweightAt).orElse(each))));
     }
 
     /** A file of another kind or a later version is not picked apart: every further complaint would be noise. */
@@ -91,8 +100,23 @@ final class JobReader {
         Optional<Double> length = fields.numberOr("length", usual.length(), 0, 1000);
         Optional<Double> diameter = fields.numberOr("diameter", usual.diameter(), 0, 1000);
         Optional<Double> mass = fields.numberOr("mass", usual.mass(), 0, 1000);
+        Map<String, Double> noted = fields.has("noted")
+                ? fields.object("noted", NOTED_MEND).map(JobReader::noted).orElse(Map.of())
+                : usual.noted();
         fields.refuseUnknown();
-        return length.flatMap(l -> diameter.flatMap(d -> mass.map(m -> new Weights(l, d, m, usual.noted()))));
+        return length.flatMap(l -> diameter.flatMap(d -> mass.map(m -> new Weights(l, d, m, noted))));
+    }
+
+    /** Extra columns that note what is judged by eye; any name but a measured column's may stand there. */
+    private static Map<String, Double> noted(Fields fields) {
+        Map<String, Double> out = new TreeMap<>();
+        for (String name : fields.names()) {
+            if (name.isBlank() || Column.find(name).isPresent()) {
+                fields.reading().problem(fields.at("'%s'".formatted(name)), "is no extra column", NOTED_MEND);
+            }
+            fields.number(name, 0, 1000).ifPresent(weight -> out.put(name, weight));
+        }
+        return out;
     }
 
     private static Optional<Cutting> cutting(Fields fields) {

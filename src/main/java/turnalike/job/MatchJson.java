@@ -4,17 +4,24 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import turnalike.pieces.Piece;
+import turnalike.pieces.Slip;
 import turnalike.units.Mass;
 
 /** A placed set as the one JSON object that {@code match --json} prints. */
 public final class MatchJson implements SetMatch.Cases<ObjectNode> {
     private MatchJson() {}
 
-    public static String print(SetMatch match) {
+    /**
+     * The set as JSON.
+     *
+     * @param questions figures of the pieces file that read like slips
+     */
+    public static String print(SetMatch match, List<Slip> questions) {
         ObjectNode root = match.match(new MatchJson());
         match.nextSet().ifPresent(next -> nextSet(root.putObject("next_set"), next));
         ArrayNode warnings = root.putArray("warnings");
         match.warnings().forEach(warnings::add);
+        QuestionsJson.put(root, questions);
         PlanJson.workings(root.putArray("workings"), match.workings());
         return Json.print(root);
     }

@@ -11,6 +11,7 @@ import turnalike.pattern.Tenon;
 import turnalike.pieces.Likeness;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
+import turnalike.pieces.mend.LightWays;
 import turnalike.pieces.mend.Mend;
 import turnalike.pieces.mend.MendOrder;
 import turnalike.pieces.mend.MendPlan;
@@ -31,8 +32,13 @@ import turnalike.units.Working;
  * @param mass as weighed
  * @param target what it should weigh
  * @param plan what to do
+ * @param lightWays what can be done about it in words, should it be light
  */
-public record MendJob(Piece piece, Mass mass, Mass target, MendPlan plan) {
+public record MendJob(Piece piece, Mass mass, Mass target, MendPlan plan, List<String> lightWays) {
+    public MendJob {
+        lightWays = List.copyOf(lightWays);
+    }
+
     /** Everything that keeps the piece from being mended; empty when it can be. */
     public static List<Problem> problems(List<Piece> pieces, String label, Optional<Mass> target) {
         Optional<Piece> piece = find(pieces, label);
@@ -62,7 +68,17 @@ public record MendJob(Piece piece, Mass mass, Mass target, MendPlan plan) {
         // What the scale cannot tell apart is left; a cut, once made, meets the aim itself.
         MendOrder order = new MendOrder(
                 label, mass, aim, job.tolerances().scale(), job.tolerances().diameter(), Length.ZERO, mendable(job));
-        return new MendJob(piece, mass, aim, Mend.plan(order));
+        return new MendJob(piece, mass, aim, Mend.plan(order), lightWays(job, pieces, piece, aim));
+    }
+
+    /** A set of two at the least, of the frame's size where there is a frame; without a tolerance of mass every set passes. */
+    private static List<String> lightWays(Job job, List<Piece> pieces, Piece piece, Mass aim) {
+        double massPct = job.tolerances().massPct();
+        if (!(massPct > 0 && massPct < 100)) {
+            return List.of();
+        }
+        return LightWays.of(piece, pieces, Math.max(2, job.count()), massPct, aim)
+                .words();
     }
 
     private static Optional<Piece> find(List<Piece> pieces, String label) {

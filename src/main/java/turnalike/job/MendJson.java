@@ -2,6 +2,8 @@ package turnalike.job;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import turnalike.pieces.Slip;
 import turnalike.pieces.mend.Cut;
 import turnalike.pieces.mend.MendPlan;
 
@@ -13,11 +15,17 @@ public final class MendJson implements MendPlan.Cases<ObjectNode> {
         this.mend = mend;
     }
 
-    public static String print(MendJob mend) {
+    /**
+     * The way as JSON.
+     *
+     * @param questions figures of the pieces file that read like slips
+     */
+    public static String print(MendJob mend, List<Slip> questions) {
         ObjectNode root = mend.plan().match(new MendJson(mend));
         root.put("piece", mend.piece().label());
         root.put("mass_g", mend.mass().grams());
         root.put("target_g", mend.target().grams());
+        QuestionsJson.put(root, questions);
         PlanJson.workings(root.putArray("workings"), mend.workings());
         return Json.print(root);
     }
@@ -52,7 +60,10 @@ public final class MendJson implements MendPlan.Cases<ObjectNode> {
 
     @Override
     public ObjectNode light(MendPlan.Light light) {
-        return without("light").put("lacking_g", light.lacking().grams());
+        ObjectNode root = without("light").put("lacking_g", light.lacking().grams());
+        ArrayNode ways = root.putArray("ways");
+        mend.lightWays().forEach(ways::add);
+        return root;
     }
 
     @Override

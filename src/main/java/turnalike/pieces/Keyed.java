@@ -28,6 +28,11 @@ public record Keyed(UnitSystem units, MassUnit mass) {
                 : Parsed.of(before.with(column, figure.get()));
     }
 
+    /** A figure of a column as a sentence carries it, with its unit and without its sign. */
+    public String say(Column column, double figure) {
+        return Words.figure(column, figure, this);
+    }
+
     private Parsed<Double> grams(String text) {
         var parsed = MassText.parse(text, mass);
         return parsed instanceof Parsed.Refused<?> refused

@@ -16,6 +16,9 @@ public record LikenessWords(Map<Column, String> names, Keyed keyed) {
     /** Parts that count less than this against the largest are not worth a word. */
     private static final double WORTH_SAYING = 0.2;
 
+    /** A two-hundredth of a tolerance is no difference anybody measured. */
+    private static final double LEAST = 0.005;
+
     public LikenessWords {
         names = Map.copyOf(new TreeMap<>(names));
     }
@@ -24,7 +27,7 @@ public record LikenessWords(Map<Column, String> names, Keyed keyed) {
     public String of(Likeness.Figure figure, int most) {
         double largest = figure.parts().isEmpty() ? 0 : figure.parts().get(0).counts();
         List<String> said = figure.parts().stream()
-                .filter(part -> part.counts() > 0 && part.counts() >= WORTH_SAYING * largest)
+                .filter(part -> part.counts() > LEAST && part.counts() >= WORTH_SAYING * largest)
                 .limit(most)
                 .map(this::of)
                 .toList();

@@ -27,18 +27,36 @@ public final class ControlSheet {
      * @param title what is charted: {@code Weight of the spokes}
      * @param date as it is to be printed; may be empty
      * @param unit of the values; may be empty
+     * @param column whose values they are, for the file's name; may be empty
      */
-    public record Heading(String title, String date, String unit) {}
+    public record Heading(String title, String date, String unit, String column) {
+        String kind() {
+            String plain = column.replaceAll("[^A-Za-z0-9_]+", "-");
+            return plain.isEmpty() ? "control chart" : "control chart of " + plain;
+        }
+    }
 
-    /** The chart on landscape pages. Its SVGs are the pages. */
+    /** The chart by itself on landscape pages. Its SVGs are the pages. */
     public static Sheet of(ControlChart chart, Heading heading, Paper paper) {
-        PageFlow flow = new PageFlow("control chart", heading.title(), paper, paper.landscape());
+        return of(chart, heading, List.of(), paper);
+    }
+
+    /**
+     * The chart on landscape pages. Its SVGs are the pages.
+     *
+     * @param findings what else the values say, a sentence each
+     */
+    public static Sheet of(ControlChart chart, Heading heading, List<String> findings, Paper paper) {
+        PageFlow flow = new PageFlow(heading.kind(), heading.title(), paper, paper.landscape());
         double height = flow.heightMm() - HEAD_MM - WORDS_MM;
         Svg svg = ControlChartDrawing.svg(chart, "", heading.unit(), Length.ofMm(flow.widthMm()), Length.ofMm(height));
         List<Flowing> parts = new ArrayList<>();
         parts.add(flow.head(heading.title(), heading.date()));
         parts.add(Flowing.whole(svg.shapes(), height + 1));
         parts.add(words(chart, flow));
+        if (!findings.isEmpty()) {
+            parts.add(flow.sentences("Findings", findings));
+        }
         List<String> notes = notes(chart);
         if (!notes.isEmpty()) {
             parts.add(flow.sentences("Notes", notes));

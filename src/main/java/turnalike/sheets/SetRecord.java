@@ -76,7 +76,7 @@ public final class SetRecord {
     private Flowing facts() {
         List<Shape> out = new ArrayList<>();
         int count = content.facts().size();
-        int inRow = Math.min(3, count);
+        int inRow = count == 4 ? 2 : Math.min(3, count);
         double each = flow.widthMm() / inRow;
         for (int i = 0; i < count; i++) {
             BenchCardContent.Fact fact = content.facts().get(i);
@@ -161,7 +161,7 @@ public final class SetRecord {
 
     private List<String> row(PlacesDrawing.Place place) {
         List<String> out = new ArrayList<>();
-        out.add(Integer.toString(place.number()));
+        out.add(content.drawing().numberText(place));
         if (content.isRound()) {
             out.add(place.angleText());
         }

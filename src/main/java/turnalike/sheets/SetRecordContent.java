@@ -61,7 +61,7 @@ public record SetRecordContent(
                 placement.bestProven()
                         ? "No other choice or order has less unbalance."
                         : "The best order found; less may be possible.");
-        notes.addAll(placement.warnings());
+        placement.warnings().forEach(each -> notes.add(sentence(each)));
         return new SetRecordContent(
                 title,
                 date,
@@ -83,6 +83,33 @@ public record SetRecordContent(
         BenchCardContent.Fact fact = new BenchCardContent.Fact(
                 "difference of neighbours", figure(totalDifference), "added up along the row");
         return new SetRecordContent(title, date, row, List.of(fact), spares, List.of(), List.of());
+    }
+
+    /**
+     * The record of legs in groups.
+     *
+     * @param totalDifference of the pieces of each group, added up over the groups
+     */
+    public static SetRecordContent ofLegs(
+            String title, String date, RowDrawing groups, double totalDifference, List<String> spares) {
+        BenchCardContent.Fact fact = new BenchCardContent.Fact(
+                "difference within groups", figure(totalDifference), "every two legs of a group");
+        return new SetRecordContent(title, date, groups, List.of(fact), spares, List.of(), List.of());
+    }
+
+    /** A copy with other figures and with those warnings among the notes that are not there yet. */
+    public SetRecordContent with(List<BenchCardContent.Fact> changed, List<String> warnings) {
+        List<String> all = new ArrayList<>(notes);
+        warnings.stream()
+                .map(SetRecordContent::sentence)
+                .filter(each -> !all.contains(each))
+                .forEach(all::add);
+        return new SetRecordContent(title, date, drawing, changed, spares, all, cautions);
+    }
+
+    private static String sentence(String warning) {
+        String capital = warning.substring(0, 1).toUpperCase(Locale.ROOT) + warning.substring(1);
+        return capital.endsWith(".") ? capital : capital + ".";
     }
 
     private static String spare(Candidate piece) {

@@ -121,6 +121,165 @@ class PiecesCommandsTest {
                 .isEqualTo(2);
     }
 
+    /** By the format's formula, with the demo's tolerances of 1/64 in and 3 % of the mean; the pattern has 15 in and 1 in at its first check. */
+    @Test
+    void likeness_counts_and_says_what_sets_each_piece_apart() throws IOException {
+        String csv =
+                "piece,mass_g,length,m3,d1,d2\na,140,15,1.625,1,1.125\nb,141,15.02,1.6,1,1.125\nc,142,15,1.625,1.03,\n";
+        JsonNode likeness =
+                Ran.here("likeness", DEMO_JOB, file("three.csv", csv), "--json").json();
+        double tolerance = 0.03 * 141;
+        assertThat(likeness.at("/pieces/0/figure").doubleValue()).isCloseTo(1 / tolerance, within(1e-9));
+        assertThat(likeness.at("/pieces/1/figure").doubleValue())
+                .isCloseTo(3 * 0.02 * 64 + 3 * 0.025 * 64, within(1e-9));
+        assertThat(likeness.at("/pieces/1/words").textValue())
+                .isEqualTo("piece b: its hub bead crest stands 0.025 in low; it is 0.02 in long");
+        assertThat(likeness.at("/pieces/2/words").textValue())
+                .startsWith("piece c: its middle of the long taper is 0.03 in too thick");
+        assertThat(likeness.get("pairs")).hasSize(3);
+        JsonNode nearest = likeness.at("/pairs/0");
+        assertThat(nearest.get("piece").textValue() + nearest.get("other").textValue())
+                .isEqualTo("ac");
+        assertThat(nearest.get("difference").doubleValue()).isCloseTo(2 / tolerance + 2 * 0.03 * 64, within(1e-9));
+        assertThat(Ran.here("likeness", DEMO_JOB, folder.resolve("three.csv").toString())
+                        .out())
+                .contains("   8.64  piece b: its hub bead crest stands 0.025 in low");
+    }
+
+    @Test
+    void colour_counts_once_the_job_gives_it_a_weight() throws IOException {
+        String csv = "piece,mass_g,colour\na,140,red\nb,140,brown\n";
+        String pieces = file("colour.csv", csv);
+        assertThat(Ran.here("likeness", DEMO_JOB, pieces, "--json")
+                        .json()
+                        .at("/pairs/0/difference")
+                        .doubleValue())
+                .isZero();
+        String job = Files.readString(Path.of(DEMO_JOB))
+                .replace("\"frame\":", "\"likeness\": {\"noted\": {\"colour\": 0.5}}, \"frame\":");
+        assertThat(Ran.here("likeness", file("colour.job.json", job), pieces, "--json")
+                        .json()
+                        .at("/pairs/0/difference")
+                        .doubleValue())
+                .isEqualTo(0.5);
+    }
+
+    @Test
+    void control_tells_the_drift_of_the_last_pieces_and_how_the_work_holds_its_tolerance() throws IOException {
+        double[] belly = {1.124, 1.127, 1.123, 1.126, 1.125, 1.119, 1.123, 1.128, 1.132};
+        StringBuilder csv = new StringBuilder("piece,d2\n");
+        for (int i = 0; i < belly.length; i++) {
+            csv.append(i + 1).append(',').append(belly[i]).append('\n');
+        }
+        String pieces = file("belly.csv", csv.toString());
+        JsonNode chart = Ran.here("control", pieces, "--column", "d2", "--job", DEMO_JOB, "--json")
+                .json();
+        assertThat(chart.at("/drift/words").textValue())
+                .isEqualTo("the last four diameters at the belly grew 0.013 in (pieces 6 to 9)");
+        assertThat(chart.at("/drift/change").doubleValue()).isCloseTo(0.013 * 25.4, within(1e-9));
+        // NIST/SEMATECH e-Handbook 6.1.6: Cp = (USL - LSL) / 6s, Cpk = min(USL - mean, mean - LSL) / 3s.
+        double mean = chart.get("centre").doubleValue();
+        double sigma = chart.get("mean_moving_range").doubleValue() / 1.128;
+        double tolerance = 25.4 / 64;
+        assertThat(chart.at("/capability/cp").doubleValue()).isCloseTo(tolerance / (3 * sigma), within(1e-9));
+        double nearer = Math.min(1.125 * 25.4 + tolerance - mean, mean - 1.125 * 25.4 + tolerance);
+        assertThat(chart.at("/capability/cpk").doubleValue()).isCloseTo(nearer / (3 * sigma), within(1e-9));
+        assertThat(Ran.here("control", pieces, "--column", "d2", "--json")
+                        .json()
+                        .has("capability"))
+                .isFalse();
+        Ran out = Ran.here(
+                "control",
+                pieces,
+                "--column",
+                "d2",
+                "--job",
+                DEMO_JOB,
+                "--out",
+                folder.resolve("c").toString());
+        assertThat(out.out()).contains("The last four diameters at the belly grew 0.013 in");
+        assertThat(folder.resolve("c/control-chart-of-d2.svg")).isNotEmptyFile();
+        assertThat(folder.resolve("c/control-chart-of-d2-us-letter.pdf")).isNotEmptyFile();
+    }
+
+    @Test
+    void a_likely_slip_is_asked_about_by_every_command_that_reads_pieces() throws IOException {
+        String csv = Files.readString(Path.of(DEMO_PIECES)).replace("\n9,140.9,", "\n9,1409,");
+        String pieces = file("slip.csv", csv);
+        String question = "1409 g is 1267.7 g from the usual 141.3 g: did the decimal point slip, and 140.9 g meant?";
+        for (List<String> command : List.of(
+                List.of("match", DEMO_JOB, pieces, "--seconds", "0.1"),
+                List.of("likeness", DEMO_JOB, pieces),
+                List.of("mend", DEMO_JOB, pieces, "--piece", "12"),
+                List.of("control", pieces, "--column", "mass_g", "--job", DEMO_JOB))) {
+            assertThat(Ran.here(command.toArray(String[]::new)).out()).contains(question);
+            List<String> asJson = new ArrayList<>(command);
+            asJson.add("--json");
+            JsonNode questions = Ran.here(asJson.toArray(String[]::new)).json().get("questions");
+            assertThat(questions).hasSize(1);
+            assertThat(questions.at("/0/where").textValue()).isEqualTo("piece 9, column mass_g");
+            assertThat(questions.at("/0/question").textValue()).isEqualTo(question);
+        }
+        assertThat(Ran.here("match", DEMO_JOB, DEMO_PIECES, "--seconds", "0.1", "--json")
+                        .json()
+                        .get("questions"))
+                .isEmpty();
+    }
+
+    @Test
+    void match_writes_the_record_of_a_wheel_a_row_and_legs() throws IOException {
+        String job = Files.readString(Path.of(DEMO_JOB));
+        String frame = "\"frame\": \\{[^}]*}";
+        Path wheel = folder.resolve("wheel");
+        assertThat(Ran.here("match", DEMO_JOB, DEMO_PIECES, "--out", wheel.toString(), "--paper", "a4")
+                        .code())
+                .isZero();
+        assertThat(wheel.toFile().list())
+                .containsExactlyInAnyOrder(
+                        "match.json",
+                        "wheel.svg",
+                        "balance-and-roundness.svg",
+                        "set-record-a4.pdf",
+                        "set-record-a4.svg");
+        String row = file("row.job.json", job.replaceAll(frame, "\"frame\": {\"kind\": \"row\", \"places\": 12}"));
+        Path rows = folder.resolve("rows");
+        assertThat(Ran.here("match", row, DEMO_PIECES, "--out", rows.toString()).code())
+                .isZero();
+        assertThat(rows.toFile().list())
+                .containsExactlyInAnyOrder(
+                        "match.json", "row.svg", "set-record-us-letter.pdf", "set-record-us-letter.svg");
+        String legs = file(
+                "legs.job.json",
+                job.replaceAll(frame, "\"frame\": {\"kind\": \"legs\", \"places\": 4, \"groups\": 3}"));
+        Path groups = folder.resolve("groups");
+        assertThat(Ran.here("match", legs, DEMO_PIECES, "--out", groups.toString())
+                        .code())
+                .isZero();
+        assertThat(Files.readString(groups.resolve("legs.svg"))).contains("3 groups of 4", ">3·4<");
+    }
+
+    @Test
+    void the_jobs_own_counterweight_radius_serves_a_wheel_that_has_none() throws IOException {
+        String job = Files.readString(Path.of(DEMO_JOB))
+                .replace(", \"counterweight_radius\": \"14\"", "")
+                .replace("\"count\": 14", "\"counterweight_radius\": \"300 mm\", \"count\": 14");
+        JsonNode match = Ran.here("match", file("top.job.json", job), DEMO_PIECES, "--json", "--seconds", "0.1")
+                .json();
+        assertThat(match.at("/counterweight/radius_mm").doubleValue()).isEqualTo(300);
+        assertThat(match.at("/counterweight/mass_g").doubleValue())
+                .isCloseTo(match.get("unbalance_g_mm").doubleValue() / 300, within(1e-9));
+    }
+
+    @Test
+    void a_light_piece_is_told_how_far_the_others_would_come_down() {
+        Ran ran = Ran.here("mend", DEMO_JOB, DEMO_PIECES, "--piece", "8");
+        assertThat(ran.out()).contains("bring the others down to it: piece 1 by 0.5 g", "1.025 times as heavy");
+        assertThat(Ran.here("mend", DEMO_JOB, DEMO_PIECES, "--piece", "8", "--json")
+                        .json()
+                        .get("ways"))
+                .hasSize(3);
+    }
+
     @Test
     void a_row_is_the_best_of_all_choices_and_orders() throws IOException {
         String job = Files.readString(Path.of(DEMO_JOB))

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -99,6 +102,121 @@ class StoreCommandsIT {
         assertThat(given.at("/pieces/0/mass_g").doubleValue()).isEqualTo(243.1);
         assertThat(given.at("/pieces/0/d1_mm").doubleValue()).isCloseTo(38.1, within(1e-9));
         assertThat(given.get("history")).hasSize(3);
+    }
+
+    private static Ran typing(String text, String... arguments) {
+        InputStream before = System.in;
+        System.setIn(new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)));
+        try {
+            return Ran.here(arguments);
+        } finally {
+            System.setIn(before);
+        }
+    }
+
+    private String pieces(String id) {
+        Ran ran = Ran.here("give", id, "--store", path("shop.db"), "--pieces");
+        assertThat(ran.code()).as(ran.err()).isZero();
+        return ran.out();
+    }
+
+    @Test
+    void edits_are_undone_brought_back_and_stay_in_the_history() {
+        String id = kept("shop.db");
+        good("log", id, "--store", path("shop.db"), "--piece", "7", "--mass", "142", "--json");
+        good("log", id, "--store", path("shop.db"), "--piece", "7", "--mass", "143", "--json");
+        JsonNode undone = good("undo", id, "--store", path("shop.db"), "--json");
+        assertThat(undone.get("what").textValue()).isEqualTo("log piece 7");
+        assertThat(undone.get("next_redo").textValue()).isEqualTo("log piece 7");
+        assertThat(pieces(id)).contains("7,142");
+        assertThat(Ran.here("redo", id, "--store", path("shop.db")).out()).startsWith("Done again: log piece 7\n");
+        assertThat(pieces(id)).contains("7,143");
+        assertThat(refused("redo", id, "--store", path("shop.db"))).contains("has nothing to redo");
+        JsonNode history = good("history", id, "--store", path("shop.db"), "--json");
+        assertThat(history.get("steps"))
+                .extracting(step -> step.get("did").textValue())
+                .containsExactly("edit", "edit", "edit", "undo", "redo");
+        assertThat(Ran.here("history", id, "--store", path("shop.db")).out()).contains("undo step 3: log piece 7");
+        assertThat(refused("undo", "0000-0000-0000", "--store", path("shop.db")))
+                .contains("no job 0000-0000-0000");
+    }
+
+    @Test
+    void a_table_is_logged_whole_or_not_at_all_and_undone_at_one_stroke() throws IOException {
+        String id = kept("shop.db");
+        String table = "piece\tmass_g\tlength\tcolour\n1\t142,5\t15\tred\n2\t139,2\t14 63/64\t\n";
+        JsonNode logged = typing(table, "log", id, "--store", path("shop.db"), "--from", "-", "--json")
+                .json();
+        assertThat(logged.get("kept").booleanValue()).isTrue();
+        assertThat(logged.get("pieces")).hasSize(2);
+        assertThat(pieces(id)).contains("1,142.5,15,red");
+        Files.writeString(folder.resolve("more.csv"), "piece,d1,note\n2,1.001,knot\n3,0.998,\n");
+        assertThat(Ran.here("log", id, "--store", path("shop.db"), "--from", path("more.csv"))
+                        .out())
+                .startsWith("Kept: 2 pieces");
+        assertThat(pieces(id)).contains("2,139.2,14.984375,1.001,,knot");
+        good("undo", id, "--store", path("shop.db"), "--json");
+        assertThat(pieces(id)).doesNotContain("knot", "\n3,");
+        String before = given(id, "shop.db");
+        Files.writeString(folder.resolve("bad.csv"), "piece,mass_g\n4,141\n5,heavy\n");
+        assertThat(refused("log", id, "--store", path("shop.db"), "--from", path("bad.csv")))
+                .contains("bad.csv: ", "'heavy' is not a mass");
+        assertThat(refused("log", id, "--store", path("shop.db"), "--from", path("bad.csv"), "--piece", "4"))
+                .contains("stand by themselves");
+        assertThat(refused("log", id, "--store", path("shop.db"))).contains("--piece: is missing");
+        assertThat(given(id, "shop.db")).isEqualTo(before);
+    }
+
+    @Test
+    void an_instrument_that_types_and_presses_enter_logs_piece_after_piece() {
+        String id = kept("shop.db");
+        String typed = "+  142.1 g\r\n143.0\nabc\n1432\nundo\n\n=9\n5 oz\n";
+        Ran ran = typing(typed, "log", id, "--store", path("shop.db"), "--keyed", "mass_g", "--piece", "3");
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.out().lines())
+                .anyMatch(line -> line.equals("kept piece 3: 142.1 g"))
+                .anyMatch(line -> line.startsWith("not kept, still at piece 5: 'abc' is not a mass"))
+                .anyMatch(line -> line.contains("143.2 g meant?"))
+                .anyMatch(line -> line.equals("taken back: log piece 5"));
+        assertThat(pieces(id).lines().skip(1))
+                .extracting(line -> line.substring(0, line.indexOf(',')))
+                .containsExactly("3", "4", "9");
+        Ran json = typing("1.001\n", "log", id, "--store", path("shop.db"), "--keyed", "d1", "--json");
+        assertThat(json.json().get("pieces")).hasSize(1);
+        assertThat(refused("log", id, "--store", path("shop.db"), "--keyed", "girth"))
+                .contains("names no measure");
+        assertThat(refused("log", id, "--store", path("shop.db"), "--keyed", "d1", "--piece", "seven"))
+                .contains("is no number");
+    }
+
+    @Test
+    void a_figure_that_reads_like_a_slip_is_kept_and_asked_about() {
+        String id = kept("shop.db");
+        JsonNode logged = good("log", id, "--store", path("shop.db"), "--piece", "1", "--mass", "1409", "--json");
+        assertThat(logged.get("kept").booleanValue()).isTrue();
+        assertThat(logged.at("/questions/0/question").textValue()).contains("140.9 g meant?");
+        assertThat(good("log", id, "--store", path("shop.db"), "--piece", "1", "--mass", "140.9", "--json")
+                        .get("questions"))
+                .isEmpty();
+    }
+
+    @Test
+    void another_job_file_takes_the_first_ones_place_and_the_pieces_stay() throws IOException {
+        String id = kept("shop.db");
+        good("log", id, "--store", path("shop.db"), "--piece", "1", "--mass", "141", "--json");
+        String changed = Files.readString(Path.of(DEMO_JOB)).replace("\"count\": 14", "\"count\": 28");
+        Files.writeString(folder.resolve("changed.json"), changed);
+        good("keep", path("changed.json"), "--store", path("shop.db"), "--into", id, "--json");
+        assertThat(Ran.here("give", id, "--store", path("shop.db"), "--job-file")
+                        .out())
+                .isEqualTo(changed);
+        assertThat(pieces(id)).contains("1,141");
+        good("undo", id, "--store", path("shop.db"), "--json");
+        assertThat(Ran.here("give", id, "--store", path("shop.db"), "--job-file")
+                        .out())
+                .isEqualTo(Files.readString(Path.of(DEMO_JOB)));
+        assertThat(refused("give", id, "--store", path("shop.db"), "--job-file", "--pieces"))
+                .contains("are two files");
     }
 
     @Test

@@ -135,9 +135,27 @@ class PlacesDrawingTest {
     }
 
     @Test
+    void legs_are_numbered_by_group_and_leg_a_line_for_each_group() {
+        Svg svg = Wheels.legs(3, 4, false).svg(mm(186));
+        List<Group> places = Drawn.groups(svg, "place");
+        assertThat(places).hasSize(12);
+        assertThat(Drawn.texts(places.get(0))).startsWith("1·1", "1");
+        assertThat(Drawn.texts(places.get(7))).startsWith("2·4", "8");
+        assertThat(svg.file()).contains("3 groups of 4", "each line is a group");
+        for (int size = 2; size <= 8; size++) {
+            for (int groups : new int[] {1, 2, 9, 40}) {
+                Drawn.assertSound(Wheels.legs(groups, size, false).svg(mm(186)));
+                Drawn.assertSound(Wheels.legs(groups, size, true).svg(mm(60)));
+            }
+        }
+        List<PlacesDrawing.Place> five = Wheels.row(5, false, true).places();
+        assertThatThrownBy(() -> RowDrawing.ofGroups(five, 2)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
     void pictures_too_small_or_empty_are_refused() {
         assertThatThrownBy(() -> Wheels.wheel(3, false, FINE).svg(mm(59))).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Wheels.row(3, false, true).svg(mm(59))).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new RowDrawing(List.of())).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> RowDrawing.along(List.of())).isInstanceOf(IllegalArgumentException.class);
     }
 }

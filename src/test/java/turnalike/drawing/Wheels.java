@@ -63,13 +63,23 @@ public final class Wheels {
         return new WheelDrawing(placement, HUB, weight);
     }
 
+    /** Groups of legs, the second piece of each not weighed. */
+    public static RowDrawing legs(int groups, int size, boolean hostile) {
+        List<PlacesDrawing.Place> out = new ArrayList<>();
+        for (int i = 0; i < groups * size; i++) {
+            Optional<Mass> mass = i % size == 1 ? Optional.empty() : Optional.of(Mass.ofGrams(800 + i));
+            out.add(new PlacesDrawing.Place(i + 1, Optional.empty(), label(i + 1, hostile), mass));
+        }
+        return RowDrawing.ofGroups(out, size);
+    }
+
     public static RowDrawing row(int places, boolean hostile, boolean weighed) {
         List<PlacesDrawing.Place> out = new ArrayList<>();
         for (int i = 0; i < places; i++) {
             Optional<Mass> mass = weighed && i % 7 != 5 ? Optional.of(Mass.ofGrams(300 + i * 0.3)) : Optional.empty();
             out.add(new PlacesDrawing.Place(i + 1, Optional.empty(), label(places - i, hostile), mass));
         }
-        return new RowDrawing(out);
+        return RowDrawing.along(out);
     }
 
     /** A curve whose points get rounder as they get worse balanced. */

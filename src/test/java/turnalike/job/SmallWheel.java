@@ -84,7 +84,7 @@ final class SmallWheel {
         PiecesFile.Read read = PiecesFile.parse(csv, UnitSystem.METRIC);
         SetMatch match = SetMatch.of(parsed, read.pieces(), strict, Effort.ofAsks(2000));
         try {
-            return new ObjectMapper().readTree(MatchJson.print(match));
+            return new ObjectMapper().readTree(MatchJson.print(match, List.of()));
         } catch (IOException notJson) {
             throw new UncheckedIOException(notJson);
         }

@@ -31,9 +31,11 @@ class RecordSheetsTest {
 
     private static Sheet control(boolean hostile, Paper paper) {
         return hostile
-                ? ControlSheet.of(Charts.hostile(), new ControlSheet.Heading(HOSTILE, HOSTILE, HOSTILE), paper)
+                ? ControlSheet.of(Charts.hostile(), new ControlSheet.Heading(HOSTILE, HOSTILE, HOSTILE, HOSTILE), paper)
                 : ControlSheet.of(
-                        Charts.spokes(24), new ControlSheet.Heading("Weight of the spokes", "3 May 2031", "g"), paper);
+                        Charts.spokes(24),
+                        new ControlSheet.Heading("Weight of the spokes", "3 May 2031", "g", ""),
+                        paper);
     }
 
     private static String text(Sheet sheet) {
@@ -120,7 +122,7 @@ class RecordSheetsTest {
             for (Signal signal : Charts.spokes(24).signals()) {
                 assertThat(text).contains(signal.words());
             }
-            String still = text(ControlSheet.of(Charts.still(), new ControlSheet.Heading("x", "", ""), paper));
+            String still = text(ControlSheet.of(Charts.still(), new ControlSheet.Heading("x", "", "", ""), paper));
             assertThat(still).contains("Nothing looks like a change in the work.", "trial limits");
         }
     }

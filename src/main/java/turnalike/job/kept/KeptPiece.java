@@ -2,6 +2,7 @@ package turnalike.job.kept;
 
 import java.time.Duration;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -59,6 +60,15 @@ public record KeptPiece(Piece piece, SortedMap<Column, FromPhoto> fromPhoto, Opt
             photographed.remove(each.getKey());
         }
         return new KeptPiece(piece.with(measures), photographed, turning);
+    }
+
+    /** A copy with what another entry of the same piece says in place of what was known: its measures and its further columns. */
+    public KeptPiece with(Piece entered) {
+        KeptPiece changed = with(entered.measures());
+        Map<String, String> extra = new LinkedHashMap<>(piece.extra());
+        extra.putAll(entered.extra());
+        Piece whole = new Piece(piece.label(), changed.piece.measures(), extra);
+        return new KeptPiece(whole, changed.fromPhoto, turning);
     }
 
     /** A copy with these lengths read off a photograph. */

@@ -3,6 +3,7 @@ package turnalike.job.kept;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import turnalike.pieces.Slip;
 import turnalike.units.Problem;
 
 /** The JSON objects that {@code keep}, {@code log} and {@code check} print. */
@@ -21,8 +22,12 @@ public final class KeptSummary {
         return KeptJson.page(tree);
     }
 
-    /** A piece just logged, as it now stands with everything known of it. */
-    public static String logged(JobId id, Step step, KeptPiece piece, List<Problem> notes) {
+    /**
+     * A piece just logged, as it now stands with everything known of it.
+     *
+     * @param questions which of its figures read like slips
+     */
+    public static String logged(JobId id, Step step, KeptPiece piece, List<Slip> questions, List<Problem> notes) {
         ObjectNode tree = KeptJson.object()
                 .put("kept", true)
                 .put("job", id.text())
@@ -30,7 +35,50 @@ public final class KeptSummary {
                 .put("at", step.at().toString())
                 .put("piece", piece.label());
         tree.set("measures", PieceDocument.tree(piece));
+        questions(tree.putArray("questions"), questions);
         notes(tree.putArray("notes"), notes);
+        return KeptJson.page(tree);
+    }
+
+    /** A whole table just logged. */
+    public static String logged(JobId id, Step step, List<String> pieces, List<Slip> questions, List<Problem> notes) {
+        ObjectNode tree = KeptJson.object()
+                .put("kept", true)
+                .put("job", id.text())
+                .put("step", step.number())
+                .put("at", step.at().toString());
+        ArrayNode labels = tree.putArray("pieces");
+        pieces.forEach(labels::add);
+        questions(tree.putArray("questions"), questions);
+        notes(tree.putArray("notes"), notes);
+        return KeptJson.page(tree);
+    }
+
+    /** An edit just undone or brought back. */
+    public static String stepped(JobId id, Step step, KeptJob now) {
+        ObjectNode tree = KeptJson.object()
+                .put("job", id.text())
+                .put("did", step.did().word())
+                .put("what", step.what())
+                .put("step", step.number())
+                .put("at", step.at().toString());
+        now.undo().ifPresent(what -> tree.put("next_undo", what));
+        now.redo().ifPresent(what -> tree.put("next_redo", what));
+        return KeptJson.page(tree);
+    }
+
+    /** Everything ever done to a job, the first step first. */
+    public static String history(GivenJob given) {
+        ObjectNode tree = KeptJson.object().put("job", given.id().text());
+        ArrayNode steps = tree.putArray("steps");
+        for (Step step : given.history()) {
+            ObjectNode each = steps.addObject()
+                    .put("step", step.number())
+                    .put("at", step.at().toString())
+                    .put("did", step.did().word())
+                    .put("what", step.what());
+            step.of().ifPresent(of -> each.put("of_step", of));
+        }
         return KeptJson.page(tree);
     }
 
@@ -42,6 +90,10 @@ public final class KeptSummary {
                 .put("pieces", report.pieces());
         notes(tree.putArray("faults"), report.faults());
         return KeptJson.page(tree);
+    }
+
+    private static void questions(ArrayNode array, List<Slip> slips) {
+        slips.forEach(each -> array.addObject().put("where", each.where()).put("question", each.question()));
     }
 
     private static void notes(ArrayNode array, List<Problem> problems) {

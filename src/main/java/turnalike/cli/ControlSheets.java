@@ -1,0 +1,38 @@
+package turnalike.cli;
+
+import java.util.Locale;
+import turnalike.drawing.ControlChartDrawing;
+import turnalike.job.ControlReport;
+import turnalike.pieces.Column;
+import turnalike.pieces.MassUnit;
+import turnalike.sheets.ControlSheet;
+import turnalike.sheets.Paper;
+import turnalike.units.Length;
+
+/** A control chart's files. */
+final class ControlSheets {
+    private static final Length WIDTH = Length.ofMm(240);
+    private static final Length HEIGHT = Length.ofMm(130);
+
+    private ControlSheets() {}
+
+    static void write(ControlReport report, String title, PaperChoice paper, OutputFolder folder) {
+        String column = report.series().name();
+        String unit = unit(column);
+        String name = column.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9_]+", "-");
+        folder.write(
+                "control-chart-of-" + name + ".svg",
+                ControlChartDrawing.svg(report.chart(), title, unit, WIDTH, HEIGHT)
+                        .file());
+        ControlSheet.Heading heading = new ControlSheet.Heading(title, Today.text(), unit, column);
+        for (Paper each : paper.papers()) {
+            folder.write(ControlSheet.of(report.chart(), heading, report.findings(), each));
+        }
+    }
+
+    private static String unit(String column) {
+        return Column.find(column)
+                .map(each -> each.isMass() ? (MassUnit.OUNCE.column().equalsIgnoreCase(column) ? "oz" : "g") : "mm")
+                .orElse("");
+    }
+}

@@ -1,0 +1,126 @@
+package turnalike.sheets;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import turnalike.drawing.PlacesDrawing;
+import turnalike.drawing.RowDrawing;
+import turnalike.drawing.Svg;
+import turnalike.drawing.TradeOffDrawing;
+import turnalike.drawing.WheelDrawing;
+import turnalike.frame.Counterweight;
+import turnalike.job.LegsSet;
+import turnalike.job.RowSet;
+import turnalike.job.SetMatch;
+import turnalike.job.WheelSet;
+import turnalike.pieces.Piece;
+import turnalike.units.Length;
+
+/** What is drawn and printed of a set in its places, whatever its frame. */
+public final class SetSheets {
+    private static final Length WIDTH = Length.ofMm(180);
+    private static final Length CURVE_HEIGHT = Length.ofMm(110);
+
+    private SetSheets() {}
+
+    /**
+     * The record of the set, to hang in the shop or hand over.
+     *
+     * @param date as it is to be printed; may be empty
+     */
+    public static Sheet record(String title, String date, SetMatch match, Paper paper) {
+        return SetRecord.of(match.match(new Content(title, date)), paper);
+    }
+
+    /** The pictures by themselves, by the name of their file. */
+    public static Map<String, Svg> drawings(SetMatch match) {
+        return match.match(new Drawings());
+    }
+
+    private static WheelDrawing wheelDrawing(WheelSet set) {
+        Optional<Counterweight> weight = set.frame()
+                .counterweightRadius()
+                .map(radius -> set.placement().unbalance().counterweight(radius));
+        return new WheelDrawing(set.placement(), set.frame().wheel().hubRadius(), weight);
+    }
+
+    private static List<PlacesDrawing.Place> places(List<Piece> order) {
+        List<PlacesDrawing.Place> out = new ArrayList<>();
+        for (Piece piece : order) {
+            out.add(new PlacesDrawing.Place(out.size() + 1, Optional.empty(), piece.label(), piece.mass()));
+        }
+        return out;
+    }
+
+    private static RowDrawing rowDrawing(RowSet set) {
+        return RowDrawing.along(places(set.inOrder()));
+    }
+
+    private static RowDrawing legsDrawing(LegsSet set) {
+        return RowDrawing.ofGroups(
+                places(set.groups().stream().flatMap(List::stream).toList()),
+                set.groups().get(0).size());
+    }
+
+    private record Content(String title, String date) implements SetMatch.Cases<SetRecordContent> {
+        @Override
+        public SetRecordContent wheel(WheelSet set) {
+            SetRecordContent content = SetRecordContent.ofWheel(title, date, wheelDrawing(set));
+            List<BenchCardContent.Fact> facts = new ArrayList<>(content.facts());
+            set.roundness()
+                    .ifPresent(round -> facts.add(new BenchCardContent.Fact(
+                            "run-out of the rim",
+                            String.format(
+                                    Locale.ROOT,
+                                    "%.2f mm",
+                                    round.placed().rim().runOut().mm()),
+                            "about its best centre")));
+            return content.with(facts, set.warnings());
+        }
+
+        @Override
+        public SetRecordContent row(RowSet set) {
+            SetRecordContent content = SetRecordContent.ofRow(
+                    title, date, rowDrawing(set), set.placement().totalDifference(), labels(set.spares()));
+            return content.with(content.facts(), set.warnings());
+        }
+
+        @Override
+        public SetRecordContent legs(LegsSet set) {
+            SetRecordContent content = SetRecordContent.ofLegs(
+                    title, date, legsDrawing(set), set.grouping().totalDifference(), labels(set.spares()));
+            return content.with(content.facts(), set.warnings());
+        }
+
+        private static List<String> labels(List<Piece> pieces) {
+            return pieces.stream().map(Piece::label).toList();
+        }
+    }
+
+    private static final class Drawings implements SetMatch.Cases<Map<String, Svg>> {
+        @Override
+        public Map<String, Svg> wheel(WheelSet set) {
+            Map<String, Svg> out = new LinkedHashMap<>();
+            out.put("wheel.svg", wheelDrawing(set).svg(WIDTH));
+            set.roundness()
+                    .filter(round -> round.curve().size() > 1)
+                    .ifPresent(round -> out.put(
+                            "balance-and-roundness.svg",
+                            TradeOffDrawing.svg(round.curve(), set.placement().noiseFloorGMm(), WIDTH, CURVE_HEIGHT)));
+            return out;
+        }
+
+        @Override
+        public Map<String, Svg> row(RowSet set) {
+            return Map.of("row.svg", rowDrawing(set).svg(WIDTH));
+        }
+
+        @Override
+        public Map<String, Svg> legs(LegsSet set) {
+            return Map.of("legs.svg", legsDrawing(set).svg(WIDTH));
+        }
+    }
+}
