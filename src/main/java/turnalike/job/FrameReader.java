@@ -27,8 +27,15 @@ final class FrameReader {
 
     private static Optional<JobFrame> row(Fields fields) {
         Optional<Integer> places = fields.wholeNumber("places", 1, MOST_PLACES);
+        Optional<JobFrame.SeenFrom> seenFrom = fields.has("seen_from")
+                ? fields.choice("seen_from", "\"start\" or \"end\"", word -> switch (word) {
+                    case "start" -> Optional.of(JobFrame.SeenFrom.START);
+                    case "end" -> Optional.of(JobFrame.SeenFrom.END);
+                    default -> Optional.empty();
+                })
+                : Optional.of(JobFrame.SeenFrom.START);
         fields.refuseUnknown();
-        return places.map(n -> new JobFrame.InRow(new Row(n)));
+        return places.flatMap(n -> seenFrom.map(end -> new JobFrame.InRow(new Row(n), end)));
     }
 
     private static Optional<JobFrame> legs(Fields fields) {

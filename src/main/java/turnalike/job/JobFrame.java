@@ -42,6 +42,12 @@ public sealed interface JobFrame permits JobFrame.OnWheel, JobFrame.InRow, JobFr
         END
     }
 
+    /** The end of a row from which it is looked at. */
+    enum SeenFrom {
+        START,
+        END
+    }
+
     /**
      * Round a hub.
      *
@@ -90,8 +96,13 @@ public sealed interface JobFrame permits JobFrame.OnWheel, JobFrame.InRow, JobFr
         }
     }
 
-    /** Side by side along a rail. */
-    record InRow(Row row) implements JobFrame {
+    /**
+     * Side by side along a rail.
+     *
+     * @param row how many places
+     * @param seenFrom the end that people come from: pieces there are looked at most
+     */
+    record InRow(Row row, SeenFrom seenFrom) implements JobFrame {
         @Override
         public Frame frame() {
             return row;

@@ -8,6 +8,7 @@ import turnalike.match.RowMatch;
 import turnalike.match.RowPlacement;
 import turnalike.match.RowProblem;
 import turnalike.pieces.Likeness;
+import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
 import turnalike.units.Mass;
 import turnalike.units.Problem;
@@ -33,7 +34,7 @@ public record RowSet(List<Piece> pieces, RowPlacement placement, Optional<NextPi
     }
 
     static RowSet of(Job job, JobFrame.InRow frame, List<Piece> pieces, Effort effort) {
-        RowPlacement placement = RowMatch.solve(problem(job, frame, pieces), effort);
+        RowPlacement placement = turned(job, frame, pieces, RowMatch.solve(problem(job, frame, pieces), effort));
         List<String> warnings = new ArrayList<>(placement.warnings());
         if (!allWeighed(pieces)) {
             warnings.add("not every piece was weighed, so the set is not held to mass_pct");
@@ -44,6 +45,28 @@ public record RowSet(List<Piece> pieces, RowPlacement placement, Optional<NextPi
                 placement,
                 NextPieces.ofPieces(left, frame.row().places(), job.tolerances().massPct()),
                 warnings);
+    }
+
+    /**
+     * Of the two ways round, which differ in nothing else, the one with the pieces least like the pattern far from where the row is seen:
+     * each piece's unlikeness counts by how many places it stands from the far end.
+     */
+    private static RowPlacement turned(Job job, JobFrame.InRow frame, List<Piece> pieces, RowPlacement placement) {
+        Likeness likeness = Likeness.among(pieces, job.tolerances().forLikeness(), job.likeness());
+        Measures reference = Likeness.reference(Wanted.shape(job), pieces);
+        int places = placement.order().size();
+        double seenFromStart = 0;
+        double seenFromEnd = 0;
+        for (int i = 0; i < places; i++) {
+            double unlike = likeness.figure(pieces.get(placement.order().get(i)), reference)
+                    .figure();
+            seenFromStart += unlike * (places - i);
+            seenFromEnd += unlike * (i + 1);
+        }
+        boolean asIs = frame.seenFrom() == JobFrame.SeenFrom.START
+                ? seenFromStart <= seenFromEnd
+                : seenFromEnd <= seenFromStart;
+        return asIs ? placement : placement.reversed();
     }
 
     private static RowProblem problem(Job job, JobFrame.InRow frame, List<Piece> pieces) {
@@ -75,7 +98,13 @@ public record RowSet(List<Piece> pieces, RowPlacement placement, Optional<NextPi
 
     @Override
     public List<Working> workings() {
-        return placement.workings();
+        List<Working> out = new ArrayList<>(placement.workings());
+        out.add(new Working(
+                "which way round",
+                "of the row and its mirror image, the one with less of Σ unlikeness × places to the far end",
+                Working.COMMON_PRACTICE,
+                "the end it is seen from is the frame's seen_from, the start if it does not say"));
+        return out;
     }
 
     @Override

@@ -1,5 +1,7 @@
 package turnalike.match;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import turnalike.units.Working;
 
@@ -27,5 +29,12 @@ public record RowPlacement(
         spares = List.copyOf(spares);
         warnings = List.copyOf(warnings);
         workings = List.copyOf(workings);
+    }
+
+    /** The same row read from its other end: every neighbour stays a neighbour, so nothing else changes. */
+    public RowPlacement reversed() {
+        List<Integer> back = new ArrayList<>(order);
+        Collections.reverse(back);
+        return new RowPlacement(back, spares, totalDifference, bound, bestProven, warnings, workings);
     }
 }

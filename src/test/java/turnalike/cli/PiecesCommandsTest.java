@@ -314,6 +314,27 @@ class PiecesCommandsTest {
         assertThat(row.get("best_proven").booleanValue()).isTrue();
     }
 
+    @Test
+    void the_worst_of_a_row_stand_far_from_where_it_is_seen() throws IOException {
+        String csv = "piece,mass_g,d1\na,140,1\nb,140,1.002\nc,140,1.02\nd,140,1.03\n";
+        String pieces = file("seen.csv", csv);
+        for (String end : List.of("start", "end")) {
+            String job = Files.readString(Path.of(DEMO_JOB))
+                    .replaceAll(
+                            "\"frame\": \\{[^}]*}",
+                            "\"frame\": {\"kind\": \"row\", \"places\": 4, \"seen_from\": \"" + end + "\"}");
+            JsonNode places = Ran.here("match", file(end + ".job.json", job), pieces, "--json")
+                    .json()
+                    .get("places");
+            assertThat(places)
+                    .extracting(place -> place.get("piece").textValue())
+                    .containsExactly(
+                            end.equals("start")
+                                    ? new String[] {"a", "b", "c", "d"}
+                                    : new String[] {"d", "c", "b", "a"});
+        }
+    }
+
     /** Every ordered choice, by the format's formula: lengths count 4, diameters 2, mass 1, in tolerances of 1/64 in and 3 % of the mean. */
     private static final class AllRows {
         private final double[][] figures;
