@@ -11,12 +11,14 @@ import java.util.stream.Collectors;
 import turnalike.job.Job;
 import turnalike.job.JobSettings;
 import turnalike.job.Plan;
+import turnalike.job.TenonFit;
 import turnalike.settings.CaliperSetting;
 import turnalike.settings.DividerPlan;
 import turnalike.settings.DividerSetting;
 import turnalike.settings.DividerStep;
 import turnalike.settings.MarkError;
 import turnalike.settings.OtherUses;
+import turnalike.settings.Wrench;
 import turnalike.units.Length;
 import turnalike.units.LengthText;
 import turnalike.units.UnitSystem;
@@ -42,6 +44,7 @@ final class SettingsSummary {
         summary.stick();
         summary.errors();
         summary.calipers();
+        summary.tenons();
         return summary.out.toString();
     }
 
@@ -157,10 +160,43 @@ final class SettingsSummary {
     private void calipers() {
         line("");
         line(
-                "Calipers   %d openings, sizing allowance %s included",
-                settings.calipers().size(), both(job.cutting().sizing()));
+                "Calipers   %d openings, sizing allowance %s included, within %s",
+                settings.calipers().size(),
+                both(job.cutting().sizing()),
+                both(job.tolerances().diameter()));
         for (CaliperSetting each : settings.calipers()) {
             line("  %-22s %s", both(each.opening()), members(each.members()));
         }
+    }
+
+    private void tenons() {
+        if (settings.tenons().isEmpty()) {
+            return;
+        }
+        line("");
+        line("Tenons     by open-end wrench: one that just drops over gives a snug fit");
+        for (TenonFit each : settings.tenons()) {
+            String given = each.holeGiven() ? "" : ", taken as the tenon's own size";
+            line("  %-22s hole %s%s", members(List.of(each.member())), both(each.hole()), given);
+            line("  %-22s %s", "", wrenches(each));
+        }
+        line("           %s", TenonFit.CAUTION);
+    }
+
+    private String wrenches(TenonFit tenon) {
+        if (tenon.wrenches().isEmpty()) {
+            return "no common wrench has that size: set calipers to the hole";
+        }
+        return tenon.wrenches().stream().map(this::wrench).collect(Collectors.joining(", or "));
+    }
+
+    private String wrench(Wrench wrench) {
+        return wrench.opening()
+                .map(opening -> "%s wrench, open %s to %s"
+                        .formatted(
+                                wrench.name(),
+                                LengthText.printMm(opening.least(), 2).text(),
+                                LengthText.printMm(opening.most(), 2).text()))
+                .orElse(wrench.name() + " wrench, a little over nominal");
     }
 }

@@ -10,6 +10,7 @@ import turnalike.settings.DividerSetting;
 import turnalike.settings.DividerStep;
 import turnalike.settings.MarkError;
 import turnalike.settings.OtherUses;
+import turnalike.settings.Wrench;
 
 /** The {@code settings} of a plan as JSON. */
 final class SettingsJson {
@@ -29,8 +30,10 @@ final class SettingsJson {
         for (CaliperSetting each : settings.calipers()) {
             ObjectNode caliper = calipers.addObject().put("mm", each.opening().mm());
             caliper.put("finished_mm", each.finished().mm());
+            caliper.put("least_left_mm", each.leastLeft().mm());
             numbers(caliper.putArray("members"), each.members());
         }
+        wrenches(node.putArray("wrenches"), settings.tenons());
         node.put("worst_mark_error_mm", plan.worst().mm());
         node.put("fewest_proven", plan.fewestProven());
         node.put("fewest_at_least", plan.lowerBound());
@@ -52,6 +55,23 @@ final class SettingsJson {
         }
         numbers(node.putArray("width_of_members"), uses.widths());
         numbers(node.putArray("same_as_calipers"), uses.calipers());
+    }
+
+    private static void wrenches(ArrayNode list, List<TenonFit> tenons) {
+        for (TenonFit tenon : tenons) {
+            for (Wrench wrench : tenon.wrenches()) {
+                ObjectNode node = list.addObject()
+                        .put("member", tenon.member())
+                        .put("hole_mm", tenon.hole().mm())
+                        .put("hole_given", tenon.holeGiven())
+                        .put("nominal", wrench.name())
+                        .put("nominal_mm", wrench.nominal().mm());
+                wrench.opening().ifPresent(opening -> node.put(
+                                "opening_from_mm", opening.least().mm())
+                        .put("opening_to_mm", opening.most().mm()));
+                node.put("what", TenonFit.CAUTION);
+            }
+        }
     }
 
     private static void errors(ArrayNode list, List<MarkError> errors) {

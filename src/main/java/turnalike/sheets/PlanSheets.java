@@ -3,9 +3,11 @@ package turnalike.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import turnalike.job.Job;
 import turnalike.job.Plan;
+import turnalike.job.TenonFit;
 import turnalike.pattern.Warning;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
@@ -91,10 +93,22 @@ public final class PlanSheets {
         List<String> out = new ArrayList<>();
         out.add(
                 "Guards on, face shield on, stock sound and tight, start slow. Stop the lathe to set calipers on a square.");
+        tenons(plan).ifPresent(out::add);
         for (Warning warning : plan.warnings()) {
             out.add(capital(warning.where()) + ": " + warning.what() + ".");
         }
         return out;
+    }
+
+    private static Optional<String> tenons(Plan plan) {
+        String wrenches = plan.settings().tenons().stream()
+                .filter(tenon -> !tenon.wrenches().isEmpty())
+                .map(tenon -> "member %d with a %s open-end wrench"
+                        .formatted(tenon.member() + 1, tenon.wrenches().get(0).name()))
+                .collect(Collectors.joining(", "));
+        return wrenches.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Size the tenons: %s; %s.".formatted(wrenches, TenonFit.CAUTION));
     }
 
     private static String capital(String text) {
