@@ -10,7 +10,8 @@ import turnalike.units.Length;
 class WrenchesTest {
     /**
      * ASME B18.2.2, appendix, as printed in Machinery's Handbook, 31st edition: at least 1.005 W + 0.001 in, and 0.005 W + 0.004 in more
-     * at most. VERIFIED there; the printed openings are rounded to 0.001 in, some of them up.
+     * at most. VERIFIED there; the printed openings were worked from rounded
+     * widths and rounded again, so they stand up to 0.0014 in off it.
      */
     @Test
     void inch_openings_follow_the_standard_s_rule() {
@@ -18,10 +19,10 @@ class WrenchesTest {
             wrench.opening().ifPresent(opening -> {
                 double width = wrench.nominal().inches();
                 double least = 1.005 * width + 0.001;
-                assertThat(opening.least().inches()).as(wrench.name()).isCloseTo(least, within(0.0009));
+                assertThat(opening.least().inches()).as(wrench.name()).isCloseTo(least, within(0.0015));
                 assertThat(opening.most().inches())
                         .as(wrench.name())
-                        .isCloseTo(least + 0.005 * width + 0.004, within(0.0009));
+                        .isCloseTo(least + 0.005 * width + 0.004, within(0.0015));
             });
         }
         assertThat(Wrenches.all())
