@@ -13,10 +13,11 @@ import turnalike.units.UnitSystem;
  * @param pinned divider openings that stand in every plan, and are counted
  * @param forbidden divider openings not to be used
  * @param onTheStick indices into the pattern's marks: laid out from the marking stick, so that they need no dividers
+ * @param notched whether the marking stick has notches at its marks in place of lines
  */
-public record LayoutWishes(List<Length> pinned, List<Length> forbidden, Set<Integer> onTheStick) {
+public record LayoutWishes(List<Length> pinned, List<Length> forbidden, Set<Integer> onTheStick, boolean notched) {
     /** Dividers for everything, any opening. */
-    public static final LayoutWishes NONE = new LayoutWishes(List.of(), List.of(), Set.of());
+    public static final LayoutWishes NONE = new LayoutWishes(List.of(), List.of(), Set.of(), false);
 
     public LayoutWishes {
         pinned = List.copyOf(pinned);

@@ -27,9 +27,16 @@ final class SettingsReader {
         List<Length> pinned = lengths(fields, "pin");
         List<Length> forbidden = lengths(fields, "forbid");
         Set<Integer> onTheStick = marks(fields, pattern);
+        boolean notched = fields.has("stick_marks")
+                && fields.choice("stick_marks", "\"lines\" or \"notches\"", word -> switch (word) {
+                            case "lines" -> Optional.of(false);
+                            case "notches" -> Optional.of(true);
+                            default -> Optional.empty();
+                        })
+                        .orElse(false);
         fields.refuseUnknown();
         return fields.reading().count() == before
-                ? Optional.of(new LayoutWishes(pinned, forbidden, onTheStick))
+                ? Optional.of(new LayoutWishes(pinned, forbidden, onTheStick, notched))
                 : Optional.empty();
     }
 

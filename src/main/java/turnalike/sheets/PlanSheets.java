@@ -3,11 +3,15 @@ package turnalike.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import turnalike.drawing.MarkingStick;
+import turnalike.drawing.PieceDxf;
 import turnalike.job.Job;
 import turnalike.job.Plan;
 import turnalike.job.TenonFit;
+import turnalike.pattern.Pattern;
 import turnalike.pattern.Warning;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
@@ -23,7 +27,23 @@ public final class PlanSheets {
 
     /** The full-size marking stick, in strips that fit the paper. */
     public static Sheet markingStick(Plan plan, Paper paper) {
-        return StickSheets.of(plan.job().pattern(), plan.job().units(), paper);
+        MarkingStick.Edge edge = plan.job().wishes().notched() ? MarkingStick.Edge.NOTCHES : MarkingStick.Edge.LINES;
+        return StickSheets.of(plan.job().pattern(), plan.job().units(), edge, paper);
+    }
+
+    /** The full-size checking template, in strips that fit the paper. */
+    public static Sheet checkingTemplate(Plan plan, Paper paper) {
+        return TemplateSheets.of(plan.job().pattern(), plan.job().units(), paper);
+    }
+
+    /** What a laser or router takes, by file name. */
+    public static Map<String, String> dxf(Plan plan) {
+        Pattern pattern = plan.job().pattern();
+        return Map.of(
+                "outline.dxf",
+                PieceDxf.outline(pattern),
+                "checking-template.dxf",
+                PieceDxf.template(pattern, plan.job().units()));
     }
 
     private static BenchCardContent content(Plan plan) {
