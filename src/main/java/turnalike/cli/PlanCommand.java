@@ -2,6 +2,7 @@ package turnalike.cli;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.TreeMap;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -18,7 +19,7 @@ import turnalike.sheets.PlanSheets;
         description = {
             "Everything that follows from a job file: the solid's figures, the marks, the fewest divider settings that reach them,"
                     + " caliper sizes, stock and spares, and what is unwise to turn as drawn.",
-            "With --out, also the sheets to print: bench card and full-size marking stick."
+            "With --out, also the sheets to print: bench card, full-size marking stick and checking template; and DXF files of the outline."
         },
         footer = {"", "Example: turnalike plan wheel.job.json --out sheets"},
         mixinStandardHelpOptions = true)
@@ -29,7 +30,7 @@ final class PlanCommand implements Runnable {
     @Option(names = "--json", description = "Print one JSON object: lengths in mm, masses in g, at full precision.")
     private boolean json;
 
-    @Option(names = "--out", paramLabel = "DIR", description = "Write the sheets (PDF, SVG) into this folder.")
+    @Option(names = "--out", paramLabel = "DIR", description = "Write the sheets (PDF, SVG, DXF) into this folder.")
     private Optional<Path> out = Optional.empty();
 
     @Option(
@@ -75,6 +76,8 @@ final class PlanCommand implements Runnable {
         for (Paper each : paper.papers()) {
             folder.write(PlanSheets.benchCard(plan, each));
             folder.write(PlanSheets.markingStick(plan, each));
+            folder.write(PlanSheets.checkingTemplate(plan, each));
         }
+        new TreeMap<>(PlanSheets.dxf(plan)).forEach(folder::write);
     }
 }

@@ -6,13 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import turnalike.job.Job;
-import turnalike.job.JobSettings;
 import turnalike.job.MemberWeight;
 import turnalike.job.Plan;
 import turnalike.pattern.Placed;
-import turnalike.settings.CaliperSetting;
-import turnalike.settings.DividerSetting;
-import turnalike.settings.DividerStep;
 import turnalike.stock.StockPlan;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
@@ -35,8 +31,7 @@ final class PlanSummary {
     static String text(Plan plan) {
         PlanSummary summary = new PlanSummary(plan);
         summary.piece();
-        summary.dividers();
-        summary.calipers();
+        summary.out.append(SettingsSummary.text(plan));
         summary.stock();
         summary.warnings();
         return summary.out.toString();
@@ -82,57 +77,6 @@ final class PlanSummary {
 
     private static String caption(Placed placed) {
         return placed.number() + " " + placed.member().title();
-    }
-
-    private void dividers() {
-        JobSettings settings = plan.settings();
-        List<DividerSetting> dividers = settings.dividers().settings();
-        String fewest = settings.dividers().fewestProven()
-                ? "no fewer will do"
-                : "fewer may do, at least " + settings.dividers().lowerBound();
-        line("");
-        line(
-                "Dividers   %d openings (%s); worst mark error %s",
-                dividers.size(), fewest, both(settings.dividers().worst()));
-        for (DividerSetting each : dividers) {
-            String steps = steps(each);
-            line("  %-22s %s", both(each.opening()), steps);
-        }
-        line(
-                "           marks are numbered from 0 at the start end to %d at the far end;",
-                plan.marks().size() - 1);
-        line("           strike every mark of round 1 first, then round 2, then round 3");
-    }
-
-    /** {@code round 1: 0>2 17>15  round 3: 14>12}: what the opening strikes in each round. */
-    private static String steps(DividerSetting setting) {
-        StringBuilder out = new StringBuilder();
-        int round = 0;
-        for (DividerStep step : setting.steps()) {
-            if (step.round() != round) {
-                round = step.round();
-                out.append(out.length() == 0 ? "" : "  ")
-                        .append("round ")
-                        .append(round)
-                        .append(':');
-            }
-            out.append(' ').append(step.from()).append('>').append(step.to());
-        }
-        return out.toString();
-    }
-
-    private void calipers() {
-        line("");
-        line(
-                "Calipers   %d openings, sizing allowance %s included",
-                plan.settings().calipers().size(), both(job.cutting().sizing()));
-        for (CaliperSetting each : plan.settings().calipers()) {
-            String members = each.members().stream()
-                    .map(index -> (index + 1) + " "
-                            + job.pattern().members().get(index).title())
-                    .collect(Collectors.joining(", "));
-            line("  %-22s %s", both(each.opening()), members);
-        }
     }
 
     private void stock() {

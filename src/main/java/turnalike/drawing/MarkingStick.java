@@ -2,7 +2,6 @@ package turnalike.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import turnalike.pattern.Mark;
 import turnalike.pattern.Pattern;
 import turnalike.pattern.Placed;
@@ -10,8 +9,8 @@ import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
 /**
- * The marking stick, full size: a strip to cut along its upper edge and hold against the turning blank. Every mark is a line to that edge;
- * a short tick that stops before the edge says where a diameter is taken, and is not pencilled. Below stand the mark's number, its place
+ * The marking stick, full size: a strip to cut along its upper edge and hold against the turning blank. Every mark is a line to that edge,
+ * or a notch in it; a short tick that stops before the edge says where a diameter is taken, and is not pencilled. Below stand the mark's number, its place
  * from the datum end and the diameter there.
  */
 public final class MarkingStick {
@@ -20,23 +19,41 @@ public final class MarkingStick {
     private static final double TICK_FROM_MM = 10;
     private static final double LINE_TO_MM = 16;
 
-    /** A diameter this near a mark is written with it. */
-    private static final double SAME_MM = 0.01;
+    /** A notch takes a pencil's point: this wide at the edge, less where marks crowd, and as deep as half its width. */
+    private static final double NOTCH_MM = 2.4;
+
+    /** Of the room between two marks their notches take this much, so that a tooth is left between them. */
+    private static final double NOTCH_SHARE = 0.8;
 
     private final Pattern pattern;
     private final UnitSystem units;
+    private final Edge edge;
     private final double padMm;
 
-    private MarkingStick(Pattern pattern, UnitSystem units, double padMm) {
+    private MarkingStick(Pattern pattern, UnitSystem units, Edge edge, double padMm) {
         this.pattern = pattern;
         this.units = units;
+        this.edge = edge;
         this.padMm = padMm;
     }
 
+    /** How the marks meet the stick's edge. */
+    public enum Edge {
+        /** A line up to the edge, to pencil beside. */
+        LINES,
+        /** A notch in the edge that holds the pencil while the piece turns by hand. */
+        NOTCHES
+    }
+
+    /** With lines at the marks. */
     public static MarkingStick of(Pattern pattern, UnitSystem units) {
-        double needed = Flags.closestMm(new MarkingStick(pattern, units, 0).flags());
+        return of(pattern, units, Edge.LINES);
+    }
+
+    public static MarkingStick of(Pattern pattern, UnitSystem units, Edge edge) {
+        double needed = Flags.closestMm(new MarkingStick(pattern, units, edge, 0).flags());
         double pad = Math.max(LEAST_PAD_MM, (needed - pattern.length().mm()) / 2 + 2);
-        return new MarkingStick(pattern, units, pad);
+        return new MarkingStick(pattern, units, edge, pad);
     }
 
     /** Where the datum end lies in the drawing, from its left edge. */
@@ -62,7 +79,7 @@ public final class MarkingStick {
         Flags flags = Flags.between(1, widthMm - 1, flags());
         double height = LINE_TO_MM + flags.depthMm() + 1;
         List<Shape> shapes = new ArrayList<>();
-        shapes.add(Path.line(Pen.CUT, 0, EDGE_MM, widthMm, EDGE_MM));
+        shapes.add(upperEdge(widthMm));
         shapes.add(Path.line(Pen.FINE, 0, height - 0.2, widthMm, height - 0.2));
         shapes.addAll(names());
         shapes.addAll(ticks());
@@ -75,6 +92,44 @@ public final class MarkingStick {
         return new Svg(Length.ofMm(widthMm), Length.ofMm(height), title, shapes);
     }
 
+    /** Straight, or cut in at each mark; the notch's point is the mark. */
+    private Path upperEdge(double widthMm) {
+        if (edge == Edge.LINES) {
+            return Path.line(Pen.CUT, 0, EDGE_MM, widthMm, EDGE_MM);
+        }
+        List<Mark> marks = pattern.marks();
+        double[] xy = new double[6 * marks.size() + 4];
+        xy[1] = EDGE_MM;
+        int at = 2;
+        for (int i = 0; i < marks.size(); i++) {
+            double x = x(marks.get(i).place());
+            double half = halfNotchMm(marks, i);
+            for (double[] point : new double[][] {{x - half, 0}, {x, half}, {x + half, 0}}) {
+                xy[at++] = point[0];
+                xy[at++] = EDGE_MM + point[1];
+            }
+        }
+        xy[at] = widthMm;
+        xy[at + 1] = EDGE_MM;
+        return Path.through(Pen.LINE, xy);
+    }
+
+    private static double halfNotchMm(List<Mark> marks, int mark) {
+        double nearest = Double.POSITIVE_INFINITY;
+        for (int other : new int[] {mark - 1, mark + 1}) {
+            if (other >= 0 && other < marks.size()) {
+                nearest = Math.min(
+                        nearest,
+                        marks.get(other)
+                                .place()
+                                .minus(marks.get(mark).place())
+                                .abs()
+                                .mm());
+            }
+        }
+        return Math.min(NOTCH_MM, NOTCH_SHARE * nearest) / 2;
+    }
+
     private double x(Length place) {
         return padMm + place.mm();
     }
@@ -84,7 +139,8 @@ public final class MarkingStick {
         for (Mark mark : pattern.marks()) {
             boolean end = mark.kind() == Mark.Kind.END;
             double x = x(mark.place());
-            out.add(Path.line(end ? Pen.LINE : Pen.FINE, x, EDGE_MM, x, LINE_TO_MM));
+            double from = edge == Edge.LINES ? EDGE_MM : EDGE_MM + NOTCH_MM / 2;
+            out.add(Path.line(end ? Pen.LINE : Pen.FINE, x, from, x, LINE_TO_MM));
         }
         return out;
     }
@@ -121,52 +177,6 @@ public final class MarkingStick {
     }
 
     private List<Flags.Flag> flags() {
-        List<Mark> marks = pattern.marks();
-        List<Sizes.Size> sizes = Sizes.of(pattern);
-        List<Flags.Flag> out = new ArrayList<>();
-        int next = 0;
-        for (int i = 0; i < marks.size(); i++) {
-            Mark mark = marks.get(i);
-            while (next < sizes.size()
-                    && sizes.get(next).place().mm() < mark.place().mm() - SAME_MM) {
-                out.add(sizeAlone(sizes.get(next++), "Ø "));
-            }
-            boolean here = next < sizes.size() && isAt(sizes.get(next), mark);
-            out.add(atMark(i, mark, here ? diameter(sizes.get(next++)) + "   " : ""));
-            while (next < sizes.size() && isAt(sizes.get(next), mark)) {
-                out.add(sizeAlone(sizes.get(next++), "→ Ø ")); // the far side of a shoulder
-            }
-        }
-        while (next < sizes.size()) {
-            out.add(sizeAlone(sizes.get(next++), "Ø "));
-        }
-        return out;
-    }
-
-    private static boolean isAt(Sizes.Size size, Mark mark) {
-        return size.place().minus(mark.place()).abs().mm() <= SAME_MM;
-    }
-
-    private String diameter(Sizes.Size size) {
-        return "Ø " + Figures.bare(size.diameter(), units);
-    }
-
-    private Flags.Flag sizeAlone(Sizes.Size size, String before) {
-        return new Flags.Flag(
-                x(size.place()),
-                "",
-                before + Figures.bare(size.diameter(), units),
-                "diameter " + Figures.both(size.diameter(), units),
-                Map.of("class", "size"));
-    }
-
-    /** The label reads upwards, so that what stands last is nearest the mark. */
-    private Flags.Flag atMark(int number, Mark mark, String diameter) {
-        return new Flags.Flag(
-                x(mark.place()),
-                Integer.toString(number),
-                diameter + Figures.bare(mark.place(), units),
-                "mark %d: %s, %s".formatted(number, mark.label(), Figures.both(mark.place(), units)),
-                Map.of("class", "mark", "data-mark", Integer.toString(number)));
+        return PieceFlags.of(pattern, units, padMm);
     }
 }

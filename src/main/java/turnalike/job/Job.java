@@ -19,6 +19,7 @@ import turnalike.wood.Wood;
  * @param lossRate share of blanks that come to nothing, 0 to 0.9
  * @param tolerances how near is near enough
  * @param cutting what is left on while the work goes on
+ * @param wishes the turner's own choices for laying out; with the pattern and the tolerances they leave a sound plan
  * @param likeness how much each kind of measure counts to the eye
  * @param checks where a caliper is laid on every piece, in the order of the columns {@code d1}, {@code d2}, …
  * @param frame what the set goes into, if the job says
@@ -32,6 +33,7 @@ public record Job(
         double lossRate,
         Tolerances tolerances,
         Cutting cutting,
+        LayoutWishes wishes,
         Weights likeness,
         List<CheckPlace> checks,
         Optional<JobFrame> frame) {

@@ -54,8 +54,13 @@ final class JobReader {
         Optional<Double> lossPct = fields.numberOr("loss_pct", 100 * Spares.USUAL_LOSS_RATE, 0, 90);
         Optional<Tolerances> tolerances = fields.objectOrEmpty("tolerances").flatMap(JobReader::tolerances);
         Optional<Cutting> cutting = fields.objectOrEmpty("allowances").flatMap(JobReader::cutting);
+        Optional<LayoutWishes> wishes =
+                fields.objectOrEmpty("settings").flatMap(each -> SettingsReader.read(each, pattern));
         Optional<Weights> likeness = fields.objectOrEmpty("likeness").flatMap(JobReader::likeness);
         fields.refuseUnknown();
+        if (reading.count() == 0) {
+            SettingsReader.obstacles(pattern.orElseThrow(), wishes.orElseThrow(), tolerances.orElseThrow(), reading);
+        }
         if (reading.count() > 0) {
             return Optional.empty();
         }
@@ -68,6 +73,7 @@ final class JobReader {
                 lossPct.orElseThrow() / 100,
                 tolerances.orElseThrow(),
                 cutting.orElseThrow(),
+                wishes.orElseThrow(),
                 likeness.orElseThrow(),
                 checks,
                 frame.map(each -> counterweight.map(each::withCounterweightAt).orElse(each))));
@@ -87,12 +93,13 @@ final class JobReader {
     private static Optional<Tolerances> tolerances(Fields fields) {
         Tolerances usual = Tolerances.USUAL;
         Optional<Length> mark = fields.positiveOr("mark", usual.mark());
+        Optional<Length> markLimit = fields.positiveOr("mark_limit", Tolerances.limitFor(mark.orElseGet(usual::mark)));
         Optional<Length> diameter = fields.positiveOr("diameter", usual.diameter());
         Optional<Double> massPct = fields.numberOr("mass_pct", usual.massPct(), 0, 100);
         Optional<Double> scale = fields.numberOr("scale_g", usual.scale().grams(), 0, 1000);
         fields.refuseUnknown();
-        return mark.flatMap(m -> diameter.flatMap(
-                d -> massPct.flatMap(pct -> scale.map(g -> new Tolerances(m, d, pct, Mass.ofGrams(g))))));
+        return mark.flatMap(m -> markLimit.flatMap(limit -> diameter.flatMap(
+                d -> massPct.flatMap(pct -> scale.map(g -> new Tolerances(m, limit, d, pct, Mass.ofGrams(g)))))));
     }
 
     private static Optional<Weights> likeness(Fields fields) {

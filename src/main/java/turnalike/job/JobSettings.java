@@ -11,6 +11,7 @@ import turnalike.settings.DividerOutcome;
 import turnalike.settings.DividerPlan;
 import turnalike.settings.DividerProblem;
 import turnalike.settings.Dividers;
+import turnalike.settings.OtherUses;
 import turnalike.settings.SizedDiameter;
 import turnalike.units.Length;
 import turnalike.units.Working;
@@ -20,30 +21,56 @@ import turnalike.units.Working;
  *
  * @param dividers the openings that reach every mark
  * @param calipers the openings that size every diameter
- * @param workings how both were found
+ * @param otherUses for each divider setting, what else it is good for
+ * @param tenons the wrenches that size each tenon which is measured
+ * @param workings how they were found
  */
-public record JobSettings(DividerPlan dividers, List<CaliperSetting> calipers, List<Working> workings) {
+public record JobSettings(
+        DividerPlan dividers,
+        List<CaliperSetting> calipers,
+        List<OtherUses> otherUses,
+        List<TenonFit> tenons,
+        List<Working> workings) {
     public JobSettings {
         calipers = List.copyOf(calipers);
+        otherUses = List.copyOf(otherUses);
+        tenons = List.copyOf(tenons);
         workings = List.copyOf(workings);
     }
 
     static JobSettings of(Job job, List<Mark> marks, Effort effort) {
-        List<Length> places = marks.stream().map(Mark::place).toList();
-        DividerProblem problem = DividerProblem.of(places, job.units())
-                .withMarkError(job.tolerances().mark());
+        DividerProblem problem = job.wishes().dividers(marks, job.tolerances(), job.units());
         DividerOutcome outcome = Dividers.solve(problem, effort);
-        // With three steps allowed and no wishes, stepping each mark from an end is always sound.
+        // A job whose wishes leave no plan is refused when it is read.
         DividerPlan dividers = outcome.findPlan().orElseThrow();
-        List<CaliperSetting> calipers =
-                Calipers.group(sized(job), Length.ZERO, job.cutting().sizing());
+        List<CaliperSetting> calipers = Calipers.group(
+                sized(job), job.tolerances().diameter(), job.cutting().sizing());
         List<Working> workings = new ArrayList<>(dividers.workings());
-        workings.add(new Working(
+        workings.add(caliperWorking(job));
+        List<TenonFit> fits = TenonFit.list(job.pattern());
+        if (!fits.isEmpty()) {
+            workings.add(TenonFit.WORKING);
+        }
+        return new JobSettings(dividers, calipers, otherUses(job, dividers, calipers), fits, workings);
+    }
+
+    private static Working caliperWorking(Job job) {
+        String tolerance = job.tolerances().diameter().format(job.units());
+        return new Working(
                 "caliper openings",
-                "finished diameter + sizing allowance; equal diameters share one opening",
-                Working.COMMON_PRACTICE,
-                "sized over, then cut to the line; the sanding allowance lies within the sizing allowance"));
-        return new JobSettings(dividers, calipers, workings);
+                ("finished diameter + sizing allowance; one opening serves every diameter for which it is within %s of that and not"
+                                + " below the finished size; the fewest that serve all")
+                        .formatted(tolerance),
+                Working.COMMON_PRACTICE + "; fewest by the greedy rule for interval stabbing, from memory",
+                "exact; sized over, then cut to the line; the sanding allowance lies within the sizing allowance");
+    }
+
+    private static List<OtherUses> otherUses(Job job, DividerPlan dividers, List<CaliperSetting> calipers) {
+        List<Length> widths =
+                job.pattern().members().stream().map(Member::length).toList();
+        return dividers.settings().stream()
+                .map(setting -> OtherUses.of(setting.opening(), widths, calipers, DividerProblem.MATCH_TOLERANCE))
+                .toList();
     }
 
     /** Every diameter that is measured; what is done by eye is not. */

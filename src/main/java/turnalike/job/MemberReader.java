@@ -149,12 +149,14 @@ final class MemberReader {
         Optional<Length> length = fields.length("length");
         Optional<Length> diameter = fields.length("diameter");
         Optional<Length> chamfer = fields.lengthOr("chamfer", Length.ZERO);
+        Optional<Length> hole = fields.has("hole") ? fields.length("hole") : Optional.empty();
         return both(
                 length,
                 diameter,
-                (l, d) -> chamfer.flatMap(c -> sound(fields, Tenon.faults(l, d, c))
-                        ? Optional.of(new Tenon(l, d, c, details))
-                        : Optional.empty()));
+                (l, d) -> chamfer.flatMap(
+                        c -> sound(fields, Tenon.faults(l, d, c)) && sound(fields, Tenon.holeFaults(d, hole))
+                                ? Optional.of(new Tenon(l, d, c, hole, details))
+                                : Optional.empty()));
     }
 
     private static Optional<Member> swell(Fields fields, Details details, Length stockSize) {

@@ -4,10 +4,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import turnalike.pattern.Mark;
-import turnalike.settings.CaliperSetting;
-import turnalike.settings.DividerSetting;
-import turnalike.settings.DividerStep;
-import turnalike.settings.MarkError;
 import turnalike.solid.Solid;
 import turnalike.stock.Blank;
 import turnalike.stock.CornerCut;
@@ -28,7 +24,7 @@ public final class PlanJson {
         for (Mark mark : plan.marks()) {
             marks.addObject().put("mm", mark.place().mm()).put("label", mark.label());
         }
-        settings(root.putObject("settings"), plan);
+        SettingsJson.write(root.putObject("settings"), plan.settings(), plan.marks());
         stock(root.putObject("stock"), plan.stock());
         weights(root.putArray("weights"), plan.weights());
         ArrayNode warnings = root.putArray("warnings");
@@ -46,41 +42,6 @@ public final class PlanJson {
         node.put("balance_mm", solid.balance().mm());
         node.put("spin_inertia_g_mm2", solid.spinInertiaGMm2());
         node.put("swing_inertia_g_mm2", solid.swingInertiaGMm2());
-    }
-
-    private static void settings(ObjectNode node, Plan plan) {
-        JobSettings settings = plan.settings();
-        ArrayNode dividers = node.putArray("dividers");
-        for (DividerSetting each : settings.dividers().settings()) {
-            ObjectNode divider = dividers.addObject().put("mm", each.opening().mm());
-            ArrayNode steps = divider.putArray("steps");
-            for (DividerStep step : each.steps()) {
-                steps.addObject()
-                        .put("from", step.from())
-                        .put("to", step.to())
-                        .put("from_mm", plan.marks().get(step.from()).place().mm())
-                        .put("to_mm", plan.marks().get(step.to()).place().mm());
-            }
-        }
-        ArrayNode calipers = node.putArray("calipers");
-        for (CaliperSetting each : settings.calipers()) {
-            ObjectNode caliper = calipers.addObject().put("mm", each.opening().mm());
-            caliper.put("finished_mm", each.finished().mm());
-            ArrayNode members = caliper.putArray("members");
-            each.members().forEach(members::add);
-        }
-        node.put("worst_mark_error_mm", settings.dividers().worst().mm());
-        node.put("fewest_proven", settings.dividers().fewestProven());
-        node.put("fewest_at_least", settings.dividers().lowerBound());
-        ArrayNode errors = node.putArray("mark_errors");
-        for (MarkError each : settings.dividers().errors()) {
-            errors.addObject()
-                    .put("mark", each.mark())
-                    .put("steps", each.steps())
-                    .put("worst_mm", each.worst().mm())
-                    .put("root_sum_square_mm", each.rootSumSquare().mm())
-                    .put("from_the_stick", each.fromTheStick());
-        }
     }
 
     private static void stock(ObjectNode node, StockPlan stock) {

@@ -1,5 +1,6 @@
 package turnalike.job;
 
+import turnalike.settings.DividerProblem;
 import turnalike.units.Length;
 import turnalike.units.Mass;
 
@@ -7,16 +8,23 @@ import turnalike.units.Mass;
  * How near is near enough.
  *
  * @param mark how far one pencil line may be off, each time it is stepped
+ * @param markLimit the greatest worst-case error a mark may collect
  * @param diameter how far a finished diameter may be off
  * @param massPct the set's heaviest less its lightest, as a percentage of its mean
  * @param scale the smallest step the scale shows
  */
-public record Tolerances(Length mark, Length diameter, double massPct, Mass scale) {
+public record Tolerances(Length mark, Length markLimit, Length diameter, double massPct, Mass scale) {
     /** What a job that says nothing gets. The mark's 0.25 mm and the scale's 0.1 g are the file format's; the rest common practice. */
-    public static final Tolerances USUAL = new Tolerances(Length.ofMm(0.25), Length.ofMm(0.4), 2, Mass.ofGrams(0.1));
+    public static final Tolerances USUAL =
+            new Tolerances(Length.ofMm(0.25), limitFor(Length.ofMm(0.25)), Length.ofMm(0.4), 2, Mass.ofGrams(0.1));
 
     /** A mass tolerance of nothing would make any difference of mass endless; this is as near as likeness goes. */
     private static final double LEAST_MASS_PCT = 1e-6;
+
+    /** The limit that goes with a mark's error unless the job gives one: three steps in a row. */
+    static Length limitFor(Length mark) {
+        return mark.times(DividerProblem.LIMIT_IN_MARK_ERRORS);
+    }
 
     /** The tolerances in which likeness counts. */
     public turnalike.pieces.Tolerances forLikeness() {

@@ -2,6 +2,7 @@ package turnalike.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import turnalike.outline.Curve;
 import turnalike.outline.Line;
 import turnalike.units.Length;
@@ -12,10 +13,35 @@ import turnalike.units.Length;
  * @param length along the axis, chamfer included; above zero
  * @param diameter finished, above zero
  * @param chamfer along the axis and on the radius alike; zero for none, at most half the length and half the diameter
+ * @param hole the diameter of the hole it enters, when told; the tenon is not larger
  */
-public record Tenon(Length length, Length diameter, Length chamfer, Details details) implements Member {
+public record Tenon(Length length, Length diameter, Length chamfer, Optional<Length> hole, Details details)
+        implements Member {
     public Tenon {
         Faults.refuse("tenon", faults(length, diameter, chamfer));
+        Faults.refuse("tenon", holeFaults(diameter, hole));
+    }
+
+    /** A tenon whose hole is not told. */
+    public Tenon(Length length, Length diameter, Length chamfer, Details details) {
+        this(length, diameter, chamfer, Optional.empty(), details);
+    }
+
+    /** What a hole of that size cannot be. */
+    public static List<Fault> holeFaults(Length diameter, Optional<Length> hole) {
+        if (hole.isEmpty()) {
+            return List.of();
+        }
+        Length size = hole.get();
+        return new Faults()
+                .positive("hole", size)
+                .when(
+                        size.isPositive() && diameter.mm() > size.mm() * (1 + 1e-12),
+                        "hole",
+                        "does not take the tenon, was %s with a tenon of %s"
+                                .formatted(Faults.print(size), Faults.print(diameter)),
+                        "make the tenon smaller or bore a larger hole")
+                .list();
     }
 
     public static List<Fault> faults(Length length, Length diameter, Length chamfer) {

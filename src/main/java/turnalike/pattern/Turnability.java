@@ -29,6 +29,9 @@ public final class Turnability {
     /** A neck below this share of the heaviest part inboard of it carries that part's cutting forces on too little wood. */
     static final double NECK_TO_HEAVY_PART = 0.4;
 
+    /** Wood glue bridges no more play than about this on the diameter. */
+    static final Length LOOSEST_TENON = Length.ofMm(0.5);
+
     private Turnability() {}
 
     /** All warnings, member by member from the datum end, then those about necks. */
@@ -45,6 +48,8 @@ public final class Turnability {
                 joint(placed, run.get(i + 1), startRadius(run.get(i + 1))).ifPresent(out::add);
             }
             strayTenon(placed, run.size()).ifPresent(out::add);
+            loose(placed).ifPresent(out::add);
+            holeless(placed, run).ifPresent(out::add);
         }
         for (Neck neck : Necks.of(pattern.outline())) {
             slender(neck, pattern, run).ifPresent(out::add);
@@ -108,14 +113,37 @@ public final class Turnability {
         return Optional.empty();
     }
 
+    private static Optional<Warning> loose(Placed placed) {
+        if (!(placed.member() instanceof Tenon tenon) || tenon.hole().isEmpty()) {
+            return Optional.empty();
+        }
+        Length play = tenon.hole().get().minus(tenon.diameter());
+        return when(
+                play.compareTo(LOOSEST_TENON) > 0,
+                placed,
+                "is %s thinner than its hole; a tenon that rattles is held by glue alone, so turn it to the hole or wedge it"
+                        .formatted(print(play)));
+    }
+
+    /** Once one tenon's hole is told, a tenon without one was likely forgotten. */
+    private static Optional<Warning> holeless(Placed placed, List<Placed> run) {
+        boolean forgotten = placed.member() instanceof Tenon tenon
+                && tenon.hole().isEmpty()
+                && run.stream()
+                        .anyMatch(each -> each.member() instanceof Tenon other
+                                && other.hole().isPresent());
+        return when(forgotten, placed, "has no hole given; one of the tenon's own size is taken for it");
+    }
+
     private static Optional<Warning> strayTenon(Placed placed, int count) {
         boolean inside = placed.number() > 1 && placed.number() < count;
-        return when(
-                inside
-                        && placed.member() instanceof Tenon tenon
-                        && tenon.chamfer().isPositive(),
-                placed,
-                "stands inside the run, so its chamfer is left off: only a free end has one");
+        if (!inside || !(placed.member() instanceof Tenon tenon)) {
+            return Optional.empty();
+        }
+        String chamfer = tenon.chamfer().isPositive() ? "; its chamfer is left off: only a free end has one" : "";
+        return Optional.of(new Warning(
+                placed.where(),
+                "stands inside the run, where no hole can take it: move it to an end or make it a cylinder" + chamfer));
     }
 
     private static Optional<Warning> slender(Neck neck, Pattern pattern, List<Placed> run) {

@@ -13,8 +13,8 @@ public final class Calipers {
      * The fewest openings for these diameters, the smallest first. Each member is sized to its finished diameter and the sizing
      * allowance (within which the sanding allowance lies), and cut to the line afterwards. An opening may serve a member when it is
      * within the tolerance of what that member wants, and never below its finished diameter, as wood cut away does not come back.
-     * The opening is the middle of the least and the greatest wanted in its group, or as much more as the last rule asks; so equal
-     * diameters get exactly what they want.
+     * The opening is as large as the group allows, what its greatest wants at most: so equal diameters get exactly what they want, and
+     * none that differs by no more than the tolerance is left with less than the allowance.
      *
      * <p>Each diameter allows an interval of openings, all of one width, and the fewest points that meet every interval are found by taking
      * them in order and opening a new group at the first that the last group's point cannot meet: exact (the greedy rule for
@@ -41,16 +41,16 @@ public final class Calipers {
             while (end < rising.size() && rising.get(end).finished().mm() - least <= above + below + Spans.SLACK_MM) {
                 end++;
             }
-            settings.add(setting(rising.subList(start, end), below, sizingAllowance));
+            settings.add(setting(rising.subList(start, end), tolerance, sizingAllowance));
             start = end;
         }
         return List.copyOf(settings);
     }
 
-    private static CaliperSetting setting(List<SizedDiameter> group, double below, Length sizingAllowance) {
+    private static CaliperSetting setting(List<SizedDiameter> group, Length tolerance, Length sizingAllowance) {
         double least = group.get(0).finished().mm();
         double greatest = group.get(group.size() - 1).finished().mm();
-        Length finished = Length.ofMm(Math.max((least + greatest) / 2, greatest - below));
+        Length finished = Length.ofMm(Math.min(greatest, least + tolerance.mm()));
         Length opening = finished.plus(sizingAllowance);
         List<Integer> members =
                 group.stream().map(SizedDiameter::member).distinct().sorted().toList();

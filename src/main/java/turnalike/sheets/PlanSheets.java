@@ -3,9 +3,15 @@ package turnalike.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import turnalike.drawing.MarkingStick;
+import turnalike.drawing.PieceDxf;
 import turnalike.job.Job;
 import turnalike.job.Plan;
+import turnalike.job.TenonFit;
+import turnalike.pattern.Pattern;
 import turnalike.pattern.Warning;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
@@ -21,7 +27,23 @@ public final class PlanSheets {
 
     /** The full-size marking stick, in strips that fit the paper. */
     public static Sheet markingStick(Plan plan, Paper paper) {
-        return StickSheets.of(plan.job().pattern(), plan.job().units(), paper);
+        MarkingStick.Edge edge = plan.job().wishes().notched() ? MarkingStick.Edge.NOTCHES : MarkingStick.Edge.LINES;
+        return StickSheets.of(plan.job().pattern(), plan.job().units(), edge, paper);
+    }
+
+    /** The full-size checking template, in strips that fit the paper. */
+    public static Sheet checkingTemplate(Plan plan, Paper paper) {
+        return TemplateSheets.of(plan.job().pattern(), plan.job().units(), paper);
+    }
+
+    /** What a laser or router takes, by file name. */
+    public static Map<String, String> dxf(Plan plan) {
+        Pattern pattern = plan.job().pattern();
+        return Map.of(
+                "outline.dxf",
+                PieceDxf.outline(pattern),
+                "checking-template.dxf",
+                PieceDxf.template(pattern, plan.job().units()));
     }
 
     private static BenchCardContent content(Plan plan) {
@@ -91,10 +113,22 @@ public final class PlanSheets {
         List<String> out = new ArrayList<>();
         out.add(
                 "Guards on, face shield on, stock sound and tight, start slow. Stop the lathe to set calipers on a square.");
+        tenons(plan).ifPresent(out::add);
         for (Warning warning : plan.warnings()) {
             out.add(capital(warning.where()) + ": " + warning.what() + ".");
         }
         return out;
+    }
+
+    private static Optional<String> tenons(Plan plan) {
+        String wrenches = plan.settings().tenons().stream()
+                .filter(tenon -> !tenon.wrenches().isEmpty())
+                .map(tenon -> "member %d with a %s open-end wrench"
+                        .formatted(tenon.member() + 1, tenon.wrenches().get(0).name()))
+                .collect(Collectors.joining(", "));
+        return wrenches.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Size the tenons: %s; %s.".formatted(wrenches, TenonFit.CAUTION));
     }
 
     private static String capital(String text) {

@@ -1,203 +1,41 @@
 package turnalike.sheets;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import turnalike.drawing.CheckBars;
-import turnalike.drawing.Lettering;
-import turnalike.drawing.Lines;
 import turnalike.drawing.MarkingStick;
-import turnalike.drawing.Path;
-import turnalike.drawing.Pen;
-import turnalike.drawing.Shape;
-import turnalike.drawing.Svg;
-import turnalike.drawing.Words;
 import turnalike.pattern.Pattern;
-import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
-/**
- * The full-size marking stick cut into strips that fit the paper. Neighbouring strips both show the joint and a stretch beyond it, with
- * the same line to lay one over the other; the joints lie at round distances from the datum end, so that a rule finds a slip.
- */
+/** The full-size marking stick, in strips that fit the paper. */
 public final class StickSheets {
-    private static final double OVERLAP_MM = 12;
-    private static final double HEAD_MM = 16;
-    private static final double LABEL_MM = 8;
-    private static final double JOINT_MM = 14;
+    private StickSheets() {}
 
-    /** A joint nearer to a mark than this is moved, if there is a better place within so many steps back. */
-    private static final double CLEAR_MM = 6;
-
-    private static final int LOOK_BACK = 9;
-
-    private final Pattern pattern;
-    private final UnitSystem units;
-    private final Paper paper;
-    private final MarkingStick stick;
-    private final Svg drawing;
-
-    private StickSheets(Pattern pattern, UnitSystem units, Paper paper) {
-        this.pattern = pattern;
-        this.units = units;
-        this.paper = paper;
-        this.stick = MarkingStick.of(pattern, units);
-        this.drawing = stick.svg();
+    /** The stick with pencil lines at its marks. */
+    public static Sheet of(Pattern pattern, UnitSystem units, Paper paper) {
+        return of(pattern, units, MarkingStick.Edge.LINES, paper);
     }
 
     /** The stick on landscape pages. Its SVG is the whole stick in one piece. */
-    public static Sheet of(Pattern pattern, UnitSystem units, Paper paper) {
-        return new StickSheets(pattern, units, paper).sheet();
-    }
-
-    private Sheet sheet() {
-        List<Strip> strips = strips();
-        int perPage = perPage();
-        int pageCount = (strips.size() + perPage - 1) / perPage;
-        List<PdfPages.Page> pages = new ArrayList<>();
-        for (int page = 0; page < pageCount; page++) {
-            List<Strip> here = strips.subList(page * perPage, Math.min(strips.size(), (page + 1) * perPage));
-            pages.add(page(here, "page %d of %d".formatted(page + 1, pageCount), strips.size()));
-        }
-        String name = "marking-stick-" + paper.label().toLowerCase(Locale.ROOT).replace(' ', '-');
-        return new Sheet(name, "Marking stick: " + pattern.name(), List.of(drawing), pages);
-    }
-
-    /**
-     * One strip.
-     *
-     * @param number from 1
-     * @param from where its window starts in the stick's drawing
-     * @param to where it ends
-     * @param joints the joints it shows, one at each end that has a neighbour, in the stick's drawing
-     */
-    private record Strip(int number, Length from, Length to, List<Joint> joints) {}
-
-    private record Joint(int number, Length at) {}
-
-    private Length printable() {
-        return paper.landscape().width().minus(Paper.MARGIN.times(2));
-    }
-
-    private int perPage() {
-        double room = paper.landscape().height().minus(Paper.MARGIN.times(2)).mm()
-                - HEAD_MM
-                - CheckBars.svg().height().mm();
-        return Math.max(1, (int) (room / (drawing.height().mm() + LABEL_MM)));
-    }
-
-    /**
-     * The next joint's place from the datum end: a whole centimetre or half inch, as far along as the paper lets it be, and drawn back a
-     * little when a mark or a diameter would lie so near that its line and the joint's are taken for one another.
-     *
-     * @param startMm where the strip's own window starts in the drawing
-     */
-    private double nextJointMm(double startMm) {
-        double step = units == UnitSystem.INCH ? Length.MM_PER_INCH / 2 : 10;
-        double datum = stick.datum().mm();
-        double farthest = startMm + printable().mm() - OVERLAP_MM - datum;
-        double best = Math.floor(farthest / step + 1e-9) * step;
-        double bestClear = -1;
-        for (int back = 0; back < LOOK_BACK; back++) {
-            double place = (Math.floor(farthest / step + 1e-9) - back) * step;
-            double clear = Math.min(CLEAR_MM, clearMm(place));
-            if (place + datum > startMm + 2 * OVERLAP_MM + step && clear > bestClear) {
-                best = place;
-                bestClear = clear;
-            }
-        }
-        return best;
-    }
-
-    private double clearMm(double placeMm) {
-        return stick.listPlaces().stream()
-                .mapToDouble(place -> Math.abs(place.mm() - placeMm))
-                .min()
-                .orElse(CLEAR_MM);
-    }
-
-    private List<Strip> strips() {
-        List<Joint> joints = new ArrayList<>();
-        double from = 0;
-        while (drawing.width().mm() - from > printable().mm()) {
-            Length at = stick.datum().plus(Length.ofMm(nextJointMm(from)));
-            joints.add(new Joint(joints.size() + 1, at));
-            from = at.mm() - OVERLAP_MM;
-        }
-        List<Strip> out = new ArrayList<>();
-        for (int i = 0; i <= joints.size(); i++) {
-            List<Joint> shown = joints.subList(Math.max(0, i - 1), Math.min(joints.size(), i + 1));
-            Length start = i == 0 ? Length.ZERO : joints.get(i - 1).at().minus(Length.ofMm(OVERLAP_MM));
-            Length end =
-                    i == joints.size() ? drawing.width() : joints.get(i).at().plus(Length.ofMm(OVERLAP_MM));
-            out.add(new Strip(i + 1, start, end, List.copyOf(shown)));
-        }
-        return out;
-    }
-
-    private PdfPages.Page page(List<Strip> strips, String pageOf, int stripCount) {
-        Paper.Format format = paper.landscape();
-        double margin = Paper.MARGIN.mm();
-        List<Shape> marks = new ArrayList<>(heading(format, pageOf));
-        List<Placement> placed = new ArrayList<>();
-        double top = margin + HEAD_MM;
-        for (Strip strip : strips) {
-            Length down = Length.ofMm(top + LABEL_MM);
-            Placement.Window window = new Placement.Window(strip.from(), strip.to());
-            placed.add(Placement.part(drawing, window, Paper.MARGIN, down));
-            marks.addAll(labels(strip, top, stripCount));
-            top += LABEL_MM + drawing.height().mm();
-        }
-        Svg check = CheckBars.svg();
-        Length checkAt = format.height().minus(Paper.MARGIN).minus(check.height());
-        placed.add(Placement.whole(check, Paper.MARGIN, checkAt));
-        placed.add(Placement.whole(new Svg(format.width(), format.height(), pageOf, marks), Length.ZERO, Length.ZERO));
-        return new PdfPages.Page(format, placed);
-    }
-
-    private List<Shape> heading(Paper.Format format, String pageOf) {
-        double left = Paper.MARGIN.mm();
-        double right = format.width().minus(Paper.MARGIN).mm();
-        double room = right - left - Lettering.STRONG.widthMm(pageOf) - 6;
-        String title = Lines.cut("Marking stick: " + pattern.name(), Lettering.HEADING, room);
-        String how =
-                "Full size; figures in %s from the datum end. Cut along the long dashes; lines that reach the edge are marks,"
-                        .formatted(units == UnitSystem.INCH ? "inches" : "millimetres");
-        return List.of(
-                Words.of(Lettering.HEADING, left, left + 4, title),
-                Words.ending(Lettering.STRONG, right, left + 4, pageOf),
-                Words.of(Lettering.SMALL, left, left + 9, how),
-                Words.of(
-                        Lettering.SMALL,
-                        left,
-                        left + 13,
-                        "short thick ticks show where to take a diameter (Ø). Lay joint upon joint, line on line."));
-    }
-
-    private List<Shape> labels(Strip strip, double topMm, int stripCount) {
-        List<Shape> out = new ArrayList<>();
-        double left = Paper.MARGIN.mm();
-        if (stripCount > 1) {
-            String text = "strip %d of %d".formatted(strip.number(), stripCount);
-            double middle = left + strip.to().minus(strip.from()).mm() / 2;
-            out.add(Words.centred(Lettering.NUMBER, middle, topMm + 5, text));
-        }
-        for (Joint joint : strip.joints()) {
-            double x = left + joint.at().minus(strip.from()).mm();
-            double edge = topMm + LABEL_MM + stick.edge().mm();
-            double bottom = topMm + LABEL_MM + drawing.height().mm();
-            // In two pieces, so that it strikes no label through.
-            out.add(Path.line(Pen.DASHED, x, topMm + 6, x, edge + JOINT_MM));
-            out.add(Path.line(Pen.DASHED, x, bottom - 4, x, bottom));
-            out.add(Path.polygon(Pen.INK_FILL, x, edge - 2, x + 1.2, edge, x, edge + 2, x - 1.2, edge));
-            String place = joint.at().minus(stick.datum()).format(units);
-            String text = "joint %d, at %s".formatted(joint.number(), place);
-            boolean atRight = x > left + strip.to().minus(strip.from()).mm() / 2;
-            out.add(
-                    atRight
-                            ? Words.ending(Lettering.SMALL, x + OVERLAP_MM, topMm + 5, text)
-                            : Words.of(Lettering.SMALL, x - OVERLAP_MM, topMm + 5, text));
-        }
-        return out;
+    public static Sheet of(Pattern pattern, UnitSystem units, MarkingStick.Edge edge, Paper paper) {
+        MarkingStick stick = MarkingStick.of(pattern, units, edge);
+        String how = "Full size; figures in %s from the datum end. Cut along the long dashes; %s,"
+                .formatted(
+                        units == UnitSystem.INCH ? "inches" : "millimetres",
+                        switch (edge) {
+                            case LINES -> "lines that reach the edge are marks";
+                            case NOTCHES -> "cut the notches, which hold the pencil at the marks";
+                        });
+        return LongSheets.of(
+                new LongSheets.Subject(
+                        "marking-stick",
+                        "Marking stick: " + pattern.name(),
+                        List.of(
+                                how,
+                                "short thick ticks show where to take a diameter (Ø). Lay joint upon joint, line on line."),
+                        stick.svg(),
+                        stick.datum(),
+                        stick.edge(),
+                        stick.listPlaces()),
+                units,
+                paper);
     }
 }

@@ -29,6 +29,9 @@ class DrawingsTest {
                 out.add(SpindleDrawing.filling(pattern, units, Length.ofMm(300), Length.ofMm(90))
                         .svg());
                 out.add(MarkingStick.of(pattern, units).svg());
+                out.add(MarkingStick.of(pattern, units, MarkingStick.Edge.NOTCHES)
+                        .svg());
+                out.add(ProfileTemplate.of(pattern, units).svg());
             }
         }
         out.add(CheckBars.svg());
@@ -54,6 +57,9 @@ class DrawingsTest {
         Golden.check(
                 "drawing/spoke-stick-mm.svg",
                 MarkingStick.of(Samples.spoke(), UnitSystem.METRIC).svg().file());
+        Golden.check(
+                "drawing/spoke-template-mm.svg",
+                ProfileTemplate.of(Samples.spoke(), UnitSystem.METRIC).svg().file());
         Golden.check("drawing/check-bars.svg", CheckBars.svg().file());
     }
 

@@ -33,7 +33,7 @@ class CalipersTest {
     }
 
     @Test
-    void diameters_up_to_twice_the_tolerance_apart_share_the_middle() {
+    void diameters_up_to_twice_the_tolerance_apart_share_as_large_an_opening_as_the_least_allows() {
         CaliperSetting setting = group(0.4, 0.8, 20, 20.8).get(0);
         assertThat(setting.members()).containsExactly(0, 1);
         assertThat(setting.finished().mm()).isEqualTo(20.4, NOISE);
@@ -43,11 +43,23 @@ class CalipersTest {
     }
 
     @Test
+    void diameters_no_further_apart_than_the_tolerance_are_all_left_the_whole_allowance() {
+        CaliperSetting setting = group(0.4, 0.8, 20, 20.4).get(0);
+        assertThat(setting.opening().mm()).isEqualTo(21.2, NOISE);
+        assertThat(setting.leastLeft().mm()).isEqualTo(0.8, NOISE);
+    }
+
+    @Test
     void no_opening_goes_below_a_finished_diameter_even_with_a_wide_tolerance() {
         CaliperSetting setting = group(1.0, 0.2, 20, 21).get(0);
         assertThat(setting.members()).containsExactly(0, 1);
-        assertThat(setting.opening().mm()).isEqualTo(21, NOISE);
-        assertThat(setting.leastLeft().mm()).isEqualTo(0, NOISE);
+        assertThat(setting.opening().mm()).isEqualTo(21.2, NOISE);
+        assertThat(setting.leastLeft().mm()).isEqualTo(0.2, NOISE);
+        CaliperSetting farApart = group(1.0, 0.2, 20, 21.2).get(0);
+        assertThat(farApart.members()).containsExactly(0, 1);
+        assertThat(farApart.opening().mm()).isEqualTo(21.2, NOISE);
+        assertThat(farApart.leastLeft().mm()).isEqualTo(0, NOISE);
+        assertThat(group(1.0, 0.2, 20, 21.21)).hasSize(2);
     }
 
     @Test

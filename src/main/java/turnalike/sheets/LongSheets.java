@@ -1,0 +1,230 @@
+package turnalike.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import turnalike.drawing.CheckBars;
+import turnalike.drawing.Lettering;
+import turnalike.drawing.Lines;
+import turnalike.drawing.Path;
+import turnalike.drawing.Pen;
+import turnalike.drawing.Shape;
+import turnalike.drawing.Svg;
+import turnalike.drawing.Words;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+
+/**
+ * A full-size drawing as long as the piece, cut into strips that fit the paper. Neighbouring strips both show the joint and a stretch
+ * beyond it, with the same line to lay one over the other; the joints lie at round distances from the datum end, so that a rule finds a
+ * slip.
+ */
+final class LongSheets {
+    private static final double OVERLAP_MM = 12;
+    private static final double HEAD_MM = 16;
+    private static final double LABEL_MM = 8;
+    private static final double JOINT_MM = 14;
+
+    /** A joint nearer to a mark than this is moved, if there is a better place within so many steps back. */
+    private static final double CLEAR_MM = 6;
+
+    private static final int LOOK_BACK = 9;
+
+    private final Subject subject;
+    private final UnitSystem units;
+    private final Paper paper;
+    private final Svg drawing;
+
+    private LongSheets(Subject subject, UnitSystem units, Paper paper) {
+        this.subject = subject;
+        this.units = units;
+        this.paper = paper;
+        this.drawing = subject.drawing();
+    }
+
+    /**
+     * What is set on the pages.
+     *
+     * @param fileName without paper size or ending
+     * @param title above each page
+     * @param how two lines of what to do with it
+     * @param drawing at full size
+     * @param datum where the datum end lies in it, from its left edge
+     * @param edge where its upper edge lies in it, from its top: the joints begin there
+     * @param places from the datum end, which joints keep clear of
+     */
+    record Subject(
+            String fileName,
+            String title,
+            List<String> how,
+            Svg drawing,
+            Length datum,
+            Length edge,
+            List<Length> places) {
+        Subject {
+            how = List.copyOf(how);
+            places = List.copyOf(places);
+        }
+    }
+
+    /** The drawing on landscape pages. Its SVG is the whole of it in one piece. */
+    static Sheet of(Subject subject, UnitSystem units, Paper paper) {
+        return new LongSheets(subject, units, paper).sheet();
+    }
+
+    /** Whether a drawing of that height fits on a page between its heading and the check bars. */
+    static boolean fits(Length height, Paper paper) {
+        return height.mm() + LABEL_MM <= roomMm(paper);
+    }
+
+    private static double roomMm(Paper paper) {
+        return paper.landscape().height().minus(Paper.MARGIN.times(2)).mm()
+                - HEAD_MM
+                - CheckBars.svg().height().mm();
+    }
+
+    private Sheet sheet() {
+        List<Strip> strips = strips();
+        int perPage = perPage();
+        int pageCount = (strips.size() + perPage - 1) / perPage;
+        List<PdfPages.Page> pages = new ArrayList<>();
+        for (int page = 0; page < pageCount; page++) {
+            List<Strip> here = strips.subList(page * perPage, Math.min(strips.size(), (page + 1) * perPage));
+            pages.add(page(here, "page %d of %d".formatted(page + 1, pageCount), strips.size()));
+        }
+        String name = subject.fileName() + "-"
+                + paper.label().toLowerCase(Locale.ROOT).replace(' ', '-');
+        return new Sheet(name, subject.title(), List.of(drawing), pages);
+    }
+
+    /**
+     * One strip.
+     *
+     * @param number from 1
+     * @param from where its window starts in the drawing
+     * @param to where it ends
+     * @param joints the joints it shows, one at each end that has a neighbour, in the drawing
+     */
+    private record Strip(int number, Length from, Length to, List<Joint> joints) {}
+
+    private record Joint(int number, Length at) {}
+
+    private Length printable() {
+        return paper.landscape().width().minus(Paper.MARGIN.times(2));
+    }
+
+    private int perPage() {
+        return Math.max(1, (int) (roomMm(paper) / (drawing.height().mm() + LABEL_MM)));
+    }
+
+    /**
+     * The next joint's place from the datum end: a whole centimetre or half inch, as far along as the paper lets it be, and drawn back a
+     * little when a mark or a diameter would lie so near that its line and the joint's are taken for one another.
+     *
+     * @param startMm where the strip's own window starts in the drawing
+     */
+    private double nextJointMm(double startMm) {
+        double step = units == UnitSystem.INCH ? Length.MM_PER_INCH / 2 : 10;
+        double datum = subject.datum().mm();
+        double farthest = startMm + printable().mm() - OVERLAP_MM - datum;
+        double best = Math.floor(farthest / step + 1e-9) * step;
+        double bestClear = -1;
+        for (int back = 0; back < LOOK_BACK; back++) {
+            double place = (Math.floor(farthest / step + 1e-9) - back) * step;
+            double clear = Math.min(CLEAR_MM, clearMm(place));
+            if (place + datum > startMm + 2 * OVERLAP_MM + step && clear > bestClear) {
+                best = place;
+                bestClear = clear;
+            }
+        }
+        return best;
+    }
+
+    private double clearMm(double placeMm) {
+        return subject.places().stream()
+                .mapToDouble(place -> Math.abs(place.mm() - placeMm))
+                .min()
+                .orElse(CLEAR_MM);
+    }
+
+    private List<Strip> strips() {
+        List<Joint> joints = new ArrayList<>();
+        double from = 0;
+        while (drawing.width().mm() - from > printable().mm()) {
+            Length at = subject.datum().plus(Length.ofMm(nextJointMm(from)));
+            joints.add(new Joint(joints.size() + 1, at));
+            from = at.mm() - OVERLAP_MM;
+        }
+        List<Strip> out = new ArrayList<>();
+        for (int i = 0; i <= joints.size(); i++) {
+            List<Joint> shown = joints.subList(Math.max(0, i - 1), Math.min(joints.size(), i + 1));
+            Length start = i == 0 ? Length.ZERO : joints.get(i - 1).at().minus(Length.ofMm(OVERLAP_MM));
+            Length end =
+                    i == joints.size() ? drawing.width() : joints.get(i).at().plus(Length.ofMm(OVERLAP_MM));
+            out.add(new Strip(i + 1, start, end, List.copyOf(shown)));
+        }
+        return out;
+    }
+
+    private PdfPages.Page page(List<Strip> strips, String pageOf, int stripCount) {
+        Paper.Format format = paper.landscape();
+        double margin = Paper.MARGIN.mm();
+        List<Shape> marks = new ArrayList<>(heading(format, pageOf));
+        List<Placement> placed = new ArrayList<>();
+        double top = margin + HEAD_MM;
+        for (Strip strip : strips) {
+            Length down = Length.ofMm(top + LABEL_MM);
+            Placement.Window window = new Placement.Window(strip.from(), strip.to());
+            placed.add(Placement.part(drawing, window, Paper.MARGIN, down));
+            marks.addAll(labels(strip, top, stripCount));
+            top += LABEL_MM + drawing.height().mm();
+        }
+        Svg check = CheckBars.svg();
+        Length checkAt = format.height().minus(Paper.MARGIN).minus(check.height());
+        placed.add(Placement.whole(check, Paper.MARGIN, checkAt));
+        placed.add(Placement.whole(new Svg(format.width(), format.height(), pageOf, marks), Length.ZERO, Length.ZERO));
+        return new PdfPages.Page(format, placed);
+    }
+
+    private List<Shape> heading(Paper.Format format, String pageOf) {
+        double left = Paper.MARGIN.mm();
+        double right = format.width().minus(Paper.MARGIN).mm();
+        double room = right - left - Lettering.STRONG.widthMm(pageOf) - 6;
+        String title = Lines.cut(subject.title(), Lettering.HEADING, room);
+        List<Shape> out = new ArrayList<>();
+        out.add(Words.of(Lettering.HEADING, left, left + 4, title));
+        out.add(Words.ending(Lettering.STRONG, right, left + 4, pageOf));
+        for (int i = 0; i < subject.how().size(); i++) {
+            out.add(Words.of(
+                    Lettering.SMALL, left, left + 9 + 4 * i, subject.how().get(i)));
+        }
+        return out;
+    }
+
+    private List<Shape> labels(Strip strip, double topMm, int stripCount) {
+        List<Shape> out = new ArrayList<>();
+        double left = Paper.MARGIN.mm();
+        if (stripCount > 1) {
+            String text = "strip %d of %d".formatted(strip.number(), stripCount);
+            double middle = left + strip.to().minus(strip.from()).mm() / 2;
+            out.add(Words.centred(Lettering.NUMBER, middle, topMm + 5, text));
+        }
+        for (Joint joint : strip.joints()) {
+            double x = left + joint.at().minus(strip.from()).mm();
+            double edge = topMm + LABEL_MM + subject.edge().mm();
+            double bottom = topMm + LABEL_MM + drawing.height().mm();
+            // In two pieces, so that it strikes no label through.
+            out.add(Path.line(Pen.DASHED, x, topMm + 6, x, edge + JOINT_MM));
+            out.add(Path.line(Pen.DASHED, x, bottom - 4, x, bottom));
+            out.add(Path.polygon(Pen.INK_FILL, x, edge - 2, x + 1.2, edge, x, edge + 2, x - 1.2, edge));
+            String place = joint.at().minus(subject.datum()).format(units);
+            String text = "joint %d, at %s".formatted(joint.number(), place);
+            boolean atRight = x > left + strip.to().minus(strip.from()).mm() / 2;
+            out.add(
+                    atRight
+                            ? Words.ending(Lettering.SMALL, x + OVERLAP_MM, topMm + 5, text)
+                            : Words.of(Lettering.SMALL, x - OVERLAP_MM, topMm + 5, text));
+        }
+        return out;
+    }
+}
