@@ -15,6 +15,12 @@ final class Deadline implements Effort {
     }
 
     @Override
+    public Effort share(double share) {
+        long now = System.nanoTime();
+        return new Deadline(now + (long) (Math.max(0, end - now) * share));
+    }
+
+    @Override
     public boolean spent() {
         return System.nanoTime() - end >= 0;
     }

@@ -1,7 +1,5 @@
 package turnalike.effort;
 
-import java.util.concurrent.atomic.AtomicLong;
-
 /**
  * The effort a search may spend. A search asks {@link #spent()} often (it must be cheap) and, once it is, returns the best it has with
  * what it could prove.
@@ -14,6 +12,16 @@ public interface Effort {
     /** Tells whoever waits how far the search has come; by default nobody listens. Call it at most a few times a second. */
     default void report(Progress progress) {}
 
+    /**
+     * An effort that ends when that share of what is left of this one is spent, or with it, so that a later search gets the rest. One that
+     * does not know how much is left gives itself whole.
+     *
+     * @param share above 0, at most 1
+     */
+    default Effort share(double share) {
+        return this;
+    }
+
     /** No end but the proof itself. */
     static Effort unlimited() {
         return () -> false;
@@ -21,7 +29,6 @@ public interface Effort {
 
     /** Ends after being asked that many times: the same on every machine, so tests and the domain use it. */
     static Effort ofAsks(long asks) {
-        AtomicLong left = new AtomicLong(asks);
-        return () -> left.getAndDecrement() <= 0;
+        return new Asks(asks);
     }
 }

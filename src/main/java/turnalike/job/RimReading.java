@@ -38,7 +38,7 @@ record RimReading(Optional<TradeOff.Rim> rim, List<String> notes) {
                             () -> unmeasured.add(label));
         }
         int places = placement.seats().size();
-        if (places < 3 || (spokes.isEmpty() && frame.seatDepths().isEmpty())) {
+        if (!expected(frame, pieces) || (spokes.isEmpty() && frame.seatDepths().isEmpty())) {
             return new RimReading(Optional.empty(), List.of());
         }
         if (!unmeasured.isEmpty()) {
@@ -49,6 +49,13 @@ record RimReading(Optional<TradeOff.Rim> rim, List<String> notes) {
                 frame.seatDepths().isEmpty() ? Collections.nCopies(places, Length.ZERO) : frame.seatDepths();
         TradeOff.Rim rim = new TradeOff.Rim(frame.wheel(), spokes, depths, frame.givenMoments());
         return odd(rim).map(RimReading::none).orElseGet(() -> new RimReading(Optional.of(rim), List.of()));
+    }
+
+    /** Whether anything was measured that roundness could be judged by, whichever pieces are placed. */
+    static boolean expected(JobFrame.OnWheel frame, List<Piece> pieces) {
+        boolean measured = !frame.seatDepths().isEmpty()
+                || pieces.stream().anyMatch(piece -> piece.length().isPresent());
+        return frame.wheel().places() >= 3 && measured;
     }
 
     private static RimReading none(String note) {

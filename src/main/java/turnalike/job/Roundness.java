@@ -71,9 +71,8 @@ public record Roundness(
     }
 
     /**
-     * The placing comes first and may have used the effort up; a curve is drawn all the same, with about a tenth of a second's work. Measured:
-     * each ask of the search costs about n^2.5 steps, and its opening up to a hundred asks that cost little. Past some 150 places, where one
-     * step of the search is long, next to nothing is left and the curve may be a single point.
+     * The placing leaves a share of the effort, but that may be little; a curve is drawn all the same, with about a tenth of a second's work.
+     * Measured: each ask of the search costs about n^2.5 steps, and its opening up to a hundred asks that cost little.
      */
     private static Effort atLeastBriefly(Effort effort, int places) {
         double affordable = 3e6 / Math.pow(places, 2.5);

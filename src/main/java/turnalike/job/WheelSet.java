@@ -34,6 +34,11 @@ public record WheelSet(
         List<String> warnings,
         List<Working> workings)
         implements SetMatch {
+    /**
+     * Placing's share of the effort when balance will be weighed against roundness: the more, as the weighing starts from what placing found.
+     */
+    private static final double PLACING_SHARE = 0.6;
+
     public WheelSet {
         warnings = List.copyOf(warnings);
         workings = List.copyOf(workings);
@@ -50,7 +55,8 @@ public record WheelSet(
     }
 
     static WheelSet of(Job job, JobFrame.OnWheel frame, List<Piece> pieces, boolean strict, Effort effort) {
-        Placement best = WheelMatch.solve(problem(job, frame, pieces, strict), effort);
+        Effort placing = RimReading.expected(frame, pieces) ? effort.share(PLACING_SHARE) : effort;
+        Placement best = WheelMatch.solve(problem(job, frame, pieces, strict), placing);
         Seating seating = Seating.of(job.pattern(), frame.hubEnd());
         RimReading reading = RimReading.of(frame, seating, pieces, best);
         Optional<Roundness> roundness = reading.rim().map(rim -> Roundness.of(rim, best, strict, effort));

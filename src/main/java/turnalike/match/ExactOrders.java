@@ -74,7 +74,7 @@ final class ExactOrders {
      * @return whether the search came to its end
      */
     boolean search(int[] set, double radiusGMm, Effort effort, Found found) {
-        int[] ascending = sorted(set);
+        int[] ascending = sorted(set, momentsGMm);
         Narrowing narrowing = new Narrowing(radiusGMm, found);
         int n = compass.places;
         if (!free) {
@@ -85,7 +85,7 @@ final class ExactOrders {
         pieceAt[0] = still;
         int[] rest = without(ascending, n / 2);
         if (n % 2 == 1) {
-            boolean complement = mirrorComplement && evenSteps(ascending);
+            boolean complement = mirrorComplement && evenSteps(ascending, momentsGMm);
             return splits(rest, momentsGMm[still], 0, complement, effort, narrowing);
         }
         for (int i = 0; i < rest.length; i++) {
@@ -219,7 +219,7 @@ final class ExactOrders {
         return true;
     }
 
-    private int[] sorted(int[] set) {
+    static int[] sorted(int[] set, double[] momentsGMm) {
         Integer[] boxed = new Integer[set.length];
         Arrays.setAll(boxed, i -> set[i]);
         Arrays.sort(boxed, (p, q) -> Double.compare(momentsGMm[p], momentsGMm[q]));
@@ -228,7 +228,7 @@ final class ExactOrders {
         return ascending;
     }
 
-    private static int[] without(int[] pieces, int index) {
+    static int[] without(int[] pieces, int index) {
         int[] rest = new int[pieces.length - 1];
         System.arraycopy(pieces, 0, rest, 0, index);
         System.arraycopy(pieces, index + 1, rest, index, rest.length - index);
@@ -236,7 +236,7 @@ final class ExactOrders {
     }
 
     /** Whether heavy and light can be swapped without changing the unbalance: moments that lie evenly about their middle. */
-    private boolean evenSteps(int[] ascending) {
+    static boolean evenSteps(int[] ascending, double[] momentsGMm) {
         double twice = momentsGMm[ascending[0]] + momentsGMm[ascending[ascending.length - 1]];
         for (int i = 0; i < ascending.length; i++) {
             double pair = momentsGMm[ascending[i]] + momentsGMm[ascending[ascending.length - 1 - i]];

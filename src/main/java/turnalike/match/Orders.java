@@ -37,6 +37,23 @@ final class Orders {
         return masks;
     }
 
+    /**
+     * All ways to deal 0 … count − 1 in pairs whose own order does not matter, the last one alone if count is odd: pair after pair, ascending
+     * within each, one row each.
+     */
+    static byte[][] paired(int count) {
+        return PAIRED[count];
+    }
+
+    /** The length of {@link #paired}, for up to 13. */
+    static int pairedCount(int count) {
+        long ways = 1;
+        for (int i = 2; i <= count; i++) {
+            ways *= i;
+        }
+        return (int) (ways >> (count / 2));
+    }
+
     private static final int[] FACTORIALS = {1, 1, 2, 6, 24, 120, 720, 5040, 40320, 362880, 3628800};
 
     /** Only arcs' halves are listed, so five is enough. */
@@ -47,6 +64,36 @@ final class Orders {
         for (int count = 1; count < ALL.length; count++) {
             ALL[count] = withOneMore(ALL[count - 1], count);
         }
+    }
+
+    /** Sides are dealt in halves of six at most. */
+    private static final byte[][][] PAIRED = new byte[7][][];
+
+    static {
+        PAIRED[0] = new byte[1][0];
+        PAIRED[1] = new byte[1][1];
+        for (int count = 2; count < PAIRED.length; count++) {
+            PAIRED[count] = withPairInFront(PAIRED[count - 2], count);
+        }
+    }
+
+    private static byte[][] withPairInFront(byte[][] shorter, int count) {
+        byte[][] all = new byte[pairedCount(count)][count];
+        int row = 0;
+        for (int low = 0; low < count; low++) {
+            for (int high = low + 1; high < count; high++) {
+                for (byte[] rest : shorter) {
+                    all[row][0] = (byte) low;
+                    all[row][1] = (byte) high;
+                    for (int i = 2; i < count; i++) {
+                        int past = rest[i - 2] < low ? rest[i - 2] : rest[i - 2] + 1;
+                        all[row][i] = (byte) (past < high ? past : past + 1);
+                    }
+                    row++;
+                }
+            }
+        }
+        return all;
     }
 
     private static byte[][] withOneMore(byte[][] shorter, int count) {

@@ -1,11 +1,14 @@
 package turnalike.match;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
 import turnalike.effort.Effort;
 import turnalike.effort.Progress;
 
 /**
  * Chooses the set and its order with the smallest unbalance: exactly, going through every set and every order, where that is within reach
- * ({@link ExactOrders}), else by polishing ({@link Polishing}) as long as the effort lasts.
+ * ({@link ExactPairs}, {@link ExactOrders}), else by polishing ({@link Polishing}) as long as the effort lasts.
  */
 final class WheelSearch {
     /** Proof at this cost, well under a tenth of a second, is had whatever the effort. */
@@ -40,14 +43,15 @@ final class WheelSearch {
     void run(Effort effort) {
         Polishing polishing = new Polishing(ring);
         double nothing = ring.roundingGMm();
-        double cost = cost();
-        if (cost > TRIFLING) {
+        boolean trifling = cost(ordersCost()) <= TRIFLING;
+        if (!trifling) {
             polishing.run(nothing, OPENING_ROUNDS, atMost(OPENING_ROUNDS * 4, effort));
         }
         take(polishing);
+        double cost = trifling ? 0 : cost(Math.min(pairsCost(ring.rule().alikest()), ordersCost()));
         boolean exact = cost <= CHEAP || (cost <= HOPELESS && (strict || leftGMm > noiseGMm));
         if (leftGMm > nothing && exact) {
-            proven = everySet(cost <= TRIFLING ? Effort.unlimited() : effort);
+            proven = everySet(trifling, trifling ? Effort.unlimited() : effort);
         }
         if (!proven && leftGMm > nothing && !effort.spent()) {
             polishing.offer(pieceAt);
@@ -63,26 +67,55 @@ final class WheelSearch {
         leftGMm = polishing.leftGMm();
     }
 
-    /** Orders of arcs to be listed for all passing sets. */
-    private double cost() {
-        if (!ExactOrders.fits(ring.places(), ring.free())) {
-            return Double.POSITIVE_INFINITY;
+    /** Steps for all passing sets, counted no further than matters. */
+    private double cost(double each) {
+        if (each > HOPELESS) {
+            return each;
         }
-        double each = Math.max(1, ExactOrders.cost(ring.places(), ring.free()));
-        double most = Math.min(HOPELESS / each, 1e6) + 2;
+        double most = Math.min(HOPELESS / Math.max(1, each), 1e6) + 2;
         long sets = ring.rule().count((long) most);
-        return sets * each;
+        return sets * Math.max(1, each);
     }
 
-    private boolean everySet(Effort effort) {
-        ExactOrders orders =
-                new ExactOrders(ring.momentsGMm(), ring.compass(), ring.givenXGMm(), ring.givenYGMm(), true);
+    private double pairsCost(int[] set) {
+        return ExactPairs.fits(ring.places(), ring.free())
+                ? ExactPairs.cost(ring.places(), ring.free())
+                        + ExactPairs.settling(ring.momentsGMm(), set, ring.free(), leftGMm)
+                : Double.POSITIVE_INFINITY;
+    }
+
+    private double ordersCost() {
+        return ExactOrders.fits(ring.places(), ring.free())
+                ? ExactOrders.cost(ring.places(), ring.free())
+                : Double.POSITIVE_INFINITY;
+    }
+
+    /** @param trifling whether there is no radius to begin with, which only whole orders can do without */
+    private boolean everySet(boolean trifling, Effort effort) {
+        ExactOrders.Found found = (left, order) -> {
+            leftGMm = left;
+            pieceAt = order.clone();
+            return left;
+        };
+        Supplier<ExactOrders> orders = once(
+                () -> new ExactOrders(ring.momentsGMm(), ring.compass(), ring.givenXGMm(), ring.givenYGMm(), true));
+        Supplier<ExactPairs> pairs =
+                once(() -> new ExactPairs(ring.momentsGMm(), ring.compass(), ring.givenXGMm(), ring.givenYGMm(), true));
         return ring.rule()
-                .each(set -> orders.search(set, leftGMm, effort, (left, found) -> {
-                    leftGMm = left;
-                    pieceAt = found.clone();
-                    return left;
-                }));
+                .each(set -> (!trifling && pairsCost(set) <= ordersCost())
+                        ? pairs.get().search(set, leftGMm, effort, found)
+                        : orders.get().search(set, leftGMm, effort, found));
+    }
+
+    /** Makes it when first asked for: a wheel may be too large for one of the two. */
+    private static <T> Supplier<T> once(Supplier<T> maker) {
+        List<T> made = new ArrayList<>(1);
+        return () -> {
+            if (made.isEmpty()) {
+                made.add(maker.get());
+            }
+            return made.get(0);
+        };
     }
 
     private static Effort atMost(int asks, Effort effort) {
