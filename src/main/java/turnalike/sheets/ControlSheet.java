@@ -19,6 +19,9 @@ public final class ControlSheet {
     /** What is left for words below the chart on its page. */
     private static final double WORDS_MM = 42;
 
+    private static final double FINDINGS_MM = 8;
+    private static final double LINE_MM = 5.5;
+
     private ControlSheet() {}
 
     /**
@@ -48,7 +51,8 @@ public final class ControlSheet {
      */
     public static Sheet of(ControlChart chart, Heading heading, List<String> findings, Paper paper) {
         PageFlow flow = new PageFlow(heading.kind(), heading.title(), paper, paper.landscape());
-        double height = flow.heightMm() - HEAD_MM - WORDS_MM;
+        double findingsMm = findings.isEmpty() ? 0 : FINDINGS_MM + LINE_MM * findings.size();
+        double height = flow.heightMm() - HEAD_MM - WORDS_MM - findingsMm;
         Svg svg = ControlChartDrawing.svg(chart, "", heading.unit(), Length.ofMm(flow.widthMm()), Length.ofMm(height));
         List<Flowing> parts = new ArrayList<>();
         parts.add(flow.head(heading.title(), heading.date()));
