@@ -38,6 +38,7 @@ final class PlanSummary {
         summary.dividers();
         summary.calipers();
         summary.stock();
+        summary.out.append(TurningSummary.text(plan));
         summary.warnings();
         return summary.out.toString();
     }

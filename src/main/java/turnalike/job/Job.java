@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import turnalike.pattern.Pattern;
 import turnalike.pieces.Weights;
+import turnalike.turning.Lathe;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 import turnalike.wood.Wood;
@@ -20,6 +21,7 @@ import turnalike.wood.Wood;
  * @param tolerances how near is near enough
  * @param cutting what is left on while the work goes on
  * @param likeness how much each kind of measure counts to the eye
+ * @param lathe what the turner's lathe and hand bring
  * @param frame what the set goes into, if the job says
  */
 public record Job(
@@ -32,6 +34,7 @@ public record Job(
         Tolerances tolerances,
         Cutting cutting,
         Weights likeness,
+        Lathe lathe,
         Optional<JobFrame> frame) {
 
     /** What came of reading a job file: the job, or every problem in it, in order. */

@@ -6,6 +6,7 @@ import turnalike.pattern.Pattern;
 import turnalike.pieces.Weights;
 import turnalike.stock.Allowances;
 import turnalike.stock.Spares;
+import turnalike.turning.Lathe;
 import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
@@ -47,6 +48,7 @@ final class JobReader {
         Optional<Tolerances> tolerances = fields.objectOrEmpty("tolerances").flatMap(JobReader::tolerances);
         Optional<Cutting> cutting = fields.objectOrEmpty("allowances").flatMap(JobReader::cutting);
         Optional<Weights> likeness = fields.objectOrEmpty("likeness").flatMap(JobReader::likeness);
+        Optional<Lathe> lathe = fields.objectOrEmpty("turning").flatMap(TurningReader::read);
         fields.refuseUnknown();
         if (reading.count() > 0) {
             return Optional.empty();
@@ -61,6 +63,7 @@ final class JobReader {
                 tolerances.orElseThrow(),
                 cutting.orElseThrow(),
                 likeness.orElseThrow(),
+                lathe.orElseThrow(),
                 frame));
     }
 

@@ -30,6 +30,7 @@ public final class PlanJson {
         }
         settings(root.putObject("settings"), plan);
         stock(root.putObject("stock"), plan.stock());
+        TurningJson.write(root.putObject("turning"), plan.turning());
         weights(root.putArray("weights"), plan.weights());
         ArrayNode warnings = root.putArray("warnings");
         plan.warnings()

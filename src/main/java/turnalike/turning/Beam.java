@@ -9,8 +9,11 @@ package turnalike.turning;
  * <p>Lengths in mm, forces in N, stiffness in N/mm² (MPa), density in t/mm³, so that speeds come in radians a second.
  */
 final class Beam {
-    /** More vectors than modes asked for, for speed of convergence. */
-    private static final int VECTORS = 4;
+    /** How far a figure settles; far finer than the elements are. */
+    private static final double SETTLED = 1e-10;
+
+    /** The same for a figure that is only looked at beside others. */
+    private static final double ROUGHLY = 1e-6;
 
     private final BeamMesh mesh;
     private final Span span;
@@ -42,13 +45,13 @@ final class Beam {
     record Natural(double first, double second, double nodeMm) {}
 
     Natural natural() {
-        Modes modes = vibration(VECTORS).settle(2);
+        Modes modes = vibration(3).settle(2, SETTLED);
         return new Natural(Math.sqrt(1 / modes.value[0]), Math.sqrt(1 / modes.value[1]), nodeMm(modes.shape[1]));
     }
 
     /** The first natural speed alone, in radians a second; quicker. */
     double first() {
-        return Math.sqrt(1 / vibration(2).settle(1).value[0]);
+        return Math.sqrt(1 / vibration(1).settle(1, ROUGHLY).value[0]);
     }
 
     private Modes vibration(int vectors) {
@@ -113,8 +116,8 @@ final class Beam {
                     bend(out);
                     span.solve(out, out);
                 },
-                VECTORS);
-        return 1 / modes.settle(1).value[0];
+                2);
+        return 1 / modes.settle(1, SETTLED).value[0];
     }
 
     /** What each station's value counts in an integral over the piece. */

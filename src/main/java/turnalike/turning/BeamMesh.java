@@ -14,11 +14,24 @@ import turnalike.outline.Segment;
  * than a set ratio; so narrow necks and the steep edges of coves get short elements, and plain stretches long ones.
  */
 final class BeamMesh {
-    /** Elements are no longer than this share of the piece. */
-    private static final int LEAST_ELEMENTS = 40;
+    /** How finely the piece is cut. */
+    enum Fineness {
+        /** For figures that are told; then halved to see what that changes. */
+        FINE(40, 1.3),
+        /** For figures that are only looked at beside others: within a thousandth of the fine ones. */
+        COARSE(20, 2);
 
-    /** The largest over the smallest second moment of area within an element. */
-    private static final double MOST_CHANGE = 1.3;
+        /** Elements are no longer than this share of the piece. */
+        private final int leastElements;
+
+        /** The largest over the smallest second moment of area within an element. */
+        private final double mostChange;
+
+        Fineness(int leastElements, double mostChange) {
+            this.leastElements = leastElements;
+            this.mostChange = mostChange;
+        }
+    }
 
     /** Places nearer than this share of the piece are one place. */
     private static final double SAME = 1e-9;
@@ -39,10 +52,10 @@ final class BeamMesh {
     /** Stations, {@link GaussPoints#COUNT} to an element. */
     final double[] stationMm;
 
-    /** Second moment of area over I = r⁴ factors, mm⁴, by station. */
+    /** Second moment of area about an axis across the piece, by station. */
     final double[] inertiaMm4;
 
-    /** Area in mm², by station. */
+    /** Area of the section, by station. */
     final double[] areaMm2;
 
     private BeamMesh(Outline outline, double[] nodeMm, int[] segmentOf) {
@@ -71,8 +84,8 @@ final class BeamMesh {
     private final int[] segmentOf;
 
     /** The outline with element ends at its own joints and crests and at the given places, which are measured from its start. */
-    static BeamMesh of(Outline outline, double[] placesMm) {
-        return new Cutter(outline, placesMm).mesh();
+    static BeamMesh of(Outline outline, double[] placesMm, Fineness fineness) {
+        return new Cutter(outline, placesMm, fineness).mesh();
     }
 
     /** The same with every element cut in two. */
@@ -113,23 +126,25 @@ final class BeamMesh {
     /** Finds the elements' ends. */
     private static final class Cutter {
         private final Outline outline;
+        private final Fineness fineness;
         private final double[] placesMm;
         private final double lengthMm;
         private final double thinnestMm;
         private final List<Double> nodes = new ArrayList<>();
         private final List<Integer> segmentOf = new ArrayList<>();
 
-        Cutter(Outline outline, double[] placesMm) {
+        Cutter(Outline outline, double[] placesMm, Fineness fineness) {
             this.outline = outline;
+            this.fineness = fineness;
             this.lengthMm = outline.length().mm();
             this.thinnestMm = THINNEST * outline.largestRadius().mm();
             this.placesMm = withGrid(placesMm);
         }
 
         private double[] withGrid(double[] places) {
-            double[] out = Arrays.copyOf(places, places.length + LEAST_ELEMENTS);
-            for (int i = 0; i < LEAST_ELEMENTS; i++) {
-                out[places.length + i] = lengthMm * i / LEAST_ELEMENTS;
+            double[] out = Arrays.copyOf(places, places.length + fineness.leastElements);
+            for (int i = 0; i < fineness.leastElements; i++) {
+                out[places.length + i] = lengthMm * i / fineness.leastElements;
             }
             Arrays.sort(out);
             return out;
@@ -190,7 +205,7 @@ final class BeamMesh {
             double rc = Math.max(thinnestMm, radiusMm(segment, c, start));
             double most = Math.max(ra, Math.max(rb, rc));
             double least = Math.min(ra, Math.min(rb, rc));
-            return Math.pow(most / least, 4) > MOST_CHANGE;
+            return Math.pow(most / least, 4) > fineness.mostChange;
         }
     }
 }

@@ -7,11 +7,10 @@ import java.util.function.BiConsumer;
  * small eigenproblem of their own at each turn (Rayleigh–Ritz). For a beam T takes a shape to its deflection under its own inertia, and
  * this is Stodola's method for several modes at once (Timoshenko, Vibration Problems in Engineering; from memory).
  *
- * <p>Converges as the ratio of the first eigenvalue left out to the one sought; a few vectors more than are asked for bring the beam's
+ * <p>Converges as the ratio of the first eigenvalue left out to the one sought; a vector more than is asked for brings the beam's
  * first two within 10⁻¹⁰ in a few turns.
  */
 final class Modes {
-    private static final double SETTLED = 1e-10;
     private static final int MOST_TURNS = 400;
 
     /** Rising and falling as 1, 2 … half waves. */
@@ -42,8 +41,11 @@ final class Modes {
         }
     }
 
-    /** Iterates until the first {@code wanted} values no longer change. */
-    Modes settle(int wanted) {
+    /**
+     * Iterates until none of the first {@code wanted} values changes by more than a share of itself. The values' errors are the squares of
+     * the shapes', and both shrink at every turn, so a value that has settled within 10⁻¹⁰ has a shape good to about 10⁻⁵.
+     */
+    Modes settle(int wanted, double share) {
         double[][] image = new double[shape.length][shape[0].length];
         orthonormalise(shape);
         for (int turn = 0; turn < MOST_TURNS; turn++) {
@@ -60,7 +62,7 @@ final class Modes {
                 combine(image, ritz.vector(k), shape[k]);
             }
             orthonormalise(shape);
-            if (change < SETTLED) {
+            if (change < share) {
                 break;
             }
         }

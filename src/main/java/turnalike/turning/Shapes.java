@@ -18,11 +18,13 @@ final class Shapes {
     private final Work work;
     private final List<Placed> run;
     private final List<SizedPlace> sized;
+    private final double roughRadiusMm;
 
     Shapes(Work work) {
         this.work = work;
         this.run = work.pattern().placed();
         this.sized = SizedPlace.of(work);
+        this.roughRadiusMm = work.roughed().mm() / 2;
     }
 
     /** The blank cut to the finished length. */
@@ -60,15 +62,14 @@ final class Shapes {
 
     /** Finished, with the blank's spare length still on at the far end, roughed. */
     Outline unparted() {
-        Length radius = work.roughed().times(0.5);
+        Length radius = Length.ofMm(roughRadiusMm);
         Outline spare = Outline.of(work.pattern().length(), List.of(Line.level(work.spare(), radius)), Section.ROUND);
         return Outline.join(List.of(work.pattern().outline(), spare));
     }
 
     private Outline rough(Placed placed, boolean slotted) {
-        double radius = work.roughed().mm() / 2;
         double length = placed.member().length().mm();
-        List<Slot> slots = slotted ? slots(placed, radius) : List.of();
+        List<Slot> slots = slotted ? slots(placed) : List.of();
         TreeSet<Double> joints = new TreeSet<>(List.of(0.0, length));
         slots.forEach(slot -> joints.addAll(List.of(slot.fromMm(), slot.toMm())));
         List<Line> lines = new ArrayList<>();
@@ -81,7 +82,7 @@ final class Shapes {
                         .filter(slot -> slot.fromMm() < middle && middle < slot.toMm())
                         .mapToDouble(Slot::radiusMm)
                         .min()
-                        .orElse(radius);
+                        .orElse(roughRadiusMm);
                 lines.add(Line.level(Length.ofMm(width), Length.ofMm(deepest)));
             }
             last = joint;
@@ -92,7 +93,7 @@ final class Shapes {
     /** A stretch of the member parted down, from its own start. */
     private record Slot(double fromMm, double toMm, double radiusMm) {}
 
-    private List<Slot> slots(Placed placed, double roughRadius) {
+    private List<Slot> slots(Placed placed) {
         double length = placed.member().length().mm();
         double width = Math.min(SLOT_MM, length);
         List<Slot> out = new ArrayList<>();
@@ -100,7 +101,7 @@ final class Shapes {
             if (each.member() == placed.number() - 1) {
                 double middle = each.place().minus(placed.start()).mm();
                 double from = Math.min(Math.max(0, middle - width / 2), length - width);
-                double radius = Math.min(roughRadius, each.setting().opening().mm() / 2);
+                double radius = Math.min(roughRadiusMm, each.setting().opening().mm() / 2);
                 out.add(new Slot(from, from + width, radius));
             }
         }

@@ -29,11 +29,13 @@ final class Slender {
     /** Indices of the slender members. */
     static Set<Integer> of(Work work) {
         List<Placed> run = work.pattern().placed();
+        double rough = work.roughed().mm() / 2;
+        double length = work.pattern().length().mm();
         double thickest = 2 * work.pattern().outline().largestRadius().mm();
         double[] added = new double[run.size()];
         double all = 0;
         for (int i = 0; i < run.size(); i++) {
-            added[i] = cut(run.get(i)) ? Math.max(0, limberness(work, run.get(i))) : 0;
+            added[i] = cut(run.get(i)) ? Math.max(0, limberness(run.get(i), rough, length)) : 0;
             all += added[i];
         }
         Set<Integer> out = new TreeSet<>();
@@ -59,19 +61,16 @@ final class Slender {
         return 2 * Math.sqrt(square / outline.length().mm());
     }
 
-    private static double limberness(Work work, Placed placed) {
-        double rough = 1 / Math.pow(work.roughed().mm() / 2, 4);
-        double length = work.pattern().length().mm();
+    private static double limberness(Placed placed, double roughRadiusMm, double lengthMm) {
+        double rough = Math.pow(roughRadiusMm, -4);
         double sum = 0;
         for (Segment segment : placed.outline().segments()) {
             double h = segment.curve().length().mm() / PARTS;
             for (int part = 0; part < PARTS; part++) {
                 for (int i = 0; i < GaussPoints.COUNT; i++) {
                     double x = (part + GaussPoints.at(i)) * h;
-                    double bow = Math.sin(Math.PI * (segment.start().mm() + x) / length);
-                    double r = Math.max(
-                            segment.curve().radiusMm(x),
-                            BeamMesh.THINNEST * work.roughed().mm() / 2);
+                    double bow = Math.sin(Math.PI * (segment.start().mm() + x) / lengthMm);
+                    double r = Math.max(segment.curve().radiusMm(x), BeamMesh.THINNEST * roughRadiusMm);
                     sum += h * GaussPoints.whole(i) * bow * bow * (Math.pow(r, -4) - rough);
                 }
             }
@@ -84,11 +83,12 @@ final class Slender {
      * the piece gives most, is cut while the rest is still stout; the drive end, through which every cut is driven, last.
      */
     static List<Integer> order(Work work, Set<Integer> slender) {
-        double middle = work.pattern().length().mm() / 2;
+        List<Placed> run = work.pattern().placed();
+        double middle = run.get(run.size() - 1).end().mm() / 2;
         List<Integer> tail = new ArrayList<>();
         List<Integer> drive = new ArrayList<>();
         for (int index : slender) {
-            Placed placed = work.pattern().placed().get(index);
+            Placed placed = run.get(index);
             if (centre(placed) >= middle || reaches(placed, middle)) {
                 tail.add(index);
             } else {

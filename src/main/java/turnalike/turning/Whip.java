@@ -1,9 +1,9 @@
 package turnalike.turning;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 import turnalike.outline.Outline;
 import turnalike.units.Density;
 import turnalike.units.Force;
@@ -58,7 +58,7 @@ public record Whip(
      * @param places where the sag is told, from the outline's start
      */
     public static Whip of(Outline outline, double moeMpa, Density density, Force cutting, List<Length> places) {
-        Beam coarse = beam(outline, moeMpa, density, places);
+        Beam coarse = beam(outline, moeMpa, density, places, BeamMesh.Fineness.FINE);
         Figures last = new Figures(coarse, places);
         Beam beam = coarse;
         double change = 1;
@@ -80,16 +80,16 @@ public record Whip(
                 beam.mesh().thickened());
     }
 
-    /** The first natural speed alone, from the coarser elements; within about 10⁻⁵ of {@link #first}. */
+    /** The first natural speed alone, from coarser elements; within about 10⁻³ of {@link #first}. */
     static Speed firstOf(Outline outline, double moeMpa, Density density) {
-        return Speed.ofRadiansPerSecond(
-                beam(outline, moeMpa, density, List.of()).first());
+        return Speed.ofRadiansPerSecond(beam(outline, moeMpa, density, List.of(), BeamMesh.Fineness.COARSE)
+                .first());
     }
 
-    /** A stage's figures from the coarser elements; within about 10⁻⁴ of what {@link #of} gives. */
+    /** A stage's figures from coarser elements; within about 10⁻³ of what {@link #of} gives. */
     static Stage stage(
             String name, Outline outline, double moeMpa, Density density, Force cutting, List<Length> places) {
-        Figures figures = new Figures(beam(outline, moeMpa, density, places), places);
+        Figures figures = new Figures(beam(outline, moeMpa, density, places, BeamMesh.Fineness.COARSE), places);
         return new Stage(
                 name,
                 Speed.ofRadiansPerSecond(figures.natural.first()),
@@ -98,9 +98,10 @@ public record Whip(
                 most(figures.sags(places, cutting)));
     }
 
-    private static Beam beam(Outline outline, double moeMpa, Density density, List<Length> places) {
+    private static Beam beam(
+            Outline outline, double moeMpa, Density density, List<Length> places, BeamMesh.Fineness fineness) {
         double[] at = places.stream().mapToDouble(Length::mm).toArray();
-        return new Beam(BeamMesh.of(outline, at), moeMpa, density.kgPerM3() * 1e-12);
+        return new Beam(BeamMesh.of(outline, at, fineness), moeMpa, density.kgPerM3() * 1e-12);
     }
 
     /** Where it gives way most. */
@@ -136,11 +137,12 @@ public record Whip(
             return out;
         }
 
+        /** Every place asked for is an element's end, but for rounding. */
         private static int nearest(double[] nodes, double placeMm) {
-            return IntStream.range(0, nodes.length)
-                    .boxed()
-                    .min(Comparator.comparingDouble(i -> Math.abs(nodes[i] - placeMm)))
-                    .orElseThrow();
+            int found = Arrays.binarySearch(nodes, placeMm);
+            int after = found >= 0 ? found : Math.min(-found - 1, nodes.length - 1);
+            boolean before = after > 0 && placeMm - nodes[after - 1] < nodes[after] - placeMm;
+            return before ? after - 1 : after;
         }
 
         double changeFrom(Figures other, double lengthMm) {
