@@ -33,6 +33,7 @@ final class PlanSummary {
         summary.piece();
         summary.out.append(SettingsSummary.text(plan));
         summary.stock();
+        summary.out.append(TurningSummary.text(plan));
         summary.warnings();
         return summary.out.toString();
     }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import turnalike.pattern.Pattern;
 import turnalike.pieces.Weights;
+import turnalike.turning.Lathe;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 import turnalike.wood.Wood;
@@ -22,6 +23,7 @@ import turnalike.wood.Wood;
  * @param wishes the turner's own choices for laying out; with the pattern and the tolerances they leave a sound plan
  * @param likeness how much each kind of measure counts to the eye
  * @param checks where a caliper is laid on every piece, in the order of the columns {@code d1}, {@code d2}, …
+ * @param lathe what the turner's lathe and hand bring
  * @param frame what the set goes into, if the job says
  */
 public record Job(
@@ -36,6 +38,7 @@ public record Job(
         LayoutWishes wishes,
         Weights likeness,
         List<CheckPlace> checks,
+        Lathe lathe,
         Optional<JobFrame> frame) {
     public Job {
         checks = List.copyOf(checks);

@@ -10,6 +10,7 @@ import turnalike.pieces.Column;
 import turnalike.pieces.Weights;
 import turnalike.stock.Allowances;
 import turnalike.stock.Spares;
+import turnalike.turning.Lathe;
 import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
@@ -57,6 +58,7 @@ final class JobReader {
         Optional<LayoutWishes> wishes =
                 fields.objectOrEmpty("settings").flatMap(each -> SettingsReader.read(each, pattern));
         Optional<Weights> likeness = fields.objectOrEmpty("likeness").flatMap(JobReader::likeness);
+        Optional<Lathe> lathe = fields.objectOrEmpty("turning").flatMap(TurningReader::read);
         fields.refuseUnknown();
         if (reading.count() == 0) {
             SettingsReader.obstacles(pattern.orElseThrow(), wishes.orElseThrow(), tolerances.orElseThrow(), reading);
@@ -76,6 +78,7 @@ final class JobReader {
                 wishes.orElseThrow(),
                 likeness.orElseThrow(),
                 checks,
+                lathe.orElseThrow(),
                 frame.map(each -> counterweight.map(each::withCounterweightAt).orElse(each))));
     }
 

@@ -17,6 +17,8 @@ import turnalike.stock.Blank;
 import turnalike.stock.BlankNeed;
 import turnalike.stock.Spares;
 import turnalike.stock.StockPlan;
+import turnalike.turning.Turning;
+import turnalike.turning.Work;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
@@ -29,6 +31,7 @@ import turnalike.units.Working;
  * @param marks in order of place
  * @param settings dividers and calipers
  * @param stock blanks and spares
+ * @param turning the order of cuts, speed and whip
  * @param weights the members, the one whose diameter matters most to the mass first
  * @param warnings what is unwise, in the order met
  */
@@ -38,6 +41,7 @@ public record Plan(
         List<Mark> marks,
         JobSettings settings,
         StockPlan stock,
+        Turning turning,
         List<MemberWeight> weights,
         List<Warning> warnings) {
     public Plan {
@@ -61,6 +65,7 @@ public record Plan(
                 marks,
                 settings,
                 stock(job),
+                turning(job, marks, settings),
                 weights(job),
                 warnings);
     }
@@ -74,6 +79,20 @@ public record Plan(
                 job.cutting().stock(),
                 Spares.of(job.count(), job.lossRate()),
                 job.wood().density());
+    }
+
+    private static Turning turning(Job job, List<Mark> marks, JobSettings settings) {
+        return Turning.of(new Work(
+                job.pattern(),
+                marks,
+                settings.dividers(),
+                settings.calipers(),
+                job.cutting().sizing(),
+                job.tolerances().diameter(),
+                job.wood().density(),
+                job.wood().stiffness(),
+                job.lathe(),
+                job.units()));
     }
 
     private static List<MemberWeight> weights(Job job) {
@@ -96,6 +115,7 @@ public record Plan(
         out.add(solid.working());
         out.addAll(settings.workings());
         out.addAll(stock.workings(job.units()));
+        out.addAll(turning.workings());
         out.add(new Working(
                 "where the weight sits",
                 "adding δ to a member's diameter adds ρ(π∫r dx · δ + πL/4 · δ²)",

@@ -26,6 +26,7 @@ public final class PlanJson {
         }
         SettingsJson.write(root.putObject("settings"), plan.settings(), plan.marks());
         stock(root.putObject("stock"), plan.stock());
+        TurningJson.write(root.putObject("turning"), plan.turning());
         weights(root.putArray("weights"), plan.weights());
         ArrayNode warnings = root.putArray("warnings");
         plan.warnings()

@@ -4,6 +4,7 @@ import java.util.Optional;
 import turnalike.units.Density;
 import turnalike.wood.Moisture;
 import turnalike.wood.Species;
+import turnalike.wood.Stiffness;
 import turnalike.wood.Wood;
 import turnalike.wood.Woods;
 
@@ -14,6 +15,11 @@ final class WoodReader {
      * VERIFIED second-hand).
      */
     private static final double USUAL_MOISTURE_PCT = 8;
+
+    /** Balsa has about 3,000 MPa along the grain and no wood 40,000 (from memory); far outside that the unit is wrong. */
+    private static final double LEAST_MOE_MPA = 500;
+
+    private static final double MOST_MOE_MPA = 60_000;
 
     private WoodReader() {}
 
@@ -39,7 +45,13 @@ final class WoodReader {
                             "names no wood",
                             "give a species from the table, or density_kg_m3 in its place");
         }
+        boolean stiffnessGiven = fields.has("moe_mpa");
+        Optional<Double> moe =
+                stiffnessGiven ? fields.number("moe_mpa", LEAST_MOE_MPA, MOST_MOE_MPA) : Optional.empty();
         fields.refuseUnknown();
+        if (stiffnessGiven) {
+            return wood.flatMap(each -> moe.map(mpa -> each.with(Stiffness.given(mpa))));
+        }
         return wood;
     }
 }

@@ -1,4 +1,4 @@
-/** Lengths first, then masses, angles and densities: each number with its unit, read and printed as turners write them. */
+/** Lengths first, then masses, angles, densities, speeds and forces: each number with its unit, read and printed as turners write them. */
 @NullMarked
 package turnalike.units;
 

@@ -33,12 +33,15 @@ public sealed interface Wood permits Wood.OfSpecies, Wood.OfDensity {
     }
 
     static Wood of(Species species, Moisture moisture) {
-        return new OfSpecies(species, moisture);
+        return new OfSpecies(species, moisture, Optional.empty());
     }
 
     static Wood of(Density density) {
-        return new OfDensity(density);
+        return new OfDensity(density, Optional.empty());
     }
+
+    /** The same wood with a stiffness someone measured or chose, which wins over any printed one. */
+    Wood with(Stiffness own);
 
     /**
      * A species at a moisture. Its density is {@code 1000 G (1 + M/100)} kg/m³. At exactly 12 % G is the printed value, where there is
@@ -46,7 +49,7 @@ public sealed interface Wood permits Wood.OfSpecies, Wood.OfDensity {
      * 26.5 times it; so the density has one small step, at 12 %, and is otherwise continuous. Above 30 % G stays the basic one.
      * Accuracy: single pieces of one wood spread about 10 % around it.
      */
-    record OfSpecies(Species species, Moisture moisture) implements Wood {
+    record OfSpecies(Species species, Moisture moisture, Optional<Stiffness> own) implements Wood {
         private static final String SPREAD =
                 "Ovendry density within one wood varies with a coefficient of variation of about 10 %"
                         + " (Wood Handbook, FPL-GTR-190; VERIFIED, S9 page index 88): weigh a blank to know it";
@@ -115,10 +118,15 @@ public sealed interface Wood permits Wood.OfSpecies, Wood.OfDensity {
                     : species.provenance().cite(FactGroup.GRAVITY);
         }
 
-        /** The printed modulus with its shear deflection taken out, see {@link Stiffness#of}. */
+        /** The own stiffness if there is one, else the printed modulus with its shear deflection taken out, see {@link Stiffness#of}. */
         @Override
         public Optional<Stiffness> stiffness() {
-            return Stiffness.of(species, moisture);
+            return own.or(() -> Stiffness.of(species, moisture));
+        }
+
+        @Override
+        public Wood with(Stiffness given) {
+            return new OfSpecies(species, moisture, Optional.of(given));
         }
 
         @Override
@@ -144,7 +152,7 @@ public sealed interface Wood permits Wood.OfSpecies, Wood.OfDensity {
     }
 
     /** A density someone measured or chose; nothing else is known about the wood. */
-    record OfDensity(Density density) implements Wood {
+    record OfDensity(Density density, Optional<Stiffness> own) implements Wood {
         /** Below the lightest wood in trade and above wood with no hollow left; both only to catch a slip. From memory; Equation 4-3. */
         private static final double LIGHTEST = 80;
 
@@ -161,7 +169,12 @@ public sealed interface Wood permits Wood.OfSpecies, Wood.OfDensity {
 
         @Override
         public Optional<Stiffness> stiffness() {
-            return Optional.empty();
+            return own;
+        }
+
+        @Override
+        public Wood with(Stiffness given) {
+            return new OfDensity(density, Optional.of(given));
         }
 
         @Override

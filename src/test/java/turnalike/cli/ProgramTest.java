@@ -138,7 +138,7 @@ class ProgramTest {
     @Test
     void a_plan_fits_a_screen_and_explains_itself_on_request() {
         Ran plan = Ran.here("plan", DEMO_JOB);
-        assertThat(plan.out().lines().count()).isLessThan(45);
+        assertThat(plan.out().lines().count()).isLessThan(60);
         assertThat(plan.out())
                 .contains("15 in (381 mm)", "Dividers", "Calipers", "Stock")
                 .doesNotContain("null", "Optional");

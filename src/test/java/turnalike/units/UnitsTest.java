@@ -2,6 +2,7 @@ package turnalike.units;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 
@@ -37,5 +38,22 @@ class UnitsTest {
     void a_problem_reads_as_where_what_mend() {
         assertThat(new Problem("member 3 (bead): crown", "must exceed the root", "make it larger").line())
                 .isEqualTo("member 3 (bead): crown: must exceed the root; make it larger");
+    }
+
+    /** 60 mm at 1000 rpm: π · 0.06 m · 1000 / 60 s, and 12 in at 100 rpm are π · 100 feet a minute. */
+    @Test
+    void a_speed_passes_the_tool_by_its_circumference() {
+        assertThat(Speed.ofRpm(1000).surfaceMetresPerSecond(Length.ofMm(60))).isCloseTo(Math.PI, within(1e-12));
+        assertThat(Speed.ofRpm(100).surfaceFeetPerMinute(Length.ofInches(12))).isCloseTo(100 * Math.PI, within(1e-9));
+        assertThat(Speed.ofRadiansPerSecond(2 * Math.PI).rpm()).isCloseTo(60, within(1e-12));
+    }
+
+    @Test
+    void no_speed_and_no_force_is_nothing_or_endless() {
+        assertThatThrownBy(() -> Speed.ofRpm(0)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Speed.ofRpm(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Force.ofNewtons(-1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Force.ofNewtons(Double.POSITIVE_INFINITY))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 }

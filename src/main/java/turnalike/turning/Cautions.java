@@ -1,0 +1,147 @@
+package turnalike.turning;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import turnalike.outline.Section;
+import turnalike.pattern.Warning;
+import turnalike.units.Force;
+import turnalike.units.Speed;
+
+/** What to beware of at the lathe. The bounds are common practice, no source. */
+final class Cautions {
+    /** Above this share of its buckling load a piece bows so far under the tailstock that a third more is added to every sag. */
+    private static final double MUCH_OF_BUCKLING = 0.25;
+
+    private final Work work;
+    private final List<Warning> out = new ArrayList<>();
+
+    private Cautions(Work work) {
+        this.work = work;
+    }
+
+    static List<Warning> of(Work work, Optional<Whip> whip, List<Stage> stages, SpeedAdvice speeds) {
+        Cautions cautions = new Cautions(work);
+        cautions.speed(speeds);
+        cautions.steps(speeds);
+        if (whip.isPresent()) {
+            cautions.tailstock(stages);
+            cautions.bending(whip.get());
+            cautions.steady(whip.get());
+        } else {
+            cautions.add(
+                    "whip",
+                    "not reckoned, since no stiffness is known for this wood; give wood.moe_mpa, and until then take a slim piece"
+                            + " for one that whips");
+        }
+        cautions.add(
+                "speed",
+                "the figures suppose sound, straight-grained wood, tight centres and a stiff lathe; start slow, stand aside, wear a"
+                        + " face shield, and go down a step at the first shake. Where a shop has rules or a teacher, they come first");
+        return List.copyOf(cautions.out);
+    }
+
+    private void add(String where, String what) {
+        out.add(new Warning(where, what));
+    }
+
+    private void speed(SpeedAdvice speeds) {
+        if (speeds.limit() == SpeedAdvice.Limit.WHIP) {
+            add(
+                    "speed",
+                    String.format(
+                            Locale.ROOT,
+                            "held to %.0f rpm by the piece's own whip, below what is common for its diameter; a steady rest lets it"
+                                    + " be turned with less shake",
+                            speeds.turning().to().rpm()));
+        }
+    }
+
+    private void steps(SpeedAdvice speeds) {
+        List<Speed> steps = work.lathe().steps();
+        if (!steps.isEmpty() && speeds.turningSteps().isEmpty()) {
+            boolean slower = steps.get(0).compareTo(speeds.turning().to()) <= 0;
+            add(
+                    "turning.speeds",
+                    String.format(
+                            Locale.ROOT,
+                            slower
+                                    ? "no step lies from %.0f to %.0f rpm; take the next slower one"
+                                    : "every step is faster than %2$.0f rpm; this piece wants a slower lathe or a steady rest",
+                            speeds.turning().from().rpm(),
+                            speeds.turning().to().rpm()));
+        }
+        if (!steps.isEmpty() && steps.get(0).compareTo(speeds.roughing().to()) > 0) {
+            add(
+                    "turning.speeds",
+                    String.format(
+                            Locale.ROOT,
+                            "the slowest step is above %.0f rpm, the most for roughing; knock the corners off first",
+                            speeds.roughing().to().rpm()));
+        }
+    }
+
+    private void tailstock(List<Stage> stages) {
+        Optional<Force> force = work.lathe().tailstock();
+        Optional<Stage> weakest = stages.stream().min(Comparator.comparing(Stage::buckling));
+        if (force.isEmpty() || weakest.isEmpty()) {
+            return;
+        }
+        double share = force.get().newtons() / weakest.get().buckling().newtons();
+        if (share >= 1) {
+            add(
+                    "turning.tailstock_force_n",
+                    String.format(
+                            Locale.ROOT,
+                            "%.0f N bows this piece out by itself (%s: %.0f N); ease the tailstock far below that",
+                            force.get().newtons(),
+                            weakest.get().name(),
+                            weakest.get().buckling().newtons()));
+        } else if (share > MUCH_OF_BUCKLING) {
+            add(
+                    "turning.tailstock_force_n",
+                    String.format(
+                            Locale.ROOT,
+                            "%.0f N is %.0f %% of what bows the piece out (%s); every sag grows about %.1f-fold. Ease the tailstock",
+                            force.get().newtons(),
+                            100 * share,
+                            weakest.get().name(),
+                            1 / (1 - share)));
+        }
+    }
+
+    /** A piece that gives way by s leaves the diameter 2 s too large. */
+    private void bending(Whip whip) {
+        double sag = whip.most().sag().mm();
+        if (2 * sag > work.diameterTolerance().mm()) {
+            add(
+                    "whip",
+                    String.format(
+                            Locale.ROOT,
+                            "%.0f N push the finished piece %.2f mm aside at %s, which leaves the diameter %.2f mm too large there, more"
+                                    + " than the %.2f mm allowed; light cuts with a sharp tool, a hand behind or a steady rest at %s",
+                            whip.cutting().newtons(),
+                            sag,
+                            work.both(whip.most().place()),
+                            2 * sag,
+                            work.diameterTolerance().mm(),
+                            work.both(whip.steady())));
+        }
+        if (whip.thickened()) {
+            add(
+                    "whip",
+                    "some place is thinner than a thousandth of the thickest and was reckoned as that; do not trust these figures");
+        }
+    }
+
+    private void steady(Whip whip) {
+        if (work.pattern().outline().sectionAt(whip.steady()) == Section.SQUARE) {
+            add(
+                    "steady rest",
+                    "its best place, %s, is on a square, where none can run; set it on the nearest round stretch"
+                            .formatted(work.both(whip.steady())));
+        }
+    }
+}

@@ -1,0 +1,58 @@
+package turnalike.turning;
+
+import java.util.List;
+import java.util.Optional;
+import turnalike.units.Length;
+import turnalike.units.Speed;
+
+/**
+ * One step of the work at the lathe.
+ *
+ * @param order from 1
+ * @param phase the part of the work it belongs to
+ * @param tool what it is made with
+ * @param setting what dividers or calipers are set to, where there is one
+ * @param from the line it begins at, from the datum end
+ * @param to the line it reaches, not before {@code from}; the same place for a cut on one line
+ * @param places where a setting is used: marks struck, diameters sized; in order of place
+ * @param members indices of the members it shapes or sizes
+ * @param what what to do, in a sentence without a full stop
+ * @param caution what to beware of; empty for none
+ * @param natural the piece's first natural speed after the cut, where it was reckoned
+ * @param why the computed reason for its place in the order, where there is one
+ */
+public record Cut(
+        int order,
+        Phase phase,
+        Tool tool,
+        Optional<Length> setting,
+        Length from,
+        Length to,
+        List<Length> places,
+        List<Integer> members,
+        String what,
+        String caution,
+        Optional<Speed> natural,
+        Optional<String> why) {
+    public Cut {
+        places = List.copyOf(places);
+        members = List.copyOf(members);
+        if (from.compareTo(to) > 0) {
+            throw new IllegalArgumentException(
+                    "a cut must not end before it begins, was %s to %s mm".formatted(from.mm(), to.mm()));
+        }
+    }
+
+    Cut numbered(int number) {
+        return new Cut(number, phase, tool, setting, from, to, places, members, what, caution, natural, why);
+    }
+
+    Cut withNatural(Speed speed) {
+        return new Cut(order, phase, tool, setting, from, to, places, members, what, caution, Optional.of(speed), why);
+    }
+
+    Cut withWhy(String reason) {
+        return new Cut(
+                order, phase, tool, setting, from, to, places, members, what, caution, natural, Optional.of(reason));
+    }
+}

@@ -1,0 +1,157 @@
+package turnalike.turning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import turnalike.outline.Outline;
+import turnalike.pattern.Tenon;
+import turnalike.units.Length;
+import turnalike.units.Speed;
+
+/**
+ * What the order of cuts does to the piece's stiffness: the first natural speed after each cut, the stages' figures, and the computed
+ * reasons for cutting slender stretches last.
+ */
+final class CutStiffness {
+    /** With more members than this only the last cut of each phase is reckoned, so that a plan stays quick. */
+    private static final int MOST_MEMBERS = 60;
+
+    private static final int SAG_PLACES = 20;
+
+    private final Work work;
+    private final double moeMpa;
+    private final Shapes shapes;
+    private final Set<Integer> slender;
+
+    CutStiffness(Work work, double moeMpa, Set<Integer> slender) {
+        this.work = work;
+        this.moeMpa = moeMpa;
+        this.shapes = new Shapes(work);
+        this.slender = slender;
+    }
+
+    /** The blank. */
+    Stage blank() {
+        return stage("blank", shapes.blank());
+    }
+
+    /** Every stage once the blank is round, in order. */
+    List<Stage> later() {
+        Set<Integer> all = members(false, false);
+        Set<Integer> details = members(true, false);
+        Set<Integer> tenonsLeft = new TreeSet<>(details);
+        tenonsLeft.addAll(slender);
+        List<Stage> out = new ArrayList<>();
+        out.add(stage("roughed cylinder", shapes.roughed()));
+        out.add(stage("sizing cuts made", shapes.after(Set.of(), members(true, true))));
+        out.add(stage("heavy details cut", shapes.after(details, members(true, true))));
+        out.add(stage("slender stretches cut", shapes.after(tenonsLeft, Set.of())));
+        out.add(stage("finished", shapes.after(all, Set.of())));
+        if (work.partsOff()) {
+            out.add(stage("finished, spare length still on", shapes.unparted()));
+        }
+        return out;
+    }
+
+    /** Every member; or those that are no tenon, with or without the slender ones. */
+    private Set<Integer> members(boolean noTenons, boolean withSlender) {
+        Set<Integer> out = new TreeSet<>();
+        work.pattern().placed().forEach(placed -> {
+            int index = placed.number() - 1;
+            boolean tenon = placed.member() instanceof Tenon;
+            if (!noTenons || (!tenon && (withSlender || !slender.contains(index)))) {
+                out.add(index);
+            }
+        });
+        return out;
+    }
+
+    private Stage stage(String name, Outline outline) {
+        List<Length> places = new ArrayList<>();
+        for (int i = 0; i <= SAG_PLACES; i++) {
+            places.add(outline.length().times(i / (double) SAG_PLACES));
+        }
+        return Whip.stage(name, outline, moeMpa, work.density(), work.lathe().cutting(), places);
+    }
+
+    /** The cuts with the first natural speed after each that shapes the piece, and with reasons where there are some. */
+    List<Cut> reckoned(List<Cut> cuts) {
+        Set<Integer> finished = new TreeSet<>();
+        Set<Integer> slotted = new TreeSet<>();
+        List<Cut> out = new ArrayList<>();
+        boolean every = work.pattern().members().size() <= MOST_MEMBERS;
+        for (int i = 0; i < cuts.size(); i++) {
+            Cut cut = cuts.get(i);
+            boolean lastOfPhase = i + 1 == cuts.size() || cuts.get(i + 1).phase() != cut.phase();
+            (cut.phase() == Phase.SIZING ? slotted : finished).addAll(shaped(cut));
+            boolean told =
+                    cut.phase() == Phase.ROUND ? lastOfPhase : cut.phase().shapes() && (every || lastOfPhase);
+            if (!told) {
+                out.add(cut);
+                continue;
+            }
+            Speed natural = Whip.firstOf(shapes.after(finished, slotted), moeMpa, work.density());
+            out.add(cut.withNatural(natural));
+        }
+        return withReasons(out);
+    }
+
+    private static List<Integer> shaped(Cut cut) {
+        return cut.phase().shapes() ? cut.members() : List.of();
+    }
+
+    private List<Cut> withReasons(List<Cut> cuts) {
+        List<Cut> out = new ArrayList<>(cuts);
+        for (int i = 0; i < out.size(); i++) {
+            Phase phase = out.get(i).phase();
+            boolean first = i == 0 || out.get(i - 1).phase() != phase;
+            boolean last = i + 1 == out.size() || out.get(i + 1).phase() != phase;
+            if (phase == Phase.SLENDER && first) {
+                out.set(i, slenderReason(out.get(i)));
+            } else if (phase == Phase.SIZING && last) {
+                out.set(i, sizingReason(out.get(i)));
+            }
+        }
+        return out;
+    }
+
+    private Cut sizingReason(Cut cut) {
+        double before = Whip.firstOf(shapes.roughed(), moeMpa, work.density()).rpm();
+        double after = cut.natural().orElseThrow().rpm();
+        String change = String.format(
+                Locale.ROOT,
+                "the sizing cuts together take the first natural speed from %.0f to %.0f rpm (%+.0f %%)",
+                before,
+                after,
+                100 * (after / before - 1));
+        String why = after > 0.9 * before
+                ? ": being narrow they cost little stiffness, so all may be made at once"
+                : ": light cuts from here on";
+        return cut.withWhy(change + why);
+    }
+
+    private Cut slenderReason(Cut cut) {
+        Set<Integer> details = members(true, false);
+        if (details.isEmpty()) {
+            return cut;
+        }
+        Stage asOrdered = stage("", shapes.after(details, members(true, true)));
+        Stage otherWay = stage("", shapes.after(slender, members(true, true)));
+        double stiff = asOrdered.most().sag().mm();
+        double limber = otherWay.most().sag().mm();
+        if (limber <= stiff) {
+            return cut;
+        }
+        return cut.withWhy(String.format(
+                Locale.ROOT,
+                "with the slender stretches cut first, %.0f N would push the piece %.2f mm aside while the heavy details are cut; in"
+                        + " this order it is %.2f mm, and the first natural speed is then %.0f rpm instead of %.0f",
+                work.lathe().cutting().newtons(),
+                limber,
+                stiff,
+                asOrdered.first().rpm(),
+                otherWay.first().rpm()));
+    }
+}

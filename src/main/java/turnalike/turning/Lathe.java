@@ -1,0 +1,55 @@
+package turnalike.turning;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import turnalike.units.Force;
+import turnalike.units.Problem;
+import turnalike.units.Speed;
+
+/**
+ * What the turner's lathe and hand bring.
+ *
+ * @param cutting the force with which the tool pushes the piece aside
+ * @param steps the speeds the lathe has, slowest first; empty when any speed can be had or none is told
+ * @param most the fastest it may be run, if told
+ * @param tailstock the force with which the tailstock is wound up, if told
+ */
+public record Lathe(Force cutting, List<Speed> steps, Optional<Speed> most, Optional<Force> tailstock) {
+    /**
+     * 20 N, about the weight of two litres of water: a light finishing cut on hardwood. Common practice, no source; a dull tool or a heavy
+     * cut pushes several times as hard.
+     */
+    public static final Force USUAL_CUTTING = Force.ofNewtons(20);
+
+    /** A job that says nothing of its lathe. */
+    public static final Lathe USUAL = new Lathe(USUAL_CUTTING, List.of(), Optional.empty(), Optional.empty());
+
+    public Lathe {
+        steps = steps.stream().sorted().toList();
+    }
+
+    /** Steps that contradict one another or the fastest speed, each where it was given: {@code at} is the list's place in the job. */
+    public static List<Problem> problems(String at, List<Speed> given, Optional<Speed> most) {
+        List<Problem> out = new ArrayList<>();
+        for (int i = 0; i < given.size(); i++) {
+            String where = "%s: step %d".formatted(at, i + 1);
+            Speed step = given.get(i);
+            if (given.subList(0, i).contains(step)) {
+                out.add(new Problem(where, "%s rpm is there twice".formatted(plain(step)), "list each step once"));
+            }
+            if (most.isPresent() && step.compareTo(most.get()) > 0) {
+                out.add(new Problem(
+                        where,
+                        "%s rpm is above max_rpm, %s".formatted(plain(step), plain(most.get())),
+                        "leave the step out or raise max_rpm"));
+            }
+        }
+        return out;
+    }
+
+    private static String plain(Speed speed) {
+        return BigDecimal.valueOf(speed.rpm()).stripTrailingZeros().toPlainString();
+    }
+}

@@ -1,0 +1,41 @@
+package turnalike.turning;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import turnalike.pattern.Member;
+import turnalike.pattern.Placed;
+import turnalike.settings.CaliperSetting;
+import turnalike.units.Length;
+
+/**
+ * One diameter in its place, with the caliper opening it is sized by.
+ *
+ * @param member index of its member
+ * @param place from the datum end
+ * @param setting the opening
+ */
+record SizedPlace(int member, Length place, CaliperSetting setting) {
+    /** Every diameter that some opening sizes, in order of place. */
+    static List<SizedPlace> of(Work work) {
+        List<SizedPlace> out = new ArrayList<>();
+        for (Placed placed : work.pattern().placed()) {
+            int index = placed.number() - 1;
+            for (Member.Diameter diameter : placed.member().diameters()) {
+                nearest(work, index, diameter.size())
+                        .ifPresent(setting ->
+                                out.add(new SizedPlace(index, placed.start().plus(diameter.place()), setting)));
+            }
+        }
+        return out;
+    }
+
+    /** Of the openings that serve the member, the one meant for this diameter. */
+    private static Optional<CaliperSetting> nearest(Work work, int member, Length finished) {
+        return work.calipers().stream()
+                .filter(each -> each.members().contains(member))
+                .min(Comparator.comparing(
+                        each -> each.finished().minus(finished).abs()));
+    }
+}

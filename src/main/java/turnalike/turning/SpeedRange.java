@@ -1,0 +1,29 @@
+package turnalike.turning;
+
+import turnalike.units.Length;
+import turnalike.units.Speed;
+
+/**
+ * Speeds from slowest to fastest.
+ *
+ * @param to not below {@code from}
+ * @param diameter the widest part that passes the tool at these speeds, across the corners where it is square
+ */
+public record SpeedRange(Speed from, Speed to, Length diameter) {
+    public SpeedRange {
+        if (from.compareTo(to) > 0) {
+            throw new IllegalArgumentException(
+                    "a range of speeds must rise, was %s to %s rpm".formatted(from.rpm(), to.rpm()));
+        }
+    }
+
+    /** The same with nothing above a speed; when that leaves nothing, from half that speed to that speed. */
+    SpeedRange limited(Speed most) {
+        Speed fastest = to.orSlower(most);
+        return new SpeedRange(from.compareTo(fastest) <= 0 ? from : fastest.times(0.5), fastest, diameter);
+    }
+
+    boolean holds(Speed speed) {
+        return from.compareTo(speed) <= 0 && speed.compareTo(to) <= 0;
+    }
+}

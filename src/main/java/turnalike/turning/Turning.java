@@ -1,0 +1,99 @@
+package turnalike.turning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import turnalike.pattern.Mark;
+import turnalike.pattern.Warning;
+import turnalike.units.Length;
+import turnalike.units.Working;
+import turnalike.wood.Stiffness;
+
+/**
+ * How the piece is turned. Everything about whip is empty when the wood's stiffness is not known.
+ *
+ * @param lathe what the turner's lathe and hand bring
+ * @param stiffness of the wood, shear-free
+ * @param whip the finished piece's figures
+ * @param stages the piece before and after each part of the work, the blank first
+ * @param speeds how fast it may turn
+ * @param cuts in their order
+ * @param cautions what to beware of, the gravest first; never empty
+ * @param workings how the figures were found
+ */
+public record Turning(
+        Lathe lathe,
+        Optional<Stiffness> stiffness,
+        Optional<Whip> whip,
+        List<Stage> stages,
+        SpeedAdvice speeds,
+        List<Cut> cuts,
+        List<Warning> cautions,
+        List<Working> workings) {
+    /** Places at which the sag is told, besides the marks: this many equal parts of the length. */
+    private static final int SAG_PARTS = 40;
+
+    public Turning {
+        stages = List.copyOf(stages);
+        cuts = List.copyOf(cuts);
+        cautions = List.copyOf(cautions);
+        workings = List.copyOf(workings);
+    }
+
+    /** Works it out. */
+    public static Turning of(Work work) {
+        Set<Integer> slender = Slender.of(work);
+        List<Cut> cuts = CutOrder.of(work, slender);
+        Optional<Whip> whip = work.stiffness()
+                .map(each -> Whip.of(
+                        work.pattern().outline(),
+                        each.moeMpa(),
+                        work.density(),
+                        work.lathe().cutting(),
+                        sagPlaces(work)));
+        Optional<Stage> blank = Optional.empty();
+        List<Stage> later = List.of();
+        if (work.stiffness().isPresent()) {
+            CutStiffness stiffness =
+                    new CutStiffness(work, work.stiffness().get().moeMpa(), slender);
+            blank = Optional.of(stiffness.blank());
+            later = stiffness.later();
+            cuts = stiffness.reckoned(cuts);
+        }
+        SpeedAdvice speeds = SpeedAdvice.of(work.pattern(), work.lathe(), blank, later);
+        List<Stage> stages = new ArrayList<>(blank.stream().toList());
+        stages.addAll(later);
+        return new Turning(
+                work.lathe(),
+                work.stiffness(),
+                whip,
+                stages,
+                speeds,
+                numbered(cuts),
+                Cautions.of(work, whip, stages, speeds),
+                TurningWorkings.of(work, whip, speeds));
+    }
+
+    private static List<Cut> numbered(List<Cut> cuts) {
+        List<Cut> out = new ArrayList<>();
+        cuts.forEach(cut -> out.add(cut.numbered(out.size() + 1)));
+        return out;
+    }
+
+    private static List<Length> sagPlaces(Work work) {
+        TreeSet<Length> out = new TreeSet<>();
+        work.marks().stream().map(Mark::place).forEach(out::add);
+        Length length = work.pattern().length();
+        for (int i = 0; i <= SAG_PARTS; i++) {
+            Length place = length.times(i / (double) SAG_PARTS);
+            boolean there =
+                    out.stream().anyMatch(each -> each.minus(place).abs().mm() < 1e-6);
+            if (!there) {
+                out.add(place);
+            }
+        }
+        return List.copyOf(out);
+    }
+}

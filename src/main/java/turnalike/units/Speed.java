@@ -1,0 +1,50 @@
+package turnalike.units;
+
+/**
+ * How fast a piece turns.
+ *
+ * @param rpm turns in a minute; finite and above zero, else {@link IllegalArgumentException}
+ */
+public record Speed(double rpm) implements Comparable<Speed> {
+    /** Feet in a metre, exact: 1 / 0.3048. */
+    public static final double FEET_PER_METRE = 1 / 0.3048;
+
+    public Speed {
+        if (!(rpm > 0) || !Double.isFinite(rpm)) {
+            throw new IllegalArgumentException("speed must be above zero and finite, was %s rpm".formatted(rpm));
+        }
+    }
+
+    public static Speed ofRpm(double rpm) {
+        return new Speed(rpm);
+    }
+
+    /** The speed of whatever turns by that many radians in a second. */
+    public static Speed ofRadiansPerSecond(double radians) {
+        return new Speed(radians * 60 / (2 * Math.PI));
+    }
+
+    /** How fast the wood passes the tool at that diameter: π · d · n, in metres a second. */
+    public double surfaceMetresPerSecond(Length diameter) {
+        return Math.PI * diameter.mm() / 1000 * rpm / 60;
+    }
+
+    /** The same in feet a minute. */
+    public double surfaceFeetPerMinute(Length diameter) {
+        return surfaceMetresPerSecond(diameter) * FEET_PER_METRE * 60;
+    }
+
+    public Speed times(double factor) {
+        return new Speed(rpm * factor);
+    }
+
+    /** The slower of the two. */
+    public Speed orSlower(Speed other) {
+        return compareTo(other) <= 0 ? this : other;
+    }
+
+    @Override
+    public int compareTo(Speed other) {
+        return Double.compare(rpm, other.rpm);
+    }
+}

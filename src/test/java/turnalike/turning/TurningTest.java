@@ -1,0 +1,292 @@
+package turnalike.turning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import turnalike.Seeds;
+import turnalike.outline.Section;
+import turnalike.pattern.Bead;
+import turnalike.pattern.Cylinder;
+import turnalike.pattern.Details;
+import turnalike.pattern.Member;
+import turnalike.pattern.Pattern;
+import turnalike.pattern.Samples;
+import turnalike.pattern.Stock;
+import turnalike.pattern.Warning;
+import turnalike.units.Force;
+import turnalike.units.Length;
+import turnalike.units.Speed;
+import turnalike.wood.Stiffness;
+
+class TurningTest {
+    private static final Optional<Stiffness> STIFF = Optional.of(Stiffness.given(11_000));
+
+    private static Length mm(double mm) {
+        return Length.ofMm(mm);
+    }
+
+    private static List<Cut> phase(Turning turning, Phase phase) {
+        return turning.cuts().stream().filter(cut -> cut.phase() == phase).toList();
+    }
+
+    private static String said(Turning turning) {
+        return String.join(
+                "\n",
+                turning.cautions().stream()
+                        .map(each -> each.where() + ": " + each.what())
+                        .toList());
+    }
+
+    private static Pattern rod(double diameterMm, double lengthMm, double stockMm) {
+        return new Pattern(
+                "rod",
+                new Stock(Section.SQUARE, mm(stockMm), mm(lengthMm)),
+                List.of(new Cylinder(mm(lengthMm), mm(diameterMm), Details.NONE)));
+    }
+
+    @Test
+    void cuts_are_numbered_in_the_order_of_the_phases() {
+        Seeds.each(20, random -> {
+            Turning turning = Turning.of(Works.stiff(Samples.pattern(1 + random.nextInt(12), random)));
+            List<Cut> cuts = turning.cuts();
+            for (int i = 0; i < cuts.size(); i++) {
+                assertThat(cuts.get(i).order()).isEqualTo(i + 1);
+            }
+            assertThat(cuts).isSortedAccordingTo(Comparator.comparing(Cut::phase));
+        });
+    }
+
+    @Test
+    void every_round_member_is_shaped_once_and_every_square_never() {
+        Seeds.each(20, random -> {
+            Work work = Works.stiff(Samples.pattern(1 + random.nextInt(12), random));
+            Set<Integer> shaped = new HashSet<>();
+            for (Cut cut : Turning.of(work).cuts()) {
+                if (cut.phase() == Phase.DETAILS || cut.phase() == Phase.SLENDER || cut.phase() == Phase.TENONS) {
+                    assertThat(shaped.addAll(cut.members())).isTrue();
+                    int member = cut.members().get(0);
+                    assertThat(cut.from())
+                            .isEqualTo(work.pattern().placed().get(member).start());
+                    assertThat(cut.to())
+                            .isEqualTo(work.pattern().placed().get(member).end());
+                }
+            }
+            for (int i = 0; i < work.pattern().members().size(); i++) {
+                boolean square = work.pattern().members().get(i).section() == Section.SQUARE;
+                assertThat(shaped.contains(i)).isEqualTo(!square);
+            }
+        });
+    }
+
+    @Test
+    void every_mark_is_struck_and_every_diameter_sized_before_anything_is_shaped() {
+        Seeds.each(20, random -> {
+            Work work = Works.stiff(Samples.pattern(1 + random.nextInt(12), random));
+            Turning turning = Turning.of(work);
+            Set<Length> struck = new HashSet<>();
+            phase(turning, Phase.LAYOUT).forEach(cut -> struck.addAll(cut.places()));
+            phase(turning, Phase.DATUM).forEach(cut -> struck.addAll(cut.places()));
+            assertThat(struck)
+                    .containsAll(work.marks().stream().map(mark -> mark.place()).toList());
+            Set<Length> openings = new HashSet<>();
+            turning.cuts().stream()
+                    .filter(cut -> cut.phase() == Phase.SIZING || cut.phase() == Phase.TENONS)
+                    .forEach(cut -> openings.add(cut.setting().orElseThrow()));
+            assertThat(openings)
+                    .containsExactlyInAnyOrderElementsOf(
+                            work.calipers().stream().map(each -> each.opening()).toList());
+        });
+    }
+
+    @Test
+    void the_slender_middle_of_a_baluster_waits_for_its_heavy_ends() {
+        Turning turning = Turning.of(Works.stiff(Works.baluster()));
+        assertThat(phase(turning, Phase.SLENDER).stream()
+                        .map(cut -> cut.members().get(0)))
+                .as("the one across the middle first")
+                .containsExactly(5, 6);
+        assertThat(phase(turning, Phase.DETAILS).stream()
+                        .map(cut -> cut.members().get(0)))
+                .containsExactly(9, 8, 7, 4, 3, 2);
+        assertThat(phase(turning, Phase.TENONS).stream()
+                        .map(cut -> cut.members().get(0)))
+                .containsExactly(11, 0);
+        assertThat(phase(turning, Phase.SHOULDERS).stream().map(Cut::from))
+                .containsExactly(mm(25), mm(85), mm(535), mm(575));
+        assertThat(phase(turning, Phase.ROUND)).hasSize(3);
+        assertThat(phase(turning, Phase.PARTING)).singleElement().satisfies(cut -> assertThat(cut.from())
+                .isEqualTo(mm(600)));
+    }
+
+    @Test
+    void slender_stretches_go_from_the_middle_to_the_tail_end_and_then_to_the_drive_end() {
+        List<Member> run = new ArrayList<>();
+        for (int i = 0; i < 6; i++) {
+            run.add(new Cylinder(mm(70), mm(18), Details.NONE));
+            run.add(new Bead(mm(10), mm(30), mm(40), Details.NONE));
+        }
+        Pattern pattern = new Pattern("six", new Stock(Section.SQUARE, mm(45), mm(480)), run);
+        assertThat(phase(Turning.of(Works.stiff(pattern)), Phase.SLENDER).stream()
+                        .map(cut -> cut.members().get(0)))
+                .containsExactly(6, 8, 10, 4, 2, 0);
+    }
+
+    /** The computed reason holds by itself: the stage it speaks of really is stiffer than the other order's. */
+    @Test
+    void the_reason_for_the_order_is_reckoned() {
+        Work work = Works.stiff(Works.baluster());
+        Cut first = phase(Turning.of(work), Phase.SLENDER).get(0);
+        assertThat(first.why()).isPresent();
+        Shapes shapes = new Shapes(work);
+        Set<Integer> round = Set.of(2, 3, 4, 5, 6, 7, 8, 9);
+        Speed ordered = Whip.firstOf(shapes.after(Set.of(2, 3, 4, 7, 8, 9), round), 11_000, work.density());
+        Speed other = Whip.firstOf(shapes.after(Set.of(5, 6), round), 11_000, work.density());
+        assertThat(ordered.rpm()).isGreaterThan(1.5 * other.rpm());
+        assertThat(first.why().orElseThrow())
+                .contains("%.0f rpm".formatted(ordered.rpm()), "%.0f".formatted(other.rpm()));
+    }
+
+    @Test
+    void stages_run_from_the_blank_to_the_contracts_finished_piece() {
+        Turning turning = Turning.of(Works.stiff(Works.baluster()));
+        assertThat(turning.stages().stream().map(Stage::name))
+                .containsExactly(
+                        "blank",
+                        "roughed cylinder",
+                        "sizing cuts made",
+                        "heavy details cut",
+                        "slender stretches cut",
+                        "finished",
+                        "finished, spare length still on");
+        Whip whip = turning.whip().orElseThrow();
+        Stage finished = turning.stages().get(5);
+        assertThat(finished.first().rpm()).isCloseTo(whip.first().rpm(), withinPercentage(0.1));
+        assertThat(finished.buckling().newtons()).isCloseTo(whip.buckling().newtons(), withinPercentage(0.1));
+        Cut last = phase(turning, Phase.TENONS).get(1);
+        assertThat(last.natural().orElseThrow().rpm()).isCloseTo(whip.first().rpm(), withinPercentage(0.1));
+        assertThat(turning.stages().get(6).first()).isLessThan(finished.first());
+    }
+
+    /** The blank is a plain square bar: ω = (π/L)²·√(E s⁴/12 / ρ s²). */
+    @Test
+    void the_blank_swings_as_the_square_bar_it_is() {
+        Stage blank = Turning.of(Works.stiff(Works.baluster())).stages().get(0);
+        double omega = Math.pow(Math.PI / 600, 2) * Math.sqrt(11_000 * 2500 / 12.0 / 700e-12);
+        assertThat(blank.first().rpm()).isCloseTo(omega * 30 / Math.PI, withinPercentage(1e-4));
+    }
+
+    @Test
+    void without_a_stiffness_there_are_cuts_and_speeds_but_nothing_of_whip() {
+        Turning turning = Turning.of(Works.of(Works.baluster(), Optional.empty(), Lathe.USUAL));
+        assertThat(turning.whip()).isEmpty();
+        assertThat(turning.stages()).isEmpty();
+        assertThat(turning.cuts()).isNotEmpty().allSatisfy(cut -> assertThat(cut.natural())
+                .isEmpty());
+        assertThat(turning.speeds().whipLimit()).isEmpty();
+        assertThat(said(turning)).contains("moe_mpa");
+    }
+
+    /** 40 mm round: 3000 to 6000 inch · rpm over 40/25.4 in. */
+    @Test
+    void a_stout_piece_turns_at_common_practice() {
+        SpeedAdvice speeds = Turning.of(Works.stiff(rod(40, 200, 45))).speeds();
+        assertThat(speeds.limit()).isEqualTo(SpeedAdvice.Limit.PRACTICE);
+        assertThat(speeds.turning().from().rpm()).isCloseTo(3000 / (40 / 25.4), within(1e-9));
+        assertThat(speeds.turning().to().rpm()).isCloseTo(6000 / (40 / 25.4), within(1e-9));
+        assertThat(speeds.turning().to().surfaceMetresPerSecond(mm(40))).isCloseTo(7.98, within(0.005));
+        assertThat(speeds.roughing().to().rpm()).isCloseTo(0.5 * 6000 / (45 * Math.sqrt(2) / 25.4), within(1e-9));
+    }
+
+    @Test
+    void a_whippy_piece_is_held_to_half_its_weakest_natural_speed() {
+        Turning turning = Turning.of(Works.stiff(rod(16, 1100, 20)));
+        double weakest = turning.stages().stream()
+                .mapToDouble(each -> each.first().rpm())
+                .min()
+                .orElseThrow();
+        assertThat(turning.speeds().limit()).isEqualTo(SpeedAdvice.Limit.WHIP);
+        assertThat(turning.speeds().turning().to().rpm()).isCloseTo(weakest / 2, within(1e-6));
+        assertThat(turning.speeds().turning().from())
+                .isLessThanOrEqualTo(turning.speeds().turning().to());
+        assertThat(turning.speeds().roughing().to())
+                .isLessThanOrEqualTo(turning.speeds().turning().to());
+        assertThat(said(turning)).contains("own whip", "steady rest");
+    }
+
+    @Test
+    void no_advice_is_faster_than_the_whip_or_the_lathe_allow() {
+        Seeds.each(40, random -> {
+            Speed most = Speed.ofRpm(300 + random.nextInt(4000));
+            Lathe lathe = new Lathe(Lathe.USUAL_CUTTING, List.of(), Optional.of(most), Optional.empty());
+            Turning turning = Turning.of(Works.of(Samples.pattern(1 + random.nextInt(30), random), STIFF, lathe));
+            double weakest = turning.stages().stream()
+                    .mapToDouble(each -> each.first().rpm())
+                    .min()
+                    .orElseThrow();
+            for (SpeedRange range :
+                    List.of(turning.speeds().turning(), turning.speeds().roughing())) {
+                assertThat(range.to()).isLessThanOrEqualTo(most);
+                assertThat(range.to().rpm()).isLessThanOrEqualTo(SpeedAdvice.WHIP_SHARE * weakest * (1 + 1e-3));
+                assertThat(range.from()).isLessThanOrEqualTo(range.to());
+            }
+        });
+    }
+
+    @Test
+    void the_lathes_own_steps_in_range_are_named() {
+        List<Speed> steps = List.of(Speed.ofRpm(2400), Speed.ofRpm(500), Speed.ofRpm(900), Speed.ofRpm(3600));
+        Lathe lathe = new Lathe(Lathe.USUAL_CUTTING, steps, Optional.empty(), Optional.empty());
+        SpeedAdvice speeds =
+                Turning.of(Works.of(rod(40, 200, 45), STIFF, lathe)).speeds();
+        assertThat(speeds.turningSteps()).containsExactly(Speed.ofRpm(2400), Speed.ofRpm(3600));
+        assertThat(speeds.roughingSteps()).containsExactly(Speed.ofRpm(900));
+        Lathe fast = new Lathe(Lathe.USUAL_CUTTING, List.of(Speed.ofRpm(9000)), Optional.empty(), Optional.empty());
+        assertThat(said(Turning.of(Works.of(rod(40, 200, 45), STIFF, fast)))).contains("every step is faster");
+    }
+
+    @Test
+    void a_tailstock_wound_up_beyond_buckling_is_told() {
+        Force force = Force.ofNewtons(900);
+        Lathe lathe = new Lathe(Lathe.USUAL_CUTTING, List.of(), Optional.empty(), Optional.of(force));
+        Turning slim = Turning.of(Works.of(rod(12, 900, 20), STIFF, lathe));
+        Turning stout = Turning.of(Works.of(rod(40, 300, 45), STIFF, lathe));
+        assertThat(slim.whip().orElseThrow().buckling()).isLessThan(force);
+        assertThat(said(slim)).contains("bows this piece out by itself");
+        assertThat(said(stout)).doesNotContain("tailstock");
+    }
+
+    @Test
+    void a_piece_that_bends_more_than_its_tolerance_asks_for_a_steady() {
+        Turning slim = Turning.of(Works.stiff(rod(14, 800, 20)));
+        assertThat(slim.whip().orElseThrow().most().sag().mm()).isGreaterThan(0.2);
+        assertThat(said(slim)).contains("more than the 0.40 mm allowed", "steady rest at 400 mm");
+        assertThat(said(Turning.of(Works.stiff(rod(40, 300, 45))))).doesNotContain("allowed");
+    }
+
+    @Test
+    void nothing_is_ever_called_by_the_word_that_promises() {
+        Seeds.each(15, random -> {
+            Turning turning = Turning.of(Works.stiff(Samples.pattern(1 + random.nextInt(20), random)));
+            StringBuilder text = new StringBuilder(said(turning));
+            turning.cuts()
+                    .forEach(
+                            cut -> text.append(cut.what()).append(cut.caution()).append(cut.why()));
+            turning.workings().forEach(each -> text.append(each));
+            assertThat(text.toString().toLowerCase(java.util.Locale.ROOT)).doesNotContain("safe", "complies", "nan");
+            assertThat(turning.cautions()).isNotEmpty().allSatisfy(TurningTest::oneSentence);
+        });
+    }
+
+    private static void oneSentence(Warning caution) {
+        assertThat(caution.where()).isNotBlank();
+        assertThat(caution.what()).isNotBlank().doesNotContain("\n");
+    }
+}

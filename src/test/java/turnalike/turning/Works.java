@@ -1,0 +1,84 @@
+package turnalike.turning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import turnalike.effort.Effort;
+import turnalike.outline.Section;
+import turnalike.pattern.Bead;
+import turnalike.pattern.Cove;
+import turnalike.pattern.Details;
+import turnalike.pattern.Fillet;
+import turnalike.pattern.Mark;
+import turnalike.pattern.Member;
+import turnalike.pattern.Pattern;
+import turnalike.pattern.Square;
+import turnalike.pattern.Stock;
+import turnalike.pattern.Taper;
+import turnalike.pattern.Tenon;
+import turnalike.settings.Calipers;
+import turnalike.settings.DividerProblem;
+import turnalike.settings.Dividers;
+import turnalike.settings.SizedDiameter;
+import turnalike.units.Density;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+import turnalike.wood.Stiffness;
+
+/** Invented pieces of work for tests. */
+final class Works {
+    static final Length SIZING = Length.ofMm(0.8);
+
+    private Works() {}
+
+    static Length mm(double mm) {
+        return Length.ofMm(mm);
+    }
+
+    static Work of(Pattern pattern, Optional<Stiffness> stiffness, Lathe lathe) {
+        List<Mark> marks = pattern.marks();
+        DividerProblem problem =
+                DividerProblem.of(marks.stream().map(Mark::place).toList(), UnitSystem.METRIC);
+        List<SizedDiameter> sized = new ArrayList<>();
+        for (int i = 0; i < pattern.members().size(); i++) {
+            for (Member.Diameter each : pattern.members().get(i).diameters()) {
+                sized.add(new SizedDiameter(i, each.size()));
+            }
+        }
+        return new Work(
+                pattern,
+                marks,
+                Dividers.solve(problem, Effort.ofAsks(2000)).findPlan().orElseThrow(),
+                Calipers.group(sized, Length.ZERO, SIZING),
+                SIZING,
+                mm(0.4),
+                Density.ofKgPerM3(700),
+                stiffness,
+                lathe,
+                UnitSystem.METRIC);
+    }
+
+    static Work stiff(Pattern pattern) {
+        return of(pattern, Optional.of(Stiffness.given(11_000)), Lathe.USUAL);
+    }
+
+    /** A baluster of 600 mm: square, beads and coves at both ends, one long slender taper between, tenons. */
+    static Pattern baluster() {
+        return new Pattern(
+                "baluster",
+                new Stock(Section.SQUARE, mm(50), mm(620)),
+                List.of(
+                        new Tenon(mm(25), mm(20), mm(2), Details.NONE),
+                        new Square(mm(60), mm(50), Details.NONE),
+                        new Bead(mm(15), mm(36), mm(48), Details.NONE),
+                        new Cove(mm(20), mm(44), mm(32), Details.NONE),
+                        new Fillet(mm(10), mm(40), Details.NONE),
+                        new Taper(mm(180), mm(30), mm(16), Details.named("lower taper")),
+                        new Taper(mm(180), mm(16), mm(30), Details.named("upper taper")),
+                        new Fillet(mm(10), mm(40), Details.NONE),
+                        new Cove(mm(20), mm(44), mm(32), Details.NONE),
+                        new Bead(mm(15), mm(36), mm(48), Details.NONE),
+                        new Square(mm(40), mm(50), Details.NONE),
+                        new Tenon(mm(25), mm(20), mm(2), Details.NONE)));
+    }
+}
