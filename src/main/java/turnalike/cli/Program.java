@@ -1,12 +1,8 @@
 package turnalike.cli;
 
-import java.io.IOException;
 import java.io.PrintStream;
 import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -23,7 +19,9 @@ import turnalike.units.Problem;
         description = {
             "Matched sets of turned spindles: from the pattern to the placed set.",
             "",
-            "First time? Run @|bold turnalike demo|@: it makes every sheet of an invented job and says where each file is."
+            "First time? Run it without a command: it serves the page, with an invented demo job to look at beside an empty one.",
+            "",
+            "Rather on paper? Run @|bold turnalike demo|@: it makes every sheet of an invented job and says where each file is."
                     + " Then copy its job file, change it, and run @|bold turnalike plan|@ on it."
         },
         footer = {
@@ -44,6 +42,7 @@ import turnalike.units.Problem;
             HistoryCommand.class,
             GiveCommand.class,
             CheckCommand.class,
+            ServeCommand.class,
             DemoCommand.class,
             CompletionCommand.class,
             WarmUpCommand.class
@@ -73,10 +72,10 @@ public final class Program implements Runnable {
         }
     }
 
-    /** Without a command: how to begin. */
+    /** Without a command: the page. */
     @Override
     public void run() {
-        spec.commandLine().usage(spec.commandLine().getOut());
+        ServeCommand.open(spec);
     }
 
     /** Runs one command and returns its exit code; nothing it does ends the process or prints a stack trace. */
@@ -111,7 +110,7 @@ public final class Program implements Runnable {
             told.forEach(problem -> print(command, problem, untold));
             return INPUT_TO_MEND;
         }
-        String log = log(trouble);
+        String log = FaultLog.write(trouble);
         print(
                 command,
                 new Problem("fault", "something went wrong that is not your doing", "please report it with " + log),
@@ -123,17 +122,5 @@ public final class Program implements Runnable {
         String more = untold == 0 ? "" : " (and %d more: --every-problem lists them)".formatted(untold);
         command.getErr().println("turnalike: " + problem.line().replaceAll("\\p{Cntrl}", " ") + more);
         command.getErr().flush();
-    }
-
-    private static String log(Exception trouble) {
-        StringWriter text = new StringWriter();
-        trouble.printStackTrace(new PrintWriter(text));
-        try {
-            Path file = Files.createTempFile("turnalike-", ".log");
-            Files.writeString(file, text.toString());
-            return file.toString();
-        } catch (IOException noLog) {
-            return "these words: " + trouble;
-        }
     }
 }

@@ -121,7 +121,6 @@ class ProgramTest {
         assertThat(top.out())
                 .contains("First time?", "plan", "match", "demo", "Exit codes")
                 .doesNotContain("warm-up");
-        assertThat(Ran.here().out()).isEqualTo(top.out());
         assertThat(Ran.here("plan", "--help").out()).contains("Example: turnalike plan", "--json", "--out");
         assertThat(Ran.here("match", "--help").out()).contains("mass_oz", "--strict", "--seconds");
     }

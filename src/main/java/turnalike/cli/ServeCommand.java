@@ -1,0 +1,127 @@
+package turnalike.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalInt;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import turnalike.job.kept.JobStore;
+import turnalike.store.StoreFile;
+import turnalike.web.FirstJobs;
+import turnalike.web.Site;
+
+@Command(
+        name = "serve",
+        description = {
+            "Serves the page: every job of the store in a browser on this machine, and on no other. Runs until you stop it (Ctrl-C);"
+                    + " each edit is on disk before the page shows it.",
+            "A store that is new begins with the invented demo beside an empty job."
+        },
+        footer = {"", "Example: turnalike serve --port 8200 --store shop.db"},
+        mixinStandardHelpOptions = true)
+final class ServeCommand implements Runnable {
+    /** Free on most machines; when taken, and nobody asked for it, any other does. */
+    private static final int USUAL_PORT = 8617;
+
+    @Option(names = "--port", paramLabel = "N", description = "The port, 0 for any that is free (8617 unless given).")
+    private Optional<Integer> port = Optional.empty();
+
+    @Option(
+            names = "--store",
+            paramLabel = "FILE",
+            description = "The store (a file in your own data folder unless given).")
+    private Optional<Path> file = Optional.empty();
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    /** For the bare command line: as if nothing was asked but the page, in a browser where there is one. */
+    static void open(CommandSpec spec) {
+        ServeCommand command = new ServeCommand();
+        command.spec = spec;
+        command.serve(spec.commandLine().getOut(), Desktop::open);
+    }
+
+    @Override
+    public void run() {
+        if (port.isPresent() && (port.get() < 0 || port.get() > 65_535)) {
+            throw UserError.of("--port", "was %d".formatted(port.get()), "give a number from 0 to 65535");
+        }
+        serve(spec.commandLine().getOut(), address -> {});
+    }
+
+    private interface Opening {
+        void open(String address);
+    }
+
+    private void serve(PrintWriter console, Opening opening) {
+        Path store = file.orElseGet(ServeCommand::ownStore);
+        boolean isNew = !Files.exists(store);
+        UntilStopped end = UntilStopped.hooked();
+        try {
+            serve(store, isNew, end, console, opening);
+        } finally {
+            end.closed();
+        }
+    }
+
+    private void serve(Path store, boolean isNew, UntilStopped end, PrintWriter console, Opening opening) {
+        Stores.with(() -> StoreFile.openOrMake(store, Stores.clock()), jobs -> {
+            if (isNew) {
+                FirstJobs.keep(jobs);
+            }
+            try (Site site = start(jobs)) {
+                console.println("Turnalike is at " + site.address() + " and keeps its jobs in " + store
+                        + ". Stop it with Ctrl-C.");
+                Stores.note(console, jobs.notes());
+                console.flush();
+                opening.open(site.address());
+                end.await();
+            }
+            return jobs;
+        });
+    }
+
+    private void fault(Exception fault) {
+        PrintWriter err = spec.commandLine().getErr();
+        err.println("turnalike: fault: something went wrong that is not your doing; please report it with "
+                + FaultLog.write(fault));
+        err.flush();
+    }
+
+    private Site start(JobStore jobs) {
+        OptionalInt asked = port.map(OptionalInt::of).orElse(OptionalInt.empty());
+        try {
+            return Site.start(asked.orElse(USUAL_PORT), jobs, this::fault);
+        } catch (Site.PortTaken taken) {
+            if (asked.isPresent()) {
+                throw UserError.of(
+                        "--port",
+                        "%d cannot be opened".formatted(asked.getAsInt()),
+                        "stop what uses it, or give another");
+            }
+        }
+        try {
+            return Site.start(0, jobs, this::fault);
+        } catch (Site.PortTaken none) {
+            throw UserError.of("network", "no port of this machine can be opened", "check what keeps programs from it");
+        }
+    }
+
+    /** Where each system keeps what belongs to one user's programs. */
+    private static Path ownStore() {
+        Path folder = DataFolder.of(
+                System.getProperty("os.name", ""), Path.of(System.getProperty("user.home", ".")), System.getenv());
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException trouble) {
+            throw UserError.of(folder.toString(), "cannot be made", "give another place with --store");
+        }
+        return folder.resolve("turnalike.db");
+    }
+}

@@ -1,0 +1,112 @@
+package turnalike.job.edit;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import turnalike.job.kept.JobText;
+import turnalike.units.UnitSystem;
+
+/**
+ * Fields of the job outside the run, as typed.
+ *
+ * @param values by the path of the field in the job file, its keys parted by points; an empty value takes it out
+ */
+public record JobFields(Map<String, String> values) implements JobEdit {
+    /** Written as JSON numbers where they are numbers; lengths stay text, which carries fractions and units. */
+    private static final Set<String> NUMBERS = Set.of(
+            "count",
+            "loss_pct",
+            "wood.moisture_pct",
+            "wood.density_kg_m3",
+            "tolerances.mass_pct",
+            "tolerances.scale_g",
+            "likeness.length",
+            "likeness.diameter",
+            "likeness.mass",
+            "frame.places",
+            "frame.groups",
+            "frame.rev_per_min");
+
+    public JobFields {
+        values = Map.copyOf(values);
+    }
+
+    @Override
+    public String what(JobText before) {
+        return "change "
+                + String.join(", ", new TreeMap<>(values).keySet())
+                        .replace('_', ' ')
+                        .replace('.', ' ')
+                        .replaceAll("\\p{Cntrl}", " ");
+    }
+
+    @Override
+    public JobEdit narrowed(JobText base) {
+        return new JobFields(Written.changed(values, Written.job(base)));
+    }
+
+    @Override
+    public JobText.Read on(JobText text) {
+        JobTree tree = JobTree.of(text);
+        new TreeMap<>(values).forEach((path, value) -> set(tree.root(), path, value.strip()));
+        wood(tree.root());
+        frame(tree.root(), text);
+        return tree.read();
+    }
+
+    /** A wood is a species or a density: the one given takes the other's place. */
+    private void wood(ObjectNode root) {
+        if (!values.getOrDefault("wood.density_kg_m3", "").isBlank()) {
+            set(root, "wood.species", "");
+        } else if (!values.getOrDefault("wood.species", "").isBlank()) {
+            set(root, "wood.density_kg_m3", "");
+        }
+    }
+
+    /** Another kind of frame starts from sizes that can be: each piece has a place, and a hub two inches or so across. */
+    private void frame(ObjectNode root, JobText before) {
+        String kind = values.getOrDefault("frame.kind", "?").strip();
+        String had = JobTree.of(before).root().path("frame").path("kind").asText();
+        if (kind.equals("?") || kind.equals(had)) {
+            return;
+        }
+        if (kind.isEmpty()) {
+            root.remove("frame");
+            return;
+        }
+        ObjectNode frame = root.putObject("frame").put("kind", kind);
+        int count = before.job().count();
+        frame.put("places", kind.equals("legs") ? 4 : Math.max(2, Math.min(400, count)));
+        if (kind.equals("wheel")) {
+            frame.put("hub_radius", before.job().units() == UnitSystem.INCH ? "2" : "50");
+        }
+    }
+
+    private static void set(ObjectNode root, String path, String value) {
+        List<String> keys = List.of(path.split("\\."));
+        ObjectNode at = root;
+        for (String key : keys.subList(0, keys.size() - 1)) {
+            at = at.get(key) instanceof ObjectNode inner ? inner : at.putObject(key);
+        }
+        String last = keys.get(keys.size() - 1);
+        if (value.isEmpty()) {
+            at.remove(last);
+            if (at.isEmpty() && keys.size() == 2) {
+                root.remove(keys.get(0));
+            }
+        } else {
+            at.set(last, NUMBERS.contains(path) ? number(at, value) : at.textNode(value));
+        }
+    }
+
+    /** What is no number stays text, and the reader says so. */
+    private static JsonNode number(ObjectNode at, String value) {
+        String plain = value.replace(',', '.');
+        boolean number = plain.matches("-?\\d{1,12}(\\.\\d{1,12})?");
+        return number ? at.numberNode(new BigDecimal(plain)) : at.textNode(value);
+    }
+}

@@ -1,0 +1,233 @@
+package turnalike.job.edit;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import turnalike.job.kept.JobText;
+import turnalike.pattern.Member;
+import turnalike.pattern.Placed;
+import turnalike.units.Length;
+import turnalike.units.Problem;
+
+/**
+ * An edit of one member.
+ *
+ * @param number of the member
+ * @param deed what is done to it
+ */
+public record MemberEdit(int number, Deed deed) implements JobEdit {
+    /** What can be done to a member. */
+    public sealed interface Deed permits Insert, Move, Copy, Mirror, Remove, Turn, Sizes, Boundary {
+        /** In the user's words, before the member's name. */
+        String words();
+    }
+
+    /** A new member before or after it. */
+    public record Insert(MemberKind kind, boolean after) implements Deed {
+        @Override
+        public String words() {
+            return "insert a %s %s".formatted(kind.word(), after ? "after" : "before");
+        }
+    }
+
+    /** Towards the far end by so many places, or towards the datum end when below zero. */
+    public record Move(int places) implements Deed {
+        @Override
+        public String words() {
+            return "move";
+        }
+    }
+
+    /** The same again right after it. */
+    public record Copy() implements Deed {
+        @Override
+        public String words() {
+            return "copy";
+        }
+    }
+
+    /** Turned end for end in its place. */
+    public record Mirror() implements Deed {
+        @Override
+        public String words() {
+            return "mirror";
+        }
+    }
+
+    /** Taken out of the run. */
+    public record Remove() implements Deed {
+        @Override
+        public String words() {
+            return "remove";
+        }
+    }
+
+    /** Made another kind of the same length. */
+    public record Turn(MemberKind kind) implements Deed {
+        @Override
+        public String words() {
+            return "make a %s of".formatted(kind.word());
+        }
+    }
+
+    /**
+     * Some of its fields set as typed; an empty one is taken out.
+     *
+     * @param values by key; {@code points} with a pair a line, {@code by_eye} true or empty
+     */
+    public record Sizes(Map<String, String> values) implements Deed {
+        public Sizes {
+            values = Map.copyOf(values);
+        }
+
+        @Override
+        public String words() {
+            return "change " + String.join(", ", new TreeMap<>(values).keySet()) + " of";
+        }
+    }
+
+    /**
+     * Its far boundary moved: what it gains the next member gives, so that everything beyond stays where it is.
+     *
+     * @param length the member's new length, as typed
+     */
+    public record Boundary(String length) implements Deed {
+        @Override
+        public String words() {
+            return "move the end of";
+        }
+    }
+
+    @Override
+    public String what(JobText before) {
+        List<Placed> run = before.job().pattern().placed();
+        String where = number >= 1 && number <= run.size() ? run.get(number - 1).where() : "member " + number;
+        return deed.words() + " " + where.replaceAll("\\p{Cntrl}", " ");
+    }
+
+    @Override
+    public JobEdit narrowed(JobText base) {
+        boolean there = number >= 1 && number <= base.job().pattern().members().size();
+        return there && deed instanceof Sizes sizes
+                ? new MemberEdit(number, new Sizes(Written.changed(sizes.values(), Written.member(base, number))))
+                : this;
+    }
+
+    @Override
+    public JobText.Read on(JobText text) {
+        int count = text.job().pattern().members().size();
+        if (number < 1 || number > count) {
+            return refused(new Problem(
+                    "member " + number, "is not there, the run has %d".formatted(count), "look at the run again"));
+        }
+        JobTree tree = JobTree.of(text);
+        Optional<Problem> problem = new Hand(text, tree, number).does(deed);
+        return problem.map(MemberEdit::refused).orElseGet(tree::read);
+    }
+
+    static JobText.Read refused(Problem problem) {
+        return new JobText.Read(Optional.empty(), List.of(problem));
+    }
+
+    /** Does the deed to the tree. */
+    private record Hand(JobText text, JobTree tree, int number) {
+        private static final String LENGTH = "length";
+
+        Optional<Problem> does(Deed deed) {
+            ArrayNode run = tree.members();
+            if (deed instanceof Insert insert) {
+                return insert(insert);
+            } else if (deed instanceof Turn turn) {
+                return turn(turn.kind());
+            } else if (deed instanceof Sizes sizes) {
+                MemberFields.set(tree.member(number), sizes.values());
+            } else if (deed instanceof Boundary boundary) {
+                return boundary(boundary.length());
+            } else if (deed instanceof Move move) {
+                int to = Math.max(0, Math.min(run.size() - 1, number - 1 + move.places()));
+                run.insert(to, run.remove(number - 1));
+            } else if (deed instanceof Copy) {
+                run.insert(number, tree.member(number).deepCopy());
+            } else if (deed instanceof Mirror) {
+                MemberFields.mirror(tree.member(number), member(), text.job().units());
+            } else if (run.size() == 1) {
+                return Optional.of(
+                        new Problem(placed().where(), "is the only member left", "make another kind of it instead"));
+            } else {
+                run.remove(number - 1);
+            }
+            return Optional.empty();
+        }
+
+        private Placed placed() {
+            return text.job().pattern().placed().get(number - 1);
+        }
+
+        private Member member() {
+            return placed().member();
+        }
+
+        private Optional<Problem> insert(Insert insert) {
+            Proportions room = new Proportions(text.job(), number);
+            Length wanted = room.usual(insert.kind());
+            Length free = room.free();
+            if (free.compareTo(wanted) < 0) {
+                // The run fills its stock: the neighbour it is inserted beside gives what it takes.
+                Length half =
+                        Spelling.tidy(member().length().times(0.5), text.job().units());
+                wanted = half.compareTo(wanted) < 0 ? half : wanted;
+                Length left = member().length().minus(wanted);
+                if (!left.isPositive()) {
+                    return Optional.of(new Problem(
+                            placed().where(),
+                            "has no length to give to another",
+                            "take longer stock, or shorten a member"));
+                }
+                MemberFields.length(
+                        tree.member(number), left, member().length(), text.job().units());
+            }
+            ObjectNode made = insert.kind().blank(room.beside(wanted, insert.after()));
+            tree.members().insert(insert.after() ? number : number - 1, made);
+            return Optional.empty();
+        }
+
+        private Optional<Problem> turn(MemberKind kind) {
+            ObjectNode old = tree.member(number);
+            ObjectNode made = kind.blank(new Proportions(text.job(), number).within());
+            for (String kept : List.of("name", "by_eye", LENGTH)) {
+                if (old.has(kept) && !(kept.equals(LENGTH) && kind == MemberKind.CURVE)) {
+                    made.set(kept, old.get(kept));
+                }
+            }
+            tree.members().set(number - 1, made);
+            return Optional.empty();
+        }
+
+        private Optional<Problem> boundary(String length) {
+            return Length.parse(length, text.job().units())
+                    .fold(
+                            this::boundary,
+                            (what, mend) -> Optional.of(new Problem(placed().where() + ": length", what, mend)));
+        }
+
+        private Optional<Problem> boundary(Length length) {
+            List<Placed> run = text.job().pattern().placed();
+            MemberFields.length(
+                    tree.member(number), length, member().length(), text.job().units());
+            if (number < run.size()) {
+                Length next = run.get(number).member().length();
+                Length left = next.plus(member().length()).minus(length);
+                if (!left.isPositive()) {
+                    return Optional.of(new Problem(
+                            run.get(number).where(), "would have no length left", "move the boundary less far"));
+                }
+                MemberFields.length(
+                        tree.member(number + 1), left, next, text.job().units());
+            }
+            return Optional.empty();
+        }
+    }
+}

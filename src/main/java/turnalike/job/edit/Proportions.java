@@ -1,0 +1,55 @@
+package turnalike.job.edit;
+
+import java.util.List;
+import turnalike.job.Job;
+import turnalike.pattern.Placed;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+
+/** The room in and beside one member of the run: what a new member there starts from. */
+record Proportions(Job job, int number) {
+    private Placed placed() {
+        return job.pattern().placed().get(number - 1);
+    }
+
+    /** The length a new member is given where there is room: 3/4 in or 20 mm, a fillet or groove a third of it; common practice, no source. */
+    Length usual(MemberKind kind) {
+        Length usual = job.units() == UnitSystem.INCH ? Length.ofInches(0.75) : Length.ofMm(20);
+        boolean narrow = kind == MemberKind.FILLET || kind == MemberKind.GROOVE || kind == MemberKind.VEE;
+        return narrow ? Spelling.tidy(usual.times(1 / 3.0), job.units()) : usual;
+    }
+
+    /** What the stock is longer than the run. */
+    Length free() {
+        return job.pattern().stock().length().minus(job.pattern().length());
+    }
+
+    MemberKind.Room beside(Length length, boolean after) {
+        List<Placed> run = job.pattern().placed();
+        int left = after ? number - 1 : number - 2;
+        Length before = left >= 0 ? ending(run.get(left)) : starting(run.get(0));
+        Length next = left + 1 < run.size() ? starting(run.get(left + 1)) : before;
+        return room(length, before, next);
+    }
+
+    MemberKind.Room within() {
+        return room(placed().member().length(), starting(placed()), ending(placed()));
+    }
+
+    private MemberKind.Room room(Length length, Length before, Length after) {
+        return new MemberKind.Room(length, before, after, job.pattern().stock().size(), job.units());
+    }
+
+    private static Length starting(Placed placed) {
+        return diameter(placed.outline().segments().get(0).curve().startRadiusMm());
+    }
+
+    private static Length ending(Placed placed) {
+        var segments = placed.outline().segments();
+        return diameter(segments.get(segments.size() - 1).curve().endRadiusMm());
+    }
+
+    private static Length diameter(double radiusMm) {
+        return Length.ofMm(2 * radiusMm);
+    }
+}

@@ -1,0 +1,37 @@
+package turnalike.job.edit;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import turnalike.units.Length;
+import turnalike.units.LengthText;
+import turnalike.units.UnitSystem;
+
+/** A computed length as it is written into a job: as a turner writes it where that is exact, else as a decimal number, without a unit. */
+final class Spelling {
+    /** Nearer than this to a sixty-fourth it is one: rounding in sums of fractions is far below it, and so is any tool. */
+    private static final double EXACT_MM = 1e-6;
+
+    private Spelling() {}
+
+    static String of(Length length, UnitSystem units) {
+        if (units == UnitSystem.INCH) {
+            LengthText.Printed printed = LengthText.print(length, units);
+            if (Math.abs(printed.roundedOff().mm()) < EXACT_MM) {
+                return printed.text().replace(" in", "");
+            }
+        }
+        double count = units == UnitSystem.INCH ? length.inches() : length.mm();
+        BigDecimal rounded = BigDecimal.valueOf(count).setScale(6, RoundingMode.HALF_EVEN);
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    }
+
+    /** Rounded to what a turner would choose when nothing says otherwise: 1/16 in or 0.5 mm, one of them at least. */
+    static Length tidy(Length length, UnitSystem units) {
+        Length step = step(units);
+        return step.times(Math.max(1, (double) Math.round(length.mm() / step.mm())));
+    }
+
+    static Length step(UnitSystem units) {
+        return units == UnitSystem.INCH ? Length.ofInches(1 / 16.0) : Length.ofMm(0.5);
+    }
+}

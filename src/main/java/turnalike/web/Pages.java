@@ -1,0 +1,46 @@
+package turnalike.web;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import turnalike.units.Problem;
+
+/**
+ * The templates, made into pages. A template takes {@code shell} and {@code view}; it escapes whatever it prints, except pictures, which
+ * {@code drawing} has escaped already.
+ */
+public final class Pages {
+    private final TemplateEngine engine =
+            TemplateEngine.createPrecompiled(null, ContentType.Html, Pages.class.getClassLoader(), "templates");
+    private final Assets assets;
+
+    Pages(Assets assets) {
+        this.assets = assets;
+    }
+
+    /**
+     * Answers with a template: {@code job/page.jte}. One that is a whole page wraps itself in the layout.
+     *
+     * @param view what it shows; of the type the template asks for
+     */
+    public void show(Context ctx, int status, String template, String title, Object view) {
+        Shell shell = new Shell(title, Gate.tokenFor(ctx), assets);
+        StringOutput out = new StringOutput(32_768);
+        engine.render(template, Map.of("shell", shell, "view", view), out);
+        ctx.status(status).contentType("text/html; charset=utf-8").result(out.toString());
+    }
+
+    /** What went wrong, as a page, or as a few lines when a script asked. */
+    public void problems(Context ctx, int status, List<Problem> problems) {
+        show(ctx, status, isPart(ctx) ? "problems.jte" : "refused.jte", "Not done", problems);
+    }
+
+    /** Whether a script asked, which puts the answer into a page that stands already. */
+    public static boolean isPart(Context ctx) {
+        return Optional.ofNullable(ctx.header("HX-Request")).isPresent();
+    }
+}

@@ -1,0 +1,139 @@
+package turnalike.web;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import io.javalin.util.JavalinBindException;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.eclipse.jetty.http.HttpException;
+import org.eclipse.jetty.io.EofException;
+import org.eclipse.jetty.server.handler.SizeLimitHandler;
+import turnalike.job.kept.JobStore;
+import turnalike.job.kept.StoreTrouble;
+import turnalike.units.Problem;
+import turnalike.web.job.JobFeature;
+import turnalike.web.jobs.JobsFeature;
+
+/** The pages, served on this machine alone until closed. */
+public final class Site implements AutoCloseable {
+    /** What a person can type or paste in one go is far below it. */
+    private static final long LARGEST_REQUEST = 1L << 20;
+
+    private static final String LOOPBACK = "127.0.0.1";
+
+    private final Javalin server;
+
+    private Site(Javalin server) {
+        this.server = server;
+    }
+
+    /** Thrown when nobody can be served at that port. */
+    public static final class PortTaken extends Exception {
+        private static final long serialVersionUID = 1L;
+
+        PortTaken(Throwable cause) {
+            super(cause);
+        }
+    }
+
+    /**
+     * Starts serving the store's jobs.
+     *
+     * @param port 0 for any that is free
+     * @param faults told of each fault of ours, so that it can be logged
+     */
+    public static Site start(int port, JobStore store, Consumer<Exception> faults) throws PortTaken {
+        Assets assets = new Assets();
+        Pages pages = new Pages(assets);
+        List<Feature> features = List.of(assets, new JobsFeature(store, pages), new JobFeature(store, pages));
+        Opened opened = new Opened();
+        Gate gate = new Gate(opened::hosts);
+        Javalin server = Javalin.create(config -> {
+            config.jetty.host = LOOPBACK;
+            config.jetty.port = port;
+            configure(config);
+            config.routes.before(gate::check);
+            features.forEach(feature -> feature.addTo(config.routes));
+            edges(config, pages, faults);
+        });
+        try {
+            server.start();
+        } catch (JavalinBindException taken) {
+            throw new PortTaken(taken);
+        }
+        opened.port = server.port();
+        return new Site(server);
+    }
+
+    /** The port is known only when it is open. */
+    private static final class Opened {
+        private volatile int port;
+
+        Set<String> hosts() {
+            return Set.of("localhost:" + port, LOOPBACK + ":" + port, "[::1]:" + port);
+        }
+    }
+
+    private static void configure(JavalinConfig config) {
+        config.startup.showJavalinBanner = false;
+        config.startup.showOldJavalinVersionWarning = false;
+        config.startup.startupWatcherEnabled = false;
+        config.http.maxRequestSize = LARGEST_REQUEST;
+        config.http.defaultContentType = "text/plain; charset=utf-8";
+        config.jetty.multipartConfig.maxFileSize(LARGEST_REQUEST, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_REQUEST, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxInMemoryFileSize((int) LARGEST_REQUEST, SizeUnit.BYTES);
+        config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
+        // Counts what comes, whatever the request says of its length.
+        config.jetty.modifyServer(server -> server.insertHandler(new SizeLimitHandler(LARGEST_REQUEST, -1)));
+    }
+
+    private static void edges(JavalinConfig config, Pages pages, Consumer<Exception> faults) {
+        config.routes.exception(
+                Refusal.class, (refusal, ctx) -> pages.problems(ctx, refusal.status(), refusal.problems()));
+        config.routes.exception(
+                StoreTrouble.class, (trouble, ctx) -> pages.problems(ctx, 503, List.of(trouble.problem())));
+        config.routes.exception(HttpResponseException.class, (plain, ctx) -> told(ctx, pages, plain.getStatus()));
+        config.routes.exception(
+                HttpException.RuntimeException.class, (broken, ctx) -> told(ctx, pages, broken.getCode()));
+        config.routes.exception(EofException.class, (broken, ctx) -> told(ctx, pages, 400));
+        config.routes.exception(Exception.class, (fault, ctx) -> {
+            faults.accept(fault);
+            Problem told = new Problem(
+                    "fault",
+                    "something went wrong that is not your doing",
+                    "load the page again; nothing kept is lost");
+            pages.problems(ctx, 500, List.of(told));
+        });
+    }
+
+    /** What the server itself refused: too large, cut short, nowhere. */
+    private static void told(Context ctx, Pages pages, int status) {
+        Problem told =
+                switch (status) {
+                    case 413 -> new Problem("upload", "is larger than a megabyte", "send a smaller file");
+                    case 404 -> new Problem("address", "there is nothing here", "go back to the list of jobs");
+                    default -> new Problem("request", "it cannot be read", "load the page again");
+                };
+        pages.problems(ctx, status, List.of(told));
+    }
+
+    /** The port that is open. */
+    public int port() {
+        return server.port();
+    }
+
+    /** What to open in a browser. */
+    public String address() {
+        return "http://localhost:" + port() + "/";
+    }
+
+    @Override
+    public void close() {
+        server.stop();
+    }
+}

@@ -1,0 +1,85 @@
+package turnalike.web.job;
+
+import java.util.List;
+import java.util.Optional;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+
+/**
+ * One field of a form.
+ *
+ * @param name under which it is sent
+ * @param label as a person reads it
+ * @param value as it was typed
+ * @param look how it is filled in
+ * @param also beside it: the same in the other unit, or what counts when it is left empty
+ * @param choices to choose from or to be reminded of
+ * @param problem what is wrong with the value
+ */
+public record FieldView(
+        String name,
+        String label,
+        String value,
+        Look look,
+        String also,
+        List<String> choices,
+        Optional<String> problem) {
+
+    /** How a field is filled in. */
+    public enum Look {
+        TEXT,
+        LENGTH,
+        NUMBER,
+        CHOICE,
+        TICK,
+        LINES
+    }
+
+    public FieldView {
+        choices = List.copyOf(choices);
+    }
+
+    static FieldView length(String name, String label, String value, UnitSystem units) {
+        String other = value.isBlank()
+                ? ""
+                : Length.parse(value, units).fold(length -> other(length, value, units), (what, mend) -> "");
+        return new FieldView(name, label, value, Look.LENGTH, other, List.of(), Optional.empty());
+    }
+
+    private static String other(Length length, String value, UnitSystem units) {
+        boolean inOwn = Length.parse(value, units.other()).fold(length::equals, (what, mend) -> false);
+        // What carries the other unit itself is shown in the job's own.
+        return length.format(inOwn ? units : units.other());
+    }
+
+    static FieldView of(Look look, String name, String label, String value) {
+        return new FieldView(name, label, value, look, "", List.of(), Optional.empty());
+    }
+
+    FieldView with(List<String> these) {
+        return new FieldView(name, label, value, look, also, these, problem);
+    }
+
+    FieldView hint(String hint) {
+        return also.isEmpty() ? new FieldView(name, label, value, look, hint, choices, problem) : this;
+    }
+
+    /** A copy as it was typed last, with what is wrong with it. */
+    FieldView typed(Optional<String> last, Optional<String> wrong) {
+        return new FieldView(name, label, last.orElse(value), look, also, choices, wrong);
+    }
+
+    /** The element's id. */
+    public String id() {
+        return "f-" + name.replace('.', '-');
+    }
+
+    public boolean isWrong() {
+        return problem.isPresent();
+    }
+
+    /** What is wrong, or nothing. */
+    public String wrong() {
+        return problem.orElse("");
+    }
+}

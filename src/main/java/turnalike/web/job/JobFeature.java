@@ -1,0 +1,240 @@
+package turnalike.web.job;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Handler;
+import io.javalin.http.HttpStatus;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.IntFunction;
+import turnalike.job.Plan;
+import turnalike.job.edit.JobEdit;
+import turnalike.job.edit.MemberEdit;
+import turnalike.job.edit.MemberKind;
+import turnalike.job.edit.RunMirrored;
+import turnalike.job.edit.UnitsChange;
+import turnalike.job.kept.Change;
+import turnalike.job.kept.Edit;
+import turnalike.job.kept.JobId;
+import turnalike.job.kept.JobStore;
+import turnalike.job.kept.JobText;
+import turnalike.job.kept.KeptJob;
+import turnalike.job.kept.Step;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+import turnalike.web.Asked;
+import turnalike.web.Feature;
+import turnalike.web.Pages;
+import turnalike.web.Refusal;
+
+/** One job's page and every edit of its text. */
+public final class JobFeature implements Feature {
+    private static final String JOB = "/jobs/{job}";
+    private static final String MEMBER = JOB + "/member/{number}";
+
+    /** What a page without a script is drawn for; narrower screens scroll the drawing. */
+    private static final double USUAL_WIDTH_PX = 1120;
+
+    private final JobStore store;
+    private final Pages pages;
+    private final Plans plans = new Plans();
+
+    public JobFeature(JobStore store, Pages pages) {
+        this.store = store;
+        this.pages = pages;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get(JOB, ctx -> show(ctx, 200, kept(ctx), Attempt.NONE, member(ctx)));
+        routes.get(JOB + "/settings", this::settings);
+        routes.get(JOB + "/job.json", this::jobFile);
+        routes.get(JOB + "/whole.json", this::wholeJob);
+        routes.post(JOB + "/undo", ctx -> step(ctx, store.undo(id(ctx))));
+        routes.post(JOB + "/redo", ctx -> step(ctx, store.redo(id(ctx))));
+        routes.post(JOB + "/fields", this::fields);
+        routes.post(JOB + "/units", this::units);
+        routes.post(JOB + "/mirror", ctx -> edit(ctx, new RunMirrored(), "job", Map.of(), member(ctx)));
+        routes.post(MEMBER, this::sizes);
+        routes.post(MEMBER + "/insert", this::insert);
+        routes.post(MEMBER + "/turn", deed(ctx -> new MemberEdit.Turn(kind(ctx))));
+        routes.post(
+                MEMBER + "/boundary",
+                deed(ctx -> new MemberEdit.Boundary(Asked.field(ctx, "length").orElse(""))));
+        routes.post(MEMBER + "/mirror", deed(ctx -> new MemberEdit.Mirror()));
+        routes.post(MEMBER + "/copy", deed(ctx -> new MemberEdit.Copy(), number -> number + 1));
+        routes.post(MEMBER + "/remove", deed(ctx -> new MemberEdit.Remove()));
+        routes.post(MEMBER + "/left", deed(ctx -> new MemberEdit.Move(-1), number -> number - 1));
+        routes.post(MEMBER + "/right", deed(ctx -> new MemberEdit.Move(1), number -> number + 1));
+    }
+
+    private interface Deed {
+        MemberEdit.Deed of(Context ctx);
+    }
+
+    private Handler deed(Deed deed) {
+        return deed(deed, number -> number);
+    }
+
+    /** @param selects the member that is selected after it */
+    private Handler deed(Deed deed, IntFunction<Integer> selects) {
+        return ctx -> {
+            int number = Asked.pathNumber(ctx, "number");
+            edit(ctx, new MemberEdit(number, deed.of(ctx)), "member", Map.of(), selects.apply(number));
+        };
+    }
+
+    private void insert(Context ctx) {
+        int number = Asked.pathNumber(ctx, "number");
+        boolean after = Asked.field(ctx, "side").filter("after"::equals).isPresent();
+        MemberEdit.Insert insert = new MemberEdit.Insert(kind(ctx), after);
+        edit(ctx, new MemberEdit(number, insert), "member", Map.of(), after ? number + 1 : number);
+    }
+
+    private static MemberKind kind(Context ctx) {
+        return Asked.field(ctx, "kind")
+                .flatMap(MemberKind::find)
+                .orElseThrow(() -> Refusal.of(422, "kind", "is none we know", "choose one of the list"));
+    }
+
+    private void sizes(Context ctx) {
+        int number = Asked.pathNumber(ctx, "number");
+        Map<String, String> values = fields(ctx, MemberForm.FIELDS);
+        edit(ctx, new MemberEdit(number, new MemberEdit.Sizes(values)), "member", values, number);
+    }
+
+    private void fields(Context ctx) {
+        Map<String, String> values = fields(ctx, JobForm.FIELDS);
+        edit(ctx, JobEdit.fields(values), "job", values, member(ctx));
+    }
+
+    private void units(Context ctx) {
+        UnitSystem units = Asked.field(ctx, "units")
+                .flatMap(UnitSystem::find)
+                .orElseThrow(() -> Refusal.of(422, "units", "are none we know", "choose in or mm"));
+        edit(ctx, new UnitsChange(units), "job", Map.of(), member(ctx));
+    }
+
+    private static Map<String, String> fields(Context ctx, Set<String> known) {
+        Map<String, String> out = new LinkedHashMap<>();
+        for (String name : known) {
+            Asked.field(ctx, name).ifPresent(value -> out.put(name, value));
+        }
+        return out;
+    }
+
+    /** Keeps the edit, or shows what is wrong with it beside what was typed. */
+    private void edit(Context ctx, JobEdit edit, String form, Map<String, String> typed, int selected) {
+        JobId id = id(ctx);
+        try {
+            if (store.edit(id, kept -> made(kept, edit)).isEmpty()) {
+                throw Refusal.notFound("that job");
+            }
+        } catch (Refusal refused) {
+            show(ctx, refused.status(), kept(ctx), new Attempt(form, typed, refused.problems()), selected);
+            return;
+        } catch (Unchanged nothingToDo) {
+            done(ctx, selected);
+            return;
+        }
+        done(ctx, selected);
+    }
+
+    /** The edit comes to the text that stands: nothing is added to the history. */
+    private static final class Unchanged extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+    }
+
+    private static Edit made(KeptJob kept, JobEdit edit) {
+        JobEdit narrow = edit.narrowed(kept.text());
+        JobText.Read read = narrow.on(kept.text());
+        JobText made = read.text().orElseThrow(() -> new Refusal(422, read.problems()));
+        if (narrow.isNothing(kept.text(), made)) {
+            throw new Unchanged();
+        }
+        return Edit.of(narrow.what(kept.text()), Change.of(made));
+    }
+
+    private void step(Context ctx, Optional<Step> step) {
+        if (step.isEmpty()) {
+            kept(ctx); // no such job is not the same as nothing to undo
+        }
+        done(ctx, member(ctx));
+    }
+
+    /** After an edit: the page anew for a browser, the changed part for a script. */
+    private void done(Context ctx, int selected) {
+        if (Pages.isPart(ctx)) {
+            show(ctx, 200, kept(ctx), Attempt.NONE, selected);
+        } else {
+            ctx.redirect("/jobs/%s?member=%d#member".formatted(id(ctx).text(), selected), HttpStatus.SEE_OTHER);
+        }
+    }
+
+    private void show(Context ctx, int status, KeptJob kept, Attempt attempt, int selected) {
+        Plan plan = plans.now(kept.text());
+        String template = Pages.isPart(ctx) ? "job/work.jte" : "job/page.jte";
+        JobView view = view(ctx, kept, plan, attempt, selected);
+        pages.show(ctx, status, template, view.title(), view);
+    }
+
+    private JobView view(Context ctx, KeptJob kept, Plan plan, Attempt attempt, int selected) {
+        int last = plan.job().pattern().members().size();
+        JobView.Glance glance = new JobView.Glance(Math.max(1, Math.min(last, selected)), widthMm(ctx));
+        return new JobView(kept, plan, plans.isFinal(kept.text(), plan), glance, attempt);
+    }
+
+    /** The settings after a longer search, to take the place of the first ones. */
+    private void settings(Context ctx) {
+        KeptJob kept = kept(ctx);
+        Plan plan = plans.patient(kept.text());
+        JobView view = view(ctx, kept, plan, Attempt.NONE, member(ctx));
+        pages.show(ctx, 200, "job/settings.jte", view.title(), view);
+    }
+
+    private void jobFile(Context ctx) {
+        attachment(ctx, "job.job.json", kept(ctx).text().text());
+    }
+
+    private void wholeJob(Context ctx) {
+        attachment(
+                ctx,
+                "whole.json",
+                store.give(id(ctx))
+                        .orElseThrow(() -> Refusal.notFound("that job"))
+                        .format());
+    }
+
+    private static void attachment(Context ctx, String name, String text) {
+        ctx.header("Content-Disposition", "attachment; filename=\"" + name + "\"")
+                .contentType("application/json; charset=utf-8")
+                .result(text);
+    }
+
+    private static double widthMm(Context ctx) {
+        double px = Asked.number(Asked.query(ctx, "w").or(() -> Asked.field(ctx, "w")))
+                .map(Integer::doubleValue)
+                .orElse(USUAL_WIDTH_PX);
+        return Math.max(NARROWEST_PX, Math.min(WIDEST_PX, px)) * Length.MM_PER_INCH / 96;
+    }
+
+    private static final double NARROWEST_PX = 620;
+    private static final double WIDEST_PX = 2400;
+
+    private static int member(Context ctx) {
+        return Asked.number(Asked.query(ctx, "member").or(() -> Asked.field(ctx, "member")))
+                .orElse(1);
+    }
+
+    private static JobId id(Context ctx) {
+        return JobId.parse(ctx.pathParam("job")).fold(id -> id, (what, mend) -> {
+            throw Refusal.notFound("that job");
+        });
+    }
+
+    private KeptJob kept(Context ctx) {
+        return store.find(id(ctx)).orElseThrow(() -> Refusal.notFound("that job"));
+    }
+}

@@ -1,0 +1,104 @@
+package turnalike.web.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import turnalike.job.edit.Written;
+import turnalike.job.kept.JobText;
+import turnalike.units.UnitSystem;
+import turnalike.web.job.FieldView.Look;
+import turnalike.wood.Species;
+import turnalike.wood.Woods;
+
+/** The form of what is outside the run, in groups. */
+public final class JobForm {
+    /**
+     * Fields that belong together.
+     *
+     * @param title of the group
+     * @param fields in the order a person fills them in
+     */
+    public record Group(String title, List<FieldView> fields) {
+        public Group {
+            fields = List.copyOf(fields);
+        }
+    }
+
+    private record Row(String group, String name, String label, Look look, String hint) {}
+
+    private static final List<Row> ROWS = List.of(
+            new Row("Order", "title", "Title", Look.TEXT, ""),
+            new Row("Order", "pattern.name", "Pattern", Look.TEXT, "left empty: the title"),
+            new Row("Order", "count", "Good pieces wanted", Look.NUMBER, ""),
+            new Row("Order", "loss_pct", "Blanks lost, %", Look.NUMBER, "left empty: the usual share"),
+            new Row("Stock and wood", "pattern.stock.section", "Section", Look.CHOICE, ""),
+            new Row("Stock and wood", "pattern.stock.size", "Across", Look.LENGTH, ""),
+            new Row("Stock and wood", "pattern.stock.length", "Length", Look.LENGTH, ""),
+            new Row("Stock and wood", "wood.species", "Species", Look.TEXT, ""),
+            new Row("Stock and wood", "wood.moisture_pct", "Moisture, %", Look.NUMBER, "left empty: 8"),
+            new Row("Stock and wood", "wood.density_kg_m3", "Or density, kg/m³", Look.NUMBER, "in place of a species"),
+            new Row("Tolerances", "tolerances.mark", "A mark, each step", Look.LENGTH, "left empty: 0.25 mm"),
+            new Row("Tolerances", "tolerances.diameter", "A diameter", Look.LENGTH, "left empty: 0.4 mm"),
+            new Row("Tolerances", "tolerances.mass_pct", "Weights of a set, %", Look.NUMBER, "left empty: 2"),
+            new Row("Tolerances", "tolerances.scale_g", "The scale shows, g", Look.NUMBER, "left empty: 0.1"),
+            new Row("Allowances", "allowances.sizing", "Sized over by", Look.LENGTH, "left empty: none"),
+            new Row("Allowances", "allowances.sanding", "Sanding takes", Look.LENGTH, "left empty: none"),
+            new Row("Allowances", "allowances.milling", "Milling, each face", Look.LENGTH, "left empty: the usual"),
+            new Row("Allowances", "allowances.trimming", "Trimming, each end", Look.LENGTH, "left empty: the usual"),
+            new Row("Frame", "frame.kind", "Goes into", Look.CHOICE, "left empty: no frame"),
+            new Row("Frame", "frame.places", "Places", Look.NUMBER, "of a wheel, a row, or one group of legs"),
+            new Row("Frame", "frame.groups", "Groups of legs", Look.NUMBER, ""),
+            new Row("Frame", "frame.hub_radius", "Hub radius", Look.LENGTH, "a wheel's; to the shoulder"),
+            new Row("Frame", "frame.tenon_at", "End in the hub", Look.CHOICE, ""),
+            new Row("Frame", "frame.counterweight_radius", "Counterweight radius", Look.LENGTH, ""));
+
+    /** What may be sent; anything else is passed over. */
+    static final Set<String> FIELDS = ROWS.stream().map(Row::name).collect(Collectors.toUnmodifiableSet());
+
+    private static final Map<String, List<String>> CHOICES = Map.of(
+            "pattern.stock.section", List.of("square", "round"),
+            "frame.kind", List.of("", "wheel", "row", "legs"),
+            "frame.tenon_at", List.of("", "start", "end"));
+
+    private JobForm() {}
+
+    /** Which fields only one kind of frame has; the others would be refused in its job file. */
+    private static boolean belongs(String name, String kind) {
+        return switch (name) {
+            case "frame.places" -> !kind.isEmpty();
+            case "frame.groups" -> kind.equals("legs");
+            case "frame.hub_radius", "frame.tenon_at", "frame.counterweight_radius" -> kind.equals("wheel");
+            default -> true;
+        };
+    }
+
+    static List<Group> of(JobText text, Attempt attempt) {
+        Map<String, String> written = Written.job(text);
+        UnitSystem units = text.job().units();
+        String kind = written.getOrDefault("frame.kind", "");
+        List<Group> out = new ArrayList<>();
+        for (String title : ROWS.stream().map(Row::group).distinct().toList()) {
+            List<FieldView> fields = ROWS.stream()
+                    .filter(row -> row.group().equals(title) && belongs(row.name(), kind))
+                    .map(row -> field(row, written.getOrDefault(row.name(), ""), units))
+                    .toList();
+            out.add(new Group(title, attempt.onto("job", fields)));
+        }
+        return out;
+    }
+
+    private static FieldView field(Row row, String value, UnitSystem units) {
+        FieldView field = row.look() == Look.LENGTH
+                ? FieldView.length(row.name(), row.label(), value, units)
+                : FieldView.of(row.look(), row.name(), row.label(), value);
+        return field.hint(row.hint()).with(choices(row.name()));
+    }
+
+    private static List<String> choices(String name) {
+        return name.equals("wood.species")
+                ? Woods.shipped().list().stream().map(Species::name).toList()
+                : CHOICES.getOrDefault(name, List.of());
+    }
+}

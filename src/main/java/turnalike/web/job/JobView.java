@@ -1,0 +1,237 @@
+package turnalike.web.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import turnalike.drawing.Figures;
+import turnalike.drawing.SettingBars;
+import turnalike.drawing.SpindleDrawing;
+import turnalike.job.Job;
+import turnalike.job.Plan;
+import turnalike.job.edit.MemberKind;
+import turnalike.job.kept.KeptJob;
+import turnalike.pattern.Placed;
+import turnalike.pattern.Warning;
+import turnalike.settings.DividerSetting;
+import turnalike.settings.DividerStep;
+import turnalike.units.Length;
+import turnalike.units.Problem;
+import turnalike.units.UnitSystem;
+import turnalike.units.Working;
+
+/** One job as the page shows it. */
+public final class JobView {
+    private final KeptJob kept;
+    private final Plan plan;
+    private final boolean isFinal;
+    private final Glance glance;
+    private final Attempt attempt;
+
+    /**
+     * What of the job is looked at.
+     *
+     * @param member the selected one, from 1
+     * @param widthMm of the room for the drawing
+     */
+    record Glance(int member, double widthMm) {}
+
+    JobView(KeptJob kept, Plan plan, boolean isFinal, Glance glance, Attempt attempt) {
+        this.kept = kept;
+        this.plan = plan;
+        this.isFinal = isFinal;
+        this.glance = glance;
+        this.attempt = attempt;
+    }
+
+    private Job job() {
+        return plan.job();
+    }
+
+    private UnitSystem units() {
+        return job().units();
+    }
+
+    public String address() {
+        return "/jobs/" + kept.id().text();
+    }
+
+    public String title() {
+        return job().title();
+    }
+
+    /** Which state of the job this is; sent with each edit, so that two people's edits can be told apart. */
+    public int version() {
+        return kept.times().steps();
+    }
+
+    public Optional<String> undo() {
+        return kept.undo();
+    }
+
+    public Optional<String> redo() {
+        return kept.redo();
+    }
+
+    public String symbol() {
+        return units().symbol();
+    }
+
+    /** The other units' symbol. */
+    public String otherSymbol() {
+        return units().other().symbol();
+    }
+
+    /** How wide the drawing is, in the browser's pixels of 1/96 in. */
+    public int widthPx() {
+        return (int) Math.round(glance.widthMm() * 96 / Length.MM_PER_INCH);
+    }
+
+    /** The spindle on the lathe. */
+    public String drawing() {
+        return SpindleDrawing.filling(job().pattern(), units(), Length.ofMm(glance.widthMm()), Length.ofMm(TALLEST_MM))
+                .svg()
+                .inline();
+    }
+
+    private static final double TALLEST_MM = 60;
+
+    /** A kg/m³ in pounds a cubic foot: 0.3048³ / 0.45359237, both exact by definition. */
+    private static final double LB_PER_FT3 = 0.3048 * 0.3048 * 0.3048 / 0.45359237;
+
+    public List<Placed> run() {
+        return job().pattern().placed();
+    }
+
+    public int selected() {
+        return glance.member();
+    }
+
+    public boolean isSelected(Placed placed) {
+        return placed.number() == glance.member();
+    }
+
+    /** The selected member. */
+    public Placed member() {
+        return run().get(glance.member() - 1);
+    }
+
+    public List<MemberKind> kinds() {
+        return List.of(MemberKind.values());
+    }
+
+    public List<FieldView> memberFields() {
+        return attempt.onto("member", MemberForm.of(kept.text(), glance.member()));
+    }
+
+    public List<JobForm.Group> groups() {
+        return JobForm.of(kept.text(), attempt);
+    }
+
+    /** What was refused and belongs to no field that is shown. */
+    public List<Problem> problems() {
+        List<FieldView> fields = new ArrayList<>(memberFields());
+        groups().forEach(group -> fields.addAll(group.fields()));
+        return attempt.others(fields);
+    }
+
+    public List<Warning> warnings() {
+        return plan.warnings();
+    }
+
+    /** A figure with the same in the other unit. */
+    public record Figure(String name, String value, String also) {}
+
+    public List<Figure> figures() {
+        Length length = job().pattern().length();
+        Length balance = plan.solid().balance();
+        return List.of(
+                new Figure("Length", length.format(units()), length.format(units().other())),
+                new Figure(
+                        "Weight",
+                        String.format(Locale.ROOT, "%.1f g", plan.solid().mass().grams()),
+                        String.format(
+                                Locale.ROOT, "%.2f oz", plan.solid().mass().ounces())),
+                new Figure("Balance point", balance.format(units()), balance.format(units().other())),
+                new Figure(
+                        "Density",
+                        String.format(
+                                Locale.ROOT,
+                                "%.0f kg/m³",
+                                plan.solid().density().kgPerM3()),
+                        String.format(
+                                Locale.ROOT,
+                                "%.1f lb/ft³",
+                                plan.solid().density().kgPerM3() * LB_PER_FT3)));
+    }
+
+    public List<Working> workings() {
+        return plan.workings();
+    }
+
+    /** Whether a longer search may still find better settings. */
+    public boolean isFinal() {
+        return isFinal;
+    }
+
+    /** The dividers' openings, as bars of true length. */
+    public String dividerBars() {
+        List<SettingBars.Bar> bars = plan.settings().dividers().settings().stream()
+                .map(each -> new SettingBars.Bar(each.opening(), use(each)))
+                .toList();
+        return bars("Dividers", bars);
+    }
+
+    private static String use(DividerSetting setting) {
+        Map<Integer, List<String>> rounds = new TreeMap<>();
+        for (DividerStep step : setting.steps()) {
+            rounds.computeIfAbsent(step.round(), round -> new ArrayList<>()).add(step.from() + " → " + step.to());
+        }
+        List<String> out = new ArrayList<>();
+        rounds.forEach((round, steps) -> out.add("round %d: %s".formatted(round, String.join(", ", steps))));
+        return String.join("; ", out);
+    }
+
+    /** The calipers' openings, as bars of true length. */
+    public String caliperBars() {
+        List<SettingBars.Bar> bars = plan.settings().calipers().stream()
+                .map(each -> new SettingBars.Bar(
+                        each.opening(),
+                        "finished " + each.finished().format(units()) + ": "
+                                + String.join(
+                                        ", ",
+                                        each.members().stream()
+                                                .map(index -> run().get(index).number() + " "
+                                                        + run().get(index)
+                                                                .member()
+                                                                .title())
+                                                .toList())))
+                .toList();
+        return bars("Calipers", bars);
+    }
+
+    private String bars(String title, List<SettingBars.Bar> bars) {
+        return bars.isEmpty()
+                ? ""
+                : SettingBars.svg(title, bars, units(), Length.ofMm(Math.min(170, glance.widthMm())))
+                        .inline();
+    }
+
+    /** The settings in a sentence: how many, how sure, how far off a mark may be. */
+    public String settingsSummary() {
+        var dividers = plan.settings().dividers();
+        int count = dividers.settings().size();
+        String openings = count == 1 ? "One divider opening reaches" : count + " divider openings reach";
+        String sure = dividers.fewestProven()
+                ? "no plan has fewer"
+                : isFinal ? "at least %d are needed".formatted(dividers.lowerBound()) : "still looking for fewer";
+        return "%s every mark; %s. The worst mark may be off by %s."
+                .formatted(openings, sure, Figures.both(dividers.worst(), units()));
+    }
+
+    public boolean hasDividers() {
+        return !plan.settings().dividers().settings().isEmpty();
+    }
+}

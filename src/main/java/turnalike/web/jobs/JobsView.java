@@ -1,0 +1,28 @@
+package turnalike.web.jobs;
+
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import turnalike.job.kept.JobCard;
+import turnalike.units.Problem;
+
+/**
+ * The list of jobs.
+ *
+ * @param jobs the one changed last first
+ * @param notes what went wrong beside the point since the store was opened
+ */
+public record JobsView(List<JobCard> jobs, List<Problem> notes) {
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ENGLISH);
+
+    public JobsView {
+        jobs = List.copyOf(jobs);
+        notes = List.copyOf(notes);
+    }
+
+    /** When it was changed last, where this machine stands. */
+    public String changed(JobCard job) {
+        return TIME.withZone(ZoneId.systemDefault()).format(job.times().changed());
+    }
+}

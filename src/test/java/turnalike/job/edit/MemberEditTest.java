@@ -1,0 +1,153 @@
+package turnalike.job.edit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import turnalike.job.kept.JobText;
+import turnalike.pattern.Member;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+
+class MemberEditTest {
+    private static final String SPINDLE = """
+            {"format": "turnalike-job", "version": 1, "title": "T", "units": "in",
+             "pattern": {"stock": {"section": "square", "size": "2", "length": "10"},
+              "members": [
+               {"kind": "tenon", "length": "1", "diameter": "3/4"},
+               {"kind": "taper", "length": "4", "from": "1 1/2", "to": "1"},
+               {"kind": "bead", "length": "1/2", "root": "1", "crown": "1 1/4"}]},
+             "wood": {"species": "White ash"}}
+            """;
+
+    private static JobText text(String json) {
+        JobText.Read read = JobText.read(json);
+        assertThat(read.problems()).isEmpty();
+        return read.text().orElseThrow();
+    }
+
+    private static JobText after(JobText text, int number, MemberEdit.Deed deed) {
+        JobText.Read read = new MemberEdit(number, deed).on(text);
+        assertThat(read.problems()).isEmpty();
+        return read.text().orElseThrow();
+    }
+
+    private static List<String> kinds(JobText text) {
+        return text.job().pattern().members().stream().map(Member::kind).toList();
+    }
+
+    @ParameterizedTest
+    @EnumSource(MemberKind.class)
+    void every_kind_can_be_inserted_beside_every_member_of_a_full_blank(MemberKind kind) {
+        for (UnitSystem units : UnitSystem.values()) {
+            for (boolean after : new boolean[] {false, true}) {
+                JobText made = after(NewJob.in(units), 1, new MemberEdit.Insert(kind, after));
+                assertThat(kinds(made)).hasSize(2).contains(kind.word());
+                assertThat(made.job().pattern().length().mm())
+                        .isCloseTo(
+                                NewJob.in(units).job().pattern().length().mm(),
+                                org.assertj.core.data.Offset.offset(1e-4));
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(MemberKind.class)
+    void every_member_can_be_made_every_kind_and_keeps_its_length(MemberKind kind) {
+        for (int number = 1; number <= 3; number++) {
+            JobText made = after(text(SPINDLE), number, new MemberEdit.Turn(kind));
+            Member member = made.job().pattern().members().get(number - 1);
+            assertThat(member.kind()).isEqualTo(kind.word());
+            assertThat(member.length().mm())
+                    .isCloseTo(
+                            text(SPINDLE)
+                                    .job()
+                                    .pattern()
+                                    .members()
+                                    .get(number - 1)
+                                    .length()
+                                    .mm(),
+                            org.assertj.core.data.Offset.offset(1e-4));
+        }
+    }
+
+    @Test
+    void moving_copying_and_removing_change_the_order_alone() {
+        assertThat(kinds(after(text(SPINDLE), 1, new MemberEdit.Move(1)))).containsExactly("taper", "tenon", "bead");
+        assertThat(kinds(after(text(SPINDLE), 3, new MemberEdit.Move(-9)))).containsExactly("bead", "tenon", "taper");
+        assertThat(kinds(after(text(SPINDLE), 2, new MemberEdit.Copy())))
+                .containsExactly("tenon", "taper", "taper", "bead");
+        assertThat(kinds(after(text(SPINDLE), 2, new MemberEdit.Remove()))).containsExactly("tenon", "bead");
+    }
+
+    @Test
+    void mirroring_a_taper_twice_gives_the_text_back() {
+        JobText once = after(text(SPINDLE), 2, new MemberEdit.Mirror());
+        assertThat(once.text()).contains("\"from\": \"1\", \"to\": \"1 1/2\"");
+        JobText twice = after(once, 2, new MemberEdit.Mirror());
+        assertThat(new MemberEdit(2, new MemberEdit.Mirror()).isNothing(twice, text(SPINDLE)))
+                .isTrue();
+    }
+
+    @Test
+    void a_moved_boundary_leaves_everything_beyond_in_its_place() {
+        JobText made = after(text(SPINDLE), 2, new MemberEdit.Boundary("4 1/8"));
+        assertThat(made.job().pattern().members().get(1).length()).isEqualTo(Length.ofInches(4.125));
+        assertThat(made.job().pattern().length())
+                .isEqualTo(text(SPINDLE).job().pattern().length());
+        assertThat(made.text()).contains("\"length\": \"3/8\"");
+    }
+
+    @Test
+    void a_boundary_moved_past_the_next_member_is_refused() {
+        JobText.Read read = new MemberEdit(2, new MemberEdit.Boundary("4 1/2")).on(text(SPINDLE));
+        assertThat(read.problems()).singleElement().satisfies(problem -> {
+            assertThat(problem.where()).isEqualTo("member 3 (bead)");
+            assertThat(problem.what()).contains("no length left");
+        });
+    }
+
+    @Test
+    void a_size_that_cannot_be_is_told_at_its_field_and_nothing_is_made() {
+        JobText.Read read = new MemberEdit(3, new MemberEdit.Sizes(Map.of("crown", "3/4"))).on(text(SPINDLE));
+        assertThat(read.text()).isEmpty();
+        assertThat(read.problems()).singleElement().satisfies(problem -> assertThat(problem.where())
+                .isEqualTo("member 3 (bead): crown"));
+    }
+
+    @Test
+    void what_is_typed_is_kept_to_the_letter_and_the_rest_stays_as_it_was_spelled() {
+        JobText made = after(
+                text(SPINDLE), 3, new MemberEdit.Sizes(Map.of("crown", " 32.5 mm ", "name", "ring", "by_eye", "true")));
+        assertThat(made.text())
+                .contains("{\"kind\": \"bead\", \"length\": \"1/2\", \"root\": \"1\", \"crown\": \"32.5 mm\"")
+                .contains("\"name\": \"ring\"")
+                .contains("\"by_eye\": true")
+                .contains("\"from\": \"1 1/2\"");
+    }
+
+    @Test
+    void fields_that_say_what_they_said_are_no_change() {
+        JobEdit sent = new MemberEdit(
+                3, new MemberEdit.Sizes(Map.of("crown", "1 1/4", "name", "", "by_eye", "", "root", "7/8")));
+        assertThat(sent.narrowed(text(SPINDLE)))
+                .isEqualTo(new MemberEdit(3, new MemberEdit.Sizes(Map.of("root", "7/8"))));
+    }
+
+    @Test
+    void a_member_that_is_gone_is_said_to_be_gone() {
+        JobText.Read read = new MemberEdit(4, new MemberEdit.Remove()).on(text(SPINDLE));
+        assertThat(read.problems()).singleElement().satisfies(problem -> assertThat(problem.what())
+                .contains("the run has 3"));
+    }
+
+    @Test
+    void the_last_member_cannot_be_removed() {
+        JobText.Read read = new MemberEdit(1, new MemberEdit.Remove()).on(NewJob.in(UnitSystem.METRIC));
+        assertThat(read.problems()).singleElement().satisfies(problem -> assertThat(problem.what())
+                .contains("only member"));
+    }
+}

@@ -1,0 +1,131 @@
+package turnalike.web;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import turnalike.pattern.Member;
+import turnalike.units.Length;
+
+/** One job's page in a real browser. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class JobPageIT {
+    private final Browser browser = Browser.open();
+    private Served served;
+    private Page page;
+
+    @BeforeEach
+    void serve(@TempDir Path folder) throws Site.PortTaken {
+        served = Served.in(folder);
+        page = browser.page(1280, 900);
+        page.navigate(served.address());
+        page.locator("text=Harrowmead").click();
+        page.waitForSelector("#work");
+    }
+
+    @AfterEach
+    void close() {
+        page.context().close();
+        served.close();
+        assertThat(browser.complaints()).isEmpty();
+    }
+
+    @BeforeAll
+    void quiet() {
+        assertThat(browser.complaints()).isEmpty();
+    }
+
+    @AfterAll
+    void end() {
+        browser.close();
+    }
+
+    private List<Member> members() {
+        return served.store()
+                .find(served.demo())
+                .orElseThrow()
+                .text()
+                .job()
+                .pattern()
+                .members();
+    }
+
+    @Test
+    void what_is_clicked_in_the_drawing_is_edited_beside_it() {
+        page.locator(".lathe [data-member='3']").click();
+        assertThat(page.locator("#member-h")).hasText("3 hub bead");
+        assertThat(page.locator(".lathe .member.selected")).hasAttribute("data-member", "3");
+        assertThat(page.locator("#f-crown")).hasValue("1 1/2");
+    }
+
+    @Test
+    void a_typed_size_is_kept_drawn_and_undone() {
+        page.locator("#m-3").click();
+        page.locator("#f-crown").fill("1 3/8");
+        page.locator("#f-crown").press("Tab");
+        assertThat(page.locator("#undo")).hasAttribute("title", "change crown of member 3 (hub bead)");
+        assertThat(page.locator(".lathe")).containsText("1 3/8");
+        assertThat(members().get(2).diameters().stream().map(Member.Diameter::size))
+                .contains(Length.ofInches(1.375));
+        page.locator("#undo").click();
+        assertThat(page.locator("#f-crown")).hasValue("1 1/2");
+        page.locator("#redo").click();
+        assertThat(page.locator("#f-crown")).hasValue("1 3/8");
+    }
+
+    @Test
+    void a_size_that_cannot_be_is_told_beside_its_field_and_stays_typed() {
+        page.locator("#m-3").click();
+        page.locator("#f-crown").fill("1");
+        page.locator("#f-crown").press("Tab");
+        assertThat(page.locator("#f-crown-also")).containsText("must exceed the root");
+        assertThat(page.locator("#f-crown")).hasValue("1");
+        assertThat(page.locator("#f-crown")).hasAttribute("aria-invalid", "true");
+        assertThat(members().get(2).diameters().stream().map(Member.Diameter::size))
+                .contains(Length.ofInches(1.5));
+    }
+
+    @Test
+    void members_are_inserted_moved_copied_and_removed() {
+        page.locator("#m-5").click();
+        assertThat(page.locator("#member-h")).hasText("5 fillet");
+        page.locator("#insert").selectOption("vee");
+        page.locator("#after").click();
+        assertThat(page.locator("#member-h")).hasText("6 vee");
+        page.locator("#left").click();
+        assertThat(page.locator("#member-h")).hasText("5 vee");
+        page.locator("#copy").click();
+        assertThat(page.locator("#member-h")).hasText("6 vee");
+        page.locator("#remove").click();
+        assertThat(page.locator(".run li")).hasCount(14);
+        assertThat(members().get(4).kind()).isEqualTo("vee");
+        page.locator("#kind").selectOption("groove");
+        Locator selected = page.locator(".run a[aria-current]");
+        assertThat(selected).hasText("6 groove");
+    }
+
+    @Test
+    void everything_works_without_a_script() {
+        page.context().close();
+        page = browser.page(new com.microsoft.playwright.Browser.NewContextOptions().setJavaScriptEnabled(false));
+        page.navigate(served.address() + "jobs/" + served.demo().text() + "?member=3");
+        page.locator("#f-crown").fill("1 3/8");
+        page.locator("#member button:has-text('Keep')").click();
+        assertThat(page.locator("#f-crown")).hasValue("1 3/8");
+        page.locator("#f-crown").fill("1");
+        page.locator("#member button:has-text('Keep')").click();
+        assertThat(page.locator("#f-crown-also")).containsText("must exceed the root");
+        page.locator("#undo").click();
+        assertThat(page.locator("#f-crown")).hasValue("1 1/2");
+    }
+}

@@ -1,0 +1,97 @@
+package turnalike.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import turnalike.job.kept.JobId;
+import turnalike.job.kept.JobStore;
+import turnalike.store.StoreFile;
+
+/** The site on a real store and a free port, and a client that asks it as a browser would. */
+public final class Served implements AutoCloseable {
+    private static final Pattern TOKEN = Pattern.compile("name=\"token\" content=\"([^\"]+)\"");
+
+    private final JobStore store;
+    private final Site site;
+    private final HttpClient client = HttpClient.newHttpClient();
+    private final List<Exception> faults = new CopyOnWriteArrayList<>();
+    private String token = "";
+
+    private Served(JobStore store) throws Site.PortTaken {
+        this.store = store;
+        this.site = Site.start(0, store, faults::add);
+    }
+
+    /** Serves a new store in the folder, with the jobs every new store begins with. */
+    public static Served in(Path folder) throws Site.PortTaken {
+        JobStore store = StoreFile.openOrMake(folder.resolve("jobs.db"), Clock.systemUTC());
+        FirstJobs.keep(store);
+        return new Served(store);
+    }
+
+    public JobStore store() {
+        return store;
+    }
+
+    public String address() {
+        return site.address();
+    }
+
+    public int port() {
+        return site.port();
+    }
+
+    /** The job with that title. */
+    public JobId job(String title) {
+        return store.list().stream()
+                .filter(card -> card.title().startsWith(title))
+                .findFirst()
+                .orElseThrow()
+                .id();
+    }
+
+    public JobId demo() {
+        return job("Harrowmead");
+    }
+
+    public HttpResponse<String> get(String path) throws IOException, InterruptedException {
+        return client.send(request(path).GET().build(), HttpResponse.BodyHandlers.ofString());
+    }
+
+    /** Sends a form as our own page does: with its origin, its cookie and its token. */
+    public HttpResponse<String> post(String path, String form) throws IOException, InterruptedException {
+        if (token.isEmpty()) {
+            Matcher matcher = TOKEN.matcher(get("/").body());
+            assertThat(matcher.find()).isTrue();
+            token = matcher.group(1);
+        }
+        HttpRequest request = request(path)
+                .header("Origin", "http://localhost:" + port())
+                .header("Cookie", "turnalike-token=" + token)
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(HttpRequest.BodyPublishers.ofString(form + "&token=" + token))
+                .build();
+        return client.send(request, HttpResponse.BodyHandlers.ofString());
+    }
+
+    public HttpRequest.Builder request(String path) {
+        return HttpRequest.newBuilder(URI.create("http://localhost:" + port() + path));
+    }
+
+    @Override
+    public void close() {
+        site.close();
+        store.close();
+        assertThat(faults).isEmpty();
+    }
+}
