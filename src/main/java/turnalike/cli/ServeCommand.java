@@ -14,6 +14,8 @@ import turnalike.job.kept.JobStore;
 import turnalike.store.StoreFile;
 import turnalike.web.FirstJobs;
 import turnalike.web.Site;
+import turnalike.web.lan.LocalNetwork;
+import turnalike.web.lan.Sharing;
 
 @Command(
         name = "serve",
@@ -36,6 +38,12 @@ final class ServeCommand implements Runnable {
             paramLabel = "FILE",
             description = "The store (a file in your own data folder unless given).")
     private Optional<Path> file = Optional.empty();
+
+    @Option(
+            names = "--lan",
+            description =
+                    "Also serve phones and tablets on the local network, each once it is paired with the code printed here.")
+    private boolean lan;
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -75,15 +83,31 @@ final class ServeCommand implements Runnable {
             if (isNew) {
                 FirstJobs.keep(jobs);
             }
-            try (Site site = start(jobs)) {
+            try (Site site = start(jobs, store)) {
                 console.println("Turnalike is at " + site.address() + " and keeps its jobs in " + store
                         + ". Stop it with Ctrl-C.");
+                if (lan) {
+                    LocalNetwork.addresses()
+                            .forEach(each ->
+                                    console.println("On another device: http://%s:%d/".formatted(each, site.port())));
+                    console.println("What passes over the network is not encrypted: share only on one you trust.");
+                }
                 Stores.note(console, jobs.notes());
                 console.flush();
                 opening.open(site.address());
                 end.await();
             }
             return jobs;
+        });
+    }
+
+    private Sharing sharing(Path storeFile) {
+        Path devices = storeFile.resolveSibling(storeFile.getFileName() + ".devices");
+        return Sharing.of(devices, Stores.clock(), code -> {
+            PrintWriter console = spec.commandLine().getOut();
+            console.println(
+                    "Pairing code for the next device: %s %s".formatted(code.substring(0, 3), code.substring(3)));
+            console.flush();
         });
     }
 
@@ -94,10 +118,11 @@ final class ServeCommand implements Runnable {
         err.flush();
     }
 
-    private Site start(JobStore jobs) {
+    private Site start(JobStore jobs, Path storeFile) {
+        Optional<Sharing> sharing = lan ? Optional.of(sharing(storeFile)) : Optional.empty();
         OptionalInt asked = port.map(OptionalInt::of).orElse(OptionalInt.empty());
         try {
-            return Site.start(asked.orElse(USUAL_PORT), jobs, this::fault);
+            return Site.start(new Site.Reach(asked.orElse(USUAL_PORT), sharing), jobs, this::fault);
         } catch (Site.PortTaken taken) {
             if (asked.isPresent()) {
                 throw UserError.of(
@@ -107,7 +132,7 @@ final class ServeCommand implements Runnable {
             }
         }
         try {
-            return Site.start(0, jobs, this::fault);
+            return Site.start(new Site.Reach(0, sharing), jobs, this::fault);
         } catch (Site.PortTaken none) {
             throw UserError.of("network", "no port of this machine can be opened", "check what keeps programs from it");
         }

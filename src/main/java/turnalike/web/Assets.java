@@ -40,6 +40,8 @@ public final class Assets implements Feature {
     Assets() {
         put("page.css", "text/css; charset=utf-8");
         put("page.js", "text/javascript; charset=utf-8");
+        put("bench.css", "text/css; charset=utf-8");
+        put("bench.js", "text/javascript; charset=utf-8");
         put("icon.svg", "image/svg+xml");
         assets.put("htmx.js", new Asset(resource(HTMX), "text/javascript; charset=utf-8"));
         assets.put("drawing.css", new Asset(Svg.css().getBytes(StandardCharsets.UTF_8), "text/css; charset=utf-8"));

@@ -6,7 +6,10 @@ import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
+import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.eclipse.jetty.http.HttpException;
@@ -15,8 +18,13 @@ import org.eclipse.jetty.server.handler.SizeLimitHandler;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.StoreTrouble;
 import turnalike.units.Problem;
+import turnalike.web.bench.BenchFeature;
 import turnalike.web.job.JobFeature;
+import turnalike.web.job.Plans;
 import turnalike.web.jobs.JobsFeature;
+import turnalike.web.lan.LanFeature;
+import turnalike.web.lan.LocalNetwork;
+import turnalike.web.lan.Sharing;
 
 /** The pages, served on this machine alone until closed. */
 public final class Site implements AutoCloseable {
@@ -24,6 +32,7 @@ public final class Site implements AutoCloseable {
     private static final long LARGEST_REQUEST = 1L << 20;
 
     private static final String LOOPBACK = "127.0.0.1";
+    private static final String EVERYWHERE = "0.0.0.0";
 
     private final Javalin server;
 
@@ -47,16 +56,40 @@ public final class Site implements AutoCloseable {
      * @param faults told of each fault of ours, so that it can be logged
      */
     public static Site start(int port, JobStore store, Consumer<Exception> faults) throws PortTaken {
+        return start(new Reach(port, Optional.empty()), store, faults);
+    }
+
+    /**
+     * Who is served where.
+     *
+     * @param port 0 for any that is free
+     * @param sharing with whom, on the networks this machine is joined to; without it this machine alone is served
+     */
+    public record Reach(int port, Optional<Sharing> sharing) {}
+
+    /**
+     * Starts serving the store's jobs.
+     *
+     * @param faults told of each fault of ours, so that it can be logged
+     */
+    public static Site start(Reach reach, JobStore store, Consumer<Exception> faults) throws PortTaken {
         Assets assets = new Assets();
         Pages pages = new Pages(assets);
-        List<Feature> features = List.of(assets, new JobsFeature(store, pages), new JobFeature(store, pages));
-        Opened opened = new Opened();
+        Plans plans = new Plans();
+        Opened opened = new Opened(reach.sharing().isPresent());
+        List<Feature> features = new ArrayList<>(List.of(
+                assets,
+                new JobsFeature(store, pages),
+                new JobFeature(store, pages, plans),
+                new BenchFeature(store, pages, plans)));
+        reach.sharing().ifPresent(sharing -> features.add(new LanFeature(sharing, pages, opened::addresses)));
         Gate gate = new Gate(opened::hosts);
         Javalin server = Javalin.create(config -> {
-            config.jetty.host = LOOPBACK;
-            config.jetty.port = port;
+            config.jetty.host = reach.sharing().isPresent() ? EVERYWHERE : LOOPBACK;
+            config.jetty.port = reach.port();
             configure(config);
             config.routes.before(gate::check);
+            reach.sharing().ifPresent(sharing -> config.routes.before(sharing::check));
             features.forEach(feature -> feature.addTo(config.routes));
             edges(config, pages, faults);
         });
@@ -71,10 +104,25 @@ public final class Site implements AutoCloseable {
 
     /** The port is known only when it is open. */
     private static final class Opened {
+        private final boolean shared;
         private volatile int port;
 
+        Opened(boolean shared) {
+            this.shared = shared;
+        }
+
         Set<String> hosts() {
-            return Set.of("localhost:" + port, LOOPBACK + ":" + port, "[::1]:" + port);
+            Set<String> hosts = new HashSet<>(Set.of("localhost:" + port, LOOPBACK + ":" + port, "[::1]:" + port));
+            if (shared) {
+                LocalNetwork.addresses().forEach(each -> hosts.add(each + ":" + port));
+            }
+            return hosts;
+        }
+
+        List<String> addresses() {
+            return LocalNetwork.addresses().stream()
+                    .map(each -> "http://" + each + ":" + port + "/")
+                    .toList();
         }
     }
 

@@ -39,11 +39,12 @@ public final class JobFeature implements Feature {
 
     private final JobStore store;
     private final Pages pages;
-    private final Plans plans = new Plans();
+    private final Plans plans;
 
-    public JobFeature(JobStore store, Pages pages) {
+    public JobFeature(JobStore store, Pages pages, Plans plans) {
         this.store = store;
         this.pages = pages;
+        this.plans = plans;
     }
 
     @Override

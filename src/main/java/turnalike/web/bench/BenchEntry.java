@@ -1,0 +1,127 @@
+package turnalike.web.bench;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import turnalike.job.Job;
+import turnalike.job.Wanted;
+import turnalike.job.kept.Change;
+import turnalike.job.kept.Edit;
+import turnalike.job.kept.KeptJob;
+import turnalike.job.kept.KeptPiece;
+import turnalike.pieces.Column;
+import turnalike.pieces.Keyed;
+import turnalike.pieces.MassUnit;
+import turnalike.pieces.Measures;
+import turnalike.pieces.Piece;
+import turnalike.pieces.Slip;
+import turnalike.units.Problem;
+
+/**
+ * One piece's figures as the bench sent them.
+ *
+ * @param serial the entry's own number, by which a second sending is known
+ * @param label what is written on the piece
+ * @param figures as typed, by the column's name
+ * @param minutes at the lathe, as the page counted them
+ */
+record BenchEntry(String serial, String label, Map<String, String> figures, Optional<String> minutes) {
+    private static final int LONGEST_LABEL = 64;
+    private static final double LONGEST_MINUTES = 10_000;
+
+    BenchEntry {
+        figures = Map.copyOf(new LinkedHashMap<>(figures));
+    }
+
+    /** The columns a bench is asked for: the weight, the length and the job's check places. */
+    static List<Column> columns(Job job) {
+        List<Column> out = new ArrayList<>(List.of(Column.MASS, Column.LENGTH));
+        for (int i = 0; i < job.checks().size(); i++) {
+            out.add(Column.diameter(i + 1));
+        }
+        return out;
+    }
+
+    /** Whether a step of a job's history kept the entry with that number. */
+    static boolean isOf(String what, String serial) {
+        return what.endsWith(mark(serial));
+    }
+
+    private static String mark(String serial) {
+        return " (bench entry " + serial + ")";
+    }
+
+    /** What the entry does to the job, with the questions it raises; or everything wrong with it. */
+    Read read(KeptJob kept) {
+        List<Problem> problems = new ArrayList<>();
+        boolean odd = label.chars().anyMatch(Character::isISOControl);
+        if (label.isBlank() || label.length() > LONGEST_LABEL || odd) {
+            problems.add(new Problem("piece", "is no label", "type what is written on the piece"));
+        }
+        Keyed keyed = new Keyed(kept.text().job().units(), MassUnit.GRAM);
+        Measures taken = Measures.NONE;
+        for (Column column : columns(kept.text().job())) {
+            String typed = figures.getOrDefault(column.format(), "");
+            Measures before = taken;
+            taken = keyed.enter(before, column, typed).fold(after -> after, (what, mend) -> {
+                problems.add(new Problem(caption(kept.text().job(), column), what, mend));
+                return before;
+            });
+        }
+        if (problems.isEmpty() && taken.figures().isEmpty()) {
+            problems.add(new Problem("piece " + label, "nothing is entered", "weigh or measure it"));
+        }
+        return problems.isEmpty() ? read(kept, taken) : new Read(Optional.empty(), List.of(), problems);
+    }
+
+    private Read read(KeptJob kept, Measures taken) {
+        KeptPiece now = kept.find(label.strip())
+                .orElse(KeptPiece.unmeasured(label.strip()))
+                .with(taken);
+        KeptPiece timed = time().map(now::with).orElse(now);
+        List<Piece> others = kept.pieces().stream()
+                .map(KeptPiece::piece)
+                .filter(each -> !each.label().equals(timed.label()))
+                .toList();
+        List<Slip> questions = Wanted.slips(kept.text().job(), MassUnit.GRAM).ask(timed.piece(), others);
+        Edit edit = Edit.of("log piece " + timed.label() + mark(serial), Change.of(timed));
+        return new Read(Optional.of(edit), questions, List.of());
+    }
+
+    /** A clock that cannot be right is passed over: the figures matter more. */
+    private Optional<Duration> time() {
+        return minutes.filter(text -> text.matches("\\d{1,5}(\\.\\d{1,6})?"))
+                .map(Double::parseDouble)
+                .filter(value -> value > 0 && value <= LONGEST_MINUTES)
+                .map(value -> Duration.ofMillis(Math.round(value * 60_000)))
+                .filter(time -> !time.isZero());
+    }
+
+    /** What a column is called at the bench. */
+    static String caption(Job job, Column column) {
+        return switch (column.kind()) {
+            case MASS -> "weight";
+            case LENGTH -> "length";
+            case BALANCE -> "balance point";
+            case MARK -> "mark " + column.place();
+            case DIAMETER -> job.checks().get(column.place() - 1).name();
+        };
+    }
+
+    /**
+     * What came of reading an entry.
+     *
+     * @param edit what to keep; empty when there are problems
+     * @param questions figures that read like slips
+     * @param problems everything wrong, in order
+     */
+    record Read(Optional<Edit> edit, List<Slip> questions, List<Problem> problems) {
+        Read {
+            questions = List.copyOf(questions);
+            problems = List.copyOf(problems);
+        }
+    }
+}

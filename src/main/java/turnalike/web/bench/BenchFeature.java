@@ -1,0 +1,152 @@
+package turnalike.web.bench;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import turnalike.job.Plan;
+import turnalike.job.kept.Edit;
+import turnalike.job.kept.GivenJob;
+import turnalike.job.kept.JobId;
+import turnalike.job.kept.JobStore;
+import turnalike.job.kept.KeptJob;
+import turnalike.job.kept.Step;
+import turnalike.pieces.Column;
+import turnalike.pieces.Slip;
+import turnalike.units.Problem;
+import turnalike.web.Asked;
+import turnalike.web.Feature;
+import turnalike.web.Pages;
+import turnalike.web.Refusal;
+import turnalike.web.job.Plans;
+
+/** The bench view of a job: its cuts one at a time, and the entry of each piece, kept once however often it is sent. */
+public final class BenchFeature implements Feature {
+    private static final String BENCH = "/jobs/{job}/bench";
+    private static final String WORKER = "/turnalike/web/bench-worker.js";
+
+    private final JobStore store;
+    private final Pages pages;
+    private final Plans plans;
+
+    public BenchFeature(JobStore store, Pages pages, Plans plans) {
+        this.store = store;
+        this.pages = pages;
+        this.plans = plans;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get(BENCH, this::show);
+        routes.get(BENCH + "/worker.js", BenchFeature::worker);
+        routes.post(BENCH + "/log", this::log);
+        routes.post(BENCH + "/undo", this::undo);
+    }
+
+    private void show(Context ctx) {
+        KeptJob kept = kept(ctx);
+        Plan plan = plans.patient(kept.text());
+        pages.show(ctx, 200, "bench/page.jte", kept.text().job().title() + ", at the bench", new BenchView(kept, plan));
+    }
+
+    /** A worker may only mind pages below its own address unless it is told that it may mind more. */
+    private static void worker(Context ctx) {
+        try (InputStream in = BenchFeature.class.getResourceAsStream(WORKER)) {
+            ctx.header("Service-Worker-Allowed", "/jobs/")
+                    .contentType("text/javascript; charset=utf-8")
+                    .result(Objects.requireNonNull(in, WORKER).readAllBytes());
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    // One entry at a time: two sendings of one entry that cross must not both find it missing.
+    private synchronized void log(Context ctx) {
+        JobId id = id(ctx);
+        BenchEntry entry = entry(ctx);
+        if (listSteps(id).stream().anyMatch(step -> BenchEntry.isOf(step.what(), entry.serial()))) {
+            answer(ctx, 200, "Piece %s was kept already.".formatted(entry.label()));
+            return;
+        }
+        List<Slip> questions = new ArrayList<>();
+        try {
+            boolean here =
+                    store.edit(id, kept -> edit(entry.read(kept), questions)).isPresent();
+            String asked = questions.stream().map(Slip::question).collect(Collectors.joining(" "));
+            String kept = "Piece %s is kept. %s".formatted(entry.label(), asked);
+            answer(ctx, here ? 200 : 404, here ? kept.strip() : "That job is not here any more.");
+        } catch (Refusal refused) {
+            answer(ctx, refused.status(), lines(refused.problems()));
+        }
+    }
+
+    private static Edit edit(BenchEntry.Read read, List<Slip> questions) {
+        questions.addAll(read.questions());
+        return read.edit().orElseThrow(() -> new Refusal(422, read.problems()));
+    }
+
+    private static BenchEntry entry(Context ctx) {
+        String serial = serial(ctx);
+        Map<String, String> figures = new LinkedHashMap<>();
+        for (String name : ctx.formParamMap().keySet()) {
+            if (Column.find(name).isPresent()) {
+                Asked.field(ctx, name).ifPresent(value -> figures.put(name, value));
+            }
+        }
+        return new BenchEntry(
+                serial, Asked.field(ctx, "piece").orElse("").strip(), figures, Asked.field(ctx, "minutes"));
+    }
+
+    private static String serial(Context ctx) {
+        return Asked.field(ctx, "entry")
+                .filter(text -> text.matches("[0-9a-f]{16,32}"))
+                .orElseThrow(() -> Refusal.of(422, "entry", "has no number of its own", "load the page again"));
+    }
+
+    /** Takes an entry back as long as nothing else was done since. */
+    private synchronized void undo(Context ctx) {
+        JobId id = id(ctx);
+        String serial = serial(ctx);
+        List<Step> steps = listSteps(id);
+        boolean isLast = !steps.isEmpty()
+                && steps.get(steps.size() - 1).did() == Step.Did.EDIT
+                && BenchEntry.isOf(steps.get(steps.size() - 1).what(), serial);
+        Optional<Step> undone = isLast ? store.undo(id) : Optional.empty();
+        answer(
+                ctx,
+                undone.isPresent() ? 200 : 409,
+                undone.isPresent()
+                        ? "Taken back."
+                        : "Something else was done since: take it back in the office, or enter the piece again.");
+    }
+
+    private static void answer(Context ctx, int status, String text) {
+        ctx.status(status).contentType("text/plain; charset=utf-8").result(text);
+    }
+
+    private static String lines(List<Problem> problems) {
+        return problems.stream().map(Problem::line).collect(Collectors.joining(" "));
+    }
+
+    private List<Step> listSteps(JobId id) {
+        return store.give(id).map(GivenJob::history).orElseThrow(() -> Refusal.notFound("that job"));
+    }
+
+    private static JobId id(Context ctx) {
+        return JobId.parse(ctx.pathParam("job")).fold(id -> id, (what, mend) -> {
+            throw Refusal.notFound("that job");
+        });
+    }
+
+    private KeptJob kept(Context ctx) {
+        return store.find(id(ctx)).orElseThrow(() -> Refusal.notFound("that job"));
+    }
+}

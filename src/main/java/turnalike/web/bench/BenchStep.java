@@ -1,0 +1,56 @@
+package turnalike.web.bench;
+
+import java.util.Optional;
+import turnalike.drawing.CutDrawing;
+import turnalike.drawing.Svg;
+import turnalike.job.Plan;
+import turnalike.turning.Cut;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+
+/**
+ * One cut as it is read from two metres.
+ *
+ * @param number from 1
+ * @param phase the part of the work
+ * @param tool what to take in hand
+ * @param setting the opening, in the job's units
+ * @param other the same in the other units; empty without a setting
+ * @param what what to do
+ * @param place from where to where along the piece
+ * @param caution what to beware of; empty for none
+ * @param drawing the place in the piece
+ */
+public record BenchStep(
+        int number,
+        String phase,
+        String tool,
+        Optional<String> setting,
+        String other,
+        String what,
+        String place,
+        String caution,
+        Svg drawing) {
+    static BenchStep of(Plan plan, CutDrawing drawing, Cut cut) {
+        UnitSystem units = plan.job().units();
+        UnitSystem others = units == UnitSystem.INCH ? UnitSystem.METRIC : UnitSystem.INCH;
+        return new BenchStep(
+                cut.order(),
+                cut.phase().text(),
+                cut.tool().text(),
+                cut.setting().map(each -> each.format(units)),
+                cut.setting().map(each -> each.format(others)).orElse(""),
+                cut.what(),
+                place(cut, units),
+                cut.caution(),
+                drawing.svg(cut.what(), cut.members(), cut.from(), cut.to(), cut.places()));
+    }
+
+    private static String place(Cut cut, UnitSystem units) {
+        boolean oneLine = cut.to().minus(cut.from()).abs().compareTo(Length.ofMm(0.01)) < 0;
+        return oneLine
+                ? "at %s from the start end".formatted(cut.from().format(units))
+                : "from %s to %s, measured from the start end"
+                        .formatted(cut.from().format(units), cut.to().format(units));
+    }
+}

@@ -1,0 +1,82 @@
+package turnalike.web.bench;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import turnalike.drawing.CutDrawing;
+import turnalike.job.Job;
+import turnalike.job.Plan;
+import turnalike.job.kept.KeptJob;
+import turnalike.job.kept.KeptPiece;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+
+/** What the bench view shows of a job. */
+public record BenchView(KeptJob kept, Plan plan) {
+    private static final Length WIDTH = Length.ofMm(130);
+    private static final Length TALLEST = Length.ofMm(24);
+
+    /**
+     * A field for one figure of a piece.
+     *
+     * @param name of the field, the column's in a pieces file
+     * @param caption with its unit
+     */
+    public record Figure(String name, String caption) {}
+
+    /** Where the page and what it asks for are. */
+    public String address() {
+        return "/jobs/%s/bench".formatted(kept.id().text());
+    }
+
+    public String jobAddress() {
+        return "/jobs/" + kept.id().text();
+    }
+
+    public String jobId() {
+        return kept.id().text();
+    }
+
+    public String title() {
+        return job().title();
+    }
+
+    private Job job() {
+        return kept.text().job();
+    }
+
+    public List<BenchStep> steps() {
+        CutDrawing drawing = new CutDrawing(job().pattern(), WIDTH, TALLEST);
+        return plan.turning().cuts().stream()
+                .map(cut -> BenchStep.of(plan, drawing, cut))
+                .toList();
+    }
+
+    /** The label of the piece to turn next: the number after the highest that is logged. */
+    public String nextPiece() {
+        int highest = kept.pieces().stream()
+                .map(KeptPiece::label)
+                .flatMap(label -> label.matches("\\d{1,6}") ? Stream.of(Integer.parseInt(label)) : Stream.empty())
+                .max(Integer::compare)
+                .orElse(0);
+        return String.valueOf(highest + 1);
+    }
+
+    /** How many pieces the job wants with its spares, as far as the stock plan has them. */
+    public int wanted() {
+        return plan.stock().spares().blanks();
+    }
+
+    public List<Figure> figures() {
+        String lengths = job().units() == UnitSystem.INCH ? "in" : "mm";
+        return BenchEntry.columns(job()).stream()
+                .map(column -> {
+                    String caption = BenchEntry.caption(job(), column);
+                    String unit = column.isMass() ? "g" : lengths;
+                    return new Figure(
+                            column.format(),
+                            caption.substring(0, 1).toUpperCase(Locale.ROOT) + caption.substring(1) + ", " + unit);
+                })
+                .toList();
+    }
+}

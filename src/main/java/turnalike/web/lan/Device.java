@@ -1,0 +1,34 @@
+package turnalike.web.lan;
+
+import java.time.Instant;
+
+/**
+ * A device that was paired.
+ *
+ * @param id what it is shown out by
+ * @param name what its owner called it; one line
+ * @param digest of the secret it carries, SHA-256 in hexadecimal: whoever reads our file cannot pass for the device
+ * @param paired when
+ */
+public record Device(String id, String name, String digest, Instant paired) {
+    static final int LONGEST_NAME = 40;
+
+    public Device {
+        if (name.isBlank() || name.length() > LONGEST_NAME || name.chars().anyMatch(Character::isISOControl)) {
+            throw new IllegalArgumentException(
+                    "a device's name is one line of 40 letters at most, was '%s'".formatted(name));
+        }
+    }
+
+    String line() {
+        return String.join("\t", id, digest, paired.toString(), name);
+    }
+
+    static Device of(String line) {
+        String[] parts = line.split("\t", 4);
+        if (parts.length != 4) {
+            throw new IllegalArgumentException("no device: " + line);
+        }
+        return new Device(parts[0], parts[3], parts[1], Instant.parse(parts[2]));
+    }
+}

@@ -1,0 +1,109 @@
+package turnalike.web.lan;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.security.SecureRandom;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Optional;
+
+/** The paired devices, in a file beside the store, so that a phone paired once stays so. May be used by several threads. */
+final class Devices {
+    private static final SecureRandom DICE = new SecureRandom();
+    private static final int MOST = 100;
+
+    private final Path file;
+    private final Clock clock;
+    private final List<Device> devices = new ArrayList<>();
+
+    Devices(Path file, Clock clock) {
+        this.file = file;
+        this.clock = clock;
+        if (Files.exists(file)) {
+            try {
+                Files.readAllLines(file, StandardCharsets.UTF_8).stream()
+                        .filter(line -> !line.isBlank())
+                        .map(Device::of)
+                        .forEach(devices::add);
+            } catch (IOException unreadable) {
+                throw new UncheckedIOException(unreadable);
+            }
+        }
+    }
+
+    synchronized List<Device> list() {
+        return List.copyOf(devices);
+    }
+
+    /** Pairs a device of that name and returns the secret it is known by from now on. */
+    synchronized String pair(String name) {
+        byte[] drawn = new byte[32];
+        DICE.nextBytes(drawn);
+        String secret = Base64.getUrlEncoder().withoutPadding().encodeToString(drawn);
+        byte[] id = new byte[6];
+        DICE.nextBytes(id);
+        if (devices.size() >= MOST) {
+            devices.remove(0);
+        }
+        devices.add(new Device(HexFormat.of().formatHex(id), name, digest(secret), clock.instant()));
+        write();
+        return secret;
+    }
+
+    /** The device that carries the secret. */
+    synchronized Optional<Device> find(String secret) {
+        String digest = digest(secret);
+        return devices.stream()
+                .filter(each -> MessageDigest.isEqual(
+                        each.digest().getBytes(StandardCharsets.UTF_8), digest.getBytes(StandardCharsets.UTF_8)))
+                .findFirst();
+    }
+
+    /** Shows a device out: its next request is refused. */
+    synchronized boolean revoke(String id) {
+        boolean was = devices.removeIf(each -> each.id().equals(id));
+        if (was) {
+            write();
+        }
+        return was;
+    }
+
+    private void write() {
+        try {
+            Path folder = Optional.ofNullable(file.toAbsolutePath().getParent()).orElse(Path.of("."));
+            boolean posix =
+                    FileSystems.getDefault().supportedFileAttributeViews().contains("posix");
+            Path beside = posix
+                    ? Files.createTempFile(
+                            folder,
+                            ".devices",
+                            ".part",
+                            PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")))
+                    : Files.createTempFile(folder, ".devices", ".part");
+            Files.write(beside, devices.stream().map(Device::line).toList(), StandardCharsets.UTF_8);
+            Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
+        } catch (IOException refused) {
+            throw new UncheckedIOException(refused);
+        }
+    }
+
+    private static String digest(String secret) {
+        try {
+            return HexFormat.of()
+                    .formatHex(MessageDigest.getInstance("SHA-256").digest(secret.getBytes(StandardCharsets.UTF_8)));
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException("every Java has SHA-256", impossible);
+        }
+    }
+}

@@ -1,0 +1,95 @@
+package turnalike.web.lan;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Cookie;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.SameSite;
+import java.util.List;
+import java.util.function.Supplier;
+import turnalike.web.Asked;
+import turnalike.web.Feature;
+import turnalike.web.Pages;
+import turnalike.web.Refusal;
+
+/** Pairing a device, and on the host the list of devices. */
+public final class LanFeature implements Feature {
+    private static final int A_YEAR_S = 365 * 24 * 3600;
+
+    private final Sharing sharing;
+    private final Pages pages;
+    private final Supplier<List<String>> addresses;
+
+    /** @param addresses where other devices find the page; asked when shown, since the port is known only once it is open */
+    public LanFeature(Sharing sharing, Pages pages, Supplier<List<String>> addresses) {
+        this.sharing = sharing;
+        this.pages = pages;
+        this.addresses = addresses;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get("/pair", ctx -> showPairing(ctx, 200, ""));
+        routes.post("/pair", this::pair);
+        routes.get("/devices", this::devices);
+        routes.post("/devices/{device}/revoke", this::revoke);
+    }
+
+    private void showPairing(Context ctx, int status, String problem) {
+        pages.show(ctx, status, "lan/pair.jte", "Pair this device", new PairView(problem));
+    }
+
+    private void pair(Context ctx) {
+        String name = Asked.field(ctx, "name").orElse("").strip();
+        if (name.isEmpty()
+                || name.length() > Device.LONGEST_NAME
+                || name.chars().anyMatch(Character::isISOControl)) {
+            showPairing(ctx, 422, "Give the device a name of 1 to 40 letters.");
+            return;
+        }
+        switch (sharing.code().with(Asked.field(ctx, "code").orElse(""))) {
+            case PAIRED -> {
+                Cookie cookie = new Cookie(
+                        Sharing.COOKIE,
+                        sharing.devices().pair(name),
+                        "/",
+                        A_YEAR_S,
+                        false,
+                        true,
+                        null,
+                        SameSite.STRICT);
+                ctx.cookie(cookie);
+                ctx.redirect("/", HttpStatus.SEE_OTHER);
+            }
+            case WRONG ->
+                showPairing(
+                        ctx, 422, "That is not the code the host shows now. After five wrong tries it shows another.");
+            case TOO_SOON -> showPairing(ctx, 429, "Wait a second between tries.");
+        }
+    }
+
+    private static void hostOnly(Context ctx) {
+        if (!Sharing.isHost(ctx)) {
+            throw Refusal.of(
+                    403, "devices", "are minded on the host only", "open this page on the machine that serves");
+        }
+    }
+
+    private void devices(Context ctx) {
+        hostOnly(ctx);
+        pages.show(
+                ctx,
+                200,
+                "lan/devices.jte",
+                "Devices",
+                new DevicesView(sharing.devices().list(), sharing.code().now(), addresses.get()));
+    }
+
+    private void revoke(Context ctx) {
+        hostOnly(ctx);
+        if (!sharing.devices().revoke(ctx.pathParam("device"))) {
+            throw Refusal.notFound("that device");
+        }
+        ctx.redirect("/devices", HttpStatus.SEE_OTHER);
+    }
+}

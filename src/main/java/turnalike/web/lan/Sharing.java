@@ -1,0 +1,84 @@
+package turnalike.web.lan;
+
+import io.javalin.http.Context;
+import io.javalin.http.HandlerType;
+import io.javalin.http.HttpStatus;
+import java.net.InetAddress;
+import java.net.UnknownHostException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import turnalike.web.Pages;
+import turnalike.web.Refusal;
+
+/**
+ * Who may use the page when it is shared: this machine always, another device once it is paired. It stands behind the {@link
+ * turnalike.web.Gate}, which every request passes first.
+ */
+public final class Sharing {
+    static final String COOKIE = "turnalike-device";
+
+    /** What a device that is not paired yet may see: the pairing itself. */
+    private static final Set<String> OPEN = Set.of("/pair");
+
+    private static final String ASSETS = "/assets/";
+
+    private final Devices devices;
+    private final PairingCode code;
+
+    private Sharing(Devices devices, PairingCode code) {
+        this.devices = devices;
+        this.code = code;
+    }
+
+    /**
+     * Sharing with the devices of a file.
+     *
+     * @param shown told of every pairing code, to show it on the host
+     */
+    public static Sharing of(Path file, Clock clock, Consumer<String> shown) {
+        return new Sharing(new Devices(file, clock), new PairingCode(clock, shown));
+    }
+
+    Devices devices() {
+        return devices;
+    }
+
+    PairingCode code() {
+        return code;
+    }
+
+    /** Lets the request on, sends a browser that is not paired yet to the pairing, or throws the {@link Refusal}. */
+    public void check(Context ctx) {
+        boolean open = OPEN.contains(ctx.path()) || ctx.path().startsWith(ASSETS);
+        if (isHost(ctx) || open || device(ctx).isPresent()) {
+            return;
+        }
+        if (ctx.method().equals(HandlerType.GET) && !Pages.isPart(ctx)) {
+            ctx.redirect("/pair", HttpStatus.SEE_OTHER);
+            ctx.skipRemainingHandlers();
+        } else {
+            throw Refusal.of(
+                    401,
+                    "this device",
+                    "is not paired with the program",
+                    "open the first page here and type the code that the host shows");
+        }
+    }
+
+    /** The paired device that asks. */
+    Optional<Device> device(Context ctx) {
+        return Optional.ofNullable(ctx.cookie(COOKIE)).flatMap(devices::find);
+    }
+
+    /** Whether the machine that serves is the one that asks. */
+    static boolean isHost(Context ctx) {
+        try {
+            return InetAddress.getByName(ctx.req().getRemoteAddr()).isLoopbackAddress();
+        } catch (UnknownHostException strange) {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,185 @@
+package turnalike.web.bench;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.Browser.NewContextOptions;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+import turnalike.job.kept.KeptPiece;
+import turnalike.web.Browser;
+import turnalike.web.Served;
+import turnalike.web.Site;
+
+/** The bench view in a real browser the size of a phone. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class BenchPageIT {
+    private static final int PHONE_WIDTH = 360;
+    private static final int PHONE_HEIGHT = 740;
+
+    private final Browser browser = Browser.open();
+    private Served served;
+    private Page page;
+
+    @BeforeEach
+    void serve(@TempDir Path folder) throws Site.PortTaken {
+        served = Served.in(folder);
+        open(new NewContextOptions().setViewportSize(PHONE_WIDTH, PHONE_HEIGHT));
+    }
+
+    private void open(NewContextOptions options) {
+        page = browser.page(options);
+        page.navigate(served.address() + "jobs/" + served.demo().text() + "/bench");
+    }
+
+    @AfterEach
+    void close() {
+        page.context().close();
+        served.close();
+    }
+
+    @AfterAll
+    void end() {
+        browser.close();
+    }
+
+    private List<String> labels() {
+        return served.store().find(served.demo()).orElseThrow().pieces().stream()
+                .map(KeptPiece::label)
+                .toList();
+    }
+
+    private int cuts() {
+        return page.locator(".step").count();
+    }
+
+    @Test
+    void one_cut_at_a_time_by_tap_key_and_pedal() {
+        assertThat(page.locator(".step.now .tool")).hasText("roughing gouge");
+        page.locator("#next").click();
+        assertThat(page.locator(".step.now .phase")).containsText("2 ·");
+        for (String key : List.of("ArrowRight", "Space", "PageDown", "Enter")) {
+            page.locator("body").press(key);
+        }
+        assertThat(page.locator(".step.now .phase")).containsText("6 ·");
+        page.locator("body").press("PageUp");
+        page.locator("body").press("ArrowLeft");
+        page.locator("#back").click();
+        assertThat(page.locator(".step.now .phase")).containsText("3 ·");
+        assertThat(page.locator(".step:visible")).hasCount(1);
+        page.reload();
+        assertThat(page.locator(".step.now .phase")).containsText("3 ·");
+        assertThat(browser.complaints()).isEmpty();
+    }
+
+    @Test
+    void type_is_large_and_nothing_runs_over_the_edge() {
+        for (int i = 1; i < cuts(); i++) {
+            Object over = page.evaluate("document.documentElement.scrollWidth > document.documentElement.clientWidth");
+            assertThat(over).as("cut " + i).isEqualTo(false);
+            page.locator("#next").click();
+        }
+        page.locator("#back").click();
+        page.locator("body").press("ArrowLeft");
+        Number size = (Number) page.evaluate("Array.from(document.querySelectorAll('.setting'))"
+                + ".map(each => parseFloat(getComputedStyle(each).fontSize)).reduce((a, b) => Math.min(a, b))");
+        assertThat(size.doubleValue()).isGreaterThanOrEqualTo(52);
+        Number button = (Number) page.evaluate("document.getElementById('next').getBoundingClientRect().height");
+        assertThat(button.doubleValue()).isGreaterThanOrEqualTo(64);
+    }
+
+    private void toTheScale() {
+        while (!page.locator("#entry").isVisible()) {
+            page.locator("#next").click();
+        }
+    }
+
+    @Test
+    void an_instrument_that_presses_enter_fills_the_fields_and_keeps_the_piece() {
+        String first = page.locator("#piece").textContent();
+        toTheScale();
+        for (String typed : List.of("+ 141.2 g", "15.003", "1.001", "1.124")) {
+            page.keyboard().type(typed);
+            page.keyboard().press("Enter");
+        }
+        assertThat(page.locator("#said")).hasText("Piece " + first + " is kept.");
+        assertThat(page.locator("#state")).hasText("all kept");
+        assertThat(page.locator("#piece")).hasText(String.valueOf(Integer.parseInt(first) + 1));
+        assertThat(page.locator(".step.now .phase")).containsText("1 ·");
+        assertThat(labels()).contains(first);
+        page.locator("#takeback").click();
+        assertThat(page.locator("#said")).hasText("Taken back.");
+        assertThat(labels()).doesNotContain(first);
+    }
+
+    @Test
+    void a_lost_connection_loses_no_entry_and_doubles_none() {
+        int before = labels().size();
+        page.waitForFunction("navigator.serviceWorker && navigator.serviceWorker.controller !== null");
+        page.waitForFunction("caches.has('turnalike-bench')");
+        page.waitForFunction(
+                "caches.open('turnalike-bench').then(shelf => shelf.keys()).then(keys => keys.length >= 4)");
+        page.context().setOffline(true);
+        for (String mass : List.of("141.2", "139.9")) {
+            toTheScale();
+            page.locator("[name=mass_g]").fill(mass);
+            page.locator("#entry button[type=submit]").click();
+        }
+        assertThat(page.locator("#state")).hasText("2 waiting to be sent");
+        page.reload();
+        assertThat(page.locator("#state")).hasText("2 waiting to be sent");
+        assertThat(labels()).hasSize(before);
+        page.context().setOffline(false);
+        assertThat(page.locator("#state")).hasText("all kept");
+        assertThat(labels()).hasSize(before + 2);
+        long kept = served.store().give(served.demo()).orElseThrow().history().stream()
+                .filter(step -> step.what().contains("bench entry"))
+                .count();
+        assertThat(kept).isEqualTo(2);
+    }
+
+    @Test
+    void what_was_refused_comes_back_to_be_mended() {
+        toTheScale();
+        String piece = page.locator("#piece").textContent();
+        page.locator("[name=mass_g]").fill("heavy");
+        page.locator("#entry button[type=submit]").click();
+        assertThat(page.locator("#said")).containsText("'heavy' is not a mass");
+        assertThat(page.locator("[name=mass_g]")).hasValue("heavy");
+        assertThat(page.locator("#piece")).hasText(piece);
+        page.locator("[name=mass_g]").fill("141");
+        page.locator("#entry button[type=submit]").click();
+        assertThat(page.locator("#said")).hasText("Piece " + piece + " is kept.");
+    }
+
+    @Test
+    void axe_finds_nothing_serious_by_day_and_by_night() {
+        for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+            page.context().close();
+            open(new NewContextOptions()
+                    .setViewportSize(PHONE_WIDTH, PHONE_HEIGHT)
+                    .setColorScheme(scheme));
+            assertSound();
+            toTheScale();
+            assertSound();
+        }
+    }
+
+    private void assertSound() {
+        List<Rule> grave = new AxeBuilder(page)
+                .analyze().getViolations().stream()
+                        .filter(rule -> List.of("serious", "critical").contains(rule.getImpact()))
+                        .toList();
+        assertThat(grave).extracting(Rule::getId).isEmpty();
+    }
+}
