@@ -68,7 +68,8 @@ final class MirroredOrders {
     }
 
     /**
-     * Tells {@code found} every order of the two sides with |given + order| below the radius, which it may narrow as it is told. Where the sides are odd, each has half of one pair, the last of both: a its left, b its right.
+     * Tells {@code found} every order of the two sides with |given + order| below the radius, which it may narrow as it is told. Where the
+     * sides are odd, each has half of one pair, the last of both: a its left, b its right.
      *
      * @param alongGMm what is to be cancelled, along the line
      * @param acrossGMm and across it

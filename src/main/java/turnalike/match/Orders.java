@@ -45,6 +45,11 @@ final class Orders {
         return PAIRED[count];
     }
 
+    /** {@link #paired} row after row, each entry as its cell in a table with a line of {@code count} to each pair. */
+    static int[] pairedCells(int count) {
+        return PAIRED_CELLS[count];
+    }
+
     /** The length of {@link #paired}, for up to 13. */
     static int pairedCount(int count) {
         long ways = 1;
@@ -74,6 +79,18 @@ final class Orders {
         PAIRED[1] = new byte[1][1];
         for (int count = 2; count < PAIRED.length; count++) {
             PAIRED[count] = withPairInFront(PAIRED[count - 2], count);
+        }
+    }
+
+    private static final int[][] PAIRED_CELLS = new int[PAIRED.length][];
+
+    static {
+        for (int count = 0; count < PAIRED.length; count++) {
+            int[] cells = new int[PAIRED[count].length * count];
+            for (int i = 0; i < cells.length; i++) {
+                cells[i] = i % count / 2 * count + PAIRED[count][i / count][i % count];
+            }
+            PAIRED_CELLS[count] = cells;
         }
     }
 

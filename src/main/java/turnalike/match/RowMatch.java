@@ -35,7 +35,7 @@ public final class RowMatch {
         }
         double reached = search.total(search.solve(0, 0, Effort.ofAsks(0)));
         double bound = pieces == places ? RowBound.ofAll(difference, reached) : RowBound.ofSome(difference, places);
-        int[] order = new RowSearch(difference, rule).solve(bound * (1 + 1e-9), PATIENCE, effort);
+        int[] order = search.solve(bound * (1 + 1e-9), PATIENCE, effort);
         return placement(problem, rule, order, search.total(order), bound);
     }
 

@@ -13,6 +13,11 @@ import turnalike.units.Problem;
  * @param tolerancePct a set passes when (heaviest − lightest) / mean is at most this many hundredths
  */
 public record RowProblem(List<Mass> masses, Unlikeness unlikeness, Row row, double tolerancePct) {
+    /** The differences of that many pieces take 32 MB and well under a second; both grow with the square. */
+    static final int MOST_PIECES = 2000;
+
+    static final int MOST_PLACES = 400;
+
     public RowProblem {
         masses = List.copyOf(masses);
         if (!(tolerancePct >= 0)) {
@@ -22,6 +27,19 @@ public record RowProblem(List<Mass> masses, Unlikeness unlikeness, Row row, doub
 
     /** What keeps it from being filled; empty when nothing does. */
     public List<Problem> problems() {
+        if (row.places() > MOST_PLACES) {
+            return List.of(new Problem(
+                    "places",
+                    "a row of %d is longer than %d".formatted(row.places(), MOST_PLACES),
+                    "fill it in stretches of %d or fewer".formatted(MOST_PLACES)));
+        }
+        if (masses.size() > MOST_PIECES) {
+            return List.of(new Problem(
+                    "pieces",
+                    "%d pieces are more than the %d a row is chosen from".formatted(masses.size(), MOST_PIECES),
+                    "take %d out, those farthest from the others in mass first"
+                            .formatted(masses.size() - MOST_PIECES)));
+        }
         if (masses.size() >= row.places()) {
             return List.of();
         }

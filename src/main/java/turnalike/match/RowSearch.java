@@ -31,10 +31,15 @@ final class RowSearch {
         least = GAIN * largest + Double.MIN_NORMAL;
     }
 
-    /** Improves until the effort is spent, {@code bound} is met or {@code rounds} kicks in a row found nothing. */
+    /**
+     * Improves until the effort is spent, {@code bound} is met or {@code rounds} kicks in a row found nothing; from where it ended if called
+     * again.
+     */
     int[] solve(double bound, int rounds, Effort effort) {
-        start();
-        improve();
+        if (row.length == 0) {
+            start();
+            improve();
+        }
         int[] best = row.clone();
         int[] bestSpares = spares.clone();
         double bestTotal = total(best);

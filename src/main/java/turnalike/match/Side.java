@@ -32,6 +32,7 @@ final class Side {
     private final int headSize;
     private final int[] choices;
     private final int[] chosen;
+    private final int[] part = new int[TAIL / 2 * TAIL];
 
     Side(int size) {
         pairs = new int[(size + 1) / 2];
@@ -148,18 +149,22 @@ final class Side {
     }
 
     private void sums(int[] steps, int from, int count, int start, int[] into, int at) {
-        int[] pick = chosen;
         int size = pieces.length;
-        int to = at;
-        for (byte[] row : Orders.paired(count)) {
-            int sum = start;
-            int base = from / 2 * size;
-            int i = 0;
-            for (; i + 1 < count; i += 2) {
-                sum += steps[base + pick[from + row[i]]] + steps[base + pick[from + row[i + 1]]];
-                base += size;
+        for (int k = 0; k < (count + 1) / 2; k++) {
+            for (int i = 0; i < count; i++) {
+                part[k * count + i] = steps[(from / 2 + k) * size + chosen[from + i]];
             }
-            into[to++] = i < count ? sum + steps[base + pick[from + row[i]]] : sum;
+        }
+        int[] some = part;
+        int[] rows = Orders.pairedCells(count);
+        int next = 0;
+        int end = at + Orders.pairedCount(count);
+        for (int to = at; to < end; to++) {
+            int sum = start;
+            for (int i = 0; i < count; i++) {
+                sum += some[rows[next++]];
+            }
+            into[to] = sum;
         }
     }
 

@@ -87,6 +87,23 @@ class RowMatchTest {
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
+    @Test
+    void more_than_can_be_weighed_against_one_another_is_a_problem_that_says_what_to_do() {
+        assertThat(nothingMeasured(2000, 400).problems()).isEmpty();
+        assertThat(nothingMeasured(2003, 400).problems()).singleElement().satisfies(problem -> {
+            assertThat(problem.where()).isEqualTo("pieces");
+            assertThat(problem.mend()).startsWith("take 3 out");
+        });
+        assertThat(nothingMeasured(500, 401).problems()).singleElement().satisfies(problem -> {
+            assertThat(problem.where()).isEqualTo("places");
+            assertThat(problem.mend()).contains("400");
+        });
+    }
+
+    private static RowProblem nothingMeasured(int pieces, int places) {
+        return new RowProblem(Collections.nCopies(pieces, Mass.ofGrams(100)), (a, b) -> 0, new Row(places), 2);
+    }
+
     private static double span(double[] length) {
         double low = Double.POSITIVE_INFINITY;
         double high = 0;

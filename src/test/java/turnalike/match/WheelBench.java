@@ -9,6 +9,10 @@ import com.google.ortools.sat.IntVar;
 import com.google.ortools.sat.LinearExpr;
 import com.google.ortools.sat.LinearExprBuilder;
 import com.google.ortools.sat.Literal;
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.OperatingSystemMXBean;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -20,14 +24,19 @@ import turnalike.units.Mass;
 
 /**
  * Placing on a wheel against plain enumeration, OR-Tools CP-SAT and random orders, one thread each. Prints a table; run it by hand.
- * Arguments: {@code exact}, {@code cpsat}, {@code choice} or {@code weights}, all by default.
+ * Arguments: {@code exact}, {@code cpsat}, {@code choice}, {@code weights} or {@code scaling}, all by default; the last draws
+ * {@code docs/placement-scaling.svg}.
  */
 public final class WheelBench {
     private WheelBench() {}
 
     /** Runs what is asked for. */
-    public static void main(String[] args) {
-        List<String> what = args.length == 0 ? List.of("exact", "cpsat", "choice", "weights") : List.of(args);
+    public static void main(String[] args) throws IOException {
+        List<String> all = List.of("exact", "cpsat", "choice", "weights", "scaling");
+        List<String> what = args.length == 0 ? all : List.of(args);
+        OperatingSystemMXBean machine = ManagementFactory.getOperatingSystemMXBean();
+        System.out.printf(
+                "load %.1f on %d processors%n", machine.getSystemLoadAverage(), machine.getAvailableProcessors());
         if (what.contains("exact")) {
             againstEnumeration();
         }
@@ -40,12 +49,15 @@ public final class WheelBench {
         if (what.contains("weights")) {
             weightsOneToN();
         }
+        if (what.contains("scaling")) {
+            WheelScaling.run(Path.of("docs", "placement-scaling.svg"));
+        }
     }
 
     private static void againstEnumeration() {
-        for (int places : new int[] {8, 9, 10}) {
+        for (int places : new int[] {8, 9, 10, 12}) {
             WheelProblem problem = random(places, places, 11);
-            for (int warm = 0; warm < 200; warm++) {
+            for (int warm = 0; warm < (places < 12 ? 200 : 20); warm++) {
                 WheelMatch.solve(problem, Effort.unlimited());
             }
             double bestS = Double.POSITIVE_INFINITY;
@@ -57,42 +69,43 @@ public final class WheelBench {
             }
             double plainS = Double.POSITIVE_INFINITY;
             double plain = 0;
-            for (int run = 0; run < (places < 10 ? 5 : 2); run++) {
+            for (int run = 0; run < (places < 10 ? 5 : places < 12 ? 2 : 1); run++) {
                 long start = System.nanoTime();
-                plain = enumerated(problem);
+                plain = enumerated(problem, Double.POSITIVE_INFINITY);
                 plainS = Math.min(plainS, seconds(start));
             }
             System.out.printf(
-                    "exact %d places: %.5f s, plain enumeration (one piece fixed) %.4f s, ratio %.0f, unbalance %.6f and %.6f%n",
+                    "exact %d places: %.5f s, plain enumeration (one piece fixed) %.4f s, ratio %.1f, unbalance %.6f and %.6f%n",
                     places, bestS, plainS, plainS / bestS, placement.unbalance().gMm(), plain);
         }
     }
 
-    /** Every order with the first piece fixed, the moment carried along: a fair plain enumeration. */
-    private static double enumerated(WheelProblem problem) {
+    /** Every order with the first piece fixed, the moment carried along: a fair plain enumeration, as far as it comes in the time. */
+    private static double enumerated(WheelProblem problem, double seconds) {
         int n = problem.wheel().places();
         Compass compass = new Compass(n);
         double[] moments = moments(problem);
         double[] best = {Double.POSITIVE_INFINITY};
-        deal(compass, moments, 1, 1, moments[0], 0, best);
+        deal(compass, moments, 1, new boolean[n], moments[0], 0, best, until(seconds));
         return Math.sqrt(best[0]);
     }
 
-    private static void deal(Compass c, double[] moments, int place, int used, double x, double y, double[] best) {
+    private static void deal(
+            Compass c, double[] moments, int place, boolean[] used, double x, double y, double[] best, Effort effort) {
         if (place == moments.length) {
             best[0] = Math.min(best[0], x * x + y * y);
             return;
         }
+        if (moments.length - place >= 6 && effort.spent()) {
+            return;
+        }
         for (int i = 1; i < moments.length; i++) {
-            if (((used >>> i) & 1) == 0) {
-                deal(
-                        c,
-                        moments,
-                        place + 1,
-                        used | (1 << i),
-                        x + moments[i] * c.cos[place],
-                        y + moments[i] * c.sin[place],
-                        best);
+            if (!used[i]) {
+                used[i] = true;
+                double along = x + moments[i] * c.cos[place];
+                double across = y + moments[i] * c.sin[place];
+                deal(c, moments, place + 1, used, along, across, best, effort);
+                used[i] = false;
             }
         }
     }
@@ -106,17 +119,32 @@ public final class WheelBench {
             Placement ours = WheelMatch.solve(problem, until(1));
             double oursS = seconds(start);
             double randomGMm = bestOfRandom(problem, oursS);
-            double solverGMm = solver(problem, 10);
+            double plainGMm = enumerated(problem, oursS);
+            double[] solverS = {0};
+            double solverGMm = solver(problem, 10, solverS);
+            double oursGMm = Math.max(ours.unbalance().gMm(), 1e-12);
             System.out.printf(
-                    "%d places: ours %.3e g mm in %.2f s%s, CP-SAT %.3e in 10 s, best of random orders %.3e in the same time, noise floor %.1f%n",
-                    places,
-                    ours.unbalance().gMm(),
-                    oursS,
-                    ours.bestProven() ? " (proven)" : "",
-                    solverGMm,
-                    randomGMm,
-                    ours.noiseFloorGMm());
+                    "%d places: ours %.2e g mm in %.3f s%s, noise floor %.1f%n",
+                    places, oursGMm, oursS, ours.bestProven() ? " (proven)" : "", ours.noiseFloorGMm());
+            System.out.printf(
+                    "    CP-SAT, %.1f s (%.0f times our time): %s%n",
+                    solverS[0], solverS[0] / oursS, beside(solverGMm, oursGMm));
+            System.out.printf("    best of random orders in our time: %s%n", beside(randomGMm, oursGMm));
+            System.out.printf("    plain enumeration in our time: %s%n", beside(plainGMm, oursGMm));
+            if (ours.bestProven()) {
+                start = System.nanoTime();
+                double wholeGMm = enumerated(problem, 60);
+                System.out.printf(
+                        "    plain enumeration to its end: %s, in %.0f times our time%n",
+                        beside(wholeGMm, oursGMm), seconds(start) / oursS);
+            }
         }
+    }
+
+    private static String beside(double theirsGMm, double oursGMm) {
+        return Double.isInfinite(theirsGMm)
+                ? "no order found"
+                : "%.2e g mm, %.3g times ours".formatted(theirsGMm, theirsGMm / oursGMm);
     }
 
     private static double bestOfRandom(WheelProblem problem, double seconds) {
@@ -144,7 +172,7 @@ public final class WheelBench {
     }
 
     /** An assignment of pieces to places whose moment's largest component along four lines is least; then measured truly. */
-    private static double solver(WheelProblem problem, double seconds) {
+    private static double solver(WheelProblem problem, double seconds, double[] took) {
         int n = problem.wheel().places();
         double[] moments = moments(problem);
         double mean = Arrays.stream(moments).average().orElse(0);
@@ -186,6 +214,7 @@ public final class WheelBench {
         CpSolver solver = new CpSolver();
         solver.getParameters().setMaxTimeInSeconds(seconds).setNumWorkers(1).setRandomSeed(1);
         CpSolverStatus status = solver.solve(model);
+        took[0] = solver.wallTime();
         if (status != CpSolverStatus.FEASIBLE && status != CpSolverStatus.OPTIMAL) {
             return Double.POSITIVE_INFINITY;
         }
@@ -226,21 +255,37 @@ public final class WheelBench {
 
     private static void weightsOneToN() {
         for (int n = 6; n <= 32; n++) {
-            boolean proofWanted = n <= 17;
             WheelSearch search = new WheelSearch(WeightsOneToNTest.ring(n), 0, true);
-            long start = System.nanoTime();
-            search.run(until(proofWanted ? 120 : 10));
+            double start = WheelScaling.cpu();
+            double[] reached = {Double.NaN, 0};
+            double limit = n <= 19 ? 60 : 10;
+            search.run(() -> {
+                double now = WheelScaling.cpu() - start;
+                if (search.leftGMm != reached[0]) {
+                    reached[0] = search.leftGMm;
+                    reached[1] = now;
+                }
+                return now > limit;
+            });
+            double end = WheelScaling.cpu() - start;
             System.out.printf(
-                    "weights 1 … %d: |S| %.6e, 1000·|S|/Σw %.5e, %s, %.2f s%n",
+                    "weights 1 … %d: |S| %.6e, 1000·|S|/Σw %.5e, reached by %.2f CPU s, %s, %.2f CPU s%n",
                     n,
                     search.leftGMm,
                     1000 * search.leftGMm / (n * (n + 1) / 2.0),
+                    search.leftGMm == reached[0] ? reached[1] : end,
                     search.proven ? "proven" : "not proven",
-                    seconds(start));
+                    end);
         }
     }
 
-    private static WheelProblem random(int places, int pieces, long seed) {
+    static Ring ring(WheelProblem problem) {
+        double[] moments = moments(problem);
+        int n = problem.wheel().places();
+        return new Ring(moments, moments, new Compass(n), new SetRule(moments, n, Double.MAX_VALUE), 0, 0);
+    }
+
+    static WheelProblem random(int places, int pieces, long seed) {
         Random random = new Random(seed * 7919);
         List<Candidate> all = new ArrayList<>();
         for (int i = 0; i < pieces; i++) {
