@@ -16,6 +16,7 @@ import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
 import turnalike.sheets.Paper;
 import turnalike.sheets.SetSheets;
+import turnalike.units.Length;
 import turnalike.units.Problem;
 
 @Command(
@@ -94,6 +95,7 @@ final class MatchCommand implements Runnable {
 
     static void writeRecord(Job job, SetMatch match, PaperChoice paper, OutputFolder folder) {
         SetSheets.drawings(match).forEach((name, svg) -> folder.write(name, svg.file()));
+        SetSheets.frame(job, match, Length.ofMm(240)).ifPresent(svg -> folder.write("frame.svg", svg.file()));
         for (Paper each : paper.papers()) {
             folder.write(SetSheets.record(job.title(), Today.text(), match, each));
         }

@@ -8,11 +8,14 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import turnalike.drawing.ShadedSpindle;
+import turnalike.drawing.Svg;
 import turnalike.job.Job;
 import turnalike.job.Plan;
 import turnalike.job.PlanJson;
 import turnalike.sheets.Paper;
 import turnalike.sheets.PlanSheets;
+import turnalike.units.Length;
 
 @Command(
         name = "plan",
@@ -24,6 +27,9 @@ import turnalike.sheets.PlanSheets;
         footer = {"", "Example: turnalike plan wheel.job.json --out sheets"},
         mixinStandardHelpOptions = true)
 final class PlanCommand implements Runnable {
+    private static final Length TURNED_WIDTH = Length.ofMm(280);
+    private static final Length TURNED_TALLEST = Length.ofMm(90);
+
     @Parameters(paramLabel = "JOB", description = "The job file (*.job.json).")
     private Path jobFile = Path.of("");
 
@@ -79,5 +85,7 @@ final class PlanCommand implements Runnable {
             folder.write(PlanSheets.checkingTemplate(plan, each));
         }
         new TreeMap<>(PlanSheets.dxf(plan)).forEach(folder::write);
+        Svg turned = ShadedSpindle.svg(plan.job().pattern(), TURNED_WIDTH, TURNED_TALLEST);
+        folder.write("turned.svg", turned.file());
     }
 }

@@ -9,6 +9,7 @@ import turnalike.drawing.Group;
 import turnalike.drawing.Path;
 import turnalike.drawing.Pen;
 import turnalike.drawing.Shape;
+import turnalike.drawing.Tone;
 import turnalike.drawing.Typeface;
 import turnalike.drawing.Words;
 
@@ -80,6 +81,20 @@ final class PdfPainter implements Shape.Cases<Boolean> {
             } else {
                 stream.stroke();
             }
+            return true;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public Boolean tone(Tone tone) {
+        try {
+            float[] rgb = rgb(tone.fill());
+            stream.setNonStrokingColor(rgb[0], rgb[1], rgb[2]);
+            PdfPath pdf = new PdfPath(stream, this);
+            tone.steps().forEach(pdf::take);
+            stream.fill();
             return true;
         } catch (IOException e) {
             throw new UncheckedIOException(e);

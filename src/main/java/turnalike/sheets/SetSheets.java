@@ -6,16 +6,20 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import turnalike.drawing.FrameView;
 import turnalike.drawing.PlacesDrawing;
 import turnalike.drawing.RowDrawing;
 import turnalike.drawing.Svg;
 import turnalike.drawing.TradeOffDrawing;
 import turnalike.drawing.WheelDrawing;
 import turnalike.frame.Counterweight;
+import turnalike.job.Job;
+import turnalike.job.JobFrame;
 import turnalike.job.LegsSet;
 import turnalike.job.RowSet;
 import turnalike.job.SetMatch;
 import turnalike.job.WheelSet;
+import turnalike.pattern.Pattern;
 import turnalike.pieces.Piece;
 import turnalike.units.Length;
 
@@ -98,6 +102,28 @@ public final class SetSheets {
         private static List<String> labels(List<Piece> pieces) {
             return pieces.stream().map(Piece::label).toList();
         }
+    }
+
+    /** The frame as it will look, with its pieces in place; empty when they are too many to be seen. */
+    public static Optional<Svg> frame(Job job, SetMatch match, Length width) {
+        Pattern pattern = job.pattern();
+        return match.match(new SetMatch.Cases<Optional<Svg>>() {
+            @Override
+            public Optional<Svg> wheel(WheelSet set) {
+                boolean startInHub = set.frame().hubEnd() == JobFrame.HubEnd.START;
+                return FrameView.wheel(pattern, startInHub, wheelDrawing(set), width);
+            }
+
+            @Override
+            public Optional<Svg> row(RowSet set) {
+                return FrameView.row(pattern, rowDrawing(set), width);
+            }
+
+            @Override
+            public Optional<Svg> legs(LegsSet set) {
+                return FrameView.row(pattern, legsDrawing(set), width);
+            }
+        });
     }
 
     private static final class Drawings implements SetMatch.Cases<Map<String, Svg>> {

@@ -238,6 +238,7 @@ class PiecesCommandsTest {
                 .containsExactlyInAnyOrder(
                         "match.json",
                         "wheel.svg",
+                        "frame.svg",
                         "balance-and-roundness.svg",
                         "set-record-a4.pdf",
                         "set-record-a4.svg");
@@ -247,7 +248,7 @@ class PiecesCommandsTest {
                 .isZero();
         assertThat(rows.toFile().list())
                 .containsExactlyInAnyOrder(
-                        "match.json", "row.svg", "set-record-us-letter.pdf", "set-record-us-letter.svg");
+                        "match.json", "row.svg", "frame.svg", "set-record-us-letter.pdf", "set-record-us-letter.svg");
         String legs = file(
                 "legs.job.json",
                 job.replaceAll(frame, "\"frame\": {\"kind\": \"legs\", \"places\": 4, \"groups\": 3}"));

@@ -25,6 +25,8 @@ import org.junit.jupiter.api.Test;
 import turnalike.drawing.Group;
 import turnalike.drawing.Path;
 import turnalike.drawing.Pen;
+import turnalike.drawing.Samples;
+import turnalike.drawing.ShadedSpindle;
 import turnalike.drawing.Shape;
 import turnalike.drawing.Svg;
 import turnalike.drawing.Words;
@@ -62,6 +64,11 @@ class SameAsSvgTest {
             shapes.add(i % 2 == 0 ? path : Group.at(1.5, -2.25, List.of(path, Group.at(1, 0, List.of(path)))));
         }
         assertAlike(new Svg(Length.ofMm(180), Length.ofMm(180), "all pens", shapes));
+    }
+
+    @Test
+    void lit_wood_comes_out_alike_in_svg_and_pdf() throws IOException {
+        assertAlike(ShadedSpindle.svg(Samples.spoke(), Length.ofMm(180), Length.ofMm(60)));
     }
 
     static void assertAlike(Svg drawing) throws IOException {
