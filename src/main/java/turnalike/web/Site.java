@@ -16,12 +16,18 @@ import turnalike.job.kept.JobStore;
 import turnalike.job.kept.StoreTrouble;
 import turnalike.units.Problem;
 import turnalike.web.job.JobFeature;
+import turnalike.web.job.Plans;
 import turnalike.web.jobs.JobsFeature;
+import turnalike.web.match.MatchFeature;
+import turnalike.web.pieces.PiecesFeature;
+import turnalike.web.sheets.SheetsFeature;
 
 /** The pages, served on this machine alone until closed. */
 public final class Site implements AutoCloseable {
     /** What a person can type or paste in one go is far below it. */
     private static final long LARGEST_REQUEST = 1L << 20;
+
+    private static final long LONGEST_SEARCH_MS = 15 * 60_000;
 
     private static final String LOOPBACK = "127.0.0.1";
 
@@ -49,7 +55,14 @@ public final class Site implements AutoCloseable {
     public static Site start(int port, JobStore store, Consumer<Exception> faults) throws PortTaken {
         Assets assets = new Assets();
         Pages pages = new Pages(assets);
-        List<Feature> features = List.of(assets, new JobsFeature(store, pages), new JobFeature(store, pages));
+        Plans plans = new Plans();
+        List<Feature> features = List.of(
+                assets,
+                new JobsFeature(store, pages),
+                new JobFeature(store, pages, plans),
+                new PiecesFeature(store, pages),
+                new MatchFeature(store, pages),
+                new SheetsFeature(store, pages, plans));
         Opened opened = new Opened();
         Gate gate = new Gate(opened::hosts);
         Javalin server = Javalin.create(config -> {
@@ -83,6 +96,7 @@ public final class Site implements AutoCloseable {
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
         config.http.maxRequestSize = LARGEST_REQUEST;
+        config.http.asyncTimeout = LONGEST_SEARCH_MS;
         config.http.defaultContentType = "text/plain; charset=utf-8";
         config.jetty.multipartConfig.maxFileSize(LARGEST_REQUEST, SizeUnit.BYTES);
         config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_REQUEST, SizeUnit.BYTES);
