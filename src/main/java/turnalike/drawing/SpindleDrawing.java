@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import turnalike.outline.Section;
 import turnalike.pattern.Mark;
 import turnalike.pattern.Pattern;
@@ -24,8 +25,14 @@ public final class SpindleDrawing {
     private final UnitSystem units;
     private final Length width;
     private final Scale scale;
+    private final OptionalInt held;
 
     private SpindleDrawing(Pattern pattern, UnitSystem units, Length width, Scale scale) {
+        this(pattern, units, width, scale, OptionalInt.empty());
+    }
+
+    private SpindleDrawing(Pattern pattern, UnitSystem units, Length width, Scale scale, OptionalInt held) {
+        this.held = held;
         this.pattern = pattern;
         this.units = units;
         this.width = width;
@@ -57,6 +64,11 @@ public final class SpindleDrawing {
         return Math.min(along, across);
     }
 
+    /** The same drawing with handles to drag the member of that number by. */
+    public SpindleDrawing holding(int member) {
+        return new SpindleDrawing(pattern, units, width, scale, OptionalInt.of(member));
+    }
+
     /** The scale it is drawn to. */
     public Scale scale() {
         return scale;
@@ -76,6 +88,7 @@ public final class SpindleDrawing {
         shapes.addAll(body(path));
         shapes.addAll(stick(path, stickTop));
         shapes.addAll(marks.below(stickTop + STICK_MM));
+        held.ifPresent(number -> shapes.addAll(Handles.of(pattern.placed().get(number - 1), path, units)));
         double height = stickTop + STICK_MM + marks.depthMm() + 1;
         String title = "%s, %s long, drawn %s"
                 .formatted(pattern.name(), pattern.length().format(units), scale.text());

@@ -25,11 +25,16 @@ import turnalike.web.jobs.JobsFeature;
 import turnalike.web.lan.LanFeature;
 import turnalike.web.lan.LocalNetwork;
 import turnalike.web.lan.Sharing;
+import turnalike.web.match.MatchFeature;
+import turnalike.web.pieces.PiecesFeature;
+import turnalike.web.sheets.SheetsFeature;
 
 /** The pages, served on this machine alone until closed. */
 public final class Site implements AutoCloseable {
     /** What a person can type or paste in one go is far below it. */
     private static final long LARGEST_REQUEST = 1L << 20;
+
+    private static final long LONGEST_SEARCH_MS = 15 * 60_000;
 
     private static final String LOOPBACK = "127.0.0.1";
     private static final String EVERYWHERE = "0.0.0.0";
@@ -81,6 +86,9 @@ public final class Site implements AutoCloseable {
                 assets,
                 new JobsFeature(store, pages),
                 new JobFeature(store, pages, plans),
+                new PiecesFeature(store, pages),
+                new MatchFeature(store, pages),
+                new SheetsFeature(store, pages, plans),
                 new BenchFeature(store, pages, plans)));
         reach.sharing().ifPresent(sharing -> features.add(new LanFeature(sharing, pages, opened::addresses)));
         Gate gate = new Gate(opened::hosts);
@@ -131,6 +139,7 @@ public final class Site implements AutoCloseable {
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
         config.http.maxRequestSize = LARGEST_REQUEST;
+        config.http.asyncTimeout = LONGEST_SEARCH_MS;
         config.http.defaultContentType = "text/plain; charset=utf-8";
         config.jetty.multipartConfig.maxFileSize(LARGEST_REQUEST, SizeUnit.BYTES);
         config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_REQUEST, SizeUnit.BYTES);

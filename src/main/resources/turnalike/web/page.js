@@ -74,9 +74,115 @@
 
   document.addEventListener("click", (event) => {
     const member = event.target.closest(".lathe .member");
-    if (member && work()) select(member.dataset.member);
+    if (member && member.dataset.member !== work().dataset.selected) select(member.dataset.member);
   });
+  // ---- dragging: one size, snapped to a step a turner works in, kept as one edit when it is let go
+  const inches = () => work().dataset.units === "in";
+  const fraction = (parts, under) => {
+    let whole = Math.floor(parts / under);
+    let over = parts % under;
+    while (over && over % 2 === 0) {
+      over /= 2;
+      under /= 2;
+    }
+    return over ? `${whole ? whole + " " : ""}${over}/${under}` : String(whole);
+  };
+  /** The nearest step to that many millimetres, as it is typed. */
+  const snapped = (mm, fine) => {
+    if (inches()) {
+      const under = fine ? 64 : 16;
+      return fraction(Math.max(1, Math.round((mm / 25.4) * under)), under);
+    }
+    const step = fine ? 0.1 : 0.5;
+    return String(Number((Math.max(1, Math.round(mm / step)) * step).toFixed(1)));
+  };
+
+  const nearest = (event) => {
+    let best = null;
+    let least = 24;
+    for (const handle of document.querySelectorAll(".lathe .handle")) {
+      const box = handle.getBoundingClientRect();
+      const away = Math.hypot(event.clientX - (box.left + box.width / 2), event.clientY - (box.top + box.height / 2));
+      if (away < least) {
+        least = away;
+        best = handle;
+      }
+    }
+    return best;
+  };
+
+  let drag = null;
+  const moved = (event) => {
+    const dx = event.clientX - drag.x;
+    const dy = event.clientY - drag.y;
+    const perPx = 1 / (drag.unit * Number(drag.handle.dataset.scale));
+    const wood = drag.along ? dx * perPx : -2 * dy * perPx;
+    drag.value = snapped(Number(drag.handle.dataset.mm) + wood, event.altKey);
+    drag.far = drag.far || Math.hypot(dx, dy) > 4;
+    drag.handle.setAttribute("transform", drag.along ? `translate(${dx / drag.unit} 0)` : `translate(0 ${dy / drag.unit})`);
+    notice(`${drag.handle.dataset.key} ${drag.value} ${work().dataset.units}`);
+  };
+  const let_go = (keep) => {
+    const { handle, value, far } = drag;
+    drag = null;
+    handle.removeAttribute("transform");
+    notice("");
+    if (!keep || !far) return;
+    const number = handle.dataset.number;
+    const length = handle.dataset.key === "length";
+    const values = { member: number, version: work().dataset.version, [handle.dataset.key]: value };
+    htmx.ajax("POST", `${work().dataset.address}/member/${number}${length ? "/boundary" : ""}`, { target: "#work", swap: "outerHTML", values });
+  };
+  document.addEventListener("pointerdown", (event) => {
+    if (event.button !== 0 || !event.target.closest(".lathe")) return;
+    const handle = nearest(event);
+    if (!handle) return;
+    event.preventDefault();
+    const svg = handle.ownerSVGElement;
+    drag = { handle, x: event.clientX, y: event.clientY, along: handle.classList.contains("along"), unit: svg.getScreenCTM().a, far: false };
+    handle.setPointerCapture(event.pointerId);
+  });
+  document.addEventListener("pointermove", (event) => drag && moved(event));
+  document.addEventListener("pointerup", () => drag && let_go(true));
+  document.addEventListener("pointercancel", () => drag && let_go(false));
+  document.addEventListener("keydown", (event) => {
+    if (drag && event.key === "Escape") let_go(false);
+  });
+
+  // ---- arrow keys step a size as a drag does
+  document.addEventListener("keydown", (event) => {
+    const field = event.target.closest("input.figure");
+    if (!field || !field.dataset.mm || (event.key !== "ArrowUp" && event.key !== "ArrowDown")) return;
+    event.preventDefault();
+    const step = inches() ? 25.4 / (event.altKey ? 64 : 16) : event.altKey ? 0.1 : 0.5;
+    const mm = Number(field.dataset.mm) + (event.key === "ArrowUp" ? step : -step);
+    if (mm <= 0) return;
+    field.dataset.mm = String(mm);
+    field.value = snapped(mm, true);
+    clearTimeout(stepping);
+    stepping = setTimeout(() => field.dispatchEvent(new Event("change", { bubbles: true })), 350);
+  });
+  let stepping = 0;
+
   document.addEventListener("htmx:load", show);
+  // ---- a search that goes on: its progress as it comes, its answer in its place when it is done
+  let listening = null;
+  const listen = () => {
+    const set = document.getElementById("set");
+    if (!set || !set.dataset.progress || listening) return;
+    listening = new EventSource(set.dataset.progress);
+    listening.addEventListener("progress", (event) => {
+      const words = document.getElementById("progress");
+      if (words) words.textContent = `Searching: ${event.data}`;
+    });
+    const end = () => {
+      listening.close();
+      listening = null;
+      htmx.ajax("GET", document.getElementById("set").dataset.address, { target: "#set", swap: "outerHTML" });
+    };
+    listening.addEventListener("done", end);
+  };
+  document.addEventListener("htmx:load", listen);
   let waiting = 0;
   window.addEventListener("resize", () => {
     clearTimeout(waiting);

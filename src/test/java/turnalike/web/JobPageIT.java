@@ -114,6 +114,35 @@ class JobPageIT {
         assertThat(selected).hasText("6 groove");
     }
 
+    private void drag(String handle, double right, double down) {
+        var box = page.locator(".lathe .handle[data-key='" + handle + "']").boundingBox();
+        double x = box.x + box.width / 2;
+        double y = box.y + box.height / 2;
+        page.mouse().move(x, y);
+        page.mouse().down();
+        page.mouse().move(x + right / 2, y + down / 2);
+        page.mouse().move(x + right, y + down);
+        page.mouse().up();
+    }
+
+    @Test
+    void a_boundary_and_a_diameter_are_dragged_in_steps_and_each_is_one_edit() {
+        page.locator("#m-3").click();
+        assertThat(page.locator("#member-h")).hasText("3 hub bead");
+        int steps = served.store().find(served.demo()).orElseThrow().times().steps();
+        drag("length", 15, 0);
+        assertThat(page.locator("#undo")).hasAttribute("title", "move the end of member 3 (hub bead)");
+        double longer = members().get(2).length().inches();
+        assertThat(longer).isGreaterThan(0.75).isLessThan(1.5);
+        assertThat(longer * 16).isEqualTo(Math.rint(longer * 16));
+        assertThat(members().get(2).length().plus(members().get(3).length()).mm())
+                .isCloseTo(38.1, org.assertj.core.data.Offset.offset(1e-9));
+        drag("crown", 0, 12);
+        assertThat(page.locator("#undo")).hasAttribute("title", "change crown of member 3 (hub bead)");
+        assertThat(served.store().find(served.demo()).orElseThrow().times().steps())
+                .isEqualTo(steps + 2);
+    }
+
     @Test
     void everything_works_without_a_script() {
         page.context().close();

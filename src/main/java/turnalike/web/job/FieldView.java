@@ -69,6 +69,14 @@ public record FieldView(
         return new FieldView(name, label, last.orElse(value), look, also, choices, wrong);
     }
 
+    /** A length's millimetres, for the arrow keys to step from; empty for anything else. */
+    public String mm(String units) {
+        return look == Look.LENGTH
+                ? Length.parse(value, UnitSystem.find(units).orElse(UnitSystem.METRIC))
+                        .fold(length -> Double.toString(length.mm()), (what, mend) -> "")
+                : "";
+    }
+
     /** The element's id. */
     public String id() {
         return "f-" + name.replace('.', '-');

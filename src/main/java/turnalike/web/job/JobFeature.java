@@ -24,6 +24,7 @@ import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.Step;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
+import turnalike.web.Addressed;
 import turnalike.web.Asked;
 import turnalike.web.Feature;
 import turnalike.web.Pages;
@@ -31,7 +32,7 @@ import turnalike.web.Refusal;
 
 /** One job's page and every edit of its text. */
 public final class JobFeature implements Feature {
-    private static final String JOB = "/jobs/{job}";
+    private static final String JOB = Addressed.JOB;
     private static final String MEMBER = JOB + "/member/{number}";
 
     /** What a page without a script is drawn for; narrower screens scroll the drawing. */
@@ -230,12 +231,10 @@ public final class JobFeature implements Feature {
     }
 
     private static JobId id(Context ctx) {
-        return JobId.parse(ctx.pathParam("job")).fold(id -> id, (what, mend) -> {
-            throw Refusal.notFound("that job");
-        });
+        return Addressed.id(ctx);
     }
 
     private KeptJob kept(Context ctx) {
-        return store.find(id(ctx)).orElseThrow(() -> Refusal.notFound("that job"));
+        return Addressed.job(ctx, store);
     }
 }

@@ -92,6 +92,7 @@ public final class JobView {
     /** The spindle on the lathe. */
     public String drawing() {
         return SpindleDrawing.filling(job().pattern(), units(), Length.ofMm(glance.widthMm()), Length.ofMm(TALLEST_MM))
+                .holding(glance.member())
                 .svg()
                 .inline();
     }
@@ -141,21 +142,16 @@ public final class JobView {
         return plan.warnings();
     }
 
-    /** A figure with the same in the other unit. */
-    public record Figure(String name, String value, String also) {}
-
-    public List<Figure> figures() {
+    /** What the piece comes to, each figure with its working. */
+    public List<FigureView> figures() {
         Length length = job().pattern().length();
         Length balance = plan.solid().balance();
+        Optional<Working> solid = Optional.of(plan.solid().working());
         return List.of(
-                new Figure("Length", length.format(units()), length.format(units().other())),
-                new Figure(
-                        "Weight",
-                        String.format(Locale.ROOT, "%.1f g", plan.solid().mass().grams()),
-                        String.format(
-                                Locale.ROOT, "%.2f oz", plan.solid().mass().ounces())),
-                new Figure("Balance point", balance.format(units()), balance.format(units().other())),
-                new Figure(
+                FigureView.of("Length", length, units(), Optional.empty()),
+                FigureView.of("Weight", plan.solid().mass(), solid),
+                FigureView.of("Balance point", balance, units(), solid),
+                new FigureView(
                         "Density",
                         String.format(
                                 Locale.ROOT,
@@ -164,11 +160,27 @@ public final class JobView {
                         String.format(
                                 Locale.ROOT,
                                 "%.1f lb/ft³",
-                                plan.solid().density().kgPerM3() * LB_PER_FT3)));
+                                plan.solid().density().kgPerM3() * LB_PER_FT3),
+                        Optional.of(job().wood().working())));
     }
 
+    /** What to buy and mill, each figure with its working. */
+    public List<FigureView> stock() {
+        return StockFigures.of(plan.stock(), units());
+    }
+
+    /** Where milling it can hurt. */
+    public List<Problem> stockCautions() {
+        return plan.stock().cautions();
+    }
+
+    /** How what has no place of its own on the page was found. */
     public List<Working> workings() {
-        return plan.workings();
+        List<Working> out = new ArrayList<>(plan.workings());
+        out.removeIf(working -> plan.stock().workings(units()).contains(working)
+                || working.equals(plan.solid().working())
+                || working.equals(job().wood().working()));
+        return out;
     }
 
     /** Whether a longer search may still find better settings. */

@@ -1,0 +1,104 @@
+package turnalike.job.edit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import turnalike.job.Job;
+import turnalike.job.kept.KeptJob;
+import turnalike.job.kept.KeptPiece;
+import turnalike.pieces.Column;
+import turnalike.pieces.Keyed;
+import turnalike.pieces.MassUnit;
+import turnalike.pieces.Measures;
+import turnalike.pieces.Piece;
+import turnalike.pieces.Slip;
+import turnalike.pieces.Slips;
+import turnalike.solid.Solid;
+import turnalike.units.Parsed;
+import turnalike.units.Problem;
+
+/** A piece as it is typed: its label and the text of each column, in the job's units and grams unless the text carries its own. */
+public final class PieceEntry {
+    private static final int LONGEST_LABEL = 60;
+
+    private PieceEntry() {}
+
+    /** What came of it: the piece as it would be kept, or what is wrong with each field. */
+    public record Read(Optional<KeptPiece> piece, List<Problem> problems) {
+        public Read {
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /**
+     * Reads it onto what is known of that piece.
+     *
+     * @param figures by column, {@code mass_g}, {@code d1}; an empty text takes the figure out, a column left out stays as it is
+     */
+    public static Read read(KeptJob kept, String label, Map<String, String> figures) {
+        List<Problem> problems = new ArrayList<>();
+        String plain = label.strip();
+        boolean odd = plain.chars().anyMatch(each -> Character.isISOControl(each) || each == '\ufffd');
+        if (plain.isEmpty() || plain.length() > LONGEST_LABEL || odd) {
+            problems.add(new Problem(
+                    "piece",
+                    "is no label",
+                    "give what is written on the piece, %d letters at most".formatted(LONGEST_LABEL)));
+            return new Read(Optional.empty(), problems);
+        }
+        KeptPiece before = kept.find(plain).orElse(KeptPiece.unmeasured(plain));
+        Measures measures = measures(kept.text().job(), before.piece().measures(), figures, problems);
+        return new Read(problems.isEmpty() ? Optional.of(changed(before, measures)) : Optional.empty(), problems);
+    }
+
+    private static Measures measures(Job job, Measures before, Map<String, String> figures, List<Problem> problems) {
+        Keyed keyed = new Keyed(job.units(), MassUnit.GRAM);
+        Measures measures = before;
+        for (Map.Entry<String, String> each : new LinkedHashMap<>(figures).entrySet()) {
+            Optional<Column> column = Column.find(each.getKey());
+            if (column.isEmpty()) {
+                problems.add(new Problem(each.getKey(), "is no measure", "use mass_g, length, balance, d1, m1"));
+                continue;
+            }
+            Parsed<Measures> entered = keyed.enter(measures, column.get(), each.getValue());
+            if (entered instanceof Parsed.Refused<Measures> refused) {
+                problems.add(new Problem(each.getKey(), refused.what(), refused.mend()));
+            } else {
+                measures = entered.get();
+            }
+        }
+        return measures;
+    }
+
+    /** With those measures and no others; which of them came from a photograph is kept where they stayed as they were. */
+    private static KeptPiece changed(KeptPiece before, Measures measures) {
+        var photographed = new java.util.TreeMap<>(before.fromPhoto());
+        photographed
+                .keySet()
+                .removeIf(column -> !before.piece().measures().figure(column).equals(measures.figure(column)));
+        return new KeptPiece(before.piece().with(measures), photographed, before.turning());
+    }
+
+    /** What reads like a slip of the hand in a piece about to be kept, beside those kept already. */
+    public static List<Slip> ask(KeptJob kept, Piece entered) {
+        List<Piece> others = kept.pieces().stream()
+                .map(KeptPiece::piece)
+                .filter(each -> !each.label().equals(entered.label()))
+                .toList();
+        return slips(kept.text().job()).ask(entered, others);
+    }
+
+    /** What reads like a slip in a whole table of pieces. */
+    public static List<Slip> askAll(KeptJob kept, List<Piece> pieces) {
+        return slips(kept.text().job()).askAll(pieces);
+    }
+
+    private static Slips slips(Job job) {
+        Solid solid = Solid.of(job.pattern().outline(), job.wood().density());
+        Measures wanted =
+                Measures.ofMass(solid.mass()).with(Column.LENGTH, job.pattern().length());
+        return new Slips(wanted, job.tolerances().forLikeness(), new Keyed(job.units(), MassUnit.GRAM));
+    }
+}

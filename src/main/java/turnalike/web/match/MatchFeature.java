@@ -1,0 +1,94 @@
+package turnalike.web.match;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.sse.SseClient;
+import java.util.List;
+import java.util.Optional;
+import turnalike.job.SetMatch;
+import turnalike.job.kept.JobStore;
+import turnalike.job.kept.KeptJob;
+import turnalike.job.kept.KeptPiece;
+import turnalike.units.Problem;
+import turnalike.web.Addressed;
+import turnalike.web.Asked;
+import turnalike.web.Feature;
+import turnalike.web.Pages;
+
+/** The set chosen and placed. */
+public final class MatchFeature implements Feature {
+    private static final String MATCH = Addressed.JOB + "/match";
+
+    /** How long the first look takes, and how much longer its answer is waited for. */
+    private static final int FIRST_S = 1;
+
+    private static final int WAITED_MS = 1_800;
+    private static final int LONGEST_S = 600;
+
+    private final JobStore store;
+    private final Pages pages;
+    private final Searches searches = new Searches();
+
+    public MatchFeature(JobStore store, Pages pages) {
+        this.store = store;
+        this.pages = pages;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get(MATCH, this::show);
+        routes.post(MATCH, this::longer);
+        routes.post(MATCH + "/stop", this::stop);
+        routes.sse(MATCH + "/progress", this::progress);
+    }
+
+    private void show(Context ctx) {
+        KeptJob kept = Addressed.job(ctx, store);
+        List<Problem> problems = SetMatch.problems(
+                kept.text().job(), kept.pieces().stream().map(KeptPiece::piece).toList());
+        Optional<Search> search = problems.isEmpty()
+                ? searches.find(kept).or(() -> Optional.of(searches.begin(kept, FIRST_S, false)))
+                : Optional.empty();
+        search.filter(each -> each.seconds() == FIRST_S).ifPresent(each -> each.await(WAITED_MS));
+        MatchView view = new MatchView(kept, problems, search);
+        String template = Pages.isPart(ctx) ? "match/set.jte" : "match/page.jte";
+        pages.show(ctx, 200, template, view.title(), view);
+    }
+
+    private void longer(Context ctx) {
+        KeptJob kept = Addressed.job(ctx, store);
+        int seconds = Asked.number(Asked.field(ctx, "seconds")).orElse(10);
+        boolean strict = Asked.field(ctx, "strict").filter("true"::equals).isPresent();
+        boolean possible = SetMatch.problems(
+                        kept.text().job(),
+                        kept.pieces().stream().map(KeptPiece::piece).toList())
+                .isEmpty();
+        if (possible) {
+            searches.begin(kept, Math.max(FIRST_S, Math.min(LONGEST_S, seconds)), strict)
+                    .await(50);
+        }
+        ctx.redirect(Addressed.address(kept.id()) + "/match", HttpStatus.SEE_OTHER);
+    }
+
+    private void stop(Context ctx) {
+        KeptJob kept = Addressed.job(ctx, store);
+        searches.find(kept).ifPresent(search -> {
+            search.stop();
+            search.await(WAITED_MS);
+        });
+        ctx.redirect(Addressed.address(kept.id()) + "/match", HttpStatus.SEE_OTHER);
+    }
+
+    /** Tells a page how far the search has come, twice a second, until it is done or nobody listens. */
+    private void progress(SseClient client) {
+        KeptJob kept = Addressed.job(client.ctx(), store);
+        Optional<Search> search = searches.find(kept);
+        while (search.isPresent() && !search.get().isDone() && !client.terminated()) {
+            client.sendEvent("progress", search.get().progress());
+            search.get().await(500);
+        }
+        client.sendEvent("done", "done");
+        client.close();
+    }
+}

@@ -1,0 +1,179 @@
+package turnalike.web.match;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import turnalike.drawing.PlacesDrawing;
+import turnalike.drawing.RowDrawing;
+import turnalike.drawing.TradeOffDrawing;
+import turnalike.drawing.WheelDrawing;
+import turnalike.job.LegsSet;
+import turnalike.job.NextPieces;
+import turnalike.job.RowSet;
+import turnalike.job.SetMatch;
+import turnalike.job.WheelSet;
+import turnalike.job.kept.KeptJob;
+import turnalike.match.Candidate;
+import turnalike.pieces.Piece;
+import turnalike.units.Length;
+import turnalike.units.Problem;
+import turnalike.units.Working;
+import turnalike.web.Addressed;
+
+/**
+ * The set as the page shows it.
+ *
+ * @param kept the job
+ * @param problems why there can be no set yet
+ * @param search for it
+ */
+public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> search) {
+    public MatchView {
+        problems = List.copyOf(problems);
+    }
+
+    public String address() {
+        return Addressed.address(kept.id());
+    }
+
+    public String title() {
+        return kept.text().job().title();
+    }
+
+    /** Whether it is still being looked for. */
+    public boolean isRunning() {
+        return search.isPresent() && !search.get().isDone();
+    }
+
+    public String progress() {
+        return search.map(Search::progress).orElse("");
+    }
+
+    /** What was found, as it is shown. */
+    public Optional<Shown> shown() {
+        return search.flatMap(Search::found).map(set -> set.match(new Showing()));
+    }
+
+    /**
+     * A set in words and pictures.
+     *
+     * @param picture of the frame with its pieces
+     * @param curve balance against roundness; empty without one
+     * @param places each with its piece
+     * @param statements how good it is, a sentence each
+     * @param spares the pieces left over
+     * @param notes what to know before believing it
+     */
+    public record Shown(
+            String picture,
+            String curve,
+            List<PlacesDrawing.Place> places,
+            List<String> statements,
+            List<String> spares,
+            List<String> notes,
+            List<Working> workings) {
+        public Shown {
+            places = List.copyOf(places);
+            statements = List.copyOf(statements);
+            spares = List.copyOf(spares);
+            notes = List.copyOf(notes);
+            workings = List.copyOf(workings);
+        }
+    }
+
+    private static final class Showing implements SetMatch.Cases<Shown> {
+        private static final Length WIDE = Length.ofMm(150);
+
+        @Override
+        public Shown wheel(WheelSet set) {
+            var placement = set.placement();
+            WheelDrawing drawing = new WheelDrawing(
+                    placement,
+                    set.frame().wheel().hubRadius(),
+                    set.frame().counterweightRadius().map(placement.unbalance()::counterweight));
+            List<String> statements = new ArrayList<>(drawing.statements());
+            statements.add(
+                    placement.bestProven()
+                            ? "No other choice or order has less unbalance."
+                            : "The best found; less may be possible.");
+            statements.add(String.format(
+                    Locale.ROOT,
+                    "Weights within %.1f g of one another.",
+                    placement.massSpread().grams()));
+            next(set).ifPresent(statements::add);
+            String curve = set.roundness()
+                    .filter(round -> round.curve().size() > 1)
+                    .map(round -> TradeOffDrawing.svg(round.curve(), placement.noiseFloorGMm(), WIDE, Length.ofMm(90))
+                            .inline())
+                    .orElse("");
+            List<String> spares =
+                    placement.spares().stream().map(Candidate::label).toList();
+            return new Shown(
+                    drawing.svg(WIDE).inline(),
+                    curve,
+                    drawing.places(),
+                    statements,
+                    spares,
+                    set.warnings(),
+                    set.workings());
+        }
+
+        @Override
+        public Shown row(RowSet set) {
+            List<PlacesDrawing.Place> places = new ArrayList<>();
+            for (Piece piece : set.inOrder()) {
+                places.add(new PlacesDrawing.Place(places.size() + 1, Optional.empty(), piece.label(), piece.mass()));
+            }
+            var placement = set.placement();
+            List<String> statements = new ArrayList<>();
+            String sure = placement.bestProven()
+                    ? "no other choice or order has less"
+                    : String.format(Locale.ROOT, "the best found; none can be below %.4g", placement.bound());
+            statements.add(String.format(
+                    Locale.ROOT, "Neighbours differ by %.4g in all; %s.", placement.totalDifference(), sure));
+            next(set).ifPresent(statements::add);
+            String picture = RowDrawing.along(places).svg(Length.ofMm(230)).inline();
+            return new Shown(picture, "", places, statements, labels(set.spares()), set.warnings(), set.workings());
+        }
+
+        @Override
+        public Shown legs(LegsSet set) {
+            List<String> statements = new ArrayList<>();
+            int number = 0;
+            for (List<Piece> group : set.groups()) {
+                number++;
+                statements.add("Group %d: pieces %s.".formatted(number, String.join(", ", labels(group))));
+            }
+            String sure =
+                    set.grouping().bestProven() ? "no other grouping has less" : "the best found; less may be possible";
+            statements.add(String.format(
+                    Locale.ROOT,
+                    "Pieces of one group differ by %.4g in all; %s.",
+                    set.grouping().totalDifference(),
+                    sure));
+            next(set).ifPresent(statements::add);
+            return new Shown("", "", List.of(), statements, labels(set.spares()), set.warnings(), set.workings());
+        }
+
+        private static List<String> labels(List<Piece> pieces) {
+            return pieces.stream().map(Piece::label).toList();
+        }
+
+        private static Optional<String> next(SetMatch set) {
+            return set.nextSet().map(Showing::words);
+        }
+
+        private static String words(NextPieces next) {
+            String turn = next.missing() == 0
+                    ? "they make a set as they are"
+                    : String.format(
+                            Locale.ROOT,
+                            "turn %d more of %.1f g to %.1f g",
+                            next.missing(),
+                            next.aimFrom().grams(),
+                            next.aimTo().grams());
+            return "For the next set keep %s; %s.".formatted(String.join(", ", next.pieces()), turn);
+        }
+    }
+}

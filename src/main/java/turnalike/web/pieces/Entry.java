@@ -1,0 +1,65 @@
+package turnalike.web.pieces;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import turnalike.job.kept.KeptJob;
+import turnalike.pieces.Slip;
+import turnalike.units.Problem;
+
+/**
+ * What stands in the forms.
+ *
+ * @param label of the piece being logged
+ * @param figures by column, as typed
+ * @param cells what was pasted
+ * @param problems what is wrong with it; nothing of it was kept
+ * @param slips what reads like a mistake; nothing was kept until it is answered
+ */
+public record Entry(String label, Map<String, String> figures, String cells, List<Problem> problems, List<Slip> slips) {
+    public Entry {
+        figures = Map.copyOf(figures);
+        problems = List.copyOf(problems);
+        slips = List.copyOf(slips);
+    }
+
+    /** An empty form for the next piece, or the form of one that is there. */
+    static Entry of(KeptJob kept, Optional<String> label) {
+        Optional<String> there = label.filter(each -> kept.find(each).isPresent());
+        return new Entry(
+                there.orElse(next(kept)),
+                there.map(each -> PiecesView.written(kept, each)).orElse(Map.of()),
+                "",
+                List.of(),
+                List.of());
+    }
+
+    /** One more than the largest number any piece is called by. */
+    private static String next(KeptJob kept) {
+        long last = kept.pieces().stream()
+                .map(piece -> piece.label().strip())
+                .filter(label -> label.matches("\\d{1,9}"))
+                .mapToLong(Long::parseLong)
+                .max()
+                .orElse(0);
+        return Long.toString(last + 1);
+    }
+
+    Entry asking(List<Slip> these) {
+        return new Entry(label, figures, cells, problems, these);
+    }
+
+    Entry wrong(List<Problem> these) {
+        return new Entry(label, figures, cells, these, slips);
+    }
+
+    Entry pasted(String text) {
+        return new Entry(label, new LinkedHashMap<>(figures), text, problems, slips);
+    }
+
+    /** Whether the table rather than the one piece is asked about. */
+    public boolean isTable() {
+        return !cells.isEmpty();
+    }
+}

@@ -1,0 +1,165 @@
+package turnalike.web.pieces;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import turnalike.job.edit.PieceEntry;
+import turnalike.job.kept.Change;
+import turnalike.job.kept.Edit;
+import turnalike.job.kept.JobStore;
+import turnalike.job.kept.KeptJob;
+import turnalike.job.kept.KeptPiece;
+import turnalike.job.kept.Subject;
+import turnalike.pieces.Column;
+import turnalike.pieces.Piece;
+import turnalike.pieces.PiecesFile;
+import turnalike.pieces.Slip;
+import turnalike.units.Problem;
+import turnalike.web.Addressed;
+import turnalike.web.Asked;
+import turnalike.web.Feature;
+import turnalike.web.Pages;
+import turnalike.web.Refusal;
+
+/** The pieces' table and everything that adds to it. */
+public final class PiecesFeature implements Feature {
+    private static final String PIECES = Addressed.JOB + "/pieces";
+
+    private final JobStore store;
+    private final Pages pages;
+
+    public PiecesFeature(JobStore store, Pages pages) {
+        this.store = store;
+        this.pages = pages;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get(PIECES, ctx -> show(ctx, 200, Entry.of(Addressed.job(ctx, store), Asked.query(ctx, "piece"))));
+        routes.post(PIECES, this::log);
+        routes.post(PIECES + "/table", this::table);
+        routes.post(PIECES + "/remove", this::remove);
+        routes.get(PIECES + "/pieces.csv", this::csv);
+    }
+
+    private void show(Context ctx, int status, Entry entry) {
+        KeptJob kept = Addressed.job(ctx, store);
+        PiecesView view = new PiecesView(kept, entry, Asked.query(ctx, "column").orElse("mass_g"));
+        pages.show(ctx, status, "pieces/page.jte", view.title(), view);
+    }
+
+    private void log(Context ctx) {
+        KeptJob kept = Addressed.job(ctx, store);
+        String label = Asked.field(ctx, "piece").orElse("");
+        Map<String, String> figures = figures(ctx);
+        PieceEntry.Read read = PieceEntry.read(kept, label, figures);
+        Entry entry = new Entry(label, figures, "", read.problems(), List.of());
+        if (read.piece().isEmpty()) {
+            show(ctx, 422, entry);
+            return;
+        }
+        KeptPiece piece = read.piece().get();
+        List<Slip> slips = isSure(ctx) ? List.of() : PieceEntry.ask(kept, piece.piece());
+        if (!slips.isEmpty()) {
+            show(ctx, 422, entry.asking(slips));
+            return;
+        }
+        // Read once more inside the edit: another browser may have measured the same piece meanwhile.
+        keep(ctx, now -> PieceEntry.read(now, label, figures).piece().stream().toList());
+    }
+
+    private static Map<String, String> figures(Context ctx) {
+        Map<String, String> out = new LinkedHashMap<>();
+        ctx.formParamMap().keySet().stream()
+                .filter(name -> Column.find(name).isPresent())
+                .forEach(name -> Asked.field(ctx, name).ifPresent(text -> out.put(name, text)));
+        // A field that was empty and stays empty says nothing about the figure.
+        Map<String, String> had = new LinkedHashMap<>();
+        out.keySet()
+                .forEach(name -> had.put(name, Asked.field(ctx, "had_" + name).orElse("")));
+        out.entrySet().removeIf(each -> each.getValue().strip().equals(had.get(each.getKey())));
+        return out;
+    }
+
+    private static boolean isSure(Context ctx) {
+        return Asked.field(ctx, "sure").filter("yes"::equals).isPresent();
+    }
+
+    /** Pasted cells, or a file of them. */
+    private void table(Context ctx) {
+        KeptJob kept = Addressed.job(ctx, store);
+        String text =
+                Asked.upload(ctx, "file").or(() -> Asked.field(ctx, "cells")).orElse("");
+        PiecesFile.Read read =
+                PiecesFile.parseWithoutMass(text, kept.text().job().units());
+        Entry entry = Entry.of(kept, Optional.empty()).pasted(text);
+        if (!read.problems().isEmpty()) {
+            show(ctx, 422, entry.wrong(read.problems()));
+            return;
+        }
+        if (read.pieces().isEmpty()) {
+            show(
+                    ctx,
+                    422,
+                    entry.wrong(List.of(
+                            new Problem("cells", "hold no piece", "paste a header and a line for each piece"))));
+            return;
+        }
+        List<Slip> slips = new ArrayList<>(read.slips());
+        slips.addAll(PieceEntry.askAll(kept, read.pieces()));
+        if (!slips.isEmpty() && !isSure(ctx)) {
+            show(ctx, 422, entry.asking(slips));
+            return;
+        }
+        keep(ctx, now -> read.pieces().stream().map(piece -> onto(now, piece)).toList());
+    }
+
+    /** What the table says is taken; what it does not say stays. */
+    private static KeptPiece onto(KeptJob kept, Piece piece) {
+        return kept.find(piece.label()).map(had -> had.with(piece.measures())).orElseGet(() -> KeptPiece.of(piece));
+    }
+
+    private interface Logged {
+        List<KeptPiece> in(KeptJob kept);
+    }
+
+    private void keep(Context ctx, Logged logged) {
+        edit(ctx, kept -> {
+            List<KeptPiece> pieces = logged.in(kept);
+            String what = pieces.size() == 1
+                    ? "log piece " + pieces.get(0).label()
+                    : "log %d pieces".formatted(pieces.size());
+            return new Edit(what, pieces.stream().map(Change::of).toList());
+        });
+    }
+
+    private void remove(Context ctx) {
+        String label = Asked.field(ctx, "piece").orElse("");
+        edit(ctx, kept -> {
+            if (kept.find(label).isEmpty()) {
+                throw Refusal.notFound("that piece");
+            }
+            return Edit.of("take out piece " + label, Change.without(new Subject(Subject.Kind.PIECE, label)));
+        });
+    }
+
+    private void edit(Context ctx, java.util.function.Function<KeptJob, Edit> edit) {
+        if (store.edit(Addressed.id(ctx), edit).isEmpty()) {
+            throw Refusal.notFound("that job");
+        }
+        ctx.redirect(Addressed.address(Addressed.id(ctx)) + "/pieces", HttpStatus.SEE_OTHER);
+    }
+
+    private void csv(Context ctx) {
+        KeptJob kept = Addressed.job(ctx, store);
+        List<Piece> pieces = kept.pieces().stream().map(KeptPiece::piece).toList();
+        ctx.header("Content-Disposition", "attachment; filename=\"pieces.csv\"")
+                .contentType("text/csv; charset=utf-8")
+                .result(PiecesFile.format(pieces, kept.text().job().units()));
+    }
+}

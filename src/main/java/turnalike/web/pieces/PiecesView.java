@@ -1,0 +1,211 @@
+package turnalike.web.pieces;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import turnalike.drawing.ControlChartDrawing;
+import turnalike.job.kept.KeptJob;
+import turnalike.job.kept.KeptPiece;
+import turnalike.pieces.Column;
+import turnalike.pieces.control.ControlChart;
+import turnalike.pieces.control.Series;
+import turnalike.pieces.control.Signal;
+import turnalike.units.Length;
+import turnalike.units.LengthText;
+import turnalike.units.Mass;
+import turnalike.units.UnitSystem;
+import turnalike.units.Working;
+import turnalike.web.Addressed;
+
+/** The pieces as the page shows them. */
+public final class PiecesView {
+    private final KeptJob kept;
+    private final Entry entry;
+    private final String column;
+    private final Optional<ControlChart> chart;
+    private final String noChart;
+
+    PiecesView(KeptJob kept, Entry entry, String column) {
+        this.kept = kept;
+        this.entry = entry;
+        this.column = column;
+        var parsed = Series.of(kept.pieces().stream().map(KeptPiece::piece).toList(), column)
+                .fold(series -> ControlChart.of(series.points()), turnalike.units.Parsed::<ControlChart>refused);
+        this.chart = parsed.fold(Optional::of, (what, mend) -> Optional.empty());
+        this.noChart = parsed.fold(made -> "", (what, mend) -> what + "; " + mend);
+    }
+
+    public String address() {
+        return Addressed.address(kept.id());
+    }
+
+    public String title() {
+        return kept.text().job().title();
+    }
+
+    public Entry entry() {
+        return entry;
+    }
+
+    private UnitSystem units() {
+        return kept.text().job().units();
+    }
+
+    /** One field of the form: a column, how it is called, what is typed and what was there. */
+    public record Cell(String name, String label, String value, String had, String wrong) {}
+
+    /** The form's fields: what anyone measures, and whatever else was measured on any piece. */
+    public List<Cell> cells() {
+        TreeSet<Column> columns = new TreeSet<>(
+                List.of(Column.MASS, Column.LENGTH, Column.BALANCE, Column.diameter(1), Column.diameter(2)));
+        columns.addAll(measured());
+        Map<String, String> had = kept.find(entry.label()).isPresent() ? written(kept, entry.label()) : Map.of();
+        List<Cell> out = new ArrayList<>();
+        for (Column each : columns) {
+            String name = each.format();
+            String was = had.getOrDefault(name, "");
+            String wrong = entry.problems().stream()
+                    .filter(problem -> problem.where().equals(name))
+                    .map(problem -> problem.what() + "; " + problem.mend())
+                    .findFirst()
+                    .orElse("");
+            out.add(new Cell(name, words(each, units()), entry.figures().getOrDefault(name, was), was, wrong));
+        }
+        return out;
+    }
+
+    private SortedSet<Column> measured() {
+        TreeSet<Column> out = new TreeSet<>();
+        kept.pieces()
+                .forEach(piece -> out.addAll(piece.piece().measures().figures().keySet()));
+        return out;
+    }
+
+    private static String words(Column column, UnitSystem units) {
+        String unit = ", " + units.symbol();
+        return switch (column.kind()) {
+            case MASS -> "Weight, g";
+            case LENGTH -> "Length" + unit;
+            case BALANCE -> "Balance" + unit;
+            case DIAMETER -> "Diameter " + column.place() + unit;
+            case MARK -> "Mark " + column.place() + unit;
+        };
+    }
+
+    /** What is wrong and belongs to no field. */
+    public List<turnalike.units.Problem> problems() {
+        return entry.problems().stream()
+                .filter(problem -> Column.find(problem.where()).isEmpty())
+                .toList();
+    }
+
+    /** The heading of each column that any piece has. */
+    public List<String> headings() {
+        return measured().stream().map(each -> words(each, units())).toList();
+    }
+
+    public List<KeptPiece> pieces() {
+        return kept.pieces();
+    }
+
+    /** A piece's figures under those headings. */
+    public List<String> row(KeptPiece piece) {
+        Map<String, String> written = written(kept, piece.label());
+        return measured().stream()
+                .map(each -> written.getOrDefault(each.format(), ""))
+                .toList();
+    }
+
+    /** A piece's figures by column, as they would be typed. */
+    static Map<String, String> written(KeptJob kept, String label) {
+        Map<String, String> out = new LinkedHashMap<>();
+        UnitSystem units = kept.text().job().units();
+        kept.find(label).ifPresent(piece -> piece.piece()
+                .measures()
+                .figures()
+                .forEach((column, figure) -> out.put(
+                        column.format(), column.isMass() ? grams(figure) : length(Length.ofMm(figure), units))));
+        return out;
+    }
+
+    private static String grams(double figure) {
+        String text = String.format(Locale.ROOT, "%.3f", figure);
+        return text.replaceAll("\\.?0+$", "");
+    }
+
+    private static String length(Length length, UnitSystem units) {
+        LengthText.Printed fraction = LengthText.print(length, units);
+        boolean exact = Math.abs(fraction.roundedOff().mm()) < 1e-6;
+        String mm = LengthText.printMm(length, 3).text();
+        return exact
+                ? fraction.text().replace(" " + units.symbol(), "")
+                : units == UnitSystem.INCH ? mm : mm.replace(" mm", "");
+    }
+
+    /** The columns a chart can be made of. */
+    public List<String> columns() {
+        return measured().stream().map(Column::format).toList();
+    }
+
+    public String column() {
+        return column;
+    }
+
+    /** The control chart, or nothing. */
+    public String chart() {
+        String unit = column.startsWith("mass") ? "g" : "mm";
+        return chart.map(made -> ControlChartDrawing.svg(
+                                made, "%s, %s".formatted(title(), column), unit, Length.ofMm(230), Length.ofMm(110))
+                        .inline())
+                .orElse("");
+    }
+
+    /** Why there is no chart. */
+    public String noChart() {
+        return noChart;
+    }
+
+    public List<Signal> signals() {
+        return chart.map(ControlChart::signals).orElse(List.of());
+    }
+
+    public boolean isTrial() {
+        return chart.map(ControlChart::isTrial).orElse(false);
+    }
+
+    public List<Working> workings() {
+        return chart.map(ControlChart::working).stream().toList();
+    }
+
+    /** The mean and spread of what was weighed, when at least two were. */
+    public String summary() {
+        double[] grams = kept.pieces().stream()
+                .map(piece -> piece.piece().measures().figure(Column.MASS))
+                .filter(OptionalDouble::isPresent)
+                .mapToDouble(OptionalDouble::getAsDouble)
+                .toArray();
+        if (grams.length < 2) {
+            return "%d of %d wanted."
+                    .formatted(kept.pieces().size(), kept.text().job().count());
+        }
+        double least = java.util.Arrays.stream(grams).min().orElse(0);
+        double most = java.util.Arrays.stream(grams).max().orElse(0);
+        double mean = java.util.Arrays.stream(grams).average().orElse(1);
+        return String.format(
+                Locale.ROOT,
+                "%d of %d wanted; %d weighed, from %.1f g to %.1f g, mean %.1f g (%.2f oz).",
+                kept.pieces().size(),
+                kept.text().job().count(),
+                grams.length,
+                least,
+                most,
+                mean,
+                Mass.ofGrams(mean).ounces());
+    }
+}

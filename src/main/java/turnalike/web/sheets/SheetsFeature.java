@@ -1,0 +1,116 @@
+package turnalike.web.sheets;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import turnalike.job.Plan;
+import turnalike.job.kept.JobStore;
+import turnalike.job.kept.KeptJob;
+import turnalike.sheets.Paper;
+import turnalike.sheets.PlanSheets;
+import turnalike.sheets.Sheet;
+import turnalike.web.Addressed;
+import turnalike.web.Feature;
+import turnalike.web.Pages;
+import turnalike.web.Refusal;
+import turnalike.web.job.Plans;
+
+/** The sheets of a plan, as PDF and SVG. A new sheet of a plan is one line here. */
+public final class SheetsFeature implements Feature {
+    private static final String SHEETS = Addressed.JOB + "/sheets";
+
+    private record Kind(String title, String use, Function<Plan, Sheet> a4, Function<Plan, Sheet> letter) {}
+
+    private static final List<Kind> KINDS = List.of(
+            new Kind(
+                    "Bench card",
+                    "Hangs by the lathe: the piece, its settings and sizes.",
+                    plan -> PlanSheets.benchCard(plan, Paper.A4),
+                    plan -> PlanSheets.benchCard(plan, Paper.LETTER)),
+            new Kind(
+                    "Marking stick",
+                    "Full size, in strips to join. Lay a rule on the check bar before you trust it.",
+                    plan -> PlanSheets.markingStick(plan, Paper.A4),
+                    plan -> PlanSheets.markingStick(plan, Paper.LETTER)));
+
+    private final JobStore store;
+    private final Pages pages;
+    private final Plans plans;
+
+    public SheetsFeature(JobStore store, Pages pages, Plans plans) {
+        this.store = store;
+        this.pages = pages;
+        this.plans = plans;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get(SHEETS, this::show);
+        routes.get(SHEETS + "/{file}", this::file);
+    }
+
+    /** One sheet on one paper: its files, the PDF first. */
+    public record Offer(String title, String use, String paper, int pages, List<String> files) {
+        public Offer {
+            files = List.copyOf(files);
+        }
+    }
+
+    /** What the page shows. */
+    public record View(String address, String title, List<Offer> offers) {
+        public View {
+            offers = List.copyOf(offers);
+        }
+    }
+
+    private void show(Context ctx) {
+        KeptJob kept = Addressed.job(ctx, store);
+        Plan plan = plans.patient(kept.text());
+        List<Offer> offers = KINDS.stream()
+                .flatMap(kind ->
+                        List.of(offer(kind, kind.a4(), plan, Paper.A4), offer(kind, kind.letter(), plan, Paper.LETTER))
+                                .stream())
+                .toList();
+        pages.show(
+                ctx,
+                200,
+                "sheets/page.jte",
+                plan.job().title(),
+                new View(Addressed.address(kept.id()), plan.job().title(), offers));
+    }
+
+    private static Offer offer(Kind kind, Function<Plan, Sheet> make, Plan plan, Paper paper) {
+        Sheet sheet = make.apply(plan);
+        return new Offer(
+                kind.title(),
+                kind.use(),
+                paper.label(),
+                sheet.pageCount(),
+                List.copyOf(sheet.files().keySet()));
+    }
+
+    private void file(Context ctx) {
+        KeptJob kept = Addressed.job(ctx, store);
+        String name = ctx.pathParam("file");
+        Plan plan = plans.patient(kept.text());
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        for (Kind kind : KINDS) {
+            for (Function<Plan, Sheet> make : List.of(kind.a4(), kind.letter())) {
+                Sheet sheet = make.apply(plan);
+                if (name.startsWith(sheet.name() + ".") || name.startsWith(sheet.name() + "-")) {
+                    files.putAll(sheet.files());
+                }
+            }
+        }
+        byte[] bytes = files.get(name);
+        if (bytes == null) {
+            throw Refusal.notFound("that sheet");
+        }
+        ctx.header("Content-Disposition", "attachment; filename=\"" + name + "\"")
+                .contentType(name.endsWith(".pdf") ? "application/pdf" : "image/svg+xml")
+                .result(bytes);
+    }
+}
