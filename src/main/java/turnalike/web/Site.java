@@ -28,6 +28,7 @@ import turnalike.web.lan.Sharing;
 import turnalike.web.match.MatchFeature;
 import turnalike.web.pieces.PiecesFeature;
 import turnalike.web.sheets.SheetsFeature;
+import turnalike.web.turning.TurningFeature;
 
 /** The pages, served on this machine alone until closed. */
 public final class Site implements AutoCloseable {
@@ -86,6 +87,7 @@ public final class Site implements AutoCloseable {
                 assets,
                 new JobsFeature(store, pages),
                 new JobFeature(store, pages, plans),
+                new TurningFeature(store, pages, plans),
                 new PiecesFeature(store, pages),
                 new MatchFeature(store, pages),
                 new SheetsFeature(store, pages, plans),

@@ -1,0 +1,160 @@
+package turnalike.web.turning;
+
+import static java.lang.String.format;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import turnalike.drawing.CutDrawing;
+import turnalike.drawing.ShadedSpindle;
+import turnalike.job.Plan;
+import turnalike.pattern.Warning;
+import turnalike.turning.Cut;
+import turnalike.turning.SpeedAdvice;
+import turnalike.turning.SpeedRange;
+import turnalike.turning.Stage;
+import turnalike.turning.Turning;
+import turnalike.units.Length;
+import turnalike.units.Speed;
+import turnalike.units.UnitSystem;
+import turnalike.units.Working;
+import turnalike.web.job.FigureView;
+
+/** What the turning page shows of a plan. */
+public record TurningView(String address, Plan plan) {
+    private static final Length TURNED_WIDTH = Length.ofMm(300);
+    private static final Length TURNED_TALLEST = Length.ofMm(60);
+    private static final Length PLACE_WIDTH = Length.ofMm(130);
+    private static final Length PLACE_TALLEST = Length.ofMm(20);
+
+    /** One cut as a line of the list. */
+    public record Line(
+            int number, String tool, String setting, String what, String why, String caution, String picture) {}
+
+    /** One stage of the work as a row of the table. */
+    public record Row(String name, String first, String second, String sag, String bows) {}
+
+    private Turning turning() {
+        return plan.turning();
+    }
+
+    private UnitSystem units() {
+        return plan.job().units();
+    }
+
+    public String title() {
+        return plan.job().title();
+    }
+
+    /** The piece as it will look. */
+    public String turned() {
+        return ShadedSpindle.svg(plan.job().pattern(), TURNED_WIDTH, TURNED_TALLEST)
+                .inline();
+    }
+
+    public List<FigureView> figures() {
+        SpeedAdvice speeds = turning().speeds();
+        List<FigureView> out = new ArrayList<>();
+        out.add(speed("Turning", speeds.turning(), speeds.turningSteps()));
+        out.add(speed("Roughing, while out of round", speeds.roughing(), speeds.roughingSteps()));
+        out.add(figure("Set by", speeds.limit().text(), "", "Speed"));
+        turning().whip().ifPresent(whip -> {
+            out.add(figure(
+                    "First natural speed", rpm(whip.first()), "the second " + rpm(whip.second()), "Natural speeds"));
+            out.add(figure(
+                    "Pushed aside at most",
+                    format(Locale.ROOT, "%.2f mm", whip.most().sag().mm()),
+                    format(
+                            Locale.ROOT,
+                            "by %.0f N at %s",
+                            whip.cutting().newtons(),
+                            whip.most().place().format(units())),
+                    "Sag"));
+            out.add(figure(
+                    "A steady rest helps most at", whip.steady().format(units()), "from the start end", "Steady rest"));
+            out.add(figure(
+                    "Bows under the tailstock at",
+                    format(Locale.ROOT, "%.0f N", whip.buckling().newtons()),
+                    "",
+                    "Buckling"));
+        });
+        return out;
+    }
+
+    private FigureView speed(String name, SpeedRange range, List<Speed> steps) {
+        String surface = format(
+                Locale.ROOT,
+                "%.1f to %.1f m/s, %.0f to %.0f ft/min",
+                range.from().surfaceMetresPerSecond(range.diameter()),
+                range.to().surfaceMetresPerSecond(range.diameter()),
+                range.from().surfaceFeetPerMinute(range.diameter()),
+                range.to().surfaceFeetPerMinute(range.diameter()));
+        String listed = steps.isEmpty()
+                ? ""
+                : "; your lathe's " + steps.stream().map(TurningView::bare).collect(Collectors.joining(", "));
+        return figure(name, bare(range.from()) + " to " + rpm(range.to()), surface + listed, "Speed");
+    }
+
+    /** A figure that opens the working of that name. */
+    private FigureView figure(String name, String value, String also, String working) {
+        Optional<Working> found = turning().workings().stream()
+                .filter(each -> each.figure().equals(working))
+                .findFirst();
+        return new FigureView(name, value, also, found);
+    }
+
+    private static String bare(Speed speed) {
+        return format(Locale.ROOT, "%.0f", speed.rpm());
+    }
+
+    private static String rpm(Speed speed) {
+        return bare(speed) + " rpm";
+    }
+
+    public List<Row> stages() {
+        return turning().stages().stream().map(TurningView::row).toList();
+    }
+
+    private static Row row(Stage stage) {
+        return new Row(
+                stage.name(),
+                rpm(stage.first()),
+                rpm(stage.second()),
+                format(Locale.ROOT, "%.2f mm", stage.most().sag().mm()),
+                format(Locale.ROOT, "%.0f N", stage.buckling().newtons()));
+    }
+
+    /** The cuts by part of the work, in order. */
+    public Map<String, List<Line>> cuts() {
+        CutDrawing drawing = new CutDrawing(plan.job().pattern(), PLACE_WIDTH, PLACE_TALLEST);
+        Map<String, List<Line>> out = new LinkedHashMap<>();
+        for (Cut cut : turning().cuts()) {
+            out.computeIfAbsent(cut.phase().text(), phase -> new ArrayList<>()).add(line(cut, drawing));
+        }
+        return out;
+    }
+
+    private Line line(Cut cut, CutDrawing drawing) {
+        return new Line(
+                cut.order(),
+                cut.tool().text(),
+                cut.setting().map(each -> each.format(units())).orElse(""),
+                cut.what(),
+                cut.why().orElse(""),
+                cut.caution(),
+                drawing.svg(cut.what(), cut.members(), cut.from(), cut.to(), cut.places())
+                        .inline());
+    }
+
+    public List<Warning> cautions() {
+        return turning().cautions();
+    }
+
+    public List<Working> workings() {
+        return turning().workings();
+    }
+}

@@ -1,0 +1,69 @@
+package turnalike.web.turning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import turnalike.effort.Effort;
+import turnalike.job.Plan;
+import turnalike.job.kept.Change;
+import turnalike.job.kept.Edit;
+import turnalike.job.kept.JobText;
+import turnalike.turning.Cut;
+import turnalike.turning.Turning;
+import turnalike.web.Served;
+
+class TurningFeatureTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void every_cut_caution_and_figure_of_the_plan_is_on_the_page() throws Exception {
+        try (Served served = Served.in(folder)) {
+            String page =
+                    served.get("/jobs/" + served.demo().text() + "/turning").body();
+            Turning turning = Plan.of(
+                            served.store()
+                                    .find(served.demo())
+                                    .orElseThrow()
+                                    .text()
+                                    .job(),
+                            Effort.ofAsks(100_000_000))
+                    .turning();
+            for (Cut cut : turning.cuts()) {
+                assertThat(page).contains("<strong>" + cut.order() + " · ");
+            }
+            assertThat(page.split("class=\"sheet fit place\"", -1))
+                    .hasSize(turning.cuts().size() + 1);
+            assertThat(page)
+                    .contains("%.0f rpm"
+                            .formatted(turning.whip().orElseThrow().first().rpm()))
+                    .contains("How stiff it stays", "face shield", "common practice, no source")
+                    .doesNotContainIgnoringCase("complies", "is safe", "Optional[", "style=\"");
+        }
+    }
+
+    @Test
+    void what_is_not_known_of_the_wood_is_left_out() throws Exception {
+        try (Served served = Served.in(folder)) {
+            String text = served.store()
+                    .find(served.demo())
+                    .orElseThrow()
+                    .text()
+                    .text()
+                    .replace("{\"species\": \"White ash\", \"moisture_pct\": 8}", "{\"density_kg_m3\": 650}");
+            served.store()
+                    .edit(
+                            served.demo(),
+                            kept -> Edit.of(
+                                    "wood", Change.of(JobText.read(text).text().orElseThrow())));
+            String page =
+                    served.get("/jobs/" + served.demo().text() + "/turning").body();
+            assertThat(page)
+                    .contains("Order of cuts", "Turning")
+                    .doesNotContain("First natural speed", "How stiff it stays");
+            assertThat(served.get("/jobs/0000-0000-0000/turning").statusCode()).isEqualTo(404);
+        }
+    }
+}
