@@ -42,6 +42,10 @@ public record UnitsChange(UnitSystem units) implements JobEdit {
             "rim_radius",
             "seat_depths");
 
+    static boolean isLength(String key) {
+        return LENGTHS.contains(key);
+    }
+
     /** Its {@code length} and {@code diameter} are weights, not lengths. */
     private static final String LIKENESS = "likeness";
 

@@ -5,11 +5,13 @@ import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import io.javalin.http.HttpStatus;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntFunction;
 import turnalike.job.Plan;
+import turnalike.job.edit.Carried;
 import turnalike.job.edit.JobEdit;
 import turnalike.job.edit.MemberEdit;
 import turnalike.job.edit.MemberKind;
@@ -23,6 +25,7 @@ import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.Step;
 import turnalike.units.Length;
+import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 import turnalike.web.Addressed;
 import turnalike.web.Asked;
@@ -54,8 +57,8 @@ public final class JobFeature implements Feature {
         routes.get(JOB + "/settings", this::settings);
         routes.get(JOB + "/job.json", this::jobFile);
         routes.get(JOB + "/whole.json", this::wholeJob);
-        routes.post(JOB + "/undo", ctx -> step(ctx, store.undo(id(ctx))));
-        routes.post(JOB + "/redo", ctx -> step(ctx, store.redo(id(ctx))));
+        routes.post(JOB + "/undo", ctx -> step(ctx, "undo", store::undo));
+        routes.post(JOB + "/redo", ctx -> step(ctx, "redo", store::redo));
         routes.post(JOB + "/fields", this::fields);
         routes.post(JOB + "/units", this::units);
         routes.post(JOB + "/mirror", ctx -> edit(ctx, new RunMirrored(), "job", Map.of(), member(ctx)));
@@ -130,8 +133,9 @@ public final class JobFeature implements Feature {
     /** Keeps the edit, or shows what is wrong with it beside what was typed. */
     private void edit(Context ctx, JobEdit edit, String form, Map<String, String> typed, int selected) {
         JobId id = id(ctx);
+        JobText seen = seen(ctx, id);
         try {
-            if (store.edit(id, kept -> made(kept, edit)).isEmpty()) {
+            if (store.edit(id, kept -> made(kept, edit, seen)).isEmpty()) {
                 throw Refusal.notFound("that job");
             }
         } catch (Refusal refused) {
@@ -149,21 +153,58 @@ public final class JobFeature implements Feature {
         private static final long serialVersionUID = 1L;
     }
 
-    private static Edit made(KeptJob kept, JobEdit edit) {
-        JobEdit narrow = edit.narrowed(kept.text());
-        JobText.Read read = narrow.on(kept.text());
+    private static Edit made(KeptJob kept, JobEdit edit, JobText seen) {
+        Carried carried = Carried.over(edit, seen, kept.text());
+        JobEdit now = carried.edit().orElseThrow(() -> new Refusal(409, carried.problems()));
+        JobText.Read read = now.on(kept.text());
         JobText made = read.text().orElseThrow(() -> new Refusal(422, read.problems()));
-        if (narrow.isNothing(kept.text(), made)) {
+        if (now.isNothing(kept.text(), made)) {
             throw new Unchanged();
         }
-        return Edit.of(narrow.what(kept.text()), Change.of(made));
+        return Edit.of(now.what(kept.text()), Change.of(made));
     }
 
-    private void step(Context ctx, Optional<Step> step) {
-        if (step.isEmpty()) {
-            kept(ctx); // no such job is not the same as nothing to undo
+    /** The text the person was looking at: the one that stood at the version the form was made from. */
+    private JobText seen(Context ctx, JobId id) {
+        KeptJob kept = kept(ctx);
+        int version = version(ctx).orElse(kept.times().steps());
+        if (version >= kept.times().steps()) {
+            return kept.text();
         }
+        JobText seen = kept.text();
+        for (Step step :
+                store.give(id).orElseThrow(() -> Refusal.notFound("that job")).history()) {
+            for (Change change : step.changes()) {
+                if (step.number() <= version && change instanceof Change.OfJob job) {
+                    seen = job.text();
+                }
+            }
+        }
+        return seen;
+    }
+
+    private static Optional<Integer> version(Context ctx) {
+        return Asked.number(Asked.field(ctx, "version"));
+    }
+
+    /** Undo and redo take the last step of all, which may be another person's: then it is shown first. */
+    private void step(Context ctx, String word, Stepping stepping) {
+        KeptJob kept = kept(ctx);
+        if (version(ctx).orElse(kept.times().steps()) != kept.times().steps()) {
+            Optional<String> last = word.equals("undo") ? kept.undo() : kept.redo();
+            Problem problem = new Problem(
+                    word,
+                    "this was done meanwhile: " + last.orElse("nothing"),
+                    "press %s again if that is what you mean".formatted(word));
+            show(ctx, 409, kept, new Attempt("job", Map.of(), List.of(problem)), member(ctx));
+            return;
+        }
+        stepping.of(kept.id()); // empty when there is nothing to take back, and then nothing is shown to have changed
         done(ctx, member(ctx));
+    }
+
+    private interface Stepping {
+        void of(JobId id);
     }
 
     /** After an edit: the page anew for a browser, the changed part for a script. */

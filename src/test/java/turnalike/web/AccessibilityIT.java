@@ -1,0 +1,88 @@
+package turnalike.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.Browser.NewContextOptions;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What the axe-core rules find serious or worse on any view, by day and by night, wide and narrow. */
+class AccessibilityIT {
+    private static final Set<String> SERIOUS = Set.of("serious", "critical");
+
+    @TempDir
+    private Path folder;
+
+    private static List<String> found(Page page) {
+        return new AxeBuilder(page)
+                .analyze().getViolations().stream()
+                        .filter(rule -> SERIOUS.contains(rule.getImpact()))
+                        .map(rule -> said(page, rule))
+                        .toList();
+    }
+
+    private static String said(Page page, Rule rule) {
+        String where = rule.getNodes().isEmpty() ? "" : rule.getNodes().get(0).getHtml();
+        return "%s: %s: %s".formatted(page.url(), rule.getHelp(), where);
+    }
+
+    @Test
+    void axe_finds_nothing_serious_on_any_view() throws Exception {
+        try (Served served = Served.in(folder);
+                Browser browser = Browser.open()) {
+            String job = "jobs/" + served.demo().text();
+            List<String> views = List.of(
+                    "", job + "?member=3", job + "/pieces?column=mass_g", job + "/match", job + "/sheets", "nowhere");
+            for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+                for (int width : new int[] {1280, 360}) {
+                    Page page = browser.page(
+                            new NewContextOptions().setViewportSize(width, 800).setColorScheme(scheme));
+                    for (String view : views) {
+                        page.navigate(served.address() + view);
+                        page.waitForTimeout(150);
+                        assertThat(found(page)).isEmpty();
+                    }
+                    refused(page, served.address() + job + "?member=3");
+                    page.context().close();
+                }
+            }
+        }
+    }
+
+    /** A view with a problem beside a field. */
+    private static void refused(Page page, String address) {
+        page.navigate(address);
+        page.locator("#f-crown").fill("1");
+        page.locator("#f-crown").press("Tab");
+        page.waitForSelector("[aria-invalid=true]");
+        assertThat(found(page)).isEmpty();
+    }
+
+    @Test
+    void nothing_is_wider_than_a_small_phone_and_every_target_is_large_enough() throws Exception {
+        try (Served served = Served.in(folder);
+                Browser browser = Browser.open()) {
+            Page page = browser.page(360, 740);
+            String job = "jobs/" + served.demo().text();
+            for (String view : List.of("", job, job + "/pieces", job + "/match", job + "/sheets")) {
+                page.navigate(served.address() + view);
+                page.waitForTimeout(150);
+                assertThat(page.evaluate("document.documentElement.scrollWidth"))
+                        .as(view)
+                        .isEqualTo(360);
+                Object small = page.evaluate(
+                        "[...document.querySelectorAll('button, a.button, nav a, select, summary, input:not([type=hidden])"
+                                + ":not([type=checkbox])')].filter(e => e.offsetParent && !e.classList.contains('plainly')"
+                                + " && e.getBoundingClientRect().height < 43.5).map(e => e.outerHTML.slice(0, 90))");
+                assertThat((List<?>) small).as(view).isEmpty();
+            }
+        }
+    }
+}
