@@ -31,7 +31,7 @@ import turnalike.units.Working;
  * @param marks in order of place
  * @param settings dividers and calipers
  * @param stock blanks and spares
- * @param turning the order of cuts, speed and whip
+ * @param turningLater the order of cuts, speed and whip, worked out when asked for
  * @param weights the members, the one whose diameter matters most to the mass first
  * @param warnings what is unwise, in the order met
  */
@@ -41,7 +41,7 @@ public record Plan(
         List<Mark> marks,
         JobSettings settings,
         StockPlan stock,
-        Turning turning,
+        Later<Turning> turningLater,
         List<MemberWeight> weights,
         List<Warning> warnings) {
     public Plan {
@@ -65,7 +65,7 @@ public record Plan(
                 marks,
                 settings,
                 stock(job),
-                turning(job, marks, settings),
+                new Later<>(() -> turning(job, marks, settings)),
                 weights(job),
                 warnings);
     }
@@ -108,14 +108,25 @@ public record Plan(
         return out;
     }
 
+    /** The order of cuts, speed and whip; worked out at the first asking. */
+    public Turning turning() {
+        return turningLater.get();
+    }
+
     /** How the figures were found, in the order a person meets them. */
     public List<Working> workings() {
+        List<Working> out = new ArrayList<>(workingsBeforeTurning());
+        out.addAll(turning().workings());
+        return out;
+    }
+
+    /** The same, but for how the piece is turned. */
+    public List<Working> workingsBeforeTurning() {
         List<Working> out = new ArrayList<>();
         out.add(job.wood().working());
         out.add(solid.working());
         out.addAll(settings.workings());
         out.addAll(stock.workings(job.units()));
-        out.addAll(turning.workings());
         out.add(new Working(
                 "where the weight sits",
                 "adding δ to a member's diameter adds ρ(π∫r dx · δ + πL/4 · δ²)",

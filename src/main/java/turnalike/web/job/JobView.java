@@ -176,7 +176,7 @@ public final class JobView {
 
     /** How what has no place of its own on the page was found. */
     public List<Working> workings() {
-        List<Working> out = new ArrayList<>(plan.workings());
+        List<Working> out = new ArrayList<>(plan.workingsBeforeTurning());
         out.removeIf(working -> plan.stock().workings(units()).contains(working)
                 || working.equals(plan.solid().working())
                 || working.equals(job().wood().working()));

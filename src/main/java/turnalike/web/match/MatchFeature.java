@@ -4,17 +4,25 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.sse.SseClient;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import turnalike.job.SetMatch;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
+import turnalike.sheets.Paper;
+import turnalike.sheets.SetSheets;
+import turnalike.sheets.Sheet;
 import turnalike.units.Problem;
 import turnalike.web.Addressed;
 import turnalike.web.Asked;
 import turnalike.web.Feature;
 import turnalike.web.Pages;
+import turnalike.web.Refusal;
 
 /** The set chosen and placed. */
 public final class MatchFeature implements Feature {
@@ -40,6 +48,7 @@ public final class MatchFeature implements Feature {
         routes.get(MATCH, this::show);
         routes.post(MATCH, this::longer);
         routes.post(MATCH + "/stop", this::stop);
+        routes.get(MATCH + "/{file}.pdf", this::record);
         routes.sse(MATCH + "/progress", this::progress);
     }
 
@@ -54,6 +63,26 @@ public final class MatchFeature implements Feature {
         MatchView view = new MatchView(kept, problems, search);
         String template = Pages.isPart(ctx) ? "match/set.jte" : "match/page.jte";
         pages.show(ctx, 200, template, view.title(), view);
+    }
+
+    /** The record of the set that was found, as it stands on the page. */
+    private void record(Context ctx) {
+        KeptJob kept = Addressed.job(ctx, store);
+        String name = ctx.pathParam("file");
+        SetMatch set =
+                searches.find(kept).flatMap(Search::found).orElseThrow(() -> Refusal.notFound("a set of these pieces"));
+        Sheet sheet = Stream.of(Paper.A4, Paper.LETTER)
+                .map(paper -> SetSheets.record(kept.text().job().title(), today(), set, paper))
+                .filter(each -> each.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> Refusal.notFound("that sheet"));
+        ctx.header("Content-Disposition", "attachment; filename=\"" + sheet.name() + ".pdf\"")
+                .contentType("application/pdf")
+                .result(sheet.pdf());
+    }
+
+    private static String today() {
+        return DateTimeFormatter.ISO_LOCAL_DATE.format(LocalDate.now(ZoneId.systemDefault()));
     }
 
     private void longer(Context ctx) {

@@ -6,8 +6,10 @@ import java.util.Locale;
 import java.util.Optional;
 import turnalike.drawing.PlacesDrawing;
 import turnalike.drawing.RowDrawing;
+import turnalike.drawing.Svg;
 import turnalike.drawing.TradeOffDrawing;
 import turnalike.drawing.WheelDrawing;
+import turnalike.job.Job;
 import turnalike.job.LegsSet;
 import turnalike.job.NextPieces;
 import turnalike.job.RowSet;
@@ -16,6 +18,7 @@ import turnalike.job.WheelSet;
 import turnalike.job.kept.KeptJob;
 import turnalike.match.Candidate;
 import turnalike.pieces.Piece;
+import turnalike.sheets.SetSheets;
 import turnalike.units.Length;
 import turnalike.units.Problem;
 import turnalike.units.Working;
@@ -29,6 +32,8 @@ import turnalike.web.Addressed;
  * @param search for it
  */
 public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> search) {
+    private static final Length FRAME_WIDTH = Length.ofMm(200);
+
     public MatchView {
         problems = List.copyOf(problems);
     }
@@ -52,13 +57,16 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
 
     /** What was found, as it is shown. */
     public Optional<Shown> shown() {
-        return search.flatMap(Search::found).map(set -> set.match(new Showing()));
+        return search.flatMap(Search::found)
+                .map(set -> set.match(new Showing(
+                        kept.text().job(), SetSheets.frame(kept.text().job(), set, FRAME_WIDTH))));
     }
 
     /**
      * A set in words and pictures.
      *
-     * @param picture of the frame with its pieces
+     * @param frame as it will look; empty when it has too many pieces to be seen
+     * @param picture of the places with their pieces
      * @param curve balance against roundness; empty without one
      * @param places each with its piece
      * @param statements how good it is, a sentence each
@@ -66,6 +74,7 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
      * @param notes what to know before believing it
      */
     public record Shown(
+            String frame,
             String picture,
             String curve,
             List<PlacesDrawing.Place> places,
@@ -77,12 +86,15 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
             places = List.copyOf(places);
             statements = List.copyOf(statements);
             spares = List.copyOf(spares);
-            notes = List.copyOf(notes);
+            // The command line's option is a tick box here.
+            notes = notes.stream()
+                    .map(note -> note.replace("--strict", "a search below the scale's noise too"))
+                    .toList();
             workings = List.copyOf(workings);
         }
     }
 
-    private static final class Showing implements SetMatch.Cases<Shown> {
+    private record Showing(Job job, Optional<Svg> view) implements SetMatch.Cases<Shown> {
         private static final Length WIDE = Length.ofMm(150);
 
         @Override
@@ -110,6 +122,7 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
             List<String> spares =
                     placement.spares().stream().map(Candidate::label).toList();
             return new Shown(
+                    frame(),
                     drawing.svg(WIDE).inline(),
                     curve,
                     drawing.places(),
@@ -134,7 +147,8 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
                     Locale.ROOT, "Neighbours differ by %.4g in all; %s.", placement.totalDifference(), sure));
             next(set).ifPresent(statements::add);
             String picture = RowDrawing.along(places).svg(Length.ofMm(230)).inline();
-            return new Shown(picture, "", places, statements, labels(set.spares()), set.warnings(), set.workings());
+            return new Shown(
+                    frame(), picture, "", places, statements, labels(set.spares()), set.warnings(), set.workings());
         }
 
         @Override
@@ -153,7 +167,19 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
                     set.grouping().totalDifference(),
                     sure));
             next(set).ifPresent(statements::add);
-            return new Shown("", "", List.of(), statements, labels(set.spares()), set.warnings(), set.workings());
+            List<PlacesDrawing.Place> places = new ArrayList<>();
+            for (Piece piece : set.groups().stream().flatMap(List::stream).toList()) {
+                places.add(new PlacesDrawing.Place(places.size() + 1, Optional.empty(), piece.label(), piece.mass()));
+            }
+            String picture = RowDrawing.ofGroups(places, set.groups().get(0).size())
+                    .svg(Length.ofMm(150))
+                    .inline();
+            return new Shown(
+                    frame(), picture, "", places, statements, labels(set.spares()), set.warnings(), set.workings());
+        }
+
+        private String frame() {
+            return view.map(Svg::inline).orElse("");
         }
 
         private static List<String> labels(List<Piece> pieces) {

@@ -76,6 +76,24 @@ public final class Search implements Effort {
                 Locale.ROOT, "%s: %.4g found, none can be below %.4g", told.what(), told.best(), told.bound());
     }
 
+    @Override
+    public Effort share(double share) {
+        long left = Math.max(0, TimeUnit.SECONDS.toNanos(seconds) - elapsed());
+        long end = elapsed() + (long) (share * left);
+        Search whole = this;
+        return new Effort() {
+            @Override
+            public boolean spent() {
+                return whole.spent() || elapsed() > end;
+            }
+
+            @Override
+            public void report(Progress told) {
+                whole.report(told);
+            }
+        };
+    }
+
     void stop() {
         stopped = true;
     }

@@ -1,6 +1,7 @@
 package turnalike.web.pieces;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -10,11 +11,16 @@ import java.util.OptionalDouble;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import turnalike.drawing.ControlChartDrawing;
+import turnalike.job.ControlReport;
+import turnalike.job.LikenessReport;
+import turnalike.job.Wanted;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
 import turnalike.pieces.Column;
+import turnalike.pieces.MassUnit;
+import turnalike.pieces.Piece;
+import turnalike.pieces.control.ChartConstants;
 import turnalike.pieces.control.ControlChart;
-import turnalike.pieces.control.Series;
 import turnalike.pieces.control.Signal;
 import turnalike.units.Length;
 import turnalike.units.LengthText;
@@ -25,9 +31,13 @@ import turnalike.web.Addressed;
 
 /** The pieces as the page shows them. */
 public final class PiecesView {
+    private static final double SAME_MM = 1e-6;
+
     private final KeptJob kept;
     private final Entry entry;
     private final String column;
+    private final List<Piece> pieces;
+    private final Optional<ControlReport> report;
     private final Optional<ControlChart> chart;
     private final String noChart;
 
@@ -35,9 +45,10 @@ public final class PiecesView {
         this.kept = kept;
         this.entry = entry;
         this.column = column;
-        var parsed = Series.of(kept.pieces().stream().map(KeptPiece::piece).toList(), column)
-                .fold(series -> ControlChart.of(series.points()), turnalike.units.Parsed::<ControlChart>refused);
-        this.chart = parsed.fold(Optional::of, (what, mend) -> Optional.empty());
+        this.pieces = kept.pieces().stream().map(KeptPiece::piece).toList();
+        var parsed = ControlReport.of(Optional.of(kept.text().job()), pieces, column, ChartConstants.PRINTED);
+        this.report = parsed.fold(Optional::of, (what, mend) -> Optional.empty());
+        this.chart = report.map(ControlReport::chart);
         this.noChart = parsed.fold(made -> "", (what, mend) -> what + "; " + mend);
     }
 
@@ -87,8 +98,14 @@ public final class PiecesView {
         return out;
     }
 
-    private static String words(Column column, UnitSystem units) {
+    private String words(Column column, UnitSystem units) {
         String unit = ", " + units.symbol();
+        Optional<String> named =
+                Optional.ofNullable(Wanted.names(kept.text().job()).get(column));
+        if (named.isPresent()) {
+            String name = named.get();
+            return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1) + unit;
+        }
         return switch (column.kind()) {
             case MASS -> "Weight, g";
             case LENGTH -> "Length" + unit;
@@ -139,13 +156,20 @@ public final class PiecesView {
         return text.replaceAll("\\.?0+$", "");
     }
 
+    /** As a person would type it in the job's units and get the same length back: a fraction, else decimals, else with another unit. */
     private static String length(Length length, UnitSystem units) {
         LengthText.Printed fraction = LengthText.print(length, units);
-        boolean exact = Math.abs(fraction.roundedOff().mm()) < 1e-6;
-        String mm = LengthText.printMm(length, 3).text();
-        return exact
-                ? fraction.text().replace(" " + units.symbol(), "")
-                : units == UnitSystem.INCH ? mm : mm.replace(" mm", "");
+        if (Math.abs(fraction.roundedOff().mm()) < SAME_MM) {
+            return fraction.text().replace(" " + units.symbol(), "");
+        }
+        if (units == UnitSystem.INCH) {
+            String decimals =
+                    String.format(Locale.ROOT, "%.4f", length.inches()).replaceAll("0$", "");
+            boolean same =
+                    Math.abs(Length.ofInches(Double.parseDouble(decimals)).mm() - length.mm()) < SAME_MM;
+            return same ? decimals : LengthText.printMm(length, 4).text();
+        }
+        return LengthText.printMm(length, 4).text().replace(" mm", "");
     }
 
     /** The columns a chart can be made of. */
@@ -175,12 +199,36 @@ public final class PiecesView {
         return chart.map(ControlChart::signals).orElse(List.of());
     }
 
+    /** What the values say beyond the signals: drift, and whether the work holds its tolerance. */
+    public List<String> findings() {
+        return report.map(ControlReport::findings).orElse(List.of());
+    }
+
+    /** How alike the pieces are, the most unlike first; empty with fewer than two. */
+    public List<LikenessReport.Entry> likeness() {
+        return pieces.size() < 2
+                ? List.of()
+                : LikenessReport.of(kept.text().job(), pieces, MassUnit.GRAM).pieces().stream()
+                        .sorted(Comparator.comparingDouble((LikenessReport.Entry each) ->
+                                        each.figure().figure())
+                                .reversed())
+                        .toList();
+    }
+
+    public String figure(double value) {
+        return String.format(Locale.ROOT, "%.2f", value);
+    }
+
+    public Working likenessWorking() {
+        return kept.text().job().likeness().working();
+    }
+
     public boolean isTrial() {
         return chart.map(ControlChart::isTrial).orElse(false);
     }
 
     public List<Working> workings() {
-        return chart.map(ControlChart::working).stream().toList();
+        return report.map(ControlReport::workings).orElse(List.of());
     }
 
     /** The mean and spread of what was weighed, when at least two were. */

@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import turnalike.job.Plan;
 import turnalike.job.kept.JobStore;
@@ -34,7 +35,12 @@ public final class SheetsFeature implements Feature {
                     "Marking stick",
                     "Full size, in strips to join. Lay a rule on the check bar before you trust it.",
                     plan -> PlanSheets.markingStick(plan, Paper.A4),
-                    plan -> PlanSheets.markingStick(plan, Paper.LETTER)));
+                    plan -> PlanSheets.markingStick(plan, Paper.LETTER)),
+            new Kind(
+                    "Checking template",
+                    "Half the outline at full size: glue to card, cut, and hold it to the piece with the lathe stopped.",
+                    plan -> PlanSheets.checkingTemplate(plan, Paper.A4),
+                    plan -> PlanSheets.checkingTemplate(plan, Paper.LETTER)));
 
     private final JobStore store;
     private final Pages pages;
@@ -49,6 +55,7 @@ public final class SheetsFeature implements Feature {
     @Override
     public void addTo(RoutesConfig routes) {
         routes.get(SHEETS, this::show);
+        routes.get(SHEETS + "/{file}.dxf", this::dxf);
         routes.get(SHEETS + "/{file}", this::file);
     }
 
@@ -60,8 +67,9 @@ public final class SheetsFeature implements Feature {
     }
 
     /** What the page shows. */
-    public record View(String address, String title, List<Offer> offers) {
+    public record View(String address, String title, List<Offer> offers, List<String> dxf) {
         public View {
+            dxf = List.copyOf(dxf);
             offers = List.copyOf(offers);
         }
     }
@@ -79,7 +87,11 @@ public final class SheetsFeature implements Feature {
                 200,
                 "sheets/page.jte",
                 plan.job().title(),
-                new View(Addressed.address(kept.id()), plan.job().title(), offers));
+                new View(
+                        Addressed.address(kept.id()),
+                        plan.job().title(),
+                        offers,
+                        PlanSheets.dxf(plan).keySet().stream().sorted().toList()));
     }
 
     private static Offer offer(Kind kind, Function<Plan, Sheet> make, Plan plan, Paper paper) {
@@ -90,6 +102,17 @@ public final class SheetsFeature implements Feature {
                 paper.label(),
                 sheet.pageCount(),
                 List.copyOf(sheet.files().keySet()));
+    }
+
+    /** The outlines for a laser or a router. */
+    private void dxf(Context ctx) {
+        KeptJob kept = Addressed.job(ctx, store);
+        String name = ctx.pathParam("file") + ".dxf";
+        String text = Optional.ofNullable(PlanSheets.dxf(plans.now(kept.text())).get(name))
+                .orElseThrow(() -> Refusal.notFound("that file"));
+        ctx.header("Content-Disposition", "attachment; filename=\"" + name + "\"")
+                .contentType("image/vnd.dxf")
+                .result(text);
     }
 
     private void file(Context ctx) {
