@@ -68,8 +68,8 @@ public final class LanFeature implements Feature {
         }
     }
 
-    private static void hostOnly(Context ctx) {
-        if (!Sharing.isHost(ctx)) {
+    private void hostOnly(Context ctx) {
+        if (!sharing.isHost(ctx)) {
             throw Refusal.of(
                     403, "devices", "are minded on the host only", "open this page on the machine that serves");
         }

@@ -10,6 +10,7 @@ import java.time.Clock;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import turnalike.web.Pages;
 import turnalike.web.Refusal;
 
@@ -27,10 +28,12 @@ public final class Sharing {
 
     private final Devices devices;
     private final PairingCode code;
+    private final Predicate<InetAddress> host;
 
-    private Sharing(Devices devices, PairingCode code) {
+    private Sharing(Devices devices, PairingCode code, Predicate<InetAddress> host) {
         this.devices = devices;
         this.code = code;
+        this.host = host;
     }
 
     /**
@@ -39,7 +42,12 @@ public final class Sharing {
      * @param shown told of every pairing code, to show it on the host
      */
     public static Sharing of(Path file, Clock clock, Consumer<String> shown) {
-        return new Sharing(new Devices(file, clock), new PairingCode(clock, shown));
+        return of(file, clock, shown, InetAddress::isLoopbackAddress);
+    }
+
+    /** The same, with another notion of which address is this machine's: a test has no second machine. */
+    static Sharing of(Path file, Clock clock, Consumer<String> shown, Predicate<InetAddress> host) {
+        return new Sharing(new Devices(file, clock), new PairingCode(clock, shown), host);
     }
 
     Devices devices() {
@@ -74,9 +82,9 @@ public final class Sharing {
     }
 
     /** Whether the machine that serves is the one that asks. */
-    static boolean isHost(Context ctx) {
+    boolean isHost(Context ctx) {
         try {
-            return InetAddress.getByName(ctx.req().getRemoteAddr()).isLoopbackAddress();
+            return host.test(InetAddress.getByName(ctx.req().getRemoteAddr()));
         } catch (UnknownHostException strange) {
             return false;
         }

@@ -1,21 +1,20 @@
 package turnalike.web.lan;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
+import java.net.InetAddress;
+import java.net.InetSocketAddress;
 import java.net.Socket;
-import java.net.URI;
 import java.net.URLEncoder;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -29,14 +28,18 @@ import turnalike.store.StoreFile;
 import turnalike.web.FirstJobs;
 import turnalike.web.Site;
 
-/** The page shared on the network: asked from this machine's own network address, which is not the loopback, as another device would. */
+/**
+ * The page shared on the network. A test has one machine: 127.0.0.1 stands for the host and 127.0.0.2, from which the same machine may also
+ * ask, for another device.
+ */
 class SharingTest {
     private static final Pattern TOKEN = Pattern.compile("name=\"token\" content=\"([^\"]+)\"");
+    private static final byte[] HOST = {127, 0, 0, 1};
+    private static final byte[] DEVICE = {127, 0, 0, 2};
 
     @TempDir
     private Path folder;
 
-    private final HttpClient client = HttpClient.newHttpClient();
     private final List<String> codes = new ArrayList<>();
     private final List<Exception> faults = new ArrayList<>();
     private JobStore store;
@@ -46,7 +49,11 @@ class SharingTest {
     void serve() throws Site.PortTaken {
         store = StoreFile.openOrMake(folder.resolve("jobs.db"), Clock.systemUTC());
         FirstJobs.keep(store);
-        Sharing sharing = Sharing.of(folder.resolve("jobs.db.devices"), Clock.systemUTC(), codes::add);
+        Sharing sharing = Sharing.of(
+                folder.resolve("jobs.db.devices"),
+                Clock.systemUTC(),
+                codes::add,
+                address -> Arrays.equals(address.getAddress(), HOST));
         site = Site.start(new Site.Reach(0, Optional.of(sharing)), store, faults::add);
     }
 
@@ -57,124 +64,127 @@ class SharingTest {
         assertThat(faults).isEmpty();
     }
 
-    private String there() {
-        List<String> addresses = LocalNetwork.addresses();
-        assumeThat(addresses)
-                .as("a machine on no network cannot be asked over one")
-                .isNotEmpty();
-        return addresses.get(0);
+    private record Answer(int status, List<String> headers, String body) {
+        String header(String name) {
+            return headers.stream()
+                    .filter(each -> each.toLowerCase(Locale.ROOT).startsWith(name.toLowerCase(Locale.ROOT) + ": "))
+                    .map(each -> each.substring(name.length() + 2))
+                    .collect(Collectors.joining("\n"));
+        }
     }
 
-    private HttpResponse<String> get(String host, String path, String cookie) throws IOException, InterruptedException {
-        HttpRequest.Builder request = HttpRequest.newBuilder(uri(host, path));
-        return client.send(
-                (cookie.isEmpty() ? request : request.header("Cookie", cookie))
-                        .GET()
-                        .build(),
-                HttpResponse.BodyHandlers.ofString());
+    private String own() {
+        return "127.0.0.1:" + site.port();
     }
 
-    private URI uri(String host, String path) {
-        return URI.create("http://" + host + ":" + site.port() + path);
+    private Answer ask(byte[] from, String request, String form) throws IOException {
+        try (Socket socket = new Socket()) {
+            socket.bind(new InetSocketAddress(InetAddress.getByAddress(from), 0));
+            socket.connect(new InetSocketAddress(InetAddress.getByAddress(HOST), site.port()), 5_000);
+            socket.setSoTimeout(10_000);
+            socket.getOutputStream().write((request.replace("\n", "\r\n") + form).getBytes(StandardCharsets.UTF_8));
+            String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+            int end = answer.indexOf("\r\n\r\n");
+            List<String> head = answer.substring(0, end).lines().toList();
+            int status = Integer.parseInt(head.get(0).substring(9, 12));
+            return new Answer(status, head, answer.substring(end + 4));
+        }
     }
 
-    private HttpResponse<String> post(String host, String path, String form, String cookie)
-            throws IOException, InterruptedException {
-        HttpResponse<String> page = get(host, host.equals("localhost") ? "/" : "/pair", "");
-        Matcher token = TOKEN.matcher(page.body());
+    private Answer get(byte[] from, String path, String cookie) throws IOException {
+        String cookies = cookie.isEmpty() ? "" : "Cookie: " + cookie + "\n";
+        return ask(from, "GET %s HTTP/1.1\nHost: %s\n%sConnection: close\n\n".formatted(path, own(), cookies), "");
+    }
+
+    private Answer post(byte[] from, String path, String form, String cookie) throws IOException {
+        Matcher token = TOKEN.matcher(get(from, "/pair", "").body());
         assertThat(token.find()).isTrue();
         String cookies = "turnalike-token=" + token.group(1) + (cookie.isEmpty() ? "" : "; " + cookie);
-        HttpRequest request = HttpRequest.newBuilder(uri(host, path))
-                .header("Origin", "http://" + host + ":" + site.port())
-                .header("Cookie", cookies)
-                .header("Content-Type", "application/x-www-form-urlencoded")
-                .POST(HttpRequest.BodyPublishers.ofString(form + "&token=" + token.group(1)))
-                .build();
-        return client.send(request, HttpResponse.BodyHandlers.ofString());
+        String body = form + "&token=" + token.group(1);
+        return ask(from, """
+                POST %s HTTP/1.1
+                Host: %s
+                Origin: http://%s
+                Cookie: %s
+                Content-Type: application/x-www-form-urlencoded
+                Content-Length: %d
+                Connection: close
+
+                """.formatted(path, own(), own(), cookies, body.length()), body);
     }
 
-    private String pair(String host, String name) throws IOException, InterruptedException {
+    private String pair(String name) throws IOException {
         String form =
                 "name=" + URLEncoder.encode(name, StandardCharsets.UTF_8) + "&code=" + codes.get(codes.size() - 1);
-        HttpResponse<String> answer = post(host, "/pair", form, "");
-        assertThat(answer.statusCode()).isEqualTo(303);
-        return answer.headers().allValues("Set-Cookie").stream()
+        Answer answer = post(DEVICE, "/pair", form, "");
+        assertThat(answer.status()).isEqualTo(303);
+        String cookie = answer.header("Set-Cookie")
+                .lines()
                 .filter(each -> each.startsWith("turnalike-device="))
-                .peek(each -> assertThat(each).contains("HttpOnly", "SameSite=Strict"))
-                .map(each -> each.substring(0, each.indexOf(';')))
-                .collect(Collectors.joining());
+                .findFirst()
+                .orElseThrow();
+        assertThat(cookie).contains("HttpOnly", "SameSite=Strict");
+        return cookie.substring(0, cookie.indexOf(';'));
     }
 
     @Test
-    void a_device_that_is_not_paired_sees_only_the_pairing() throws Exception {
-        String host = there();
-        HttpResponse<String> answer = get(host, "/", "");
-        assertThat(answer.statusCode()).isEqualTo(303);
-        assertThat(answer.headers().firstValue("Location")).contains("/pair");
+    void a_device_that_is_not_paired_sees_only_the_pairing() throws IOException {
+        Answer answer = get(DEVICE, "/", "");
+        assertThat(answer.status()).isEqualTo(303);
+        assertThat(answer.header("Location")).isEqualTo("/pair");
         assertThat(answer.body()).doesNotContain("Harrowmead");
-        assertThat(get(host, "/pair", "").body()).contains("Pair this device").doesNotContain(codes.get(0));
+        assertThat(get(DEVICE, "/pair", "").body()).contains("Pair this device").doesNotContain(codes.get(0));
         String job = "/jobs/" + store.list().get(0).id().text();
-        assertThat(get(host, job + "/whole.json", "").statusCode()).isEqualTo(303);
-        assertThat(post(host, "/jobs", "units=mm", "").statusCode()).isEqualTo(401);
-        assertThat(get(host, "/", "turnalike-device=guessed").statusCode()).isEqualTo(303);
+        assertThat(get(DEVICE, job + "/whole.json", "").status()).isEqualTo(303);
+        assertThat(post(DEVICE, "/jobs", "units=mm", "").status()).isEqualTo(401);
+        assertThat(get(DEVICE, "/", "turnalike-device=guessed").status()).isEqualTo(303);
+        assertThat(get(HOST, "/", "").body()).contains("Harrowmead");
     }
 
     @Test
-    void a_paired_device_is_served_until_the_host_shows_it_out() throws Exception {
-        String host = there();
-        String cookie = pair(host, "Phone <b>at</b> the lathe");
-        assertThat(get(host, "/", cookie).body()).contains("Harrowmead");
-        assertThat(post(host, "/jobs", "units=mm", cookie).statusCode()).isEqualTo(303);
-        assertThat(get(host, "/devices", cookie).statusCode()).isEqualTo(403);
-        String devices = get("localhost", "/devices", "").body();
+    void a_paired_device_is_served_until_the_host_shows_it_out() throws IOException {
+        String cookie = pair("Phone <b>at</b> the lathe");
+        assertThat(get(DEVICE, "/", cookie).body()).contains("Harrowmead");
+        assertThat(post(DEVICE, "/jobs", "units=mm", cookie).status()).isEqualTo(303);
+        assertThat(get(DEVICE, "/devices", cookie).status()).isEqualTo(403);
+        String devices = get(HOST, "/devices", "").body();
         assertThat(devices)
                 .contains(
                         "Phone &lt;b&gt;at&lt;/b&gt; the lathe",
                         codes.get(codes.size() - 1).substring(0, 3));
         Matcher revoke = Pattern.compile("/devices/[0-9a-f]+/revoke").matcher(devices);
         assertThat(revoke.find()).isTrue();
-        assertThat(post(host, revoke.group(), "", cookie).statusCode()).isEqualTo(403);
-        assertThat(post("localhost", revoke.group(), "", "").statusCode()).isEqualTo(303);
-        assertThat(get(host, "/", cookie).statusCode()).isEqualTo(303);
+        assertThat(post(DEVICE, revoke.group(), "", cookie).status()).isEqualTo(403);
+        assertThat(post(HOST, revoke.group(), "", "").status()).isEqualTo(303);
+        assertThat(get(DEVICE, "/", cookie).status()).isEqualTo(303);
     }
 
     @Test
-    void a_code_pairs_one_device_and_a_wrong_one_none() throws Exception {
-        String host = there();
-        String first = codes.get(0);
-        pair(host, "Tablet");
-        Thread.sleep(1_100);
-        if (!codes.get(codes.size() - 1).equals(first)) {
-            assertThat(post(host, "/pair", "name=Other&code=" + first, "").statusCode())
-                    .isEqualTo(422);
-        }
-        assertThat(post(host, "/pair", "name=Other&code=" + codes.get(codes.size() - 1), "")
-                        .statusCode())
+    void a_wrong_code_pairs_nothing_and_tries_must_wait() throws IOException {
+        String right = codes.get(0);
+        String wrong = (right.charAt(0) == '9' ? "0" : "9") + right.substring(1);
+        Answer answer = post(DEVICE, "/pair", "name=Other&code=" + wrong, "");
+        assertThat(answer.status()).isEqualTo(422);
+        assertThat(answer.header("Set-Cookie")).doesNotContain("turnalike-device");
+        assertThat(post(DEVICE, "/pair", "name=Other&code=" + right, "").status())
                 .isEqualTo(429);
+        assertThat(post(DEVICE, "/pair", "name=&code=" + right, "").status()).isEqualTo(422);
     }
 
     @Test
-    void the_file_of_devices_holds_no_secret_and_is_read_again() throws Exception {
-        String host = there();
-        String cookie = pair(host, "Tablet");
+    void the_file_of_devices_holds_no_secret_and_is_read_again() throws IOException {
+        String secret = pair("Tablet").substring("turnalike-device=".length());
         Path file = folder.resolve("jobs.db.devices");
-        assertThat(Files.readString(file)).contains("Tablet").doesNotContain(cookie.substring(cookie.indexOf('=') + 1));
+        assertThat(Files.readString(file)).contains("Tablet").doesNotContain(secret);
         Devices again = new Devices(file, Clock.systemUTC());
-        assertThat(again.find(cookie.substring(cookie.indexOf('=') + 1))
-                        .orElseThrow()
-                        .name())
-                .isEqualTo("Tablet");
+        assertThat(again.find(secret).orElseThrow().name()).isEqualTo("Tablet");
     }
 
     @Test
-    void a_name_rebound_to_this_machine_is_not_served_even_when_shared() throws Exception {
-        try (Socket socket = new Socket(there(), site.port())) {
-            socket.setSoTimeout(5_000);
-            String request =
-                    "GET /pair HTTP/1.1\r\nHost: evil.example:%d\r\nConnection: close\r\n\r\n".formatted(site.port());
-            socket.getOutputStream().write(request.getBytes(StandardCharsets.UTF_8));
-            String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-            assertThat(answer).startsWith("HTTP/1.1 421").doesNotContain("name=\"code\"");
-        }
+    void a_name_rebound_to_this_machine_is_not_served_even_when_shared() throws IOException {
+        Answer answer = ask(
+                DEVICE, "GET /pair HTTP/1.1\nHost: evil.example:%d\nConnection: close\n\n".formatted(site.port()), "");
+        assertThat(answer.status()).isEqualTo(421);
+        assertThat(answer.body()).doesNotContain("name=\"code\"");
     }
 }
