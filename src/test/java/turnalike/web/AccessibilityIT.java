@@ -71,7 +71,7 @@ class AccessibilityIT {
                 Browser browser = Browser.open()) {
             Page page = browser.page(360, 740);
             String job = "jobs/" + served.demo().text();
-            for (String view : List.of("", job, job + "/turning", "/pieces", job + "/match", job + "/sheets")) {
+            for (String view : List.of("", job, job + "/turning", job + "/pieces", job + "/match", job + "/sheets")) {
                 page.navigate(served.address() + view);
                 page.waitForTimeout(150);
                 assertThat(page.evaluate("document.documentElement.scrollWidth"))
