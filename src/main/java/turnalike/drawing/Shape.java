@@ -1,13 +1,15 @@
 package turnalike.drawing;
 
 /** One thing in a picture; places are millimetres of the picture it stands in, x to the right and y down. */
-public sealed interface Shape permits Group, Path, Words {
+public sealed interface Shape permits Group, Path, Tint, Words {
     <R> R match(Cases<R> cases);
 
     interface Cases<R> {
         R group(Group group);
 
         R path(Path path);
+
+        R tint(Tint tint);
 
         R words(Words words);
     }

@@ -35,6 +35,12 @@ final class SvgText implements Shape.Cases<StringBuilder> {
     }
 
     @Override
+    public StringBuilder tint(Tint tint) {
+        String data = tint.area().steps().stream().map(Path.Step::svg).collect(Collectors.joining());
+        return out.append("<path fill=\"%s\" d=\"%s\"/>\n".formatted(tint.colour(), data));
+    }
+
+    @Override
     public StringBuilder words(Words words) {
         String x = Numbers.mm(words.xMm());
         String y = Numbers.mm(words.yMm());

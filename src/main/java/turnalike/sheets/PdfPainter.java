@@ -9,6 +9,7 @@ import turnalike.drawing.Group;
 import turnalike.drawing.Path;
 import turnalike.drawing.Pen;
 import turnalike.drawing.Shape;
+import turnalike.drawing.Tint;
 import turnalike.drawing.Typeface;
 import turnalike.drawing.Words;
 
@@ -64,6 +65,19 @@ final class PdfPainter implements Shape.Cases<Boolean> {
                 new PdfPainter(stream, fonts, rightMm + group.rightMm(), downMm + group.downMm(), pageHeight, shown);
         group.shapes().forEach(inner::paint);
         return true;
+    }
+
+    @Override
+    public Boolean tint(Tint tint) {
+        try {
+            stream.setNonStrokingColor(tint.red() / 255f, tint.green() / 255f, tint.blue() / 255f);
+            PdfPath pdf = new PdfPath(stream, this);
+            tint.area().steps().forEach(pdf::take);
+            stream.fill();
+            return true;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @Override

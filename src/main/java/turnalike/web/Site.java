@@ -1,6 +1,7 @@
 package turnalike.web;
 
 import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
@@ -15,6 +16,7 @@ import org.eclipse.jetty.server.handler.SizeLimitHandler;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.StoreTrouble;
 import turnalike.units.Problem;
+import turnalike.web.help.HelpFeature;
 import turnalike.web.job.JobFeature;
 import turnalike.web.job.Plans;
 import turnalike.web.jobs.JobsFeature;
@@ -62,7 +64,8 @@ public final class Site implements AutoCloseable {
                 new JobFeature(store, pages, plans),
                 new PiecesFeature(store, pages),
                 new MatchFeature(store, pages),
-                new SheetsFeature(store, pages, plans));
+                new SheetsFeature(store, pages, plans),
+                new HelpFeature(pages));
         Opened opened = new Opened();
         Gate gate = new Gate(opened::hosts);
         Javalin server = Javalin.create(config -> {
@@ -95,6 +98,8 @@ public final class Site implements AutoCloseable {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
+        // On one machine packing costs more time than it saves.
+        config.http.compressionStrategy = CompressionStrategy.NONE;
         config.http.maxRequestSize = LARGEST_REQUEST;
         config.http.asyncTimeout = LONGEST_SEARCH_MS;
         config.http.defaultContentType = "text/plain; charset=utf-8";
