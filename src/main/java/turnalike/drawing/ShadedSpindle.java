@@ -1,6 +1,7 @@
 package turnalike.drawing;
 
 import java.util.List;
+import turnalike.outline.Outline;
 import turnalike.pattern.Pattern;
 import turnalike.units.Length;
 
@@ -11,22 +12,30 @@ public final class ShadedSpindle {
 
     private ShadedSpindle() {}
 
+    /** The whole piece of a pattern, see {@link #svg(Outline, String, Length, Length)}. */
+    public static Svg svg(Pattern pattern, Length width, Length tallest) {
+        return svg(pattern.outline(), "%s as turned".formatted(pattern.name()), width, tallest);
+    }
+
     /**
-     * The piece, as large as the room lets it be.
+     * A piece or a part of one, as large as the room lets it be.
      *
+     * @param title what it shows, read aloud in its place
      * @param width of the picture, above 20 mm, else {@link IllegalArgumentException}
      * @param tallest the body may be on paper
      */
-    public static Svg svg(Pattern pattern, Length width, Length tallest) {
+    public static Svg svg(Outline outline, String title, Length width, Length tallest) {
         if (width.mm() <= 20 || !tallest.isPositive()) {
-            throw new IllegalArgumentException("no room for a piece in %s × %s mm".formatted(width.mm(), tallest.mm()));
+            throw new IllegalArgumentException(
+                    "no room for a piece in %s × %s mm".formatted(width.mm(), tallest.mm()));
         }
-        double radius = pattern.outline().largestRadius().mm();
-        double scale = Math.min((width.mm() - 2 * SIDE_MM) / pattern.length().mm(), tallest.mm() / (2 * radius));
+        double radius = outline.largestRadius().mm();
+        double length = outline.length().mm();
+        double scale = Math.min((width.mm() - 2 * SIDE_MM) / length, tallest.mm() / (2 * radius));
         double height = 2 * scale * radius + 2 * SIDE_MM;
-        double left = (width.mm() - scale * pattern.length().mm()) / 2;
+        double left = (width.mm() - scale * length) / 2 - scale * outline.start().mm();
         List<Shape> body =
-                new TurnedBody(pattern.outline(), new TurnedBody.Spot(left, height / 2), 1, 0, scale, BANDS).shapes();
-        return new Svg(width, Length.ofMm(height), "%s as turned".formatted(pattern.name()), body);
+                new TurnedBody(outline, new TurnedBody.Spot(left, height / 2), 1, 0, scale, BANDS).shapes();
+        return new Svg(width, Length.ofMm(height), title, body);
     }
 }

@@ -1,6 +1,7 @@
 package turnalike.web;
 
 import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
@@ -19,6 +20,7 @@ import turnalike.job.kept.JobStore;
 import turnalike.job.kept.StoreTrouble;
 import turnalike.units.Problem;
 import turnalike.web.bench.BenchFeature;
+import turnalike.web.help.HelpFeature;
 import turnalike.web.job.JobFeature;
 import turnalike.web.job.Plans;
 import turnalike.web.jobs.JobsFeature;
@@ -91,6 +93,7 @@ public final class Site implements AutoCloseable {
                 new PiecesFeature(store, pages),
                 new MatchFeature(store, pages),
                 new SheetsFeature(store, pages, plans),
+                new HelpFeature(pages),
                 new BenchFeature(store, pages, plans)));
         reach.sharing().ifPresent(sharing -> features.add(new LanFeature(sharing, pages, opened::addresses)));
         Gate gate = new Gate(opened::hosts);
@@ -140,6 +143,8 @@ public final class Site implements AutoCloseable {
         config.startup.showJavalinBanner = false;
         config.startup.showOldJavalinVersionWarning = false;
         config.startup.startupWatcherEnabled = false;
+        // On one machine packing costs more time than it saves.
+        config.http.compressionStrategy = CompressionStrategy.NONE;
         config.http.maxRequestSize = LARGEST_REQUEST;
         config.http.asyncTimeout = LONGEST_SEARCH_MS;
         config.http.defaultContentType = "text/plain; charset=utf-8";

@@ -33,25 +33,46 @@
   // Answers may cross each other and what is being typed: the newest state of the job stays, and so does whatever was typed meanwhile.
   const typed = new Map();
   const isDirty = (field) => field.type !== "hidden" && field.type !== "checkbox" && field.tagName !== "SELECT" && field.value !== field.defaultValue;
+  const keepTyped = (now, config) => {
+    typed.clear();
+    for (const field of now.querySelectorAll("input[id], textarea[id]")) {
+      const sent = config.elt.contains(field) && config.parameters[field.name] === field.value;
+      if (isDirty(field) && !sent) typed.set(field.id, field.value);
+    }
+  };
+  // The page is put in place in one go, not through a copy: it is redrawn with every edit, and most of it is the drawing.
   document.addEventListener("htmx:beforeSwap", (event) => {
     const now = work();
-    if (!now || event.detail.target.id !== "work") return;
-    event.detail.target = now;
-    const came = Number((/data-version="(\d+)"/.exec(event.detail.serverResponse) || [])[1] || 0);
-    if (came < Number(now.dataset.version)) event.detail.shouldSwap = false;
-    typed.clear();
-    const sent = event.detail.requestConfig.elt;
-    for (const field of now.querySelectorAll("input[id], textarea[id]")) {
-      if (isDirty(field) && !sent.contains(field)) typed.set(field.id, field.value);
-      else if (isDirty(field) && document.activeElement === field && event.detail.requestConfig.parameters[field.name] !== field.value) typed.set(field.id, field.value);
-    }
-  });
-  document.addEventListener("htmx:afterSwap", () => {
+    const detail = event.detail;
+    if (!now || detail.target.id !== "work" || !detail.shouldSwap) return;
+    detail.shouldSwap = false;
+    const text = detail.serverResponse;
+    const came = Number((/data-version="(\d+)"/.exec(text) || [])[1] || 0);
+    if (came < Number(now.dataset.version)) return;
+    keepTyped(now, detail.requestConfig);
+    const active = document.activeElement;
+    const at = active && active.id && now.contains(active) ? { id: active.id, from: active.selectionStart, to: active.selectionEnd } : null;
+    const scrolled = document.querySelector(".lathe").scrollLeft;
+    const opened = [...now.querySelectorAll("details[open][id]")].map((box) => box.id);
+    now.outerHTML = text.slice(text.indexOf("<main"));
+    const fresh = work();
     for (const [id, value] of typed) {
       const field = document.getElementById(id);
       if (field) field.value = value;
     }
-    typed.clear();
+    const back = at && document.getElementById(at.id);
+    if (back) {
+      back.focus({ preventScroll: true });
+      if (typeof at.from === "number") back.setSelectionRange(at.from, at.to);
+    }
+    document.querySelector(".lathe").scrollLeft = scrolled;
+    htmx.process(fresh);
+    for (const id of opened) {
+      const box = document.getElementById(id);
+      if (box) box.open = true;
+    }
+    show();
+    document.dispatchEvent(new CustomEvent("turnalike:redrawn"));
   });
 
   const redraw = (address) => htmx.ajax("GET", address, { target: "#work", swap: "outerHTML" });

@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.IntFunction;
+import java.util.stream.Stream;
 import turnalike.job.Plan;
 import turnalike.job.edit.Carried;
 import turnalike.job.edit.JobEdit;
@@ -55,6 +57,7 @@ public final class JobFeature implements Feature {
     public void addTo(RoutesConfig routes) {
         routes.get(JOB, ctx -> show(ctx, 200, kept(ctx), Attempt.NONE, member(ctx)));
         routes.get(JOB + "/settings", this::settings);
+        routes.get(JOB + "/look", this::look);
         routes.get(JOB + "/job.json", this::jobFile);
         routes.get(JOB + "/whole.json", this::wholeJob);
         routes.post(JOB + "/undo", ctx -> step(ctx, "undo", store::undo));
@@ -132,20 +135,43 @@ public final class JobFeature implements Feature {
 
     /** Keeps the edit, or shows what is wrong with it beside what was typed. */
     private void edit(Context ctx, JobEdit edit, String form, Map<String, String> typed, int selected) {
-        JobId id = id(ctx);
-        JobText seen = seen(ctx, id);
+        Before before = new Before();
         try {
-            if (store.edit(id, kept -> made(kept, edit, seen)).isEmpty()) {
-                throw Refusal.notFound("that job");
-            }
+            Step step = store.edit(id(ctx), made(ctx, edit, before)).orElseThrow(() -> Refusal.notFound("that job"));
+            done(ctx, after(before.kept.orElseThrow(), step), selected);
         } catch (Refusal refused) {
-            show(ctx, refused.status(), kept(ctx), new Attempt(form, typed, refused.problems()), selected);
-            return;
+            KeptJob kept = before.kept.orElseThrow(() -> refused);
+            show(ctx, refused.status(), kept, new Attempt(form, typed, refused.problems()), selected);
         } catch (Unchanged nothingToDo) {
-            done(ctx, selected);
-            return;
+            done(ctx, before.kept.orElseThrow(), selected);
         }
-        done(ctx, selected);
+    }
+
+    /** The job as it stood when an edit's turn came; nobody else changed it until the edit was made or refused. */
+    private static final class Before {
+        private Optional<KeptJob> kept = Optional.empty();
+    }
+
+    /** The edit as it is made when its turn comes; the job it is then made to is put into {@code before}. */
+    private Function<KeptJob, Edit> made(Context ctx, JobEdit edit, Before before) {
+        // Asked before the edit's turn, since the history cannot be read within it; who edits in between is noticed all
+        // the same.
+        JobText seen = seen(ctx);
+        return kept -> {
+            before.kept = Optional.of(kept);
+            return made(kept, edit, seen);
+        };
+    }
+
+    /** The job after an edit of its text, without asking the store for what is known. */
+    private static KeptJob after(KeptJob before, Step step) {
+        JobText text = before.text();
+        for (Change change : step.changes()) {
+            text = change instanceof Change.OfJob job ? job.text() : text;
+        }
+        KeptJob.Times times = new KeptJob.Times(before.times().made(), step.at(), step.number());
+        return new KeptJob(
+                before.id(), text, before.pieces(), before.photos(), times, Optional.of(step.what()), Optional.empty());
     }
 
     /** The edit comes to the text that stands: nothing is added to the history. */
@@ -153,7 +179,7 @@ public final class JobFeature implements Feature {
         private static final long serialVersionUID = 1L;
     }
 
-    private static Edit made(KeptJob kept, JobEdit edit, JobText seen) {
+    private Edit made(KeptJob kept, JobEdit edit, JobText seen) {
         Carried carried = Carried.over(edit, seen, kept.text());
         JobEdit now = carried.edit().orElseThrow(() -> new Refusal(409, carried.problems()));
         JobText.Read read = now.on(kept.text());
@@ -161,26 +187,24 @@ public final class JobFeature implements Feature {
         if (now.isNothing(kept.text(), made)) {
             throw new Unchanged();
         }
+        plans.ahead(made);
         return Edit.of(now.what(kept.text()), Change.of(made));
     }
 
     /** The text the person was looking at: the one that stood at the version the form was made from. */
-    private JobText seen(Context ctx, JobId id) {
+    private JobText seen(Context ctx) {
         KeptJob kept = kept(ctx);
         int version = version(ctx).orElse(kept.times().steps());
         if (version >= kept.times().steps()) {
             return kept.text();
         }
-        JobText seen = kept.text();
-        for (Step step :
-                store.give(id).orElseThrow(() -> Refusal.notFound("that job")).history()) {
-            for (Change change : step.changes()) {
-                if (step.number() <= version && change instanceof Change.OfJob job) {
-                    seen = job.text();
-                }
-            }
-        }
-        return seen;
+        return store.give(kept.id()).stream()
+                .flatMap(given -> given.history().stream())
+                .filter(step -> step.number() <= version)
+                .flatMap(step -> step.changes().stream())
+                .flatMap(change -> change instanceof Change.OfJob job ? Stream.of(job.text()) : Stream.empty())
+                .reduce((earlier, later) -> later)
+                .orElse(kept.text());
     }
 
     private static Optional<Integer> version(Context ctx) {
@@ -200,7 +224,7 @@ public final class JobFeature implements Feature {
             return;
         }
         stepping.of(kept.id()); // empty when there is nothing to take back, and then nothing is shown to have changed
-        done(ctx, member(ctx));
+        done(ctx, kept(ctx), member(ctx));
     }
 
     private interface Stepping {
@@ -208,9 +232,9 @@ public final class JobFeature implements Feature {
     }
 
     /** After an edit: the page anew for a browser, the changed part for a script. */
-    private void done(Context ctx, int selected) {
+    private void done(Context ctx, KeptJob kept, int selected) {
         if (Pages.isPart(ctx)) {
-            show(ctx, 200, kept(ctx), Attempt.NONE, selected);
+            show(ctx, 200, kept, Attempt.NONE, selected);
         } else {
             ctx.redirect("/jobs/%s?member=%d#member".formatted(id(ctx).text(), selected), HttpStatus.SEE_OTHER);
         }
@@ -235,6 +259,12 @@ public final class JobFeature implements Feature {
         Plan plan = plans.patient(kept.text());
         JobView view = view(ctx, kept, plan, Attempt.NONE, member(ctx));
         pages.show(ctx, 200, "job/settings.jte", view.title(), view);
+    }
+
+    private void look(Context ctx) {
+        KeptJob kept = kept(ctx);
+        JobView view = view(ctx, kept, plans.now(kept.text()), Attempt.NONE, member(ctx));
+        pages.show(ctx, 200, Pages.isPart(ctx) ? "job/look.jte" : "job/lookpage.jte", view.title(), view);
     }
 
     private void jobFile(Context ctx) {

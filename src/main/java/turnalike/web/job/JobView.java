@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import turnalike.drawing.Figures;
 import turnalike.drawing.SettingBars;
+import turnalike.drawing.ShadedSpindle;
 import turnalike.drawing.SpindleDrawing;
 import turnalike.job.Job;
 import turnalike.job.Plan;
@@ -94,6 +95,14 @@ public final class JobView {
         return SpindleDrawing.filling(job().pattern(), units(), Length.ofMm(glance.widthMm()), Length.ofMm(TALLEST_MM))
                 .holding(glance.member())
                 .svg()
+                .inline();
+    }
+
+    /** The piece as it will look. */
+    public String look() {
+        String title = job().pattern().name() + ", in light and shade";
+        return ShadedSpindle.svg(
+                        job().pattern().outline(), title, Length.ofMm(glance.widthMm()), Length.ofMm(TALLEST_MM + 30))
                 .inline();
     }
 

@@ -3,6 +3,7 @@ package turnalike.web.job;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicLong;
 import turnalike.effort.Effort;
@@ -14,34 +15,45 @@ import turnalike.job.kept.JobText;
  * is answered with what a moment finds, and asks again for the rest. May be used by several threads.
  */
 public final class Plans {
-    /** A fifth of the time in which a page must be redrawn. */
-    private static final long MOMENT_MS = 10;
-
     /** Enough for most patterns to be proven; a person waits while already looking at the drawing. */
     private static final long PATIENCE_MS = 4_000;
 
     private static final int KEPT = 64;
 
-    private final Map<JobText, Plan> quick = recent();
+    private final Map<JobText, CompletableFuture<Plan>> quick = recent();
     private final Map<JobText, Plan> thorough = recent();
     private final AtomicLong asked = new AtomicLong();
 
-    private static Map<JobText, Plan> recent() {
+    private static <V> Map<JobText, V> recent() {
         return new LinkedHashMap<>(KEPT, 0.75f, true) {
             private static final long serialVersionUID = 1L;
 
             @Override
-            protected boolean removeEldestEntry(Map.Entry<JobText, Plan> eldest) {
+            protected boolean removeEldestEntry(Map.Entry<JobText, V> eldest) {
                 return size() > KEPT;
             }
         };
     }
 
+    /** Begins on a text that will be asked for in a moment, beside whatever else goes on: while it is written to disk, say. */
+    @SuppressWarnings("FutureReturnValueIgnored") // what goes wrong in it is thrown to whoever asks for the plan
+    public void ahead(JobText text) {
+        asked.incrementAndGet();
+        begun(text);
+    }
+
+    /** What a search finds before it asks how long it may go on. */
+    private CompletableFuture<Plan> begun(JobText text) {
+        synchronized (quick) {
+            return quick.computeIfAbsent(
+                    text, each -> CompletableFuture.supplyAsync(() -> Plan.of(each.job(), () -> true)));
+        }
+    }
+
     /** The plan now; its settings may not be the fewest yet, see {@link #isFinal}. */
     public Plan now(JobText text) {
         asked.incrementAndGet();
-        Optional<Plan> had = find(thorough, text).or(() -> find(quick, text));
-        return had.orElseGet(() -> put(quick, text, Plan.of(text.job(), within(MOMENT_MS))));
+        return find(thorough, text).orElseGet(() -> begun(text).join());
     }
 
     /** Whether nothing better will come for this text. */
