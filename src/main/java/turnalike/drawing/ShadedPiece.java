@@ -80,7 +80,8 @@ public final class ShadedPiece {
             double u = (double) i / POINTS;
             double at = u * segment.curve().length().mm();
             double radius = path.scale() * segment.curve().radiusMm(at);
-            double x = path.x(segment.start().mm() + at);
+            // A hair to the left, or the paper would shine through between two members.
+            double x = path.x(segment.start().mm() + at) - (i == 0 ? 0.08 : 0);
             int back = xy.length - 2 - 2 * i;
             xy[2 * i] = x;
             xy[2 * i + 1] = path.axisMm() - top * radius;
