@@ -39,7 +39,14 @@ class AccessibilityIT {
                 Browser browser = Browser.open()) {
             String job = "jobs/" + served.demo().text();
             List<String> views = List.of(
-                    "", job + "?member=3", job + "/pieces?column=mass_g", job + "/match", job + "/sheets", "nowhere");
+                    "",
+                    job + "?member=3",
+                    job + "/pieces?column=mass_g",
+                    job + "/match",
+                    job + "/sheets",
+                    job + "/look",
+                    "help",
+                    "nowhere");
             for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
                 for (int width : new int[] {1280, 360}) {
                     Page page = browser.page(

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.LoadState;
+import com.microsoft.playwright.options.ReducedMotion;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -146,15 +148,25 @@ class JobPageIT {
     @Test
     void everything_works_without_a_script() {
         page.context().close();
-        page = browser.page(new com.microsoft.playwright.Browser.NewContextOptions().setJavaScriptEnabled(false));
+        page = browser.page(new com.microsoft.playwright.Browser.NewContextOptions()
+                .setJavaScriptEnabled(false)
+                .setReducedMotion(ReducedMotion.REDUCE));
         page.navigate(served.address() + "jobs/" + served.demo().text() + "?member=3");
         page.locator("#f-crown").fill("1 3/8");
-        page.locator("#member button:has-text('Keep')").click();
+        pressed("#member button:has-text('Keep')");
         assertThat(page.locator("#f-crown")).hasValue("1 3/8");
         page.locator("#f-crown").fill("1");
-        page.locator("#member button:has-text('Keep')").click();
+        pressed("#member button:has-text('Keep')");
         assertThat(page.locator("#f-crown-also")).containsText("must exceed the root");
-        page.locator("#undo").click();
+        pressed("#undo");
         assertThat(page.locator("#f-crown")).hasValue("1 1/2");
+    }
+
+    /** Presses a button whose form brings another page, and waits for that: until it comes, the old one still shows what was typed. */
+    private void pressed(String button) {
+        page.waitForResponse(
+                response -> response.request().isNavigationRequest() && response.status() != 303,
+                () -> page.locator(button).click());
+        page.waitForLoadState(LoadState.LOAD);
     }
 }

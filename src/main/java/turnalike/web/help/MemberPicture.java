@@ -1,5 +1,6 @@
 package turnalike.web.help;
 
+import java.util.Map;
 import turnalike.drawing.ShadedSpindle;
 import turnalike.job.edit.MemberEdit;
 import turnalike.job.edit.MemberKind;
@@ -16,7 +17,7 @@ import turnalike.units.Length;
 public record MemberPicture(MemberKind kind, String words, String picture) {
     private static final String BETWEEN = """
             {"format": "turnalike-job", "version": 1, "units": "mm",
-             "pattern": {"stock": {"section": "round", "size": 48, "length": 90}, "members": [
+             "pattern": {"stock": {"section": "square", "size": 42, "length": 90}, "members": [
               {"kind": "cylinder", "length": 12, "diameter": 30},
               {"kind": "taper", "length": 34, "from": 30, "to": %s},
               {"kind": "cylinder", "length": 12, "diameter": %s}]},
@@ -33,6 +34,25 @@ public record MemberPicture(MemberKind kind, String words, String picture) {
         String picture = ShadedSpindle.svg(made.job().pattern().outline(), title, Length.ofMm(56), Length.ofMm(40))
                 .inline();
         return new MemberPicture(kind, words(kind), picture);
+    }
+
+    /** Sizes that show what the kind is for, where the usual ones do not. */
+    private static JobText telling(MemberKind kind, JobText text) {
+        return switch (kind) {
+            case CYLINDER -> after(text, 2, new MemberEdit.Sizes(Map.of("diameter", "22")));
+            case FILLET -> after(text, 2, new MemberEdit.Sizes(Map.of("length", "5", "diameter", "38")));
+            case GROOVE -> after(text, 2, new MemberEdit.Sizes(Map.of("length", "8")));
+            case TENON ->
+                after(
+                        after(text, 3, new MemberEdit.Remove()),
+                        2,
+                        new MemberEdit.Sizes(Map.of("diameter", "20", "chamfer", "3")));
+            default -> text;
+        };
+    }
+
+    private static JobText after(JobText text, int number, MemberEdit.Deed deed) {
+        return new MemberEdit(number, deed).on(text).text().orElseThrow();
     }
 
     private static String words(MemberKind kind) {

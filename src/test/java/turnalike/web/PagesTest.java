@@ -1,0 +1,184 @@
+package turnalike.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import turnalike.job.edit.MemberKind;
+import turnalike.job.kept.JobText;
+import turnalike.job.kept.KeptJob;
+import turnalike.units.Length;
+
+class PagesTest {
+    @TempDir
+    private Path folder;
+
+    private Served served;
+    private String demo = "";
+
+    @BeforeEach
+    void serve() throws Site.PortTaken {
+        served = Served.in(folder);
+        demo = "/jobs/" + served.demo().text();
+    }
+
+    @AfterEach
+    void close() {
+        served.close();
+    }
+
+    private KeptJob kept() {
+        return served.store().find(served.demo()).orElseThrow();
+    }
+
+    @Test
+    void a_new_store_begins_with_the_demo_beside_an_empty_job() throws Exception {
+        assertThat(served.get("/").body())
+                .contains("Harrowmead")
+                .contains("New job")
+                .contains("17 pieces logged");
+    }
+
+    @Test
+    void every_view_of_a_job_is_there() throws Exception {
+        for (String view :
+                List.of("", "?member=99", "?member=x", "/pieces", "/match", "/sheets", "/look", "/settings")) {
+            assertThat(served.get(demo + view).statusCode()).as(view).isEqualTo(200);
+        }
+    }
+
+    @Test
+    void what_is_not_there_is_said_to_be_not_there() throws Exception {
+        for (String path : List.of(
+                "/nowhere",
+                "/jobs/nonsense",
+                "/jobs/2222-2222-2222",
+                demo + "/nowhere",
+                demo + "/sheets/other.pdf",
+                demo + "/sheets/job.json")) {
+            HttpResponse<String> answer = served.get(path);
+            assertThat(answer.statusCode()).as(path).isEqualTo(404);
+            assertThat(answer.body()).contains("Not done").doesNotContain("Exception");
+        }
+    }
+
+    @Test
+    void help_shows_every_kind_of_member() throws Exception {
+        String help = served.get("/help").body();
+        for (MemberKind kind : MemberKind.values()) {
+            assertThat(help).contains("id=\"" + kind.word() + "\"");
+        }
+    }
+
+    @Test
+    void a_refused_edit_answers_with_what_is_wrong_and_keeps_nothing() throws Exception {
+        int steps = kept().times().steps();
+        HttpResponse<String> answer = served.post(demo + "/member/3", "crown=1");
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(answer.body()).contains("must exceed the root").contains("value=\"1\"");
+        assertThat(served.post(demo + "/member/99/remove", "").statusCode()).isEqualTo(422);
+        assertThat(served.post(demo + "/member/3/turn", "kind=banana").statusCode())
+                .isEqualTo(422);
+        assertThat(kept().times().steps()).isEqualTo(steps);
+    }
+
+    @Test
+    void an_edit_that_changes_nothing_is_no_step() throws Exception {
+        int steps = kept().times().steps();
+        assertThat(served.post(demo + "/member/3", "crown=1+1%2F2&name=hub+bead&by_eye=")
+                        .statusCode())
+                .isEqualTo(303);
+        assertThat(kept().times().steps()).isEqualTo(steps);
+    }
+
+    @Test
+    void edits_can_be_undone_and_redone() throws Exception {
+        served.post(demo + "/member/3", "crown=1+3%2F8");
+        assertThat(kept().undo()).contains("change crown of member 3 (hub bead)");
+        served.post(demo + "/undo", "");
+        assertThat(kept().redo()).contains("change crown of member 3 (hub bead)");
+        served.post(demo + "/redo", "");
+        assertThat(kept().text().job().pattern().members().get(2).diameters())
+                .anySatisfy(each -> assertThat(each.size()).isEqualTo(Length.ofInches(1.375)));
+    }
+
+    @Test
+    void a_job_carried_away_comes_back_with_its_pieces_and_history() throws Exception {
+        String whole = served.get(demo + "/whole.json").body();
+        assertThat(turnalike.job.kept.GivenJob.read(whole).job()).hasValueSatisfying(job -> {
+            assertThat(job.kept().pieces()).hasSize(17);
+            assertThat(job.kept().text()).isEqualTo(kept().text());
+        });
+        String file = served.get(demo + "/job.json").body();
+        assertThat(JobText.read(file).text()).contains(kept().text());
+    }
+
+    @Test
+    void a_slip_is_asked_about_and_kept_only_when_it_is_meant() throws Exception {
+        HttpResponse<String> asked = served.post(demo + "/pieces", "piece=18&mass_g=14.15&had_mass_g=");
+        assertThat(asked.statusCode()).isEqualTo(422);
+        assertThat(asked.body()).contains("Is this right?");
+        assertThat(kept().find("18")).isEmpty();
+        assertThat(served.post(demo + "/pieces", "piece=18&mass_g=14.15&had_mass_g=&sure=yes")
+                        .statusCode())
+                .isEqualTo(303);
+        assertThat(kept().find("18").orElseThrow().piece().mass().orElseThrow().grams())
+                .isEqualTo(14.15);
+    }
+
+    @Test
+    void a_measure_that_cannot_be_read_is_told_at_its_field() throws Exception {
+        HttpResponse<String> answer = served.post(demo + "/pieces", "piece=18&mass_g=heavy&had_mass_g=");
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(answer.body()).contains("value=\"heavy\"").contains("aria-invalid=\"true\"");
+    }
+
+    @Test
+    void pasted_cells_with_something_wrong_keep_nothing_and_stay_to_be_mended() throws Exception {
+        HttpResponse<String> answer = served.post(demo + "/pieces/table", "cells=piece%2Cmass_g%0A18%2Cx");
+        assertThat(answer.statusCode()).isEqualTo(422);
+        assertThat(answer.body()).contains("piece,mass_g");
+        assertThat(kept().pieces()).hasSize(17);
+    }
+
+    @Test
+    void a_piece_taken_out_is_gone_and_comes_back_by_undo() throws Exception {
+        served.post(demo + "/pieces/remove", "piece=7");
+        assertThat(kept().find("7")).isEmpty();
+        served.post(demo + "/undo", "");
+        assertThat(kept().find("7")).isPresent();
+    }
+
+    @Test
+    void the_set_is_found_and_a_longer_search_can_be_stopped() throws Exception {
+        assertThat(served.get(demo + "/match").body()).contains("Unbalance").contains("Which goes where");
+        assertThat(served.post(demo + "/match", "seconds=600&strict=true").statusCode())
+                .isEqualTo(303);
+        HttpResponse<String> progress = served.get(demo + "/match");
+        if (progress.body().contains("id=\"stop\"")) {
+            assertThat(progress.body()).contains("of 600 s");
+            assertThat(served.post(demo + "/match/stop", "").statusCode()).isEqualTo(303);
+        }
+        assertThat(served.get(demo + "/match").body()).contains("Unbalance").doesNotContain("id=\"stop\"");
+        var listening = served.request(demo + "/match/progress")
+                .header("Accept", "text/event-stream")
+                .GET()
+                .build();
+        String told = java.net.http.HttpClient.newHttpClient()
+                .send(listening, HttpResponse.BodyHandlers.ofString())
+                .body();
+        assertThat(told).contains("event: done");
+    }
+
+    @Test
+    void a_job_without_a_frame_says_what_is_in_the_way() throws Exception {
+        String page =
+                served.get("/jobs/" + served.job("New job").text() + "/match").body();
+        assertThat(page).contains("no frame");
+    }
+}
