@@ -28,8 +28,7 @@ public record MemberPicture(MemberKind kind, String words, String picture) {
         boolean steps = kind.sizes().contains("to") && kind != MemberKind.SWELL;
         String after = steps ? "20" : "30";
         JobText blank = JobText.read(BETWEEN.formatted(after, after)).text().orElseThrow();
-        JobText made =
-                new MemberEdit(2, new MemberEdit.Turn(kind)).on(blank).text().orElseThrow();
+        JobText made = telling(kind, after(blank, 2, new MemberEdit.Turn(kind)));
         String title = "a " + kind.word() + " between two cylinders";
         String picture = ShadedSpindle.svg(made.job().pattern().outline(), title, Length.ofMm(56), Length.ofMm(40))
                 .inline();
