@@ -8,7 +8,7 @@ import turnalike.units.Length;
 /** The turned piece as it will look, lying with its head end left. */
 public final class ShadedSpindle {
     private static final double SIDE_MM = 3;
-    private static final int BANDS = 16;
+    private static final int BANDS = 32;
 
     private ShadedSpindle() {}
 

@@ -2,6 +2,7 @@ package turnalike.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import turnalike.outline.Curve;
 import turnalike.outline.Line;
 import turnalike.outline.Outline;
 import turnalike.outline.Section;
@@ -31,6 +32,12 @@ record TurnedBody(Outline outline, Spot origin, double alongX, double alongY, do
 
     /** So fine that a curve's corners vanish at the size of a screen. */
     private static final int PARTS_OF_A_CURVE = 18;
+
+    private static final double SMOOTH_MM = 0.02;
+    private static final double SMOOTH_SLOPE = 0.05;
+
+    /** Near enough to an end to feel its slope there. */
+    private static final double NEAR = 1e-4;
 
     /** A place on the paper. */
     record Spot(double x, double y) {}
@@ -123,10 +130,29 @@ record TurnedBody(Outline outline, Spot origin, double alongX, double alongY, do
         out.add(across(segments.get(0).start().mm(), segments.get(0).curve().startRadiusMm()));
         for (int i = 0; i < segments.size(); i++) {
             double end = segments.get(i).curve().endRadiusMm();
-            double next = i + 1 < segments.size() ? segments.get(i + 1).curve().startRadiusMm() : end;
-            out.add(across(segments.get(i).end().mm(), Math.max(end, next)));
+            boolean last = i + 1 == segments.size();
+            double next = last ? end : segments.get(i + 1).curve().startRadiusMm();
+            if (last || isEdge(segments.get(i).curve(), segments.get(i + 1).curve())) {
+                out.add(across(segments.get(i).end().mm(), Math.max(end, next)));
+            }
         }
         return out;
+    }
+
+    /** Whether the eye sees a line where one curve goes over into the next: a step, or a change of slope. */
+    private static boolean isEdge(Curve before, Curve after) {
+        double step = after.startRadiusMm() - before.endRadiusMm();
+        return Math.abs(step) > SMOOTH_MM || Math.abs(endSlope(before) - startSlope(after)) > SMOOTH_SLOPE;
+    }
+
+    private static double endSlope(Curve curve) {
+        double length = curve.length().mm();
+        return (curve.endRadiusMm() - curve.radiusMm(length * (1 - NEAR))) / (length * NEAR);
+    }
+
+    private static double startSlope(Curve curve) {
+        double length = curve.length().mm();
+        return (curve.radiusMm(length * NEAR) - curve.startRadiusMm()) / (length * NEAR);
     }
 
     private Path across(double placeMm, double radiusMm) {

@@ -61,7 +61,7 @@ class TurnedViewTest {
         assertThat(bottom - top)
                 .isCloseTo(2 * scale * spoke.outline().largestRadius().mm(), within(1e-3));
         List<Tone> bands = tones(svg.shapes());
-        Tone above = bands.get(4);
+        Tone above = bands.get(8);
         Tone below = bands.get(bands.size() - 2);
         assertThat(above.light()).isGreaterThan(below.light() + 0.3);
         Drawn.assertSameEverywhere(() -> ShadedSpindle.svg(spoke, mm(200), mm(60)));
