@@ -18,7 +18,7 @@ import turnalike.sheets.PlanSheets;
         description = {
             "Everything that follows from a job file: the solid's figures, the marks, the fewest divider settings that reach them,"
                     + " caliper sizes, stock and spares, and what is unwise to turn as drawn.",
-            "With --out, also the sheets to print: bench card and full-size marking stick."
+            "With --out, also the sheets to print: bench card, full-size marking stick, and the order of cuts."
         },
         footer = {"", "Example: turnalike plan wheel.job.json --out sheets"},
         mixinStandardHelpOptions = true)
@@ -75,6 +75,7 @@ final class PlanCommand implements Runnable {
         for (Paper each : paper.papers()) {
             folder.write(PlanSheets.benchCard(plan, each));
             folder.write(PlanSheets.markingStick(plan, each));
+            folder.write(PlanSheets.cutOrder(plan, each));
         }
     }
 }

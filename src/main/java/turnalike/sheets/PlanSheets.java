@@ -24,6 +24,11 @@ public final class PlanSheets {
         return StickSheets.of(plan.job().pattern(), plan.job().units(), paper);
     }
 
+    /** The order of cuts, each with a drawing of its place. */
+    public static Sheet cutOrder(Plan plan, Paper paper) {
+        return CutCard.of(TurningFacts.content(plan), paper);
+    }
+
     private static BenchCardContent content(Plan plan) {
         Job job = plan.job();
         String subtitle = "%s: %d good pieces from %d blanks"
