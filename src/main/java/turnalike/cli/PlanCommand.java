@@ -22,7 +22,8 @@ import turnalike.units.Length;
         description = {
             "Everything that follows from a job file: the solid's figures, the marks, the fewest divider settings that reach them,"
                     + " caliper sizes, stock and spares, and what is unwise to turn as drawn.",
-            "With --out, also the sheets to print: bench card, full-size marking stick and checking template; and DXF files of the outline."
+            "With --out, also the sheets to print: bench card, order of cuts, full-size marking stick and checking template; DXF files of the"
+                    + " outline; and the piece as it will look."
         },
         footer = {"", "Example: turnalike plan wheel.job.json --out sheets"},
         mixinStandardHelpOptions = true)
@@ -83,6 +84,7 @@ final class PlanCommand implements Runnable {
             folder.write(PlanSheets.benchCard(plan, each));
             folder.write(PlanSheets.markingStick(plan, each));
             folder.write(PlanSheets.checkingTemplate(plan, each));
+            folder.write(PlanSheets.cutOrder(plan, each));
         }
         new TreeMap<>(PlanSheets.dxf(plan)).forEach(folder::write);
         Svg turned = ShadedSpindle.svg(plan.job().pattern(), TURNED_WIDTH, TURNED_TALLEST);

@@ -62,7 +62,7 @@ final class TurningSummary {
     private static String range(SpeedRange range, List<Speed> steps) {
         String listed = steps.isEmpty()
                 ? ""
-                : "; lathe steps "
+                : (steps.size() == 1 ? "; lathe step " : "; lathe steps ")
                         + steps.stream()
                                 .map(step -> format(Locale.ROOT, "%.0f", step.rpm()))
                                 .collect(Collectors.joining(", "));

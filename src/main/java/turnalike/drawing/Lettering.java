@@ -12,6 +12,8 @@ public enum Lettering {
     TITLE(7.0, true),
     /** An opening to set: the largest thing beside the drawing. */
     SETTING(6.0, true),
+    /** What to do, read from the lathe a step away: 14.7 pt. */
+    LATHE(5.2, false),
     /** The heading of a part of a sheet. */
     HEADING(4.6, true),
     /** A figure in a table, and running text. */

@@ -46,6 +46,11 @@ public final class PlanSheets {
                 PieceDxf.template(pattern, plan.job().units()));
     }
 
+    /** The order of cuts, each with a drawing of its place. */
+    public static Sheet cutOrder(Plan plan, Paper paper) {
+        return CutCard.of(TurningFacts.content(plan), paper);
+    }
+
     private static BenchCardContent content(Plan plan) {
         Job job = plan.job();
         String subtitle = "%s: %d good pieces from %d blanks"

@@ -24,6 +24,9 @@ import turnalike.units.Length;
  * the piece. Common practice, no source; what the order does to stiffness is reckoned in {@link CutStiffness}.
  */
 final class CutOrder {
+    /** A sentence names no more members than this; the cut itself holds them all. */
+    private static final int MOST_NAMED = 12;
+
     private final Work work;
     private final List<Placed> run;
     private final List<SizedPlace> sized;
@@ -71,6 +74,11 @@ final class CutOrder {
 
     private String caption(int index) {
         return (index + 1) + " " + run.get(index).member().title();
+    }
+
+    private String captions(List<Integer> members) {
+        String told = members.stream().limit(MOST_NAMED).map(this::caption).collect(Collectors.joining(", "));
+        return members.size() <= MOST_NAMED ? told : told + " and %d more".formatted(members.size() - MOST_NAMED);
     }
 
     private void shoulders() {
@@ -214,8 +222,7 @@ final class CutOrder {
                     places.get(places.size() - 1),
                     places,
                     members,
-                    "part down to the calipers at %s"
-                            .formatted(members.stream().map(this::caption).collect(Collectors.joining(", "))),
+                    "part down to the calipers at %s".formatted(captions(members)),
                     "light hand on the calipers; a nick in the round catches them");
         }
     }

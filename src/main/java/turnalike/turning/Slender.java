@@ -13,7 +13,7 @@ import turnalike.units.Length;
 
 /**
  * Tells which members are slender: those whose cutting costs the piece its stiffness, so that they are cut after the rest. A member is
- * slender when its diameter of equal volume is below two thirds of the thickest; or when it is below nine tenths of it and the
+ * slender when its diameter of equal volume is below two thirds of the thickest turned one; or when it is below nine tenths of it and the
  * member gives a tenth or more of all the limberness that cutting the roughed cylinder to the finished shape adds, ∫ sin²(πx/L) (1/I − 1/I₀) dx:
  * the bowing of a piece between centres, where the middle counts most. Squares are not cut, tenons have their own turn. The shares are
  * common practice, no source; the measure is derived.
@@ -31,7 +31,7 @@ final class Slender {
         List<Placed> run = work.pattern().placed();
         double rough = work.roughed().mm() / 2;
         double length = work.pattern().length().mm();
-        double thickest = 2 * work.pattern().outline().largestRadius().mm();
+        double thickest = 2 * work.thickestRound().mm();
         double[] added = new double[run.size()];
         double all = 0;
         for (int i = 0; i < run.size(); i++) {

@@ -52,17 +52,20 @@ public record Work(
         return spare().mm() >= 1;
     }
 
-    /** The roughed cylinder: the thickest finished diameter and the sizing allowance, as far as the blank allows. */
-    Length roughed() {
-        Length thickest = pattern.placed().stream()
+    /** Half the thickest finished diameter that is turned; half the blank's size where nothing is. */
+    Length thickestRound() {
+        return pattern.placed().stream()
                 .filter(each -> each.member().section() == Section.ROUND)
-                .map(each -> each.outline().largestRadius().times(2))
+                .map(each -> each.outline().largestRadius())
                 .max(Length::compareTo)
-                .orElse(pattern.stock().size());
-        Length wanted = thickest.plus(sizing);
-        return wanted.compareTo(pattern.stock().size()) < 0
-                ? wanted
-                : pattern.stock().size();
+                .orElse(pattern.stock().size().times(0.5));
+    }
+
+    /** The roughed cylinder's diameter: the thickest finished one and the sizing allowance, as far as the blank allows. */
+    Length roughed() {
+        Length wanted = thickestRound().times(2).plus(sizing);
+        Length most = pattern.stock().size();
+        return wanted.compareTo(most) < 0 ? wanted : most;
     }
 
     /** A length in a sentence: the job's units, the other beside. */

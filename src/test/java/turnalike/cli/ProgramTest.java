@@ -139,7 +139,7 @@ class ProgramTest {
         Ran plan = Ran.here("plan", DEMO_JOB);
         assertThat(plan.out().lines().count()).isLessThan(60);
         assertThat(plan.out())
-                .contains("15 in (381 mm)", "Dividers", "Calipers", "Stock")
+                .contains("15 in (381 mm)", "Dividers", "Calipers", "Stock", "Turning", "slender stretches")
                 .doesNotContain("null", "Optional");
         assertThat(Ran.here("plan", DEMO_JOB, "--workings").out()).contains("How this was found", "source:");
     }
@@ -152,6 +152,8 @@ class ProgramTest {
         assertThat(out.resolve("bench-card-a4.pdf")).isNotEmptyFile();
         assertThat(out.resolve("marking-stick-us-letter.pdf")).isNotEmptyFile();
         assertThat(out.resolve("marking-stick-a4.svg")).isNotEmptyFile();
+        assertThat(out.resolve("cut-order-a4.pdf")).isNotEmptyFile();
+        assertThat(out.resolve("cut-order-us-letter-1.svg")).isNotEmptyFile();
         assertThat(out.toFile().list()).noneMatch(name -> name.endsWith(".part"));
     }
 

@@ -26,7 +26,7 @@ import turnalike.units.UnitSystem;
 import turnalike.wood.Stiffness;
 
 /** Invented pieces of work for tests. */
-final class Works {
+public final class Works {
     static final Length SIZING = Length.ofMm(0.8);
 
     private Works() {}
@@ -58,7 +58,7 @@ final class Works {
                 UnitSystem.METRIC);
     }
 
-    static Work stiff(Pattern pattern) {
+    public static Work stiff(Pattern pattern) {
         return of(pattern, Optional.of(Stiffness.given(11_000)), Lathe.USUAL);
     }
 

@@ -32,6 +32,11 @@ public final class SheetsFeature implements Feature {
                     plan -> PlanSheets.benchCard(plan, Paper.A4),
                     plan -> PlanSheets.benchCard(plan, Paper.LETTER)),
             new Kind(
+                    "Order of cuts",
+                    "Each cut with its tool, setting and place, in type to read at the lathe.",
+                    plan -> PlanSheets.cutOrder(plan, Paper.A4),
+                    plan -> PlanSheets.cutOrder(plan, Paper.LETTER)),
+            new Kind(
                     "Marking stick",
                     "Full size, in strips to join. Lay a rule on the check bar before you trust it.",
                     plan -> PlanSheets.markingStick(plan, Paper.A4),

@@ -1,0 +1,238 @@
+package turnalike.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import turnalike.drawing.CutDrawing;
+import turnalike.drawing.Figures;
+import turnalike.drawing.Group;
+import turnalike.drawing.Lettering;
+import turnalike.drawing.Lines;
+import turnalike.drawing.Path;
+import turnalike.drawing.Pen;
+import turnalike.drawing.Shape;
+import turnalike.drawing.Svg;
+import turnalike.drawing.Words;
+import turnalike.pattern.Mark;
+import turnalike.turning.Cut;
+import turnalike.turning.Phase;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+
+/**
+ * Bench card 2: the cuts in their order, each with its number, tool, setting, the lines it runs between, what to beware of, and beside it a
+ * small drawing of the place. What to do is set in 14 pt and more, to be read from the lathe.
+ */
+public final class CutCard {
+    private static final double NUMBER_MM = 14;
+    private static final double DRAWING_MM = 78;
+    private static final double GAP_MM = 5;
+    private static final double LINE_MM = 6.2;
+    private static final int MOST_LINES = 14;
+    private static final Length TALLEST_BODY = Length.ofMm(14);
+
+    private final CutCardContent content;
+    private final PageFlow flow;
+    private final double widthMm;
+    private final double textMm;
+    private final CutDrawing drawing;
+    private final List<Mark> marks;
+
+    private CutCard(CutCardContent content, Paper paper) {
+        this.content = content;
+        this.flow = new PageFlow("cut order", content.title(), paper, paper.portrait());
+        this.widthMm = flow.widthMm();
+        this.textMm = widthMm - NUMBER_MM - GAP_MM - DRAWING_MM;
+        this.drawing = new CutDrawing(content.pattern(), Length.ofMm(DRAWING_MM), TALLEST_BODY);
+        this.marks = content.pattern().marks();
+    }
+
+    /** The card on portrait pages. */
+    public static Sheet of(CutCardContent content, Paper paper) {
+        return new CutCard(content, paper).sheet();
+    }
+
+    private Sheet sheet() {
+        List<Flowing> parts = new ArrayList<>();
+        parts.add(flow.head(content.title(), "order of cuts"));
+        parts.add(facts());
+        if (!content.cautions().isEmpty()) {
+            parts.add(flow.cautions(content.cautions()));
+        }
+        Optional<Cut> before = Optional.empty();
+        for (Cut cut : content.cuts()) {
+            parts.add(row(cut, before));
+            before = Optional.of(cut);
+        }
+        return flow.sheet(parts);
+    }
+
+    private Flowing facts() {
+        List<Shape> out = new ArrayList<>();
+        out.add(Words.of(Lettering.BODY, 0, 5, Lines.cut(content.subtitle(), Lettering.BODY, widthMm)));
+        int inRow = Math.max(1, Math.min(3, content.facts().size()));
+        double each = widthMm / inRow;
+        for (int i = 0; i < content.facts().size(); i++) {
+            BenchCardContent.Fact fact = content.facts().get(i);
+            double x = i % inRow * each;
+            double y = 8 + i / inRow * 16;
+            Lettering large =
+                    Lettering.SETTING.widthMm(fact.figure()) <= each - 3 ? Lettering.SETTING : Lettering.HEADING;
+            out.add(Words.of(Lettering.SMALL, x, y + 4, Lines.cut(fact.name(), Lettering.SMALL, each - 3)));
+            out.add(Words.of(large, x, y + 9.8, Lines.cut(fact.figure(), large, each - 3)));
+            out.add(Words.of(Lettering.SMALL, x, y + 13.8, Lines.cut(fact.beside(), Lettering.SMALL, each - 3)));
+        }
+        int rows = (content.facts().size() + inRow - 1) / inRow;
+        return Flowing.whole(out, 8 + rows * 16 + 1);
+    }
+
+    private Flowing row(Cut cut, Optional<Cut> before) {
+        boolean beginsPhase = before.filter(each -> each.phase() == cut.phase()).isEmpty();
+        // What the row above has just said need not be said again.
+        boolean told =
+                before.filter(each -> each.caution().equals(cut.caution())).isPresent();
+        List<Shape> out = new ArrayList<>();
+        double top = 0;
+        if (beginsPhase) {
+            out.add(Path.rectangle(Pen.TINT, 0, 1, widthMm, 7));
+            out.add(Words.of(Lettering.HEADING, 1.5, 6.1, capital(cut.phase().text())));
+            top = 9.5;
+        } else {
+            out.add(Path.line(Pen.FINE, 0, 0.5, widthMm, 0.5));
+            top = 2;
+        }
+        double left = text(out, cut, told ? "" : cut.caution(), top);
+        double right = place(out, cut, top);
+        double bottom = Math.max(left, right);
+        bottom = why(out, cut, bottom);
+        return Flowing.whole(out, bottom + 2);
+    }
+
+    /** Number, tool, lines, what to do, what to beware of; returns where it ends. */
+    private double text(List<Shape> out, Cut cut, String caution, double topMm) {
+        double y = topMm + 6.4;
+        out.add(Words.ending(Lettering.TITLE, NUMBER_MM - 4, y, Integer.toString(cut.order())));
+        out.add(Words.of(
+                Lettering.SETTING, NUMBER_MM, y, Lines.cut(capital(cut.tool().text()), Lettering.SETTING, textMm)));
+        y += 0.6;
+        for (String line : few(Lines.wrap(capital(cut.what()), Lettering.LATHE, textMm))) {
+            y += LINE_MM;
+            out.add(Words.of(Lettering.LATHE, NUMBER_MM, y, line));
+        }
+        if (!caution.isEmpty()) {
+            double from = y + 1.6;
+            for (String line : Lines.wrap(capital(caution), Lettering.LATHE, textMm - 3.5)) {
+                y += LINE_MM;
+                out.add(Words.of(Lettering.LATHE, NUMBER_MM + 3.5, y + 0.6, line));
+            }
+            out.add(Path.rectangle(Pen.ACCENT_FILL, NUMBER_MM, from + 0.4, 1.4, y - from + 1.2));
+            y += 0.6;
+        }
+        return y + 1.4;
+    }
+
+    /** No more lines than leave a page its other rows: what is cut off stands in the drawing and on bench card 1. */
+    private static List<String> few(List<String> lines) {
+        if (lines.size() <= MOST_LINES) {
+            return lines;
+        }
+        List<String> out = new ArrayList<>(lines.subList(0, MOST_LINES - 1));
+        out.add("…");
+        return out;
+    }
+
+    /** Setting, drawing and lines, on the right; returns where it ends. */
+    private double place(List<Shape> out, Cut cut, double topMm) {
+        double x = NUMBER_MM + textMm + GAP_MM;
+        double y = topMm;
+        UnitSystem units = content.units();
+        if (cut.setting().isPresent()) {
+            Length setting = cut.setting().get();
+            String figure = setting.format(units);
+            out.add(Words.of(Lettering.LATHE, x, y + 6.4, "set"));
+            double after = x + Lettering.LATHE.widthMm("set ");
+            out.add(Words.of(Lettering.SETTING, after, y + 6.4, figure));
+            out.add(Words.of(
+                    Lettering.BODY,
+                    after + Lettering.SETTING.widthMm(figure + " "),
+                    y + 6.4,
+                    "(" + setting.format(units.other()) + ")"));
+            y += 7.5;
+        }
+        String title = "cut %d: %s".formatted(cut.order(), cut.what());
+        Svg picture = drawing.svg(title, shown(cut), cut.from(), cut.to(), sizedAt(cut));
+        out.add(Group.at(x, y, picture.shapes()));
+        y += picture.height().mm();
+        for (String line : Lines.wrap(lines(cut), Lettering.LATHE, DRAWING_MM)) {
+            y += LINE_MM;
+            out.add(Words.of(Lettering.LATHE, x, y - 1, line));
+        }
+        return y + 0.6;
+    }
+
+    private double why(List<Shape> out, Cut cut, double topMm) {
+        double y = topMm;
+        if (cut.why().isPresent()) {
+            y += 1;
+            String text = "Why in this order: " + cut.why().get() + ".";
+            for (String line : Lines.wrap(text, Lettering.BODY, widthMm - NUMBER_MM)) {
+                y += 5;
+                out.add(Words.of(Lettering.BODY, NUMBER_MM, y - 0.6, line));
+            }
+        }
+        return y;
+    }
+
+    private List<Integer> shown(Cut cut) {
+        if (cut.phase() == Phase.ROUND) {
+            List<Integer> out = new ArrayList<>();
+            content.pattern().placed().forEach(placed -> {
+                boolean inside = placed.start().compareTo(cut.from()) >= 0
+                        && placed.end().compareTo(cut.to()) <= 0;
+                if (inside) {
+                    out.add(placed.number() - 1);
+                }
+            });
+            return out;
+        }
+        boolean whole = cut.phase() == Phase.DETAILS
+                || cut.phase() == Phase.SLENDER
+                || cut.phase() == Phase.TENONS
+                || cut.phase() == Phase.SANDING;
+        return whole ? cut.members() : List.of();
+    }
+
+    /** Lines across the body only where they are struck or sized; on a member that is cut they would hide it. */
+    private List<Length> sizedAt(Cut cut) {
+        return shown(cut).isEmpty() ? cut.places() : List.of();
+    }
+
+    /** {@code mark 5 to 9: 3 to 8 in}. */
+    private String lines(Cut cut) {
+        UnitSystem units = content.units();
+        if (cut.from().equals(cut.to())) {
+            return mark(cut.from()).map(m -> "at mark " + m + ": ").orElse("at ")
+                    + cut.from().format(units);
+        }
+        String places = Figures.bare(cut.from(), units) + " to " + cut.to().format(units);
+        Optional<Integer> first = mark(cut.from());
+        Optional<Integer> last = mark(cut.to());
+        return first.isPresent() && last.isPresent()
+                ? "mark %d to %d: %s".formatted(first.get(), last.get(), places)
+                : places;
+    }
+
+    private Optional<Integer> mark(Length place) {
+        for (int i = 0; i < marks.size(); i++) {
+            if (marks.get(i).place().minus(place).abs().mm() < 1e-6) {
+                return Optional.of(i);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static String capital(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+}

@@ -1,0 +1,83 @@
+package turnalike.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import turnalike.job.Job;
+import turnalike.job.Plan;
+import turnalike.pattern.Warning;
+import turnalike.turning.SpeedRange;
+import turnalike.turning.Turning;
+import turnalike.turning.Whip;
+import turnalike.units.Speed;
+import turnalike.units.UnitSystem;
+
+/** What a plan says of turning, as the card of the order of cuts shows it. */
+final class TurningFacts {
+    private TurningFacts() {}
+
+    static CutCardContent content(Plan plan) {
+        Job job = plan.job();
+        return new CutCardContent(
+                job.title(),
+                "%s: marks are numbered from 0 at the drive end"
+                        .formatted(job.pattern().name()),
+                job.units(),
+                job.pattern(),
+                facts(plan),
+                plan.turning().cuts(),
+                cautions(plan.turning()));
+    }
+
+    private static List<BenchCardContent.Fact> facts(Plan plan) {
+        Turning turning = plan.turning();
+        UnitSystem units = plan.job().units();
+        List<BenchCardContent.Fact> out = new ArrayList<>();
+        out.add(speed(
+                "round, no faster than",
+                turning.speeds().turning(),
+                turning.speeds().turningSteps()));
+        out.add(speed(
+                "roughing, no faster than",
+                turning.speeds().roughing(),
+                turning.speeds().roughingSteps()));
+        turning.whip().ifPresent(whip -> out.add(steady(whip, units)));
+        return out;
+    }
+
+    private static BenchCardContent.Fact speed(String name, SpeedRange range, List<Speed> steps) {
+        String own = steps.isEmpty()
+                ? String.format(
+                        Locale.ROOT,
+                        "from %.0f; %.1f m/s at the widest",
+                        range.from().rpm(),
+                        range.to().surfaceMetresPerSecond(range.diameter()))
+                : (steps.size() == 1 ? "lathe step " : "lathe steps ")
+                        + steps.stream()
+                                .map(step -> String.format(Locale.ROOT, "%.0f", step.rpm()))
+                                .collect(Collectors.joining(", "));
+        return new BenchCardContent.Fact(
+                name, String.format(Locale.ROOT, "%.0f rpm", range.to().rpm()), own);
+    }
+
+    private static BenchCardContent.Fact steady(Whip whip, UnitSystem units) {
+        return new BenchCardContent.Fact(
+                "a steady helps most at",
+                whip.steady().format(units),
+                String.format(
+                        Locale.ROOT,
+                        "%s; whips at %.0f rpm",
+                        whip.steady().format(units.other()),
+                        whip.first().rpm()));
+    }
+
+    private static List<String> cautions(Turning turning) {
+        return turning.cautions().stream().map(TurningFacts::sentence).toList();
+    }
+
+    private static String sentence(Warning caution) {
+        String where = caution.where();
+        return where.substring(0, 1).toUpperCase(Locale.ROOT) + where.substring(1) + ": " + caution.what() + ".";
+    }
+}
