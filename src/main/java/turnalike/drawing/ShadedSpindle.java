@@ -26,16 +26,15 @@ public final class ShadedSpindle {
      */
     public static Svg svg(Outline outline, String title, Length width, Length tallest) {
         if (width.mm() <= 20 || !tallest.isPositive()) {
-            throw new IllegalArgumentException(
-                    "no room for a piece in %s × %s mm".formatted(width.mm(), tallest.mm()));
+            throw new IllegalArgumentException("no room for a piece in %s × %s mm".formatted(width.mm(), tallest.mm()));
         }
         double radius = outline.largestRadius().mm();
         double length = outline.length().mm();
         double scale = Math.min((width.mm() - 2 * SIDE_MM) / length, tallest.mm() / (2 * radius));
         double height = 2 * scale * radius + 2 * SIDE_MM;
-        double left = (width.mm() - scale * length) / 2 - scale * outline.start().mm();
-        List<Shape> body =
-                new TurnedBody(outline, new TurnedBody.Spot(left, height / 2), 1, 0, scale, BANDS).shapes();
+        double left =
+                (width.mm() - scale * length) / 2 - scale * outline.start().mm();
+        List<Shape> body = new TurnedBody(outline, new TurnedBody.Spot(left, height / 2), 1, 0, scale, BANDS).shapes();
         return new Svg(width, Length.ofMm(height), title, body);
     }
 }

@@ -84,7 +84,7 @@ public final class Sharing {
     /** Whether the machine that serves is the one that asks. */
     boolean isHost(Context ctx) {
         try {
-            return host.test(InetAddress.getByName(ctx.req().getRemoteAddr()));
+            return host.test(InetAddress.getByName(ctx.ip()));
         } catch (UnknownHostException strange) {
             return false;
         }
