@@ -6,7 +6,12 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 import turnalike.cli.Program;
+import turnalike.cli.Serving;
+import turnalike.job.kept.JobStore;
+import turnalike.web.FirstJobs;
+import turnalike.web.Site;
 
 /** The program's entrance. */
 public final class Main {
@@ -18,8 +23,36 @@ public final class Main {
         Locale.setDefault(Locale.ROOT);
         PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
-        int code = Program.run(List.of(arguments), out, err);
+        int code = Program.run(List.of(arguments), out, err, new Pages());
         out.flush();
         System.exit(code);
+    }
+
+    /** The page of {@code web}, for the command line. */
+    private static final class Pages implements Serving {
+        @Override
+        public Page open(int port, JobStore jobs, Consumer<Exception> faults) throws PortTaken {
+            try {
+                Site site = Site.start(port, jobs, faults);
+                return new Page() {
+                    @Override
+                    public String address() {
+                        return site.address();
+                    }
+
+                    @Override
+                    public void close() {
+                        site.close();
+                    }
+                };
+            } catch (Site.PortTaken taken) {
+                throw new PortTaken(taken);
+            }
+        }
+
+        @Override
+        public void begin(JobStore jobs) {
+            FirstJobs.keep(jobs);
+        }
     }
 }

@@ -12,8 +12,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import turnalike.job.kept.JobStore;
 import turnalike.store.StoreFile;
-import turnalike.web.FirstJobs;
-import turnalike.web.Site;
 
 @Command(
         name = "serve",
@@ -55,6 +53,10 @@ final class ServeCommand implements Runnable {
         serve(spec.commandLine().getOut(), address -> {});
     }
 
+    private Serving serving() {
+        return Program.of(spec).serving();
+    }
+
     private interface Opening {
         void open(String address);
     }
@@ -73,9 +75,9 @@ final class ServeCommand implements Runnable {
     private void serve(Path store, boolean isNew, UntilStopped end, PrintWriter console, Opening opening) {
         Stores.with(() -> StoreFile.openOrMake(store, Stores.clock()), jobs -> {
             if (isNew) {
-                FirstJobs.keep(jobs);
+                serving().begin(jobs);
             }
-            try (Site site = start(jobs)) {
+            try (Serving.Page site = start(jobs)) {
                 console.println("Turnalike is at " + site.address() + " and keeps its jobs in " + store
                         + ". Stop it with Ctrl-C.");
                 Stores.note(console, jobs.notes());
@@ -94,11 +96,11 @@ final class ServeCommand implements Runnable {
         err.flush();
     }
 
-    private Site start(JobStore jobs) {
+    private Serving.Page start(JobStore jobs) {
         OptionalInt asked = port.map(OptionalInt::of).orElse(OptionalInt.empty());
         try {
-            return Site.start(asked.orElse(USUAL_PORT), jobs, this::fault);
-        } catch (Site.PortTaken taken) {
+            return serving().open(asked.orElse(USUAL_PORT), jobs, this::fault);
+        } catch (Serving.PortTaken taken) {
             if (asked.isPresent()) {
                 throw UserError.of(
                         "--port",
@@ -107,8 +109,8 @@ final class ServeCommand implements Runnable {
             }
         }
         try {
-            return Site.start(0, jobs, this::fault);
-        } catch (Site.PortTaken none) {
+            return serving().open(0, jobs, this::fault);
+        } catch (Serving.PortTaken none) {
             throw UserError.of("network", "no port of this machine can be opened", "check what keeps programs from it");
         }
     }
