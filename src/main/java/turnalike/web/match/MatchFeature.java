@@ -10,11 +10,15 @@ import turnalike.job.SetMatch;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
+import turnalike.sheets.SetRecord;
+import turnalike.sheets.SetRecordContent;
 import turnalike.units.Problem;
 import turnalike.web.Addressed;
 import turnalike.web.Asked;
 import turnalike.web.Feature;
 import turnalike.web.Pages;
+import turnalike.web.Papers;
+import turnalike.web.Refusal;
 
 /** The set chosen and placed. */
 public final class MatchFeature implements Feature {
@@ -40,6 +44,7 @@ public final class MatchFeature implements Feature {
         routes.get(MATCH, this::show);
         routes.post(MATCH, this::longer);
         routes.post(MATCH + "/stop", this::stop);
+        routes.get(MATCH + "/set-record/{paper}", this::recordSheet);
         routes.sse(MATCH + "/progress", this::progress);
     }
 
@@ -90,5 +95,15 @@ public final class MatchFeature implements Feature {
         }
         client.sendEvent("done", "done");
         client.close();
+    }
+
+    /** The set that is shown, to be printed; there is none while it is still looked for. */
+    private void recordSheet(Context ctx) {
+        KeptJob kept = Addressed.job(ctx, store);
+        SetRecordContent content = new MatchView(kept, List.of(), searches.find(kept))
+                .shown()
+                .flatMap(MatchView.Shown::record)
+                .orElseThrow(() -> Refusal.notFound("that set"));
+        Papers.send(ctx, SetRecord.of(content, Papers.at(ctx)));
     }
 }

@@ -16,10 +16,12 @@ import turnalike.job.WheelSet;
 import turnalike.job.kept.KeptJob;
 import turnalike.match.Candidate;
 import turnalike.pieces.Piece;
+import turnalike.sheets.SetRecordContent;
 import turnalike.units.Length;
 import turnalike.units.Problem;
 import turnalike.units.Working;
 import turnalike.web.Addressed;
+import turnalike.web.Papers;
 
 /**
  * The set as the page shows it.
@@ -52,7 +54,7 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
 
     /** What was found, as it is shown. */
     public Optional<Shown> shown() {
-        return search.flatMap(Search::found).map(set -> set.match(new Showing()));
+        return search.flatMap(Search::found).map(set -> set.match(new Showing(title())));
     }
 
     /**
@@ -64,6 +66,7 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
      * @param statements how good it is, a sentence each
      * @param spares the pieces left over
      * @param notes what to know before believing it
+     * @param record the same to be printed and handed over; empty where there are no places
      */
     public record Shown(
             String picture,
@@ -72,7 +75,8 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
             List<String> statements,
             List<String> spares,
             List<String> notes,
-            List<Working> workings) {
+            List<Working> workings,
+            Optional<SetRecordContent> record) {
         public Shown {
             places = List.copyOf(places);
             statements = List.copyOf(statements);
@@ -84,6 +88,12 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
 
     private static final class Showing implements SetMatch.Cases<Shown> {
         private static final Length WIDE = Length.ofMm(150);
+
+        private final String title;
+
+        Showing(String title) {
+            this.title = title;
+        }
 
         @Override
         public Shown wheel(WheelSet set) {
@@ -116,7 +126,8 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
                     statements,
                     spares,
                     set.warnings(),
-                    set.workings());
+                    set.workings(),
+                    Optional.of(SetRecordContent.ofWheel(title, Papers.today(), drawing)));
         }
 
         @Override
@@ -133,8 +144,17 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
             statements.add(String.format(
                     Locale.ROOT, "Neighbours differ by %.4g in all; %s.", placement.totalDifference(), sure));
             next(set).ifPresent(statements::add);
-            String picture = new RowDrawing(places).svg(Length.ofMm(230)).inline();
-            return new Shown(picture, "", places, statements, labels(set.spares()), set.warnings(), set.workings());
+            RowDrawing drawing = new RowDrawing(places);
+            return new Shown(
+                    drawing.svg(Length.ofMm(230)).inline(),
+                    "",
+                    places,
+                    statements,
+                    labels(set.spares()),
+                    set.warnings(),
+                    set.workings(),
+                    Optional.of(SetRecordContent.ofRow(
+                            title, Papers.today(), drawing, placement.totalDifference(), labels(set.spares()))));
         }
 
         @Override
@@ -153,7 +173,15 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
                     set.grouping().totalDifference(),
                     sure));
             next(set).ifPresent(statements::add);
-            return new Shown("", "", List.of(), statements, labels(set.spares()), set.warnings(), set.workings());
+            return new Shown(
+                    "",
+                    "",
+                    List.of(),
+                    statements,
+                    labels(set.spares()),
+                    set.warnings(),
+                    set.workings(),
+                    Optional.empty());
         }
 
         private static List<String> labels(List<Piece> pieces) {
