@@ -4,9 +4,17 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Consumer;
 import turnalike.cli.Program;
+import turnalike.cli.Serving;
+import turnalike.job.kept.JobStore;
+import turnalike.web.FirstJobs;
+import turnalike.web.Site;
+import turnalike.web.lan.Sharing;
 
 /** The program's entrance. */
 public final class Main {
@@ -18,8 +26,43 @@ public final class Main {
         Locale.setDefault(Locale.ROOT);
         PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
-        int code = Program.run(List.of(arguments), out, err);
+        int code = Program.run(List.of(arguments), out, err, new Pages());
         out.flush();
         System.exit(code);
+    }
+
+    /** The page of {@code web}, for the command line. */
+    private static final class Pages implements Serving {
+        @Override
+        public Page open(Reach reach, JobStore jobs, Consumer<Exception> faults) throws PortTaken {
+            Optional<Sharing> sharing = reach.shared()
+                    .map(shared -> Sharing.of(shared.devices(), Clock.systemDefaultZone(), shared.code()));
+            try {
+                Site site = Site.start(new Site.Reach(reach.port(), sharing), jobs, faults);
+                return new Page() {
+                    @Override
+                    public String address() {
+                        return site.address();
+                    }
+
+                    @Override
+                    public List<String> otherAddresses() {
+                        return site.otherAddresses();
+                    }
+
+                    @Override
+                    public void close() {
+                        site.close();
+                    }
+                };
+            } catch (Site.PortTaken taken) {
+                throw new PortTaken(taken);
+            }
+        }
+
+        @Override
+        public void begin(JobStore jobs) {
+            FirstJobs.keep(jobs);
+        }
     }
 }

@@ -63,6 +63,21 @@ public final class Program implements Runnable {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
+    private final Serving serving;
+
+    private Program(Serving serving) {
+        this.serving = serving;
+    }
+
+    /** The program that a command is part of. */
+    static Program of(CommandSpec spec) {
+        return (Program) spec.root().userObject();
+    }
+
+    Serving serving() {
+        return serving;
+    }
+
     /** The version the jar was built with. */
     static final class Version implements CommandLine.IVersionProvider {
         @Override
@@ -78,9 +93,13 @@ public final class Program implements Runnable {
         ServeCommand.open(spec);
     }
 
-    /** Runs one command and returns its exit code; nothing it does ends the process or prints a stack trace. */
-    public static int run(List<String> arguments, PrintStream out, PrintStream err) {
-        Program program = new Program();
+    /**
+     * Runs one command and returns its exit code; nothing it does ends the process or prints a stack trace.
+     *
+     * @param serving the page, for the command that serves it
+     */
+    public static int run(List<String> arguments, PrintStream out, PrintStream err, Serving serving) {
+        Program program = new Program(serving);
         CommandLine line = new CommandLine(program)
                 .setOut(new PrintWriter(out, true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(err, true, StandardCharsets.UTF_8))

@@ -12,10 +12,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import turnalike.job.kept.JobStore;
 import turnalike.store.StoreFile;
-import turnalike.web.FirstJobs;
-import turnalike.web.Site;
-import turnalike.web.lan.LocalNetwork;
-import turnalike.web.lan.Sharing;
 
 @Command(
         name = "serve",
@@ -63,6 +59,10 @@ final class ServeCommand implements Runnable {
         serve(spec.commandLine().getOut(), address -> {});
     }
 
+    private Serving serving() {
+        return Program.of(spec).serving();
+    }
+
     private interface Opening {
         void open(String address);
     }
@@ -81,15 +81,13 @@ final class ServeCommand implements Runnable {
     private void serve(Path store, boolean isNew, UntilStopped end, PrintWriter console, Opening opening) {
         Stores.with(() -> StoreFile.openOrMake(store, Stores.clock()), jobs -> {
             if (isNew) {
-                FirstJobs.keep(jobs);
+                serving().begin(jobs);
             }
-            try (Site site = start(jobs, store)) {
+            try (Serving.Page site = start(jobs, store)) {
                 console.println("Turnalike is at " + site.address() + " and keeps its jobs in " + store
                         + ". Stop it with Ctrl-C.");
                 if (lan) {
-                    LocalNetwork.addresses()
-                            .forEach(each ->
-                                    console.println("On another device: http://%s:%d/".formatted(each, site.port())));
+                    site.otherAddresses().forEach(each -> console.println("On another device: " + each));
                     console.println("What passes over the network is not encrypted: share only on one you trust.");
                 }
                 Stores.note(console, jobs.notes());
@@ -101,9 +99,9 @@ final class ServeCommand implements Runnable {
         });
     }
 
-    private Sharing sharing(Path storeFile) {
+    private Serving.Shared shared(Path storeFile) {
         Path devices = storeFile.resolveSibling(storeFile.getFileName() + ".devices");
-        return Sharing.of(devices, Stores.clock(), code -> {
+        return new Serving.Shared(devices, code -> {
             PrintWriter console = spec.commandLine().getOut();
             console.println(
                     "Pairing code for the next device: %s %s".formatted(code.substring(0, 3), code.substring(3)));
@@ -118,12 +116,12 @@ final class ServeCommand implements Runnable {
         err.flush();
     }
 
-    private Site start(JobStore jobs, Path storeFile) {
-        Optional<Sharing> sharing = lan ? Optional.of(sharing(storeFile)) : Optional.empty();
+    private Serving.Page start(JobStore jobs, Path storeFile) {
+        Optional<Serving.Shared> shared = lan ? Optional.of(shared(storeFile)) : Optional.empty();
         OptionalInt asked = port.map(OptionalInt::of).orElse(OptionalInt.empty());
         try {
-            return Site.start(new Site.Reach(asked.orElse(USUAL_PORT), sharing), jobs, this::fault);
-        } catch (Site.PortTaken taken) {
+            return serving().open(new Serving.Reach(asked.orElse(USUAL_PORT), shared), jobs, this::fault);
+        } catch (Serving.PortTaken taken) {
             if (asked.isPresent()) {
                 throw UserError.of(
                         "--port",
@@ -132,8 +130,8 @@ final class ServeCommand implements Runnable {
             }
         }
         try {
-            return Site.start(new Site.Reach(0, sharing), jobs, this::fault);
-        } catch (Site.PortTaken none) {
+            return serving().open(new Serving.Reach(0, shared), jobs, this::fault);
+        } catch (Serving.PortTaken none) {
             throw UserError.of("network", "no port of this machine can be opened", "check what keeps programs from it");
         }
     }

@@ -13,10 +13,15 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
 
 /** Touches what a command touches, so that the start script can have its classes made ready once. */
 @Command(name = "warm-up", hidden = true, description = "Used by the start script.")
 final class WarmUpCommand implements Runnable {
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
     @Override
     public void run() {
         try {
@@ -37,14 +42,17 @@ final class WarmUpCommand implements Runnable {
     }
 
     /** The store's classes too: a log from the bench should answer at once. */
-    private static void keepAndLog(Path folder) {
+    private void keepAndLog(Path folder) {
         String store = folder.resolve("warm-up.db").toString();
+        Serving serving = Program.of(spec).serving();
         ByteArrayOutputStream said = new ByteArrayOutputStream();
         PrintStream out = new PrintStream(said, true, StandardCharsets.UTF_8);
-        Program.run(List.of("keep", folder.resolve("fair-wheel.job.json").toString(), "--store", store), out, out);
+        Program.run(
+                List.of("keep", folder.resolve("fair-wheel.job.json").toString(), "--store", store), out, out, serving);
         Matcher id = Pattern.compile("as job (\\S+)\\.").matcher(said.toString(StandardCharsets.UTF_8));
         if (id.find()) {
-            Program.run(List.of("log", id.group(1), "--store", store, "--piece", "1", "--mass", "141"), out, out);
+            Program.run(
+                    List.of("log", id.group(1), "--store", store, "--piece", "1", "--mass", "141"), out, out, serving);
         }
     }
 }

@@ -43,9 +43,11 @@ public final class Site implements AutoCloseable {
     private static final String EVERYWHERE = "0.0.0.0";
 
     private final Javalin server;
+    private final Opened opened;
 
-    private Site(Javalin server) {
+    private Site(Javalin server, Opened opened) {
         this.server = server;
+        this.opened = opened;
     }
 
     /** Thrown when nobody can be served at that port. */
@@ -112,7 +114,7 @@ public final class Site implements AutoCloseable {
             throw new PortTaken(taken);
         }
         opened.port = server.port();
-        return new Site(server);
+        return new Site(server, opened);
     }
 
     /** The port is known only when it is open. */
@@ -194,6 +196,11 @@ public final class Site implements AutoCloseable {
     /** What to open in a browser. */
     public String address() {
         return "http://localhost:" + port() + "/";
+    }
+
+    /** What to open on other devices; empty when it is not shared. */
+    public List<String> otherAddresses() {
+        return opened.shared ? opened.addresses() : List.of();
     }
 
     @Override

@@ -11,9 +11,24 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import turnalike.job.kept.JobStore;
 
 /** What a run of the command line left: its exit code and both streams. */
 record Ran(int code, String out, String err) {
+    /** Serving never ends by itself, so a test of it runs a process. */
+    private static final Serving NO_PAGE = new Serving() {
+        @Override
+        public Page open(Reach reach, JobStore jobs, Consumer<Exception> faults) {
+            throw new IllegalStateException("no page is served in a test's own process");
+        }
+
+        @Override
+        public void begin(JobStore jobs) {
+            throw new IllegalStateException("no page is served in a test's own process");
+        }
+    };
+
     /** In this process: quick. */
     static Ran here(String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -21,7 +36,8 @@ record Ran(int code, String out, String err) {
         int code = Program.run(
                 List.of(arguments),
                 new PrintStream(out, true, StandardCharsets.UTF_8),
-                new PrintStream(err, true, StandardCharsets.UTF_8));
+                new PrintStream(err, true, StandardCharsets.UTF_8),
+                NO_PAGE);
         return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 

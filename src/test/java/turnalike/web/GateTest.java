@@ -138,7 +138,14 @@ class GateTest {
     @Test
     void more_than_a_megabyte_is_not_taken_whatever_it_says_of_its_length() throws Exception {
         String large = "x".repeat(1_200_000);
-        assertThat(served.post("/jobs", "units=" + large).statusCode()).isEqualTo(413);
+        int jobs = jobs();
+        try {
+            assertThat(served.post("/jobs", "units=" + large).statusCode()).isEqualTo(413);
+        } catch (IOException cutOff) {
+            // The server may hang up before all is sent; then there is no answer to read.
+            assertThat(cutOff).hasMessageNotContaining("timed out");
+        }
+        assertThat(jobs()).isEqualTo(jobs);
         StringBuilder chunked = new StringBuilder("""
                 POST /jobs HTTP/1.1
                 Host: localhost:%1$d

@@ -176,6 +176,34 @@ class PagesTest {
     }
 
     @Test
+    void chart_and_record_are_handed_out_as_pdf() throws Exception {
+        served.get(demo + "/match");
+        for (String file : List.of(
+                "/pieces/control-chart/a4.pdf?column=mass_g",
+                "/pieces/control-chart/letter.pdf?column=length",
+                "/match/set-record-a4.pdf",
+                "/match/set-record-us-letter.pdf")) {
+            HttpResponse<String> answer = served.get(demo + file);
+            assertThat(answer.statusCode()).as(file).isEqualTo(200);
+            assertThat(answer.body()).startsWith("%PDF-");
+        }
+        assertThat(served.get(demo + "/pieces/control-chart/a5.pdf").statusCode())
+                .isEqualTo(404);
+        assertThat(served.get(demo + "/pieces/control-chart/a4.pdf?column=d9").statusCode())
+                .isEqualTo(404);
+    }
+
+    @Test
+    void a_heavy_piece_is_told_how_it_comes_to_weight() throws Exception {
+        String much = served.get(demo + "/pieces?piece=6").body();
+        assertThat(much)
+                .contains("Bring it to weight")
+                .contains("Piece 6 weighs 148.9 g")
+                .contains("Turn another");
+        assertThat(served.get(demo + "/pieces?piece=12").body()).contains("Weigh between cuts");
+    }
+
+    @Test
     void a_job_without_a_frame_says_what_is_in_the_way() throws Exception {
         String page =
                 served.get("/jobs/" + served.job("New job").text() + "/match").body();

@@ -19,11 +19,15 @@ import turnalike.pieces.Column;
 import turnalike.pieces.Piece;
 import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
+import turnalike.pieces.control.ControlChart;
+import turnalike.sheets.ControlSheet;
+import turnalike.sheets.Paper;
 import turnalike.units.Problem;
 import turnalike.web.Addressed;
 import turnalike.web.Asked;
 import turnalike.web.Feature;
 import turnalike.web.Pages;
+import turnalike.web.Papers;
 import turnalike.web.Refusal;
 
 /** The pieces' table and everything that adds to it. */
@@ -45,6 +49,7 @@ public final class PiecesFeature implements Feature {
         routes.post(PIECES + "/table", this::table);
         routes.post(PIECES + "/remove", this::remove);
         routes.get(PIECES + "/pieces.csv", this::csv);
+        routes.get(PIECES + "/control-chart/{paper}", this::chartSheet);
     }
 
     private void show(Context ctx, int status, Entry entry) {
@@ -161,5 +166,18 @@ public final class PiecesFeature implements Feature {
         ctx.header("Content-Disposition", "attachment; filename=\"pieces.csv\"")
                 .contentType("text/csv; charset=utf-8")
                 .result(PiecesFile.format(pieces, kept.text().job().units()));
+    }
+
+    private void chartSheet(Context ctx) {
+        KeptJob kept = Addressed.job(ctx, store);
+        PiecesView view = new PiecesView(
+                kept,
+                Entry.of(kept, Optional.empty()),
+                Asked.query(ctx, "column").orElse("mass_g"));
+        Paper paper = Papers.at(ctx);
+        ControlChart chart = view.controlChart().orElseThrow(() -> Refusal.notFound("that chart"));
+        ControlSheet.Heading heading = new ControlSheet.Heading(
+                "%s: %s".formatted(view.title(), view.column()), Papers.today(), view.unit(), view.column());
+        Papers.send(ctx, ControlSheet.of(chart, heading, view.findings(), paper));
     }
 }

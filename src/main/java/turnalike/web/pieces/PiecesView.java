@@ -172,6 +172,21 @@ public final class PiecesView {
         return LengthText.printMm(length, 4).text().replace(" mm", "");
     }
 
+    /** How the piece in the form is brought to weight, if it is one that is kept. */
+    public Optional<MendWords.Told> mend() {
+        return MendWords.of(kept, entry.label());
+    }
+
+    /** The chart itself, to be printed. */
+    Optional<ControlChart> controlChart() {
+        return chart;
+    }
+
+    /** The unit of the charted column. */
+    String unit() {
+        return column.startsWith("mass") ? "g" : "mm";
+    }
+
     /** The columns a chart can be made of. */
     public List<String> columns() {
         return measured().stream().map(Column::format).toList();
@@ -183,9 +198,8 @@ public final class PiecesView {
 
     /** The control chart, or nothing. */
     public String chart() {
-        String unit = column.startsWith("mass") ? "g" : "mm";
         return chart.map(made -> ControlChartDrawing.svg(
-                                made, "%s, %s".formatted(title(), column), unit, Length.ofMm(230), Length.ofMm(110))
+                                made, "%s, %s".formatted(title(), column), unit(), Length.ofMm(230), Length.ofMm(110))
                         .inline())
                 .orElse("");
     }
