@@ -5,6 +5,7 @@ import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -36,7 +37,7 @@ public final class Main {
         @Override
         public Page open(Reach reach, JobStore jobs, Consumer<Exception> faults) throws PortTaken {
             Optional<Sharing> sharing = reach.shared()
-                    .map(shared -> Sharing.of(shared.devices(), Clock.systemDefaultZone(), shared.code()));
+                    .map(shared -> Sharing.of(shared.devices(), Clock.system(ZoneId.systemDefault()), shared.code()));
             try {
                 Site site = Site.start(new Site.Reach(reach.port(), sharing), jobs, faults);
                 return new Page() {
