@@ -15,6 +15,8 @@ final class PatternFamilies {
     /** A family of patterns with a name a report can print. */
     enum Family {
         INCH_MEMBERS,
+        /** The same to the middle of the piece, and back again: most turnings repeat their details. */
+        MIRRORED_INCH_MEMBERS,
         MM_MEMBERS,
         INCH_GRID,
         MM_TENTHS
@@ -25,6 +27,13 @@ final class PatternFamilies {
             case INCH_MEMBERS -> {
                 NavigableSet<Integer> places =
                         members(count, random, MEMBER_SIXTEENTHS.length, i -> MEMBER_SIXTEENTHS[i] * 2);
+                yield scaled(places, SIXTEENTH_MM / 2);
+            }
+            case MIRRORED_INCH_MEMBERS -> {
+                NavigableSet<Integer> half =
+                        members(count / 2 + 1, random, MEMBER_SIXTEENTHS.length, i -> MEMBER_SIXTEENTHS[i] * 2);
+                NavigableSet<Integer> places = new TreeSet<>(half);
+                half.forEach(place -> places.add(2 * half.last() - place));
                 yield scaled(places, SIXTEENTH_MM / 2);
             }
             case MM_MEMBERS -> {
