@@ -58,6 +58,9 @@ public final class JobFeature implements Feature {
         routes.get(JOB, ctx -> show(ctx, 200, kept(ctx), Attempt.NONE, member(ctx)));
         routes.get(JOB + "/settings", this::settings);
         routes.get(JOB + "/look", this::look);
+        routes.get(
+                JOB + "/version",
+                ctx -> ctx.result(Integer.toString(kept(ctx).times().steps())));
         routes.get(JOB + "/job.json", this::jobFile);
         routes.get(JOB + "/whole.json", this::wholeJob);
         routes.post(JOB + "/undo", ctx -> step(ctx, "undo", store::undo));
@@ -287,9 +290,10 @@ public final class JobFeature implements Feature {
     }
 
     private static double widthMm(Context ctx) {
-        double px = Asked.number(Asked.query(ctx, "w").or(() -> Asked.field(ctx, "w")))
-                .map(Integer::doubleValue)
-                .orElse(USUAL_WIDTH_PX);
+        Optional<String> told = Asked.query(ctx, "w")
+                .or(() -> Asked.field(ctx, "w"))
+                .or(() -> Optional.ofNullable(ctx.cookie("turnalike-room")));
+        double px = Asked.number(told).map(Integer::doubleValue).orElse(USUAL_WIDTH_PX);
         return Math.max(NARROWEST_PX, Math.min(WIDEST_PX, px)) * Length.MM_PER_INCH / 96;
     }
 
