@@ -17,6 +17,7 @@ import turnalike.job.kept.JobStore;
 import turnalike.job.kept.StoreTrouble;
 import turnalike.units.Problem;
 import turnalike.web.help.HelpFeature;
+import turnalike.web.job.EditFeature;
 import turnalike.web.job.JobFeature;
 import turnalike.web.job.Plans;
 import turnalike.web.jobs.JobsFeature;
@@ -62,6 +63,7 @@ public final class Site implements AutoCloseable {
                 assets,
                 new JobsFeature(store, pages),
                 new JobFeature(store, pages, plans),
+                new EditFeature(store, pages, plans),
                 new PiecesFeature(store, pages),
                 new MatchFeature(store, pages),
                 new SheetsFeature(store, pages, plans),
