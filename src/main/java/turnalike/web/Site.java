@@ -21,6 +21,7 @@ import turnalike.job.kept.StoreTrouble;
 import turnalike.units.Problem;
 import turnalike.web.bench.BenchFeature;
 import turnalike.web.help.HelpFeature;
+import turnalike.web.job.EditFeature;
 import turnalike.web.job.JobFeature;
 import turnalike.web.job.Plans;
 import turnalike.web.jobs.JobsFeature;
@@ -92,6 +93,7 @@ public final class Site implements AutoCloseable {
                 new JobsFeature(store, pages),
                 new JobFeature(store, pages, plans),
                 new TurningFeature(store, pages, plans),
+                new EditFeature(store, pages, plans),
                 new PiecesFeature(store, pages),
                 new MatchFeature(store, pages),
                 new SheetsFeature(store, pages, plans),

@@ -13,7 +13,17 @@
     return lathe ? Math.floor(lathe.clientWidth) : 0;
   };
 
+  /** The room a drawing will have on a job's page, told to the server with the next page, so that it need not be drawn twice. */
+  const tellRoom = () => {
+    const wide = root.clientWidth;
+    const expected = room() || Math.floor(wide - 2 * Math.min(32, Math.max(12, wide * 0.02)) - 18);
+    document.cookie = `turnalike-room=${Math.max(620, Math.min(2400, expected))}; path=/; max-age=31536000; samesite=strict`;
+  };
+
+  let turn = 0;
+  let shown = 0;
   document.addEventListener("htmx:configRequest", (event) => {
+    event.detail.turn = ++turn;
     event.detail.headers["X-Turnalike-Token"] = token();
     if (room()) event.detail.parameters["w"] = String(Math.max(620, Math.min(2400, room())));
   });
@@ -48,7 +58,9 @@
     detail.shouldSwap = false;
     const text = detail.serverResponse;
     const came = Number((/data-version="(\d+)"/.exec(text) || [])[1] || 0);
-    if (came < Number(now.dataset.version)) return;
+    const here = Number(now.dataset.version);
+    if (came < here || (came === here && detail.requestConfig.turn < shown)) return;
+    shown = detail.requestConfig.turn;
     keepTyped(now, detail.requestConfig);
     const active = document.activeElement;
     const at = active && active.id && now.contains(active) ? { id: active.id, from: active.selectionStart, to: active.selectionEnd } : null;
@@ -66,7 +78,8 @@
       if (typeof at.from === "number") back.setSelectionRange(at.from, at.to);
     }
     document.querySelector(".lathe").scrollLeft = scrolled;
-    htmx.process(fresh);
+    // One by one: asked for all of it, htmx would look through every line of the drawing too.
+    for (const active of fresh.querySelectorAll("[hx-get], [hx-post]")) htmx.process(active);
     for (const id of opened) {
       const box = document.getElementById(id);
       if (box) box.open = true;
@@ -207,11 +220,24 @@
   let waiting = 0;
   window.addEventListener("resize", () => {
     clearTimeout(waiting);
-    waiting = setTimeout(fit, 200);
+    waiting = setTimeout(() => {
+      fit();
+      tellRoom();
+    }, 200);
   });
   document.addEventListener("DOMContentLoaded", () => {
     show();
     fit();
+    tellRoom();
+  });
+
+  // ---- coming back to a page that was left open: what others did meanwhile is shown, unless something is half typed here
+  window.addEventListener("focus", async () => {
+    const now = work();
+    if (!now || [...now.querySelectorAll("input[id], textarea[id]")].some(isDirty)) return;
+    const answer = await fetch(`${now.dataset.address}/version`).catch(() => null);
+    const version = answer && answer.ok ? Number(await answer.text()) : 0;
+    if (version > Number(work().dataset.version)) select(work().dataset.selected);
   });
 
   document.addEventListener("keydown", (event) => {

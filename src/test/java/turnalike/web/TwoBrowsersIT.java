@@ -64,6 +64,10 @@ class TwoBrowsersIT {
             assertThat(Written.member(text, 3)).containsEntry("crown", "1 7/16");
             other.locator("#undo").click();
             assertThat(other.locator("#f-crown")).hasValue("1 5/16");
+
+            // Coming back to the page shows it.
+            one.evaluate("window.dispatchEvent(new Event('focus'))");
+            assertThat(one.locator("#f-crown")).hasValue("1 5/16");
         }
     }
 }

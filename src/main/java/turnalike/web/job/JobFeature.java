@@ -2,268 +2,53 @@ package turnalike.web.job;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.Handler;
-import io.javalin.http.HttpStatus;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
-import java.util.function.IntFunction;
-import java.util.stream.Stream;
 import turnalike.job.Plan;
-import turnalike.job.edit.Carried;
-import turnalike.job.edit.JobEdit;
-import turnalike.job.edit.MemberEdit;
-import turnalike.job.edit.MemberKind;
-import turnalike.job.edit.RunMirrored;
-import turnalike.job.edit.UnitsChange;
-import turnalike.job.kept.Change;
-import turnalike.job.kept.Edit;
-import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
-import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
-import turnalike.job.kept.Step;
-import turnalike.units.Length;
-import turnalike.units.Problem;
-import turnalike.units.UnitSystem;
 import turnalike.web.Addressed;
-import turnalike.web.Asked;
 import turnalike.web.Feature;
 import turnalike.web.Pages;
 import turnalike.web.Refusal;
 
-/** One job's page and every edit of its text. */
+/** One job's page, and what of it can be looked at or carried away. */
 public final class JobFeature implements Feature {
     private static final String JOB = Addressed.JOB;
-    private static final String MEMBER = JOB + "/member/{number}";
-
-    /** What a page without a script is drawn for; narrower screens scroll the drawing. */
-    private static final double USUAL_WIDTH_PX = 1120;
 
     private final JobStore store;
     private final Pages pages;
     private final Plans plans;
+    private final JobShow show;
 
     public JobFeature(JobStore store, Pages pages, Plans plans) {
         this.store = store;
         this.pages = pages;
         this.plans = plans;
+        this.show = new JobShow(pages, plans);
     }
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get(JOB, ctx -> show(ctx, 200, kept(ctx), Attempt.NONE, member(ctx)));
+        routes.get(JOB, ctx -> show.page(ctx, 200, kept(ctx), Attempt.NONE, JobShow.member(ctx)));
         routes.get(JOB + "/settings", this::settings);
         routes.get(JOB + "/look", this::look);
+        routes.get(
+                JOB + "/version",
+                ctx -> ctx.result(Integer.toString(kept(ctx).times().steps())));
         routes.get(JOB + "/job.json", this::jobFile);
         routes.get(JOB + "/whole.json", this::wholeJob);
-        routes.post(JOB + "/undo", ctx -> step(ctx, "undo", store::undo));
-        routes.post(JOB + "/redo", ctx -> step(ctx, "redo", store::redo));
-        routes.post(JOB + "/fields", this::fields);
-        routes.post(JOB + "/units", this::units);
-        routes.post(JOB + "/mirror", ctx -> edit(ctx, new RunMirrored(), "job", Map.of(), member(ctx)));
-        routes.post(MEMBER, this::sizes);
-        routes.post(MEMBER + "/insert", this::insert);
-        routes.post(MEMBER + "/turn", deed(ctx -> new MemberEdit.Turn(kind(ctx))));
-        routes.post(
-                MEMBER + "/boundary",
-                deed(ctx -> new MemberEdit.Boundary(Asked.field(ctx, "length").orElse(""))));
-        routes.post(MEMBER + "/mirror", deed(ctx -> new MemberEdit.Mirror()));
-        routes.post(MEMBER + "/copy", deed(ctx -> new MemberEdit.Copy(), number -> number + 1));
-        routes.post(MEMBER + "/remove", deed(ctx -> new MemberEdit.Remove()));
-        routes.post(MEMBER + "/left", deed(ctx -> new MemberEdit.Move(-1), number -> number - 1));
-        routes.post(MEMBER + "/right", deed(ctx -> new MemberEdit.Move(1), number -> number + 1));
-    }
-
-    private interface Deed {
-        MemberEdit.Deed of(Context ctx);
-    }
-
-    private Handler deed(Deed deed) {
-        return deed(deed, number -> number);
-    }
-
-    /** @param selects the member that is selected after it */
-    private Handler deed(Deed deed, IntFunction<Integer> selects) {
-        return ctx -> {
-            int number = Asked.pathNumber(ctx, "number");
-            edit(ctx, new MemberEdit(number, deed.of(ctx)), "member", Map.of(), selects.apply(number));
-        };
-    }
-
-    private void insert(Context ctx) {
-        int number = Asked.pathNumber(ctx, "number");
-        boolean after = Asked.field(ctx, "side").filter("after"::equals).isPresent();
-        MemberEdit.Insert insert = new MemberEdit.Insert(kind(ctx), after);
-        edit(ctx, new MemberEdit(number, insert), "member", Map.of(), after ? number + 1 : number);
-    }
-
-    private static MemberKind kind(Context ctx) {
-        return Asked.field(ctx, "kind")
-                .flatMap(MemberKind::find)
-                .orElseThrow(() -> Refusal.of(422, "kind", "is none we know", "choose one of the list"));
-    }
-
-    private void sizes(Context ctx) {
-        int number = Asked.pathNumber(ctx, "number");
-        Map<String, String> values = fields(ctx, MemberForm.FIELDS);
-        edit(ctx, new MemberEdit(number, new MemberEdit.Sizes(values)), "member", values, number);
-    }
-
-    private void fields(Context ctx) {
-        Map<String, String> values = fields(ctx, JobForm.FIELDS);
-        edit(ctx, JobEdit.fields(values), "job", values, member(ctx));
-    }
-
-    private void units(Context ctx) {
-        UnitSystem units = Asked.field(ctx, "units")
-                .flatMap(UnitSystem::find)
-                .orElseThrow(() -> Refusal.of(422, "units", "are none we know", "choose in or mm"));
-        edit(ctx, new UnitsChange(units), "job", Map.of(), member(ctx));
-    }
-
-    private static Map<String, String> fields(Context ctx, Set<String> known) {
-        Map<String, String> out = new LinkedHashMap<>();
-        for (String name : known) {
-            Asked.field(ctx, name).ifPresent(value -> out.put(name, value));
-        }
-        return out;
-    }
-
-    /** Keeps the edit, or shows what is wrong with it beside what was typed. */
-    private void edit(Context ctx, JobEdit edit, String form, Map<String, String> typed, int selected) {
-        Before before = new Before();
-        try {
-            Step step = store.edit(id(ctx), made(ctx, edit, before)).orElseThrow(() -> Refusal.notFound("that job"));
-            done(ctx, after(before.kept.orElseThrow(), step), selected);
-        } catch (Refusal refused) {
-            KeptJob kept = before.kept.orElseThrow(() -> refused);
-            show(ctx, refused.status(), kept, new Attempt(form, typed, refused.problems()), selected);
-        } catch (Unchanged nothingToDo) {
-            done(ctx, before.kept.orElseThrow(), selected);
-        }
-    }
-
-    /** The job as it stood when an edit's turn came; nobody else changed it until the edit was made or refused. */
-    private static final class Before {
-        private Optional<KeptJob> kept = Optional.empty();
-    }
-
-    /** The edit as it is made when its turn comes; the job it is then made to is put into {@code before}. */
-    private Function<KeptJob, Edit> made(Context ctx, JobEdit edit, Before before) {
-        // Asked before the edit's turn, since the history cannot be read within it; who edits in between is noticed all
-        // the same.
-        JobText seen = seen(ctx);
-        return kept -> {
-            before.kept = Optional.of(kept);
-            return made(kept, edit, seen);
-        };
-    }
-
-    /** The job after an edit of its text, without asking the store for what is known. */
-    private static KeptJob after(KeptJob before, Step step) {
-        JobText text = before.text();
-        for (Change change : step.changes()) {
-            text = change instanceof Change.OfJob job ? job.text() : text;
-        }
-        KeptJob.Times times = new KeptJob.Times(before.times().made(), step.at(), step.number());
-        return new KeptJob(
-                before.id(), text, before.pieces(), before.photos(), times, Optional.of(step.what()), Optional.empty());
-    }
-
-    /** The edit comes to the text that stands: nothing is added to the history. */
-    private static final class Unchanged extends RuntimeException {
-        private static final long serialVersionUID = 1L;
-    }
-
-    private Edit made(KeptJob kept, JobEdit edit, JobText seen) {
-        Carried carried = Carried.over(edit, seen, kept.text());
-        JobEdit now = carried.edit().orElseThrow(() -> new Refusal(409, carried.problems()));
-        JobText.Read read = now.on(kept.text());
-        JobText made = read.text().orElseThrow(() -> new Refusal(422, read.problems()));
-        if (now.isNothing(kept.text(), made)) {
-            throw new Unchanged();
-        }
-        plans.ahead(made);
-        return Edit.of(now.what(kept.text()), Change.of(made));
-    }
-
-    /** The text the person was looking at: the one that stood at the version the form was made from. */
-    private JobText seen(Context ctx) {
-        KeptJob kept = kept(ctx);
-        int version = version(ctx).orElse(kept.times().steps());
-        if (version >= kept.times().steps()) {
-            return kept.text();
-        }
-        return store.give(kept.id()).stream()
-                .flatMap(given -> given.history().stream())
-                .filter(step -> step.number() <= version)
-                .flatMap(step -> step.changes().stream())
-                .flatMap(change -> change instanceof Change.OfJob job ? Stream.of(job.text()) : Stream.empty())
-                .reduce((earlier, later) -> later)
-                .orElse(kept.text());
-    }
-
-    private static Optional<Integer> version(Context ctx) {
-        return Asked.number(Asked.field(ctx, "version"));
-    }
-
-    /** Undo and redo take the last step of all, which may be another person's: then it is shown first. */
-    private void step(Context ctx, String word, Stepping stepping) {
-        KeptJob kept = kept(ctx);
-        if (version(ctx).orElse(kept.times().steps()) != kept.times().steps()) {
-            Optional<String> last = word.equals("undo") ? kept.undo() : kept.redo();
-            Problem problem = new Problem(
-                    word,
-                    "this was done meanwhile: " + last.orElse("nothing"),
-                    "press %s again if that is what you mean".formatted(word));
-            show(ctx, 409, kept, new Attempt("job", Map.of(), List.of(problem)), member(ctx));
-            return;
-        }
-        stepping.of(kept.id()); // empty when there is nothing to take back, and then nothing is shown to have changed
-        done(ctx, kept(ctx), member(ctx));
-    }
-
-    private interface Stepping {
-        void of(JobId id);
-    }
-
-    /** After an edit: the page anew for a browser, the changed part for a script. */
-    private void done(Context ctx, KeptJob kept, int selected) {
-        if (Pages.isPart(ctx)) {
-            show(ctx, 200, kept, Attempt.NONE, selected);
-        } else {
-            ctx.redirect("/jobs/%s?member=%d#member".formatted(id(ctx).text(), selected), HttpStatus.SEE_OTHER);
-        }
-    }
-
-    private void show(Context ctx, int status, KeptJob kept, Attempt attempt, int selected) {
-        Plan plan = plans.now(kept.text());
-        String template = Pages.isPart(ctx) ? "job/work.jte" : "job/page.jte";
-        JobView view = view(ctx, kept, plan, attempt, selected);
-        pages.show(ctx, status, template, view.title(), view);
-    }
-
-    private JobView view(Context ctx, KeptJob kept, Plan plan, Attempt attempt, int selected) {
-        int last = plan.job().pattern().members().size();
-        JobView.Glance glance = new JobView.Glance(Math.max(1, Math.min(last, selected)), widthMm(ctx));
-        return new JobView(kept, plan, plans.isFinal(kept.text(), plan), glance, attempt);
     }
 
     /** The settings after a longer search, to take the place of the first ones. */
     private void settings(Context ctx) {
         KeptJob kept = kept(ctx);
         Plan plan = plans.patient(kept.text());
-        JobView view = view(ctx, kept, plan, Attempt.NONE, member(ctx));
+        JobView view = show.view(ctx, kept, plan, Attempt.NONE, JobShow.member(ctx));
         pages.show(ctx, 200, "job/settings.jte", view.title(), view);
     }
 
     private void look(Context ctx) {
         KeptJob kept = kept(ctx);
-        JobView view = view(ctx, kept, plans.now(kept.text()), Attempt.NONE, member(ctx));
+        JobView view = show.view(ctx, kept, plans.now(kept.text()), Attempt.NONE, JobShow.member(ctx));
         pages.show(ctx, 200, Pages.isPart(ctx) ? "job/look.jte" : "job/lookpage.jte", view.title(), view);
     }
 
@@ -275,7 +60,7 @@ public final class JobFeature implements Feature {
         attachment(
                 ctx,
                 "whole.json",
-                store.give(id(ctx))
+                store.give(Addressed.id(ctx))
                         .orElseThrow(() -> Refusal.notFound("that job"))
                         .format());
     }
@@ -284,25 +69,6 @@ public final class JobFeature implements Feature {
         ctx.header("Content-Disposition", "attachment; filename=\"" + name + "\"")
                 .contentType("application/json; charset=utf-8")
                 .result(text);
-    }
-
-    private static double widthMm(Context ctx) {
-        double px = Asked.number(Asked.query(ctx, "w").or(() -> Asked.field(ctx, "w")))
-                .map(Integer::doubleValue)
-                .orElse(USUAL_WIDTH_PX);
-        return Math.max(NARROWEST_PX, Math.min(WIDEST_PX, px)) * Length.MM_PER_INCH / 96;
-    }
-
-    private static final double NARROWEST_PX = 620;
-    private static final double WIDEST_PX = 2400;
-
-    private static int member(Context ctx) {
-        return Asked.number(Asked.query(ctx, "member").or(() -> Asked.field(ctx, "member")))
-                .orElse(1);
-    }
-
-    private static JobId id(Context ctx) {
-        return Addressed.id(ctx);
     }
 
     private KeptJob kept(Context ctx) {

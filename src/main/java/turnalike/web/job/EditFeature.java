@@ -1,0 +1,227 @@
+package turnalike.web.job;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Handler;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.IntFunction;
+import java.util.stream.Stream;
+import turnalike.job.edit.Carried;
+import turnalike.job.edit.JobEdit;
+import turnalike.job.edit.MemberEdit;
+import turnalike.job.edit.MemberKind;
+import turnalike.job.edit.RunMirrored;
+import turnalike.job.edit.UnitsChange;
+import turnalike.job.kept.Change;
+import turnalike.job.kept.Edit;
+import turnalike.job.kept.JobId;
+import turnalike.job.kept.JobStore;
+import turnalike.job.kept.JobText;
+import turnalike.job.kept.KeptJob;
+import turnalike.job.kept.Step;
+import turnalike.units.Problem;
+import turnalike.units.UnitSystem;
+import turnalike.web.Addressed;
+import turnalike.web.Asked;
+import turnalike.web.Feature;
+import turnalike.web.Pages;
+import turnalike.web.Refusal;
+
+/** Every edit of one job's text, with its undo and redo. */
+public final class EditFeature implements Feature {
+    private static final String JOB = Addressed.JOB;
+    private static final String MEMBER = JOB + "/member/{number}";
+
+    private final JobStore store;
+    private final Plans plans;
+    private final JobShow show;
+
+    public EditFeature(JobStore store, Pages pages, Plans plans) {
+        this.store = store;
+        this.plans = plans;
+        this.show = new JobShow(pages, plans);
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.post(JOB + "/undo", ctx -> step(ctx, "undo", store::undo));
+        routes.post(JOB + "/redo", ctx -> step(ctx, "redo", store::redo));
+        routes.post(JOB + "/fields", this::fields);
+        routes.post(JOB + "/units", this::units);
+        routes.post(JOB + "/mirror", ctx -> edit(ctx, new RunMirrored(), "job", Map.of(), JobShow.member(ctx)));
+        routes.post(MEMBER, this::sizes);
+        routes.post(MEMBER + "/insert", this::insert);
+        routes.post(MEMBER + "/turn", deed(ctx -> new MemberEdit.Turn(kind(ctx))));
+        routes.post(
+                MEMBER + "/boundary",
+                deed(ctx -> new MemberEdit.Boundary(Asked.field(ctx, "length").orElse(""))));
+        routes.post(MEMBER + "/mirror", deed(ctx -> new MemberEdit.Mirror()));
+        routes.post(MEMBER + "/copy", deed(ctx -> new MemberEdit.Copy(), number -> number + 1));
+        routes.post(MEMBER + "/remove", deed(ctx -> new MemberEdit.Remove()));
+        routes.post(MEMBER + "/left", deed(ctx -> new MemberEdit.Move(-1), number -> number - 1));
+        routes.post(MEMBER + "/right", deed(ctx -> new MemberEdit.Move(1), number -> number + 1));
+    }
+
+    private interface Deed {
+        MemberEdit.Deed of(Context ctx);
+    }
+
+    private Handler deed(Deed deed) {
+        return deed(deed, number -> number);
+    }
+
+    /** @param selects the member that is selected after it */
+    private Handler deed(Deed deed, IntFunction<Integer> selects) {
+        return ctx -> {
+            int number = Asked.pathNumber(ctx, "number");
+            edit(ctx, new MemberEdit(number, deed.of(ctx)), "member", Map.of(), selects.apply(number));
+        };
+    }
+
+    private void insert(Context ctx) {
+        int number = Asked.pathNumber(ctx, "number");
+        boolean after = Asked.field(ctx, "side").filter("after"::equals).isPresent();
+        MemberEdit.Insert insert = new MemberEdit.Insert(kind(ctx), after);
+        edit(ctx, new MemberEdit(number, insert), "member", Map.of(), after ? number + 1 : number);
+    }
+
+    private static MemberKind kind(Context ctx) {
+        return Asked.field(ctx, "kind")
+                .flatMap(MemberKind::find)
+                .orElseThrow(() -> Refusal.of(422, "kind", "is none we know", "choose one of the list"));
+    }
+
+    private void sizes(Context ctx) {
+        int number = Asked.pathNumber(ctx, "number");
+        Map<String, String> values = fields(ctx, MemberForm.FIELDS);
+        edit(ctx, new MemberEdit(number, new MemberEdit.Sizes(values)), "member", values, number);
+    }
+
+    private void fields(Context ctx) {
+        Map<String, String> values = fields(ctx, JobForm.FIELDS);
+        edit(ctx, JobEdit.fields(values), "job", values, JobShow.member(ctx));
+    }
+
+    private void units(Context ctx) {
+        UnitSystem units = Asked.field(ctx, "units")
+                .flatMap(UnitSystem::find)
+                .orElseThrow(() -> Refusal.of(422, "units", "are none we know", "choose in or mm"));
+        edit(ctx, new UnitsChange(units), "job", Map.of(), JobShow.member(ctx));
+    }
+
+    private static Map<String, String> fields(Context ctx, Set<String> known) {
+        Map<String, String> out = new LinkedHashMap<>();
+        for (String name : known) {
+            Asked.field(ctx, name).ifPresent(value -> out.put(name, value));
+        }
+        return out;
+    }
+
+    /** Keeps the edit, or shows what is wrong with it beside what was typed. */
+    private void edit(Context ctx, JobEdit edit, String form, Map<String, String> typed, int selected) {
+        Before before = new Before();
+        try {
+            Step step = store.edit(Addressed.id(ctx), made(ctx, edit, before))
+                    .orElseThrow(() -> Refusal.notFound("that job"));
+            show.done(ctx, after(before.kept.orElseThrow(), step), selected);
+        } catch (Refusal refused) {
+            KeptJob kept = before.kept.orElseThrow(() -> refused);
+            show.page(ctx, refused.status(), kept, new Attempt(form, typed, refused.problems()), selected);
+        } catch (Unchanged nothingToDo) {
+            show.done(ctx, before.kept.orElseThrow(), selected);
+        }
+    }
+
+    /** The job as it stood when an edit's turn came; nobody else changed it until the edit was made or refused. */
+    private static final class Before {
+        private Optional<KeptJob> kept = Optional.empty();
+    }
+
+    /** The edit as it is made when its turn comes; the job it is then made to is put into {@code before}. */
+    private Function<KeptJob, Edit> made(Context ctx, JobEdit edit, Before before) {
+        // Asked before the edit's turn, since the history cannot be read within it; who edits in between is noticed all
+        // the same.
+        JobText seen = seen(ctx);
+        return kept -> {
+            before.kept = Optional.of(kept);
+            return made(kept, edit, seen);
+        };
+    }
+
+    /** The job after an edit of its text, without asking the store for what is known. */
+    private static KeptJob after(KeptJob before, Step step) {
+        JobText text = before.text();
+        for (Change change : step.changes()) {
+            text = change instanceof Change.OfJob job ? job.text() : text;
+        }
+        KeptJob.Times times = new KeptJob.Times(before.times().made(), step.at(), step.number());
+        return new KeptJob(
+                before.id(), text, before.pieces(), before.photos(), times, Optional.of(step.what()), Optional.empty());
+    }
+
+    /** The edit comes to the text that stands: nothing is added to the history. */
+    private static final class Unchanged extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+    }
+
+    private Edit made(KeptJob kept, JobEdit edit, JobText seen) {
+        Carried carried = Carried.over(edit, seen, kept.text());
+        JobEdit now = carried.edit().orElseThrow(() -> new Refusal(409, carried.problems()));
+        JobText.Read read = now.on(kept.text());
+        JobText made = read.text().orElseThrow(() -> new Refusal(422, read.problems()));
+        if (now.isNothing(kept.text(), made)) {
+            throw new Unchanged();
+        }
+        plans.ahead(made);
+        return Edit.of(now.what(kept.text()), Change.of(made));
+    }
+
+    /** The text the person was looking at: the one that stood at the version the form was made from. */
+    private JobText seen(Context ctx) {
+        KeptJob kept = kept(ctx);
+        int version = version(ctx).orElse(kept.times().steps());
+        if (version >= kept.times().steps()) {
+            return kept.text();
+        }
+        return store.give(kept.id()).stream()
+                .flatMap(given -> given.history().stream())
+                .filter(step -> step.number() <= version)
+                .flatMap(step -> step.changes().stream())
+                .flatMap(change -> change instanceof Change.OfJob job ? Stream.of(job.text()) : Stream.empty())
+                .reduce((earlier, later) -> later)
+                .orElse(kept.text());
+    }
+
+    private static Optional<Integer> version(Context ctx) {
+        return Asked.number(Asked.field(ctx, "version"));
+    }
+
+    /** Undo and redo take the last step of all, which may be another person's: then it is shown first. */
+    private void step(Context ctx, String word, Stepping stepping) {
+        KeptJob kept = kept(ctx);
+        if (version(ctx).orElse(kept.times().steps()) != kept.times().steps()) {
+            Optional<String> last = word.equals("undo") ? kept.undo() : kept.redo();
+            Problem problem = new Problem(
+                    word,
+                    "this was done meanwhile: " + last.orElse("nothing"),
+                    "press %s again if that is what you mean".formatted(word));
+            show.page(ctx, 409, kept, new Attempt("job", Map.of(), List.of(problem)), JobShow.member(ctx));
+            return;
+        }
+        stepping.of(kept.id()); // empty when there is nothing to take back, and then nothing is shown to have changed
+        show.done(ctx, kept(ctx), JobShow.member(ctx));
+    }
+
+    private interface Stepping {
+        void of(JobId id);
+    }
+
+    private KeptJob kept(Context ctx) {
+        return Addressed.job(ctx, store);
+    }
+}

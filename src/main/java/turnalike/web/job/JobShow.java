@@ -1,0 +1,63 @@
+package turnalike.web.job;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.Optional;
+import turnalike.job.Plan;
+import turnalike.job.kept.KeptJob;
+import turnalike.units.Length;
+import turnalike.web.Asked;
+import turnalike.web.Pages;
+
+/** How one job's page is shown: which member is selected, how wide the drawing is, the page or its changed part. */
+final class JobShow {
+    /** What a page without a script is drawn for; narrower screens scroll the drawing. */
+    private static final double USUAL_WIDTH_PX = 1120;
+
+    private static final double NARROWEST_PX = 620;
+    private static final double WIDEST_PX = 2400;
+
+    private final Pages pages;
+    private final Plans plans;
+
+    JobShow(Pages pages, Plans plans) {
+        this.pages = pages;
+        this.plans = plans;
+    }
+
+    /** After an edit: the page anew for a browser, the changed part for a script. */
+    void done(Context ctx, KeptJob kept, int selected) {
+        if (Pages.isPart(ctx)) {
+            page(ctx, 200, kept, Attempt.NONE, selected);
+        } else {
+            ctx.redirect("/jobs/%s?member=%d#member".formatted(kept.id().text(), selected), HttpStatus.SEE_OTHER);
+        }
+    }
+
+    void page(Context ctx, int status, KeptJob kept, Attempt attempt, int selected) {
+        Plan plan = plans.now(kept.text());
+        String template = Pages.isPart(ctx) ? "job/work.jte" : "job/page.jte";
+        JobView view = view(ctx, kept, plan, attempt, selected);
+        pages.show(ctx, status, template, view.title(), view);
+    }
+
+    JobView view(Context ctx, KeptJob kept, Plan plan, Attempt attempt, int selected) {
+        int last = plan.job().pattern().members().size();
+        JobView.Glance glance = new JobView.Glance(Math.max(1, Math.min(last, selected)), widthMm(ctx));
+        return new JobView(kept, plan, plans.isFinal(kept.text(), plan), glance, attempt);
+    }
+
+    private static double widthMm(Context ctx) {
+        Optional<String> told = Asked.query(ctx, "w")
+                .or(() -> Asked.field(ctx, "w"))
+                .or(() -> Optional.ofNullable(ctx.cookie("turnalike-room")));
+        double px = Asked.number(told).map(Integer::doubleValue).orElse(USUAL_WIDTH_PX);
+        return Math.max(NARROWEST_PX, Math.min(WIDEST_PX, px)) * Length.MM_PER_INCH / 96;
+    }
+
+    /** The member that is asked for, from 1; the first when none is. */
+    static int member(Context ctx) {
+        return Asked.number(Asked.query(ctx, "member").or(() -> Asked.field(ctx, "member")))
+                .orElse(1);
+    }
+}
