@@ -22,6 +22,7 @@ import turnalike.units.Problem;
 import turnalike.web.bench.BenchFeature;
 import turnalike.web.help.HelpFeature;
 import turnalike.web.job.EditFeature;
+import turnalike.web.job.FileFeature;
 import turnalike.web.job.JobFeature;
 import turnalike.web.job.Plans;
 import turnalike.web.jobs.JobsFeature;
@@ -94,6 +95,7 @@ public final class Site implements AutoCloseable {
                 new JobFeature(store, pages, plans),
                 new TurningFeature(store, pages, plans),
                 new EditFeature(store, pages, plans),
+                new FileFeature(store, pages),
                 new PiecesFeature(store, pages),
                 new MatchFeature(store, pages),
                 new SheetsFeature(store, pages, plans),

@@ -3,8 +3,12 @@ package turnalike.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.net.URLEncoder;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -64,5 +68,34 @@ class HandOverTest {
         assertThat(get("/sheets/checking-template-a4.pdf").body()).startsWith("%PDF-");
         assertThat(get("/sheets/other.dxf").statusCode()).isEqualTo(404);
         assertThat(get("/sheets/..%2f..%2fpasswd.dxf").statusCode()).isIn(400, 404);
+    }
+
+    private String version() throws IOException, InterruptedException {
+        Matcher version = Pattern.compile("name=\"version\" value=\"(\\d+)\"").matcher(get("/file").body());
+        assertThat(version.find()).isTrue();
+        return version.group(1);
+    }
+
+    private HttpResponse<String> keep(String text, String version) throws IOException, InterruptedException {
+        return served.post(
+                "/jobs/" + served.demo().text() + "/file",
+                "version=" + version + "&text=" + URLEncoder.encode(text, StandardCharsets.UTF_8));
+    }
+
+    @Test
+    void the_job_file_itself_is_changed_as_text_and_undone() throws Exception {
+        String text = served.store().find(served.demo()).orElseThrow().text().text();
+        String pinned = text.replace("\"count\": 14", "\"settings\": {\"pin\": [\"1\"]}, \"count\": 14");
+        String version = version();
+        assertThat(keep(pinned, version).statusCode()).isEqualTo(303);
+        assertThat(served.store().find(served.demo()).orElseThrow().text().text()).isEqualTo(pinned);
+        HttpResponse<String> late = keep(text, version);
+        assertThat(late.statusCode()).isEqualTo(409);
+        assertThat(late.body()).contains("the job was changed since this text was read");
+        HttpResponse<String> wrong = keep(text.replace("\"count\": 14", "\"count\": -1"), version());
+        assertThat(wrong.statusCode()).isEqualTo(422);
+        assertThat(wrong.body()).contains("count: was -1", "\"count\": -1");
+        served.store().undo(served.demo());
+        assertThat(served.store().find(served.demo()).orElseThrow().text().text()).isEqualTo(text);
     }
 }

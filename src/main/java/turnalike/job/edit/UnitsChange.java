@@ -40,7 +40,12 @@ public record UnitsChange(UnitSystem units) implements JobEdit {
             "hub_radius",
             "counterweight_radius",
             "rim_radius",
-            "seat_depths");
+            "seat_depths",
+            "hole",
+            "mark_limit",
+            "pin",
+            "forbid",
+            "at");
 
     static boolean isLength(String key) {
         return LENGTHS.contains(key);

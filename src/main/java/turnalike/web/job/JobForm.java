@@ -43,16 +43,23 @@ public final class JobForm {
             new Row("Tolerances", "tolerances.diameter", "A diameter", Look.LENGTH, "left empty: 0.4 mm"),
             new Row("Tolerances", "tolerances.mass_pct", "Weights of a set, %", Look.NUMBER, "left empty: 2"),
             new Row("Tolerances", "tolerances.scale_g", "The scale shows, g", Look.NUMBER, "left empty: 0.1"),
+            new Row("Tolerances", "tolerances.mark_limit", "What a mark may collect", Look.LENGTH, "left empty: three steps"),
             new Row("Allowances", "allowances.sizing", "Sized over by", Look.LENGTH, "left empty: none"),
             new Row("Allowances", "allowances.sanding", "Sanding takes", Look.LENGTH, "left empty: none"),
             new Row("Allowances", "allowances.milling", "Milling, each face", Look.LENGTH, "left empty: the usual"),
             new Row("Allowances", "allowances.trimming", "Trimming, each end", Look.LENGTH, "left empty: the usual"),
+            new Row("Turning", "turning.max_rpm", "Lathe's fastest, rpm", Look.NUMBER, "left empty: any"),
+            new Row("Turning", "turning.force_n", "Tool pushes with, N", Look.NUMBER, "left empty: 20, a light cut"),
+            new Row("Turning", "turning.tailstock_force_n", "Tailstock presses with, N", Look.NUMBER, ""),
+            new Row("Turning", "wood.moe_mpa", "Wood's stiffness, MPa", Look.NUMBER, "left empty: the handbook's"),
             new Row("Frame", "frame.kind", "Goes into", Look.CHOICE, "left empty: no frame"),
             new Row("Frame", "frame.places", "Places", Look.NUMBER, "of a wheel, a row, or one group of legs"),
             new Row("Frame", "frame.groups", "Groups of legs", Look.NUMBER, ""),
             new Row("Frame", "frame.hub_radius", "Hub radius", Look.LENGTH, "a wheel's; to the shoulder"),
             new Row("Frame", "frame.tenon_at", "End in the hub", Look.CHOICE, ""),
-            new Row("Frame", "frame.counterweight_radius", "Counterweight radius", Look.LENGTH, ""));
+            new Row("Frame", "frame.counterweight_radius", "Counterweight radius", Look.LENGTH, ""),
+            new Row("Frame", "frame.rpm", "Will turn at, rpm", Look.NUMBER, "for information"),
+            new Row("Frame", "frame.seen_from", "Seen from", Look.CHOICE, "left empty: the start"));
 
     /** What may be sent; anything else is passed over. */
     static final Set<String> FIELDS = ROWS.stream().map(Row::name).collect(Collectors.toUnmodifiableSet());
@@ -60,7 +67,8 @@ public final class JobForm {
     private static final Map<String, List<String>> CHOICES = Map.of(
             "pattern.stock.section", List.of("square", "round"),
             "frame.kind", List.of("", "wheel", "row", "legs"),
-            "frame.tenon_at", List.of("", "start", "end"));
+            "frame.tenon_at", List.of("", "start", "end"),
+            "frame.seen_from", List.of("", "start", "end"));
 
     private JobForm() {}
 
@@ -68,8 +76,9 @@ public final class JobForm {
     private static boolean belongs(String name, String kind) {
         return switch (name) {
             case "frame.places" -> !kind.isEmpty();
+            case "frame.seen_from" -> kind.equals("row");
             case "frame.groups" -> kind.equals("legs");
-            case "frame.hub_radius", "frame.tenon_at", "frame.counterweight_radius" -> kind.equals("wheel");
+            case "frame.hub_radius", "frame.tenon_at", "frame.counterweight_radius", "frame.rpm" -> kind.equals("wheel");
             default -> true;
         };
     }

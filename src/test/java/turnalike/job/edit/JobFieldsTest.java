@@ -89,6 +89,34 @@ class JobFieldsTest {
         assertThat(back.job()).isEqualTo(demo().job());
     }
 
+    /** Bare numbers under every key that holds a length. */
+    @Test
+    void other_units_change_no_length_whatever_key_it_stands_under() {
+        JobText inch = JobText.read("""
+                {"format": "turnalike-job", "version": 1, "units": "in", "counterweight_radius": 14,
+                 "pattern": {"stock": {"section": "square", "size": 2, "length": 9},
+                  "members": [{"kind": "tenon", "length": 1, "diameter": 0.75, "hole": 0.76, "chamfer": 0.0625},
+                   {"kind": "bead", "length": 1, "root": 1, "crown": 1.5}, {"kind": "cove", "length": 1, "rim": 1.25, "bottom": 1},
+                   {"kind": "swell", "length": 2, "from": 1, "middle": 1.5, "to": 1}, {"kind": "square", "length": 1, "side": 1.5},
+                   {"kind": "curve", "points": [[0, 1], [1, 1.25], [2, 1]]}]},
+                 "wood": {"density_kg_m3": 650}, "checks": [{"name": "neck", "at": 2.5}],
+                 "tolerances": {"mark": 0.015625, "mark_limit": 0.0625, "diameter": 0.015625},
+                 "allowances": {"sizing": 0.03125, "sanding": 0.01, "milling": 0.0625, "trimming": 0.5},
+                 "settings": {"pin": [1], "forbid": [0.25]},
+                 "frame": {"kind": "wheel", "places": 2, "hub_radius": 2.25, "seat_depths": [0, 0.125],
+                  "rocking": {"period_s": 6, "rim_mass_g": 2000, "rim_radius": 16, "rests_at_deg": 10}}}
+                """).text().orElseThrow();
+        Job before = inch.job();
+        Job after = new UnitsChange(UnitSystem.METRIC).on(inch).text().orElseThrow().job();
+        assertThat(after.units()).isEqualTo(UnitSystem.METRIC);
+        assertThat(after.pattern()).isEqualTo(before.pattern());
+        assertThat(after.checks()).isEqualTo(before.checks());
+        assertThat(after.tolerances()).isEqualTo(before.tolerances());
+        assertThat(after.cutting()).isEqualTo(before.cutting());
+        assertThat(after.wishes()).isEqualTo(before.wishes());
+        assertThat(after.frame()).isEqualTo(before.frame());
+    }
+
     @Test
     void a_run_turned_twice_is_the_run() {
         JobText once = new RunMirrored().on(demo()).text().orElseThrow();

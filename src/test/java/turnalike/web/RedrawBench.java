@@ -1,27 +1,24 @@
 package turnalike.web;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
 import com.microsoft.playwright.Page;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobText;
 
 /**
  * From an edit to the whole page redrawn and laid out, in a real browser, with a pattern of 40 members. The aim is 95 of 100 edits within
- * 50 ms on an idle machine; what else a machine does can only make it slower, so the test asks for five times that, and a failure shows all
- * that was measured.
+ * 50 ms; what else a machine does can only make it slower, so run it on an idle one.
  */
-class RedrawIT {
-    private static final int EDITS = 60;
+final class RedrawBench {
+    private static final int EDITS = 100;
+    private static final int WARMING = 60;
     private static final double AIM_MS = 50;
 
-    @TempDir
-    private Path folder;
+    private RedrawBench() {}
 
     /** Forty members of several kinds, each a little different, so that their marks are no pattern of their own. */
     private static JobText forty() {
@@ -45,8 +42,8 @@ class RedrawIT {
         return JobText.read(json).text().orElseThrow();
     }
 
-    @Test
-    void an_edit_is_redrawn_within_the_time_a_person_takes_for_at_once() throws Exception {
+    public static void main(String[] arguments) throws Exception {
+        Path folder = Files.createTempDirectory("turnalike-redraw");
         try (Served served = Served.in(folder);
                 Browser browser = Browser.open()) {
             JobId job = served.store().keep(forty());
@@ -65,24 +62,27 @@ class RedrawIT {
                       field.dispatchEvent(new Event("change", { bubbles: true }));
                     })
                     """);
-            for (int i = 0; i < 20; i++) {
+            for (int i = 0; i < WARMING; i++) {
                 timed(page, i); // lets the server's compiler see the way first
             }
-            List<Double> times = IntStream.range(20, 20 + EDITS)
+            List<Double> times = IntStream.range(WARMING, WARMING + EDITS)
                     .mapToObj(i -> timed(page, i))
                     .sorted()
                     .toList();
             double p95 = times.get((int) Math.ceil(0.95 * EDITS) - 1);
-            System.getLogger("redraw")
-                    .log(System.Logger.Level.DEBUG, "p50 {0} ms, p95 {1} ms", times.get(EDITS / 2), p95);
-            assertThat(p95)
-                    .as("median %.1f ms, all %s", times.get(EDITS / 2), times)
-                    .isLessThan(5 * AIM_MS);
+            System.out.printf(
+                    Locale.ROOT,
+                    "40 members, %d edits: median %.0f ms, p95 %.0f ms, %.1f times the aim of %.0f ms%n",
+                    EDITS,
+                    times.get(EDITS / 2),
+                    p95,
+                    p95 / AIM_MS,
+                    AIM_MS);
         }
     }
 
     private static double timed(Page page, int i) {
-        page.waitForTimeout(i < 20 ? 0 : 150); // a person does not type while the last picture is still being painted
+        page.waitForTimeout(i < WARMING ? 0 : 150); // a person does not type while the last picture is still being painted
         Object ms = page.evaluate("turnalikeTimed('%s')".formatted(30 + i * 0.05));
         return ((Number) ms).doubleValue();
     }
