@@ -2,6 +2,7 @@ package turnalike.pattern;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import turnalike.outline.Outline;
 import turnalike.outline.Section;
@@ -9,19 +10,46 @@ import turnalike.units.Length;
 import turnalike.units.Problem;
 
 /**
- * The master spindle: what every piece of the set copies.
- *
- * @param name the turner's name for it
- * @param stock the blank it is turned from
- * @param members the run, in order from the datum end; at least one
+ * The master spindle: what every piece of the set copies. A value: two are equal when their names, stocks and members are. Where its
+ * members stand is worked out once, since everything else asks for it again and again.
  */
-public record Pattern(String name, Stock stock, List<Member> members) {
-    public Pattern {
-        members = List.copyOf(members);
-        List<Problem> problems = problems(stock, members);
+public final class Pattern {
+    private final String name;
+    private final Stock stock;
+    private final List<Member> members;
+    private final List<Placed> placed;
+    private final Outline outline;
+
+    /**
+     * A pattern.
+     *
+     * @param name the turner's name for it
+     * @param stock the blank it is turned from
+     * @param members the run, in order from the datum end; at least one
+     * @throws IllegalArgumentException with the first of {@link #problems}
+     */
+    public Pattern(String name, Stock stock, List<Member> members) {
+        this.name = name;
+        this.stock = stock;
+        this.members = List.copyOf(members);
+        List<Problem> problems = problems(stock, this.members);
         if (!problems.isEmpty()) {
             throw new IllegalArgumentException(problems.get(0).line());
         }
+        this.placed = List.copyOf(placed(this.members));
+        this.outline = Outline.join(placed.stream().map(Placed::outline).toList());
+    }
+
+    public String name() {
+        return name;
+    }
+
+    public Stock stock() {
+        return stock;
+    }
+
+    public List<Member> members() {
+        return members;
     }
 
     /** Everything about the run as a whole that cannot exist: no members, one wider than the blank, a run longer than the stock. */
@@ -90,17 +118,16 @@ public record Pattern(String name, Stock stock, List<Member> members) {
 
     /** The members in their places. */
     public List<Placed> placed() {
-        return placed(members);
+        return placed;
     }
 
     /** The length of the run, which is the finished piece's; the stock may be longer. */
     public Length length() {
-        List<Placed> run = placed();
-        return run.get(run.size() - 1).end();
+        return placed.get(placed.size() - 1).end();
     }
 
     public Outline outline() {
-        return Outline.join(placed().stream().map(Placed::outline).toList());
+        return outline;
     }
 
     /**
@@ -143,5 +170,23 @@ public record Pattern(String name, Stock stock, List<Member> members) {
             turned.add(members.get(i).mirrored());
         }
         return new Pattern(name, stock, turned);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Pattern that
+                && that.name.equals(name)
+                && that.stock.equals(stock)
+                && that.members.equals(members);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, stock, members);
+    }
+
+    @Override
+    public String toString() {
+        return "Pattern[%s, %s, %s]".formatted(name, stock, members);
     }
 }
