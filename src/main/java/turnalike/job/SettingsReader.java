@@ -44,7 +44,8 @@ final class SettingsReader {
     static void obstacles(Pattern pattern, LayoutWishes wishes, Tolerances tolerances, Reading reading) {
         boolean anyOpening = wishes.pinned().isEmpty() && wishes.forbidden().isEmpty();
         if (anyOpening && tolerances.markLimit().compareTo(tolerances.mark()) >= 0) {
-            return; // each mark can be stepped from an end, so there is nothing to look for; a page reads its job at every edit
+            return; // each mark can be stepped from an end, so there is nothing to look for; a page reads its job at
+            // every edit
         }
         for (Problem problem : Dividers.obstacles(wishes.dividers(pattern.marks(), tolerances, reading.units()))) {
             reading.problem(problem);

@@ -71,7 +71,8 @@ class HandOverTest {
     }
 
     private String version() throws IOException, InterruptedException {
-        Matcher version = Pattern.compile("name=\"version\" value=\"(\\d+)\"").matcher(get("/file").body());
+        Matcher version = Pattern.compile("name=\"version\" value=\"(\\d+)\"")
+                .matcher(get("/file").body());
         assertThat(version.find()).isTrue();
         return version.group(1);
     }
@@ -88,7 +89,8 @@ class HandOverTest {
         String pinned = text.replace("\"count\": 14", "\"settings\": {\"pin\": [\"1\"]}, \"count\": 14");
         String version = version();
         assertThat(keep(pinned, version).statusCode()).isEqualTo(303);
-        assertThat(served.store().find(served.demo()).orElseThrow().text().text()).isEqualTo(pinned);
+        assertThat(served.store().find(served.demo()).orElseThrow().text().text())
+                .isEqualTo(pinned);
         HttpResponse<String> late = keep(text, version);
         assertThat(late.statusCode()).isEqualTo(409);
         assertThat(late.body()).contains("the job was changed since this text was read");
@@ -96,6 +98,7 @@ class HandOverTest {
         assertThat(wrong.statusCode()).isEqualTo(422);
         assertThat(wrong.body()).contains("count: was -1", "\"count\": -1");
         served.store().undo(served.demo());
-        assertThat(served.store().find(served.demo()).orElseThrow().text().text()).isEqualTo(text);
+        assertThat(served.store().find(served.demo()).orElseThrow().text().text())
+                .isEqualTo(text);
     }
 }

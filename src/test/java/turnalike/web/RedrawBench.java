@@ -82,7 +82,8 @@ final class RedrawBench {
     }
 
     private static double timed(Page page, int i) {
-        page.waitForTimeout(i < WARMING ? 0 : 150); // a person does not type while the last picture is still being painted
+        page.waitForTimeout(
+                i < WARMING ? 0 : 150); // a person does not type while the last picture is still being painted
         Object ms = page.evaluate("turnalikeTimed('%s')".formatted(30 + i * 0.05));
         return ((Number) ms).doubleValue();
     }

@@ -82,7 +82,8 @@ public final class FileFeature implements Feature {
             throw Refusal.of(
                     409,
                     "job file",
-                    "the job was changed since this text was read, last by '%s'".formatted(kept.undo().orElse("an undo")),
+                    "the job was changed since this text was read, last by '%s'"
+                            .formatted(kept.undo().orElse("an undo")),
                     "look at the job in another window, bring that change into this text, and keep again");
         }
         return Edit.of("change the job file", Change.of(text));

@@ -43,7 +43,12 @@ public final class JobForm {
             new Row("Tolerances", "tolerances.diameter", "A diameter", Look.LENGTH, "left empty: 0.4 mm"),
             new Row("Tolerances", "tolerances.mass_pct", "Weights of a set, %", Look.NUMBER, "left empty: 2"),
             new Row("Tolerances", "tolerances.scale_g", "The scale shows, g", Look.NUMBER, "left empty: 0.1"),
-            new Row("Tolerances", "tolerances.mark_limit", "What a mark may collect", Look.LENGTH, "left empty: three steps"),
+            new Row(
+                    "Tolerances",
+                    "tolerances.mark_limit",
+                    "What a mark may collect",
+                    Look.LENGTH,
+                    "left empty: three steps"),
             new Row("Allowances", "allowances.sizing", "Sized over by", Look.LENGTH, "left empty: none"),
             new Row("Allowances", "allowances.sanding", "Sanding takes", Look.LENGTH, "left empty: none"),
             new Row("Allowances", "allowances.milling", "Milling, each face", Look.LENGTH, "left empty: the usual"),
@@ -78,7 +83,8 @@ public final class JobForm {
             case "frame.places" -> !kind.isEmpty();
             case "frame.seen_from" -> kind.equals("row");
             case "frame.groups" -> kind.equals("legs");
-            case "frame.hub_radius", "frame.tenon_at", "frame.counterweight_radius", "frame.rpm" -> kind.equals("wheel");
+            case "frame.hub_radius", "frame.tenon_at", "frame.counterweight_radius", "frame.rpm" ->
+                kind.equals("wheel");
             default -> true;
         };
     }

@@ -107,7 +107,8 @@ class JobFieldsTest {
                   "rocking": {"period_s": 6, "rim_mass_g": 2000, "rim_radius": 16, "rests_at_deg": 10}}}
                 """).text().orElseThrow();
         Job before = inch.job();
-        Job after = new UnitsChange(UnitSystem.METRIC).on(inch).text().orElseThrow().job();
+        Job after =
+                new UnitsChange(UnitSystem.METRIC).on(inch).text().orElseThrow().job();
         assertThat(after.units()).isEqualTo(UnitSystem.METRIC);
         assertThat(after.pattern()).isEqualTo(before.pattern());
         assertThat(after.checks()).isEqualTo(before.checks());
