@@ -1,5 +1,7 @@
 package turnalike.drawing;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -135,9 +137,17 @@ public final class ControlChartDrawing {
                 .toList();
     }
 
+    /** To nine figures: a difference of two readings is no finer, whatever its binary digits say. */
+    private static String figure(double value) {
+        return new BigDecimal(value)
+                .round(new MathContext(9))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
     private Place place(Plot plot, int index, double value, String how) {
         String piece = chart.points().get(index).piece();
-        String tip = "piece %s: %s%s%s".formatted(piece, value, unit.isBlank() ? "" : " " + unit.strip(), how);
+        String tip = "piece %s: %s%s%s".formatted(piece, figure(value), unit.isBlank() ? "" : " " + unit.strip(), how);
         return new Place(piece, plot.xMm(index + 1), plot.yMm(value), tip);
     }
 

@@ -16,6 +16,7 @@ import turnalike.pattern.Swell;
 import turnalike.pattern.Taper;
 import turnalike.pattern.Tenon;
 import turnalike.pattern.Vee;
+import turnalike.settings.Wrenches;
 
 /** With what, and how, each kind of member is cut. Common practice, no source. */
 final class DetailCuts implements Member.Cases<DetailCuts.Way> {
@@ -45,10 +46,14 @@ final class DetailCuts implements Member.Cases<DetailCuts.Way> {
 
     @Override
     public Way tenon(Tenon tenon) {
+        String wrench = Wrenches.forHole(tenon.hole().orElse(tenon.diameter())).stream()
+                .findFirst()
+                .map(each -> ", then a shaving at a time until a %s wrench just drops over".formatted(each.name()))
+                .orElse("");
         return new Way(
                 Tool.PARTING_TOOL,
-                "cut the tenon to the calipers, shoulder to end",
-                "try the fit in a bored scrap of the same wood first");
+                "cut the tenon to the calipers, shoulder to end" + wrench,
+                "stop the lathe before you try the wrench, and try the fit in a bored scrap of the same wood first");
     }
 
     @Override
