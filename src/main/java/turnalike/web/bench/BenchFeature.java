@@ -22,6 +22,7 @@ import turnalike.job.kept.Step;
 import turnalike.pieces.Column;
 import turnalike.pieces.Slip;
 import turnalike.units.Problem;
+import turnalike.web.Addressed;
 import turnalike.web.Asked;
 import turnalike.web.Feature;
 import turnalike.web.Pages;
@@ -30,7 +31,7 @@ import turnalike.web.job.Plans;
 
 /** The bench view of a job: its cuts one at a time, and the entry of each piece, kept once however often it is sent. */
 public final class BenchFeature implements Feature {
-    private static final String BENCH = "/jobs/{job}/bench";
+    private static final String BENCH = Addressed.JOB + "/bench";
     private static final String WORKER = "/turnalike/web/bench-worker.js";
 
     private final JobStore store;
@@ -52,7 +53,7 @@ public final class BenchFeature implements Feature {
     }
 
     private void show(Context ctx) {
-        KeptJob kept = kept(ctx);
+        KeptJob kept = Addressed.job(ctx, store);
         Plan plan = plans.patient(kept.text());
         pages.show(ctx, 200, "bench/page.jte", kept.text().job().title() + ", at the bench", new BenchView(kept, plan));
     }
@@ -70,7 +71,7 @@ public final class BenchFeature implements Feature {
 
     // One entry at a time: two sendings of one entry that cross must not both find it missing.
     private synchronized void log(Context ctx) {
-        JobId id = id(ctx);
+        JobId id = Addressed.id(ctx);
         BenchEntry entry = entry(ctx);
         if (listSteps(id).stream().anyMatch(step -> BenchEntry.isOf(step.what(), entry.serial()))) {
             answer(ctx, 200, "Piece %s was kept already.".formatted(entry.label()));
@@ -113,7 +114,7 @@ public final class BenchFeature implements Feature {
 
     /** Takes an entry back as long as nothing else was done since. */
     private synchronized void undo(Context ctx) {
-        JobId id = id(ctx);
+        JobId id = Addressed.id(ctx);
         String serial = serial(ctx);
         List<Step> steps = listSteps(id);
         boolean isLast = !steps.isEmpty()
@@ -138,15 +139,5 @@ public final class BenchFeature implements Feature {
 
     private List<Step> listSteps(JobId id) {
         return store.give(id).map(GivenJob::history).orElseThrow(() -> Refusal.notFound("that job"));
-    }
-
-    private static JobId id(Context ctx) {
-        return JobId.parse(ctx.pathParam("job")).fold(id -> id, (what, mend) -> {
-            throw Refusal.notFound("that job");
-        });
-    }
-
-    private KeptJob kept(Context ctx) {
-        return store.find(id(ctx)).orElseThrow(() -> Refusal.notFound("that job"));
     }
 }

@@ -10,6 +10,7 @@ import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
+import turnalike.web.Addressed;
 
 /** What the bench view shows of a job. */
 public record BenchView(KeptJob kept, Plan plan) {
@@ -26,11 +27,11 @@ public record BenchView(KeptJob kept, Plan plan) {
 
     /** Where the page and what it asks for are. */
     public String address() {
-        return "/jobs/%s/bench".formatted(kept.id().text());
+        return jobAddress() + "/bench";
     }
 
     public String jobAddress() {
-        return "/jobs/" + kept.id().text();
+        return Addressed.address(kept.id());
     }
 
     public String jobId() {
