@@ -41,11 +41,21 @@ record Ran(int code, String out, String err) {
         return new Ran(code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 
+    /** The Java that runs the tests, told to be quiet about the store's native library as the start script tells it. */
+    static List<String> java() {
+        List<String> command = new ArrayList<>(
+                List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString()));
+        if (Runtime.version().feature() >= 24) {
+            command.add("--illegal-native-access=allow");
+        }
+        return command;
+    }
+
     /** As its users run it: a process of its own on the packaged classes, in a folder. */
     static Ran asProcess(Path folder, String... arguments) throws IOException, InterruptedException {
         Path target = Path.of("target").toAbsolutePath();
-        List<String> command = new ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+        List<String> command = java();
+        command.addAll(List.of(
                 "-Djava.awt.headless=true",
                 "-XX:+UseSerialGC",
                 "-cp",

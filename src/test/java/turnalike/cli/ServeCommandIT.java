@@ -27,8 +27,8 @@ class ServeCommandIT {
 
     private Process started(String... arguments) throws IOException {
         Path target = Path.of("target").toAbsolutePath();
-        List<String> command = new java.util.ArrayList<>(List.of(
-                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+        List<String> command = Ran.java();
+        command.addAll(List.of(
                 "-XX:+UseSerialGC",
                 "-cp",
                 target.resolve("classes") + ":" + target.resolve("lib") + "/*",
