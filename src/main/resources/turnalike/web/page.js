@@ -50,32 +50,7 @@
       if (isDirty(field) && !sent) typed.set(field.id, field.value);
     }
   };
-  // What each part of the page was last sent as: a part that comes again as it stands is left standing, since laying it out anew takes longer
-  // than anything else. The forms' version changes with every edit and is put in by itself.
-  const sentAs = new WeakMap();
-  const fixed = (part) => part.outerHTML.replace(/name="version" value="\d+"/g, "");
-  const put = (now, text, sender) => {
-    const box = document.createElement("template");
-    box.innerHTML = text.slice(text.indexOf("<main"));
-    const next = box.content.firstElementChild;
-    const old = [...now.children];
-    const parts = [...next.children];
-    const alike = old.length === parts.length;
-    for (const part of parts) sentAs.set(part, fixed(part));
-    if (!alike) {
-      now.replaceWith(next);
-      return [next];
-    }
-    const changed = [];
-    parts.forEach((part, index) => {
-      if (!old[index].contains(sender) && sentAs.get(old[index]) === sentAs.get(part)) return;
-      old[index].replaceWith(part);
-      changed.push(part);
-    });
-    for (const { name, value } of next.attributes) now.setAttribute(name, value);
-    for (const field of now.querySelectorAll("input[name=version]")) field.value = next.dataset.version;
-    return changed;
-  };
+  // The page is put in place in one go, not through a copy: it is redrawn with every edit, and most of it is the drawing.
   document.addEventListener("htmx:beforeSwap", (event) => {
     const now = work();
     const detail = event.detail;
@@ -91,7 +66,8 @@
     const at = active && active.id && now.contains(active) ? { id: active.id, from: active.selectionStart, to: active.selectionEnd } : null;
     const scrolled = document.querySelector(".lathe").scrollLeft;
     const opened = [...now.querySelectorAll("details[open][id]")].map((box) => box.id);
-    const fresh = put(now, text, detail.requestConfig.elt);
+    now.outerHTML = text.slice(text.indexOf("<main"));
+    const fresh = work();
     for (const [id, value] of typed) {
       const field = document.getElementById(id);
       if (field) field.value = value;
@@ -103,10 +79,7 @@
     }
     document.querySelector(".lathe").scrollLeft = scrolled;
     // One by one: asked for all of it, htmx would look through every line of the drawing too.
-    for (const part of fresh) {
-      if (part.matches("[hx-get], [hx-post]")) htmx.process(part);
-      for (const active of part.querySelectorAll("[hx-get], [hx-post]")) htmx.process(active);
-    }
+    for (const active of fresh.querySelectorAll("[hx-get], [hx-post]")) htmx.process(active);
     for (const id of opened) {
       const box = document.getElementById(id);
       if (box) box.open = true;
