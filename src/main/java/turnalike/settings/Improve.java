@@ -1,8 +1,12 @@
 package turnalike.settings;
 
 import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import turnalike.effort.Effort;
 
@@ -37,15 +41,18 @@ final class Improve {
 
     /** For each mark, the candidates with a step to or from it. */
     private int[][] entering() {
-        int[][] entering = new int[spans.marks()][];
-        for (int mark = 0; mark < spans.marks(); mark++) {
-            int at = mark;
-            entering[mark] = Arrays.stream(candidates)
-                    .filter(c -> Arrays.stream(spans.openings.get(c).low()).anyMatch(m -> m == at)
-                            || Arrays.stream(spans.openings.get(c).high()).anyMatch(m -> m == at))
-                    .toArray();
+        List<IntStream.Builder> entering =
+                Stream.generate(IntStream::builder).limit(spans.marks()).toList();
+        for (int candidate : candidates) {
+            Opening opening = spans.openings.get(candidate);
+            BitSet touched = new BitSet();
+            for (int i = 0; i < opening.pairs(); i++) {
+                touched.set(opening.low()[i]);
+                touched.set(opening.high()[i]);
+            }
+            touched.stream().forEach(mark -> entering.get(mark).add(candidate));
         }
-        return entering;
+        return entering.stream().map(each -> each.build().toArray()).toArray(int[][]::new);
     }
 
     /**
