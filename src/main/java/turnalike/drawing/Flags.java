@@ -17,6 +17,7 @@ final class Flags {
     private final double[] placesMm;
     private final Way way;
     private final double fanMm;
+    private final double rowMm;
 
     /**
      * One label.
@@ -34,6 +35,7 @@ final class Flags {
         this.placesMm = placesMm;
         this.way = way;
         this.fanMm = Math.max(2, Math.min(14, farthestMm() * 0.5));
+        this.rowMm = numberMm() + longestMm() + 2;
     }
 
     /** A way of lettering the labels. */
@@ -100,15 +102,14 @@ final class Flags {
 
     /** How far the labels reach from where their leaders start. */
     double depthMm() {
-        return fanMm + way.rows() * rowMm();
+        return fanMm + way.rows() * rowMm;
     }
 
-    private double rowMm() {
-        double longest = flags.stream()
+    private double longestMm() {
+        return flags.stream()
                 .mapToDouble(flag -> way.text().widthMm(flag.text()))
                 .max()
                 .orElse(0);
-        return numberMm() + longest + 2;
     }
 
     private double numberMm() {
@@ -133,12 +134,12 @@ final class Flags {
             Flag flag = flags.get(i);
             double x = placesMm[i];
             double fanEnd = yMm + away * fanMm;
-            double start = fanEnd + away * (i % way.rows()) * rowMm();
+            double start = fanEnd + away * (i % way.rows()) * rowMm;
             List<Shape> parts = new ArrayList<>();
-            parts.add(Path.through(Pen.FINE, flag.placeMm(), yMm, x, fanEnd));
-            if (start != fanEnd) {
-                parts.add(Path.line(Pen.FINE, x, fanEnd, x, start));
-            }
+            parts.add(
+                    start == fanEnd
+                            ? Path.line(Pen.FINE, flag.placeMm(), yMm, x, fanEnd)
+                            : Path.through(Pen.FINE, flag.placeMm(), yMm, x, fanEnd, x, start));
             double capMm = numbers(text).capHeightMm();
             if (!flag.number().isEmpty()) {
                 double base = away > 0 ? start + 0.7 + capMm : start - 0.7;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /**
  * Shapes that belong together, moved as one.
@@ -17,11 +18,13 @@ import java.util.TreeMap;
 public record Group(
         double rightMm, double downMm, Map<String, String> attributes, Optional<String> tip, List<Shape> shapes)
         implements Shape {
+    private static final Pattern FINDABLE = Pattern.compile("class|role|data-[a-z-]+");
+
     public Group {
         attributes = Collections.unmodifiableMap(new TreeMap<>(attributes));
         shapes = List.copyOf(shapes);
         for (String name : attributes.keySet()) {
-            if (!name.matches("class|role|data-[a-z-]+")) {
+            if (!FINDABLE.matcher(name).matches()) {
                 throw new IllegalArgumentException("a group's attribute is class, role or data-…, was " + name);
             }
         }

@@ -14,7 +14,8 @@ public record Path(Pen pen, List<Step> steps) implements Shape {
 
     /** One step of the pen; places in millimetres. */
     public sealed interface Step permits Move, Straight, Cubic, Arc, Close {
-        String svg();
+        /** Writes it at the end of the path data that is there. */
+        void svg(StringBuilder out);
 
         <R> R match(StepCases<R> cases);
     }
@@ -34,8 +35,8 @@ public record Path(Pen pen, List<Step> steps) implements Shape {
     /** Lift the pen and set it down there. */
     public record Move(double xMm, double yMm) implements Step {
         @Override
-        public String svg() {
-            return "M" + Numbers.mm(xMm) + " " + Numbers.mm(yMm);
+        public void svg(StringBuilder out) {
+            numbers(out.append('M'), xMm, yMm);
         }
 
         @Override
@@ -47,8 +48,8 @@ public record Path(Pen pen, List<Step> steps) implements Shape {
     /** Draw straight to there. */
     public record Straight(double xMm, double yMm) implements Step {
         @Override
-        public String svg() {
-            return "L" + Numbers.mm(xMm) + " " + Numbers.mm(yMm);
+        public void svg(StringBuilder out) {
+            numbers(out.append('L'), xMm, yMm);
         }
 
         @Override
@@ -60,15 +61,8 @@ public record Path(Pen pen, List<Step> steps) implements Shape {
     /** Draw a cubic Bézier curve with two control points. */
     public record Cubic(double x1Mm, double y1Mm, double x2Mm, double y2Mm, double xMm, double yMm) implements Step {
         @Override
-        public String svg() {
-            return "C%s %s %s %s %s %s"
-                    .formatted(
-                            Numbers.mm(x1Mm),
-                            Numbers.mm(y1Mm),
-                            Numbers.mm(x2Mm),
-                            Numbers.mm(y2Mm),
-                            Numbers.mm(xMm),
-                            Numbers.mm(yMm));
+        public void svg(StringBuilder out) {
+            numbers(out.append('C'), x1Mm, y1Mm, x2Mm, y2Mm, xMm, yMm);
         }
 
         @Override
@@ -93,14 +87,10 @@ public record Path(Pen pen, List<Step> steps) implements Shape {
         }
 
         @Override
-        public String svg() {
-            return "A%s %s 0 0 %s %s %s"
-                    .formatted(
-                            Numbers.mm(rxMm),
-                            Numbers.mm(ryMm),
-                            clockwise ? "1" : "0",
-                            Numbers.mm(xMm),
-                            Numbers.mm(yMm));
+        public void svg(StringBuilder out) {
+            numbers(out.append('A'), rxMm, ryMm);
+            out.append(clockwise ? " 0 0 1 " : " 0 0 0 ");
+            numbers(out, xMm, yMm);
         }
 
         @Override
@@ -112,8 +102,8 @@ public record Path(Pen pen, List<Step> steps) implements Shape {
     /** Draw straight back to where the pen was last set down. */
     public record Close() implements Step {
         @Override
-        public String svg() {
-            return "Z";
+        public void svg(StringBuilder out) {
+            out.append('Z');
         }
 
         @Override
@@ -122,8 +112,20 @@ public record Path(Pen pen, List<Step> steps) implements Shape {
         }
     }
 
+    private static void numbers(StringBuilder out, double... mm) {
+        for (int i = 0; i < mm.length; i++) {
+            Numbers.mm(i == 0 ? out : out.append(' '), mm[i]);
+        }
+    }
+
     public static Path line(Pen pen, double x1Mm, double y1Mm, double x2Mm, double y2Mm) {
         return new Path(pen, List.of(new Move(x1Mm, y1Mm), new Straight(x2Mm, y2Mm)));
+    }
+
+    /** Several lines of one pen as one path, since a page lays out one far sooner than a hundred; of none, none. */
+    public static List<Shape> together(Pen pen, List<Path> lines) {
+        List<Step> steps = lines.stream().flatMap(line -> line.steps().stream()).toList();
+        return steps.isEmpty() ? List.of() : List.of(new Path(pen, steps));
     }
 
     /** A line through several places, given as x, y, x, y … */

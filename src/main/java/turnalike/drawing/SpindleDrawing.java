@@ -113,13 +113,13 @@ public final class SpindleDrawing {
     }
 
     private List<Shape> sizeLeaders(OutlinePath path, double topMm) {
-        List<Shape> out = new ArrayList<>();
+        List<Path> out = new ArrayList<>();
         for (Sizes.Size size : Sizes.of(pattern)) {
             double surface = path.axisMm() - scale.times(size.diameter()) / 2;
             double x = x(size.place());
             out.add(Path.line(Pen.FINE, x, surface, x, topMm));
         }
-        return out;
+        return Path.together(Pen.FINE, out);
     }
 
     private List<Flags.Flag> markFlags() {
@@ -143,13 +143,15 @@ public final class SpindleDrawing {
             out.add(member(path, placed));
         }
         List<Placed> run = pattern.placed();
+        List<Path> boundaries = new ArrayList<>();
         for (int i = 1; i < run.size(); i++) {
             double before = lastRadiusMm(run.get(i - 1));
             double after = firstRadiusMm(run.get(i));
             double half = scale.paperOverWood() * Math.max(before, after);
             double x = x(run.get(i).start());
-            out.add(Path.line(Pen.FINE, x, path.axisMm() - half, x, path.axisMm() + half));
+            boundaries.add(Path.line(Pen.FINE, x, path.axisMm() - half, x, path.axisMm() + half));
         }
+        out.addAll(Path.together(Pen.FINE, boundaries));
         out.add(path.closed(Pen.OUTLINE, pattern.outline()));
         double end = x(pattern.length());
         out.add(Path.line(Pen.DASHED, SIDE_MM - 3, path.axisMm(), end + 3, path.axisMm()));
@@ -196,14 +198,23 @@ public final class SpindleDrawing {
         double end = x(pattern.length());
         double bottom = topMm + STICK_MM;
         out.add(Path.rectangle(Pen.PAPER, SIDE_MM, topMm, end - SIDE_MM, STICK_MM));
+        List<Path> leaders = new ArrayList<>();
+        List<Path> boundaries = new ArrayList<>();
+        List<Path> crests = new ArrayList<>();
         for (Mark mark : pattern.marks()) {
             double x = x(mark.place());
             double surface = path.axisMm() + scale.times(pattern.outline().radiusAt(mark.place()));
-            boolean crest = mark.kind() == Mark.Kind.CREST;
-            out.add(Path.line(Pen.FINE, x, surface, x, topMm));
+            leaders.add(Path.line(Pen.FINE, x, surface, x, topMm));
             // A crest is told from a boundary by a shorter tick, so also in black and white.
-            out.add(Path.line(crest ? Pen.ACCENT : Pen.LINE, x, crest ? topMm + STICK_MM / 2 : topMm, x, bottom));
+            if (mark.kind() == Mark.Kind.CREST) {
+                crests.add(Path.line(Pen.ACCENT, x, topMm + STICK_MM / 2, x, bottom));
+            } else {
+                boundaries.add(Path.line(Pen.LINE, x, topMm, x, bottom));
+            }
         }
+        out.addAll(Path.together(Pen.FINE, leaders));
+        out.addAll(Path.together(Pen.LINE, boundaries));
+        out.addAll(Path.together(Pen.ACCENT, crests));
         out.add(Path.polygon(
                 Pen.INK_FILL, SIDE_MM - 3.5, topMm, SIDE_MM - 3.5, bottom, SIDE_MM - 0.3, topMm + STICK_MM / 2));
         return out;

@@ -1,6 +1,6 @@
 package turnalike.drawing;
 
-import java.util.stream.Collectors;
+import java.util.List;
 
 /** Writes shapes as SVG, one element a line. */
 final class SvgText implements Shape.Cases<StringBuilder> {
@@ -19,8 +19,8 @@ final class SvgText implements Shape.Cases<StringBuilder> {
                 .append(escape(value))
                 .append('"'));
         if (group.rightMm() != 0 || group.downMm() != 0) {
-            out.append(" transform=\"translate(%s %s)\""
-                    .formatted(Numbers.mm(group.rightMm()), Numbers.mm(group.downMm())));
+            Numbers.mm(out.append(" transform=\"translate("), group.rightMm());
+            Numbers.mm(out.append(' '), group.downMm()).append(")\"");
         }
         out.append(">\n");
         group.tip().ifPresent(tip -> out.append("<title>").append(escape(tip)).append("</title>\n"));
@@ -30,35 +30,52 @@ final class SvgText implements Shape.Cases<StringBuilder> {
 
     @Override
     public StringBuilder path(Path path) {
-        String data = path.steps().stream().map(Path.Step::svg).collect(Collectors.joining());
-        return out.append("<path class=\"%s\" d=\"%s\"/>\n".formatted(path.pen().className(), data));
+        out.append("<path class=\"").append(path.pen().className());
+        return data(path.steps());
     }
 
     @Override
     public StringBuilder tone(Tone tone) {
-        String data = tone.steps().stream().map(Path.Step::svg).collect(Collectors.joining());
-        return out.append("<path fill=\"%s\" d=\"%s\"/>\n".formatted(tone.fill(), data));
+        out.append("<path fill=\"").append(tone.fill());
+        return data(tone.steps());
+    }
+
+    private StringBuilder data(List<Path.Step> steps) {
+        out.append("\" d=\"");
+        steps.forEach(step -> step.svg(out));
+        return out.append("\"/>\n");
     }
 
     @Override
     public StringBuilder words(Words words) {
         String x = Numbers.mm(words.xMm());
         String y = Numbers.mm(words.yMm());
-        out.append("<text class=\"%s\" x=\"%s\" y=\"%s\""
-                .formatted(words.lettering().className(), x, y));
+        out.append("<text class=\"")
+                .append(words.lettering().className())
+                .append("\" x=\"")
+                .append(x)
+                .append("\" y=\"")
+                .append(y)
+                .append('"');
         if (words.anchor() != Words.Anchor.START) {
             out.append(" text-anchor=\"").append(words.anchor().svg()).append('"');
         }
         if (words.upright()) {
-            out.append(" transform=\"rotate(-90 %s %s)\"".formatted(x, y));
+            out.append(" transform=\"rotate(-90 ")
+                    .append(x)
+                    .append(' ')
+                    .append(y)
+                    .append(")\"");
         }
         return out.append('>').append(escape(words.text())).append("</text>\n");
     }
 
     /** Text that is safe inside an element or a double-quoted attribute; what XML 1.0 cannot carry at all becomes a question mark. */
     static String escape(String text) {
-        StringBuilder out = new StringBuilder();
-        text.codePoints().forEach(letter -> {
+        StringBuilder out = new StringBuilder(text.length() + 16);
+        for (int at = 0; at < text.length(); ) {
+            int letter = text.codePointAt(at);
+            at += Character.charCount(letter);
             switch (letter) {
                 case '&' -> out.append("&amp;");
                 case '<' -> out.append("&lt;");
@@ -68,7 +85,7 @@ final class SvgText implements Shape.Cases<StringBuilder> {
                 case '\t', '\n', '\r' -> out.append(' ');
                 default -> out.appendCodePoint(inXml(letter) ? letter : '?');
             }
-        });
+        }
         return out.toString();
     }
 

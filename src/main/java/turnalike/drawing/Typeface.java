@@ -36,7 +36,13 @@ public enum Typeface {
     /** How wide the text sets, in millimetres, without kerning. A letter the font does not have counts as one size wide. */
     public double widthMm(String text, double sizeMm) {
         Advances advances = advances();
-        return text.codePoints().mapToDouble(advances::ems).sum() * sizeMm;
+        double ems = 0;
+        for (int at = 0; at < text.length(); ) {
+            int letter = text.codePointAt(at);
+            ems += advances.ems(letter);
+            at += Character.charCount(letter);
+        }
+        return ems * sizeMm;
     }
 
     /** Whether the font has this letter. */

@@ -105,7 +105,9 @@ class OutlinePathTest {
         Outline bead =
                 Outline.of(Length.ZERO, List.of(new EllipseArc(mm(20), mm(10), mm(10), mm(8), mm(6))), Section.ROUND);
         List<String> steps = new OutlinePath(0, 50, 1)
-                .closed(Pen.OUTLINE, bead).steps().stream().map(Path.Step::svg).toList();
+                .closed(Pen.OUTLINE, bead).steps().stream()
+                        .map(OutlinePathTest::svg)
+                        .toList();
         assertThat(steps)
                 .containsExactly(
                         "M0 42",
@@ -115,6 +117,12 @@ class OutlinePathTest {
                         "A10 6 0 0 1 10 64",
                         "A10 6 0 0 1 0 58",
                         "Z");
+    }
+
+    private static String svg(Path.Step step) {
+        StringBuilder out = new StringBuilder();
+        step.svg(out);
+        return out.toString();
     }
 
     @Test

@@ -142,6 +142,9 @@ public final class JobView {
 
     /** What was refused and belongs to no field that is shown. */
     public List<Problem> problems() {
+        if (attempt.problems().isEmpty()) {
+            return List.of();
+        }
         List<FieldView> fields = new ArrayList<>(memberFields());
         groups().forEach(group -> fields.addAll(group.fields()));
         return attempt.others(fields);
@@ -185,10 +188,11 @@ public final class JobView {
 
     /** How what has no place of its own on the page was found. */
     public List<Working> workings() {
+        List<Working> placed = new ArrayList<>(plan.stock().workings(units()));
+        placed.add(plan.solid().working());
+        placed.add(job().wood().working());
         List<Working> out = new ArrayList<>(plan.workingsBeforeTurning());
-        out.removeIf(working -> plan.stock().workings(units()).contains(working)
-                || working.equals(plan.solid().working())
-                || working.equals(job().wood().working()));
+        out.removeAll(placed);
         return out;
     }
 
