@@ -13,6 +13,7 @@ final class MarkBits {
 
     final int marks;
     final int mostSteps;
+    private final int pinned;
     final long ends;
     final long stick;
     /** The marks that dividers must reach. */
@@ -39,6 +40,7 @@ final class MarkBits {
         }
         marks = spans.marks();
         mostSteps = spans.mostSteps;
+        pinned = spans.pinned;
         ends = 1L | 1L << spans.last();
         stick = stick(spans);
         long all = marks == Long.SIZE ? -1L : (1L << marks) - 1;
@@ -115,6 +117,15 @@ final class MarkBits {
             marks[at++] = Long.numberOfTrailingZeros(rest);
         }
         return marks;
+    }
+
+    /** A table of neighbours, by mark, as the pinned openings make it. */
+    long[] pinned() {
+        long[] neighbours = new long[marks];
+        for (int pin = 0; pin < pinned; pin++) {
+            join(neighbours, pin);
+        }
+        return neighbours;
     }
 
     /** Adds an opening's pairs to a table of neighbours. */

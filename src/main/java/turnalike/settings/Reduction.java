@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import turnalike.effort.Effort;
 
@@ -54,17 +55,13 @@ final class Reduction {
     }
 
     /**
-     * A choice that reaches every mark, to begin with: the openings that start from an end, or all if those do not do, and of them each
-     * that is not missed is dropped, those with the fewest pairs first, as long as the effort lasts.
+     * A choice that reaches every mark, to begin with: of {@link #enough} openings each that is not missed is dropped, those with the
+     * fewest pairs first, as long as the effort lasts.
      */
     static Choice sound(Spans spans, int[] candidates, Effort effort) {
-        int[] fromEnds = Arrays.stream(candidates)
-                .filter(i -> spans.openings.get(i).fromAnEnd(spans.last()))
-                .toArray();
         StepCount count = new StepCount(spans);
-        count.count(fromEnds, fromEnds.length);
         List<Integer> kept = new ArrayList<>();
-        for (int opening : count.unreached() == 0 ? fromEnds : candidates) {
+        for (int opening : enough(spans, candidates, count)) {
             kept.add(opening);
         }
         kept.sort(Comparator.comparing(i -> spans.openings.get(i).pairs()));
@@ -79,6 +76,47 @@ final class Reduction {
         int[] chosen = toArray(kept);
         count.count(chosen, chosen.length);
         return Choice.of(count, chosen, chosen.length);
+    }
+
+    /** One by one those that reach most; where that comes to a stand, those that start from an end, or all if those do not do. */
+    private static int[] enough(Spans spans, int[] candidates, StepCount count) {
+        if (spans.marks() <= MarkBits.MOST_MARKS) {
+            Optional<int[]> greedy = greedy(new MarkBits(spans), candidates);
+            if (greedy.isPresent()) {
+                return greedy.orElseThrow();
+            }
+        }
+        int[] fromEnds = Arrays.stream(candidates)
+                .filter(i -> spans.openings.get(i).fromAnEnd(spans.last()))
+                .toArray();
+        count.count(fromEnds, fromEnds.length);
+        return count.unreached() == 0 ? fromEnds : candidates;
+    }
+
+    private static Optional<int[]> greedy(MarkBits bits, int[] candidates) {
+        long[] neighbours = bits.pinned();
+        IntStream.Builder chosen = IntStream.builder();
+        int unreached = Long.bitCount(bits.unreached(neighbours));
+        while (unreached > 0) {
+            int least = unreached;
+            int best = -1;
+            for (int candidate : candidates) {
+                long[] joined = neighbours.clone();
+                bits.join(joined, candidate);
+                int left = Long.bitCount(bits.unreached(joined));
+                if (left < least) {
+                    least = left;
+                    best = candidate;
+                }
+            }
+            if (best < 0) {
+                return Optional.empty();
+            }
+            chosen.add(best);
+            bits.join(neighbours, best);
+            unreached = least;
+        }
+        return Optional.of(chosen.build().toArray());
     }
 
     private static int[] toArray(List<Integer> openings) {

@@ -232,6 +232,26 @@ class DividersTest {
     }
 
     @Test
+    void a_spent_effort_gives_few_openings_all_the_same() {
+        for (Family family : Family.values()) {
+            for (int count : new int[] {25, 40, 60}) {
+                DividerProblem problem = problem(PatternFamilies.marks(family, count, new Random(count)));
+                int atOnce = settings(problem, Effort.ofAsks(0));
+                int searched = settings(problem, Effort.ofAsks(500));
+                assertThat(atOnce).as("%s, %d marks", family, count).isBetween(searched, searched * 3 / 2);
+            }
+        }
+    }
+
+    private static int settings(DividerProblem problem, Effort effort) {
+        return Dividers.solve(problem, effort)
+                .findPlan()
+                .orElseThrow()
+                .settings()
+                .size();
+    }
+
+    @Test
     void progress_tells_settings_and_bound_that_meet_at_the_proof() {
         List<double[]> told = new ArrayList<>();
         Effort effort = new Effort() {
