@@ -224,6 +224,12 @@ final class Ledger {
         });
     }
 
+    /** The seal of the last step: it stands for the whole history, so that one who remembers it can tell whether anything came since. */
+    Optional<String> lastSeal(JobId id) {
+        return db.find(
+                "SELECT seal FROM step WHERE job = ? ORDER BY number DESC LIMIT 1", row -> row.getString(1), id.text());
+    }
+
     /** Whether the figures kept for questions are those of the pieces. */
     boolean figuresAgree(JobId id, List<KeptPiece> pieces) {
         return figures.agree(id, pieces);

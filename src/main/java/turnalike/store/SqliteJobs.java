@@ -26,6 +26,7 @@ final class SqliteJobs implements JobStore {
     private final Db db;
     private final Clock clock;
     private final Ledger ledger;
+    private final LatestJobs latest;
     private final JobIds ids = new JobIds();
     private final List<Problem> notes = new ArrayList<>();
 
@@ -33,6 +34,7 @@ final class SqliteJobs implements JobStore {
         this.db = db;
         this.clock = clock;
         this.ledger = new Ledger(db);
+        this.latest = new LatestJobs(ledger);
         this.notes.addAll(notes);
     }
 
@@ -82,15 +84,19 @@ final class SqliteJobs implements JobStore {
     @Override
     public Optional<Step> edit(JobId id, Function<KeptJob, Edit> edit) {
         return db.write(() -> {
-            if (!ledger.has(id)) {
-                return Optional.empty();
-            }
-            KeptJob kept = ledger.kept(id);
-            Edit made = edit.apply(kept);
-            Step step = new Step(
-                    kept.times().steps() + 1, now(), Step.Did.EDIT, OptionalInt.empty(), made.what(), made.changes());
-            ledger.append(id, step);
-            return Optional.of(step);
+            return latest.find(id).map(kept -> {
+                Edit made = edit.apply(kept);
+                Step step = new Step(
+                        kept.times().steps() + 1,
+                        now(),
+                        Step.Did.EDIT,
+                        OptionalInt.empty(),
+                        made.what(),
+                        made.changes());
+                ledger.append(id, step);
+                latest.goOn(kept, step);
+                return step;
+            });
         });
     }
 
@@ -136,7 +142,7 @@ final class SqliteJobs implements JobStore {
 
     @Override
     public Optional<KeptJob> find(JobId id) {
-        return db.read(() -> ledger.has(id) ? Optional.of(ledger.kept(id)) : Optional.empty());
+        return db.read(() -> latest.find(id));
     }
 
     @Override

@@ -233,6 +233,46 @@ class SqliteJobsIT {
     }
 
     @Test
+    void what_another_program_wrote_is_seen_although_the_job_was_read_before() {
+        try (JobStore here = open("shop.db");
+                JobStore there = open("shop.db")) {
+            JobId id = here.keep(Histories.job("Leg", 22.5));
+            assertThat(here.find(id).orElseThrow().text()).isEqualTo(Histories.job("Leg", 22.5));
+            there.edit(id, Folder.log("7", 243.1));
+            assertThat(here.find(id).orElseThrow().pieces()).hasSize(1);
+            here.edit(id, kept -> Edit.of("thicken", Change.of(Histories.job("Leg", 30))));
+            KeptJob thick = here.find(id).orElseThrow();
+            assertThat(thick.text()).isEqualTo(Histories.job("Leg", 30));
+            assertThat(thick.pieces()).hasSize(1);
+            assertThat(there.find(id)).contains(thick);
+            there.undo(id);
+            KeptJob undone = here.find(id).orElseThrow();
+            assertThat(undone.text()).isEqualTo(Histories.job("Leg", 22.5));
+            assertThat(undone.redo()).contains("thicken");
+            here.edit(id, kept -> {
+                assertThat(kept).isEqualTo(undone);
+                return Edit.of("thin", Change.of(Histories.job("Leg", 20)));
+            });
+            assertThat(there.find(id)).isEqualTo(here.find(id));
+            assertThat(there.find(id).orElseThrow().times().steps()).isEqualTo(5);
+        }
+        assertSound("shop.db");
+    }
+
+    @Test
+    void an_edit_that_is_not_kept_is_not_remembered() {
+        try (JobStore store = open("shop.db")) {
+            JobId id = store.keep(Histories.job("Leg", 22.5));
+            KeptJob before = store.find(id).orElseThrow();
+            assertThatThrownBy(() -> store.edit(id, kept -> {
+                        throw new IllegalStateException("given up");
+                    }))
+                    .hasMessage("given up");
+            assertThat(store.find(id)).contains(before);
+        }
+    }
+
+    @Test
     void two_programs_that_make_the_store_at_once_share_it() {
         CompletableFuture<?>[] programs = IntStream.range(0, 4)
                 .mapToObj(program -> CompletableFuture.runAsync(() -> {

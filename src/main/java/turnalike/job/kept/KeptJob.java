@@ -62,6 +62,22 @@ public record KeptJob(
                 redo);
     }
 
+    /** The job after the step that comes next to it, when that edits the text alone; empty after any other. */
+    public Optional<KeptJob> after(Step step) {
+        if (step.did() != Step.Did.EDIT
+                || step.changes().size() != 1
+                || !(step.changes().get(0) instanceof Change.OfJob job)) {
+            return Optional.empty();
+        }
+        return Optional.of(edited(job.text(), step.what(), step.at()));
+    }
+
+    /** The job after one more step that edits its text. */
+    public KeptJob edited(JobText into, String what, Instant at) {
+        Times then = new Times(times.made(), at, times.steps() + 1);
+        return new KeptJob(id, into, pieces, photos, then, Optional.of(what), Optional.empty());
+    }
+
     /** The piece of that label. */
     public Optional<KeptPiece> find(String label) {
         return pieces.stream().filter(each -> each.label().equals(label)).findFirst();
