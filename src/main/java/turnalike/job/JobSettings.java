@@ -2,7 +2,7 @@ package turnalike.job;
 
 import java.util.ArrayList;
 import java.util.List;
-import turnalike.effort.Effort;
+import java.util.function.Function;
 import turnalike.pattern.Mark;
 import turnalike.pattern.Member;
 import turnalike.settings.CaliperSetting;
@@ -38,9 +38,9 @@ public record JobSettings(
         workings = List.copyOf(workings);
     }
 
-    static JobSettings of(Job job, List<Mark> marks, Effort effort) {
-        DividerProblem problem = job.wishes().dividers(marks, job.tolerances(), job.units());
-        DividerOutcome outcome = Dividers.solve(problem, effort);
+    /** @param search finds the openings; it must answer with a plan whenever {@link Dividers#obstacles} names none */
+    static JobSettings of(Job job, List<Mark> marks, Function<DividerProblem, DividerOutcome> search) {
+        DividerOutcome outcome = search.apply(problem(job, marks));
         // A job whose wishes leave no plan is refused when it is read.
         DividerPlan dividers = outcome.findPlan().orElseThrow();
         List<CaliperSetting> calipers = Calipers.group(
@@ -52,6 +52,10 @@ public record JobSettings(
             workings.add(TenonFit.WORKING);
         }
         return new JobSettings(dividers, calipers, otherUses(job, dividers, calipers), fits, workings);
+    }
+
+    static DividerProblem problem(Job job, List<Mark> marks) {
+        return job.wishes().dividers(marks, job.tolerances(), job.units());
     }
 
     private static Working caliperWorking(Job job) {

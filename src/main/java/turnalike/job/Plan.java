@@ -3,6 +3,7 @@ package turnalike.job;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Function;
 import turnalike.effort.Effort;
 import turnalike.outline.Section;
 import turnalike.pattern.Mark;
@@ -11,6 +12,9 @@ import turnalike.pattern.Placed;
 import turnalike.pattern.Stock;
 import turnalike.pattern.Turnability;
 import turnalike.pattern.Warning;
+import turnalike.settings.DividerOutcome;
+import turnalike.settings.DividerProblem;
+import turnalike.settings.Dividers;
 import turnalike.solid.Sensitivity;
 import turnalike.solid.Solid;
 import turnalike.stock.Blank;
@@ -52,9 +56,14 @@ public record Plan(
 
     /** Works everything out; only the divider search takes longer than an instant, and it keeps to the effort. */
     public static Plan of(Job job, Effort effort) {
+        return of(job, problem -> Dividers.solve(problem, effort));
+    }
+
+    /** The same with another search for the divider settings: one that remembers what it found, say. */
+    public static Plan of(Job job, Function<DividerProblem, DividerOutcome> search) {
         Pattern pattern = job.pattern();
         List<Mark> marks = pattern.marks();
-        JobSettings settings = JobSettings.of(job, marks, effort);
+        JobSettings settings = JobSettings.of(job, marks, search);
         List<Warning> warnings = new ArrayList<>(Turnability.warnings(pattern));
         job.wood()
                 .warnings()
@@ -106,6 +115,11 @@ public record Plan(
         }
         out.sort(Comparator.comparing(MemberWeight::perStep).reversed());
         return out;
+    }
+
+    /** What the divider settings answer. */
+    public DividerProblem dividerProblem() {
+        return JobSettings.problem(job, marks);
     }
 
     /** The order of cuts, speed and whip; worked out at the first asking. */

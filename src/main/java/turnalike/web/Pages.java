@@ -28,10 +28,23 @@ public final class Pages {
      * @param view what it shows; of the type the template asks for
      */
     public void show(Context ctx, int status, String template, String title, Object view) {
-        Shell shell = new Shell(title, Gate.tokenFor(ctx), assets);
+        answer(ctx, status, text(shell(ctx, title), template, view));
+    }
+
+    /** What goes round a page that answers this request. */
+    public Shell shell(Context ctx, String title) {
+        return new Shell(title, Gate.tokenFor(ctx), assets);
+    }
+
+    /** The page as text, to be answered with later; may be called from any thread. */
+    public String text(Shell shell, String template, Object view) {
         StringOutput out = new StringOutput(32_768);
         engine.render(template, Map.of("shell", shell, "view", view), out);
-        ctx.status(status).contentType("text/html; charset=utf-8").result(out.toString());
+        return out.toString();
+    }
+
+    public void answer(Context ctx, int status, String text) {
+        ctx.status(status).contentType("text/html; charset=utf-8").result(text);
     }
 
     /** What went wrong, as a page, or as a few lines when a script asked. */

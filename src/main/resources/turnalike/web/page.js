@@ -50,41 +50,118 @@
       if (isDirty(field) && !sent) typed.set(field.id, field.value);
     }
   };
-  // The page is put in place in one go, not through a copy: it is redrawn with every edit, and most of it is the drawing.
+  // ---- putting an answer in place: it is redrawn with every edit, so what has not changed is left standing and needs no new layout
+  const isHtmx = (name) => name.startsWith("hx-");
+  /** Makes the attributes those that came; says whether any of htmx's changed. Whether a box is open is the person's own. */
+  const likenAttributes = (now, next) => {
+    let process = false;
+    for (const { name, value } of next.attributes) {
+      if (now.getAttribute(name) === value) continue;
+      now.setAttribute(name, value);
+      process = process || isHtmx(name);
+    }
+    if (now.attributes.length === next.attributes.length) return process;
+    for (const { name } of [...now.attributes]) {
+      if (next.hasAttribute(name) || (name === "open" && now.nodeName === "DETAILS")) continue;
+      now.removeAttribute(name);
+      process = process || isHtmx(name);
+    }
+    return process;
+  };
+  /** Makes a node what came; those that are new, or that htmx must look at again, are added to the list. */
+  const liken = (now, next, changed) => {
+    if (now.isEqualNode(next)) return;
+    if (now.nodeName !== next.nodeName || now.id !== next.id || (next.dataset && "anew" in next.dataset)) {
+      now.replaceWith(next);
+      changed.push(next);
+      return;
+    }
+    if (next.nodeType !== Node.ELEMENT_NODE) {
+      now.nodeValue = next.nodeValue;
+      return;
+    }
+    if (likenAttributes(now, next)) changed.push(now);
+    let old = now.firstChild;
+    for (const child of [...next.childNodes]) {
+      const after = old && old.nextSibling;
+      if (old) {
+        liken(old, child, changed);
+      } else {
+        now.append(child);
+        changed.push(child);
+      }
+      old = after;
+    }
+    while (old) {
+      const after = old.nextSibling;
+      old.remove();
+      old = after;
+    }
+  };
+  /** While fewer settings may still be found: has the program look for longer, once no edit has come for a moment. */
+  const seek = () => {
+    const settings = document.querySelector("#settings[hx-get]");
+    if (settings) htmx.trigger(settings, "turnalike:seek");
+  };
+  document.addEventListener("htmx:load", seek);
+  const isActive = "[hx-get], [hx-post]";
+  const process = (changed) => {
+    // One by one: asked for all of it, htmx would look through every line of the drawing too.
+    for (const node of changed) {
+      if (node.nodeType !== Node.ELEMENT_NODE) continue;
+      if (node.matches(isActive)) htmx.process(node);
+      for (const inside of node.querySelectorAll(isActive)) htmx.process(inside);
+    }
+  };
+  /** Every field shows what came with it, except those in which something else was typed meanwhile. */
+  const resetFields = (fresh) => {
+    for (const field of fresh.querySelectorAll("input, textarea")) {
+      if (field.type === "checkbox") field.checked = field.defaultChecked;
+      else if (isDirty(field) && !typed.has(field.id)) field.value = field.defaultValue;
+    }
+    for (const choice of fresh.querySelectorAll("option")) {
+      if (choice.selected !== choice.defaultSelected) choice.selected = choice.defaultSelected;
+    }
+  };
   document.addEventListener("htmx:beforeSwap", (event) => {
     const now = work();
     const detail = event.detail;
-    if (!now || detail.target.id !== "work" || !detail.shouldSwap) return;
-    detail.shouldSwap = false;
+    if (!now || !detail.shouldSwap || (detail.target.id !== "work" && detail.target.id !== "settings")) return;
     const text = detail.serverResponse;
     const came = Number((/data-version="(\d+)"/.exec(text) || [])[1] || 0);
     const here = Number(now.dataset.version);
+    if (detail.target.id === "settings") {
+      detail.shouldSwap = came >= here;
+      return;
+    }
+    detail.shouldSwap = false;
     if (came < here || (came === here && detail.requestConfig.turn < shown)) return;
     shown = detail.requestConfig.turn;
     keepTyped(now, detail.requestConfig);
     const active = document.activeElement;
     const at = active && active.id && now.contains(active) ? { id: active.id, from: active.selectionStart, to: active.selectionEnd } : null;
-    const scrolled = document.querySelector(".lathe").scrollLeft;
     const opened = [...now.querySelectorAll("details[open][id]")].map((box) => box.id);
-    now.outerHTML = text.slice(text.indexOf("<main"));
-    const fresh = work();
+    const answer = document.createElement("template");
+    answer.innerHTML = text.slice(text.indexOf("<main"));
+    const changed = [];
+    liken(now, answer.content.firstElementChild, changed);
+    resetFields(now);
     for (const [id, value] of typed) {
       const field = document.getElementById(id);
-      if (field) field.value = value;
+      if (field && field.value !== value) field.value = value;
     }
-    const back = at && document.getElementById(at.id);
+    const back = at && document.activeElement !== active && document.getElementById(at.id);
     if (back) {
       back.focus({ preventScroll: true });
       if (typeof at.from === "number") back.setSelectionRange(at.from, at.to);
     }
-    document.querySelector(".lathe").scrollLeft = scrolled;
-    // One by one: asked for all of it, htmx would look through every line of the drawing too.
-    for (const active of fresh.querySelectorAll("[hx-get], [hx-post]")) htmx.process(active);
+    process(changed);
     for (const id of opened) {
       const box = document.getElementById(id);
-      if (box) box.open = true;
+      if (box && !box.open) box.open = true;
     }
     show();
+    seek();
     document.dispatchEvent(new CustomEvent("turnalike:redrawn"));
   });
 

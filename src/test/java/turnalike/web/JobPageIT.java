@@ -116,6 +116,66 @@ class JobPageIT {
         assertThat(selected).hasText("6 groove");
     }
 
+    @Test
+    void what_an_edit_does_not_change_is_left_standing() {
+        page.locator("#m-3").click();
+        assertThat(page.locator("#member-h")).hasText("3 hub bead");
+        page.locator(".figure-box summary").first().click();
+        page.locator("#workings ~ details summary").first().click();
+        page.evaluate("""
+                () => {
+                  for (const each of ["#work", "#m-5", ".lathe [data-member='1'] path", "#f-length"]) document.querySelector(each).stood = true;
+                }
+                """);
+        page.locator("#f-title").fill("half a ti");
+        page.evaluate("document.querySelector('#f-title').focus()");
+        page.evaluate("""
+                () => {
+                  const field = document.querySelector("#f-crown");
+                  field.value = "1 3/8";
+                  field.dispatchEvent(new Event("change", { bubbles: true }));
+                }
+                """);
+        assertThat(page.locator("#undo")).hasAttribute("title", "change crown of member 3 (hub bead)");
+        for (String each : List.of("#work", "#m-5", ".lathe [data-member='1'] path", "#f-length")) {
+            assertThat(page.locator(each)).hasJSProperty("stood", true);
+        }
+        assertThat(page.locator(".figure-box").nth(1)).hasAttribute("open", "");
+        assertThat(page.locator("#workings ~ details").first()).hasAttribute("open", "");
+        assertThat(page.locator("#f-title")).hasValue("half a ti");
+        assertThat(page.locator("#f-title")).isFocused();
+        assertThat(page.locator(".lathe .member.selected")).hasAttribute("data-member", "3");
+    }
+
+    @Test
+    void a_field_typed_anew_shows_what_the_job_holds_after_it() {
+        page.locator("#m-3").click();
+        page.locator("#f-by_eye").check();
+        assertThat(page.locator("#undo")).hasAttribute("title", "change by_eye of member 3 (hub bead)");
+        page.locator("#undo").click();
+        assertThat(page.locator("#f-by_eye")).not().isChecked();
+        page.locator("#kind").selectOption("cove");
+        assertThat(page.locator("#member-h")).hasText("3 hub bead");
+        assertThat(page.locator("#f-bottom")).isVisible();
+        page.locator("#undo").click();
+        assertThat(page.locator("#f-crown")).hasValue("1 1/2");
+        assertThat(page.locator("#kind")).hasValue("bead");
+    }
+
+    @Test
+    void the_piece_in_light_and_shade_follows_an_edit() {
+        page.locator("#looks summary").click();
+        Locator shaded = page.locator("#looks svg");
+        assertThat(shaded).isVisible();
+        String before = shaded.innerHTML();
+        page.locator("#m-3").click();
+        page.locator("#f-crown").fill("1 1/4");
+        page.locator("#f-crown").press("Tab");
+        assertThat(page.locator("#undo")).hasAttribute("title", "change crown of member 3 (hub bead)");
+        page.waitForCondition(() -> !page.locator("#looks svg").innerHTML().equals(before));
+        assertThat(page.locator("#looks")).hasAttribute("open", "");
+    }
+
     private void drag(String handle, double right, double down) {
         var box = page.locator(".lathe .handle[data-key='" + handle + "']").boundingBox();
         double x = box.x + box.width / 2;

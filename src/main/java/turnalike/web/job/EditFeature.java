@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.stream.Stream;
@@ -38,12 +39,10 @@ public final class EditFeature implements Feature {
     private static final String MEMBER = JOB + "/member/{number}";
 
     private final JobStore store;
-    private final Plans plans;
     private final JobShow show;
 
     public EditFeature(JobStore store, Pages pages, Plans plans) {
         this.store = store;
-        this.plans = plans;
         this.show = new JobShow(pages, plans);
     }
 
@@ -124,44 +123,47 @@ public final class EditFeature implements Feature {
 
     /** Keeps the edit, or shows what is wrong with it beside what was typed. */
     private void edit(Context ctx, JobEdit edit, String form, Map<String, String> typed, int selected) {
-        Before before = new Before();
+        Begun begun = new Begun();
         try {
-            Step step = store.edit(Addressed.id(ctx), made(ctx, edit, before))
+            Step step = store.edit(Addressed.id(ctx), made(ctx, edit, selected, begun))
                     .orElseThrow(() -> Refusal.notFound("that job"));
-            show.done(ctx, after(before.kept.orElseThrow(), step), selected);
+            if (begun.part.isPresent()) {
+                show.done(ctx, begun.part.orElseThrow());
+            } else {
+                show.done(ctx, begun.kept.flatMap(kept -> kept.after(step)).orElseThrow(), selected);
+            }
         } catch (Refusal refused) {
-            KeptJob kept = before.kept.orElseThrow(() -> refused);
+            KeptJob kept = begun.kept.orElseThrow(() -> refused);
             show.page(ctx, refused.status(), kept, new Attempt(form, typed, refused.problems()), selected);
         } catch (Unchanged nothingToDo) {
-            show.done(ctx, before.kept.orElseThrow(), selected);
+            show.done(ctx, begun.kept.orElseThrow(), selected);
         }
     }
 
-    /** The job as it stood when an edit's turn came; nobody else changed it until the edit was made or refused. */
-    private static final class Before {
+    private static final class Begun {
+        /** The job as it stood when an edit's turn came; nobody else changed it until the edit was made or refused. */
         private Optional<KeptJob> kept = Optional.empty();
+        /** What a script is answered with once the edit is on disk. */
+        private Optional<CompletableFuture<String>> part = Optional.empty();
     }
 
-    /** The edit as it is made when its turn comes; the job it is then made to is put into {@code before}. */
-    private Function<KeptJob, Edit> made(Context ctx, JobEdit edit, Before before) {
+    /** The edit as it is made when its turn comes; what follows from it is begun at once. */
+    private Function<KeptJob, Edit> made(Context ctx, JobEdit edit, int selected, Begun begun) {
         // Asked before the edit's turn, since the history cannot be read within it; who edits in between is noticed all
         // the same.
         JobText seen = seen(ctx);
         return kept -> {
-            before.kept = Optional.of(kept);
-            return made(kept, edit, seen);
+            begun.kept = Optional.of(kept);
+            JobEdit now = carried(edit, seen, kept.text());
+            JobText text = text(now, kept.text());
+            String what = now.what(kept.text());
+            if (Pages.isPart(ctx)) {
+                // The page does not say when it was changed.
+                KeptJob after = kept.edited(text, what, kept.times().changed());
+                begun.part = Optional.of(show.ahead(ctx, after, selected));
+            }
+            return Edit.of(what, Change.of(text));
         };
-    }
-
-    /** The job after an edit of its text, without asking the store for what is known. */
-    private static KeptJob after(KeptJob before, Step step) {
-        JobText text = before.text();
-        for (Change change : step.changes()) {
-            text = change instanceof Change.OfJob job ? job.text() : text;
-        }
-        KeptJob.Times times = new KeptJob.Times(before.times().made(), step.at(), step.number());
-        return new KeptJob(
-                before.id(), text, before.pieces(), before.photos(), times, Optional.of(step.what()), Optional.empty());
     }
 
     /** The edit comes to the text that stands: nothing is added to the history. */
@@ -169,16 +171,18 @@ public final class EditFeature implements Feature {
         private static final long serialVersionUID = 1L;
     }
 
-    private Edit made(KeptJob kept, JobEdit edit, JobText seen) {
-        Carried carried = Carried.over(edit, seen, kept.text());
-        JobEdit now = carried.edit().orElseThrow(() -> new Refusal(409, carried.problems()));
-        JobText.Read read = now.on(kept.text());
-        JobText made = read.text().orElseThrow(() -> new Refusal(422, read.problems()));
-        if (now.isNothing(kept.text(), made)) {
+    private static JobEdit carried(JobEdit edit, JobText seen, JobText now) {
+        Carried carried = Carried.over(edit, seen, now);
+        return carried.edit().orElseThrow(() -> new Refusal(409, carried.problems()));
+    }
+
+    private static JobText text(JobEdit edit, JobText before) {
+        JobText.Read read = edit.on(before);
+        JobText text = read.text().orElseThrow(() -> new Refusal(422, read.problems()));
+        if (edit.isNothing(before, text)) {
             throw new Unchanged();
         }
-        plans.ahead(made);
-        return Edit.of(now.what(kept.text()), Change.of(made));
+        return text;
     }
 
     /** The text the person was looking at: the one that stood at the version the form was made from. */

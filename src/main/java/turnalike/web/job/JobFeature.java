@@ -42,13 +42,13 @@ public final class JobFeature implements Feature {
     private void settings(Context ctx) {
         KeptJob kept = kept(ctx);
         Plan plan = plans.patient(kept.text());
-        JobView view = show.view(ctx, kept, plan, Attempt.NONE, JobShow.member(ctx));
+        JobView view = show.view(ctx, kept, plan);
         pages.show(ctx, 200, "job/settings.jte", view.title(), view);
     }
 
     private void look(Context ctx) {
         KeptJob kept = kept(ctx);
-        JobView view = show.view(ctx, kept, plans.now(kept.text()), Attempt.NONE, JobShow.member(ctx));
+        JobView view = show.view(ctx, kept, plans.now(kept.text()));
         pages.show(ctx, 200, Pages.isPart(ctx) ? "job/look.jte" : "job/lookpage.jte", view.title(), view);
     }
 

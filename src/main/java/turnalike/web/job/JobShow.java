@@ -3,16 +3,20 @@ package turnalike.web.job;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import turnalike.job.Plan;
 import turnalike.job.kept.KeptJob;
 import turnalike.units.Length;
 import turnalike.web.Asked;
 import turnalike.web.Pages;
+import turnalike.web.Shell;
 
 /** How one job's page is shown: which member is selected, how wide the drawing is, the page or its changed part. */
 final class JobShow {
     /** What a page without a script is drawn for; narrower screens scroll the drawing. */
     private static final double USUAL_WIDTH_PX = 1120;
+
+    private static final String PART = "job/work.jte";
 
     private static final double NARROWEST_PX = 620;
     private static final double WIDEST_PX = 2400;
@@ -34,17 +38,33 @@ final class JobShow {
         }
     }
 
-    void page(Context ctx, int status, KeptJob kept, Attempt attempt, int selected) {
-        Plan plan = plans.now(kept.text());
-        String template = Pages.isPart(ctx) ? "job/work.jte" : "job/page.jte";
-        JobView view = view(ctx, kept, plan, attempt, selected);
-        pages.show(ctx, status, template, view.title(), view);
+    /** Begins on the part of the page that an edit changes, on another thread: while the edit is written to disk. */
+    CompletableFuture<String> ahead(Context ctx, KeptJob after, int selected) {
+        Shell shell = pages.shell(ctx, after.text().job().title());
+        double widthMm = widthMm(ctx);
+        return plans.ahead(after.text())
+                .thenApplyAsync(plan -> pages.text(shell, PART, view(after, plan, Attempt.NONE, selected, widthMm)));
     }
 
-    JobView view(Context ctx, KeptJob kept, Plan plan, Attempt attempt, int selected) {
+    /** After an edit that {@link #ahead} was told of. */
+    void done(Context ctx, CompletableFuture<String> part) {
+        pages.answer(ctx, 200, part.join());
+    }
+
+    void page(Context ctx, int status, KeptJob kept, Attempt attempt, int selected) {
+        Plan plan = plans.now(kept.text());
+        JobView view = view(kept, plan, attempt, selected, widthMm(ctx));
+        pages.show(ctx, status, Pages.isPart(ctx) ? PART : "job/page.jte", view.title(), view);
+    }
+
+    JobView view(Context ctx, KeptJob kept, Plan plan) {
+        return view(kept, plan, Attempt.NONE, member(ctx), widthMm(ctx));
+    }
+
+    private JobView view(KeptJob kept, Plan plan, Attempt attempt, int selected, double widthMm) {
         int last = plan.job().pattern().members().size();
-        JobView.Glance glance = new JobView.Glance(Math.max(1, Math.min(last, selected)), widthMm(ctx));
-        return new JobView(kept, plan, plans.isFinal(kept.text(), plan), glance, attempt);
+        JobView.Glance glance = new JobView.Glance(Math.max(1, Math.min(last, selected)), widthMm);
+        return new JobView(kept, plan, plans.isFinal(plan), glance, attempt);
     }
 
     private static double widthMm(Context ctx) {

@@ -9,10 +9,15 @@ import java.util.concurrent.atomic.AtomicLong;
 import turnalike.effort.Effort;
 import turnalike.job.Plan;
 import turnalike.job.kept.JobText;
+import turnalike.settings.DividerOutcome;
+import turnalike.settings.DividerPlan;
+import turnalike.settings.DividerProblem;
+import turnalike.settings.Dividers;
 
 /**
  * What follows from each text, kept while it is likely to be asked for again. Only the divider search takes longer than an instant: a page
- * is answered with what a moment finds, and asks again for the rest. May be used by several threads.
+ * is answered with what a moment finds, and asks again for the rest. What was found for some marks serves every text that has the same
+ * ones: a diameter changed does not begin the search anew. May be used by several threads.
  */
 public final class Plans {
     /** Enough for most patterns to be proven; a person waits while already looking at the drawing. */
@@ -20,57 +25,73 @@ public final class Plans {
 
     private static final int KEPT = 64;
 
-    private final Map<JobText, CompletableFuture<Plan>> quick = recent();
-    private final Map<JobText, Plan> thorough = recent();
+    private final Map<JobText, CompletableFuture<Plan>> plans = recent();
+    private final Map<DividerProblem, DividerOutcome> searched = recent();
     private final AtomicLong asked = new AtomicLong();
 
-    private static <V> Map<JobText, V> recent() {
+    private static <K, V> Map<K, V> recent() {
         return new LinkedHashMap<>(KEPT, 0.75f, true) {
             private static final long serialVersionUID = 1L;
 
             @Override
-            protected boolean removeEldestEntry(Map.Entry<JobText, V> eldest) {
+            protected boolean removeEldestEntry(Map.Entry<K, V> eldest) {
                 return size() > KEPT;
             }
         };
     }
 
     /** Begins on a text that will be asked for in a moment, beside whatever else goes on: while it is written to disk, say. */
-    @SuppressWarnings("FutureReturnValueIgnored") // what goes wrong in it is thrown to whoever asks for the plan
-    public void ahead(JobText text) {
+    public CompletableFuture<Plan> ahead(JobText text) {
         asked.incrementAndGet();
-        begun(text);
+        return begun(text);
     }
 
-    /** What a search finds before it asks how long it may go on. */
     private CompletableFuture<Plan> begun(JobText text) {
-        synchronized (quick) {
-            return quick.computeIfAbsent(
-                    text, each -> CompletableFuture.supplyAsync(() -> Plan.of(each.job(), () -> true)));
+        synchronized (plans) {
+            return plans.computeIfAbsent(
+                    text, each -> CompletableFuture.supplyAsync(() -> Plan.of(each.job(), this::atOnce)));
+        }
+    }
+
+    /** What an earlier search found, or else what one finds before it asks how long it may go on. */
+    private DividerOutcome atOnce(DividerProblem problem) {
+        return found(problem).orElseGet(() -> Dividers.solve(problem, () -> true));
+    }
+
+    private Optional<DividerOutcome> found(DividerProblem problem) {
+        synchronized (searched) {
+            return Optional.ofNullable(searched.get(problem));
         }
     }
 
     /** The plan now; its settings may not be the fewest yet, see {@link #isFinal}. */
     public Plan now(JobText text) {
-        asked.incrementAndGet();
-        return find(thorough, text).orElseGet(() -> begun(text).join());
+        return ahead(text).join();
     }
 
-    /** Whether nothing better will come for this text. */
-    public boolean isFinal(JobText text, Plan plan) {
-        return plan.settings().dividers().tiesProven() || find(thorough, text).isPresent();
+    /** Whether nothing better will come for this plan. */
+    public boolean isFinal(Plan plan) {
+        DividerPlan dividers = plan.settings().dividers();
+        return dividers.tiesProven()
+                || found(plan.dividerProblem())
+                        .flatMap(DividerOutcome::findPlan)
+                        .filter(dividers::equals)
+                        .isPresent();
     }
 
     /** The plan after some seconds of search; ended early by the next edit, so that an old text's search never slows a new one's. */
     public Plan patient(JobText text) {
-        Optional<Plan> had = find(thorough, text);
-        if (had.isPresent()) {
-            return had.get();
+        Plan quick = begun(text).join();
+        if (isFinal(quick)) {
+            return quick;
         }
         long turn = asked.get();
         Effort time = within(PATIENCE_MS);
-        Plan plan = Plan.of(text.job(), () -> time.spent() || asked.get() != turn);
-        return asked.get() == turn ? put(thorough, text, plan) : plan;
+        DividerOutcome best = Dividers.solve(quick.dividerProblem(), () -> time.spent() || asked.get() != turn);
+        if (asked.get() == turn) {
+            keep(quick.dividerProblem(), best);
+        }
+        return Plan.of(text.job(), problem -> best);
     }
 
     private static Effort within(long milliseconds) {
@@ -78,16 +99,13 @@ public final class Plans {
         return () -> System.nanoTime() - end > 0;
     }
 
-    private static Optional<Plan> find(Map<JobText, Plan> plans, JobText text) {
-        synchronized (plans) {
-            return Optional.ofNullable(plans.get(text));
+    /** Keeps what a search found; plans that were made without it are made anew when they are asked for. */
+    private void keep(DividerProblem problem, DividerOutcome best) {
+        synchronized (searched) {
+            searched.put(problem, best);
         }
-    }
-
-    private static Plan put(Map<JobText, Plan> plans, JobText text, Plan plan) {
         synchronized (plans) {
-            plans.put(text, plan);
+            plans.clear();
         }
-        return plan;
     }
 }
