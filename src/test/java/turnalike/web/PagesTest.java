@@ -147,6 +147,16 @@ class PagesTest {
     }
 
     @Test
+    void further_columns_of_pasted_cells_are_kept_with_a_piece_that_is_there() throws Exception {
+        served.post(demo + "/pieces/table", "cells=piece%2Ccolour%2Cgrain%0A7%2Cpale%2Cplain&sure=yes");
+        served.post(demo + "/pieces/table", "cells=piece%2Ccolour%0A7%2Cdark&sure=yes");
+        assertThat(kept().find("7").orElseThrow().piece().extra())
+                .containsEntry("colour", "dark")
+                .containsEntry("grain", "plain");
+        assertThat(kept().find("7").orElseThrow().piece().mass()).isPresent();
+    }
+
+    @Test
     void a_piece_taken_out_is_gone_and_comes_back_by_undo() throws Exception {
         served.post(demo + "/pieces/remove", "piece=7");
         assertThat(kept().find("7")).isEmpty();

@@ -126,7 +126,7 @@ public final class PiecesFeature implements Feature {
 
     /** What the table says is taken; what it does not say stays. */
     private static KeptPiece onto(KeptJob kept, Piece piece) {
-        return kept.find(piece.label()).map(had -> had.with(piece.measures())).orElseGet(() -> KeptPiece.of(piece));
+        return kept.find(piece.label()).map(had -> had.with(piece)).orElseGet(() -> KeptPiece.of(piece));
     }
 
     private interface Logged {
