@@ -3,7 +3,6 @@ package turnalike.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -13,6 +12,7 @@ import picocli.CommandLine.Spec;
 import turnalike.job.Job;
 import turnalike.job.MendJob;
 import turnalike.job.MendJson;
+import turnalike.job.MendWords;
 import turnalike.pieces.MassText;
 import turnalike.pieces.MassUnit;
 import turnalike.pieces.PiecesFile;
@@ -67,7 +67,7 @@ final class MendCommand implements Runnable {
         if (json) {
             console.print(MendJson.print(mend, questions));
         } else {
-            console.print(mend.plan().match(new Text(mend, job.units())));
+            console.print(text(mend, job.units()));
             console.print(Questions.text(questions));
             if (workings) {
                 console.print(Workings.text(mend.workings()));
@@ -86,49 +86,11 @@ final class MendCommand implements Runnable {
         return mass;
     }
 
-    /** What to do, in words. */
-    private record Text(MendJob mend, UnitSystem units) implements MendPlan.Cases<String> {
-        private String head(String rest, Object... values) {
-            return String.format(
-                            Locale.ROOT,
-                            "Piece %s weighs %.1f g, wanted %.1f g: ",
-                            mend.piece().label(),
-                            mend.mass().grams(),
-                            mend.target().grams())
-                    + String.format(Locale.ROOT, rest, values)
-                    + "\n";
-        }
-
-        @Override
-        public String leave(MendPlan.Leave leave) {
-            return head("near enough, leave it.");
-        }
-
-        @Override
-        public String cuts(MendPlan.Cuts plan) {
-            StringBuilder out = new StringBuilder(head(
-                    "%s", plan.gentle() ? "these cuts nobody will see." : "these cuts, at the edge of what shows."));
-            plan.cuts().forEach(cut -> out.append("  ").append(cut.words(units)).append('\n'));
-            out.append(String.format(
-                    Locale.ROOT,
-                    "  It will then weigh %.1f g. Weigh between cuts.%n",
-                    plan.massAfter().grams()));
-            return out.toString();
-        }
-
-        @Override
-        public String light(MendPlan.Light light) {
-            StringBuilder out =
-                    new StringBuilder(head("it lacks %.1f g.", light.lacking().grams()));
-            mend.lightWays().forEach(way -> out.append("  - ").append(way).append('\n'));
-            return out.toString();
-        }
-
-        @Override
-        public String makeAnother(MendPlan.MakeAnother another) {
-            return head(
-                    "%.1f g too much, and the deepest cuts within the tolerance take off %.1f g. Turn another.",
-                    another.tooMuch().grams(), another.cutsTakeOff().grams());
-        }
+    private static String text(MendJob mend, UnitSystem units) {
+        MendWords words = mend.words(units);
+        String before = mend.plan() instanceof MendPlan.Light ? "  - " : "  ";
+        StringBuilder out = new StringBuilder("%s: %s\n".formatted(words.head(), words.verdict()));
+        words.steps().forEach(step -> out.append(before).append(step).append('\n'));
+        return out.toString();
     }
 }

@@ -23,6 +23,7 @@ import turnalike.units.Density;
 import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.Problem;
+import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 
 /**
@@ -128,6 +129,11 @@ public record MendJob(Piece piece, Mass mass, Mass target, MendPlan plan, List<S
             }
         }
         throw new IllegalStateException("no mark at %s mm".formatted(place.mm()));
+    }
+
+    /** What to do, in words; lengths in {@code units}. */
+    public MendWords words(UnitSystem units) {
+        return MendWords.of(this, units);
     }
 
     /** How it was found, and what is assumed of the wood. */

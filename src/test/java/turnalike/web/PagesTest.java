@@ -214,6 +214,14 @@ class PagesTest {
     }
 
     @Test
+    void a_light_piece_is_told_the_ways_there_are() throws Exception {
+        assertThat(served.get(demo + "/pieces?piece=8").body())
+                .contains("it lacks 3.5 g")
+                .contains("bring the others down to it: piece 1 by 0.5 g")
+                .contains("1.025 times as heavy");
+    }
+
+    @Test
     void a_job_without_a_frame_says_what_is_in_the_way() throws Exception {
         String page =
                 served.get("/jobs/" + served.job("New job").text() + "/match").body();

@@ -13,6 +13,8 @@ import java.util.TreeSet;
 import turnalike.drawing.ControlChartDrawing;
 import turnalike.job.ControlReport;
 import turnalike.job.LikenessReport;
+import turnalike.job.MendJob;
+import turnalike.job.MendWords;
 import turnalike.job.Wanted;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
@@ -172,9 +174,16 @@ public final class PiecesView {
         return LengthText.printMm(length, 4).text().replace(" mm", "");
     }
 
-    /** How the piece in the form is brought to weight, if it is one that is kept. */
-    public Optional<MendWords.Told> mend() {
-        return MendWords.of(kept, entry.label());
+    /** How the piece in the form is brought to weight; empty when it was not weighed or there is nothing to aim at. */
+    public Optional<MendJob> mend() {
+        Optional<Mass> median = Optional.empty();
+        return MendJob.problems(pieces, entry.label(), median).isEmpty()
+                ? Optional.of(MendJob.of(kept.text().job(), pieces, entry.label(), median))
+                : Optional.empty();
+    }
+
+    public MendWords words(MendJob mend) {
+        return mend.words(units());
     }
 
     /** The chart itself, to be printed. */
