@@ -12,6 +12,7 @@ import picocli.CommandLine.Spec;
 import turnalike.job.ControlJson;
 import turnalike.job.ControlReport;
 import turnalike.job.Job;
+import turnalike.job.Wanted;
 import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
 import turnalike.pieces.control.ChartConstants;
@@ -81,7 +82,7 @@ final class ControlCommand implements Runnable {
         }
         String file = String.valueOf(piecesFile.getFileName());
         ControlReport report = accept(file + ": " + column, ControlReport.of(job, read.pieces(), column, constants()));
-        List<Slip> questions = job.map(each -> Questions.of(each, read)).orElse(read.slips());
+        List<Slip> questions = job.map(each -> Wanted.questions(each, read)).orElse(read.slips());
         Optional<OutputFolder> folder = out.map(OutputFolder::new);
         folder.ifPresent(each -> write(report, job, each));
         PrintWriter console = spec.commandLine().getOut();

@@ -12,6 +12,7 @@ import turnalike.job.MatchJson;
 import turnalike.job.Plan;
 import turnalike.job.PlanJson;
 import turnalike.job.SetMatch;
+import turnalike.job.Wanted;
 import turnalike.pieces.PiecesFile;
 import turnalike.pieces.control.ChartConstants;
 
@@ -35,7 +36,7 @@ final class Demo {
         Plan plan = Plan.of(job, Deadline.inSeconds(5));
         SetMatch match = MatchCommand.match(job, pieces, out.resolve(PIECES), false, matchSeconds);
         folder.write("plan.json", PlanJson.print(plan));
-        folder.write("match.json", MatchJson.print(match, Questions.of(job, pieces)));
+        folder.write("match.json", MatchJson.print(match, Wanted.questions(job, pieces)));
         PlanCommand.writeSheets(plan, paper, folder);
         MatchCommand.writeRecord(job, match, paper, folder);
         ControlReport weights = ControlReport.of(Optional.of(job), pieces.pieces(), "mass_g", ChartConstants.PRINTED)

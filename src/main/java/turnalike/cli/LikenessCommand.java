@@ -13,6 +13,7 @@ import picocli.CommandLine.Spec;
 import turnalike.job.Job;
 import turnalike.job.LikenessJson;
 import turnalike.job.LikenessReport;
+import turnalike.job.Wanted;
 import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
 
@@ -46,7 +47,7 @@ final class LikenessCommand implements Runnable {
     public void run() {
         Job job = InputFiles.job(jobFile);
         PiecesFile.Read read = InputFiles.pieces(piecesFile, job);
-        List<Slip> questions = Questions.of(job, read);
+        List<Slip> questions = Wanted.questions(job, read);
         LikenessReport report = LikenessReport.of(job, read.pieces(), read.massUnit());
         PrintWriter console = spec.commandLine().getOut();
         if (json) {

@@ -11,6 +11,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import turnalike.job.edit.PieceEntry;
 import turnalike.job.kept.Change;
 import turnalike.job.kept.Edit;
 import turnalike.job.kept.JobId;
@@ -130,7 +131,7 @@ final class LogCommand implements Runnable {
     private Edit edit(KeptJob kept, String piece, Optional<Duration> turning, List<Slip> questions) {
         Measures taken = taken(kept.text().job().units());
         KeptPiece now = kept.find(piece).orElse(KeptPiece.unmeasured(piece)).with(taken);
-        questions.addAll(Questions.of(kept, now.piece()));
+        questions.addAll(PieceEntry.ask(kept, now.piece()));
         return Edit.of("log piece " + piece, Change.of(turning.map(now::with).orElse(now)));
     }
 

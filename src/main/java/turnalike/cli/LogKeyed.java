@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import turnalike.job.edit.PieceEntry;
 import turnalike.job.kept.Change;
 import turnalike.job.kept.Edit;
 import turnalike.job.kept.JobId;
@@ -113,7 +114,7 @@ final class LogKeyed {
         List<Slip> asked = new ArrayList<>();
         Optional<Step> step = taken.flatMap(measures -> store.edit(id, kept -> {
             KeptPiece now = kept.find(piece).orElse(KeptPiece.unmeasured(piece)).with(measures);
-            asked.addAll(Questions.of(kept, now.piece()));
+            asked.addAll(PieceEntry.ask(kept, now.piece()));
             return Edit.of("log piece " + piece, Change.of(now));
         }));
         step.ifPresent(each -> {

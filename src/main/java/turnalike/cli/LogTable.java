@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import turnalike.job.Wanted;
 import turnalike.job.kept.Change;
 import turnalike.job.kept.Edit;
 import turnalike.job.kept.JobId;
@@ -37,7 +38,7 @@ record LogTable(JobStore store, JobId id, PrintWriter console, boolean json) {
                         throw InputFiles.in(file, read.problems());
                     }
                     pieces.addAll(read.pieces());
-                    questions.addAll(Questions.of(kept.text().job(), read));
+                    questions.addAll(Wanted.questions(kept.text().job(), read));
                     return edit(kept, read.pieces(), file);
                 })
                 .orElseThrow(() -> Stores.unknown(id));

@@ -12,6 +12,7 @@ import picocli.CommandLine.Spec;
 import turnalike.job.Job;
 import turnalike.job.MatchJson;
 import turnalike.job.SetMatch;
+import turnalike.job.Wanted;
 import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
 import turnalike.sheets.Paper;
@@ -73,7 +74,7 @@ final class MatchCommand implements Runnable {
         Job job = InputFiles.job(jobFile);
         PiecesFile.Read read = InputFiles.pieces(piecesFile, job);
         SetMatch match = match(job, read, piecesFile, strict, Arguments.seconds(seconds));
-        List<Slip> questions = Questions.of(job, read);
+        List<Slip> questions = Wanted.questions(job, read);
         Optional<OutputFolder> folder = out.map(OutputFolder::new);
         folder.ifPresent(each -> {
             each.write("match.json", MatchJson.print(match, questions));

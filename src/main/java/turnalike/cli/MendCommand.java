@@ -13,6 +13,7 @@ import turnalike.job.Job;
 import turnalike.job.MendJob;
 import turnalike.job.MendJson;
 import turnalike.job.MendWords;
+import turnalike.job.Wanted;
 import turnalike.pieces.MassText;
 import turnalike.pieces.MassUnit;
 import turnalike.pieces.PiecesFile;
@@ -62,7 +63,7 @@ final class MendCommand implements Runnable {
             throw InputFiles.in(piecesFile, problems);
         }
         MendJob mend = MendJob.of(job, read.pieces(), label, target);
-        List<Slip> questions = Questions.of(job, read);
+        List<Slip> questions = Wanted.questions(job, read);
         PrintWriter console = spec.commandLine().getOut();
         if (json) {
             console.print(MendJson.print(mend, questions));

@@ -1,5 +1,6 @@
 package turnalike.job;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,8 @@ import turnalike.pieces.Keyed;
 import turnalike.pieces.LikenessWords;
 import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
+import turnalike.pieces.PiecesFile;
+import turnalike.pieces.Slip;
 import turnalike.pieces.Slips;
 import turnalike.solid.Solid;
 
@@ -71,5 +74,12 @@ public final class Wanted {
     /** How this job's figures are asked about when they read like a slip. */
     public static Slips slips(Job job, MassUnit mass) {
         return new Slips(all(job), job.tolerances().forLikeness(), new Keyed(job.units(), mass));
+    }
+
+    /** Everything in a table of pieces that reads like a slip: its header first, then its figures, in the table's own unit of mass. */
+    public static List<Slip> questions(Job job, PiecesFile.Read read) {
+        List<Slip> questions = new ArrayList<>(read.slips());
+        questions.addAll(slips(job, read.massUnit()).askAll(read.pieces()));
+        return questions;
     }
 }

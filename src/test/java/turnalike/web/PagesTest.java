@@ -12,6 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import turnalike.job.edit.MemberKind;
 import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
+import turnalike.job.kept.KeptPiece;
 import turnalike.units.Length;
 
 class PagesTest {
@@ -129,6 +130,23 @@ class PagesTest {
                 .isEqualTo(303);
         assertThat(kept().find("18").orElseThrow().piece().mass().orElseThrow().grams())
                 .isEqualTo(14.15);
+    }
+
+    @Test
+    void a_diameter_is_held_against_the_pattern_before_any_other_was_measured() throws Exception {
+        for (KeptPiece piece : kept().pieces()) {
+            served.post(demo + "/pieces/remove", "piece=" + piece.label());
+        }
+        HttpResponse<String> asked = served.post(demo + "/pieces", "piece=1&d1=10&had_d1=");
+        assertThat(asked.statusCode()).isEqualTo(422);
+        assertThat(asked.body()).contains("1 in meant?");
+    }
+
+    @Test
+    void pasted_ounces_are_asked_about_in_ounces() throws Exception {
+        HttpResponse<String> asked = served.post(demo + "/pieces/table", "cells=piece%2Cmass_oz%0A18%2C0.5%0A19%2C5");
+        assertThat(asked.statusCode()).isEqualTo(422);
+        assertThat(asked.body()).contains("0.5 oz", "column mass_oz");
     }
 
     @Test

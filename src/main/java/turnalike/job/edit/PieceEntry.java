@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import turnalike.job.Job;
+import turnalike.job.Wanted;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
 import turnalike.pieces.Column;
@@ -14,8 +15,6 @@ import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
 import turnalike.pieces.Slip;
-import turnalike.pieces.Slips;
-import turnalike.solid.Solid;
 import turnalike.units.Parsed;
 import turnalike.units.Problem;
 
@@ -87,18 +86,6 @@ public final class PieceEntry {
                 .map(KeptPiece::piece)
                 .filter(each -> !each.label().equals(entered.label()))
                 .toList();
-        return slips(kept.text().job()).ask(entered, others);
-    }
-
-    /** What reads like a slip in a whole table of pieces. */
-    public static List<Slip> askAll(KeptJob kept, List<Piece> pieces) {
-        return slips(kept.text().job()).askAll(pieces);
-    }
-
-    private static Slips slips(Job job) {
-        Solid solid = Solid.of(job.pattern().outline(), job.wood().density());
-        Measures wanted =
-                Measures.ofMass(solid.mass()).with(Column.LENGTH, job.pattern().length());
-        return new Slips(wanted, job.tolerances().forLikeness(), new Keyed(job.units(), MassUnit.GRAM));
+        return Wanted.slips(kept.text().job(), MassUnit.GRAM).ask(entered, others);
     }
 }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import turnalike.job.Job;
-import turnalike.job.Wanted;
+import turnalike.job.edit.PieceEntry;
 import turnalike.job.kept.Change;
 import turnalike.job.kept.Edit;
 import turnalike.job.kept.KeptJob;
@@ -16,7 +16,6 @@ import turnalike.pieces.Column;
 import turnalike.pieces.Keyed;
 import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
-import turnalike.pieces.Piece;
 import turnalike.pieces.Slip;
 import turnalike.units.Problem;
 
@@ -82,13 +81,8 @@ record BenchEntry(String serial, String label, Map<String, String> figures, Opti
                 .orElse(KeptPiece.unmeasured(label.strip()))
                 .with(taken);
         KeptPiece timed = time().map(now::with).orElse(now);
-        List<Piece> others = kept.pieces().stream()
-                .map(KeptPiece::piece)
-                .filter(each -> !each.label().equals(timed.label()))
-                .toList();
-        List<Slip> questions = Wanted.slips(kept.text().job(), MassUnit.GRAM).ask(timed.piece(), others);
         Edit edit = Edit.of("log piece " + timed.label() + mark(serial), Change.of(timed));
-        return new Read(Optional.of(edit), questions, List.of());
+        return new Read(Optional.of(edit), PieceEntry.ask(kept, timed.piece()), List.of());
     }
 
     /** A clock that cannot be right is passed over: the figures matter more. */

@@ -3,11 +3,11 @@ package turnalike.web.pieces;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import turnalike.job.Wanted;
 import turnalike.job.edit.PieceEntry;
 import turnalike.job.kept.Change;
 import turnalike.job.kept.Edit;
@@ -115,8 +115,7 @@ public final class PiecesFeature implements Feature {
                             new Problem("cells", "hold no piece", "paste a header and a line for each piece"))));
             return;
         }
-        List<Slip> slips = new ArrayList<>(read.slips());
-        slips.addAll(PieceEntry.askAll(kept, read.pieces()));
+        List<Slip> slips = Wanted.questions(kept.text().job(), read);
         if (!slips.isEmpty() && !isSure(ctx)) {
             show(ctx, 422, entry.asking(slips));
             return;
