@@ -7,10 +7,11 @@ import java.util.Locale;
 import turnalike.pieces.Slip;
 
 /** Figures that read like a slip, as {@code "questions"} of every answer that used them. They stand as given until somebody answers. */
-final class QuestionsJson {
+public final class QuestionsJson {
     private QuestionsJson() {}
 
-    static void put(ObjectNode root, List<Slip> questions) {
+    /** Adds them to an answer. */
+    public static void put(ObjectNode root, List<Slip> questions) {
         ArrayNode array = root.putArray("questions");
         for (Slip slip : questions) {
             array.addObject()

@@ -195,6 +195,7 @@ class StoreCommandsIT {
         JsonNode logged = good("log", id, "--store", path("shop.db"), "--piece", "1", "--mass", "1409", "--json");
         assertThat(logged.get("kept").booleanValue()).isTrue();
         assertThat(logged.at("/questions/0/question").textValue()).contains("140.9 g meant?");
+        assertThat(logged.at("/questions/0/kind").textValue()).isEqualTo("decimal point");
         assertThat(good("log", id, "--store", path("shop.db"), "--piece", "1", "--mass", "140.9", "--json")
                         .get("questions"))
                 .isEmpty();

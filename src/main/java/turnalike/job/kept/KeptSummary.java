@@ -3,6 +3,7 @@ package turnalike.job.kept;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import turnalike.job.QuestionsJson;
 import turnalike.pieces.Slip;
 import turnalike.units.Problem;
 
@@ -35,7 +36,7 @@ public final class KeptSummary {
                 .put("at", step.at().toString())
                 .put("piece", piece.label());
         tree.set("measures", PieceDocument.tree(piece));
-        questions(tree.putArray("questions"), questions);
+        QuestionsJson.put(tree, questions);
         notes(tree.putArray("notes"), notes);
         return KeptJson.page(tree);
     }
@@ -49,7 +50,7 @@ public final class KeptSummary {
                 .put("at", step.at().toString());
         ArrayNode labels = tree.putArray("pieces");
         pieces.forEach(labels::add);
-        questions(tree.putArray("questions"), questions);
+        QuestionsJson.put(tree, questions);
         notes(tree.putArray("notes"), notes);
         return KeptJson.page(tree);
     }
@@ -90,10 +91,6 @@ public final class KeptSummary {
                 .put("pieces", report.pieces());
         notes(tree.putArray("faults"), report.faults());
         return KeptJson.page(tree);
-    }
-
-    private static void questions(ArrayNode array, List<Slip> slips) {
-        slips.forEach(each -> array.addObject().put("where", each.where()).put("question", each.question()));
     }
 
     private static void notes(ArrayNode array, List<Problem> problems) {
