@@ -44,7 +44,8 @@ public final class SetSheets {
         return match.match(new Drawings());
     }
 
-    private static WheelDrawing wheelDrawing(WheelSet set) {
+    /** The wheel with its pieces and the counterweight, if it has one. */
+    public static WheelDrawing wheel(WheelSet set) {
         Optional<Counterweight> weight = set.frame()
                 .counterweightRadius()
                 .map(radius -> set.placement().unbalance().counterweight(radius));
@@ -59,11 +60,20 @@ public final class SetSheets {
         return out;
     }
 
-    private static RowDrawing rowDrawing(RowSet set) {
+    /** Balance against roundness; empty where there is no choice between them. */
+    public static Optional<Svg> curve(WheelSet set, Length width, Length height) {
+        return set.roundness()
+                .filter(round -> round.curve().size() > 1)
+                .map(round -> TradeOffDrawing.svg(round.curve(), set.placement().noiseFloorGMm(), width, height));
+    }
+
+    /** The row with its pieces. */
+    public static RowDrawing row(RowSet set) {
         return RowDrawing.along(places(set.inOrder()));
     }
 
-    private static RowDrawing legsDrawing(LegsSet set) {
+    /** The legs, group by group. */
+    public static RowDrawing legs(LegsSet set) {
         return RowDrawing.ofGroups(
                 places(set.groups().stream().flatMap(List::stream).toList()),
                 set.groups().get(0).size());
@@ -72,7 +82,7 @@ public final class SetSheets {
     private record Content(String title, String date) implements SetMatch.Cases<SetRecordContent> {
         @Override
         public SetRecordContent wheel(WheelSet set) {
-            SetRecordContent content = SetRecordContent.ofWheel(title, date, wheelDrawing(set));
+            SetRecordContent content = SetRecordContent.ofWheel(title, date, SetSheets.wheel(set));
             List<BenchCardContent.Fact> facts = new ArrayList<>(content.facts());
             set.roundness()
                     .ifPresent(round -> facts.add(new BenchCardContent.Fact(
@@ -88,14 +98,14 @@ public final class SetSheets {
         @Override
         public SetRecordContent row(RowSet set) {
             SetRecordContent content = SetRecordContent.ofRow(
-                    title, date, rowDrawing(set), set.placement().totalDifference(), labels(set.spares()));
+                    title, date, SetSheets.row(set), set.placement().totalDifference(), labels(set.spares()));
             return content.with(content.facts(), set.warnings());
         }
 
         @Override
         public SetRecordContent legs(LegsSet set) {
             SetRecordContent content = SetRecordContent.ofLegs(
-                    title, date, legsDrawing(set), set.grouping().totalDifference(), labels(set.spares()));
+                    title, date, SetSheets.legs(set), set.grouping().totalDifference(), labels(set.spares()));
             return content.with(content.facts(), set.warnings());
         }
 
@@ -111,17 +121,17 @@ public final class SetSheets {
             @Override
             public Optional<Svg> wheel(WheelSet set) {
                 boolean startInHub = set.frame().hubEnd() == JobFrame.HubEnd.START;
-                return FrameView.wheel(pattern, startInHub, wheelDrawing(set), width);
+                return FrameView.wheel(pattern, startInHub, SetSheets.wheel(set), width);
             }
 
             @Override
             public Optional<Svg> row(RowSet set) {
-                return FrameView.row(pattern, rowDrawing(set), width);
+                return FrameView.row(pattern, SetSheets.row(set), width);
             }
 
             @Override
             public Optional<Svg> legs(LegsSet set) {
-                return FrameView.row(pattern, legsDrawing(set), width);
+                return FrameView.row(pattern, SetSheets.legs(set), width);
             }
         });
     }
@@ -130,23 +140,19 @@ public final class SetSheets {
         @Override
         public Map<String, Svg> wheel(WheelSet set) {
             Map<String, Svg> out = new LinkedHashMap<>();
-            out.put("wheel.svg", wheelDrawing(set).svg(WIDTH));
-            set.roundness()
-                    .filter(round -> round.curve().size() > 1)
-                    .ifPresent(round -> out.put(
-                            "balance-and-roundness.svg",
-                            TradeOffDrawing.svg(round.curve(), set.placement().noiseFloorGMm(), WIDTH, CURVE_HEIGHT)));
+            out.put("wheel.svg", SetSheets.wheel(set).svg(WIDTH));
+            SetSheets.curve(set, WIDTH, CURVE_HEIGHT).ifPresent(curve -> out.put("balance-and-roundness.svg", curve));
             return out;
         }
 
         @Override
         public Map<String, Svg> row(RowSet set) {
-            return Map.of("row.svg", rowDrawing(set).svg(WIDTH));
+            return Map.of("row.svg", SetSheets.row(set).svg(WIDTH));
         }
 
         @Override
         public Map<String, Svg> legs(LegsSet set) {
-            return Map.of("legs.svg", legsDrawing(set).svg(WIDTH));
+            return Map.of("legs.svg", SetSheets.legs(set).svg(WIDTH));
         }
     }
 }

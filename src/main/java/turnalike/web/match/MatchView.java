@@ -7,9 +7,7 @@ import java.util.Optional;
 import turnalike.drawing.PlacesDrawing;
 import turnalike.drawing.RowDrawing;
 import turnalike.drawing.Svg;
-import turnalike.drawing.TradeOffDrawing;
 import turnalike.drawing.WheelDrawing;
-import turnalike.job.Job;
 import turnalike.job.LegsSet;
 import turnalike.job.NextPieces;
 import turnalike.job.RowSet;
@@ -58,8 +56,7 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
     /** What was found, as it is shown. */
     public Optional<Shown> shown() {
         return search.flatMap(Search::found)
-                .map(set -> set.match(new Showing(
-                        kept.text().job(), SetSheets.frame(kept.text().job(), set, FRAME_WIDTH))));
+                .map(set -> set.match(new Showing(SetSheets.frame(kept.text().job(), set, FRAME_WIDTH))));
     }
 
     /**
@@ -94,16 +91,13 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
         }
     }
 
-    private record Showing(Job job, Optional<Svg> view) implements SetMatch.Cases<Shown> {
+    private record Showing(Optional<Svg> view) implements SetMatch.Cases<Shown> {
         private static final Length WIDE = Length.ofMm(150);
 
         @Override
         public Shown wheel(WheelSet set) {
             var placement = set.placement();
-            WheelDrawing drawing = new WheelDrawing(
-                    placement,
-                    set.frame().wheel().hubRadius(),
-                    set.frame().counterweightRadius().map(placement.unbalance()::counterweight));
+            WheelDrawing drawing = SetSheets.wheel(set);
             List<String> statements = new ArrayList<>(drawing.statements());
             statements.add(
                     placement.bestProven()
@@ -114,11 +108,8 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
                     "Weights within %.1f g of one another.",
                     placement.massSpread().grams()));
             next(set).ifPresent(statements::add);
-            String curve = set.roundness()
-                    .filter(round -> round.curve().size() > 1)
-                    .map(round -> TradeOffDrawing.svg(round.curve(), placement.noiseFloorGMm(), WIDE, Length.ofMm(90))
-                            .inline())
-                    .orElse("");
+            String curve =
+                    SetSheets.curve(set, WIDE, Length.ofMm(90)).map(Svg::inline).orElse("");
             List<String> spares =
                     placement.spares().stream().map(Candidate::label).toList();
             return new Shown(
@@ -134,10 +125,6 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
 
         @Override
         public Shown row(RowSet set) {
-            List<PlacesDrawing.Place> places = new ArrayList<>();
-            for (Piece piece : set.inOrder()) {
-                places.add(new PlacesDrawing.Place(places.size() + 1, Optional.empty(), piece.label(), piece.mass()));
-            }
             var placement = set.placement();
             List<String> statements = new ArrayList<>();
             String sure = placement.bestProven()
@@ -146,9 +133,16 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
             statements.add(String.format(
                     Locale.ROOT, "Neighbours differ by %.4g in all; %s.", placement.totalDifference(), sure));
             next(set).ifPresent(statements::add);
-            String picture = RowDrawing.along(places).svg(Length.ofMm(230)).inline();
+            RowDrawing drawing = SetSheets.row(set);
             return new Shown(
-                    frame(), picture, "", places, statements, labels(set.spares()), set.warnings(), set.workings());
+                    frame(),
+                    drawing.svg(Length.ofMm(230)).inline(),
+                    "",
+                    drawing.places(),
+                    statements,
+                    labels(set.spares()),
+                    set.warnings(),
+                    set.workings());
         }
 
         @Override
@@ -167,15 +161,16 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
                     set.grouping().totalDifference(),
                     sure));
             next(set).ifPresent(statements::add);
-            List<PlacesDrawing.Place> places = new ArrayList<>();
-            for (Piece piece : set.groups().stream().flatMap(List::stream).toList()) {
-                places.add(new PlacesDrawing.Place(places.size() + 1, Optional.empty(), piece.label(), piece.mass()));
-            }
-            String picture = RowDrawing.ofGroups(places, set.groups().get(0).size())
-                    .svg(Length.ofMm(150))
-                    .inline();
+            RowDrawing drawing = SetSheets.legs(set);
             return new Shown(
-                    frame(), picture, "", places, statements, labels(set.spares()), set.warnings(), set.workings());
+                    frame(),
+                    drawing.svg(WIDE).inline(),
+                    "",
+                    drawing.places(),
+                    statements,
+                    labels(set.spares()),
+                    set.warnings(),
+                    set.workings());
         }
 
         private String frame() {
