@@ -2,15 +2,12 @@ package turnalike.web;
 
 import io.javalin.http.Context;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 import turnalike.sheets.Paper;
-import turnalike.sheets.Sheet;
 
-/** A sheet handed out as a PDF, on the paper the address names: {@code a4.pdf}, {@code letter.pdf}. */
+/** The paper a sheet is asked for on, by the address ({@code a4.pdf}, {@code letter.pdf}), and the day it is printed. */
 public final class Papers {
-    private static final DateTimeFormatter DATE = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
-
     private Papers() {}
 
     /** The paper that {@code {paper}} names. */
@@ -22,15 +19,8 @@ public final class Papers {
         };
     }
 
-    /** The day where this machine stands, as it is printed. */
+    /** The day where this machine stands, written as the command line prints it. */
     public static String today() {
-        return DATE.format(LocalDate.now(java.time.ZoneId.systemDefault()));
-    }
-
-    /** Answers with the sheet. */
-    public static void send(Context ctx, Sheet sheet) {
-        ctx.header("Content-Disposition", "attachment; filename=\"" + sheet.name() + ".pdf\"")
-                .contentType("application/pdf")
-                .result(sheet.pdf());
+        return DateTimeFormatter.ISO_LOCAL_DATE.format(LocalDate.now(ZoneId.systemDefault()));
     }
 }

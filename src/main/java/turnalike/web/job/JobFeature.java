@@ -6,6 +6,7 @@ import turnalike.job.Plan;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
 import turnalike.web.Addressed;
+import turnalike.web.Attachment;
 import turnalike.web.Feature;
 import turnalike.web.Pages;
 import turnalike.web.Refusal;
@@ -66,9 +67,7 @@ public final class JobFeature implements Feature {
     }
 
     private static void attachment(Context ctx, String name, String text) {
-        ctx.header("Content-Disposition", "attachment; filename=\"" + name + "\"")
-                .contentType("application/json; charset=utf-8")
-                .result(text);
+        Attachment.send(ctx, name, "application/json; charset=utf-8", text);
     }
 
     private KeptJob kept(Context ctx) {

@@ -4,9 +4,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.sse.SseClient;
-import java.time.LocalDate;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -20,8 +17,10 @@ import turnalike.sheets.Sheet;
 import turnalike.units.Problem;
 import turnalike.web.Addressed;
 import turnalike.web.Asked;
+import turnalike.web.Attachment;
 import turnalike.web.Feature;
 import turnalike.web.Pages;
+import turnalike.web.Papers;
 import turnalike.web.Refusal;
 
 /** The set chosen and placed. */
@@ -72,17 +71,11 @@ public final class MatchFeature implements Feature {
         SetMatch set =
                 searches.find(kept).flatMap(Search::found).orElseThrow(() -> Refusal.notFound("a set of these pieces"));
         Sheet sheet = Stream.of(Paper.A4, Paper.LETTER)
-                .map(paper -> SetSheets.record(kept.text().job().title(), today(), set, paper))
+                .map(paper -> SetSheets.record(kept.text().job().title(), Papers.today(), set, paper))
                 .filter(each -> each.name().equals(name))
                 .findFirst()
                 .orElseThrow(() -> Refusal.notFound("that sheet"));
-        ctx.header("Content-Disposition", "attachment; filename=\"" + sheet.name() + ".pdf\"")
-                .contentType("application/pdf")
-                .result(sheet.pdf());
-    }
-
-    private static String today() {
-        return DateTimeFormatter.ISO_LOCAL_DATE.format(LocalDate.now(ZoneId.systemDefault()));
+        Attachment.send(ctx, sheet);
     }
 
     private void longer(Context ctx) {

@@ -25,6 +25,7 @@ import turnalike.sheets.Paper;
 import turnalike.units.Problem;
 import turnalike.web.Addressed;
 import turnalike.web.Asked;
+import turnalike.web.Attachment;
 import turnalike.web.Feature;
 import turnalike.web.Pages;
 import turnalike.web.Papers;
@@ -162,9 +163,8 @@ public final class PiecesFeature implements Feature {
     private void csv(Context ctx) {
         KeptJob kept = Addressed.job(ctx, store);
         List<Piece> pieces = kept.pieces().stream().map(KeptPiece::piece).toList();
-        ctx.header("Content-Disposition", "attachment; filename=\"pieces.csv\"")
-                .contentType("text/csv; charset=utf-8")
-                .result(PiecesFile.format(pieces, kept.text().job().units()));
+        String text = PiecesFile.format(pieces, kept.text().job().units());
+        Attachment.send(ctx, "pieces.csv", "text/csv; charset=utf-8", text);
     }
 
     private void chartSheet(Context ctx) {
@@ -177,6 +177,6 @@ public final class PiecesFeature implements Feature {
         ControlChart chart = view.controlChart().orElseThrow(() -> Refusal.notFound("that chart"));
         ControlSheet.Heading heading = new ControlSheet.Heading(
                 "%s: %s".formatted(view.title(), view.column()), Papers.today(), view.unit(), view.column());
-        Papers.send(ctx, ControlSheet.of(chart, heading, view.findings(), paper));
+        Attachment.send(ctx, ControlSheet.of(chart, heading, view.findings(), paper));
     }
 }

@@ -14,6 +14,7 @@ import turnalike.sheets.Paper;
 import turnalike.sheets.PlanSheets;
 import turnalike.sheets.Sheet;
 import turnalike.web.Addressed;
+import turnalike.web.Attachment;
 import turnalike.web.Feature;
 import turnalike.web.Pages;
 import turnalike.web.Refusal;
@@ -115,9 +116,7 @@ public final class SheetsFeature implements Feature {
         String name = ctx.pathParam("file") + ".dxf";
         String text = Optional.ofNullable(PlanSheets.dxf(plans.now(kept.text())).get(name))
                 .orElseThrow(() -> Refusal.notFound("that file"));
-        ctx.header("Content-Disposition", "attachment; filename=\"" + name + "\"")
-                .contentType("image/vnd.dxf")
-                .result(text);
+        Attachment.send(ctx, name, "image/vnd.dxf", text);
     }
 
     private void file(Context ctx) {
@@ -137,8 +136,6 @@ public final class SheetsFeature implements Feature {
         if (bytes == null) {
             throw Refusal.notFound("that sheet");
         }
-        ctx.header("Content-Disposition", "attachment; filename=\"" + name + "\"")
-                .contentType(name.endsWith(".pdf") ? "application/pdf" : "image/svg+xml")
-                .result(bytes);
+        Attachment.send(ctx, name, name.endsWith(".pdf") ? "application/pdf" : "image/svg+xml", bytes);
     }
 }
