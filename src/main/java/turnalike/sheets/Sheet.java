@@ -1,9 +1,11 @@
 package turnalike.sheets;
 
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import turnalike.drawing.Svg;
 
 /** One thing to print: its pages as a PDF, and the drawings in it as SVG files beside it. */
@@ -42,11 +44,29 @@ public final class Sheet {
     /** Every file by its name, the PDF first: {@code x.pdf}, {@code x.svg} or {@code x-1.svg}, {@code x-2.svg} … */
     public Map<String, byte[]> files() {
         Map<String, byte[]> out = new LinkedHashMap<>();
-        out.put(name + ".pdf", pdf());
-        for (int i = 0; i < drawings.size(); i++) {
-            String file = drawings.size() == 1 ? name + ".svg" : name + "-" + (i + 1) + ".svg";
-            out.put(file, drawings.get(i).file().getBytes(StandardCharsets.UTF_8));
+        List<String> names = fileNames();
+        for (int i = 0; i < names.size(); i++) {
+            out.put(names.get(i), content(i));
         }
         return out;
+    }
+
+    /** The names of {@link #files} in the same order, without the work of making them. */
+    public List<String> fileNames() {
+        List<String> out = new ArrayList<>(List.of(name + ".pdf"));
+        for (int i = 0; i < drawings.size(); i++) {
+            out.add(drawings.size() == 1 ? name + ".svg" : name + "-" + (i + 1) + ".svg");
+        }
+        return out;
+    }
+
+    /** One of the files by its name, and no other made; empty when none is called so. */
+    public Optional<byte[]> file(String file) {
+        int at = fileNames().indexOf(file);
+        return at < 0 ? Optional.empty() : Optional.of(content(at));
+    }
+
+    private byte[] content(int file) {
+        return file == 0 ? pdf() : drawings.get(file - 1).file().getBytes(StandardCharsets.UTF_8);
     }
 }

@@ -2,11 +2,9 @@ package turnalike.web.sheets;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import turnalike.job.Plan;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
@@ -24,29 +22,24 @@ import turnalike.web.job.Plans;
 public final class SheetsFeature implements Feature {
     private static final String SHEETS = Addressed.JOB + "/sheets";
 
-    private record Kind(String title, String use, Function<Plan, Sheet> a4, Function<Plan, Sheet> letter) {}
+    private record Kind(String title, String use, BiFunction<Plan, Paper, Sheet> make) {}
 
     private static final List<Kind> KINDS = List.of(
-            new Kind(
-                    "Bench card",
-                    "Hangs by the lathe: the piece, its settings and sizes.",
-                    plan -> PlanSheets.benchCard(plan, Paper.A4),
-                    plan -> PlanSheets.benchCard(plan, Paper.LETTER)),
+            new Kind("Bench card", "Hangs by the lathe: the piece, its settings and sizes.", PlanSheets::benchCard),
             new Kind(
                     "Order of cuts",
                     "Each cut with its tool, setting and place, in type to read at the lathe.",
-                    plan -> PlanSheets.cutOrder(plan, Paper.A4),
-                    plan -> PlanSheets.cutOrder(plan, Paper.LETTER)),
+                    PlanSheets::cutOrder),
             new Kind(
                     "Marking stick",
                     "Full size, in strips to join. Lay a rule on the check bar before you trust it.",
-                    plan -> PlanSheets.markingStick(plan, Paper.A4),
-                    plan -> PlanSheets.markingStick(plan, Paper.LETTER)),
+                    PlanSheets::markingStick),
             new Kind(
                     "Checking template",
                     "Half the outline at full size: glue to card, cut, and hold it to the piece with the lathe stopped.",
-                    plan -> PlanSheets.checkingTemplate(plan, Paper.A4),
-                    plan -> PlanSheets.checkingTemplate(plan, Paper.LETTER)));
+                    PlanSheets::checkingTemplate));
+
+    private static final List<Paper> PAPERS = List.of(Paper.A4, Paper.LETTER);
 
     private final JobStore store;
     private final Pages pages;
@@ -84,9 +77,7 @@ public final class SheetsFeature implements Feature {
         KeptJob kept = Addressed.job(ctx, store);
         Plan plan = plans.patient(kept.text());
         List<Offer> offers = KINDS.stream()
-                .flatMap(kind ->
-                        List.of(offer(kind, kind.a4(), plan, Paper.A4), offer(kind, kind.letter(), plan, Paper.LETTER))
-                                .stream())
+                .flatMap(kind -> PAPERS.stream().map(paper -> offer(kind, plan, paper)))
                 .toList();
         pages.show(
                 ctx,
@@ -100,14 +91,9 @@ public final class SheetsFeature implements Feature {
                         PlanSheets.dxf(plan).keySet().stream().sorted().toList()));
     }
 
-    private static Offer offer(Kind kind, Function<Plan, Sheet> make, Plan plan, Paper paper) {
-        Sheet sheet = make.apply(plan);
-        return new Offer(
-                kind.title(),
-                kind.use(),
-                paper.label(),
-                sheet.pageCount(),
-                List.copyOf(sheet.files().keySet()));
+    private static Offer offer(Kind kind, Plan plan, Paper paper) {
+        Sheet sheet = kind.make().apply(plan, paper);
+        return new Offer(kind.title(), kind.use(), paper.label(), sheet.pageCount(), sheet.fileNames());
     }
 
     /** The outlines for a laser or a router. */
@@ -123,19 +109,11 @@ public final class SheetsFeature implements Feature {
         KeptJob kept = Addressed.job(ctx, store);
         String name = ctx.pathParam("file");
         Plan plan = plans.patient(kept.text());
-        Map<String, byte[]> files = new LinkedHashMap<>();
-        for (Kind kind : KINDS) {
-            for (Function<Plan, Sheet> make : List.of(kind.a4(), kind.letter())) {
-                Sheet sheet = make.apply(plan);
-                if (name.startsWith(sheet.name() + ".") || name.startsWith(sheet.name() + "-")) {
-                    files.putAll(sheet.files());
-                }
-            }
-        }
-        byte[] bytes = files.get(name);
-        if (bytes == null) {
-            throw Refusal.notFound("that sheet");
-        }
+        byte[] bytes = KINDS.stream()
+                .flatMap(kind -> PAPERS.stream().map(paper -> kind.make().apply(plan, paper)))
+                .flatMap(sheet -> sheet.file(name).stream())
+                .findFirst()
+                .orElseThrow(() -> Refusal.notFound("that sheet"));
         Attachment.send(ctx, name, name.endsWith(".pdf") ? "application/pdf" : "image/svg+xml", bytes);
     }
 }
