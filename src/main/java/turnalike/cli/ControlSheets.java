@@ -3,8 +3,6 @@ package turnalike.cli;
 import java.util.Locale;
 import turnalike.drawing.ControlChartDrawing;
 import turnalike.job.ControlReport;
-import turnalike.pieces.Column;
-import turnalike.pieces.MassUnit;
 import turnalike.sheets.ControlSheet;
 import turnalike.sheets.Paper;
 import turnalike.units.Length;
@@ -18,7 +16,7 @@ final class ControlSheets {
 
     static void write(ControlReport report, String title, PaperChoice paper, OutputFolder folder) {
         String column = report.series().name();
-        String unit = unit(column);
+        String unit = report.series().unit();
         String name = column.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9_]+", "-");
         folder.write(
                 "control-chart-of-" + name + ".svg",
@@ -28,11 +26,5 @@ final class ControlSheets {
         for (Paper each : paper.papers()) {
             folder.write(ControlSheet.of(report.chart(), heading, report.findings(), each));
         }
-    }
-
-    private static String unit(String column) {
-        return Column.find(column)
-                .map(each -> each.isMass() ? (MassUnit.OUNCE.column().equalsIgnoreCase(column) ? "oz" : "g") : "mm")
-                .orElse("");
     }
 }

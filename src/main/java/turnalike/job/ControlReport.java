@@ -15,7 +15,6 @@ import turnalike.pieces.control.ControlChart;
 import turnalike.pieces.control.Drift;
 import turnalike.pieces.control.RunRule;
 import turnalike.pieces.control.Series;
-import turnalike.units.Mass;
 import turnalike.units.Parsed;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
@@ -55,7 +54,7 @@ public record ControlReport(
     }
 
     private static ControlReport of(Optional<Job> job, Series series, ControlChart chart) {
-        Watched watched = new Watched(series.name(), Column.find(series.name()), job);
+        Watched watched = new Watched(series, Column.find(series.name()), job);
         OptionalDouble tolerance = watched.tolerance(chart.centre());
         double telling = tolerance.isPresent() ? tolerance.getAsDouble() / 2 : TELLING_SIGMAS * chart.sigma();
         Optional<Drifting> drift = Drift.find(chart.points(), telling)
@@ -132,11 +131,7 @@ public record ControlReport(
     }
 
     /** What is known of the column: its job's tolerance and name. */
-    private record Watched(String name, Optional<Column> column, Optional<Job> job) {
-        private boolean ounces() {
-            return MassUnit.OUNCE.column().equalsIgnoreCase(name);
-        }
-
+    private record Watched(Series series, Optional<Column> column, Optional<Job> job) {
         OptionalDouble tolerance(double centre) {
             if (job.isEmpty() || column.isEmpty()) {
                 return OptionalDouble.empty();
@@ -159,7 +154,7 @@ public record ControlReport(
 
         String things() {
             if (column.isEmpty()) {
-                return "values of " + name;
+                return "values of " + series.name();
             }
             Column known = column.get();
             String place = job.map(Wanted::names).map(names -> names.get(known)).orElse(known.format());
@@ -177,8 +172,8 @@ public record ControlReport(
             if (column.isEmpty()) {
                 return String.format(Locale.ROOT, "%.4g", Math.abs(change));
             }
-            MassUnit mass = ounces() ? MassUnit.OUNCE : MassUnit.GRAM;
-            double inside = ounces() ? Math.abs(change) * Mass.GRAMS_PER_OUNCE : change;
+            MassUnit mass = series.massUnit();
+            double inside = column.get().isMass() ? mass.mass(Math.abs(change)).grams() : change;
             return job.map(each -> new Keyed(each.units(), mass))
                     .orElse(new Keyed(UnitSystem.METRIC, mass))
                     .say(column.get(), inside);

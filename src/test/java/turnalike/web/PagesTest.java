@@ -222,6 +222,20 @@ class PagesTest {
     }
 
     @Test
+    void the_chart_carries_the_unit_of_its_column() throws Exception {
+        served.post(demo + "/pieces/table", "cells=piece%2Cshade%0A1%2C3%0A2%2C4%0A3%2C3%0A4%2C4%0A5%2C3&sure=yes");
+        assertThat(chart("mass_g")).contains(", g");
+        assertThat(chart("mass_oz")).contains(", oz").doesNotContain(", g");
+        assertThat(chart("length")).contains(", mm");
+        assertThat(chart("shade")).doesNotContain(", mm");
+    }
+
+    private String chart(String column) throws Exception {
+        String page = served.get(demo + "/pieces?column=" + column).body();
+        return page.substring(page.indexOf("aria-label=\"Control chart\""), page.indexOf("The chart on A4"));
+    }
+
+    @Test
     void a_heavy_piece_is_told_how_it_comes_to_weight() throws Exception {
         String much = served.get(demo + "/pieces?piece=6").body();
         assertThat(much)

@@ -11,6 +11,7 @@ import turnalike.pieces.MassUnit;
 import turnalike.pieces.Piece;
 import turnalike.units.Mass;
 import turnalike.units.Parsed;
+import turnalike.units.UnitSystem;
 
 /**
  * One column of the pieces in the order they were turned; pieces on which it was not measured are left out.
@@ -26,16 +27,32 @@ public record Series(String name, List<Point> points) {
         points = List.copyOf(points);
     }
 
+    /** The unit of the values: {@code g}, {@code oz} or {@code mm}; empty for an extra column, whose unit nobody told. */
+    public String unit() {
+        return Column.find(name)
+                .map(column -> column.isMass() ? massUnit().symbol() : UnitSystem.METRIC.symbol())
+                .orElse("");
+    }
+
+    /** The unit of a series of masses. */
+    public MassUnit massUnit() {
+        return massUnit(name);
+    }
+
+    private static MassUnit massUnit(String name) {
+        return MassUnit.OUNCE.column().equalsIgnoreCase(name.strip()) ? MassUnit.OUNCE : MassUnit.GRAM;
+    }
+
     /** The series of a column by its name, {@code mass_g}, {@code mass_oz}, {@code length}, {@code balance}, {@code d1} or an extra one. */
     public static Parsed<Series> of(List<Piece> pieces, String name) {
         Optional<Column> known = Column.find(name);
         if (known.isPresent()) {
-            boolean ounces = MassUnit.OUNCE.column().equalsIgnoreCase(name.strip());
+            MassUnit unit = massUnit(name);
             List<Point> points = new ArrayList<>();
             for (Piece piece : pieces) {
                 OptionalDouble figure = piece.measures().figure(known.get());
                 figure.ifPresent(each -> points.add(
-                        new Point(piece.label(), ounces ? Mass.ofGrams(each).ounces() : each)));
+                        new Point(piece.label(), known.get().isMass() ? unit.count(Mass.ofGrams(each)) : each)));
             }
             return points.isEmpty() ? nowhere(pieces, name) : Parsed.of(new Series(name.strip(), points));
         }

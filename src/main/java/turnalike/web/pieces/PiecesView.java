@@ -193,7 +193,7 @@ public final class PiecesView {
 
     /** The unit of the charted column. */
     String unit() {
-        return column.startsWith("mass") ? "g" : "mm";
+        return report.map(each -> each.series().unit()).orElse("");
     }
 
     /** The columns a chart can be made of. */
