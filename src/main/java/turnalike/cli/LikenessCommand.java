@@ -65,12 +65,8 @@ final class LikenessCommand implements Runnable {
     /** The least like the pattern first: that is the one to look at. */
     static String text(LikenessReport report) {
         StringBuilder out = new StringBuilder();
-        List<LikenessReport.Entry> order = report.pieces().stream()
-                .sorted((one, other) ->
-                        Double.compare(other.figure().figure(), one.figure().figure()))
-                .toList();
         out.append("Unlike   the piece, and what sets it apart; the most unlike first\n");
-        for (LikenessReport.Entry entry : order) {
+        for (LikenessReport.Entry entry : report.mostUnlikeFirst()) {
             Optional<LikenessReport.Pair> twin = entry.nearest();
             out.append(String.format(
                     Locale.ROOT,

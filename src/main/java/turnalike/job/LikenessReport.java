@@ -1,9 +1,11 @@
 package turnalike.job;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import turnalike.pieces.Likeness;
 import turnalike.pieces.LikenessWords;
 import turnalike.pieces.MassUnit;
@@ -46,7 +48,19 @@ public record LikenessReport(List<Entry> pieces, List<Pair> pairs, List<Working>
      * @param other the other's
      * @param difference in tolerances' worths, weighted
      */
-    public record Pair(String piece, String other, double difference) {}
+    public record Pair(String piece, String other, double difference) {
+        private Pair turned() {
+            return new Pair(/* piece= */ other, /* other= */ piece, difference);
+        }
+    }
+
+    /** The pieces, the least like the pattern first: that is the one to look at. */
+    public List<Entry> mostUnlikeFirst() {
+        return pieces.stream()
+                .sorted(Comparator.comparingDouble((Entry each) -> each.figure().figure())
+                        .reversed())
+                .toList();
+    }
 
     /** Compares every piece with the pattern (its mass with the median of the others) and with every other. */
     public static LikenessReport of(Job job, List<Piece> pieces, MassUnit mass) {
@@ -54,33 +68,35 @@ public record LikenessReport(List<Entry> pieces, List<Pair> pairs, List<Working>
         Measures reference = Likeness.reference(Wanted.shape(job), pieces);
         LikenessWords words = Wanted.words(job, mass);
         boolean all = pieces.size() <= MOST_PIECES_PAIRED;
-        List<Entry> entries = new ArrayList<>();
         List<Pair> pairs = new ArrayList<>();
+        List<Optional<Pair>> nearest = new ArrayList<>(Collections.nCopies(pieces.size(), Optional.empty()));
         for (int i = 0; i < pieces.size(); i++) {
-            Optional<Pair> nearest = Optional.empty();
-            for (int j = 0; j < pieces.size(); j++) {
-                if (j == i || likeness.parts(pieces.get(i), pieces.get(j)).isEmpty()) {
-                    continue;
-                }
-                Pair pair = new Pair(
-                        pieces.get(i).label(),
-                        pieces.get(j).label(),
-                        likeness.difference(pieces.get(i), pieces.get(j)));
-                nearest = nearest.isEmpty() || pair.difference() < nearest.get().difference()
-                        ? Optional.of(pair)
-                        : nearest;
-                if (all && j > i) {
-                    pairs.add(pair);
+            for (int j = i + 1; j < pieces.size(); j++) {
+                OptionalDouble difference = likeness.findDifference(pieces.get(i), pieces.get(j));
+                if (difference.isPresent()) {
+                    Pair pair = new Pair(pieces.get(i).label(), pieces.get(j).label(), difference.getAsDouble());
+                    nearest.set(i, nearer(nearest.get(i), pair));
+                    nearest.set(j, nearer(nearest.get(j), pair.turned()));
+                    if (all) {
+                        pairs.add(pair);
+                    }
                 }
             }
+        }
+        if (!all) {
+            nearest.forEach(each -> each.ifPresent(pairs::add));
+        }
+        List<Entry> entries = new ArrayList<>();
+        for (int i = 0; i < pieces.size(); i++) {
             Likeness.Figure figure = likeness.figure(pieces.get(i), reference);
-            entries.add(new Entry(figure, words.of(figure, PARTS_SAID), nearest));
-            if (!all) {
-                nearest.ifPresent(pairs::add);
-            }
+            entries.add(new Entry(figure, words.of(figure, PARTS_SAID), nearest.get(i)));
         }
         pairs.sort(Comparator.comparingDouble(Pair::difference));
         return new LikenessReport(entries, pairs, List.of(job.likeness().working(), beside()));
+    }
+
+    private static Optional<Pair> nearer(Optional<Pair> soFar, Pair pair) {
+        return soFar.isPresent() && soFar.get().difference() <= pair.difference() ? soFar : Optional.of(pair);
     }
 
     private static Working beside() {

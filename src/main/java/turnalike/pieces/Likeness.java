@@ -67,11 +67,17 @@ public record Likeness(Tolerances tolerances, Weights weights, Optional<Mass> me
 
     /** How unlike two pieces are; 0 when nothing is measured on both. */
     public double difference(Piece piece, Piece other) {
+        return findDifference(piece, other).orElse(0);
+    }
+
+    /** How unlike two pieces are; empty when nothing is measured on both. The same whichever of the two is named first. */
+    public OptionalDouble findDifference(Piece piece, Piece other) {
+        List<Part> parts = parts(piece, other);
         double sum = 0;
-        for (Part part : parts(piece, other)) {
+        for (Part part : parts) {
             sum += part.counts();
         }
-        return sum;
+        return parts.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(sum);
     }
 
     /** The parts of the difference of two pieces, in the columns' order. */

@@ -1,7 +1,6 @@
 package turnalike.web.pieces;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -231,11 +230,7 @@ public final class PiecesView {
     public List<LikenessReport.Entry> likeness() {
         return pieces.size() < 2
                 ? List.of()
-                : LikenessReport.of(kept.text().job(), pieces, MassUnit.GRAM).pieces().stream()
-                        .sorted(Comparator.comparingDouble((LikenessReport.Entry each) ->
-                                        each.figure().figure())
-                                .reversed())
-                        .toList();
+                : LikenessReport.of(kept.text().job(), pieces, MassUnit.GRAM).mostUnlikeFirst();
     }
 
     public String figure(double value) {
