@@ -1,11 +1,10 @@
 package turnalike.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import turnalike.job.kept.GivenJob;
 import turnalike.job.kept.JobId;
@@ -23,11 +22,8 @@ import turnalike.store.StoreFile;
         footer = {"", "Example: turnalike give 7k3m-2x9q-ht4d --store shop.db > wheel.kept.json"},
         mixinStandardHelpOptions = true)
 final class GiveCommand implements Runnable {
-    @Parameters(paramLabel = "ID", description = "The job's id, as 'keep' printed it.")
-    private String job = "";
-
-    @Option(names = "--store", paramLabel = "FILE", required = true, description = "The store.")
-    private Path file = Path.of("");
+    @Mixin
+    private KeptJobOptions from = new KeptJobOptions();
 
     @Option(
             names = "--pieces",
@@ -46,8 +42,8 @@ final class GiveCommand implements Runnable {
 
     @Override
     public void run() {
-        JobId id = Stores.id(job);
-        Stores.with(() -> StoreFile.openToRead(file), store -> {
+        JobId id = from.id();
+        Stores.with(() -> StoreFile.openToRead(from.file()), store -> {
             GivenJob given = store.give(id).orElseThrow(() -> Stores.unknown(id));
             PrintWriter console = spec.commandLine().getOut();
             console.print(text(given));

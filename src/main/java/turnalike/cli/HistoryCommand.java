@@ -1,14 +1,13 @@
 package turnalike.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import turnalike.job.kept.GivenJob;
 import turnalike.job.kept.JobId;
@@ -25,11 +24,8 @@ import turnalike.store.StoreFile;
 final class HistoryCommand implements Runnable {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm:ss", Locale.ROOT);
 
-    @Parameters(paramLabel = "ID", description = "The job's id, as 'keep' printed it.")
-    private String job = "";
-
-    @Option(names = "--store", paramLabel = "FILE", required = true, description = "The store.")
-    private Path file = Path.of("");
+    @Mixin
+    private KeptJobOptions kept = new KeptJobOptions();
 
     @Option(names = "--json", description = "Print one JSON object.")
     private boolean json;
@@ -39,8 +35,8 @@ final class HistoryCommand implements Runnable {
 
     @Override
     public void run() {
-        JobId id = Stores.id(job);
-        Stores.with(() -> StoreFile.openToRead(file), store -> {
+        JobId id = kept.id();
+        Stores.with(() -> StoreFile.openToRead(kept.file()), store -> {
             GivenJob given = store.give(id).orElseThrow(() -> Stores.unknown(id));
             PrintWriter console = spec.commandLine().getOut();
             if (json) {

@@ -1,15 +1,14 @@
 package turnalike.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import turnalike.job.edit.PieceEntry;
 import turnalike.job.kept.Change;
@@ -42,11 +41,8 @@ import turnalike.units.UnitSystem;
 final class LogCommand implements Runnable {
     private static final int LONGEST_LABEL = 64;
 
-    @Parameters(paramLabel = "ID", description = "The job's id, as 'keep' printed it.")
-    private String job = "";
-
-    @Option(names = "--store", paramLabel = "FILE", required = true, description = "The store.")
-    private Path file = Path.of("");
+    @Mixin
+    private KeptJobOptions into = new KeptJobOptions();
 
     @Option(
             names = "--piece",
@@ -94,11 +90,11 @@ final class LogCommand implements Runnable {
 
     @Override
     public void run() {
-        JobId id = Stores.id(job);
+        JobId id = into.id();
         if (table.isPresent() || keyed.isPresent()) {
             requireAlone();
             PrintWriter console = spec.commandLine().getOut();
-            Stores.with(() -> StoreFile.open(file, Stores.clock()), store -> {
+            Stores.with(() -> StoreFile.open(into.file(), Stores.clock()), store -> {
                 table.ifPresent(from -> new LogTable(store, id, console, json).log(from));
                 keyed.ifPresent(column -> new LogKeyed(store, id, console, json).log(column, label.orElse("1")));
                 return id;
@@ -108,7 +104,7 @@ final class LogCommand implements Runnable {
         String piece = label(label.orElseThrow(() -> UserError.of(
                 "--piece", "is missing", "name the piece, or give a table with --from or a column with --keyed")));
         Optional<Duration> turning = minutes.map(LogCommand::time);
-        Stores.with(() -> StoreFile.open(file, Stores.clock()), store -> {
+        Stores.with(() -> StoreFile.open(into.file(), Stores.clock()), store -> {
             List<Slip> questions = new ArrayList<>();
             Step step = store.edit(id, kept -> edit(kept, piece, turning, questions))
                     .orElseThrow(() -> Stores.unknown(id));

@@ -1,9 +1,12 @@
 package turnalike.cli;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
@@ -12,19 +15,36 @@ import turnalike.job.kept.Step;
 import turnalike.store.StoreFile;
 
 /** One step back or forth in a job's history. */
-record Stepping(String word, BiFunction<JobStore, JobId, Optional<Step>> way) {
-    static void run(Stepping stepping, JobId id, Path file, boolean json, PrintWriter console) {
-        Stores.with(() -> StoreFile.open(file, Stores.clock()), store -> {
+abstract class Stepping implements Runnable {
+    private final String word;
+    private final BiFunction<JobStore, JobId, Optional<Step>> way;
+
+    @Mixin
+    private KeptJobOptions kept = new KeptJobOptions();
+
+    @Option(names = "--json", description = "Print one JSON object.")
+    private boolean json;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    Stepping(String word, BiFunction<JobStore, JobId, Optional<Step>> way) {
+        this.word = word;
+        this.way = way;
+    }
+
+    @Override
+    public void run() {
+        JobId id = kept.id();
+        Stores.with(() -> StoreFile.open(kept.file(), Stores.clock()), store -> {
             if (store.find(id).isEmpty()) {
                 throw Stores.unknown(id);
             }
-            Step step = stepping.way
-                    .apply(store, id)
+            Step step = way.apply(store, id)
                     .orElseThrow(() -> UserError.of(
-                            "job " + id,
-                            "has nothing to " + stepping.word,
-                            "see what was done with 'turnalike history'"));
+                            "job " + id, "has nothing to " + word, "see what was done with 'turnalike history'"));
             KeptJob now = store.find(id).orElseThrow();
+            PrintWriter console = spec.commandLine().getOut();
             if (json) {
                 console.print(KeptSummary.stepped(id, step, now));
             } else {
