@@ -16,6 +16,7 @@ import turnalike.pieces.control.Drift;
 import turnalike.pieces.control.RunRule;
 import turnalike.pieces.control.Series;
 import turnalike.units.Parsed;
+import turnalike.units.Sentence;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 
@@ -84,8 +85,7 @@ public record ControlReport(
     /** What the values say beyond the chart's own signals: drift, and whether the work holds the tolerance. A sentence each. */
     public List<String> findings() {
         List<String> out = new ArrayList<>();
-        drift.ifPresent(each -> out.add(each.words().substring(0, 1).toUpperCase(Locale.ROOT)
-                + each.words().substring(1) + ": check the setting before the next piece."));
+        drift.ifPresent(each -> out.add(Sentence.capital(each.words()) + ": check the setting before the next piece."));
         fromPieceToPiece().ifPresent(each -> out.add(holds(each)));
         return out;
     }

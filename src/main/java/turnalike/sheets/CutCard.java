@@ -2,7 +2,6 @@ package turnalike.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import turnalike.drawing.CutDrawing;
 import turnalike.drawing.Figures;
@@ -18,6 +17,7 @@ import turnalike.pattern.Mark;
 import turnalike.turning.Cut;
 import turnalike.turning.Phase;
 import turnalike.units.Length;
+import turnalike.units.Sentence;
 import turnalike.units.UnitSystem;
 
 /**
@@ -96,7 +96,8 @@ public final class CutCard {
         double top = 0;
         if (beginsPhase) {
             out.add(Path.rectangle(Pen.TINT, 0, 1, widthMm, 7));
-            out.add(Words.of(Lettering.HEADING, 1.5, 6.1, capital(cut.phase().text())));
+            out.add(Words.of(
+                    Lettering.HEADING, 1.5, 6.1, Sentence.capital(cut.phase().text())));
             top = 9.5;
         } else {
             out.add(Path.line(Pen.FINE, 0, 0.5, widthMm, 0.5));
@@ -114,15 +115,18 @@ public final class CutCard {
         double y = topMm + 6.4;
         out.add(Words.ending(Lettering.TITLE, NUMBER_MM - 4, y, Integer.toString(cut.order())));
         out.add(Words.of(
-                Lettering.SETTING, NUMBER_MM, y, Lines.cut(capital(cut.tool().text()), Lettering.SETTING, textMm)));
+                Lettering.SETTING,
+                NUMBER_MM,
+                y,
+                Lines.cut(Sentence.capital(cut.tool().text()), Lettering.SETTING, textMm)));
         y += 0.6;
-        for (String line : few(Lines.wrap(capital(cut.what()), Lettering.LATHE, textMm))) {
+        for (String line : few(Lines.wrap(Sentence.capital(cut.what()), Lettering.LATHE, textMm))) {
             y += LINE_MM;
             out.add(Words.of(Lettering.LATHE, NUMBER_MM, y, line));
         }
         if (!caution.isEmpty()) {
             double from = y + 1.6;
-            for (String line : Lines.wrap(capital(caution), Lettering.LATHE, textMm - 3.5)) {
+            for (String line : Lines.wrap(Sentence.capital(caution), Lettering.LATHE, textMm - 3.5)) {
                 y += LINE_MM;
                 out.add(Words.of(Lettering.LATHE, NUMBER_MM + 3.5, y + 0.6, line));
             }
@@ -230,9 +234,5 @@ public final class CutCard {
             }
         }
         return Optional.empty();
-    }
-
-    private static String capital(String text) {
-        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

@@ -13,6 +13,7 @@ import turnalike.drawing.Shape;
 import turnalike.drawing.Svg;
 import turnalike.drawing.Words;
 import turnalike.units.Length;
+import turnalike.units.Sentence;
 
 /**
  * Parts set one below another on as many pages as they need, each page with its number at the foot.
@@ -47,8 +48,7 @@ record PageFlow(String kind, String title, Paper paper, Paper.Format format) {
             pages.add(new PdfPages.Page(format, List.of(Placement.whole(drawing, Length.ZERO, Length.ZERO))));
         }
         String file = (kind + " " + paper.label()).toLowerCase(Locale.ROOT).replace(' ', '-');
-        String heading = kind.substring(0, 1).toUpperCase(Locale.ROOT) + kind.substring(1);
-        return new Sheet(file, heading + ": " + title, drawings, pages);
+        return new Sheet(file, Sentence.capital(kind) + ": " + title, drawings, pages);
     }
 
     private List<List<Shape>> bodies(List<Flowing> parts) {

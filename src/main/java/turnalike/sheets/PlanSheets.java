@@ -14,6 +14,7 @@ import turnalike.job.TenonFit;
 import turnalike.pattern.Pattern;
 import turnalike.pattern.Warning;
 import turnalike.units.Length;
+import turnalike.units.Sentence;
 import turnalike.units.UnitSystem;
 
 /** A plan's sheets. A new sheet is one method here. */
@@ -120,7 +121,7 @@ public final class PlanSheets {
                 "Guards on, face shield on, stock sound and tight, start slow. Stop the lathe to set calipers on a square.");
         tenons(plan).ifPresent(out::add);
         for (Warning warning : plan.warnings()) {
-            out.add(capital(warning.where()) + ": " + warning.what() + ".");
+            out.add(Sentence.capital(warning.where()) + ": " + warning.what() + ".");
         }
         return out;
     }
@@ -134,9 +135,5 @@ public final class PlanSheets {
         return wrenches.isEmpty()
                 ? Optional.empty()
                 : Optional.of("Size the tenons: %s; %s.".formatted(wrenches, TenonFit.CAUTION));
-    }
-
-    private static String capital(String text) {
-        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

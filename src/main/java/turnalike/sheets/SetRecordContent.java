@@ -9,6 +9,7 @@ import turnalike.drawing.RowDrawing;
 import turnalike.drawing.WheelDrawing;
 import turnalike.match.Candidate;
 import turnalike.match.Placement;
+import turnalike.units.Sentence;
 
 /**
  * What the record of a set says.
@@ -108,7 +109,7 @@ public record SetRecordContent(
     }
 
     private static String sentence(String warning) {
-        String capital = warning.substring(0, 1).toUpperCase(Locale.ROOT) + warning.substring(1);
+        String capital = Sentence.capital(warning);
         return capital.endsWith(".") ? capital : capital + ".";
     }
 

@@ -10,6 +10,7 @@ import turnalike.pattern.Warning;
 import turnalike.turning.SpeedRange;
 import turnalike.turning.Turning;
 import turnalike.turning.Whip;
+import turnalike.units.Sentence;
 import turnalike.units.Speed;
 import turnalike.units.UnitSystem;
 
@@ -77,7 +78,6 @@ final class TurningFacts {
     }
 
     private static String sentence(Warning caution) {
-        String where = caution.where();
-        return where.substring(0, 1).toUpperCase(Locale.ROOT) + where.substring(1) + ": " + caution.what() + ".";
+        return Sentence.capital(caution.where()) + ": " + caution.what() + ".";
     }
 }

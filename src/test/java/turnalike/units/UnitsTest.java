@@ -35,6 +35,14 @@ class UnitsTest {
     }
 
     @Test
+    void a_sentence_begins_with_a_capital() {
+        assertThat(Sentence.capital("belly")).isEqualTo("Belly");
+        assertThat(Sentence.capital("übung")).isEqualTo("Übung");
+        assertThat(Sentence.capital("3 beads")).isEqualTo("3 beads");
+        assertThat(Sentence.capital("")).isEmpty();
+    }
+
+    @Test
     void a_problem_reads_as_where_what_mend() {
         assertThat(new Problem("member 3 (bead): crown", "must exceed the root", "make it larger").line())
                 .isEqualTo("member 3 (bead): crown: must exceed the root; make it larger");

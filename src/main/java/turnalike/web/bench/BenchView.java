@@ -1,7 +1,6 @@
 package turnalike.web.bench;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Stream;
 import turnalike.drawing.CutDrawing;
 import turnalike.job.Job;
@@ -9,6 +8,7 @@ import turnalike.job.Plan;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
 import turnalike.units.Length;
+import turnalike.units.Sentence;
 import turnalike.units.UnitSystem;
 import turnalike.web.Addressed;
 
@@ -74,9 +74,7 @@ public record BenchView(KeptJob kept, Plan plan) {
                 .map(column -> {
                     String caption = BenchEntry.caption(job(), column);
                     String unit = column.isMass() ? "g" : lengths;
-                    return new Figure(
-                            column.format(),
-                            caption.substring(0, 1).toUpperCase(Locale.ROOT) + caption.substring(1) + ", " + unit);
+                    return new Figure(column.format(), Sentence.capital(caption) + ", " + unit);
                 })
                 .toList();
     }

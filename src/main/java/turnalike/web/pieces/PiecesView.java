@@ -26,6 +26,7 @@ import turnalike.pieces.control.Signal;
 import turnalike.units.Length;
 import turnalike.units.LengthText;
 import turnalike.units.Mass;
+import turnalike.units.Sentence;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 import turnalike.web.Addressed;
@@ -104,8 +105,7 @@ public final class PiecesView {
         Optional<String> named =
                 Optional.ofNullable(Wanted.names(kept.text().job()).get(column));
         if (named.isPresent()) {
-            String name = named.get();
-            return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1) + unit;
+            return Sentence.capital(named.get()) + unit;
         }
         return switch (column.kind()) {
             case MASS -> "Weight, g";
