@@ -23,6 +23,7 @@ import turnalike.pieces.Column;
 import turnalike.pieces.Keyed;
 import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
+import turnalike.pieces.Piece;
 import turnalike.pieces.Slip;
 import turnalike.store.StoreFile;
 import turnalike.units.UnitSystem;
@@ -39,8 +40,6 @@ import turnalike.units.UnitSystem;
         },
         mixinStandardHelpOptions = true)
 final class LogCommand implements Runnable {
-    private static final int LONGEST_LABEL = 64;
-
     @Mixin
     private KeptJobOptions into = new KeptJobOptions();
 
@@ -162,16 +161,10 @@ final class LogCommand implements Runnable {
         });
     }
 
-    static String label(String text) {
-        String label = text.strip();
-        boolean odd = label.chars().anyMatch(each -> Character.isISOControl(each) || each == '\ufffd');
-        if (label.isEmpty() || label.length() > LONGEST_LABEL || odd) {
-            throw UserError.of(
-                    "--piece",
-                    "is no label",
-                    "give what is written on the piece, %d letters at most".formatted(LONGEST_LABEL));
-        }
-        return label;
+    private static String label(String text) {
+        return Piece.label(text).fold(label -> label, (what, mend) -> {
+            throw UserError.of("--piece", what, mend);
+        });
     }
 
     private static Duration time(double minutes) {

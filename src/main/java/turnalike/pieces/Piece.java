@@ -8,6 +8,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.Parsed;
 
 /**
  * One turned spindle.
@@ -18,6 +19,12 @@ import turnalike.units.Mass;
  *     cells that are not blank, else {@link IllegalArgumentException}
  */
 public record Piece(String label, Measures measures, Map<String, String> extra) {
+    /** The most letters of a label that is typed or read (common practice, no source): more is a note. */
+    static final int LONGEST_LABEL = 64;
+
+    /** What stands in a text for letters that could not be read. */
+    static final char UNREADABLE_LETTER = '\ufffd';
+
     public Piece {
         if (label.isEmpty() || !label.equals(label.strip()) || label.chars().anyMatch(Character::isISOControl)) {
             throw new IllegalArgumentException("a label is one line of text, was '%s'".formatted(label));
@@ -34,6 +41,16 @@ public record Piece(String label, Measures measures, Map<String, String> extra) 
     /** A piece with nothing beside its measures. */
     public static Piece of(String label, Measures measures) {
         return new Piece(label, measures, Map.of());
+    }
+
+    /** Reads a label as somebody typed it, without the blanks around it; refused unless it is one line of letters, 64 at most. */
+    public static Parsed<String> label(String text) {
+        String label = text.strip();
+        boolean odd = label.chars().anyMatch(each -> Character.isISOControl(each) || each == UNREADABLE_LETTER);
+        return label.isEmpty() || label.length() > LONGEST_LABEL || odd
+                ? Parsed.refused(
+                        "is no label", "give what is written on the piece, %d letters at most".formatted(LONGEST_LABEL))
+                : Parsed.of(label);
     }
 
     /** The mass, if weighed. */

@@ -12,8 +12,6 @@ import turnalike.units.UnitSystem;
 
 /** Reads a pieces file line by line, gathering everything wrong on the way. */
 final class PiecesReader {
-    private static final char UNREADABLE_LETTER = '\ufffd';
-    private static final int LONGEST_LABEL = 64;
 
     private final CsvText text;
     private final Header header;
@@ -87,10 +85,10 @@ final class PiecesReader {
         Optional<String> wrong = Optional.empty();
         if (label.isEmpty()) {
             wrong = Optional.of("the piece has no label");
-        } else if (label.chars().anyMatch(Character::isISOControl) || label.indexOf(UNREADABLE_LETTER) >= 0) {
+        } else if (label.chars().anyMatch(Character::isISOControl) || label.indexOf(Piece.UNREADABLE_LETTER) >= 0) {
             wrong = Optional.of("the label holds what is not a letter");
-        } else if (label.length() > LONGEST_LABEL) {
-            wrong = Optional.of("the label has more than %d letters".formatted(LONGEST_LABEL));
+        } else if (label.length() > Piece.LONGEST_LABEL) {
+            wrong = Optional.of("the label has more than %d letters".formatted(Piece.LONGEST_LABEL));
         }
         wrong.ifPresent(what -> wrong(line, header.label(), what, "give each piece a short label of its own"));
         Long earlier = wrong.isPresent() ? null : lineOfLabel.putIfAbsent(label, line.number());

@@ -175,6 +175,19 @@ class PagesTest {
     }
 
     @Test
+    void a_piece_with_the_longest_label_a_table_may_have_is_weighed_on_the_page() throws Exception {
+        String label = "x".repeat(64);
+        served.post(demo + "/pieces/table", "cells=piece%2Clength%0A" + label + "%2C15&sure=yes");
+        assertThat(served.post(demo + "/pieces", "piece=" + label + "&mass_g=141&had_mass_g=&sure=yes")
+                        .statusCode())
+                .isEqualTo(303);
+        assertThat(kept().find(label).orElseThrow().piece().mass()).isPresent();
+        assertThat(served.post(demo + "/pieces", "piece=" + label + "x&mass_g=141&had_mass_g=&sure=yes")
+                        .statusCode())
+                .isEqualTo(422);
+    }
+
+    @Test
     void a_piece_taken_out_is_gone_and_comes_back_by_undo() throws Exception {
         served.post(demo + "/pieces/remove", "piece=7");
         assertThat(kept().find("7")).isEmpty();

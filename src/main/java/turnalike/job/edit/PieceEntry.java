@@ -20,8 +20,6 @@ import turnalike.units.Problem;
 
 /** A piece as it is typed: its label and the text of each column, in the job's units and grams unless the text carries its own. */
 public final class PieceEntry {
-    private static final int LONGEST_LABEL = 60;
-
     private PieceEntry() {}
 
     /** What came of it: the piece as it would be kept, or what is wrong with each field. */
@@ -38,16 +36,12 @@ public final class PieceEntry {
      */
     public static Read read(KeptJob kept, String label, Map<String, String> figures) {
         List<Problem> problems = new ArrayList<>();
-        String plain = label.strip();
-        boolean odd = plain.chars().anyMatch(each -> Character.isISOControl(each) || each == '\ufffd');
-        if (plain.isEmpty() || plain.length() > LONGEST_LABEL || odd) {
-            problems.add(new Problem(
-                    "piece",
-                    "is no label",
-                    "give what is written on the piece, %d letters at most".formatted(LONGEST_LABEL)));
+        Parsed<String> plain = Piece.label(label);
+        if (plain instanceof Parsed.Refused<String> refused) {
+            problems.add(new Problem("piece", refused.what(), refused.mend()));
             return new Read(Optional.empty(), problems);
         }
-        KeptPiece before = kept.find(plain).orElse(KeptPiece.unmeasured(plain));
+        KeptPiece before = kept.find(plain.get()).orElse(KeptPiece.unmeasured(plain.get()));
         Measures measures = measures(kept.text().job(), before.piece().measures(), figures, problems);
         return new Read(problems.isEmpty() ? Optional.of(changed(before, measures)) : Optional.empty(), problems);
     }

@@ -16,7 +16,9 @@ import turnalike.pieces.Column;
 import turnalike.pieces.Keyed;
 import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
+import turnalike.pieces.Piece;
 import turnalike.pieces.Slip;
+import turnalike.units.Parsed;
 import turnalike.units.Problem;
 
 /**
@@ -28,7 +30,6 @@ import turnalike.units.Problem;
  * @param minutes at the lathe, as the page counted them
  */
 record BenchEntry(String serial, String label, Map<String, String> figures, Optional<String> minutes) {
-    private static final int LONGEST_LABEL = 64;
     private static final double LONGEST_MINUTES = 10_000;
 
     BenchEntry {
@@ -56,9 +57,9 @@ record BenchEntry(String serial, String label, Map<String, String> figures, Opti
     /** What the entry does to the job, with the questions it raises; or everything wrong with it. */
     Read read(KeptJob kept) {
         List<Problem> problems = new ArrayList<>();
-        boolean odd = label.chars().anyMatch(Character::isISOControl);
-        if (label.isBlank() || label.length() > LONGEST_LABEL || odd) {
-            problems.add(new Problem("piece", "is no label", "type what is written on the piece"));
+        Parsed<String> plain = Piece.label(label);
+        if (plain instanceof Parsed.Refused<String> refused) {
+            problems.add(new Problem("piece", refused.what(), refused.mend()));
         }
         Keyed keyed = new Keyed(kept.text().job().units(), MassUnit.GRAM);
         Measures taken = Measures.NONE;
@@ -73,13 +74,11 @@ record BenchEntry(String serial, String label, Map<String, String> figures, Opti
         if (problems.isEmpty() && taken.figures().isEmpty()) {
             problems.add(new Problem("piece " + label, "nothing is entered", "weigh or measure it"));
         }
-        return problems.isEmpty() ? read(kept, taken) : new Read(Optional.empty(), List.of(), problems);
+        return problems.isEmpty() ? read(kept, plain.get(), taken) : new Read(Optional.empty(), List.of(), problems);
     }
 
-    private Read read(KeptJob kept, Measures taken) {
-        KeptPiece now = kept.find(label.strip())
-                .orElse(KeptPiece.unmeasured(label.strip()))
-                .with(taken);
+    private Read read(KeptJob kept, String plain, Measures taken) {
+        KeptPiece now = kept.find(plain).orElse(KeptPiece.unmeasured(plain)).with(taken);
         KeptPiece timed = time().map(now::with).orElse(now);
         Edit edit = Edit.of("log piece " + timed.label() + mark(serial), Change.of(timed));
         return new Read(Optional.of(edit), PieceEntry.ask(kept, timed.piece()), List.of());
