@@ -14,6 +14,7 @@ import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
 import turnalike.pieces.Slips;
 import turnalike.solid.Solid;
+import turnalike.units.Sentence;
 
 /** What the pattern asks of a piece, column by column of a pieces file, and what each column is called. */
 public final class Wanted {
@@ -57,6 +58,23 @@ public final class Wanted {
             names.put(Column.diameter(i + 1), job.checks().get(i).name());
         }
         return names;
+    }
+
+    /** What a column is called: {@code weight}, {@code belly}; a mark or check place the job does not have goes by its number. */
+    public static String name(Job job, Column column) {
+        return switch (column.kind()) {
+            case MASS -> "weight";
+            case LENGTH -> "length";
+            case BALANCE -> "balance";
+            case MARK -> names(job).getOrDefault(column, "mark " + column.place());
+            case DIAMETER -> names(job).getOrDefault(column, "diameter " + column.place());
+        };
+    }
+
+    /** A column's heading with the unit its figures are typed in: {@code Weight, g}, {@code Belly, in}. */
+    public static String heading(Job job, Column column) {
+        String unit = column.isMass() ? MassUnit.GRAM.symbol() : job.units().symbol();
+        return Sentence.capital(name(job, column)) + ", " + unit;
     }
 
     /** {@code 3 hub bead crest} is the hub bead crest; {@code 2 fillet | 3 hub bead} the edge between fillet and hub bead. */

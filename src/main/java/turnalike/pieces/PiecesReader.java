@@ -12,7 +12,6 @@ import turnalike.units.UnitSystem;
 
 /** Reads a pieces file line by line, gathering everything wrong on the way. */
 final class PiecesReader {
-
     private final CsvText text;
     private final Header header;
     private final Keyed keyed;

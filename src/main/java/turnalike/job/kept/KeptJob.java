@@ -78,6 +78,17 @@ public record KeptJob(
         return new KeptJob(id, into, pieces, photos, then, Optional.of(what), Optional.empty());
     }
 
+    /** What the next piece is called: the number after the highest that any piece bears. */
+    public String nextLabel() {
+        long highest = pieces.stream()
+                .map(KeptPiece::label)
+                .filter(label -> label.matches("\\d{1,9}"))
+                .mapToLong(Long::parseLong)
+                .max()
+                .orElse(0);
+        return Long.toString(highest + 1);
+    }
+
     /** The piece of that label. */
     public Optional<KeptPiece> find(String label) {
         return pieces.stream().filter(each -> each.label().equals(label)).findFirst();

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import turnalike.job.Job;
+import turnalike.job.Wanted;
 import turnalike.job.edit.PieceEntry;
 import turnalike.job.kept.Change;
 import turnalike.job.kept.Edit;
@@ -67,7 +68,7 @@ record BenchEntry(String serial, String label, Map<String, String> figures, Opti
             String typed = figures.getOrDefault(column.format(), "");
             Measures before = taken;
             taken = keyed.enter(before, column, typed).fold(after -> after, (what, mend) -> {
-                problems.add(new Problem(caption(kept.text().job(), column), what, mend));
+                problems.add(new Problem(Wanted.name(kept.text().job(), column), what, mend));
                 return before;
             });
         }
@@ -91,17 +92,6 @@ record BenchEntry(String serial, String label, Map<String, String> figures, Opti
                 .filter(value -> value > 0 && value <= LONGEST_MINUTES)
                 .map(value -> Duration.ofMillis(Math.round(value * 60_000)))
                 .filter(time -> !time.isZero());
-    }
-
-    /** What a column is called at the bench. */
-    static String caption(Job job, Column column) {
-        return switch (column.kind()) {
-            case MASS -> "weight";
-            case LENGTH -> "length";
-            case BALANCE -> "balance point";
-            case MARK -> "mark " + column.place();
-            case DIAMETER -> job.checks().get(column.place() - 1).name();
-        };
     }
 
     /**

@@ -33,13 +33,12 @@ public record BenchStep(
         Svg drawing) {
     static BenchStep of(Plan plan, CutDrawing drawing, Cut cut) {
         UnitSystem units = plan.job().units();
-        UnitSystem others = units == UnitSystem.INCH ? UnitSystem.METRIC : UnitSystem.INCH;
         return new BenchStep(
                 cut.order(),
                 cut.phase().text(),
                 cut.tool().text(),
                 cut.setting().map(each -> each.format(units)),
-                cut.setting().map(each -> each.format(others)).orElse(""),
+                cut.setting().map(each -> each.format(units.other())).orElse(""),
                 cut.what(),
                 place(cut, units),
                 cut.caution(),

@@ -1,15 +1,12 @@
 package turnalike.web.bench;
 
 import java.util.List;
-import java.util.stream.Stream;
 import turnalike.drawing.CutDrawing;
 import turnalike.job.Job;
 import turnalike.job.Plan;
+import turnalike.job.Wanted;
 import turnalike.job.kept.KeptJob;
-import turnalike.job.kept.KeptPiece;
 import turnalike.units.Length;
-import turnalike.units.Sentence;
-import turnalike.units.UnitSystem;
 import turnalike.web.Addressed;
 
 /** What the bench view shows of a job. */
@@ -53,14 +50,9 @@ public record BenchView(KeptJob kept, Plan plan) {
                 .toList();
     }
 
-    /** The label of the piece to turn next: the number after the highest that is logged. */
+    /** The label of the piece to turn next. */
     public String nextPiece() {
-        int highest = kept.pieces().stream()
-                .map(KeptPiece::label)
-                .flatMap(label -> label.matches("\\d{1,6}") ? Stream.of(Integer.parseInt(label)) : Stream.empty())
-                .max(Integer::compare)
-                .orElse(0);
-        return String.valueOf(highest + 1);
+        return kept.nextLabel();
     }
 
     /** How many pieces the job wants with its spares, as far as the stock plan has them. */
@@ -69,13 +61,8 @@ public record BenchView(KeptJob kept, Plan plan) {
     }
 
     public List<Figure> figures() {
-        String lengths = job().units() == UnitSystem.INCH ? "in" : "mm";
         return BenchEntry.columns(job()).stream()
-                .map(column -> {
-                    String caption = BenchEntry.caption(job(), column);
-                    String unit = column.isMass() ? "g" : lengths;
-                    return new Figure(column.format(), Sentence.capital(caption) + ", " + unit);
-                })
+                .map(column -> new Figure(column.format(), Wanted.heading(job(), column)))
                 .toList();
     }
 }

@@ -28,22 +28,11 @@ public record Entry(String label, Map<String, String> figures, String cells, Lis
     static Entry of(KeptJob kept, Optional<String> label) {
         Optional<String> there = label.filter(each -> kept.find(each).isPresent());
         return new Entry(
-                there.orElse(next(kept)),
+                there.orElse(kept.nextLabel()),
                 there.map(each -> PiecesView.written(kept, each)).orElse(Map.of()),
                 "",
                 List.of(),
                 List.of());
-    }
-
-    /** One more than the largest number any piece is called by. */
-    private static String next(KeptJob kept) {
-        long last = kept.pieces().stream()
-                .map(piece -> piece.label().strip())
-                .filter(label -> label.matches("\\d{1,9}"))
-                .mapToLong(Long::parseLong)
-                .max()
-                .orElse(0);
-        return Long.toString(last + 1);
     }
 
     Entry asking(List<Slip> these) {

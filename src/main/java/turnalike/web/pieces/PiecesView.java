@@ -26,7 +26,6 @@ import turnalike.pieces.control.Signal;
 import turnalike.units.Length;
 import turnalike.units.LengthText;
 import turnalike.units.Mass;
-import turnalike.units.Sentence;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 import turnalike.web.Addressed;
@@ -88,7 +87,7 @@ public final class PiecesView {
                     .map(problem -> problem.what() + "; " + problem.mend())
                     .findFirst()
                     .orElse("");
-            out.add(new Cell(name, words(each, units()), entry.figures().getOrDefault(name, was), was, wrong));
+            out.add(new Cell(name, heading(each), entry.figures().getOrDefault(name, was), was, wrong));
         }
         return out;
     }
@@ -100,20 +99,8 @@ public final class PiecesView {
         return out;
     }
 
-    private String words(Column column, UnitSystem units) {
-        String unit = ", " + units.symbol();
-        Optional<String> named =
-                Optional.ofNullable(Wanted.names(kept.text().job()).get(column));
-        if (named.isPresent()) {
-            return Sentence.capital(named.get()) + unit;
-        }
-        return switch (column.kind()) {
-            case MASS -> "Weight, g";
-            case LENGTH -> "Length" + unit;
-            case BALANCE -> "Balance" + unit;
-            case DIAMETER -> "Diameter " + column.place() + unit;
-            case MARK -> "Mark " + column.place() + unit;
-        };
+    private String heading(Column column) {
+        return Wanted.heading(kept.text().job(), column);
     }
 
     /** What is wrong and belongs to no field. */
@@ -125,7 +112,7 @@ public final class PiecesView {
 
     /** The heading of each column that any piece has. */
     public List<String> headings() {
-        return measured().stream().map(each -> words(each, units())).toList();
+        return measured().stream().map(this::heading).toList();
     }
 
     public List<KeptPiece> pieces() {
