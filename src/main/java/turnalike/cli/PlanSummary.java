@@ -10,7 +10,6 @@ import turnalike.job.MemberWeight;
 import turnalike.job.Plan;
 import turnalike.pattern.Placed;
 import turnalike.stock.StockPlan;
-import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
 /** A plan on one screen, in the job's units with the other in reach. */
@@ -42,10 +41,6 @@ final class PlanSummary {
         out.append(format(Locale.ROOT, text, values)).append('\n');
     }
 
-    private String both(Length length) {
-        return length.format(units) + " (" + length.format(units.other()) + ")";
-    }
-
     private void piece() {
         line("%s", job.title());
         line("");
@@ -54,13 +49,13 @@ final class PlanSummary {
                 job.pattern().name(),
                 job.pattern().members().size(),
                 plan.marks().size());
-        line("  length   %s", both(job.pattern().length()));
+        line("  length   %s", job.pattern().length().formatBoth(units));
         line(
                 "  weight   %.1f g (%.2f oz) at %.0f kg/m3",
                 plan.solid().mass().grams(),
                 plan.solid().mass().ounces(),
                 plan.solid().density().kgPerM3());
-        line("  balance  %s from the start end", both(plan.solid().balance()));
+        line("  balance  %s from the start end", plan.solid().balance().formatBoth(units));
         List<MemberWeight> heaviest =
                 plan.weights().stream().limit(HEAVIEST_SHOWN).toList();
         String step = units == UnitSystem.INCH ? "1/64 in" : "0.4 mm";
@@ -96,7 +91,7 @@ final class PlanSummary {
                 stock.rough().text(units),
                 stock.timber().boardFeet(),
                 stock.timber().cubicMetres());
-        line("  octagon  mark %s in from each edge", both(stock.cornerCut().markIn()));
+        line("  octagon  mark %s in from each edge", stock.cornerCut().markIn().formatBoth(units));
     }
 
     private void warnings() {

@@ -52,10 +52,6 @@ final class SettingsSummary {
         out.append(format(Locale.ROOT, text, values)).append('\n');
     }
 
-    private String both(Length length) {
-        return length.format(units) + " (" + length.format(units.other()) + ")";
-    }
-
     private void dividers() {
         DividerPlan dividers = settings.dividers();
         String fewest = dividers.fewestProven()
@@ -64,12 +60,12 @@ final class SettingsSummary {
         line("");
         line(
                 "Dividers   %d openings (%s); worst mark error %s",
-                dividers.settings().size(), fewest, both(dividers.worst()));
+                dividers.settings().size(), fewest, dividers.worst().formatBoth(units));
         for (int i = 0; i < dividers.settings().size(); i++) {
             DividerSetting each = dividers.settings().get(i);
             String pinned = each.pinned() ? "pinned  " : "";
             String steps = each.steps().isEmpty() ? "serves no mark here" : steps(each);
-            line("  %-22s %s%s", both(each.opening()), pinned, steps);
+            line("  %-22s %s%s", each.opening().formatBoth(units), pinned, steps);
             String uses = uses(settings.otherUses().get(i));
             if (!uses.isEmpty()) {
                 line("  %-22s serves again: %s", "", uses);
@@ -125,7 +121,7 @@ final class SettingsSummary {
         for (int mark : marks) {
             line(
                     "  %-22s mark %d, %s",
-                    both(plan.marks().get(mark).place()),
+                    plan.marks().get(mark).place().formatBoth(units),
                     mark,
                     plan.marks().get(mark).label());
         }
@@ -162,10 +158,10 @@ final class SettingsSummary {
         line(
                 "Calipers   %d openings, sizing allowance %s included, within %s",
                 settings.calipers().size(),
-                both(job.cutting().sizing()),
-                both(job.tolerances().diameter()));
+                job.cutting().sizing().formatBoth(units),
+                job.tolerances().diameter().formatBoth(units));
         for (CaliperSetting each : settings.calipers()) {
-            line("  %-22s %s", both(each.opening()), members(each.members()));
+            line("  %-22s %s", each.opening().formatBoth(units), members(each.members()));
         }
     }
 
@@ -177,7 +173,9 @@ final class SettingsSummary {
         line("Tenons     by open-end wrench: one that just drops over gives a snug fit");
         for (TenonFit each : settings.tenons()) {
             String given = each.holeGiven() ? "" : ", taken as the tenon's own size";
-            line("  %-22s hole %s%s", members(List.of(each.member())), both(each.hole()), given);
+            line(
+                    "  %-22s hole %s%s",
+                    members(List.of(each.member())), each.hole().formatBoth(units), given);
             line("  %-22s %s", "", wrenches(each));
         }
         line("           %s", TenonFit.CAUTION);

@@ -14,7 +14,6 @@ import turnalike.turning.Phase;
 import turnalike.turning.SpeedRange;
 import turnalike.turning.Turning;
 import turnalike.turning.Whip;
-import turnalike.units.Length;
 import turnalike.units.Speed;
 import turnalike.units.UnitSystem;
 
@@ -45,10 +44,6 @@ final class TurningSummary {
         out.append(format(Locale.ROOT, text, values)).append('\n');
     }
 
-    private String both(Length length) {
-        return length.format(units) + " (" + length.format(units.other()) + ")";
-    }
-
     private void speeds() {
         line(
                 "Turning    %s, set by %s",
@@ -68,13 +63,10 @@ final class TurningSummary {
                                 .collect(Collectors.joining(", "));
         return format(
                 Locale.ROOT,
-                "%.0f to %.0f rpm (%.1f to %.1f m/s, %.0f to %.0f ft/min)%s",
+                "%.0f to %.0f rpm (%s)%s",
                 range.from().rpm(),
                 range.to().rpm(),
-                range.from().surfaceMetresPerSecond(range.diameter()),
-                range.to().surfaceMetresPerSecond(range.diameter()),
-                range.from().surfaceFeetPerMinute(range.diameter()),
-                range.to().surfaceFeetPerMinute(range.diameter()),
+                range.surface(),
                 listed);
     }
 
@@ -85,9 +77,9 @@ final class TurningSummary {
                 whip.second().rpm(),
                 whip.cutting().newtons(),
                 whip.most().sag().mm(),
-                both(whip.most().place()),
+                whip.most().place().formatBoth(units),
                 whip.buckling().newtons());
-        line("  steady   helps most %s from the datum", both(whip.steady()));
+        line("  steady   helps most %s from the datum", whip.steady().formatBoth(units));
     }
 
     /** The cuts by number, one line for each part of the work; quick parts share a line. */

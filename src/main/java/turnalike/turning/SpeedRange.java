@@ -1,5 +1,6 @@
 package turnalike.turning;
 
+import java.util.Locale;
 import turnalike.units.Length;
 import turnalike.units.Speed;
 
@@ -15,6 +16,17 @@ public record SpeedRange(Speed from, Speed to, Length diameter) {
             throw new IllegalArgumentException(
                     "a range of speeds must rise, was %s to %s rpm".formatted(from.rpm(), to.rpm()));
         }
+    }
+
+    /** How fast the widest part passes the tool: {@code 2.1 to 4.3 m/s, 413 to 846 ft/min}. */
+    public String surface() {
+        return String.format(
+                Locale.ROOT,
+                "%.1f to %.1f m/s, %.0f to %.0f ft/min",
+                from.surfaceMetresPerSecond(diameter),
+                to.surfaceMetresPerSecond(diameter),
+                from.surfaceFeetPerMinute(diameter),
+                to.surfaceFeetPerMinute(diameter));
     }
 
     /** The same with nothing above a speed; when that leaves nothing, from half that speed to that speed. */

@@ -70,6 +70,6 @@ public record Work(
 
     /** A length in a sentence: the job's units, the other beside. */
     String both(Length length) {
-        return length.format(units) + " (" + length.format(units.other()) + ")";
+        return length.formatBoth(units);
     }
 }

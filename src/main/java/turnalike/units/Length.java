@@ -69,6 +69,11 @@ public record Length(double mm) implements Comparable<Length> {
         return LengthText.print(this, units).text();
     }
 
+    /** In both systems, the first one's figure in front: {@code 14 3/8 in (365.1 mm)}. */
+    public String formatBoth(UnitSystem first) {
+        return format(first) + " (" + format(first.other()) + ")";
+    }
+
     @Override
     public int compareTo(Length other) {
         return Double.compare(mm, other.mm);

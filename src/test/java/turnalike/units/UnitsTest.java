@@ -35,6 +35,12 @@ class UnitsTest {
     }
 
     @Test
+    void a_length_in_both_units_has_the_own_one_in_front() {
+        assertThat(Length.ofInches(1.5).formatBoth(UnitSystem.INCH)).isEqualTo("1 1/2 in (38.1 mm)");
+        assertThat(Length.ofInches(1.5).formatBoth(UnitSystem.METRIC)).isEqualTo("38.1 mm (1 1/2 in)");
+    }
+
+    @Test
     void a_sentence_begins_with_a_capital() {
         assertThat(Sentence.capital("belly")).isEqualTo("Belly");
         assertThat(Sentence.capital("übung")).isEqualTo("Übung");

@@ -86,17 +86,10 @@ public record TurningView(String address, Plan plan) {
     }
 
     private FigureView speed(String name, SpeedRange range, List<Speed> steps) {
-        String surface = format(
-                Locale.ROOT,
-                "%.1f to %.1f m/s, %.0f to %.0f ft/min",
-                range.from().surfaceMetresPerSecond(range.diameter()),
-                range.to().surfaceMetresPerSecond(range.diameter()),
-                range.from().surfaceFeetPerMinute(range.diameter()),
-                range.to().surfaceFeetPerMinute(range.diameter()));
         String listed = steps.isEmpty()
                 ? ""
                 : "; your lathe's " + steps.stream().map(TurningView::bare).collect(Collectors.joining(", "));
-        return figure(name, bare(range.from()) + " to " + rpm(range.to()), surface + listed, "Speed");
+        return figure(name, bare(range.from()) + " to " + rpm(range.to()), range.surface() + listed, "Speed");
     }
 
     /** A figure that opens the working of that name. */
