@@ -61,12 +61,7 @@ public final class Site implements AutoCloseable {
         }
     }
 
-    /**
-     * Starts serving the store's jobs.
-     *
-     * @param port 0 for any that is free
-     * @param faults told of each fault of ours, so that it can be logged
-     */
+    /** Starts serving this machine alone, at a port or, with 0, at any that is free. */
     public static Site start(int port, JobStore store, Consumer<Exception> faults) throws PortTaken {
         return start(new Reach(port, Optional.empty()), store, faults);
     }
