@@ -13,9 +13,4 @@ public final class Figures {
         String text = LengthText.print(length, units).text();
         return text.substring(0, text.length() - units.symbol().length() - 1);
     }
-
-    /** In both units, the job's own first: {@code 14 3/8 in (365.1 mm)}. */
-    public static String both(Length length, UnitSystem units) {
-        return length.format(units) + " (" + length.format(units.other()) + ")";
-    }
 }

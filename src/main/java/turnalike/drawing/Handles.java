@@ -49,7 +49,7 @@ final class Handles {
                 "data-key", key,
                 "data-mm", Double.toString(size.mm()),
                 "data-scale", Double.toString(scale));
-        String tip = "drag: %s of %s, now %s".formatted(key, placed.where(), Figures.both(size, units));
+        String tip = "drag: %s of %s, now %s".formatted(key, placed.where(), size.formatBoth(units));
         return new Group(
                 0,
                 0,

@@ -68,7 +68,7 @@ final class PieceFlags {
                 x(size.place()),
                 "",
                 before + Figures.bare(size.diameter(), units),
-                "diameter " + Figures.both(size.diameter(), units),
+                "diameter " + size.diameter().formatBoth(units),
                 Map.of("class", "size"));
     }
 
@@ -78,7 +78,7 @@ final class PieceFlags {
                 x(mark.place()),
                 Integer.toString(number),
                 diameter + Figures.bare(mark.place(), units),
-                "mark %d: %s, %s".formatted(number, mark.label(), Figures.both(mark.place(), units)),
+                "mark %d: %s, %s".formatted(number, mark.label(), mark.place().formatBoth(units)),
                 Map.of("class", "mark", "data-mark", Integer.toString(number)));
     }
 }

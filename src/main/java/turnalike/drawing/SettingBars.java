@@ -93,7 +93,7 @@ public final class SettingBars {
         } else {
             out.add(tip(end, barAt));
         }
-        return new Drawn(out, y + BAR_MM + 1, Figures.both(bar.opening(), units));
+        return new Drawn(out, y + BAR_MM + 1, bar.opening().formatBoth(units));
     }
 
     /** A point of the dividers: the middle of the line stands at the end of the opening. */

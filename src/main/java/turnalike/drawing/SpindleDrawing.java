@@ -106,7 +106,7 @@ public final class SpindleDrawing {
                     x(size.place()),
                     "",
                     Figures.bare(size.diameter(), units),
-                    "diameter " + Figures.both(size.diameter(), units),
+                    "diameter " + size.diameter().formatBoth(units),
                     Map.of("class", "size")));
         }
         return out;
@@ -131,7 +131,8 @@ public final class SpindleDrawing {
                     x(mark.place()),
                     Integer.toString(i),
                     Figures.bare(mark.place(), units),
-                    "mark %d: %s, %s from the datum end".formatted(i, mark.label(), Figures.both(mark.place(), units)),
+                    "mark %d: %s, %s from the datum end"
+                            .formatted(i, mark.label(), mark.place().formatBoth(units)),
                     Map.of("class", "mark", "data-mark", Integer.toString(i))));
         }
         return out;
@@ -177,8 +178,8 @@ public final class SpindleDrawing {
         String tip = "%s, %s long, from %s"
                 .formatted(
                         placed.where(),
-                        Figures.both(placed.member().length(), units),
-                        Figures.both(placed.start(), units));
+                        placed.member().length().formatBoth(units),
+                        placed.start().formatBoth(units));
         Map<String, String> attributes = Map.of("class", "member", "data-member", Integer.toString(placed.number()));
         return new Group(0, 0, attributes, Optional.of(tip), shapes);
     }

@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import turnalike.drawing.Figures;
 import turnalike.drawing.SettingBars;
 import turnalike.drawing.ShadedSpindle;
 import turnalike.drawing.SpindleDrawing;
@@ -253,7 +252,7 @@ public final class JobView {
                 ? "no plan has fewer"
                 : isFinal ? "at least %d are needed".formatted(dividers.lowerBound()) : "still looking for fewer";
         return "%s every mark; %s. The worst mark may be off by %s."
-                .formatted(openings, sure, Figures.both(dividers.worst(), units()));
+                .formatted(openings, sure, dividers.worst().formatBoth(units()));
     }
 
     public boolean hasDividers() {
