@@ -111,13 +111,7 @@ public final class Program implements Runnable {
     }
 
     private static int wrongArguments(ParameterException trouble) {
-        CommandLine command = trouble.getCommandLine();
-        String what = String.valueOf(trouble.getMessage()).lines().findFirst().orElse("wrong arguments");
-        Problem problem = new Problem(
-                "command line",
-                what,
-                "see '%s --help'".formatted(command.getCommandSpec().qualifiedName()));
-        print(command, problem, 0);
+        print(trouble.getCommandLine(), WrongArguments.told(trouble), 0);
         return INPUT_TO_MEND;
     }
 

@@ -63,6 +63,18 @@ class ProgramTest {
         assertToldOnOneLine(Ran.here("plan", DEMO_JOB, "--out", blocked.toString()), "cannot be made a folder");
     }
 
+    @Test
+    void arguments_it_does_not_know_are_told_with_what_comes_near() {
+        assertToldOnOneLine(Ran.here("turn", "x.json"), "there is no command 'turn'; see 'turnalike --help'");
+        assertToldOnOneLine(Ran.here("pln", "x.json"), "there is no command 'pln'; is it plan or ");
+        assertToldOnOneLine(
+                Ran.here("plan", "--jsn", DEMO_JOB),
+                "there is no option '--jsn'; is it --json?",
+                "'turnalike plan --help'");
+        assertToldOnOneLine(Ran.here("plan", DEMO_JOB, DEMO_PIECES), DEMO_PIECES + "' is one argument too many");
+        assertToldOnOneLine(Ran.here("plan", DEMO_JOB, "--seconds", "soon"), "'soon' is not a number");
+    }
+
     @ParameterizedTest
     @CsvSource({
         "plan",
