@@ -100,7 +100,7 @@ final class ControlCommand implements Runnable {
     }
 
     private void write(ControlReport report, Optional<Job> job, OutputFolder folder) {
-        String title = job.map(each -> each.title() + ": ").orElse("") + column;
+        String title = job.map(each -> each.title() + ": ").orElse("") + report.things();
         PaperChoice choice =
                 paper.orElse(job.map(each -> PaperChoice.usual(each.units())).orElse(PaperChoice.A4));
         ControlSheets.write(report, title, choice, folder);

@@ -41,7 +41,7 @@ final class Demo {
         MatchCommand.writeRecord(job, match, paper, folder);
         ControlReport weights = ControlReport.of(Optional.of(job), pieces.pieces(), "mass_g", ChartConstants.PRINTED)
                 .get();
-        ControlSheets.write(weights, job.title() + ": mass_g", paper, folder);
+        ControlSheets.write(weights, job.title() + ": " + weights.things(), paper, folder);
         return PlanSummary.text(plan) + "\n" + MatchSummary.text(match) + Written.text(folder.written());
     }
 

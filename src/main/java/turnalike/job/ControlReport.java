@@ -24,12 +24,17 @@ import turnalike.units.Working;
  * One column of the pieces watched while the work goes on.
  *
  * @param series the column's values
+ * @param things what they are, as a person says it: {@code weights}, {@code diameters at the belly}
  * @param chart their control chart
  * @param drift what the last pieces are doing, if anything, in words
  * @param limits the tolerance's limits in the column's unit, if a job gives them
  */
 public record ControlReport(
-        Series series, ControlChart chart, Optional<Drifting> drift, Optional<Capability.Limits> limits) {
+        Series series,
+        String things,
+        ControlChart chart,
+        Optional<Drifting> drift,
+        Optional<Capability.Limits> limits) {
     /** With fewer pieces a capability says more about luck than about the work (common practice, no source). */
     private static final int FEWEST_FOR_CAPABILITY = 5;
 
@@ -64,7 +69,7 @@ public record ControlReport(
                 ? Optional.of(
                         Capability.Limits.around(watched.target().orElse(chart.centre()), tolerance.getAsDouble()))
                 : Optional.empty();
-        return new ControlReport(series, chart, drift, limits);
+        return new ControlReport(series, watched.things(), chart, drift, limits);
     }
 
     /** Cp and Cpk with the chart's own sigma, which is the spread from piece to piece; empty without limits, spread or enough pieces. */
@@ -99,11 +104,12 @@ public record ControlReport(
         Capability.Limits between = limits.orElseThrow();
         return String.format(
                 Locale.ROOT,
-                "%s: Cpk %.2f within %.4f to %.4f, Ppk %.2f over all pieces.",
+                "%s: Cpk %.2f within %.5g to %.5g%s, Ppk %.2f over all pieces.",
                 verdict,
                 capability.worst(),
                 between.lower().orElse(Double.NEGATIVE_INFINITY),
                 between.upper().orElse(Double.POSITIVE_INFINITY),
+                series.unit().isEmpty() ? "" : " " + series.unit(),
                 overall().orElseThrow().worst());
     }
 

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import turnalike.job.ControlReport;
 import turnalike.job.Wanted;
 import turnalike.job.edit.PieceEntry;
 import turnalike.job.kept.Change;
@@ -19,7 +20,6 @@ import turnalike.pieces.Column;
 import turnalike.pieces.Piece;
 import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
-import turnalike.pieces.control.ControlChart;
 import turnalike.sheets.ControlSheet;
 import turnalike.sheets.Paper;
 import turnalike.units.Problem;
@@ -174,9 +174,12 @@ public final class PiecesFeature implements Feature {
                 Entry.of(kept, Optional.empty()),
                 Asked.query(ctx, "column").orElse("mass_g"));
         Paper paper = Papers.at(ctx);
-        ControlChart chart = view.controlChart().orElseThrow(() -> Refusal.notFound("that chart"));
+        ControlReport report = view.report().orElseThrow(() -> Refusal.notFound("that chart"));
         ControlSheet.Heading heading = new ControlSheet.Heading(
-                "%s: %s".formatted(view.title(), view.column()), Papers.today(), view.unit(), view.column());
-        Attachment.send(ctx, ControlSheet.of(chart, heading, view.findings(), paper));
+                PiecesView.chartTitle(view.title(), report),
+                Papers.today(),
+                report.series().unit(),
+                view.column());
+        Attachment.send(ctx, ControlSheet.of(report.chart(), heading, report.findings(), paper));
     }
 }

@@ -172,19 +172,25 @@ public final class PiecesView {
         return mend.words(units());
     }
 
-    /** The chart itself, to be printed. */
-    Optional<ControlChart> controlChart() {
-        return chart;
+    /** The chart and what it says, to be printed. */
+    Optional<ControlReport> report() {
+        return report;
     }
 
-    /** The unit of the charted column. */
-    String unit() {
-        return report.map(each -> each.series().unit()).orElse("");
+    static String chartTitle(String job, ControlReport report) {
+        return job + ": " + report.things();
     }
 
     /** The columns a chart can be made of. */
     public List<String> columns() {
         return measured().stream().map(Column::format).toList();
+    }
+
+    /** A column as a person calls it. */
+    public String called(String column) {
+        return Column.find(column)
+                .map(each -> Wanted.name(kept.text().job(), each))
+                .orElse(column);
     }
 
     public String column() {
@@ -193,8 +199,12 @@ public final class PiecesView {
 
     /** The control chart, or nothing. */
     public String chart() {
-        return chart.map(made -> ControlChartDrawing.svg(
-                                made, "%s, %s".formatted(title(), column), unit(), Length.ofMm(230), Length.ofMm(110))
+        return report.map(made -> ControlChartDrawing.svg(
+                                made.chart(),
+                                chartTitle(title(), made),
+                                made.series().unit(),
+                                Length.ofMm(230),
+                                Length.ofMm(110))
                         .inline())
                 .orElse("");
     }
