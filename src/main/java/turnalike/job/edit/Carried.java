@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.UnaryOperator;
 import turnalike.job.kept.JobText;
 import turnalike.units.Length;
 import turnalike.units.Parsed;
@@ -128,14 +129,19 @@ public record Carried(Optional<JobEdit> edit, List<Problem> problems) {
         if (units == now.job().units()) {
             return typed;
         }
+        UnaryOperator<String> own = value -> {
+            Parsed<Length> length = Length.parse(value, units);
+            return length.isValue() && !length.equals(Length.parse(value, units.other()))
+                    ? value.strip() + " " + units.symbol()
+                    : value;
+        };
         Map<String, String> out = new LinkedHashMap<>(typed);
         out.replaceAll((key, value) -> {
             boolean length =
                     UnitsChange.isLength(key.substring(key.lastIndexOf('.') + 1)) && !key.startsWith("likeness.");
-            Parsed<Length> own = Length.parse(value, units);
-            return length && own.isValue() && !own.equals(Length.parse(value, units.other()))
-                    ? value.strip() + " " + units.symbol()
-                    : value;
+            return Listed.find(key)
+                    .map(list -> list.withLengths(value, own))
+                    .orElseGet(() -> length ? own.apply(value) : value);
         });
         return out;
     }

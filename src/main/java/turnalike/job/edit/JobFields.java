@@ -1,10 +1,9 @@
 package turnalike.job.edit;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import turnalike.job.kept.JobText;
@@ -29,7 +28,16 @@ public record JobFields(Map<String, String> values) implements JobEdit {
             "likeness.mass",
             "frame.places",
             "frame.groups",
-            "frame.rev_per_min");
+            "frame.rpm",
+            "frame.rocking.period_s",
+            "frame.rocking.rests_at_deg",
+            "frame.rocking.amplitude_deg",
+            "frame.rocking.inertia_g_mm2",
+            "frame.rocking.rim_mass_g",
+            "turning.max_rpm",
+            "turning.force_n",
+            "turning.tailstock_force_n",
+            "wood.moe_mpa");
 
     public JobFields {
         values = Map.copyOf(values);
@@ -87,26 +95,30 @@ public record JobFields(Map<String, String> values) implements JobEdit {
     }
 
     private static void set(ObjectNode root, String path, String value) {
-        List<String> keys = List.of(path.split("\\."));
-        ObjectNode at = root;
-        for (String key : keys.subList(0, keys.size() - 1)) {
-            at = at.get(key) instanceof ObjectNode inner ? inner : at.putObject(key);
-        }
-        String last = keys.get(keys.size() - 1);
-        if (value.isEmpty()) {
-            at.remove(last);
-            if (at.isEmpty() && keys.size() == 2) {
-                root.remove(keys.get(0));
-            }
-        } else {
-            at.set(last, NUMBERS.contains(path) ? number(at, value) : at.textNode(value));
-        }
+        set(root, List.of(path.split("\\.")), path, value);
     }
 
-    /** What is no number stays text, and the reader says so. */
-    private static JsonNode number(ObjectNode at, String value) {
-        String plain = value.replace(',', '.');
-        boolean number = plain.matches("-?\\d{1,12}(\\.\\d{1,12})?");
-        return number ? at.numberNode(new BigDecimal(plain)) : at.textNode(value);
+    /** @param keys of the path, from this object on; an object that is left empty is taken out */
+    private static void set(ObjectNode at, List<String> keys, String path, String value) {
+        String key = keys.get(0);
+        if (keys.size() > 1) {
+            boolean there = at.get(key) instanceof ObjectNode;
+            if (there || !value.isEmpty()) {
+                ObjectNode inner = there ? (ObjectNode) at.get(key) : at.putObject(key);
+                set(inner, keys.subList(1, keys.size()), path, value);
+                if (inner.isEmpty()) {
+                    at.remove(key);
+                }
+            }
+        } else if (value.isEmpty()) {
+            at.remove(key);
+        } else {
+            Optional<Listed> list = Listed.find(path);
+            at.set(
+                    key,
+                    list.isPresent()
+                            ? list.get().read(value)
+                            : NUMBERS.contains(path) ? JobTree.number(value) : at.textNode(value));
+        }
     }
 }

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -43,6 +44,13 @@ final class JobTree {
 
     static ArrayNode array() {
         return MAPPER.createArrayNode();
+    }
+
+    /** What was typed as a number; what is none stays text, and the reader says so. */
+    static JsonNode number(String typed) {
+        String plain = typed.strip().replace(',', '.');
+        boolean number = plain.matches("-?\\d{1,12}(\\.\\d{1,12})?([eE][+-]?\\d{1,3})?");
+        return number ? object().numberNode(new BigDecimal(plain)) : object().textNode(typed);
     }
 
     ObjectNode root() {

@@ -24,6 +24,9 @@ public final class Written {
                 collect(path + each.getKey() + ".", each.getValue(), out);
             } else if (each.getValue().isValueNode()) {
                 out.put(path + each.getKey(), spelled(each.getValue()));
+            } else {
+                Listed.find(path + each.getKey())
+                        .ifPresent(list -> out.put(path + each.getKey(), list.spelled(each.getValue())));
             }
         }
     }
@@ -56,7 +59,7 @@ public final class Written {
         return String.join("\n", lines);
     }
 
-    private static String spelled(JsonNode node) {
+    static String spelled(JsonNode node) {
         return node.isNumber() ? node.decimalValue().toPlainString() : node.asText();
     }
 }

@@ -44,6 +44,8 @@ record Attempt(String form, Map<String, String> typed, List<Problem> problems) {
         String key = name.substring(name.lastIndexOf('.') + 1);
         String path = name.replace(".", ": ");
         return where.equals(path)
+                || where.startsWith(path + " ")
+                || where.startsWith(path + ": ")
                 || (where.startsWith("member ") && where.endsWith(": " + key))
                 || (key.equals("points") && where.contains(": point"));
     }

@@ -28,6 +28,8 @@ public final class JobForm {
 
     private record Row(String group, String name, String label, Look look, String hint) {}
 
+    private static final String PARTED = "parted by semicolons";
+
     private static final List<Row> ROWS = List.of(
             new Row("Order", "title", "Title", Look.TEXT, ""),
             new Row("Order", "pattern.name", "Pattern", Look.TEXT, "left empty: the title"),
@@ -53,10 +55,39 @@ public final class JobForm {
             new Row("Allowances", "allowances.sanding", "Sanding takes", Look.LENGTH, "left empty: none"),
             new Row("Allowances", "allowances.milling", "Milling, each face", Look.LENGTH, "left empty: the usual"),
             new Row("Allowances", "allowances.trimming", "Trimming, each end", Look.LENGTH, "left empty: the usual"),
+            new Row(
+                    "Your choice of settings",
+                    "settings.pin",
+                    "Openings you have set",
+                    Look.TEXT,
+                    PARTED + ": 1 1/4; 3"),
+            new Row("Your choice of settings", "settings.forbid", "Openings not to use", Look.TEXT, PARTED),
+            new Row(
+                    "Your choice of settings",
+                    "settings.stick",
+                    "Marks from the stick",
+                    Look.TEXT,
+                    "numbers of marks, " + PARTED),
+            new Row(
+                    "Your choice of settings",
+                    "settings.stick_marks",
+                    "The stick is marked by",
+                    Look.CHOICE,
+                    "left empty: lines"),
+            new Row("Turning", "turning.speeds", "Your lathe's speeds, rpm", Look.TEXT, PARTED + ": 500; 900; 1500"),
             new Row("Turning", "turning.max_rpm", "Lathe's fastest, rpm", Look.NUMBER, "left empty: any"),
             new Row("Turning", "turning.force_n", "Tool pushes with, N", Look.NUMBER, "left empty: 20, a light cut"),
             new Row("Turning", "turning.tailstock_force_n", "Tailstock presses with, N", Look.NUMBER, ""),
             new Row("Turning", "wood.moe_mpa", "Wood's stiffness, MPa", Look.NUMBER, "left empty: the handbook's"),
+            new Row(
+                    "How alike",
+                    "checks",
+                    "Where a caliper is laid",
+                    Look.LINES,
+                    "a line each: name ; place from the head end"),
+            new Row("How alike", "likeness.length", "Lengths and marks count", Look.NUMBER, "left empty: 3"),
+            new Row("How alike", "likeness.diameter", "Diameters count", Look.NUMBER, "left empty: 2"),
+            new Row("How alike", "likeness.mass", "Weights count", Look.NUMBER, "left empty: 1"),
             new Row("Frame", "frame.kind", "Goes into", Look.CHOICE, "left empty: no frame"),
             new Row("Frame", "frame.places", "Places", Look.NUMBER, "of a wheel, a row, or one group of legs"),
             new Row("Frame", "frame.groups", "Groups of legs", Look.NUMBER, ""),
@@ -64,7 +95,40 @@ public final class JobForm {
             new Row("Frame", "frame.tenon_at", "End in the hub", Look.CHOICE, ""),
             new Row("Frame", "frame.counterweight_radius", "Counterweight radius", Look.LENGTH, ""),
             new Row("Frame", "frame.rpm", "Will turn at, rpm", Look.NUMBER, "for information"),
-            new Row("Frame", "frame.seen_from", "Seen from", Look.CHOICE, "left empty: the start"));
+            new Row("Frame", "frame.seen_from", "Seen from", Look.CHOICE, "left empty: the start"),
+            new Row(
+                    "The bare wheel",
+                    "frame.seat_depths",
+                    "Seats too deep by",
+                    Look.TEXT,
+                    "one for each place, " + PARTED),
+            new Row(
+                    "The bare wheel",
+                    "frame.given_moments",
+                    "Bare wheel pulls, g·mm ; at degrees",
+                    Look.LINES,
+                    "a line each: 1200 ; 90"),
+            new Row(
+                    "The bare wheel",
+                    "frame.rocking.period_s",
+                    "Rocking: there and back in, s",
+                    Look.NUMBER,
+                    "time ten swings"),
+            new Row("The bare wheel", "frame.rocking.rests_at_deg", "Rocking: it rests at, degrees", Look.NUMBER, ""),
+            new Row(
+                    "The bare wheel",
+                    "frame.rocking.amplitude_deg",
+                    "Rocking: pushed by, degrees",
+                    Look.NUMBER,
+                    "left empty: 0"),
+            new Row("The bare wheel", "frame.rocking.rim_mass_g", "Rocking: the rim weighs, g", Look.NUMBER, ""),
+            new Row("The bare wheel", "frame.rocking.rim_radius", "Rocking: the rim's radius", Look.LENGTH, ""),
+            new Row(
+                    "The bare wheel",
+                    "frame.rocking.inertia_g_mm2",
+                    "Rocking: or its inertia, g·mm²",
+                    Look.NUMBER,
+                    "in place of the rim"));
 
     /** What may be sent; anything else is passed over. */
     static final Set<String> FIELDS = ROWS.stream().map(Row::name).collect(Collectors.toUnmodifiableSet());
@@ -73,7 +137,8 @@ public final class JobForm {
             "pattern.stock.section", List.of("square", "round"),
             "frame.kind", List.of("", "wheel", "row", "legs"),
             "frame.tenon_at", List.of("", "start", "end"),
-            "frame.seen_from", List.of("", "start", "end"));
+            "frame.seen_from", List.of("", "start", "end"),
+            "settings.stick_marks", List.of("", "lines", "notches"));
 
     private JobForm() {}
 
@@ -83,9 +148,8 @@ public final class JobForm {
             case "frame.places" -> !kind.isEmpty();
             case "frame.seen_from" -> kind.equals("row");
             case "frame.groups" -> kind.equals("legs");
-            case "frame.hub_radius", "frame.tenon_at", "frame.counterweight_radius", "frame.rpm" ->
-                kind.equals("wheel");
-            default -> true;
+            case "frame.kind" -> true;
+            default -> !name.startsWith("frame.") || kind.equals("wheel");
         };
     }
 
@@ -99,7 +163,9 @@ public final class JobForm {
                     .filter(row -> row.group().equals(title) && belongs(row.name(), kind))
                     .map(row -> field(row, written.getOrDefault(row.name(), ""), units))
                     .toList();
-            out.add(new Group(title, attempt.onto("job", fields)));
+            if (!fields.isEmpty()) {
+                out.add(new Group(title, attempt.onto("job", fields)));
+            }
         }
         return out;
     }

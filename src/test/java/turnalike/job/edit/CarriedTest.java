@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import turnalike.job.CheckPlace;
 import turnalike.job.kept.JobText;
 import turnalike.pattern.Member;
 import turnalike.units.Length;
@@ -101,6 +102,14 @@ class CarriedTest {
         JobText moved = both(new UnitsChange(UnitSystem.METRIC), new MemberEdit(3, new MemberEdit.Boundary("7/8")));
         assertThat(moved.job().pattern().members().get(2).length().mm())
                 .isCloseTo(22.225, org.assertj.core.data.Offset.offset(1e-9));
+    }
+
+    @Test
+    void a_list_typed_in_inches_stays_inches_when_the_job_goes_metric() {
+        Map<String, String> typed = Map.of("settings.pin", "1 1/4; 38 mm", "checks", "neck ; 3 1/4");
+        JobText text = both(new UnitsChange(UnitSystem.METRIC), JobEdit.fields(typed));
+        assertThat(text.job().wishes().pinned()).containsExactly(Length.ofInches(1.25), Length.ofMm(38));
+        assertThat(text.job().checks()).containsExactly(new CheckPlace("neck", Length.ofInches(3.25)));
     }
 
     @Test

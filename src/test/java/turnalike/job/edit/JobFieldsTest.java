@@ -5,11 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
+import turnalike.job.CheckPlace;
 import turnalike.job.Job;
 import turnalike.job.kept.JobText;
+import turnalike.units.Length;
+import turnalike.units.Speed;
 import turnalike.units.UnitSystem;
 
 class JobFieldsTest {
@@ -43,6 +47,75 @@ class JobFieldsTest {
     void an_empty_field_is_taken_out() {
         Job job = after(demo(), Map.of("allowances.sizing", "", "allowances.sanding", ""));
         assertThat(job.cutting().sizing().mm()).isZero();
+    }
+
+    @Test
+    void lists_are_typed_with_semicolons_and_pairs_a_line_each() {
+        Map<String, String> values = Map.of(
+                "settings.pin", "1 1/4; 38,5 mm",
+                "settings.stick", "5; 7 ring crest",
+                "settings.stick_marks", "notches",
+                "turning.speeds", "500, 900; 1500",
+                "turning.max_rpm", "1500",
+                "checks", "upper neck ; 3 1/4\r\nbelly, at its fattest ; 10",
+                "frame.given_moments", "1200 ; 90\n300;45");
+        Job job = after(demo(), values);
+        assertThat(job.wishes().pinned()).extracting(Length::mm).containsExactly(31.75, 38.5);
+        assertThat(job.wishes().onTheStick()).containsExactlyInAnyOrder(5, 9);
+        assertThat(job.wishes().notched()).isTrue();
+        assertThat(job.lathe().steps()).extracting(Speed::rpm).containsExactly(500.0, 900.0, 1500.0);
+        assertThat(job.checks()).extracting(CheckPlace::name).containsExactly("upper neck", "belly, at its fattest");
+        JobText text = JobEdit.fields(values).on(demo()).text().orElseThrow();
+        assertThat(text.text()).contains("{\"g_mm\": 1200, \"at_deg\": 90}");
+        Map<String, String> written = Written.job(text);
+        assertThat(written)
+                .containsEntry("settings.pin", "1 1/4; 38,5 mm")
+                .containsEntry("turning.speeds", "500; 900; 1500")
+                .containsEntry("checks", "upper neck ; 3 1/4\nbelly, at its fattest ; 10")
+                .containsEntry("frame.given_moments", "1200 ; 90\n300 ; 45");
+        // What a form shows and sends again is no edit.
+        assertThat(((JobFields) JobEdit.fields(values).narrowed(text)).values().keySet())
+                .isSubsetOf("settings.stick", "turning.speeds", "frame.given_moments");
+        assertThat(JobEdit.fields(written).narrowed(text)).isEqualTo(JobEdit.fields(Map.of()));
+        JobText cleared = JobEdit.fields(Map.of(
+                        "settings.pin",
+                        "",
+                        "settings.stick",
+                        "",
+                        "settings.stick_marks",
+                        "",
+                        "frame.given_moments",
+                        " "))
+                .on(text)
+                .text()
+                .orElseThrow();
+        assertThat(cleared.text()).doesNotContain("settings", "given_moments");
+    }
+
+    @Test
+    void a_rocking_test_is_typed_field_by_field_and_goes_with_its_last() {
+        Map<String, String> rocking = Map.of(
+                "frame.rocking.period_s", "6,4",
+                "frame.rocking.rests_at_deg", "120",
+                "frame.rocking.inertia_g_mm2", "3.68e8");
+        JobText text = JobEdit.fields(rocking).on(demo()).text().orElseThrow();
+        assertThat(text.text()).contains("\"period_s\": 6.4");
+        Map<String, String> none = new HashMap<>(rocking);
+        none.replaceAll((key, value) -> "");
+        assertThat(JobEdit.fields(none).on(text).text().orElseThrow().text()).doesNotContain("rocking");
+    }
+
+    @Test
+    void a_list_with_an_entry_that_is_none_is_told_at_it() {
+        JobText.Read read =
+                JobEdit.fields(Map.of("settings.pin", "1 1/4; wide")).on(demo());
+        assertThat(read.problems()).singleElement().satisfies(problem -> assertThat(problem.where())
+                .isEqualTo("settings: pin 2"));
+        assertThat(JobEdit.fields(Map.of("turning.speeds", "500; fast"))
+                        .on(demo())
+                        .problems())
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.where()).isEqualTo("turning: speeds: step 2"));
     }
 
     @Test
