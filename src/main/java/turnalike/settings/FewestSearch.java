@@ -7,11 +7,15 @@ import turnalike.effort.Effort;
  *
  * <p>The task is a labelling spanning tree (Chang and Leu, Information Processing Letters 63, 1997; from memory) with a limit on depth:
  * marks are nodes, openings are labels, and the fewest labels must join every mark to an end within a few steps. At each node of the
- * search some openings are chosen and some ruled out. {@link Zones} says how many entries are still needed and how many each opening
- * can give; when the best that may still be chosen do not give enough, the node is dropped, and so is each opening that cannot belong
- * to enough. The search branches either on the openings of greatest gain (one of them must be the best of those to come) or on those
- * that enter the scarcest zone (one of them must be chosen), whichever are fewer; each branch rules out the openings of the branches
- * before it, so no choice is looked at twice. Exact; the time grows with the number of openings to the power of the settings.
+ * search some openings are chosen and some ruled out. {@link Zones} says which zones still need an entry and which of them each opening
+ * can enter; when the openings that may still be chosen cannot enter all, as far as {@link ZoneWeights} tell, the node is dropped, and so
+ * is each opening that cannot belong to enough. The search branches either on the openings that enter most zones of a set (one of them
+ * must be the best of those to come, {@link Leaders}) or on those that enter the scarcest zone (one of them must be chosen), whichever
+ * are fewer; each branch rules out the openings of the branches before it, so no choice is looked at twice. Exact; the time grows with
+ * the number of openings to the power of the settings.
+ *
+ * <p>Tried and dropped: branching by what is handed on to all children together, or on several scarce zones (more nodes, not fewer), and
+ * a second start for the set of leaders (no faster).
  */
 final class FewestSearch {
     /** How a search came to its end. */
@@ -27,9 +31,13 @@ final class FewestSearch {
     /** Openings looked at between one ask and the next: less than a thousandth of a second's work. */
     private static final int ASK_EVERY = 4096;
 
+    /** With fewer openings to come, looking for a better set of leaders takes longer than it saves. */
+    private static final int CHOOSES_LEADERS_FROM = 4;
+
     private final Spans spans;
     private final MarkBits bits;
     private final Zones zones;
+    private final Leaders leaders = new Leaders();
     private final SumBound sums;
     private final StepCount count;
     private final int[] candidates;
@@ -75,12 +83,15 @@ final class FewestSearch {
 
     private Ending run(int settings, boolean best) {
         wantsBest = best;
-        stopped = false;
+        stopped = effort.spent();
+        if (stopped) {
+            return Ending.STOPPED;
+        }
         chosen = new int[settings];
         chosenCount = 0;
         levels = new SearchLevel[settings + 1];
         for (int i = 0; i <= settings; i++) {
-            levels[i] = new SearchLevel(bits.marks, candidates.length);
+            levels[i] = new SearchLevel(bits, candidates.length);
         }
         for (int pin = 0; pin < spans.pinned; pin++) {
             bits.join(levels[0].neighbours, pin);
@@ -114,29 +125,48 @@ final class FewestSearch {
         if (level.size == 0) {
             return false;
         }
-        return budget == 1 ? last(level, unreached) : branch(level, unreached, budget);
+        return budget == 1 ? last(level) : branch(level, unreached, budget);
     }
 
     private boolean branch(SearchLevel level, long unreached, int budget) {
-        int needed = zones.find(level.neighbours, unreached);
-        if (!level.sort(zones, needed, budget)) {
+        level.enter(zones, unreached);
+        level.weights.turnTo(unreached);
+        // With two to come, what is handed on below is the test itself.
+        if (budget > 2 && !level.weights.sift(level, budget, chosenCount == 0)) {
             return false;
         }
-        int branches = level.leaders(needed, budget);
-        int scarcest = level.scarcestZone(needed);
+        int branches = order(level, unreached, budget);
+        boolean any = false;
+        boolean sister = false;
+        for (int i = 0; i < branches && !stopped && (wantsBest || !any); i++) {
+            SearchLevel child = levels[chosenCount + 1];
+            if (level.handOn(child, i, unreached, budget - 1)) {
+                if (sister) {
+                    child.weights.keepBeside(level.weights);
+                } else {
+                    child.weights.takeOver(level.weights);
+                }
+                sister = true;
+                any |= choose(level, level.candidates[level.order[i]], budget);
+            }
+        }
+        return any;
+    }
+
+    /** Puts the openings to branch on in front and returns how many they are; 0 when no choice can follow. */
+    private int order(SearchLevel level, long unreached, int budget) {
+        long counted = zones.apart(unreached);
+        if (budget >= CHOOSES_LEADERS_FROM) {
+            counted = leaders.choose(level, counted, unreached, budget);
+        }
+        int branches = leaders.sort(level, counted, budget);
+        int scarcest = level.scarcest(unreached);
         int entering = level.entering(scarcest);
         if (entering < branches) {
             level.bringForward(scarcest);
             branches = entering;
         }
-        boolean any = false;
-        for (int i = 0; i < branches && !stopped && (wantsBest || !any); i++) {
-            SearchLevel child = levels[chosenCount + 1];
-            if (level.handOn(child, i, needed, budget - 1)) {
-                any |= choose(level, level.sorted[i], budget);
-            }
-        }
-        return any;
+        return branches;
     }
 
     private boolean choose(SearchLevel level, int opening, int budget) {
@@ -149,18 +179,10 @@ final class FewestSearch {
         return found;
     }
 
-    /** The last opening must enter every zone at once; two marks far apart sift the candidates, then each is tried. */
-    private boolean last(SearchLevel level, long unreached) {
-        int low = Long.numberOfTrailingZeros(unreached);
-        int high = Long.SIZE - 1 - Long.numberOfLeadingZeros(unreached);
-        zones.around(level.neighbours, low);
-        zones.around(level.neighbours, high);
+    private boolean last(SearchLevel level) {
         boolean any = false;
         for (int i = 0; i < level.size && (wantsBest || !any); i++) {
-            int opening = level.candidates[i];
-            if (zones.enters(opening, low) && zones.enters(opening, high)) {
-                any |= choose(level, opening, 1);
-            }
+            any |= choose(level, level.candidates[i], 1);
         }
         return any;
     }

@@ -1,6 +1,7 @@
 package turnalike.settings;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -27,12 +28,17 @@ final class MarkBits {
     /** Inner marks one step from a mark that is not an end. */
     final long[] fromMark;
     /**
-     * Inner marks that {@link #fromMark} names, by connected part of the opening's own pairs. A part that holds no end and no mark
-     * from the stick cannot have all its marks entered by its own steps: some other step must get there first.
+     * The inner marks that {@link #fromMark} names, by connected part of the opening's own pairs. A part that holds no end and no mark
+     * from the stick cannot have all its marks entered by its own steps: some other step must get there first. The marks of such parts
+     * come last, each part followed by {@link #PART_END}; the {@link #free} ones before them are those of all other parts.
      */
-    final int[][][] parts;
-    /** Whether the part of that number is such a one. */
-    final boolean[][] needsEntry;
+    final int[][] entry;
+
+    final int[] free;
+    /** For each of {@link #entry}, the marks besides the ends that the opening steps there from. */
+    final long[][] sources;
+
+    static final int PART_END = -1;
 
     MarkBits(Spans spans) {
         if (spans.marks() > MOST_MARKS) {
@@ -50,8 +56,9 @@ final class MarkBits {
         high = new int[count][];
         fromEnd = new long[count];
         fromMark = new long[count];
-        parts = new int[count][][];
-        needsEntry = new boolean[count][];
+        entry = new int[count][];
+        free = new int[count];
+        sources = new long[count][];
         for (int i = 0; i < count; i++) {
             add(i, spans.openings.get(i));
         }
@@ -74,13 +81,34 @@ final class MarkBits {
             enter(index, opening.low()[i], opening.high()[i]);
             enter(index, opening.high()[i], opening.low()[i]);
         }
-        List<Long> found = connected(opening);
-        parts[index] =
-                found.stream().map(part -> marksOf(part & fromMark[index])).toArray(int[][]::new);
-        needsEntry[index] = new boolean[found.size()];
-        for (int i = 0; i < found.size(); i++) {
-            needsEntry[index][i] = (found.get(i) & (ends | stick)) == 0;
+        addEntries(index, opening);
+    }
+
+    private void addEntries(int index, Opening opening) {
+        long given = ends | stick;
+        int[] found = new int[3 * opening.pairs()];
+        int size = 0;
+        List<Long> parts = connected(opening);
+        for (long part : parts) {
+            for (long rest = (part & given) == 0 ? 0 : part & fromMark[index]; rest != 0; rest &= rest - 1) {
+                found[size++] = Long.numberOfTrailingZeros(rest);
+            }
         }
+        free[index] = size;
+        for (long part : parts) {
+            if ((part & given) == 0) {
+                for (long rest = part; rest != 0; rest &= rest - 1) {
+                    found[size++] = Long.numberOfTrailingZeros(rest);
+                }
+                found[size++] = PART_END;
+            }
+        }
+        entry[index] = Arrays.copyOf(found, size);
+        long[] joined = new long[marks];
+        join(joined, index);
+        sources[index] = Arrays.stream(entry[index])
+                .mapToLong(mark -> mark == PART_END ? 0 : joined[mark] & ~ends)
+                .toArray();
     }
 
     private void enter(int index, int from, int to) {
@@ -108,15 +136,6 @@ final class MarkBits {
             parts = apart;
         }
         return parts;
-    }
-
-    static int[] marksOf(long set) {
-        int[] marks = new int[Long.bitCount(set)];
-        int at = 0;
-        for (long rest = set; rest != 0; rest &= rest - 1) {
-            marks[at++] = Long.numberOfTrailingZeros(rest);
-        }
-        return marks;
     }
 
     /** A table of neighbours, by mark, as the pinned openings make it. */

@@ -3,166 +3,191 @@ package turnalike.settings;
 import java.util.Arrays;
 
 /**
- * One level of {@link FewestSearch}: the neighbours made by the openings chosen so far, and the openings that may come next. All the
- * arrays are made once and used again at every node of that level.
+ * One level of {@link FewestSearch}: the neighbours made by the openings chosen so far, and the openings that may come next with the
+ * zones each can enter. All the arrays are made once and used again at every node of that level.
  */
 final class SearchLevel {
     /** By mark, the marks one step away with the openings chosen. */
     final long[] neighbours;
-    /** The openings that may still be chosen here, {@link #size} of them. */
+    /** The openings that may still be chosen here, {@link #size} of them; the arrays below go by the same index. */
     final int[] candidates;
 
     int size;
-    /** The same, those first that can enter most zones; {@link #kept} of them are left. */
-    final int[] sorted;
-
-    final int[] gain;
-    /** For each sorted one, the zones it can enter. */
+    /** The zones it can enter. */
     final long[] entered;
+    /** Those of them that {@link #losses} does not name. */
+    final long[] certain;
+    /** Where its losses begin and end. */
+    final int[] lossesFrom;
 
-    int kept;
-    private final int[] rawGain;
-    private final long[] rawEntered;
-    private final int[] byGain = new int[Long.SIZE + 1];
-    private final int[] place = new int[Long.SIZE + 1];
+    final int[] lossesTo;
+    /** Zones by mark of a part, every part's ended by a 0: one of the marks is not entered by the opening itself. */
+    final long[] losses;
 
-    SearchLevel(int marks, int openings) {
-        neighbours = new long[marks];
+    int lossesEnd;
+    /** What it is worth, by the weights or the set of zones last asked about. */
+    final int[] gain;
+    /** The candidates' indices in the order of branching. */
+    final int[] order;
+
+    final ZoneWeights weights;
+    private final long[] keys;
+    private final int[] howMany = new int[Long.SIZE];
+    private final int[] handed;
+
+    SearchLevel(MarkBits bits, int openings) {
+        neighbours = new long[bits.marks];
         candidates = new int[openings];
-        sorted = new int[openings];
-        gain = new int[openings];
         entered = new long[openings];
-        rawGain = new int[openings];
-        rawEntered = new long[openings];
+        certain = new long[openings];
+        lossesFrom = new int[openings];
+        lossesTo = new int[openings];
+        losses = new long
+                [Arrays.stream(bits.entry).mapToInt(entry -> entry.length).sum()];
+        gain = new int[openings];
+        order = new int[openings];
+        keys = new long[openings];
+        handed = new int[openings];
+        weights = new ZoneWeights();
     }
 
-    /**
-     * Sorts the candidates by how many zones they can enter, and leaves out each that cannot belong to {@code budget} openings that
-     * enter all: with the best others it would still fall short.
-     *
-     * @return whether {@code budget} openings can enter that many zones at all
-     */
-    boolean sort(Zones zones, int count, int budget) {
-        Arrays.fill(byGain, 0);
+    /** Finds the zones and which of them each candidate can enter. */
+    void enter(Zones zones, long unreached) {
+        zones.find(this, unreached);
+        lossesEnd = 0;
         for (int i = 0; i < size; i++) {
-            rawGain[i] = zones.gain(candidates[i]);
-            rawEntered[i] = zones.entered;
-            byGain[rawGain[i]]++;
+            lossesFrom[i] = lossesEnd;
+            zones.enter(this, i);
+            lossesTo[i] = lossesEnd;
         }
-        if (greatest(byGain, count, budget) < count) {
-            return false;
-        }
-        int needed = Math.max(0, count - greatest(byGain, count, budget - 1));
-        kept = 0;
-        for (int g = count; g >= needed; g--) {
-            place[g] = kept;
-            kept += byGain[g];
-        }
+    }
+
+    /** Drops the candidates that are worth less. */
+    void drop(int needed) {
+        int kept = 0;
         for (int i = 0; i < size; i++) {
-            if (rawGain[i] >= needed) {
-                int at = place[rawGain[i]]++;
-                sorted[at] = candidates[i];
-                gain[at] = rawGain[i];
-                entered[at] = rawEntered[i];
+            if (gain[i] >= needed) {
+                gain[kept] = gain[i];
+                candidates[kept] = candidates[i];
+                entered[kept] = entered[i];
+                certain[kept] = certain[i];
+                lossesFrom[kept] = lossesFrom[i];
+                lossesTo[kept] = lossesTo[i];
+                kept++;
             }
         }
-        return true;
+        size = kept;
     }
 
-    /** How many of the sorted ones, from the first, can be the best of {@code budget} that enter that many zones. */
-    int leaders(int count, int budget) {
+    /** How many of those zones the candidate can enter at most. */
+    int gain(int index, long zones) {
+        int gain = Long.bitCount(entered[index] & zones);
+        int end = lossesTo[index];
+        for (int at = lossesFrom[index]; at < end; at++) {
+            int least = Integer.MAX_VALUE;
+            for (; losses[at] != 0; at++) {
+                least = Math.min(least, Long.bitCount(losses[at] & zones));
+            }
+            gain -= least;
+        }
+        return gain;
+    }
+
+    /** Orders the candidates by gain, the greatest first. */
+    void sort() {
+        for (int i = 0; i < size; i++) {
+            keys[i] = (long) -gain[i] << Integer.SIZE | i;
+        }
+        Arrays.sort(keys, 0, size);
+        for (int i = 0; i < size; i++) {
+            order[i] = (int) keys[i];
+        }
+    }
+
+    /** How many, from the first in order, can be the best of {@code budget} that enter that many zones. */
+    int leaders(int zones, int budget) {
         int sum = 0;
-        for (int i = 0; i < Math.min(budget, kept); i++) {
-            sum += gain[i];
+        for (int i = 0; i < Math.min(budget, size); i++) {
+            sum += gain[order[i]];
         }
         int leaders = 0;
-        while (leaders < kept && sum >= count) {
-            sum -= gain[leaders];
-            if (leaders + budget < kept) {
-                sum += gain[leaders + budget];
+        while (leaders < size && sum >= zones) {
+            sum -= gain[order[leaders]];
+            if (leaders + budget < size) {
+                sum += gain[order[leaders + budget]];
             }
             leaders++;
         }
         return leaders;
     }
 
-    /** The zone that the fewest of the kept ones can enter. */
-    int scarcestZone(int count) {
-        Arrays.fill(place, 0, count, 0);
-        for (int i = 0; i < kept; i++) {
+    /** The zone that the fewest candidates can enter. */
+    int scarcest(long zones) {
+        Arrays.fill(howMany, 0);
+        for (int i = 0; i < size; i++) {
             for (long rest = entered[i]; rest != 0; rest &= rest - 1) {
-                place[Long.numberOfTrailingZeros(rest)]++;
+                howMany[Long.numberOfTrailingZeros(rest)]++;
             }
         }
-        int scarcest = 0;
-        for (int zone = 1; zone < count; zone++) {
-            if (place[zone] < place[scarcest]) {
+        int scarcest = Long.numberOfTrailingZeros(zones);
+        for (long rest = zones; rest != 0; rest &= rest - 1) {
+            int zone = Long.numberOfTrailingZeros(rest);
+            if (howMany[zone] < howMany[scarcest]) {
                 scarcest = zone;
             }
         }
         return scarcest;
     }
 
+    /** How many candidates can enter that zone, as counted by {@link #scarcest}. */
     int entering(int zone) {
-        int entering = 0;
-        for (int i = 0; i < kept; i++) {
-            entering += (int) (entered[i] >> zone & 1);
-        }
-        return entering;
+        return howMany[zone];
     }
 
-    /** Moves those that enter the zone to the front; the order is otherwise kept, the gains are not moved along. */
+    /** Moves those that can enter the zone to the front; the order is otherwise kept. */
     void bringForward(int zone) {
         int front = 0;
-        for (int i = 0; i < kept; i++) {
-            if ((entered[i] >> zone & 1) != 0) {
-                int opening = sorted[i];
-                long zones = entered[i];
-                System.arraycopy(sorted, front, sorted, front + 1, i - front);
-                System.arraycopy(entered, front, entered, front + 1, i - front);
-                sorted[front] = opening;
-                entered[front] = zones;
-                front++;
+        for (int i = 0; i < size; i++) {
+            int index = order[i];
+            if ((entered[index] >> zone & 1) != 0) {
+                System.arraycopy(order, front, order, front + 1, i - front);
+                order[front++] = index;
             }
         }
     }
 
     /**
-     * Hands a child those sorted ones after the chosen that may go on with it: {@code budget} of them must enter the zones that the
-     * chosen one cannot.
+     * Hands a child those candidates after the chosen one, in order, that may go on with it: {@code budget} of them must enter the zones
+     * that the chosen one cannot.
      *
      * @return false when no {@code budget} of them can
      */
-    boolean handOn(SearchLevel child, int chosen, int count, int budget) {
-        long all = count == Long.SIZE ? -1L : (1L << count) - 1;
-        long left = all & ~entered[chosen];
-        int size = Long.bitCount(left);
-        Arrays.fill(byGain, 0, size + 1, 0);
-        for (int i = chosen + 1; i < kept; i++) {
-            byGain[Long.bitCount(entered[i] & left)]++;
+    boolean handOn(SearchLevel child, int chosen, long zones, int budget) {
+        long left = zones & ~entered[order[chosen]];
+        child.size = 0;
+        if (budget == 1) {
+            for (int i = chosen + 1; i < size; i++) {
+                if ((left & ~entered[order[i]]) == 0) {
+                    child.candidates[child.size++] = candidates[order[i]];
+                }
+            }
+            return child.size > 0 || left == 0;
         }
-        if (greatest(byGain, size, budget) < size) {
+        int total = weights.of(left);
+        Best best = new Best(budget);
+        for (int i = chosen + 1; i < size; i++) {
+            handed[i] = weights.gain(this, order[i], left);
+            best.offer(i, handed[i]);
+        }
+        if (best.sum() < total) {
             return false;
         }
-        int needed = size - greatest(byGain, size, budget - 1);
-        child.size = 0;
-        for (int i = chosen + 1; i < kept; i++) {
-            if (Long.bitCount(entered[i] & left) >= needed) {
-                child.candidates[child.size++] = sorted[i];
+        int needed = total - best.sumButOne();
+        for (int i = chosen + 1; i < size; i++) {
+            if (handed[i] >= needed) {
+                child.candidates[child.size++] = candidates[order[i]];
             }
         }
         return true;
-    }
-
-    /** The greatest sum of {@code budget} values, given how many there are of each value up to {@code most}. */
-    static int greatest(int[] howMany, int most, int budget) {
-        int sum = 0;
-        int left = budget;
-        for (int value = most; value > 0 && left > 0; value--) {
-            int taken = Math.min(left, howMany[value]);
-            sum += taken * value;
-            left -= taken;
-        }
-        return sum;
     }
 }

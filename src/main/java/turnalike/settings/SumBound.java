@@ -61,10 +61,10 @@ final class SumBound {
             byWorth[worth[i]]++;
             most = Math.max(most, worth[i]);
         }
-        if (SearchLevel.greatest(byWorth, most, budget) < lacking) {
+        if (greatest(byWorth, most, budget) < lacking) {
             return 0;
         }
-        int needed = lacking - SearchLevel.greatest(byWorth, most, budget - 1);
+        int needed = lacking - greatest(byWorth, most, budget - 1);
         int kept = 0;
         for (int i = 0; i < size; i++) {
             if (worth[i] >= needed) {
@@ -94,5 +94,17 @@ final class SumBound {
                     Long.bitCount(outside), Long.bitCount(neighbours[mark] & outside) + budget * mostJoined[mark]);
         }
         return gain;
+    }
+
+    /** The greatest sum of {@code budget} values, given how many there are of each value up to {@code most}. */
+    private static int greatest(int[] howMany, int most, int budget) {
+        int sum = 0;
+        int left = budget;
+        for (int value = most; value > 0 && left > 0; value--) {
+            int taken = Math.min(left, howMany[value]);
+            sum += taken * value;
+            left -= taken;
+        }
+        return sum;
     }
 }

@@ -1,139 +1,150 @@
 package turnalike.settings;
 
-import java.util.Arrays;
-
 /**
  * What a part of a plan still lacks, as zones each of which some new opening must enter.
  *
  * <p>Take the openings chosen so far and a mark u they leave unreached. In any plan that goes on from here, the way to u has a last step
  * with a new opening, into some mark b; from b the openings already chosen lead on to u in t steps. As all steps together are at most K,
- * t ≤ K-1, and t ≤ K-2 unless that last new step starts at an end. So a new opening must enter u's <em>zone</em>: the marks within K-1
- * such steps of u from an end, or within K-2 from any other mark. When the zones of several unreached marks do not overlap, each
- * needs an entry of its own; that many entries must come from the openings still to be chosen. (Derived here; for K without bound the
- * zones are the connected parts, and it is the bound known for the labelling spanning tree.)
+ * t ≤ K-1 if that last new step starts at an end, t ≤ K-2 if it starts at a mark one step out, and t ≤ K-3 from anywhere else. So a new
+ * opening must enter u's <em>zone</em>, the marks within so many steps of u. (Derived here; for K without bound the zones are the
+ * connected parts, and it is the bound known for the labelling spanning tree.)
+ *
+ * <p>Sets of zones are bits, by the unreached mark each is around.
  */
 final class Zones {
     private final MarkBits bits;
-    /** By unreached mark: the zone for steps from any mark, and the wider one for steps from an end. */
-    private final long[] near;
-
+    /** By mark b: the unreached marks whose zones a step into b enters, from an end. */
     private final long[] far;
-    /** By mark: the number of the chosen zone it lies in, or -1. */
-    private final int[] nearZone;
-
-    private final int[] farZone;
-    private int count;
-
-    /** The zones the opening last asked about can enter, as bits. */
-    long entered;
+    /** The same for a step from a mark one step out. */
+    private final long[] near;
+    /** The same for a step from any other mark. */
+    private final long[] close;
+    /** By mark: all marks within K-1 steps. */
+    private final long[] around;
+    /** By place in {@link MarkBits#entry}: the zones entered there by the opening at hand. */
+    private final long[] there;
+    /** Marks that may yet be one step out. */
+    private long oneStep;
 
     Zones(MarkBits bits) {
         this.bits = bits;
-        this.near = new long[bits.marks];
         this.far = new long[bits.marks];
-        this.nearZone = new int[bits.marks];
-        this.farZone = new int[bits.marks];
+        this.near = new long[bits.marks];
+        this.close = new long[bits.marks];
+        this.around = new long[bits.marks];
+        int most = 0;
+        for (int[] entry : bits.entry) {
+            most = Math.max(most, entry.length);
+        }
+        this.there = new long[most];
     }
 
-    /** Finds the zones anew, small ones first, and returns how many do not overlap. */
-    int find(long[] neighbours, long unreached) {
-        Arrays.fill(nearZone, -1);
-        Arrays.fill(farZone, -1);
-        for (long rest = unreached; rest != 0; rest &= rest - 1) {
-            around(neighbours, Long.numberOfTrailingZeros(rest));
+    /** Finds the zones anew for that level's openings chosen and those that may still be. */
+    void find(SearchLevel level, long unreached) {
+        oneStep = MarkBits.neighbours(level.neighbours, bits.ends) | bits.stick;
+        for (int i = 0; i < level.size; i++) {
+            oneStep |= bits.fromEnd[level.candidates[i]];
         }
-        count = 0;
+        for (int mark = 0; mark < bits.marks; mark++) {
+            spread(level.neighbours, unreached, mark);
+        }
+    }
+
+    private void spread(long[] neighbours, long unreached, int mark) {
+        long inside = 1L << mark;
+        long before = 0;
+        long twoBefore = 0;
+        for (int step = 1; step < bits.mostSteps; step++) {
+            twoBefore = before;
+            before = inside;
+            inside |= MarkBits.neighbours(neighbours, inside);
+            if (before == inside) {
+                twoBefore = step < bits.mostSteps - 1 ? inside : twoBefore;
+                break;
+            }
+        }
+        around[mark] = inside;
+        far[mark] = inside & unreached;
+        near[mark] = before & unreached;
+        close[mark] = twoBefore & unreached;
+    }
+
+    /** Zones that do not overlap, small ones first, as many as fit. */
+    long apart(long unreached) {
+        long apart = 0;
         long taken = 0;
         long left = unreached;
         for (int size = 1; left != 0; size++) {
             for (long rest = left; rest != 0; rest &= rest - 1) {
                 int mark = Long.numberOfTrailingZeros(rest);
-                if ((far[mark] & taken) != 0) {
+                if ((around[mark] & taken) != 0) {
                     left &= ~(1L << mark);
-                } else if (Long.bitCount(far[mark]) <= size) {
+                } else if (Long.bitCount(around[mark]) <= size) {
                     left &= ~(1L << mark);
-                    taken |= far[mark];
-                    take(mark);
+                    taken |= around[mark];
+                    apart |= 1L << mark;
                 }
             }
         }
-        return count;
-    }
-
-    /** Finds one mark's zone alone. */
-    void around(long[] neighbours, int mark) {
-        long inside = 1L << mark;
-        long before = 0;
-        for (int step = 1; step < bits.mostSteps; step++) {
-            before = inside;
-            inside |= MarkBits.neighbours(neighbours, inside);
-            if (before == inside) {
-                break;
-            }
-        }
-        near[mark] = before;
-        far[mark] = inside;
-    }
-
-    private void take(int mark) {
-        for (long rest = far[mark]; rest != 0; rest &= rest - 1) {
-            farZone[Long.numberOfTrailingZeros(rest)] = count;
-        }
-        for (long rest = near[mark]; rest != 0; rest &= rest - 1) {
-            nearZone[Long.numberOfTrailingZeros(rest)] = count;
-        }
-        count++;
-    }
-
-    /** Whether the opening can enter the zone of that unreached mark. */
-    boolean enters(int opening, int mark) {
-        return (bits.fromEnd[opening] & far[mark]) != 0 || (bits.fromMark[opening] & near[mark]) != 0;
+        return apart;
     }
 
     /**
-     * How many of the chosen zones the opening can enter at most, and {@link #entered} which. A part of its pairs that nothing has
-     * reached yet cannot enter all its marks by itself; when each of its marks stands alone for a zone, one entry is lost.
+     * Sets which zones the level's candidate of that index can enter. Where a part of its pairs holds no end and no mark from the stick,
+     * the mark of the part that comes first on the ways from the ends is not struck by the part's own steps. Which it is is open; but the
+     * zones that the opening enters at that mark and nowhere else are lost to it. {@link SearchLevel#losses} lists them mark by mark,
+     * for the parts where every mark has some: whichever comes first, the least of them is lost.
      */
-    int gain(int opening) {
+    void enter(SearchLevel level, int index) {
+        int opening = level.candidates[index];
         long once = 0;
         long again = 0;
         for (long rest = bits.fromEnd[opening]; rest != 0; rest &= rest - 1) {
-            int zone = farZone[Long.numberOfTrailingZeros(rest)];
-            if (zone >= 0) {
-                long bit = 1L << zone;
-                again |= once & bit;
-                once |= bit;
+            long zones = far[Long.numberOfTrailingZeros(rest)];
+            again |= once & zones;
+            once |= zones;
+        }
+        int[] entry = bits.entry[opening];
+        long[] sources = bits.sources[opening];
+        for (int i = 0; i < entry.length; i++) {
+            int mark = entry[i];
+            if (mark != MarkBits.PART_END) {
+                long zones = (sources[i] & oneStep) != 0 ? near[mark] : close[mark];
+                there[i] = zones;
+                again |= once & zones;
+                once |= zones;
             }
         }
-        int[][] parts = bits.parts[opening];
-        for (int[] part : parts) {
-            for (int mark : part) {
-                int zone = nearZone[mark];
-                if (zone >= 0) {
-                    long bit = 1L << zone;
-                    again |= once & bit;
-                    once |= bit;
-                }
-            }
-        }
-        entered = once;
-        int gain = Long.bitCount(once);
-        boolean[] needsEntry = bits.needsEntry[opening];
-        for (int i = 0; i < parts.length; i++) {
-            if (needsEntry[i] && eachAlone(parts[i], again)) {
-                gain--;
-            }
-        }
-        return gain;
+        level.entered[index] = once;
+        level.certain[index] = once & ~losses(level, entry, bits.free[opening], again);
     }
 
-    private boolean eachAlone(int[] part, long again) {
-        for (int mark : part) {
-            int zone = nearZone[mark];
-            if (zone < 0 || (again >> zone & 1) != 0) {
-                return false;
+    private long losses(SearchLevel level, int[] entry, int free, long again) {
+        long[] losses = level.losses;
+        int end = level.lossesEnd;
+        long lost = 0;
+        int part = end;
+        long ofPart = 0;
+        for (int i = free; i < entry.length; i++) {
+            long alone = entry[i] == MarkBits.PART_END ? 0 : there[i] & ~again;
+            if (alone != 0) {
+                ofPart |= alone;
+                losses[end++] = alone;
+                continue;
             }
+            if (entry[i] == MarkBits.PART_END) {
+                lost |= ofPart;
+                losses[end++] = 0;
+            } else {
+                end = part;
+                while (entry[i] != MarkBits.PART_END) {
+                    i++;
+                }
+            }
+            part = end;
+            ofPart = 0;
         }
-        return true;
+        level.lossesEnd = end;
+        return lost;
     }
 }

@@ -9,7 +9,8 @@ import turnalike.settings.PatternFamilies.Family;
 /**
  * Our divider search and an OR-Tools CP-SAT model side by side on the same patterns in one run. Arguments: seconds allowed to each for
  * each pattern (default 10), patterns per size (default 3), then the numbers of marks (default 10 15 20); {@code ours} as the first
- * argument leaves CP-SAT out. Prints settings/bound/sum of steps, {@code ?} where not all is proven, and the ratio of times.
+ * argument leaves CP-SAT out. {@code turnings} as the first argument takes invented turnings instead, ours alone, each time with details
+ * at random and mirrored; the sizes are then members. Prints settings/bound/sum of steps, {@code ?} where not all is proven, and the ratio of times.
  */
 final class DividersBench {
     private static final int CP_SAT_WORKERS = 8;
@@ -17,7 +18,8 @@ final class DividersBench {
     private DividersBench() {}
 
     public static void main(String[] arguments) {
-        boolean alone = arguments.length > 0 && arguments[0].equals("ours");
+        boolean turnings = arguments.length > 0 && arguments[0].equals("turnings");
+        boolean alone = turnings || (arguments.length > 0 && arguments[0].equals("ours"));
         double[] numbers = Arrays.stream(arguments)
                 .skip(alone ? 1 : 0)
                 .mapToDouble(Double::parseDouble)
@@ -27,11 +29,32 @@ final class DividersBench {
         double[] sizes =
                 numbers.length > 2 ? Arrays.copyOfRange(numbers, 2, numbers.length) : new double[] {10, 15, 20};
         warmUp();
+        if (turnings) {
+            turnings(seconds, patterns, sizes);
+            return;
+        }
         for (Family family : Family.values()) {
             for (double size : sizes) {
                 for (int seed = 0; seed < patterns; seed++) {
                     double[] marks = PatternFamilies.marks(family, (int) size, new Random(5 + seed));
                     line(family + " " + (int) size + " seed " + (5 + seed), marks, seconds, alone);
+                }
+            }
+        }
+    }
+
+    private static void turnings(double seconds, int patterns, double[] sizes) {
+        for (double size : sizes) {
+            for (boolean mirrored : new boolean[] {false, true}) {
+                for (int seed = 1; seed <= patterns; seed++) {
+                    double[] marks =
+                            PatternFamilies.turning((int) size, mirrored, new Random(seed * 7919L + (int) size));
+                    line(
+                            (mirrored ? "mirrored " : "random ") + (int) size + ", " + marks.length + " marks, seed "
+                                    + seed,
+                            marks,
+                            seconds,
+                            true);
                 }
             }
         }

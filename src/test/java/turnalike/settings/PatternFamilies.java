@@ -63,6 +63,30 @@ final class PatternFamilies {
         return places;
     }
 
+    /**
+     * An invented turning of so many members on a sixteenth of an inch, five in ten of them beads or coves of a quarter to an inch and a
+     * quarter with a mark at their crest, three fillets and two tapers; by choice the second half mirrors the first.
+     */
+    static double[] turning(int members, boolean mirrored, Random random) {
+        NavigableSet<Integer> places = new TreeSet<>();
+        places.add(0);
+        int at = 0;
+        for (int member = 0; member < (mirrored ? members / 2 : members); member++) {
+            int kind = random.nextInt(10);
+            int half = kind < 5 ? 4 + random.nextInt(17) : kind < 8 ? 2 + random.nextInt(3) : 24 + random.nextInt(57);
+            if (kind < 5) {
+                places.add(at + half);
+            }
+            at += 2 * half;
+            places.add(at);
+        }
+        if (mirrored) {
+            NavigableSet<Integer> first = new TreeSet<>(places);
+            first.forEach(place -> places.add(2 * first.last() - place));
+        }
+        return scaled(places, SIXTEENTH_MM / 2);
+    }
+
     private static NavigableSet<Integer> scattered(int count, int span, Random random) {
         NavigableSet<Integer> places = new TreeSet<>();
         places.add(0);
