@@ -179,6 +179,7 @@ final class FewestSearch {
         return found;
     }
 
+    /** Those handed on enter every zone at once, as the openings chosen before the latest leave them; each is tried. */
     private boolean last(SearchLevel level) {
         boolean any = false;
         for (int i = 0; i < level.size && (wantsBest || !any); i++) {

@@ -13,8 +13,11 @@ import java.util.Arrays;
  * anything is concluded. The zones may overlap. Weights are integers, so the comparison is exact.
  */
 final class ZoneWeights {
-    /** The weights of all zones add up to about this at first, so that rounding matters little and no sum overflows. */
+    /** The weights of all zones add up to about this at first, so that rounding matters little. */
     private static final int TOTAL = 40_000;
+    /** No zone weighs more, so that 64 zones entered by as many openings stay within an int. */
+    private static final int MOST = 1 << 18;
+
     /** How often all candidates are weighed anew; found by trial on turnings of 34 to 46 marks, as are the numbers below. */
     private static final int ROUNDS = 3;
     /** At the root the time does not count. */
@@ -154,7 +157,8 @@ final class ZoneWeights {
         double length = STEP * (best.sum() - total + BEYOND * total) / norm;
         for (long rest = zones; rest != 0; rest &= rest - 1) {
             int zone = Long.numberOfTrailingZeros(rest);
-            weight[zone] = Math.max(0, weight[zone] - (int) Math.rint(length * (times[zone] - 1)));
+            double stepped = Math.rint(weight[zone] - length * (times[zone] - 1));
+            weight[zone] = (int) Math.max(0, Math.min(MOST, stepped));
         }
         return true;
     }
