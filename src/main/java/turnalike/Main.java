@@ -9,6 +9,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.Future;
 import java.util.function.Consumer;
 import turnalike.cli.Program;
 import turnalike.cli.Serving;
@@ -40,6 +41,7 @@ public final class Main {
                     .map(shared -> Sharing.of(shared.devices(), Clock.system(ZoneId.systemDefault()), shared.code()));
             try {
                 Site site = Site.start(new Site.Reach(reach.port(), sharing), jobs, faults);
+                Future<Integer> rehearsal = site.rehearse();
                 return new Page() {
                     @Override
                     public String address() {
@@ -53,6 +55,7 @@ public final class Main {
 
                     @Override
                     public void close() {
+                        rehearsal.cancel(true);
                         site.close();
                     }
                 };

@@ -12,6 +12,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.io.EofException;
@@ -25,6 +26,8 @@ import turnalike.web.job.EditFeature;
 import turnalike.web.job.FileFeature;
 import turnalike.web.job.JobFeature;
 import turnalike.web.job.Plans;
+import turnalike.web.job.Rehearsal;
+import turnalike.web.jobs.DemoJob;
 import turnalike.web.jobs.JobsFeature;
 import turnalike.web.lan.LanFeature;
 import turnalike.web.lan.LocalNetwork;
@@ -44,12 +47,17 @@ public final class Site implements AutoCloseable {
     private static final String LOOPBACK = "127.0.0.1";
     private static final String EVERYWHERE = "0.0.0.0";
 
+    /** Enough for the compilers, and done while a person is still looking at the first page. */
+    private static final int REHEARSED_EDITS = 200;
+
     private final Javalin server;
     private final Opened opened;
+    private final Rehearsal rehearsal;
 
-    private Site(Javalin server, Opened opened) {
+    private Site(Javalin server, Opened opened, Rehearsal rehearsal) {
         this.server = server;
         this.opened = opened;
+        this.rehearsal = rehearsal;
     }
 
     /** Thrown when nobody can be served at that port. */
@@ -113,7 +121,12 @@ public final class Site implements AutoCloseable {
             throw new PortTaken(taken);
         }
         opened.port = server.port();
-        return new Site(server, opened);
+        return new Site(server, opened, new Rehearsal(pages, new Shell("", "", assets)));
+    }
+
+    /** Begins to make the first edits as quick as later ones, beside whatever else goes on; in the end, how many. */
+    public CompletableFuture<Integer> rehearse() {
+        return rehearsal.begin(DemoJob.text(), REHEARSED_EDITS);
     }
 
     /** The port is known only when it is open. */

@@ -10,6 +10,7 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -37,6 +38,11 @@ public final class Served implements AutoCloseable {
         JobStore store = StoreFile.openOrMake(folder.resolve("jobs.db"), Clock.systemUTC());
         FirstJobs.keep(store);
         return new Served(store);
+    }
+
+    /** As the command serves it: made quick before anybody comes. */
+    public CompletableFuture<Integer> rehearse() {
+        return site.rehearse();
     }
 
     public JobStore store() {

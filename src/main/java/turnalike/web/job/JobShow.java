@@ -46,6 +46,12 @@ final class JobShow {
                 .thenApplyAsync(plan -> pages.text(shell, PART, view(after, plan, Attempt.NONE, selected, widthMm)));
     }
 
+    /** The part of the page that an edit changes. */
+    String part(Shell shell, KeptJob after, int selected) {
+        return pages.text(
+                shell, PART, view(after, plans.now(after.text()), Attempt.NONE, selected, room(USUAL_WIDTH_PX)));
+    }
+
     /** After an edit that {@link #ahead} was told of. */
     void done(Context ctx, CompletableFuture<String> part) {
         pages.answer(ctx, 200, part.join());
@@ -71,7 +77,10 @@ final class JobShow {
         Optional<String> told = Asked.query(ctx, "w")
                 .or(() -> Asked.field(ctx, "w"))
                 .or(() -> Optional.ofNullable(ctx.cookie("turnalike-room")));
-        double px = Asked.number(told).map(Integer::doubleValue).orElse(USUAL_WIDTH_PX);
+        return room(Asked.number(told).map(Integer::doubleValue).orElse(USUAL_WIDTH_PX));
+    }
+
+    private static double room(double px) {
         return Math.max(NARROWEST_PX, Math.min(WIDEST_PX, px)) * Length.MM_PER_INCH / 96;
     }
 

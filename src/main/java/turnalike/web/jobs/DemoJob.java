@@ -20,7 +20,7 @@ public final class DemoJob {
 
     /** Keeps it beside whatever is there and returns its id. */
     public static JobId keep(JobStore store) {
-        JobText text = JobText.read(shipped("fair-wheel.job.json")).text().orElseThrow();
+        JobText text = text();
         List<Change> pieces = PiecesFile.parse(
                         shipped("fair-wheel-pieces.csv"), text.job().units())
                 .pieces()
@@ -31,6 +31,11 @@ public final class DemoJob {
         JobId id = store.keep(text);
         store.edit(id, kept -> new Edit("log the demo's invented pieces", pieces));
         return id;
+    }
+
+    /** Its text as it is shipped. */
+    public static JobText text() {
+        return JobText.read(shipped("fair-wheel.job.json")).text().orElseThrow();
     }
 
     private static String shipped(String name) {
