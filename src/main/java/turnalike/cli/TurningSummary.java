@@ -55,12 +55,7 @@ final class TurningSummary {
     }
 
     private static String range(SpeedRange range, List<Speed> steps) {
-        String listed = steps.isEmpty()
-                ? ""
-                : (steps.size() == 1 ? "; lathe step " : "; lathe steps ")
-                        + steps.stream()
-                                .map(step -> format(Locale.ROOT, "%.0f", step.rpm()))
-                                .collect(Collectors.joining(", "));
+        String listed = steps.isEmpty() ? "" : "; " + Speed.ofLathe(steps);
         return format(
                 Locale.ROOT,
                 "%.0f to %.0f rpm (%s)%s",

@@ -3,7 +3,6 @@ package turnalike.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import turnalike.job.Job;
 import turnalike.job.Plan;
 import turnalike.pattern.Warning;
@@ -54,10 +53,7 @@ final class TurningFacts {
                         "from %.0f; %.1f m/s at the widest",
                         range.from().rpm(),
                         range.to().surfaceMetresPerSecond(range.diameter()))
-                : (steps.size() == 1 ? "lathe step " : "lathe steps ")
-                        + steps.stream()
-                                .map(step -> String.format(Locale.ROOT, "%.0f", step.rpm()))
-                                .collect(Collectors.joining(", "));
+                : Speed.ofLathe(steps);
         return new BenchCardContent.Fact(
                 name, String.format(Locale.ROOT, "%.0f rpm", range.to().rpm()), own);
     }

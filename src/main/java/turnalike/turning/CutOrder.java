@@ -3,19 +3,14 @@ package turnalike.turning;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import turnalike.outline.Section;
 import turnalike.pattern.Member;
 import turnalike.pattern.Placed;
 import turnalike.pattern.Tenon;
 import turnalike.settings.CaliperSetting;
-import turnalike.settings.DividerSetting;
-import turnalike.settings.DividerStep;
 import turnalike.units.Length;
 
 /**
@@ -45,7 +40,7 @@ final class CutOrder {
         order.shoulders();
         order.round();
         order.datum();
-        order.layout();
+        order.out.addAll(LayoutCuts.of(work));
         order.sizing();
         order.details();
         order.tenons();
@@ -142,62 +137,6 @@ final class CutOrder {
                         ? "lay the stick against the drive end; strike the datum line there and the far end's line"
                         : "check the length against the stick; the drive end is the datum, every mark is struck from the two ends",
                 "");
-    }
-
-    private void layout() {
-        Map<Integer, List<Cut>> rounds = new TreeMap<>();
-        for (DividerSetting setting : work.dividers().settings()) {
-            Map<Integer, List<DividerStep>> byRound = setting.steps().stream()
-                    .collect(Collectors.groupingBy(DividerStep::round, TreeMap::new, Collectors.toList()));
-            byRound.forEach((round, steps) ->
-                    rounds.computeIfAbsent(round, key -> new ArrayList<>()).add(strikes(setting, round, steps)));
-        }
-        List<Length> fromStick = work.dividers().listOnTheStick().stream()
-                .map(mark -> work.marks().get(mark).place())
-                .sorted()
-                .toList();
-        if (!fromStick.isEmpty()) {
-            add(
-                    Phase.LAYOUT,
-                    Tool.STICK,
-                    Optional.empty(),
-                    fromStick.get(0),
-                    fromStick.get(fromStick.size() - 1),
-                    fromStick,
-                    List.of(),
-                    "lay the stick on the rest and strike marks %s from it"
-                            .formatted(work.dividers().listOnTheStick().stream()
-                                    .map(String::valueOf)
-                                    .collect(Collectors.joining(", "))),
-                    "");
-        }
-        rounds.values().forEach(out::addAll);
-    }
-
-    private Cut strikes(DividerSetting setting, int round, List<DividerStep> steps) {
-        List<Length> lines = new ArrayList<>();
-        TreeSet<Length> struck = new TreeSet<>();
-        for (DividerStep step : steps) {
-            lines.add(work.marks().get(step.from()).place());
-            lines.add(work.marks().get(step.to()).place());
-            struck.add(work.marks().get(step.to()).place());
-        }
-        lines.sort(Comparator.naturalOrder());
-        String text =
-                steps.stream().map(step -> step.from() + " → " + step.to()).collect(Collectors.joining(", "));
-        return new Cut(
-                0,
-                Phase.LAYOUT,
-                Tool.DIVIDERS,
-                Optional.of(setting.opening()),
-                lines.get(0),
-                lines.get(lines.size() - 1),
-                List.copyOf(struck),
-                List.of(),
-                "round %d: strike %s".formatted(round, text),
-                "only the leg on the waste side touches turning wood, point trailing",
-                Optional.empty(),
-                Optional.empty());
     }
 
     private void sizing() {

@@ -1,5 +1,9 @@
 package turnalike.units;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
 /**
  * How fast a piece turns.
  *
@@ -36,6 +40,14 @@ public record Speed(double rpm) implements Comparable<Speed> {
 
     public Speed times(double factor) {
         return new Speed(rpm * factor);
+    }
+
+    /** Some of a lathe's own speeds, in words: {@code lathe steps 500, 700}. */
+    public static String ofLathe(List<Speed> steps) {
+        return (steps.size() == 1 ? "lathe step " : "lathe steps ")
+                + steps.stream()
+                        .map(step -> String.format(Locale.ROOT, "%.0f", step.rpm()))
+                        .collect(Collectors.joining(", "));
     }
 
     /** The slower of the two. */
