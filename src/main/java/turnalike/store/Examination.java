@@ -57,7 +57,7 @@ final class Examination {
 
     private void examine(JobId id) {
         try {
-            Replay replay = Replay.of(ledger.history(id));
+            Replay replay = Replay.of(ledger.history().all(id));
             List<KeptPiece> kept = replay.kept(id).pieces();
             boolean stands = replay.standing().equals(ledger.standing(id));
             boolean figured = ledger.figuresAgree(id, kept);

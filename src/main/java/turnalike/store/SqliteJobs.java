@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import turnalike.job.kept.Change;
 import turnalike.job.kept.Edit;
 import turnalike.job.kept.GivenJob;
@@ -56,7 +57,7 @@ final class SqliteJobs implements JobStore {
                 ledger.begin(id, given.history());
                 return id;
             }
-            GivenJob here = new GivenJob(id, ledger.history(id));
+            GivenJob here = new GivenJob(id, ledger.history().all(id));
             if (!given.goesOnFrom(here)) {
                 throw new StoreTrouble(new Problem(
                         db.file().toString(),
@@ -102,20 +103,17 @@ final class SqliteJobs implements JobStore {
 
     @Override
     public Optional<Step> undo(JobId id) {
-        return replayed(id, replay -> replay.undo(now()));
+        return again(id, () -> ledger.history().undoing(id, now()));
     }
 
     @Override
     public Optional<Step> redo(JobId id) {
-        return replayed(id, replay -> replay.redo(now()));
+        return again(id, () -> ledger.history().redoing(id, now()));
     }
 
-    private Optional<Step> replayed(JobId id, Function<Replay, Optional<Step>> next) {
+    private Optional<Step> again(JobId id, Supplier<Optional<Step>> next) {
         return db.write(() -> {
-            if (!ledger.has(id)) {
-                return Optional.empty();
-            }
-            Optional<Step> step = next.apply(Replay.of(ledger.history(id)));
+            Optional<Step> step = ledger.has(id) ? next.get() : Optional.empty();
             step.ifPresent(each -> ledger.append(id, each));
             return step;
         });
@@ -153,7 +151,7 @@ final class SqliteJobs implements JobStore {
     /** With its history; of a damaged file, where that cannot be read, the job as it stands as if it were made so at once. */
     private GivenJob given(JobId id) {
         try {
-            return new GivenJob(id, ledger.history(id));
+            return new GivenJob(id, ledger.history().all(id));
         } catch (StoreTrouble | IllegalArgumentException damaged) {
             KeptJob standing = ledger.kept(id);
             notes.add(new Problem(
