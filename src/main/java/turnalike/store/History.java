@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import turnalike.job.kept.Change;
+import turnalike.job.kept.Done;
 import turnalike.job.kept.JobId;
+import turnalike.job.kept.JobText;
 import turnalike.job.kept.Step;
 import turnalike.job.kept.StoreTrouble;
 import turnalike.job.kept.Subject;
@@ -48,6 +50,27 @@ final class History {
             throw damaged(id, "step %d is not as it was written".formatted(row.number()));
         }
         return step;
+    }
+
+    List<Done> done(JobId id) {
+        return readable(id, () -> rows(id).stream()
+                .map(row -> new Done(row.number(), Instant.parse(row.at()), Step.Did.of(row.did()), row.what()))
+                .toList());
+    }
+
+    /** The text that the last change of it up to that step left. */
+    Optional<JobText> textAfter(JobId id, int step) {
+        if (step < 1 || db.number("SELECT count(*) FROM step WHERE job = ? AND number = ?", id.text(), step) == 0) {
+            return Optional.empty();
+        }
+        return db.find(
+                        "SELECT kind, name, after FROM change WHERE job = ? AND kind = ? AND step <= ?"
+                                + " ORDER BY step DESC, place DESC LIMIT 1",
+                        row -> change(id, subject(id, row), Optional.ofNullable(row.getString(3))),
+                        id.text(),
+                        Subject.JOB.kind().word(),
+                        step)
+                .flatMap(change -> change instanceof Change.OfJob job ? Optional.of(job.text()) : Optional.empty());
     }
 
     /** The step that would undo the last standing edit; empty when there is none. Of all texts only those of that edit are read. */

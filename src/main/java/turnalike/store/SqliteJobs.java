@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import turnalike.job.kept.Change;
+import turnalike.job.kept.Done;
 import turnalike.job.kept.Edit;
 import turnalike.job.kept.GivenJob;
 import turnalike.job.kept.JobCard;
@@ -141,6 +142,16 @@ final class SqliteJobs implements JobStore {
     @Override
     public Optional<KeptJob> find(JobId id) {
         return db.read(() -> latest.find(id));
+    }
+
+    @Override
+    public List<Done> done(JobId id) {
+        return db.read(() -> ledger.history().done(id));
+    }
+
+    @Override
+    public Optional<JobText> textAfter(JobId id, int step) {
+        return db.read(() -> ledger.history().textAfter(id, step));
     }
 
     @Override

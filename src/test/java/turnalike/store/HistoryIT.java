@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import turnalike.job.kept.Done;
 import turnalike.job.kept.Edit;
 import turnalike.job.kept.Histories;
 import turnalike.job.kept.JobId;
@@ -44,6 +45,18 @@ class HistoryIT {
             }
             assertThat(done).contains(Step.Did.EDIT, Step.Did.UNDO, Step.Did.REDO);
             assertThat(store.find(id)).contains(replay.kept(id));
+            assertThat(store.done(id)).hasSameSizeAs(replay.history());
+            Replay early = new Replay();
+            for (Step step : replay.history()) {
+                play(early, step);
+                assertThat(store.done(id))
+                        .element(step.number() - 1)
+                        .isEqualTo(new Done(step.number(), step.at(), step.did(), step.what()));
+                assertThat(store.textAfter(id, step.number()))
+                        .contains(early.kept(id).text());
+            }
+            assertThat(store.textAfter(id, 0)).isEmpty();
+            assertThat(store.textAfter(id, replay.history().size() + 1)).isEmpty();
         }
     }
 

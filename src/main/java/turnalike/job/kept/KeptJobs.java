@@ -12,6 +12,12 @@ public interface KeptJobs extends AutoCloseable {
     /** The job as it stands; empty when there is none of that id. */
     Optional<KeptJob> find(JobId id);
 
+    /** What was done to the job, in order, without what it changed; empty when there is none of that id. */
+    List<Done> done(JobId id);
+
+    /** The job's text as it stood after that step; empty when there is no such step. */
+    Optional<JobText> textAfter(JobId id, int step);
+
     /** The whole job with its history, to be carried away; empty when there is none of that id. */
     Optional<GivenJob> give(JobId id);
 

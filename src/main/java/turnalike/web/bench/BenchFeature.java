@@ -13,8 +13,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import turnalike.job.Plan;
+import turnalike.job.kept.Done;
 import turnalike.job.kept.Edit;
-import turnalike.job.kept.GivenJob;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
@@ -73,7 +73,7 @@ public final class BenchFeature implements Feature {
     private synchronized void log(Context ctx) {
         JobId id = Addressed.id(ctx);
         BenchEntry entry = entry(ctx);
-        if (listSteps(id).stream().anyMatch(step -> BenchEntry.isOf(step.what(), entry.serial()))) {
+        if (listDone(id).stream().anyMatch(step -> BenchEntry.isOf(step.what(), entry.serial()))) {
             answer(ctx, 200, "Piece %s was kept already.".formatted(entry.label()));
             return;
         }
@@ -116,10 +116,9 @@ public final class BenchFeature implements Feature {
     private synchronized void undo(Context ctx) {
         JobId id = Addressed.id(ctx);
         String serial = serial(ctx);
-        List<Step> steps = listSteps(id);
-        boolean isLast = !steps.isEmpty()
-                && steps.get(steps.size() - 1).did() == Step.Did.EDIT
-                && BenchEntry.isOf(steps.get(steps.size() - 1).what(), serial);
+        List<Done> done = listDone(id);
+        Done last = done.get(done.size() - 1);
+        boolean isLast = last.did() == Step.Did.EDIT && BenchEntry.isOf(last.what(), serial);
         Optional<Step> undone = isLast ? store.undo(id) : Optional.empty();
         answer(
                 ctx,
@@ -137,7 +136,12 @@ public final class BenchFeature implements Feature {
         return problems.stream().map(Problem::line).collect(Collectors.joining(" "));
     }
 
-    private List<Step> listSteps(JobId id) {
-        return store.give(id).map(GivenJob::history).orElseThrow(() -> Refusal.notFound("that job"));
+    /** At least one: every job begins with a step. */
+    private List<Done> listDone(JobId id) {
+        List<Done> done = store.done(id);
+        if (done.isEmpty()) {
+            throw Refusal.notFound("that job");
+        }
+        return done;
     }
 }

@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import java.util.function.IntFunction;
-import java.util.stream.Stream;
 import turnalike.job.edit.Carried;
 import turnalike.job.edit.JobEdit;
 import turnalike.job.edit.MemberEdit;
@@ -192,13 +191,7 @@ public final class EditFeature implements Feature {
         if (version >= kept.times().steps()) {
             return kept.text();
         }
-        return store.give(kept.id()).stream()
-                .flatMap(given -> given.history().stream())
-                .filter(step -> step.number() <= version)
-                .flatMap(step -> step.changes().stream())
-                .flatMap(change -> change instanceof Change.OfJob job ? Stream.of(job.text()) : Stream.empty())
-                .reduce((earlier, later) -> later)
-                .orElse(kept.text());
+        return store.textAfter(kept.id(), version).orElse(kept.text());
     }
 
     private static Optional<Integer> version(Context ctx) {
