@@ -68,10 +68,7 @@ public final class MarkingStick {
 
     /** Every place along the piece where the stick has a line or a tick, from the datum end. */
     public List<Length> listPlaces() {
-        List<Length> out = new ArrayList<>();
-        pattern.marks().forEach(mark -> out.add(mark.place()));
-        Sizes.of(pattern).forEach(size -> out.add(size.place()));
-        return out;
+        return Sizes.places(pattern);
     }
 
     public Svg svg() {

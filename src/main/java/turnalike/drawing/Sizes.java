@@ -2,6 +2,8 @@ package turnalike.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import turnalike.pattern.Mark;
 import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
 import turnalike.pattern.Placed;
@@ -35,6 +37,14 @@ final class Sizes {
             }
         }
         return out;
+    }
+
+    /** Every place along the piece where a mark is struck or a diameter taken, from the datum end. */
+    static List<Length> places(Pattern pattern) {
+        return Stream.concat(
+                        pattern.marks().stream().map(Mark::place),
+                        of(pattern).stream().map(Size::place))
+                .toList();
     }
 
     private static boolean alike(Length a, Length b) {

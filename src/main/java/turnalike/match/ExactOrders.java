@@ -104,7 +104,7 @@ final class ExactOrders {
             if (effort.spent()) {
                 return false;
             }
-            deal(rest, mask);
+            Orders.deal(rest, mask, a.pieces, b.pieces);
             if (narrowing.radiusGMm <= cancelling.widestGMm(a, b) && (long) a.orders() * b.orders() > FEW_PAIRS) {
                 if (!cancelling.search(a, b, xGMm, yGMm, narrowing.radiusGMm, effort, narrowing)) {
                     return false;
@@ -153,18 +153,6 @@ final class ExactOrders {
             masks[i] = (int) ranked[i];
         }
         return masks;
-    }
-
-    private void deal(int[] rest, int mask) {
-        int onA = 0;
-        int onB = 0;
-        for (int i = 0; i < rest.length; i++) {
-            if (((mask >>> i) & 1) == 1) {
-                a.pieces[onA++] = rest[i];
-            } else {
-                b.pieces[onB++] = rest[i];
-            }
-        }
     }
 
     /**

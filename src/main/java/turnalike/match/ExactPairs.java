@@ -131,7 +131,7 @@ final class ExactPairs {
             if (effort.spent()) {
                 return false;
             }
-            deal(rest, mask);
+            Orders.deal(rest, mask, a.pieces, b.pieces);
             mirrored.search(along, across, radiusGMm, free, (left, pairs, onLeft, onRight) -> {
                 for (int i = 0; i < pairs.length; i++) {
                     pieceAt[line.left[pairs[i]]] = onLeft[i];
@@ -166,17 +166,5 @@ final class ExactPairs {
         int[] sorted = new int[kept];
         Arrays.setAll(sorted, i -> (int) ranked[i]);
         return sorted;
-    }
-
-    private void deal(int[] rest, int mask) {
-        int onA = 0;
-        int onB = 0;
-        for (int i = 0; i < rest.length; i++) {
-            if (((mask >>> i) & 1) == 1) {
-                a.pieces[onA++] = rest[i];
-            } else {
-                b.pieces[onB++] = rest[i];
-            }
-        }
     }
 }

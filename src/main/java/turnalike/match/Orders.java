@@ -127,4 +127,17 @@ final class Orders {
         }
         return all;
     }
+
+    /** Deals the pieces out: those that the mask names by their place in {@code rest} to the one, the others to the other. */
+    static void deal(int[] rest, int mask, int[] named, int[] others) {
+        int toNamed = 0;
+        int toOthers = 0;
+        for (int i = 0; i < rest.length; i++) {
+            if (((mask >>> i) & 1) == 1) {
+                named[toNamed++] = rest[i];
+            } else {
+                others[toOthers++] = rest[i];
+            }
+        }
+    }
 }
