@@ -14,8 +14,9 @@ import turnalike.effort.Effort;
  * are fewer; each branch rules out the openings of the branches before it, so no choice is looked at twice. Exact; the time grows with
  * the number of openings to the power of the settings.
  *
- * <p>Tried and dropped: branching by what is handed on to all children together, or on several scarce zones (more nodes, not fewer), and
- * a second start for the set of leaders (no faster).
+ * <p>Tried and dropped: branching by what is handed on to all children together, or on several scarce zones (more nodes, not fewer), a
+ * second start for the set of leaders (no faster), and probing each opening at the root and one below it (where the proof is hard, none of
+ * some 240 is refuted that way).
  */
 final class FewestSearch {
     /** How a search came to its end. */
