@@ -48,7 +48,7 @@ public final class Site implements AutoCloseable {
     private static final String EVERYWHERE = "0.0.0.0";
 
     /** Enough for the compilers, and done while a person is still looking at the first page. */
-    private static final int REHEARSED_EDITS = 200;
+    private static final int REHEARSED_EDITS = 800;
 
     private final Javalin server;
     private final Opened opened;
