@@ -52,12 +52,14 @@ public final class Site implements AutoCloseable {
 
     private final Javalin server;
     private final Opened opened;
-    private final Rehearsal rehearsal;
+    private final Pages pages;
+    private final Assets assets;
 
-    private Site(Javalin server, Opened opened, Rehearsal rehearsal) {
+    private Site(Javalin server, Opened opened, Pages pages, Assets assets) {
         this.server = server;
         this.opened = opened;
-        this.rehearsal = rehearsal;
+        this.pages = pages;
+        this.assets = assets;
     }
 
     /** Thrown when nobody can be served at that port. */
@@ -121,12 +123,12 @@ public final class Site implements AutoCloseable {
             throw new PortTaken(taken);
         }
         opened.port = server.port();
-        return new Site(server, opened, new Rehearsal(pages, new Shell("", "", assets)));
+        return new Site(server, opened, pages, assets);
     }
 
-    /** Begins to make the first edits as quick as later ones, beside whatever else goes on; in the end, how many. */
+    /** Begins to make the first edits as quick as later ones, beside whatever else goes on; in the end, how many it made. */
     public CompletableFuture<Integer> rehearse() {
-        return rehearsal.begin(DemoJob.text(), REHEARSED_EDITS);
+        return Rehearsal.begin(pages, new Shell("", "", assets), DemoJob.text(), REHEARSED_EDITS);
     }
 
     /** The port is known only when it is open. */

@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import java.util.stream.IntStream;
 import turnalike.job.edit.MemberEdit;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobText;
@@ -27,47 +26,59 @@ public final class Rehearsal {
 
     private final Shell shell;
     private final JobShow show;
+    private final JobText text;
 
-    /** @param shell of a page that is sent to nobody */
-    public Rehearsal(Pages pages, Shell shell) {
+    private Rehearsal(JobShow show, Shell shell, JobText text) {
+        this.show = show;
         this.shell = shell;
-        this.show = new JobShow(pages, new Plans()); // its own, so that no search for a person is ended early
+        this.text = text;
     }
 
-    /** Plays so many edits of the text beside whatever else goes on; in the end, how many were shown. */
-    public CompletableFuture<Integer> begin(JobText text, int edits) {
-        return CompletableFuture.supplyAsync(
-                () -> (int) IntStream.rangeClosed(1, edits)
-                        .mapToObj(turn -> play(text, turn))
-                        .filter(part -> !part.isEmpty())
-                        .count(),
-                Rehearsal::beside);
-    }
-
-    private static void beside(Runnable work) {
-        Thread thread = new Thread(work, "turnalike-rehearsal");
+    /**
+     * Plays so many edits beside whatever else goes on.
+     *
+     * @param shell of a page that is sent to nobody
+     * @return in the end, how many were made and shown; when it is cancelled, no more are
+     */
+    public static CompletableFuture<Integer> begin(Pages pages, Shell shell, JobText text, int edits) {
+        // Plans of its own, so that no search for a person is ended early, and forgotten with it.
+        Rehearsal rehearsal = new Rehearsal(new JobShow(pages, new Plans()), shell, text);
+        CompletableFuture<Integer> shown = new CompletableFuture<>();
+        Thread thread = new Thread(() -> rehearsal.play(edits, shown), "turnalike-rehearsal");
         thread.setDaemon(true);
         thread.start();
+        return shown;
+    }
+
+    private void play(int edits, CompletableFuture<Integer> shown) {
+        try {
+            int made = 0;
+            for (int turn = 0; turn < edits && !shown.isCancelled(); turn++) {
+                made += play(turn).isEmpty() ? 0 : 1;
+            }
+            shown.complete(made);
+        } catch (RuntimeException fault) {
+            shown.completeExceptionally(fault);
+        }
     }
 
     /** One edit, and the part of the page it changes, as a script would be sent it. */
-    private String play(JobText text, int turn) {
+    private String play(int turn) {
         int members = text.job().pattern().members().size();
         int number = 1 + turn % members;
-        JobText edited = longer(text, number, 1 + turn * STEP);
+        JobText edited = longer(number, 1 + (1 + turn / members) * STEP);
         KeptJob.Times times = new KeptJob.Times(Instant.EPOCH, Instant.EPOCH, turn);
         KeptJob kept = new KeptJob(NOBODYS, edited, List.of(), List.of(), times, Optional.empty(), Optional.empty());
         return show.part(shell, kept, number);
     }
 
-    private static JobText longer(JobText text, int number, double times) {
+    private JobText longer(int number, double times) {
         Member member = text.job().pattern().members().get(number - 1);
         double one = text.job().units().length(1).mm();
         String length = String.format(Locale.ROOT, "%.4f", member.length().mm() / one * times);
-        // An edit that cannot be made has still been read and judged.
         return new MemberEdit(number, new MemberEdit.Sizes(Map.of("length", length)))
                 .on(text)
                 .text()
-                .orElse(text);
+                .orElseThrow();
     }
 }
