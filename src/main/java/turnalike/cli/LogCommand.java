@@ -125,7 +125,7 @@ final class LogCommand implements Runnable {
 
     private Edit edit(KeptJob kept, String piece, Optional<Duration> turning, List<Slip> questions) {
         Measures taken = taken(kept.text().job().units());
-        KeptPiece now = kept.find(piece).orElse(KeptPiece.unmeasured(piece)).with(taken);
+        KeptPiece now = kept.piece(piece).with(taken);
         questions.addAll(PieceEntry.ask(kept, now.piece()));
         return Edit.of("log piece " + piece, Change.of(turning.map(now::with).orElse(now)));
     }

@@ -113,7 +113,7 @@ final class LogKeyed {
         });
         List<Slip> asked = new ArrayList<>();
         Optional<Step> step = taken.flatMap(measures -> store.edit(id, kept -> {
-            KeptPiece now = kept.find(piece).orElse(KeptPiece.unmeasured(piece)).with(measures);
+            KeptPiece now = kept.piece(piece).with(measures);
             asked.addAll(PieceEntry.ask(kept, now.piece()));
             return Edit.of("log piece " + piece, Change.of(now));
         }));

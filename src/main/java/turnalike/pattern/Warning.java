@@ -1,9 +1,16 @@
 package turnalike.pattern;
 
+import turnalike.units.Sentence;
+
 /**
  * Something unwise that can still be turned. The plan comes out all the same.
  *
  * @param where the member, as every message names it
  * @param what what may go wrong, with the figures, and what turners do about it
  */
-public record Warning(String where, String what) {}
+public record Warning(String where, String what) {
+    /** As a sentence of its own. */
+    public String sentence() {
+        return Sentence.capital(where) + ": " + what + ".";
+    }
+}

@@ -94,9 +94,7 @@ final class FewestSearch {
         for (int i = 0; i <= settings; i++) {
             levels[i] = new SearchLevel(bits, candidates.length);
         }
-        for (int pin = 0; pin < spans.pinned; pin++) {
-            bits.join(levels[0].neighbours, pin);
-        }
+        System.arraycopy(bits.pinned(), 0, levels[0].neighbours, 0, bits.marks);
         System.arraycopy(candidates, 0, levels[0].candidates, 0, candidates.length);
         levels[0].size = candidates.length;
         boolean found = search(settings);

@@ -14,7 +14,6 @@ import turnalike.job.TenonFit;
 import turnalike.pattern.Pattern;
 import turnalike.pattern.Warning;
 import turnalike.units.Length;
-import turnalike.units.Sentence;
 import turnalike.units.UnitSystem;
 
 /** A plan's sheets. A new sheet is one method here. */
@@ -121,7 +120,7 @@ public final class PlanSheets {
                 "Guards on, face shield on, stock sound and tight, start slow. Stop the lathe to set calipers on a square.");
         tenons(plan).ifPresent(out::add);
         for (Warning warning : plan.warnings()) {
-            out.add(Sentence.capital(warning.where()) + ": " + warning.what() + ".");
+            out.add(warning.sentence());
         }
         return out;
     }

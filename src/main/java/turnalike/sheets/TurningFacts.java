@@ -9,7 +9,6 @@ import turnalike.pattern.Warning;
 import turnalike.turning.SpeedRange;
 import turnalike.turning.Turning;
 import turnalike.turning.Whip;
-import turnalike.units.Sentence;
 import turnalike.units.Speed;
 import turnalike.units.UnitSystem;
 
@@ -70,10 +69,6 @@ final class TurningFacts {
     }
 
     private static List<String> cautions(Turning turning) {
-        return turning.cautions().stream().map(TurningFacts::sentence).toList();
-    }
-
-    private static String sentence(Warning caution) {
-        return Sentence.capital(caution.where()) + ": " + caution.what() + ".";
+        return turning.cautions().stream().map(Warning::sentence).toList();
     }
 }

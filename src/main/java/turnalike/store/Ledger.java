@@ -41,11 +41,12 @@ final class Ledger {
         steps.forEach(step -> append(id, step));
     }
 
-    /** Adds a step and brings everything that stands up to it. */
-    void append(JobId id, Step step) {
+    /** Adds a step and brings everything that stands up to it; returns the step's seal. */
+    String append(JobId id, Step step) {
         String sealBefore = seal(id, step.number() - 1);
         List<History.Written> written =
                 step.changes().stream().map(each -> write(id, each)).toList();
+        String seal = Digest.seal(sealBefore, History.parts(step, written));
         db.run(
                 "INSERT INTO step (job, number, at, did, of_step, what, seal) VALUES (?, ?, ?, ?, ?, ?, ?)",
                 id.text(),
@@ -54,7 +55,7 @@ final class Ledger {
                 step.did().word(),
                 step.of().isPresent() ? step.of().getAsInt() : null,
                 step.what(),
-                Digest.seal(sealBefore, History.parts(step, written)));
+                seal);
         for (int place = 0; place < written.size(); place++) {
             History.Written each = written.get(place);
             Subject subject = each.change().subject();
@@ -69,6 +70,7 @@ final class Ledger {
                     each.after().orElse(null));
             stand(id, step.number(), each);
         }
+        return seal;
     }
 
     private History.Written write(JobId id, Change change) {

@@ -85,21 +85,13 @@ final class SqliteJobs implements JobStore {
 
     @Override
     public Optional<Step> edit(JobId id, Function<KeptJob, Edit> edit) {
-        return db.write(() -> {
-            return latest.find(id).map(kept -> {
-                Edit made = edit.apply(kept);
-                Step step = new Step(
-                        kept.times().steps() + 1,
-                        now(),
-                        Step.Did.EDIT,
-                        OptionalInt.empty(),
-                        made.what(),
-                        made.changes());
-                ledger.append(id, step);
-                latest.goOn(kept, step);
-                return step;
-            });
-        });
+        return db.write(() -> latest.find(id).map(kept -> {
+            Edit made = edit.apply(kept);
+            Step step = new Step(
+                    kept.times().steps() + 1, now(), Step.Did.EDIT, OptionalInt.empty(), made.what(), made.changes());
+            latest.goOn(kept, step, ledger.append(id, step));
+            return step;
+        }));
     }
 
     @Override
@@ -114,7 +106,7 @@ final class SqliteJobs implements JobStore {
 
     private Optional<Step> again(JobId id, Supplier<Optional<Step>> next) {
         return db.write(() -> {
-            Optional<Step> step = ledger.has(id) ? next.get() : Optional.empty();
+            Optional<Step> step = next.get();
             step.ifPresent(each -> ledger.append(id, each));
             return step;
         });

@@ -41,7 +41,7 @@ public final class PieceEntry {
             problems.add(new Problem("piece", refused.what(), refused.mend()));
             return new Read(Optional.empty(), problems);
         }
-        KeptPiece before = kept.find(plain.get()).orElse(KeptPiece.unmeasured(plain.get()));
+        KeptPiece before = kept.piece(plain.get());
         Measures measures = measures(kept.text().job(), before.piece().measures(), figures, problems);
         return new Read(problems.isEmpty() ? Optional.of(changed(before, measures)) : Optional.empty(), problems);
     }

@@ -89,6 +89,11 @@ public record KeptJob(
         return Long.toString(highest + 1);
     }
 
+    /** The piece of that label; one that is not measured yet when none is logged. */
+    public KeptPiece piece(String label) {
+        return find(label).orElse(KeptPiece.unmeasured(label));
+    }
+
     /** The piece of that label. */
     public Optional<KeptPiece> find(String label) {
         return pieces.stream().filter(each -> each.label().equals(label)).findFirst();

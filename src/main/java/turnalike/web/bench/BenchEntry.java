@@ -79,7 +79,7 @@ record BenchEntry(String serial, String label, Map<String, String> figures, Opti
     }
 
     private Read read(KeptJob kept, String plain, Measures taken) {
-        KeptPiece now = kept.find(plain).orElse(KeptPiece.unmeasured(plain)).with(taken);
+        KeptPiece now = kept.piece(plain).with(taken);
         KeptPiece timed = time().map(now::with).orElse(now);
         Edit edit = Edit.of("log piece " + timed.label() + mark(serial), Change.of(timed));
         return new Read(Optional.of(edit), PieceEntry.ask(kept, timed.piece()), List.of());

@@ -134,15 +134,7 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
                     Locale.ROOT, "Neighbours differ by %.4g in all; %s.", placement.totalDifference(), sure));
             next(set).ifPresent(statements::add);
             RowDrawing drawing = SetSheets.row(set);
-            return new Shown(
-                    frame(),
-                    drawing.svg(Length.ofMm(230)).inline(),
-                    "",
-                    drawing.places(),
-                    statements,
-                    labels(set.spares()),
-                    set.warnings(),
-                    set.workings());
+            return shown(set, drawing, Length.ofMm(230), statements, labels(set.spares()));
         }
 
         @Override
@@ -162,13 +154,18 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
                     sure));
             next(set).ifPresent(statements::add);
             RowDrawing drawing = SetSheets.legs(set);
+            return shown(set, drawing, WIDE, statements, labels(set.spares()));
+        }
+
+        private Shown shown(
+                SetMatch set, RowDrawing drawing, Length width, List<String> statements, List<String> spares) {
             return new Shown(
                     frame(),
-                    drawing.svg(WIDE).inline(),
+                    drawing.svg(width).inline(),
                     "",
                     drawing.places(),
                     statements,
-                    labels(set.spares()),
+                    spares,
                     set.warnings(),
                     set.workings());
         }

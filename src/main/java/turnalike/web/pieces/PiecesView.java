@@ -39,7 +39,6 @@ public final class PiecesView {
     private final String column;
     private final List<Piece> pieces;
     private final Optional<ControlReport> report;
-    private final Optional<ControlChart> chart;
     private final String noChart;
 
     PiecesView(KeptJob kept, Entry entry, String column) {
@@ -49,7 +48,6 @@ public final class PiecesView {
         this.pieces = kept.pieces().stream().map(KeptPiece::piece).toList();
         var parsed = ControlReport.of(Optional.of(kept.text().job()), pieces, column, ChartConstants.PRINTED);
         this.report = parsed.fold(Optional::of, (what, mend) -> Optional.empty());
-        this.chart = report.map(ControlReport::chart);
         this.noChart = parsed.fold(made -> "", (what, mend) -> what + "; " + mend);
     }
 
@@ -215,7 +213,7 @@ public final class PiecesView {
     }
 
     public List<Signal> signals() {
-        return chart.map(ControlChart::signals).orElse(List.of());
+        return report.map(ControlReport::chart).map(ControlChart::signals).orElse(List.of());
     }
 
     /** What the values say beyond the signals: drift, and whether the work holds its tolerance. */
@@ -239,7 +237,7 @@ public final class PiecesView {
     }
 
     public boolean isTrial() {
-        return chart.map(ControlChart::isTrial).orElse(false);
+        return report.map(ControlReport::chart).map(ControlChart::isTrial).orElse(false);
     }
 
     public List<Working> workings() {
