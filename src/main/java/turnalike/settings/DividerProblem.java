@@ -120,7 +120,7 @@ public record DividerProblem(
     Spans spans(int mostSteps, List<Length> barred) {
         boolean[] stick = new boolean[marks.size()];
         new TreeSet<>(onTheStick).forEach(mark -> stick[mark] = true);
-        return new Spans(mm(marks), matchTolerance.mm(), mostSteps, stick, mm(pinned), mm(barred));
+        return Spans.along(mm(marks), matchTolerance.mm(), mostSteps, stick, mm(pinned), mm(barred));
     }
 
     private static double[] mm(List<Length> lengths) {

@@ -28,26 +28,43 @@ final class Spans {
 
     private final boolean[][] barred;
 
+    /**
+     * @param openings the pinned ones first
+     * @param barred by two marks, both ways round: no opening may step from one to the other
+     */
     Spans(
+            double[] placesMm,
+            int mostSteps,
+            boolean[] onTheStick,
+            List<Opening> openings,
+            int pinned,
+            boolean[][] barred) {
+        this.placesMm = placesMm;
+        this.mostSteps = mostSteps;
+        this.onTheStick = onTheStick;
+        this.openings = openings;
+        this.pinned = pinned;
+        this.barred = barred;
+    }
+
+    /** The openings that places along a piece allow. */
+    static Spans along(
             double[] placesMm,
             double toleranceMm,
             int mostSteps,
             boolean[] onTheStick,
             double[] pinnedMm,
             double[] forbiddenMm) {
-        this.placesMm = placesMm;
-        this.mostSteps = mostSteps;
-        this.onTheStick = onTheStick;
-        this.pinned = pinnedMm.length;
-        this.barred = new boolean[placesMm.length][placesMm.length];
-        List<double[]> pairs = pairs(toleranceMm, forbiddenMm);
-        this.openings = new ArrayList<>();
+        boolean[][] barred = new boolean[placesMm.length][placesMm.length];
+        List<double[]> pairs = pairs(placesMm, toleranceMm, forbiddenMm, barred);
+        List<Opening> openings = new ArrayList<>();
         for (double pin : pinnedMm) {
             openings.add(new Opening(pairs.stream()
                     .filter(pair -> Math.abs(pair[0] - pin) <= toleranceMm + SLACK_MM)
                     .toList()));
         }
-        addWindows(pairs, 2 * toleranceMm + SLACK_MM);
+        addWindows(openings, pairs, 2 * toleranceMm + SLACK_MM);
+        return new Spans(placesMm, mostSteps, onTheStick, openings, pinnedMm.length, barred);
     }
 
     int marks() {
@@ -71,17 +88,19 @@ final class Spans {
         return barred[one][other];
     }
 
-    /** Every pair of marks a step may join, as (distance, lower, higher), the shortest first. */
-    private List<double[]> pairs(double toleranceMm, double[] forbiddenMm) {
+    /** Every pair of marks a step may join, as (distance, lower, higher), the shortest first; notes the others as barred. */
+    private static List<double[]> pairs(
+            double[] placesMm, double toleranceMm, double[] forbiddenMm, boolean[][] barred) {
         List<double[]> pairs = new ArrayList<>();
-        for (int low = 0; low < marks(); low++) {
-            for (int high = low + 1; high < marks(); high++) {
-                double distance = distanceMm(low, high);
+        int last = placesMm.length - 1;
+        for (int low = 0; low < last; low++) {
+            for (int high = low + 1; high <= last; high++) {
+                double distance = placesMm[high] - placesMm[low];
                 boolean bar =
                         Arrays.stream(forbiddenMm).anyMatch(f -> Math.abs(f - distance) <= toleranceMm + SLACK_MM);
                 barred[low][high] = bar;
                 barred[high][low] = bar;
-                if (!bar && !(isEnd(low) && isEnd(high))) {
+                if (!bar && !(low == 0 && high == last)) {
                     pairs.add(new double[] {distance, low, high});
                 }
             }
@@ -90,7 +109,7 @@ final class Spans {
         return pairs;
     }
 
-    private void addWindows(List<double[]> pairs, double widthMm) {
+    private static void addWindows(List<Opening> openings, List<double[]> pairs, double widthMm) {
         int end = 0;
         for (int start = 0; start < pairs.size() && end < pairs.size(); start++) {
             if (start > 0 && pairs.get(start)[0] - pairs.get(start - 1)[0] <= SLACK_MM) {
