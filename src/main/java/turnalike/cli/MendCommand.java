@@ -58,10 +58,9 @@ final class MendCommand implements Runnable {
         Job job = InputFiles.job(jobFile);
         PiecesFile.Read read = InputFiles.pieces(piecesFile, job);
         Optional<Mass> target = to.map(MendCommand::mass);
-        List<Problem> problems = MendJob.problems(read.pieces(), label, target);
-        if (!problems.isEmpty()) {
-            throw InputFiles.in(piecesFile, problems);
-        }
+        MendJob.lack(read.pieces(), label, target).ifPresent(lack -> {
+            throw InputFiles.in(piecesFile, List.of(problem(lack)));
+        });
         MendJob mend = MendJob.of(job, read.pieces(), label, target);
         List<Slip> questions = Wanted.questions(job, read);
         PrintWriter console = spec.commandLine().getOut();
@@ -75,6 +74,15 @@ final class MendCommand implements Runnable {
             }
         }
         console.flush();
+    }
+
+    private Problem problem(MendJob.Lack lack) {
+        return switch (lack) {
+            case PIECE ->
+                new Problem("--piece", "no piece is labelled '%s'".formatted(label), "use a label of the file");
+            case MASS -> new Problem("piece " + label, "has no mass", "weigh it");
+            case TARGET -> new Problem("--to", "no other piece is weighed to aim at", "give the mass wanted with --to");
+        };
     }
 
     private static Mass mass(String text) {

@@ -3,7 +3,6 @@ package turnalike.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import turnalike.pattern.Mark;
 import turnalike.pattern.Member;
 import turnalike.pattern.Placed;
 import turnalike.pattern.Square;
@@ -22,7 +21,6 @@ import turnalike.solid.Sensitivity;
 import turnalike.units.Density;
 import turnalike.units.Length;
 import turnalike.units.Mass;
-import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 
@@ -40,27 +38,32 @@ public record MendJob(Piece piece, Mass mass, Mass target, MendPlan plan, List<S
         lightWays = List.copyOf(lightWays);
     }
 
-    /** Everything that keeps the piece from being mended; empty when it can be. */
-    public static List<Problem> problems(List<Piece> pieces, String label, Optional<Mass> target) {
+    /** What is lacking where a piece cannot be mended. */
+    public enum Lack {
+        /** No piece has that label. */
+        PIECE,
+        /** The piece has not been weighed. */
+        MASS,
+        /** No target is given, and no other piece has been weighed to take one from. */
+        TARGET
+    }
+
+    /** What keeps the piece from being mended; empty when it can be. */
+    public static Optional<Lack> lack(List<Piece> pieces, String label, Optional<Mass> target) {
         Optional<Piece> piece = find(pieces, label);
         if (piece.isEmpty()) {
-            return List.of(
-                    new Problem("--piece", "no piece is labelled '%s'".formatted(label), "use a label of the file"));
+            return Optional.of(Lack.PIECE);
         }
         if (piece.get().mass().isEmpty()) {
-            return List.of(new Problem("piece " + label, "has no mass", "weigh it"));
+            return Optional.of(Lack.MASS);
         }
-        if (target.or(() -> median(pieces, label)).isEmpty()) {
-            return List.of(
-                    new Problem("--to", "no other piece is weighed to aim at", "give the mass wanted with --to"));
-        }
-        return List.of();
+        return target.or(() -> median(pieces, label)).isEmpty() ? Optional.of(Lack.TARGET) : Optional.empty();
     }
 
     /**
      * The least visible way to the target; without one, to the median of the other pieces.
      *
-     * @throws IllegalArgumentException when {@link #problems} is not empty
+     * @throws IllegalArgumentException when there is a {@link #lack}
      */
     public static MendJob of(Job job, List<Piece> pieces, String label, Optional<Mass> target) {
         Piece piece = find(pieces, label).orElseThrow(() -> new IllegalArgumentException("no piece " + label));
@@ -122,13 +125,9 @@ public record MendJob(Piece piece, Mass mass, Mass target, MendPlan plan, List<S
     }
 
     private static int mark(Job job, Length place) {
-        List<Mark> marks = job.pattern().marks();
-        for (int i = 0; i < marks.size(); i++) {
-            if (marks.get(i).place().minus(place).abs().mm() < 1e-9) {
-                return i;
-            }
-        }
-        throw new IllegalStateException("no mark at %s mm".formatted(place.mm()));
+        return job.pattern()
+                .markAt(place)
+                .orElseThrow(() -> new IllegalStateException("no mark at %s mm".formatted(place.mm())));
     }
 
     /** What to do, in words; lengths in {@code units}. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import turnalike.outline.Outline;
 import turnalike.outline.Section;
 import turnalike.units.Length;
@@ -14,6 +15,9 @@ import turnalike.units.Problem;
  * members stand is worked out once, since everything else asks for it again and again.
  */
 public final class Pattern {
+    /** Places are sums of lengths, so the same place met twice may differ by rounding; far below what any tool can hold. */
+    private static final double ROUNDING_MM = 1e-6;
+
     private final String name;
     private final Stock stock;
     private final List<Member> members;
@@ -152,6 +156,15 @@ public final class Pattern {
                                     Mark.Kind.BOUNDARY));
         }
         return out;
+    }
+
+    /** The index of the mark at that place, but for rounding; the first, should two lie there. */
+    public Optional<Integer> markAt(Length place) {
+        List<Mark> marks = marks();
+        return IntStream.range(0, marks.size())
+                .filter(i -> marks.get(i).place().minus(place).abs().mm() < ROUNDING_MM)
+                .boxed()
+                .findFirst();
     }
 
     private static Mark crestMark(Placed placed, Length crest) {

@@ -13,7 +13,6 @@ import turnalike.drawing.Pen;
 import turnalike.drawing.Shape;
 import turnalike.drawing.Svg;
 import turnalike.drawing.Words;
-import turnalike.pattern.Mark;
 import turnalike.turning.Cut;
 import turnalike.turning.Phase;
 import turnalike.units.Length;
@@ -37,7 +36,6 @@ public final class CutCard {
     private final double widthMm;
     private final double textMm;
     private final CutDrawing drawing;
-    private final List<Mark> marks;
 
     private CutCard(CutCardContent content, Paper paper) {
         this.content = content;
@@ -45,7 +43,6 @@ public final class CutCard {
         this.widthMm = flow.widthMm();
         this.textMm = widthMm - NUMBER_MM - GAP_MM - DRAWING_MM;
         this.drawing = new CutDrawing(content.pattern(), Length.ofMm(DRAWING_MM), TALLEST_BODY);
-        this.marks = content.pattern().marks();
     }
 
     /** The card on portrait pages. */
@@ -216,23 +213,17 @@ public final class CutCard {
     private String lines(Cut cut) {
         UnitSystem units = content.units();
         if (cut.from().equals(cut.to())) {
-            return mark(cut.from()).map(m -> "at mark " + m + ": ").orElse("at ")
+            return content.pattern()
+                            .markAt(cut.from())
+                            .map(m -> "at mark " + m + ": ")
+                            .orElse("at ")
                     + cut.from().format(units);
         }
         String places = Figures.bare(cut.from(), units) + " to " + cut.to().format(units);
-        Optional<Integer> first = mark(cut.from());
-        Optional<Integer> last = mark(cut.to());
+        Optional<Integer> first = content.pattern().markAt(cut.from());
+        Optional<Integer> last = content.pattern().markAt(cut.to());
         return first.isPresent() && last.isPresent()
                 ? "mark %d to %d: %s".formatted(first.get(), last.get(), places)
                 : places;
-    }
-
-    private Optional<Integer> mark(Length place) {
-        for (int i = 0; i < marks.size(); i++) {
-            if (marks.get(i).place().minus(place).abs().mm() < 1e-6) {
-                return Optional.of(i);
-            }
-        }
-        return Optional.empty();
     }
 }

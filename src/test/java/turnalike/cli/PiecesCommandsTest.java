@@ -121,6 +121,21 @@ class PiecesCommandsTest {
                 .isEqualTo(2);
     }
 
+    @Test
+    void mend_says_what_is_lacking_and_how_to_give_it() throws IOException {
+        String csv = "piece,mass_g\na,140\nb,\n";
+        String pieces = file("two.csv", csv).toString();
+        Ran alone = Ran.here("mend", DEMO_JOB, pieces, "--piece", "a");
+        assertThat(alone.code()).isEqualTo(2);
+        assertThat(alone.err()).contains("--to: no other piece is weighed").contains("give the mass wanted");
+        Ran unweighed = Ran.here("mend", DEMO_JOB, pieces, "--piece", "b");
+        assertThat(unweighed.code()).isEqualTo(2);
+        assertThat(unweighed.err()).contains("piece b: has no mass; weigh it");
+        assertThat(Ran.here("mend", DEMO_JOB, pieces, "--piece", "a", "--to", "138")
+                        .code())
+                .isZero();
+    }
+
     /** By the format's formula, with the demo's tolerances of 1/64 in and 3 % of the mean; the pattern has 15 in and 1 in at its first check. */
     @Test
     void likeness_counts_and_says_what_sets_each_piece_apart() throws IOException {

@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
 import turnalike.outline.Section;
+import turnalike.units.Length;
 import turnalike.units.Problem;
 
 class PatternTest {
@@ -53,6 +54,20 @@ class PatternTest {
     @Test
     void bead_at_start_has_a_mark_at_its_crown() {
         assertThat(pattern(bead(Details.NONE)).marks().get(1).place().mm()).isEqualTo(10);
+    }
+
+    @Test
+    void each_mark_is_found_at_its_place_and_none_between() {
+        Seeds.each(50, random -> {
+            Pattern pattern = Samples.pattern(1 + random.nextInt(10), random);
+            List<Mark> marks = pattern.marks();
+            for (int i = 0; i < marks.size(); i++) {
+                Length place = marks.get(i).place();
+                assertThat(pattern.markAt(place)).contains(i);
+                assertThat(pattern.markAt(place.plus(mm(1e-10)))).contains(i);
+                assertThat(pattern.markAt(place.plus(mm(1e-4)))).isEmpty();
+            }
+        });
     }
 
     @Test
