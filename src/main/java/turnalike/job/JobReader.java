@@ -22,7 +22,8 @@ final class JobReader {
     static final int VERSION = 1;
 
     private static final int MOST_PIECES = 10_000;
-    private static final String NOTED_MEND = "write it like {\"colour\": 1}, with the names of the file's own columns";
+    private static final String NOTED_MEND =
+            "name a further column of the pieces and give what a grade counts, such as {\"colour\": 0.5}";
 
     private JobReader() {}
 

@@ -84,6 +84,25 @@ public record Piece(String label, Measures measures, Map<String, String> extra) 
         return new Piece(label, changed, extra);
     }
 
+    /** A copy with that in a further column; a blank text takes it out. */
+    public Piece noting(String column, String text) {
+        Map<String, String> changed = new LinkedHashMap<>(extra);
+        if (text.isBlank()) {
+            changed.remove(column);
+        } else {
+            changed.put(column, text);
+        }
+        return new Piece(label, measures, changed);
+    }
+
+    /** Reads what is noted of a piece, without the blanks around it; refused unless it is one line of letters, or nothing. */
+    public static Parsed<String> note(String text) {
+        boolean odd = text.strip().chars().anyMatch(each -> Character.isISOControl(each) || each == UNREADABLE_LETTER);
+        return odd
+                ? Parsed.refused("is more than one line of letters", "give one word or a number")
+                : Parsed.of(text.strip());
+    }
+
     /** Whether a pieces file gives that column a meaning of its own. */
     static boolean isKnown(String name) {
         return PiecesFile.LABEL.equalsIgnoreCase(name.strip())

@@ -175,6 +175,28 @@ class PagesTest {
     }
 
     @Test
+    void what_is_judged_by_eye_gets_a_weight_a_field_and_a_column() throws Exception {
+        assertThat(served.get(demo + "/pieces").body()).doesNotContain("judged by eye");
+        assertThat(served.post(demo + "/fields", "likeness.noted=colour%3B0.5%0Agrain+%3B+2")
+                        .statusCode())
+                .isEqualTo(303);
+        assertThat(kept().text().job().likeness().noted())
+                .containsEntry("colour", 0.5)
+                .containsEntry("grain", 2.0);
+        served.post(demo + "/pieces", "piece=7&noted.colour=+pale+&had_noted.colour=&sure=yes");
+        served.post(demo + "/pieces", "piece=8&noted.colour=dark&had_noted.colour=&sure=yes");
+        assertThat(kept().find("7").orElseThrow().piece().extra()).containsEntry("colour", "pale");
+        String page = served.get(demo + "/pieces?piece=7").body();
+        assertThat(page).contains("name=\"noted.colour\" value=\"pale\"").contains("<td>dark</td>");
+        served.post(demo + "/pieces", "piece=7&noted.colour=&had_noted.colour=pale&sure=yes");
+        assertThat(kept().find("7").orElseThrow().piece().extra()).isEmpty();
+        HttpResponse<String> odd =
+                served.post(demo + "/pieces", "piece=8&noted.colour=a%0Ab&had_noted.colour=&sure=yes");
+        assertThat(odd.statusCode()).isEqualTo(422);
+        assertThat(odd.body()).contains("is more than one line of letters");
+    }
+
+    @Test
     void a_piece_with_the_longest_label_a_table_may_have_is_weighed_on_the_page() throws Exception {
         String label = "x".repeat(64);
         served.post(demo + "/pieces/table", "cells=piece%2Clength%0A" + label + "%2C15&sure=yes");

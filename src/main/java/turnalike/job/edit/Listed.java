@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Fields of the job that hold a list, as they are typed into one field: entries parted by semicolons, such as {@code 1 1/4; 3}, or a pair
+ * Fields of the job that hold several values, as they are typed into one field: entries parted by semicolons, such as {@code 1 1/4; 3}, or a pair
  * a line, such as {@code upper neck ; 3 1/4}.
  */
 enum Listed {
@@ -20,7 +20,9 @@ enum Listed {
     /** Marks by number or label, speeds: what reads as a number is one. */
     NUMBERS,
     CHECKS("name", "at"),
-    MOMENTS("g_mm", "at_deg");
+    MOMENTS("g_mm", "at_deg"),
+    /** Not a list in the job file but an object: what is judged by eye, and what a grade of it counts. */
+    NOTED("column", "counts");
 
     private static final Map<String, Listed> BY_PATH = Map.of(
             "settings.pin", TEXTS,
@@ -29,6 +31,7 @@ enum Listed {
             "turning.speeds", NUMBERS,
             "frame.seat_depths", TEXTS,
             "frame.given_moments", MOMENTS,
+            "likeness.noted", NOTED,
             "checks", CHECKS);
 
     /** The keys of a pair; empty where entries stand alone. */
@@ -53,10 +56,27 @@ enum Listed {
         return !first.isEmpty();
     }
 
-    ArrayNode read(String typed) {
+    JsonNode read(String typed) {
+        if (this == NOTED) {
+            return noted(typed);
+        }
         ArrayNode out = JobTree.array();
         for (String entry : entries(typed)) {
             out.add(isOfPairs() ? pair(entry) : value(entry));
+        }
+        return out;
+    }
+
+    /** A line without a weight keeps its name with an empty one, which the reader of the job then asks for. */
+    private ObjectNode noted(String typed) {
+        ObjectNode out = JobTree.object();
+        for (String line : entries(typed)) {
+            int semicolon = line.lastIndexOf(';');
+            String name = semicolon < 0 ? line : line.substring(0, semicolon);
+            out.set(
+                    name.strip(),
+                    JobTree.number(
+                            semicolon < 0 ? "" : line.substring(semicolon + 1).strip()));
         }
         return out;
     }
@@ -92,6 +112,10 @@ enum Listed {
 
     String spelled(JsonNode list) {
         List<String> out = new ArrayList<>();
+        if (this == NOTED) {
+            list.properties().forEach(each -> out.add(each.getKey() + " ; " + Written.spelled(each.getValue())));
+            return String.join("\n", out);
+        }
         for (JsonNode entry : list) {
             out.add(
                     isOfPairs()
@@ -116,7 +140,7 @@ enum Listed {
                                     + change.apply(line.substring(at).strip());
                         })
                         .collect(Collectors.joining("\n"));
-            case NUMBERS, MOMENTS -> typed;
+            case NUMBERS, MOMENTS, NOTED -> typed;
         };
     }
 }

@@ -32,7 +32,8 @@ public final class PieceEntry {
     /**
      * Reads it onto what is known of that piece.
      *
-     * @param figures by column, {@code mass_g}, {@code d1}; an empty text takes the figure out, a column left out stays as it is
+     * @param figures by column, {@code mass_g}, {@code d1}, or one that the job gives a weight to, {@code colour}; an empty text takes
+     *     the figure out, a column left out stays as it is
      */
     public static Read read(KeptJob kept, String label, Map<String, String> figures) {
         List<Problem> problems = new ArrayList<>();
@@ -42,14 +43,33 @@ public final class PieceEntry {
             return new Read(Optional.empty(), problems);
         }
         KeptPiece before = kept.piece(plain.get());
-        Measures measures = measures(kept.text().job(), before.piece().measures(), figures, problems);
-        return new Read(problems.isEmpty() ? Optional.of(changed(before, measures)) : Optional.empty(), problems);
+        Job job = kept.text().job();
+        Map<String, String> measured = new LinkedHashMap<>(figures);
+        Map<String, String> noted = new LinkedHashMap<>(figures);
+        measured.keySet().removeAll(job.likeness().noted().keySet());
+        noted.keySet().removeAll(measured.keySet());
+        Measures measures = measures(job, before.piece().measures(), measured, problems);
+        Piece piece = noted(before.piece().with(measures), noted, problems);
+        return new Read(problems.isEmpty() ? Optional.of(changed(before, piece)) : Optional.empty(), problems);
+    }
+
+    private static Piece noted(Piece before, Map<String, String> noted, List<Problem> problems) {
+        Piece piece = before;
+        for (Map.Entry<String, String> each : noted.entrySet()) {
+            Parsed<String> note = Piece.note(each.getValue());
+            if (note instanceof Parsed.Refused<String> refused) {
+                problems.add(new Problem(each.getKey(), refused.what(), refused.mend()));
+            } else {
+                piece = piece.noting(each.getKey(), note.get());
+            }
+        }
+        return piece;
     }
 
     private static Measures measures(Job job, Measures before, Map<String, String> figures, List<Problem> problems) {
         Keyed keyed = new Keyed(job.units(), MassUnit.GRAM);
         Measures measures = before;
-        for (Map.Entry<String, String> each : new LinkedHashMap<>(figures).entrySet()) {
+        for (Map.Entry<String, String> each : figures.entrySet()) {
             Optional<Column> column = Column.find(each.getKey());
             if (column.isEmpty()) {
                 problems.add(new Problem(each.getKey(), "is no measure", "use mass_g, length, balance, d1, m1"));
@@ -65,13 +85,14 @@ public final class PieceEntry {
         return measures;
     }
 
-    /** With those measures and no others; which of them came from a photograph is kept where they stayed as they were. */
-    private static KeptPiece changed(KeptPiece before, Measures measures) {
+    /** As entered; which of them came from a photograph is kept where they stayed as they were. */
+    private static KeptPiece changed(KeptPiece before, Piece piece) {
         var photographed = new java.util.TreeMap<>(before.fromPhoto());
-        photographed
-                .keySet()
-                .removeIf(column -> !before.piece().measures().figure(column).equals(measures.figure(column)));
-        return new KeptPiece(before.piece().with(measures), photographed, before.turning());
+        photographed.keySet().removeIf(column -> !before.piece()
+                .measures()
+                .figure(column)
+                .equals(piece.measures().figure(column)));
+        return new KeptPiece(piece, photographed, before.turning());
     }
 
     /** What reads like a slip of the hand in a piece about to be kept, beside those kept already. */

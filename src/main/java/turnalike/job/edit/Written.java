@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import turnalike.job.kept.JobText;
 
 /** The fields of a job's text as they were typed, for a form to show; a field that is left out is not among them. */
@@ -20,13 +21,14 @@ public final class Written {
 
     private static void collect(String path, JsonNode node, Map<String, String> out) {
         for (Map.Entry<String, JsonNode> each : node.properties()) {
-            if (each.getValue().isObject()) {
-                collect(path + each.getKey() + ".", each.getValue(), out);
-            } else if (each.getValue().isValueNode()) {
-                out.put(path + each.getKey(), spelled(each.getValue()));
-            } else {
-                Listed.find(path + each.getKey())
-                        .ifPresent(list -> out.put(path + each.getKey(), list.spelled(each.getValue())));
+            String at = path + each.getKey();
+            Optional<Listed> list = Listed.find(at);
+            if (each.getValue().isValueNode()) {
+                out.put(at, spelled(each.getValue()));
+            } else if (list.isPresent()) {
+                out.put(at, list.get().spelled(each.getValue()));
+            } else if (each.getValue().isObject()) {
+                collect(at + ".", each.getValue(), out);
             }
         }
     }

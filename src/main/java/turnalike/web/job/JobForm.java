@@ -113,7 +113,12 @@ public final class JobForm {
                                     "a line each: name ; place from the head end"),
                             new Row("likeness.length", "Lengths and marks count", Look.NUMBER, "left empty: 3"),
                             new Row("likeness.diameter", "Diameters count", Look.NUMBER, "left empty: 2"),
-                            new Row("likeness.mass", "Weights count", Look.NUMBER, "left empty: 1"))),
+                            new Row("likeness.mass", "Weights count", Look.NUMBER, "left empty: 1"),
+                            new Row(
+                                    "likeness.noted",
+                                    "Judged by eye, and what a grade counts",
+                                    Look.LINES,
+                                    "a line each: colour ; 0.5"))),
             new Section(
                     "Frame",
                     List.of(

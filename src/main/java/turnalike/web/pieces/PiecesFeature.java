@@ -79,16 +79,19 @@ public final class PiecesFeature implements Feature {
         keep(ctx, now -> PieceEntry.read(now, label, figures).piece().stream().toList());
     }
 
+    /** What was typed, by column; a field that was empty and stays empty says nothing about the figure. */
     private static Map<String, String> figures(Context ctx) {
         Map<String, String> out = new LinkedHashMap<>();
-        ctx.formParamMap().keySet().stream()
-                .filter(name -> Column.find(name).isPresent())
-                .forEach(name -> Asked.field(ctx, name).ifPresent(text -> out.put(name, text)));
-        // A field that was empty and stays empty says nothing about the figure.
-        Map<String, String> had = new LinkedHashMap<>();
-        out.keySet()
-                .forEach(name -> had.put(name, Asked.field(ctx, "had_" + name).orElse("")));
-        out.entrySet().removeIf(each -> each.getValue().strip().equals(had.get(each.getKey())));
+        for (String field : ctx.formParamMap().keySet()) {
+            boolean noted = field.startsWith(PieceForm.NOTED);
+            if (!noted && Column.find(field).isEmpty()) {
+                continue;
+            }
+            String had = Asked.field(ctx, "had_" + field).orElse("");
+            Asked.field(ctx, field)
+                    .filter(text -> !text.strip().equals(had))
+                    .ifPresent(text -> out.put(noted ? field.substring(PieceForm.NOTED.length()) : field, text));
+        }
         return out;
     }
 

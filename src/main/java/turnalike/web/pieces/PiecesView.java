@@ -1,14 +1,15 @@
 package turnalike.web.pieces;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import turnalike.drawing.ControlChartDrawing;
 import turnalike.job.ControlReport;
 import turnalike.job.LikenessReport;
@@ -67,26 +68,25 @@ public final class PiecesView {
         return kept.text().job().units();
     }
 
-    /** One field of the form: a column, how it is called, what is typed and what was there. */
-    public record Cell(String name, String label, String value, String had, String wrong) {}
+    /** The fields of the form that logs one piece. */
+    public List<PieceForm.Cell> cells() {
+        return new PieceForm(kept, entry).cells(measured());
+    }
 
-    /** The form's fields: what anyone measures, and whatever else was measured on any piece. */
-    public List<Cell> cells() {
-        TreeSet<Column> columns = new TreeSet<>(
-                List.of(Column.MASS, Column.LENGTH, Column.BALANCE, Column.diameter(1), Column.diameter(2)));
-        columns.addAll(measured());
-        Map<String, String> had = kept.find(entry.label()).isPresent() ? written(kept, entry.label()) : Map.of();
-        List<Cell> out = new ArrayList<>();
-        for (Column each : columns) {
-            String name = each.format();
-            String was = had.getOrDefault(name, "");
-            String wrong = entry.problems().stream()
-                    .filter(problem -> problem.where().equals(name))
-                    .map(problem -> problem.what() + "; " + problem.mend())
-                    .findFirst()
-                    .orElse("");
-            out.add(new Cell(name, heading(each), entry.figures().getOrDefault(name, was), was, wrong));
-        }
+    /** Whether anything is judged by eye. */
+    public boolean isJudged() {
+        return !noted().isEmpty();
+    }
+
+    /** The columns judged by eye that the job gives a weight to. */
+    private Set<String> noted() {
+        return kept.text().job().likeness().noted().keySet();
+    }
+
+    /** Those columns, and every other that is kept with any piece without being a measure. */
+    private SortedSet<String> further() {
+        TreeSet<String> out = new TreeSet<>(noted());
+        pieces.forEach(piece -> out.addAll(piece.extra().keySet()));
         return out;
     }
 
@@ -104,13 +104,14 @@ public final class PiecesView {
     /** What is wrong and belongs to no field. */
     public List<turnalike.units.Problem> problems() {
         return entry.problems().stream()
-                .filter(problem -> Column.find(problem.where()).isEmpty())
+                .filter(problem -> Column.find(problem.where()).isEmpty() && !noted().contains(problem.where()))
                 .toList();
     }
 
     /** The heading of each column that any piece has. */
     public List<String> headings() {
-        return measured().stream().map(this::heading).toList();
+        return Stream.concat(measured().stream().map(this::heading), further().stream())
+                .toList();
     }
 
     public List<KeptPiece> pieces() {
@@ -120,14 +121,15 @@ public final class PiecesView {
     /** A piece's figures under those headings. */
     public List<String> row(KeptPiece piece) {
         Map<String, String> written = written(kept, piece.label());
-        return measured().stream()
-                .map(each -> written.getOrDefault(each.format(), ""))
+        return Stream.concat(measured().stream().map(Column::format), further().stream())
+                .map(each -> written.getOrDefault(each, ""))
                 .toList();
     }
 
-    /** A piece's figures by column, as they would be typed. */
+    /** A piece's figures by column, as they would be typed, and what is kept with it in further columns. */
     static Map<String, String> written(KeptJob kept, String label) {
         Map<String, String> out = new LinkedHashMap<>();
+        kept.find(label).ifPresent(piece -> out.putAll(piece.piece().extra()));
         UnitSystem units = kept.text().job().units();
         kept.find(label).ifPresent(piece -> piece.piece()
                 .measures()
@@ -252,7 +254,7 @@ public final class PiecesView {
                 .mapToDouble(OptionalDouble::getAsDouble)
                 .toArray();
         if (grams.length < 2) {
-            return "%d of %d wanted."
+            return "%d logged, %d wanted."
                     .formatted(kept.pieces().size(), kept.text().job().count());
         }
         double least = java.util.Arrays.stream(grams).min().orElse(0);
@@ -260,7 +262,7 @@ public final class PiecesView {
         double mean = java.util.Arrays.stream(grams).average().orElse(1);
         return String.format(
                 Locale.ROOT,
-                "%d of %d wanted; %d weighed, from %.1f g to %.1f g, mean %.1f g (%.2f oz).",
+                "%d logged, %d wanted; %d weighed, from %.1f g to %.1f g, mean %.1f g (%.2f oz).",
                 kept.pieces().size(),
                 kept.text().job().count(),
                 grams.length,

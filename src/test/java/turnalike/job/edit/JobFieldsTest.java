@@ -58,6 +58,7 @@ class JobFieldsTest {
                 "turning.speeds", "500, 900; 1500",
                 "turning.max_rpm", "1500",
                 "checks", "upper neck ; 3 1/4\r\nbelly, at its fattest ; 10",
+                "likeness.noted", "colour ; 0,5\r\ngrain, at the neck;2",
                 "frame.given_moments", "1200 ; 90\n300;45");
         Job job = after(demo(), values);
         assertThat(job.wishes().pinned()).extracting(Length::mm).containsExactly(31.75, 38.5);
@@ -65,6 +66,7 @@ class JobFieldsTest {
         assertThat(job.wishes().notched()).isTrue();
         assertThat(job.lathe().steps()).extracting(Speed::rpm).containsExactly(500.0, 900.0, 1500.0);
         assertThat(job.checks()).extracting(CheckPlace::name).containsExactly("upper neck", "belly, at its fattest");
+        assertThat(job.likeness().noted()).isEqualTo(Map.of("colour", 0.5, "grain, at the neck", 2.0));
         JobText text = JobEdit.fields(values).on(demo()).text().orElseThrow();
         assertThat(text.text()).contains("{\"g_mm\": 1200, \"at_deg\": 90}");
         Map<String, String> written = Written.job(text);
@@ -72,10 +74,11 @@ class JobFieldsTest {
                 .containsEntry("settings.pin", "1 1/4; 38,5 mm")
                 .containsEntry("turning.speeds", "500; 900; 1500")
                 .containsEntry("checks", "upper neck ; 3 1/4\nbelly, at its fattest ; 10")
+                .containsEntry("likeness.noted", "colour ; 0.5\ngrain, at the neck ; 2")
                 .containsEntry("frame.given_moments", "1200 ; 90\n300 ; 45");
         // What a form shows and sends again is no edit.
         assertThat(((JobFields) JobEdit.fields(values).narrowed(text)).values().keySet())
-                .isSubsetOf("settings.stick", "turning.speeds", "frame.given_moments");
+                .isSubsetOf("settings.stick", "turning.speeds", "likeness.noted", "frame.given_moments");
         assertThat(JobEdit.fields(written).narrowed(text)).isEqualTo(JobEdit.fields(Map.of()));
         JobText cleared = JobEdit.fields(Map.of(
                         "settings.pin",

@@ -63,5 +63,16 @@ class JobFormTest {
                         .filter(FieldView::isWrong))
                 .extracting(FieldView::name)
                 .containsExactlyInAnyOrder("settings.pin", "turning.speeds");
+        for (String noted : List.of("colour", "mass_g ; 2", "colour ; much", " ; 2")) {
+            Map<String, String> judged = Map.of("likeness.noted", noted);
+            Attempt wrong =
+                    new Attempt("job", judged, JobEdit.fields(judged).on(demo()).problems());
+            assertThat(JobForm.of(demo(), wrong).stream()
+                            .flatMap(group -> group.fields().stream())
+                            .filter(FieldView::isWrong))
+                    .as(noted)
+                    .extracting(FieldView::name)
+                    .containsExactly("likeness.noted");
+        }
     }
 }
