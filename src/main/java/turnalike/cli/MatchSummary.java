@@ -16,6 +16,7 @@ import turnalike.match.Candidate;
 import turnalike.match.Placement;
 import turnalike.pieces.Piece;
 import turnalike.units.Mass;
+import turnalike.units.UnitSystem;
 
 /** A placed set on one screen. */
 final class MatchSummary implements SetMatch.Cases<String> {
@@ -168,10 +169,10 @@ final class MatchSummary implements SetMatch.Cases<String> {
         set.frame().counterweightRadius().ifPresent(radius -> {
             Counterweight weight = placement.unbalance().counterweight(radius);
             line(
-                    "           to cancel it: %.3g g at %.0f degrees, %.1f mm from the axle, or as much off at %.0f degrees",
+                    "           to cancel it: %.3g g at %.0f degrees, %s from the axle, or as much off at %.0f degrees",
                     weight.mass().grams(),
                     weight.at().degrees(),
-                    radius.mm(),
+                    radius.formatBoth(UnitSystem.METRIC),
                     weight.removeAt().degrees());
         });
     }

@@ -19,8 +19,6 @@ import turnalike.settings.DividerStep;
 import turnalike.settings.MarkError;
 import turnalike.settings.OtherUses;
 import turnalike.settings.Wrench;
-import turnalike.units.Length;
-import turnalike.units.LengthText;
 import turnalike.units.UnitSystem;
 
 /** The settings of a plan as text: dividers, what the stick gives instead, the error of each mark, calipers. */
@@ -142,15 +140,11 @@ final class SettingsSummary {
                     "  %d step%s: off by %s at worst, %s root-sum-square: mark%s %s",
                     one.steps(),
                     one.steps() == 1 ? "" : "s",
-                    fine(one.worst()),
-                    fine(one.rootSumSquare()),
+                    one.worst().formatFine(units),
+                    one.rootSumSquare().formatFine(units),
                     alike.size() == 1 ? "" : "s",
                     alike.stream().map(each -> String.valueOf(each.mark())).collect(Collectors.joining(" ")));
         }
-    }
-
-    private static String fine(Length error) {
-        return LengthText.printMm(error, 2).text();
     }
 
     private void calipers() {
@@ -193,8 +187,8 @@ final class SettingsSummary {
                 .map(opening -> "%s wrench, open %s to %s"
                         .formatted(
                                 wrench.name(),
-                                LengthText.printMm(opening.least(), 2).text(),
-                                LengthText.printMm(opening.most(), 2).text()))
+                                opening.least().formatFine(units),
+                                opening.most().formatFine(units)))
                 .orElse(wrench.name() + " wrench, a little over nominal");
     }
 }

@@ -67,11 +67,11 @@ final class TurningSummary {
 
     private void whip(Whip whip) {
         line(
-                "  whip     natural speeds %.0f and %.0f rpm; %.0f N push it %.2f mm aside at %s; bows by itself at %.0f N",
+                "  whip     natural speeds %.0f and %.0f rpm; %.0f N push it %s aside at %s; bows by itself at %.0f N",
                 whip.first().rpm(),
                 whip.second().rpm(),
                 whip.cutting().newtons(),
-                whip.most().sag().mm(),
+                whip.most().sag().formatFine(units),
                 whip.most().place().formatBoth(units),
                 whip.buckling().newtons());
         line("  steady   helps most %s from the datum", whip.steady().formatBoth(units));

@@ -15,6 +15,7 @@ import turnalike.job.SpeedGrade;
 import turnalike.job.WheelSet;
 import turnalike.match.TradeOff;
 import turnalike.units.Length;
+import turnalike.units.UnitSystem;
 
 /** What is known of a placed wheel beyond its balance: the bare wheel's own pull, how round the rim is, the grade at its speed. */
 final class WheelSummary {
@@ -63,14 +64,16 @@ final class WheelSummary {
         RimFit rim = roundness.placed().rim();
         line.put("Round      run-out %s about the rim's best centre, as the lengths were measured", both(rim.runOut()));
         line.put(
-                "           rim at %.1f mm from its centre, which lies %s off the axle toward %.0f degrees",
-                rim.radius().mm(), both(rim.offset()), rim.offsetAt().degrees());
+                "           rim at %s from its centre, which lies %s off the axle toward %.0f degrees",
+                rim.radius().formatBoth(UnitSystem.METRIC),
+                both(rim.offset()),
+                rim.offsetAt().degrees());
         deepenings(roundness.deepenings());
         curve(roundness);
     }
 
     private static String both(Length length) {
-        return format(Locale.ROOT, "%.2f mm (%.3f in)", length.mm(), length.inches());
+        return length.formatFineBoth(UnitSystem.METRIC);
     }
 
     private void deepenings(List<Length> deepenings) {

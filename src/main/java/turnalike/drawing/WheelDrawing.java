@@ -9,6 +9,7 @@ import turnalike.frame.Counterweight;
 import turnalike.match.Placement;
 import turnalike.units.Angle;
 import turnalike.units.Length;
+import turnalike.units.UnitSystem;
 
 /**
  * A wheel with its pieces in their places: place 1 at 0° points to the right, the others follow anticlockwise. An arrow points to the heavy
@@ -59,10 +60,10 @@ public record WheelDrawing(Placement placement, Length hubRadius, Optional<Count
                                 .formatted(moment(gMm), floor));
         weight().ifPresent(weight -> out.add(String.format(
                 Locale.ROOT,
-                "Counterweight: add %.3g g at %s°, %.1f mm from the axle; or take the same off at %s°.",
+                "Counterweight: add %.3g g at %s°, %s from the axle; or take the same off at %s°.",
                 weight.mass().grams(),
                 PlacesDrawing.degrees(weight.at()),
-                weight.radius().mm(),
+                weight.radius().formatBoth(UnitSystem.METRIC),
                 PlacesDrawing.degrees(weight.removeAt()))));
         return out;
     }

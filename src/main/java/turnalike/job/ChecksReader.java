@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import turnalike.pattern.Pattern;
 import turnalike.units.Length;
-import turnalike.units.LengthText;
 
 /** The job's check places from JSON: {@code "checks": [{"name": "upper neck", "at": "3 1/4"}]}. */
 final class ChecksReader {
@@ -52,12 +51,8 @@ final class ChecksReader {
                             fields.at("at"),
                             "lies beyond the far end, was %s of %s"
                                     .formatted(
-                                            LengthText.printMm(place, 3).text(),
-                                            LengthText.printMm(
-                                                            pattern.orElseThrow()
-                                                                    .length(),
-                                                            3)
-                                                    .text()),
+                                            place.formatFinestBoth(fields.units()),
+                                            pattern.orElseThrow().length().formatFinestBoth(fields.units())),
                             "measure it from the start end");
         }
         return !beyond;

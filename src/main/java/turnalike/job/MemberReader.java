@@ -201,7 +201,7 @@ final class MemberReader {
 
     private static boolean sound(Fields fields, List<Fault> faults) {
         for (Fault fault : faults) {
-            fields.reading().problem(fields.at(fault.key()), fault.what(), fault.mend());
+            fields.reading().problem(fields.at(fault.key()), fault.what().in(fields.units()), fault.mend());
         }
         return faults.isEmpty();
     }

@@ -41,7 +41,7 @@ final class PatternReader {
         if (stock.isEmpty() || nodes.isEmpty() || members.size() < all.size()) {
             return Optional.empty();
         }
-        List<Problem> problems = Pattern.problems(stock.get(), members);
+        List<Problem> problems = Pattern.problems(stock.get(), members, fields.units());
         problems.forEach(reading::problem);
         return problems.isEmpty() ? Optional.of(new Pattern(name, stock.get(), members)) : Optional.empty();
     }

@@ -64,7 +64,7 @@ public record Plan(
         Pattern pattern = job.pattern();
         List<Mark> marks = pattern.marks();
         JobSettings settings = JobSettings.of(job, marks, search);
-        List<Warning> warnings = new ArrayList<>(Turnability.warnings(pattern));
+        List<Warning> warnings = new ArrayList<>(Turnability.warnings(pattern, job.units()));
         job.wood()
                 .warnings()
                 .forEach(problem -> warnings.add(new Warning(problem.where(), problem.what() + "; " + problem.mend())));

@@ -12,6 +12,7 @@ import turnalike.frame.RimPoint;
 import turnalike.match.Placement;
 import turnalike.match.TradeOff;
 import turnalike.units.Length;
+import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 
 /**
@@ -133,9 +134,9 @@ public record Roundness(
         return String.format(
                 Locale.ROOT,
                 "the scale cannot tell these orders apart in balance, so the roundest was placed, with a run-out of"
-                        + " %.3f mm instead of %.3f mm; --strict places the best balanced",
-                runOutMm(placed),
-                balanced.mm());
+                        + " %s instead of %s; --strict places the best balanced",
+                placed.rim().runOut().formatFinestBoth(UnitSystem.METRIC),
+                balanced.formatFinestBoth(UnitSystem.METRIC));
     }
 
     List<Working> workings() {

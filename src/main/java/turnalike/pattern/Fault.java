@@ -1,5 +1,7 @@
 package turnalike.pattern;
 
+import turnalike.units.Told;
+
 /**
  * Why a member or a pattern cannot exist.
  *
@@ -7,4 +9,4 @@ package turnalike.pattern;
  * @param what what is wrong, with the figures
  * @param mend what to do about it
  */
-public record Fault(String key, String what, String mend) {}
+public record Fault(String key, Told what, String mend) {}

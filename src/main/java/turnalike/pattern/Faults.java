@@ -3,7 +3,8 @@ package turnalike.pattern;
 import java.util.ArrayList;
 import java.util.List;
 import turnalike.units.Length;
-import turnalike.units.LengthText;
+import turnalike.units.Told;
+import turnalike.units.UnitSystem;
 
 /** Gathers what is wrong with a member's sizes. Every member kind states its rules once with this, for its maker and for the reader. */
 final class Faults {
@@ -18,14 +19,14 @@ final class Faults {
 
     Faults positive(String key, Length size) {
         if (size.mm() < LEAST_MM) {
-            found.add(new Fault(key, "must be above zero, was " + print(size), "give a size above zero"));
+            found.add(new Fault(key, Told.of("must be above zero, was %s", size), "give a size above zero"));
         }
         return this;
     }
 
     Faults notNegative(String key, Length size) {
         if (size.mm() < 0) {
-            found.add(new Fault(key, "must not be below zero, was " + print(size), "give zero or more"));
+            found.add(new Fault(key, Told.of("must not be below zero, was %s", size), "give zero or more"));
         }
         return this;
     }
@@ -34,14 +35,13 @@ final class Faults {
         if (size.isPositive() && other.isPositive() && size.compareTo(other) <= 0) {
             found.add(new Fault(
                     key,
-                    "must exceed the %s, was %s with a %s of %s"
-                            .formatted(otherKey, print(size), otherKey, print(other)),
+                    Told.of("must exceed the %s, was %s with a %s of %s", otherKey, size, otherKey, other),
                     "make the %s larger or the %s smaller".formatted(key, otherKey)));
         }
         return this;
     }
 
-    Faults when(boolean wrong, String key, String what, String mend) {
+    Faults when(boolean wrong, String key, Told what, String mend) {
         if (wrong) {
             found.add(new Fault(key, what, mend));
         }
@@ -59,14 +59,8 @@ final class Faults {
     /** For a maker of an invalid member: our own fault, since the reader asks first. */
     static void refuse(String kind, List<Fault> faults) {
         if (!faults.isEmpty()) {
-            throw new IllegalArgumentException(
-                    kind + " " + faults.get(0).key() + " " + faults.get(0).what());
+            throw new IllegalArgumentException(kind + " " + faults.get(0).key() + " "
+                    + faults.get(0).what().in(UnitSystem.METRIC));
         }
-    }
-
-    /** Both units, since a fault is told before anyone knows which the reader thinks in. */
-    static String print(Length length) {
-        return "%s (%s)"
-                .formatted(LengthText.printMm(length, 3).text(), length.format(turnalike.units.UnitSystem.INCH));
     }
 }

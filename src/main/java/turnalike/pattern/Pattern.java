@@ -9,6 +9,7 @@ import turnalike.outline.Outline;
 import turnalike.outline.Section;
 import turnalike.units.Length;
 import turnalike.units.Problem;
+import turnalike.units.UnitSystem;
 
 /**
  * The master spindle: what every piece of the set copies. A value: two are equal when their names, stocks and members are. Where its
@@ -36,7 +37,7 @@ public final class Pattern {
         this.name = name;
         this.stock = stock;
         this.members = List.copyOf(members);
-        List<Problem> problems = problems(stock, this.members);
+        List<Problem> problems = problems(stock, this.members, UnitSystem.METRIC);
         if (!problems.isEmpty()) {
             throw new IllegalArgumentException(problems.get(0).line());
         }
@@ -57,14 +58,14 @@ public final class Pattern {
     }
 
     /** Everything about the run as a whole that cannot exist: no members, one wider than the blank, a run longer than the stock. */
-    public static List<Problem> problems(Stock stock, List<Member> members) {
+    public static List<Problem> problems(Stock stock, List<Member> members, UnitSystem units) {
         List<Problem> out = new ArrayList<>();
         if (members.isEmpty()) {
             out.add(new Problem("pattern: members", "the run is empty", "add at least one member"));
             return out;
         }
         for (Placed placed : placed(members)) {
-            tooWide(stock, placed).ifPresent(out::add);
+            tooWide(stock, placed, units).ifPresent(out::add);
         }
         Length run = runLength(members);
         // The hair lets a run of sixty-fourths add up to its stock in spite of rounding.
@@ -72,13 +73,14 @@ public final class Pattern {
             out.add(new Problem(
                     "pattern: members",
                     "the run of %s is longer than the stock of %s"
-                            .formatted(Faults.print(run), Faults.print(stock.length())),
+                            .formatted(
+                                    run.formatFinestBoth(units), stock.length().formatFinestBoth(units)),
                     "shorten a member or take longer stock"));
         }
         return out;
     }
 
-    private static Optional<Problem> tooWide(Stock stock, Placed placed) {
+    private static Optional<Problem> tooWide(Stock stock, Placed placed, UnitSystem units) {
         Length radius = placed.outline().largestRadius();
         if (placed.member() instanceof Groove groove) {
             radius = groove.rim().times(0.5);
@@ -90,7 +92,8 @@ public final class Pattern {
                 placed.where(),
                 "is %s across, wider than the blank of %s"
                         .formatted(
-                                Faults.print(radius.times(2 * stockReach(stock, placed))), Faults.print(stock.size())),
+                                radius.times(2 * stockReach(stock, placed)).formatFinestBoth(units),
+                                stock.size().formatFinestBoth(units)),
                 "make it narrower or take a larger blank"));
     }
 

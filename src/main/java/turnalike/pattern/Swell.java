@@ -4,6 +4,7 @@ import java.util.List;
 import turnalike.outline.Curve;
 import turnalike.outline.Polynomial;
 import turnalike.units.Length;
+import turnalike.units.Told;
 
 /**
  * A long, gentle belly or waist: the quadratic through three diameters.
@@ -30,7 +31,7 @@ public record Swell(Length length, Length from, Length middle, Length to, Detail
         return faults.when(
                         !least.isPositive(),
                         "middle",
-                        "makes the curve dip to %s between its ends".formatted(Faults.print(least)),
+                        Told.of("makes the curve dip to %s between its ends", least),
                         "choose a middle nearer the smaller end, or use two tapers")
                 .list();
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import turnalike.outline.Curve;
 import turnalike.outline.Line;
 import turnalike.units.Length;
+import turnalike.units.Told;
 
 /**
  * The peg that enters a hole. At a free end of the piece its edge may be broken by a 45° chamfer.
@@ -38,8 +39,7 @@ public record Tenon(Length length, Length diameter, Length chamfer, Optional<Len
                 .when(
                         size.isPositive() && diameter.mm() > size.mm() * (1 + 1e-12),
                         "hole",
-                        "does not take the tenon, was %s with a tenon of %s"
-                                .formatted(Faults.print(size), Faults.print(diameter)),
+                        Told.of("does not take the tenon, was %s with a tenon of %s", size, diameter),
                         "make the tenon smaller or bore a larger hole")
                 .list();
     }
@@ -50,14 +50,12 @@ public record Tenon(Length length, Length diameter, Length chamfer, Optional<Len
         return faults.when(
                         sized && chamfer.times(2).compareTo(length) > 0,
                         "chamfer",
-                        "runs past the tenon's middle, was %s on a length of %s"
-                                .formatted(Faults.print(chamfer), Faults.print(length)),
+                        Told.of("runs past the tenon's middle, was %s on a length of %s", chamfer, length),
                         "make it at most half the length")
                 .when(
                         sized && chamfer.times(2).compareTo(diameter) > 0,
                         "chamfer",
-                        "runs past the tenon's middle, was %s on a diameter of %s"
-                                .formatted(Faults.print(chamfer), Faults.print(diameter)),
+                        Told.of("runs past the tenon's middle, was %s on a diameter of %s", chamfer, diameter),
                         "make it at most half the diameter")
                 .list();
     }

@@ -1,13 +1,12 @@
 package turnalike.pattern;
 
-import static turnalike.pattern.Faults.print;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import turnalike.outline.Outline;
 import turnalike.pattern.Necks.Neck;
 import turnalike.units.Length;
+import turnalike.units.UnitSystem;
 
 /**
  * What is unwise to turn as drawn. Every bound here is common practice, no source: they tell where turners start to have trouble, not
@@ -32,10 +31,18 @@ public final class Turnability {
     /** Wood glue bridges no more play than about this on the diameter. */
     static final Length LOOSEST_TENON = Length.ofMm(0.5);
 
-    private Turnability() {}
+    private final UnitSystem units;
 
-    /** All warnings, member by member from the datum end, then those about necks. */
-    public static List<Warning> warnings(Pattern pattern) {
+    private Turnability(UnitSystem units) {
+        this.units = units;
+    }
+
+    /** All warnings, member by member from the datum end, then those about necks; lengths in {@code units}, the other system's beside. */
+    public static List<Warning> warnings(Pattern pattern, UnitSystem units) {
+        return new Turnability(units).warnings(pattern);
+    }
+
+    private List<Warning> warnings(Pattern pattern) {
         List<Warning> out = new ArrayList<>();
         List<Placed> run = pattern.placed();
         for (int i = 0; i < run.size(); i++) {
@@ -67,7 +74,7 @@ public final class Turnability {
         return Length.ofMm(segments.get(segments.size() - 1).curve().endRadiusMm());
     }
 
-    private static Optional<Warning> tooDeep(Placed placed) {
+    private Optional<Warning> tooDeep(Placed placed) {
         if (placed.member() instanceof Cove cove) {
             Length depth = cove.rim().minus(cove.bottom()).times(0.5);
             return when(
@@ -94,7 +101,7 @@ public final class Turnability {
     }
 
     /** What may be wrong where a member meets a neighbour; the radius is the neighbour's at the joint. */
-    private static Optional<Warning> joint(Placed placed, Placed neighbour, Length neighbourRadius) {
+    private Optional<Warning> joint(Placed placed, Placed neighbour, Length neighbourRadius) {
         if (placed.member() instanceof Tenon tenon) {
             Length full = tenon.diameter().times(0.5);
             return when(
@@ -113,7 +120,7 @@ public final class Turnability {
         return Optional.empty();
     }
 
-    private static Optional<Warning> loose(Placed placed) {
+    private Optional<Warning> loose(Placed placed) {
         if (!(placed.member() instanceof Tenon tenon) || tenon.hole().isEmpty()) {
             return Optional.empty();
         }
@@ -146,7 +153,7 @@ public final class Turnability {
                 "stands inside the run, where no hole can take it: move it to an end or make it a cylinder" + chamfer));
     }
 
-    private static Optional<Warning> slender(Neck neck, Pattern pattern, List<Placed> run) {
+    private Optional<Warning> slender(Neck neck, Pattern pattern, List<Placed> run) {
         Length place = neck.weakest(pattern.length());
         Length reach = nearerEnd(place, pattern.length());
         return when(
@@ -156,7 +163,7 @@ public final class Turnability {
                         .formatted(print(neck.diameter()), print(reach)));
     }
 
-    private static Optional<Warning> outboard(Neck neck, Pattern pattern, List<Placed> run) {
+    private Optional<Warning> outboard(Neck neck, Pattern pattern, List<Placed> run) {
         Length place = neck.weakest(pattern.length());
         boolean nearStart = place.mm() <= pattern.length().mm() / 2;
         Outline outline = pattern.outline();
@@ -175,6 +182,10 @@ public final class Turnability {
                 memberAt(run, place),
                 "the neck of %s stands outboard of a part %s thick: that part's cuts load it; turn the heavy part first and the neck last"
                         .formatted(print(neck.diameter()), print(heavy)));
+    }
+
+    private String print(Length length) {
+        return length.formatFineBoth(units);
     }
 
     private static Length nearerEnd(Length place, Length length) {

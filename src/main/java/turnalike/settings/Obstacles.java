@@ -3,8 +3,8 @@ package turnalike.settings;
 import java.util.ArrayList;
 import java.util.List;
 import turnalike.units.Length;
-import turnalike.units.LengthText;
 import turnalike.units.Problem;
+import turnalike.units.UnitSystem;
 
 /** Finds what stands in the way of any sound plan, and what would free it. */
 final class Obstacles {
@@ -139,8 +139,15 @@ final class Obstacles {
                 .formatted(fine(problem.markError().times(steps)), fine(problem.limit()));
     }
 
+    /** To a limit which, typed as it stands here, allows that many steps: what is rounded off is not lost but added. */
     private String raise(int steps) {
-        return "raise the limit to %s".formatted(fine(problem.markError().times(steps)));
+        Length needed = problem.markError().times(steps);
+        String told = fine(needed);
+        if (Length.parse(told, problem.units()).get().compareTo(needed) < 0) {
+            told = fine(
+                    needed.plus(problem.units() == UnitSystem.METRIC ? Length.ofMm(0.0005) : Length.ofInches(0.00005)));
+        }
+        return "raise the limit to %s".formatted(told);
     }
 
     private void add(String what, String mend) {
@@ -148,8 +155,8 @@ final class Obstacles {
     }
 
     /** Errors are too small for fractions of an inch or tenths of a millimetre to tell them apart. */
-    private static String fine(Length error) {
-        return LengthText.printMm(error, 3).text();
+    private String fine(Length error) {
+        return error.formatFinest(problem.units());
     }
 
     private String text(Length length) {

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import turnalike.units.Length;
-import turnalike.units.LengthText;
 import turnalike.units.Working;
 
 /** Turns a choice of openings into settings with their steps, and the errors of the marks. */
@@ -113,9 +112,8 @@ final class PlanWriter {
                         "error of a mark",
                         "k steps of %s each: k times that at worst, √k times that as root-sum-square; limit %s, so at most %d steps"
                                 .formatted(
-                                        LengthText.printMm(problem.markError(), 3)
-                                                .text(),
-                                        LengthText.printMm(problem.limit(), 3).text(),
+                                        problem.markError().formatFinest(problem.units()),
+                                        problem.limit().formatFinest(problem.units()),
                                         problem.mostSteps()),
                         "F. Scholz, Tolerance Stack Analysis Methods, Boeing, December 1995",
                         "the root-sum-square figure assumes that the steps err independently"));

@@ -3,7 +3,6 @@ package turnalike.sheets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import turnalike.drawing.FrameView;
@@ -22,6 +21,7 @@ import turnalike.job.WheelSet;
 import turnalike.pattern.Pattern;
 import turnalike.pieces.Piece;
 import turnalike.units.Length;
+import turnalike.units.UnitSystem;
 
 /** What is drawn and printed of a set in its places, whatever its frame. */
 public final class SetSheets {
@@ -87,10 +87,7 @@ public final class SetSheets {
             set.roundness()
                     .ifPresent(round -> facts.add(new BenchCardContent.Fact(
                             "run-out of the rim",
-                            String.format(
-                                    Locale.ROOT,
-                                    "%.2f mm",
-                                    round.placed().rim().runOut().mm()),
+                            round.placed().rim().runOut().formatFineBoth(UnitSystem.METRIC),
                             "about its best centre")));
             return content.with(facts, set.warnings());
         }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import turnalike.outline.Section;
 import turnalike.pattern.Warning;
 import turnalike.units.Force;
+import turnalike.units.Length;
 import turnalike.units.Speed;
 
 /** What to beware of at the lathe. The bounds are common practice, no source. */
@@ -114,19 +115,19 @@ final class Cautions {
 
     /** A piece that gives way by s leaves the diameter 2 s too large. */
     private void bending(Whip whip) {
-        double sag = whip.most().sag().mm();
-        if (2 * sag > work.diameterTolerance().mm()) {
+        Length left = whip.most().sag().times(2);
+        if (left.compareTo(work.diameterTolerance()) > 0) {
             add(
                     "whip",
                     String.format(
                             Locale.ROOT,
-                            "%.0f N push the finished piece %.2f mm aside at %s, which leaves the diameter %.2f mm too large there, more"
-                                    + " than the %.2f mm allowed; light cuts with a sharp tool, a hand behind or a steady rest at %s",
+                            "%.0f N push the finished piece %s aside at %s, which leaves the diameter %s too large there, more"
+                                    + " than the %s allowed; light cuts with a sharp tool, a hand behind or a steady rest at %s",
                             whip.cutting().newtons(),
-                            sag,
+                            whip.most().sag().formatFine(work.units()),
                             work.both(whip.most().place()),
-                            2 * sag,
-                            work.diameterTolerance().mm(),
+                            left.formatFine(work.units()),
+                            work.diameterTolerance().formatFine(work.units()),
                             work.both(whip.steady())));
         }
         if (whip.thickened()) {

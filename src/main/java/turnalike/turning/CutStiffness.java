@@ -139,18 +139,18 @@ final class CutStiffness {
         }
         Stage asOrdered = stage("", shapes.after(details, members(true, true)));
         Stage otherWay = stage("", shapes.after(slender, members(true, true)));
-        double stiff = asOrdered.most().sag().mm();
-        double limber = otherWay.most().sag().mm();
-        if (limber <= stiff) {
+        Length stiff = asOrdered.most().sag();
+        Length limber = otherWay.most().sag();
+        if (limber.compareTo(stiff) <= 0) {
             return cut;
         }
         return cut.withWhy(String.format(
                 Locale.ROOT,
-                "with the slender stretches cut first, %.0f N would push the piece %.2f mm aside while the heavy details are cut; in"
-                        + " this order it is %.2f mm, and the first natural speed is then %.0f rpm instead of %.0f",
+                "with the slender stretches cut first, %.0f N would push the piece %s aside while the heavy details are cut; in"
+                        + " this order it is %s, and the first natural speed is then %.0f rpm instead of %.0f",
                 work.lathe().cutting().newtons(),
-                limber,
-                stiff,
+                limber.formatFine(work.units()),
+                stiff.formatFine(work.units()),
                 asOrdered.first().rpm(),
                 otherWay.first().rpm()));
     }

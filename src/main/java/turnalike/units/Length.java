@@ -74,6 +74,26 @@ public record Length(double mm) implements Comparable<Length> {
         return format(first) + " (" + format(first.other()) + ")";
     }
 
+    /** As a caliper tells it, in hundredths of a millimetre or thousandths of an inch: {@code 0.2 mm}, {@code 0.008 in}, {@code 1/64 in}. */
+    public String formatFine(UnitSystem units) {
+        return LengthText.printFine(this, units, 2);
+    }
+
+    /** A decimal finer still, to tell two lengths apart that differ little. */
+    public String formatFinest(UnitSystem units) {
+        return LengthText.printFine(this, units, 3);
+    }
+
+    /** Fine in the first system, the other beside: {@code 0.008 in (0.2 mm)}. */
+    public String formatFineBoth(UnitSystem first) {
+        return formatFine(first) + " (" + formatFine(first.other()) + ")";
+    }
+
+    /** Finest in the first system, the other beside: {@code 1 1/8 in (28.575 mm)}. */
+    public String formatFinestBoth(UnitSystem first) {
+        return formatFinest(first) + " (" + formatFinest(first.other()) + ")";
+    }
+
     @Override
     public int compareTo(Length other) {
         return Double.compare(mm, other.mm);

@@ -20,6 +20,9 @@ import java.util.regex.Pattern;
  * or a place measured from the datum end.
  */
 public final class LengthText {
+    /** Rounding leaves less than this of a length that was written as a fraction. */
+    private static final double WRITTEN_SO_MM = 1e-6;
+
     private static final String HOW = "write it like 22, 1.5, 1 1/2, 1-1/2, 22 in, 1' 10\", 38 mm or 3.8 cm";
 
     private static final Map<String, Double> MM_PER_UNIT = Map.ofEntries(
@@ -176,6 +179,22 @@ public final class LengthText {
         String digits =
                 rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
         return new Printed(digits + " mm", length.minus(Length.ofMm(rounded.doubleValue())));
+    }
+
+    /**
+     * What a caliper tells and a rule does not: millimetres to that many decimals; in inches a fraction where the length is a whole number
+     * of 64ths (somebody wrote it so), else decimals, one more than of millimetres.
+     */
+    static String printFine(Length length, UnitSystem units, int decimals) {
+        if (units == UnitSystem.METRIC) {
+            return printMm(length, decimals).text();
+        }
+        Printed fraction = printInches(length);
+        if (Math.abs(fraction.roundedOff().mm()) < WRITTEN_SO_MM) {
+            return fraction.text();
+        }
+        BigDecimal rounded = BigDecimal.valueOf(length.inches()).setScale(decimals + 1, RoundingMode.HALF_EVEN);
+        return (rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString()) + " in";
     }
 
     private static Printed printInches(Length length) {

@@ -51,7 +51,7 @@ class RoundSummaryTest {
         assertThat(text)
                 .contains("the bare wheel pulls 11.2 g mm toward 90 degrees")
                 .containsPattern("Round      run-out \\d+\\.\\d\\d mm \\(0\\.\\d{3} in\\) about the rim's best centre")
-                .containsPattern("rim at 160\\.\\d mm from its centre")
+                .containsPattern("rim at 160\\.\\d mm \\(6 5/16 in\\) from its centre")
                 .containsPattern("deepen seats \\(mm\\): \\d by \\d\\.\\d\\d")
                 .contains("Trade-off  ", ", as placed")
                 .containsPattern("at 60 turns a minute that is balance grade G\\S+, for information")

@@ -48,7 +48,7 @@ class TenonFitTest {
         assertThat(Job.parse(InventedLeg.text("", ", \"hole\": 19.9")).problems())
                 .extracting(Problem::line)
                 .containsExactly(
-                        "member 1 (tenon): hole: does not take the tenon, was 19.9 mm (25/32 in) with a tenon of 20 mm (25/32 in);"
+                        "member 1 (tenon): hole: does not take the tenon, was 19.9 mm (0.7835 in) with a tenon of 20 mm (0.7874 in);"
                                 + " make the tenon smaller or bore a larger hole");
         assertThat(InventedLeg.plan("", ", \"hole\": 20.6").warnings())
                 .anyMatch(warning -> warning.what().contains("thinner than its hole"));

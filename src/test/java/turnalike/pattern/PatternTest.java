@@ -11,6 +11,7 @@ import turnalike.Seeds;
 import turnalike.outline.Section;
 import turnalike.units.Length;
 import turnalike.units.Problem;
+import turnalike.units.UnitSystem;
 
 class PatternTest {
     private static final Stock STOCK = new Stock(Section.SQUARE, mm(40), mm(500));
@@ -79,8 +80,8 @@ class PatternTest {
     @Test
     void only_what_cannot_exist_is_refused() {
         assertThat(whats(List.of())).containsExactly("the run is empty");
-        assertThat(Pattern.problems(STOCK, List.of(cylinder(10, 40)))).isEmpty();
-        assertThat(Pattern.problems(STOCK, List.of(cylinder(500, 40)))).isEmpty();
+        assertThat(problems(STOCK, List.of(cylinder(10, 40)))).isEmpty();
+        assertThat(problems(STOCK, List.of(cylinder(500, 40)))).isEmpty();
         assertThat(whats(List.of(cylinder(10, 40.1))))
                 .hasSize(1)
                 .first()
@@ -102,22 +103,40 @@ class PatternTest {
     @Test
     void a_square_in_round_stock_is_measured_across_its_arrises() {
         Stock round = new Stock(Section.ROUND, mm(40), mm(100));
-        assertThat(Pattern.problems(round, List.of(new Square(mm(10), mm(28), Details.NONE))))
+        assertThat(problems(round, List.of(new Square(mm(10), mm(28), Details.NONE))))
                 .isEmpty();
-        assertThat(Pattern.problems(round, List.of(new Square(mm(10), mm(29), Details.NONE))))
+        assertThat(problems(round, List.of(new Square(mm(10), mm(29), Details.NONE))))
                 .hasSize(1);
-        assertThat(Pattern.problems(round, List.of(cylinder(10, 40)))).isEmpty();
+        assertThat(problems(round, List.of(cylinder(10, 40)))).isEmpty();
     }
 
     @Test
     void a_problem_names_the_members_number_and_name() {
         Details name = Details.named("upper bead");
-        List<Problem> problems = Pattern.problems(STOCK, List.of(cylinder(9, 9), new Bead(mm(9), mm(9), mm(50), name)));
+        List<Problem> problems = problems(STOCK, List.of(cylinder(9, 9), new Bead(mm(9), mm(9), mm(50), name)));
         assertThat(problems).extracting(Problem::where).containsExactly("member 2 (upper bead)");
     }
 
     private static List<String> whats(List<Member> members) {
-        return Pattern.problems(STOCK, members).stream().map(Problem::what).toList();
+        return problems(STOCK, members).stream().map(Problem::what).toList();
+    }
+
+    @Test
+    void what_is_wrong_or_unwise_is_told_in_the_turners_units() {
+        List<Member> wide = List.of(cylinder(25.4, 50.8));
+        assertThat(Pattern.problems(STOCK, wide, UnitSystem.INCH).get(0).what())
+                .startsWith("is 2 in (50.8 mm) across, wider than the blank of ");
+        assertThat(Pattern.problems(STOCK, wide, UnitSystem.METRIC).get(0).what())
+                .startsWith("is 50.8 mm (2 in) across");
+        Pattern grooved =
+                pattern(cylinder(20, 30), new Groove(mm(1.27), mm(30), mm(24), Details.NONE), cylinder(20, 30));
+        assertThat(Turnability.warnings(grooved, UnitSystem.INCH).get(0).what())
+                .startsWith("is 0.05 in (1.27 mm) wide");
+        assertThat(Turnability.warnings(grooved, UnitSystem.METRIC).get(0).what())
+                .startsWith("is 1.27 mm (0.05 in) wide");
+        Fault crown = Bead.faults(mm(10), mm(28.575), mm(28.448)).get(0);
+        assertThat(crown.what().in(UnitSystem.INCH))
+                .isEqualTo("must exceed the root, was 1.12 in (28.448 mm) with a root of 1 1/8 in (28.575 mm)");
     }
 
     @Test
@@ -179,7 +198,7 @@ class PatternTest {
 
     @Test
     void an_everyday_run_is_not_nagged_about() {
-        assertThat(Turnability.warnings(pattern(
+        assertThat(warnings(pattern(
                         new Tenon(mm(20), mm(16), mm(2), Details.NONE),
                         new Fillet(mm(4), mm(26), Details.NONE),
                         bead(Details.NONE),
@@ -189,15 +208,23 @@ class PatternTest {
                 .isEmpty();
     }
 
+    private static List<Problem> problems(Stock stock, List<? extends Member> members) {
+        return Pattern.problems(stock, List.copyOf(members), UnitSystem.METRIC);
+    }
+
+    private static List<Warning> warnings(Pattern pattern) {
+        return Turnability.warnings(pattern, UnitSystem.METRIC);
+    }
+
     private static void assertWarns(String word, Member... members) {
-        assertThat(Turnability.warnings(pattern(members))).anySatisfy(warning -> {
+        assertThat(warnings(pattern(members))).anySatisfy(warning -> {
             assertThat(warning.what()).contains(word);
             assertThat(warning.where()).startsWith("member ");
         });
     }
 
     private static void assertSilent(String word, Member... members) {
-        assertThat(Turnability.warnings(pattern(members)))
+        assertThat(warnings(pattern(members)))
                 .noneSatisfy(warning -> assertThat(warning.what()).contains(word));
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Set;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
+import turnalike.Seeds;
 import turnalike.effort.Effort;
 import turnalike.units.Length;
 import turnalike.units.Problem;
@@ -89,6 +90,29 @@ class DividerWishesTest {
         assertThat(problems(TWO_MARKS.withLimit(Length.ofMm(0.2)).withOnTheStick(Set.of(1, 2))))
                 .hasSize(2);
         assertThat(plan(problem(0, 200).withLimit(Length.ZERO)).settings()).isEmpty();
+    }
+
+    @Test
+    void the_limit_named_is_enough_in_either_units() {
+        Seeds.each(200, random -> {
+            for (UnitSystem units : UnitSystem.values()) {
+                Length error = Length.ofMm(0.05 + random.nextDouble());
+                DividerProblem two = new DividerProblem(
+                        TWO_MARKS.marks(),
+                        DividerProblem.MATCH_TOLERANCE,
+                        error,
+                        error,
+                        Set.of(),
+                        List.of(),
+                        mm(97, 103),
+                        units);
+                String mend = problems(two).get(0).mend();
+                String told = mend.replaceAll(".*raise the limit to ", "").replaceAll(",.*", "");
+                DividerProblem raised = two.withLimit(Length.parse(told, units).get());
+                assertThat(raised.mostSteps()).as(mend).isEqualTo(2);
+                assertThat(plan(raised).settings()).hasSize(2);
+            }
+        });
     }
 
     @Test

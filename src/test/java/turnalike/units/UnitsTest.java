@@ -41,6 +41,25 @@ class UnitsTest {
     }
 
     @Test
+    void a_fine_length_is_a_fraction_where_it_was_written_as_one() {
+        Length sixtyFourth = Length.ofInches(1 / 64.0);
+        assertThat(sixtyFourth.formatFine(UnitSystem.INCH)).isEqualTo("1/64 in");
+        assertThat(sixtyFourth.formatFine(UnitSystem.METRIC)).isEqualTo("0.4 mm");
+        assertThat(sixtyFourth.formatFinestBoth(UnitSystem.METRIC)).isEqualTo("0.397 mm (1/64 in)");
+        assertThat(Length.ofMm(0.2).formatFineBoth(UnitSystem.INCH)).isEqualTo("0.008 in (0.2 mm)");
+        assertThat(Length.ofMm(28.448).formatFinest(UnitSystem.INCH)).isEqualTo("1.12 in");
+        assertThat(Length.ZERO.formatFine(UnitSystem.INCH)).isEqualTo("0 in");
+        assertThat(Length.ofMm(0.001).formatFine(UnitSystem.INCH)).isEqualTo("0 in");
+    }
+
+    @Test
+    void a_told_sentence_has_its_lengths_in_the_readers_units() {
+        Told told = Told.of("%s of %s is more than %s", 3, Length.ofMm(50.8), Length.ofMm(25.4));
+        assertThat(told.in(UnitSystem.INCH)).isEqualTo("3 of 2 in (50.8 mm) is more than 1 in (25.4 mm)");
+        assertThat(told.in(UnitSystem.METRIC)).isEqualTo("3 of 50.8 mm (2 in) is more than 25.4 mm (1 in)");
+    }
+
+    @Test
     void a_sentence_begins_with_a_capital() {
         assertThat(Sentence.capital("belly")).isEqualTo("Belly");
         assertThat(Sentence.capital("übung")).isEqualTo("Übung");

@@ -1,7 +1,6 @@
 package turnalike.pieces.mend;
 
 import turnalike.units.Length;
-import turnalike.units.LengthText;
 import turnalike.units.UnitSystem;
 
 /**
@@ -14,11 +13,8 @@ import turnalike.units.UnitSystem;
  * @param takeOff how much the diameter comes down
  */
 public record Cut(int member, String name, Length from, Length to, Length takeOff) {
-    /** {@code take 0.3 mm off the long taper between marks 5 and 7}; hundredths of a millimetre, or thousandths of an inch. */
+    /** {@code take 0.3 mm off the long taper between marks 5 and 7}. */
     public String words(UnitSystem units) {
-        String much = units == UnitSystem.METRIC
-                ? LengthText.printMm(takeOff, 2).text()
-                : LengthText.printMm(Length.ofMm(takeOff.inches()), 3).text().replace(" mm", " in");
-        return "take %s off the %s".formatted(much, name);
+        return "take %s off the %s".formatted(takeOff.formatFine(units), name);
     }
 }

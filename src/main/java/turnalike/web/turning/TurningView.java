@@ -67,7 +67,7 @@ public record TurningView(String address, Plan plan) {
                     "First natural speed", rpm(whip.first()), "the second " + rpm(whip.second()), "Natural speeds"));
             out.add(figure(
                     "Pushed aside at most",
-                    format(Locale.ROOT, "%.2f mm", whip.most().sag().mm()),
+                    whip.most().sag().formatFine(units()),
                     format(
                             Locale.ROOT,
                             "by %.0f N at %s",
@@ -109,15 +109,15 @@ public record TurningView(String address, Plan plan) {
     }
 
     public List<Row> stages() {
-        return turning().stages().stream().map(TurningView::row).toList();
+        return turning().stages().stream().map(this::row).toList();
     }
 
-    private static Row row(Stage stage) {
+    private Row row(Stage stage) {
         return new Row(
                 stage.name(),
                 rpm(stage.first()),
                 rpm(stage.second()),
-                format(Locale.ROOT, "%.2f mm", stage.most().sag().mm()),
+                stage.most().sag().formatFine(units()),
                 format(Locale.ROOT, "%.0f N", stage.buckling().newtons()));
     }
 
