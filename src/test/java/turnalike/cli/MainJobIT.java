@@ -254,8 +254,8 @@ class MainJobIT {
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err())
                 .isEqualTo(
-                        "turnalike: rung.job.json: member 3 (bead): crown: must exceed the root, was 26 mm (1 1/32 in)"
-                                + " with a root of 26 mm (1 1/32 in); make the crown larger or the root smaller\n");
+                        "turnalike: rung.job.json: member 3 (bead): crown: must exceed the root, was 26 mm (1.0236 in)"
+                                + " with a root of 26 mm (1.0236 in); make the crown larger or the root smaller\n");
     }
 
     @Test
