@@ -40,12 +40,13 @@ final class DividerSearch {
             return new Proven(first, bound, false);
         }
         boolean leastAlready = first.settings() == bound && first.sum() <= inner;
-        Choice good = leastAlready ? first : new Improve(spans, candidates, effort).from(first, exchanges, bound);
+        Improve improve = new Improve(spans, candidates, exchanges, effort);
+        Choice good = leastAlready ? first : improve.from(first, bound);
         tell(good, bound);
         if (spans.marks() > MarkBits.MOST_MARKS) {
             return new Proven(good, bound, false);
         }
-        return prove(new FewestSearch(spans, candidates, good, effort), bound);
+        return prove(new FewestSearch(spans, candidates, good, improve, effort), bound);
     }
 
     private Proven prove(FewestSearch search, int from) {

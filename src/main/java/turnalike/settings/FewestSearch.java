@@ -12,7 +12,8 @@ import turnalike.effort.Effort;
  * is each opening that cannot belong to enough. The search branches either on the openings that enter most zones of a set (one of them
  * must be the best of those to come, {@link Leaders}) or on those that enter the scarcest zone (one of them must be chosen), whichever
  * are fewer; each branch rules out the openings of the branches before it, so no choice is looked at twice. Exact; the time grows with
- * the number of openings to the power of the settings.
+ * the number of openings to the power of the settings. When it takes long, the annealing of {@link Improve} goes on beside it: what
+ * that finds is the answer should the proof not be reached, and the search itself looks only for better.
  *
  * <p>Tried and dropped: branching by what is handed on to all children together, or on several scarce zones (more nodes, not fewer), a
  * second start for the set of leaders (no faster), and probing each opening at the root and one below it (where the proof is hard, none of
@@ -32,6 +33,12 @@ final class FewestSearch {
     /** Openings looked at between one ask and the next: less than a thousandth of a second's work. */
     private static final int ASK_EVERY = 4096;
 
+    /** Asks before the annealing goes on beside the search, about half a second's: most proofs are done by then. */
+    private static final int ALONE_FOR = 400;
+
+    /** Exchanges of the annealing at each ask from then on: about a fifth of the time. */
+    private static final int EXCHANGES_PER_ASK = 300;
+
     /** With fewer openings to come, looking for a better set of leaders takes longer than it saves. */
     private static final int CHOOSES_LEADERS_FROM = 4;
 
@@ -42,21 +49,26 @@ final class FewestSearch {
     private final SumBound sums;
     private final StepCount count;
     private final int[] candidates;
+    private final Improve meanwhile;
     private final Effort effort;
     private Choice best;
     private int lookedAt;
+    private int asks;
 
     private SearchLevel[] levels = new SearchLevel[0];
     private int[] chosen = new int[0];
     private int chosenCount;
     private boolean wantsBest;
+    private int asked;
     private boolean stopped;
+    private boolean overtaken;
 
     /**
      * @param candidates the openings worth trying, pinned ones left out
      * @param known the best choice known; the search looks only for better
+     * @param meanwhile looks for better choices now and then while the search takes long
      */
-    FewestSearch(Spans spans, int[] candidates, Choice known, Effort effort) {
+    FewestSearch(Spans spans, int[] candidates, Choice known, Improve meanwhile, Effort effort) {
         this.spans = spans;
         this.bits = new MarkBits(spans);
         this.zones = new Zones(bits);
@@ -64,6 +76,7 @@ final class FewestSearch {
         this.count = new StepCount(spans);
         this.candidates = candidates;
         this.best = known;
+        this.meanwhile = meanwhile;
         this.effort = effort;
     }
 
@@ -84,6 +97,8 @@ final class FewestSearch {
 
     private Ending run(int settings, boolean best) {
         wantsBest = best;
+        asked = settings;
+        overtaken = false;
         stopped = effort.spent();
         if (stopped) {
             return Ending.STOPPED;
@@ -98,6 +113,9 @@ final class FewestSearch {
         System.arraycopy(candidates, 0, levels[0].candidates, 0, candidates.length);
         levels[0].size = candidates.length;
         boolean found = search(settings);
+        if (overtaken) {
+            return Ending.FOUND;
+        }
         return stopped ? Ending.STOPPED : found ? Ending.FOUND : Ending.NONE;
     }
 
@@ -106,7 +124,7 @@ final class FewestSearch {
         lookedAt += 1 + level.size;
         if (lookedAt >= ASK_EVERY) {
             lookedAt = 0;
-            stopped = effort.spent();
+            pause();
         }
         if (stopped) {
             return false;
@@ -125,6 +143,17 @@ final class FewestSearch {
             return false;
         }
         return budget == 1 ? last(level) : branch(level, unreached, budget);
+    }
+
+    /** Asks whether to go on, and lets the annealing have its share. */
+    private void pause() {
+        stopped = effort.spent();
+        asks++;
+        if (!stopped && asks > ALONE_FOR) {
+            best = meanwhile.goOn(best, asked, EXCHANGES_PER_ASK);
+            overtaken = !wantsBest && best.settings() <= asked;
+            stopped = overtaken;
+        }
     }
 
     private boolean branch(SearchLevel level, long unreached, int budget) {

@@ -24,19 +24,29 @@ final class Improve {
     /** How often a number of openings is tried before it is given up; a second and third try found one fewer now and then. */
     private static final int TRIES = 3;
 
+    /** Some seconds' worth: a longer one would hardly come to its end. */
+    private static final int LONGEST_RUN = 4_000_000;
+
     private final Spans spans;
     private final int[] candidates;
     private final int[][] entering;
     private final StepCount count;
+    private final int exchanges;
     private final Effort effort;
     private final Random random = new Random(20_260_101);
+    private Optional<Run> going = Optional.empty();
+    private boolean wentForFewer;
+    private int longer;
 
-    Improve(Spans spans, int[] candidates, Effort effort) {
+    /** @param exchanges of the first run */
+    Improve(Spans spans, int[] candidates, int exchanges, Effort effort) {
         this.spans = spans;
         this.candidates = candidates;
         this.effort = effort;
         this.count = new StepCount(spans);
         this.entering = entering();
+        this.exchanges = exchanges;
+        this.longer = exchanges;
     }
 
     /** For each mark, the candidates with a step to or from it. */
@@ -56,35 +66,103 @@ final class Improve {
     }
 
     /**
-     * From a choice that reaches every mark to the best found in about that many exchanges for each number of openings tried.
+     * From a choice that reaches every mark to the best found in about the first run's exchanges for each number of openings tried.
      *
      * @param least no choice has fewer openings
      */
-    Choice from(Choice first, int exchanges, int least) {
+    Choice from(Choice first, int least) {
         Choice best = first;
         for (int tries = 0; tries < TRIES && best.settings() > Math.max(least, 1) && !effort.spent(); tries++) {
-            Optional<Choice> fewer = anneal(Arrays.copyOf(best.openings(), best.settings() - 1), exchanges, true);
+            Optional<Choice> fewer = anneal(forFewer(best, exchanges));
             if (fewer.isPresent()) {
                 best = fewer.get();
                 tries = -1;
             }
         }
         Choice unpolished = best;
-        return anneal(best.openings(), exchanges, false)
+        return anneal(new Run(best.openings(), exchanges, false))
                 .filter(polished -> polished.betterThan(unpolished))
                 .orElse(unpolished);
     }
 
-    private Optional<Choice> anneal(int[] start, int exchanges, boolean stopWhenAllReached) {
-        int[] now = start;
-        count.count(now, now.length);
-        double energy = energy();
-        @Nullable Choice best = null;
-        for (int i = 0; i < exchanges; i++) {
-            if (i % ASK_EVERY == 0 && effort.spent()) {
-                break;
+    private Run forFewer(Choice best, int exchanges) {
+        return new Run(Arrays.copyOf(best.openings(), best.settings() - 1), exchanges, true);
+    }
+
+    private Optional<Choice> anneal(Run run) {
+        while (!run.isDone() && !effort.spent()) {
+            run.exchange(ASK_EVERY);
+        }
+        return run.best();
+    }
+
+    /**
+     * Goes on with the annealing where the last call left off, in ever longer runs, by turns for one opening fewer and for fewer steps.
+     * Asks for no effort: the caller does.
+     *
+     * @param least no choice has fewer openings
+     * @return the best choice known afterwards
+     */
+    Choice goOn(Choice best, int least, int exchanges) {
+        if (going.isEmpty() || going.get().isDone() || going.get().isIdle(best, least)) {
+            going = Optional.of(next(best, least));
+        }
+        going.get().exchange(exchanges);
+        return going.get().best().filter(found -> found.betterThan(best)).orElse(best);
+    }
+
+    private Run next(Choice best, int least) {
+        boolean open = best.settings() > Math.max(least, 1);
+        wentForFewer = open && !wentForFewer;
+        if (wentForFewer || !open) {
+            longer = Math.min(2 * longer, LONGEST_RUN);
+        }
+        return wentForFewer ? forFewer(best, longer) : new Run(best.openings(), longer, false);
+    }
+
+    /** One run: exchanges while the heat falls. */
+    private final class Run {
+        private final int[] now;
+        private final int exchanges;
+        private final boolean stopWhenAllReached;
+        private @Nullable Choice best;
+        private double energy;
+        private int done;
+
+        Run(int[] start, int exchanges, boolean stopWhenAllReached) {
+            this.now = start;
+            this.exchanges = exchanges;
+            this.stopWhenAllReached = stopWhenAllReached;
+            count.count(now, now.length);
+            this.energy = energy();
+        }
+
+        Optional<Choice> best() {
+            return Optional.ofNullable(best);
+        }
+
+        boolean isDone() {
+            return done >= exchanges || (stopWhenAllReached && best != null);
+        }
+
+        /** Whether it looks for what is known already, or for what cannot be. */
+        boolean isIdle(Choice known, int least) {
+            return stopWhenAllReached
+                    ? now.length >= known.settings() || now.length < least
+                    : now.length > known.settings();
+        }
+
+        /** Tries that many more exchanges, or what is left of them. */
+        void exchange(int most) {
+            int until = Math.min(exchanges, done + most);
+            while (done < until && !isDone()) {
+                double heat = HOTTEST * (1 - (double) done / exchanges) + COOLEST;
+                done++;
+                exchangeOne(heat);
             }
-            double heat = HOTTEST * (1 - (double) i / exchanges) + COOLEST;
+        }
+
+        private void exchangeOne(double heat) {
             int slot = random.nextInt(now.length);
             int old = now[slot];
             now[slot] = proposal(now);
@@ -94,18 +172,12 @@ final class Improve {
                 energy = next;
                 if (count.unreached() == 0 && (best == null || count.sum() <= best.sum())) {
                     Choice found = Choice.of(count, now, now.length);
-                    if (best == null || found.betterThan(best)) {
-                        best = found;
-                    }
-                    if (stopWhenAllReached) {
-                        return Optional.of(best);
-                    }
+                    best = best == null || found.betterThan(best) ? found : best;
                 }
             } else {
                 now[slot] = old;
             }
         }
-        return Optional.ofNullable(best);
     }
 
     /** An opening that touches a mark drawn at random, by preference one that the last count left unreached. */

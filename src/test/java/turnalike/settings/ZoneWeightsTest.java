@@ -93,7 +93,12 @@ class ZoneWeightsTest {
 
         Choice best() {
             Choice sound = Reduction.sound(spans, candidates, Effort.unlimited());
-            FewestSearch search = new FewestSearch(spans, candidates, sound, Effort.unlimited());
+            FewestSearch search = new FewestSearch(
+                    spans,
+                    candidates,
+                    sound,
+                    new Improve(spans, candidates, 1000, Effort.unlimited()),
+                    Effort.unlimited());
             int settings = byEntries();
             while (search.any(settings) == FewestSearch.Ending.NONE) {
                 settings++;
