@@ -10,12 +10,19 @@ final class DividerSearch {
 
     private static final int MOST_EXCHANGES = 200_000;
 
+    /** So many times the first run's exchanges, a few seconds' worth, are tried where no proof can follow. */
+    private static final int RUNS_IN_PLACE_OF_PROOF = 20;
+
+    private static final int EXCHANGES_PER_ASK = 64;
+
     /** With more marks than this, setting the annealing up alone takes longer than anyone waits; the first sound choice stands. */
     private static final int MOST_IMPROVED = 128;
 
     private final Spans spans;
     private final Effort effort;
     private final int[] candidates;
+    /** No choice has fewer openings, as far as proven. */
+    private int bound;
 
     private DividerSearch(Spans spans, Effort effort) {
         this.spans = spans;
@@ -35,36 +42,47 @@ final class DividerSearch {
             return new Proven(first, first.settings(), true);
         }
         int exchanges = Math.min(MOST_EXCHANGES, EXCHANGES_PER_MARK_SQUARED * inner * inner);
-        int bound = LowerBound.byEntries(spans, candidates);
+        bound = LowerBound.byEntries(spans, candidates);
         if (spans.marks() > MOST_IMPROVED) {
             return new Proven(first, bound, false);
         }
         boolean leastAlready = first.settings() == bound && first.sum() <= inner;
         Improve improve = new Improve(spans, candidates, exchanges, effort);
         Choice good = leastAlready ? first : improve.from(first, bound);
-        tell(good, bound);
-        if (spans.marks() > MarkBits.MOST_MARKS) {
-            return new Proven(good, bound, false);
-        }
-        return prove(new FewestSearch(spans, candidates, good, improve, effort), bound);
+        tell(good);
+        return spans.marks() > MarkBits.MOST_MARKS
+                ? improved(improve, good, RUNS_IN_PLACE_OF_PROOF * exchanges)
+                : prove(new FewestSearch(spans, candidates, good, improve, this::tell, effort));
     }
 
-    private Proven prove(FewestSearch search, int from) {
-        int bound = from;
+    /** Where the marks are too many for a proof. */
+    private Proven improved(Improve improve, Choice good, int exchanges) {
+        Choice best = good;
+        for (int done = 0; done < exchanges && !effort.spent(); done += EXCHANGES_PER_ASK) {
+            Choice found = improve.goOn(best, bound, EXCHANGES_PER_ASK);
+            if (found.betterThan(best)) {
+                best = found;
+                tell(best);
+            }
+        }
+        return new Proven(best, bound, false);
+    }
+
+    private Proven prove(FewestSearch search) {
         while (bound < search.best().settings()) {
             if (search.any(bound) == FewestSearch.Ending.STOPPED) {
                 return new Proven(search.best(), bound, false);
             }
             // Either nothing was found and the bound rises, or a choice of that many is now the best.
             bound = Math.min(bound + 1, search.best().settings());
-            tell(search.best(), bound);
+            tell(search.best());
         }
         FewestSearch.Ending ending = search.best(bound);
-        tell(search.best(), bound);
+        tell(search.best());
         return new Proven(search.best(), bound, ending != FewestSearch.Ending.STOPPED);
     }
 
-    private void tell(Choice best, int bound) {
+    private void tell(Choice best) {
         effort.report(new Progress(
                 "fewest divider settings", best.settings() + (double) spans.pinned, bound + (double) spans.pinned));
     }

@@ -1,5 +1,6 @@
 package turnalike.settings;
 
+import java.util.function.Consumer;
 import turnalike.effort.Effort;
 
 /**
@@ -36,8 +37,8 @@ final class FewestSearch {
     /** Asks before the annealing goes on beside the search, about half a second's: most proofs are done by then. */
     private static final int ALONE_FOR = 400;
 
-    /** Exchanges of the annealing at each ask from then on: about a fifth of the time. */
-    private static final int EXCHANGES_PER_ASK = 300;
+    /** Exchanges of the annealing at each ask from then on: about a third of the time. */
+    private static final int EXCHANGES_PER_ASK = 500;
 
     /** With fewer openings to come, looking for a better set of leaders takes longer than it saves. */
     private static final int CHOOSES_LEADERS_FROM = 4;
@@ -50,6 +51,7 @@ final class FewestSearch {
     private final StepCount count;
     private final int[] candidates;
     private final Improve meanwhile;
+    private final Consumer<Choice> better;
     private final Effort effort;
     private Choice best;
     private int lookedAt;
@@ -67,8 +69,10 @@ final class FewestSearch {
      * @param candidates the openings worth trying, pinned ones left out
      * @param known the best choice known; the search looks only for better
      * @param meanwhile looks for better choices now and then while the search takes long
+     * @param better is told each better choice
      */
-    FewestSearch(Spans spans, int[] candidates, Choice known, Improve meanwhile, Effort effort) {
+    FewestSearch(
+            Spans spans, int[] candidates, Choice known, Improve meanwhile, Consumer<Choice> better, Effort effort) {
         this.spans = spans;
         this.bits = new MarkBits(spans);
         this.zones = new Zones(bits);
@@ -77,6 +81,7 @@ final class FewestSearch {
         this.candidates = candidates;
         this.best = known;
         this.meanwhile = meanwhile;
+        this.better = better;
         this.effort = effort;
     }
 
@@ -150,7 +155,7 @@ final class FewestSearch {
         stopped = effort.spent();
         asks++;
         if (!stopped && asks > ALONE_FOR) {
-            best = meanwhile.goOn(best, asked, EXCHANGES_PER_ASK);
+            take(meanwhile.goOn(best, asked, EXCHANGES_PER_ASK));
             overtaken = !wantsBest && best.settings() <= asked;
             stopped = overtaken;
         }
@@ -218,11 +223,15 @@ final class FewestSearch {
 
     private boolean found() {
         count.count(chosen, chosenCount);
-        Choice choice = Choice.of(count, chosen, chosenCount);
+        take(Choice.of(count, chosen, chosenCount));
+        return true;
+    }
+
+    private void take(Choice choice) {
         if (choice.betterThan(best)) {
             best = choice;
+            better.accept(choice);
         }
-        return true;
     }
 
     /** The greatest sum worth finding: the best one again if the longest step may yet be shorter, else one less. */

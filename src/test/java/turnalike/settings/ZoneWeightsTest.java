@@ -98,6 +98,7 @@ class ZoneWeightsTest {
                     candidates,
                     sound,
                     new Improve(spans, candidates, 1000, Effort.unlimited()),
+                    better -> {},
                     Effort.unlimited());
             int settings = byEntries();
             while (search.any(settings) == FewestSearch.Ending.NONE) {
