@@ -34,7 +34,7 @@ final class Demo {
         Job job = InputFiles.job(out.resolve(JOB));
         PiecesFile.Read pieces = InputFiles.pieces(out.resolve(PIECES), job);
         Plan plan = Plan.of(job, Deadline.inSeconds(5));
-        SetMatch match = MatchCommand.match(job, pieces, out.resolve(PIECES), false, matchSeconds);
+        SetMatch match = MatchCommand.match(job, pieces, out.resolve(PIECES), false, Deadline.inSeconds(matchSeconds));
         folder.write("plan.json", PlanJson.print(plan));
         folder.write("match.json", MatchJson.print(match, Wanted.questions(job, pieces)));
         PlanCommand.writeSheets(plan, paper, folder);

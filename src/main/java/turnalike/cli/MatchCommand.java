@@ -9,6 +9,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import turnalike.effort.Effort;
 import turnalike.job.Job;
 import turnalike.job.MatchJson;
 import turnalike.job.SetMatch;
@@ -48,7 +49,8 @@ final class MatchCommand implements Runnable {
             names = "--seconds",
             paramLabel = "N",
             defaultValue = "1",
-            description = "Stop improving after N seconds, unless proven sooner (default ${DEFAULT-VALUE}).")
+            description =
+                    "Stop improving after N seconds, or at Ctrl-C, unless proven sooner (default ${DEFAULT-VALUE}).")
     private double seconds;
 
     @Option(
@@ -73,7 +75,15 @@ final class MatchCommand implements Runnable {
     public void run() {
         Job job = InputFiles.job(jobFile);
         PiecesFile.Read read = InputFiles.pieces(piecesFile, job);
-        SetMatch match = match(job, read, piecesFile, strict, Arguments.seconds(seconds));
+        double most = Arguments.seconds(seconds);
+        try (Waiter waiter = Waiter.at(spec.commandLine().getErr())) {
+            SetMatch match = match(job, read, piecesFile, strict, Deadline.inSeconds(most, waiter));
+            waiter.found();
+            print(job, read, match);
+        }
+    }
+
+    private void print(Job job, PiecesFile.Read read, SetMatch match) {
         List<Slip> questions = Wanted.questions(job, read);
         Optional<OutputFolder> folder = out.map(OutputFolder::new);
         folder.ifPresent(each -> {
@@ -102,11 +112,11 @@ final class MatchCommand implements Runnable {
         }
     }
 
-    static SetMatch match(Job job, PiecesFile.Read read, Path piecesFile, boolean strict, double seconds) {
+    static SetMatch match(Job job, PiecesFile.Read read, Path piecesFile, boolean strict, Effort effort) {
         List<Problem> problems = SetMatch.problems(job, read.pieces());
         if (!problems.isEmpty()) {
             throw InputFiles.in(piecesFile, problems);
         }
-        return SetMatch.of(job, read.pieces(), strict, Deadline.inSeconds(seconds));
+        return SetMatch.of(job, read.pieces(), strict, effort);
     }
 }

@@ -51,7 +51,7 @@ final class PlanCommand implements Runnable {
             paramLabel = "N",
             defaultValue = "5",
             description =
-                    "Stop looking for fewer divider settings after N seconds, unless proven sooner (default ${DEFAULT-VALUE}).")
+                    "Stop looking for fewer divider settings after N seconds, or at Ctrl-C, unless proven sooner (default ${DEFAULT-VALUE}).")
     private double seconds;
 
     @Option(names = "--workings", description = "Say how each figure was found, and its source.")
@@ -63,7 +63,16 @@ final class PlanCommand implements Runnable {
     @Override
     public void run() {
         Job job = InputFiles.job(jobFile);
-        Plan plan = Plan.of(job, Deadline.inSeconds(Arguments.seconds(seconds)));
+        double most = Arguments.seconds(seconds);
+        try (Waiter waiter = Waiter.at(spec.commandLine().getErr())) {
+            Plan plan = Plan.of(job, Deadline.inSeconds(most, waiter));
+            waiter.found();
+            print(plan);
+        }
+    }
+
+    private void print(Plan plan) {
+        Job job = plan.job();
         Optional<OutputFolder> folder = out.map(OutputFolder::new);
         folder.ifPresent(each -> writeSheets(plan, paper.orElse(PaperChoice.usual(job.units())), each));
         var console = spec.commandLine().getOut();

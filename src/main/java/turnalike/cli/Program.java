@@ -27,7 +27,7 @@ import turnalike.units.Problem;
         footer = {
             "",
             "Lengths in a job file: 22, 1.5, \"1 1/2\", \"1-1/2\", \"22 in\", \"1' 10\\\"\", \"38 mm\", \"3.8 cm\".",
-            "Exit codes: 0 done, 2 something in the input to mend, 70 a fault of ours (a log file is named)."
+            "Exit codes: 0 done, 2 something in the input to mend, 70 a fault of ours (a log file is named), 130 ended by Ctrl-C."
         },
         subcommands = {
             PlanCommand.class,

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import turnalike.job.kept.JobStore;
 
 /** What a run of the command line left: its exit code and both streams. */
@@ -51,17 +52,26 @@ record Ran(int code, String out, String err) {
         return command;
     }
 
-    /** As its users run it: a process of its own on the packaged classes, in a folder. */
-    static Ran asProcess(Path folder, String... arguments) throws IOException, InterruptedException {
+    /** The program as a process of its own on the packaged classes; options of Java first. */
+    static List<String> command(String... arguments) {
         Path target = Path.of("target").toAbsolutePath();
+        List<String> options =
+                Stream.of(arguments).takeWhile(each -> each.startsWith("-D")).toList();
         List<String> command = java();
+        command.addAll(options);
         command.addAll(List.of(
                 "-Djava.awt.headless=true",
                 "-XX:+UseSerialGC",
                 "-cp",
                 target.resolve("classes") + ":" + target.resolve("lib") + "/*",
                 "turnalike.Main"));
-        command.addAll(List.of(arguments));
+        command.addAll(List.of(arguments).subList(options.size(), arguments.length));
+        return command;
+    }
+
+    /** As its users run it, in a folder. */
+    static Ran asProcess(Path folder, String... arguments) throws IOException, InterruptedException {
+        List<String> command = command(arguments);
         Path out = folder.resolve("stdout.txt");
         Path err = folder.resolve("stderr.txt");
         Process process = new ProcessBuilder(command)
