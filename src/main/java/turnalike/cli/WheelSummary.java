@@ -70,6 +70,9 @@ final class WheelSummary {
                 rim.offsetAt().degrees());
         deepenings(roundness.deepenings());
         curve(roundness);
+        if (roundness.choseOrder()) {
+            line.put("           --strict searches below the scale's noise too");
+        }
     }
 
     private static String both(Length length) {

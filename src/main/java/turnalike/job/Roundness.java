@@ -134,7 +134,7 @@ public record Roundness(
         return String.format(
                 Locale.ROOT,
                 "the scale cannot tell these orders apart in balance, so the roundest was placed, with a run-out of"
-                        + " %s instead of %s; --strict places the best balanced",
+                        + " %s instead of %s; a search below the scale's noise too places the best balanced",
                 placed.rim().runOut().formatFinestBoth(UnitSystem.METRIC),
                 balanced.formatFinestBoth(UnitSystem.METRIC));
     }

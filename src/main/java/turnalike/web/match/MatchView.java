@@ -83,10 +83,7 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
             places = List.copyOf(places);
             statements = List.copyOf(statements);
             spares = List.copyOf(spares);
-            // The command line's option is a tick box here.
-            notes = notes.stream()
-                    .map(note -> note.replace("--strict", "a search below the scale's noise too"))
-                    .toList();
+            notes = List.copyOf(notes);
             workings = List.copyOf(workings);
         }
     }
