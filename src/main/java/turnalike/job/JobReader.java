@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import turnalike.pattern.Pattern;
-import turnalike.pieces.Column;
+import turnalike.pieces.Piece;
 import turnalike.pieces.Weights;
 import turnalike.stock.Allowances;
 import turnalike.stock.Spares;
@@ -122,7 +122,7 @@ final class JobReader {
     private static Map<String, Double> noted(Fields fields) {
         Map<String, Double> out = new TreeMap<>();
         for (String name : fields.names()) {
-            if (name.isBlank() || Column.find(name).isPresent()) {
+            if (name.isBlank() || Piece.isKnown(name)) {
                 fields.reading().problem(fields.at("'%s'".formatted(name)), "is no extra column", NOTED_MEND);
             }
             fields.number(name, 0, 1000).ifPresent(weight -> out.put(name, weight));

@@ -46,8 +46,7 @@ public record Piece(String label, Measures measures, Map<String, String> extra) 
     /** Reads a label as somebody typed it, without the blanks around it; refused unless it is one line of letters, 64 at most. */
     public static Parsed<String> label(String text) {
         String label = text.strip();
-        boolean odd = label.chars().anyMatch(each -> Character.isISOControl(each) || each == UNREADABLE_LETTER);
-        return label.isEmpty() || label.length() > LONGEST_LABEL || odd
+        return label.isEmpty() || label.length() > LONGEST_LABEL || !isOneLine(label)
                 ? Parsed.refused(
                         "is no label", "give what is written on the piece, %d letters at most".formatted(LONGEST_LABEL))
                 : Parsed.of(label);
@@ -97,14 +96,18 @@ public record Piece(String label, Measures measures, Map<String, String> extra) 
 
     /** Reads what is noted of a piece, without the blanks around it; refused unless it is one line of letters, or nothing. */
     public static Parsed<String> note(String text) {
-        boolean odd = text.strip().chars().anyMatch(each -> Character.isISOControl(each) || each == UNREADABLE_LETTER);
-        return odd
-                ? Parsed.refused("is more than one line of letters", "give one word or a number")
-                : Parsed.of(text.strip());
+        String note = text.strip();
+        return isOneLine(note)
+                ? Parsed.of(note)
+                : Parsed.refused("is more than one line of letters", "give one word or a number");
+    }
+
+    private static boolean isOneLine(String text) {
+        return text.chars().noneMatch(each -> Character.isISOControl(each) || each == UNREADABLE_LETTER);
     }
 
     /** Whether a pieces file gives that column a meaning of its own. */
-    static boolean isKnown(String name) {
+    public static boolean isKnown(String name) {
         return PiecesFile.LABEL.equalsIgnoreCase(name.strip())
                 || Column.find(name).isPresent();
     }

@@ -63,7 +63,7 @@ class JobFormTest {
                         .filter(FieldView::isWrong))
                 .extracting(FieldView::name)
                 .containsExactlyInAnyOrder("settings.pin", "turning.speeds");
-        for (String noted : List.of("colour", "mass_g ; 2", "colour ; much", " ; 2")) {
+        for (String noted : List.of("colour", "mass_g ; 2", "Piece ; 2", "colour ; much", " ; 2")) {
             Map<String, String> judged = Map.of("likeness.noted", noted);
             Attempt wrong =
                     new Attempt("job", judged, JobEdit.fields(judged).on(demo()).problems());
