@@ -26,6 +26,8 @@ final class ServeCommand implements Runnable {
     /** Free on most machines; when taken, and nobody asked for it, any other does. */
     private static final int USUAL_PORT = 8617;
 
+    private static final long LONGEST_CLOSING_S = 3;
+
     @Option(names = "--port", paramLabel = "N", description = "The port, 0 for any that is free (8617 unless given).")
     private Optional<Integer> port = Optional.empty();
 
@@ -70,7 +72,8 @@ final class ServeCommand implements Runnable {
     private void serve(PrintWriter console, Opening opening) {
         Path store = file.orElseGet(ServeCommand::ownStore);
         boolean isNew = !Files.exists(store);
-        UntilStopped end = UntilStopped.hooked();
+        // Whatever is not closed by then loses nothing: each edit was on disk before it was shown.
+        UntilStopped end = UntilStopped.hooked(LONGEST_CLOSING_S, () -> {});
         try {
             serve(store, isNew, end, console, opening);
         } finally {

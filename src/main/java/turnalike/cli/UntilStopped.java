@@ -5,24 +5,35 @@ import java.util.concurrent.TimeUnit;
 
 /** Waits for the signal that ends the program, and holds its end back until what was open is closed in order. */
 final class UntilStopped {
-    private static final long LONGEST_CLOSING_S = 3;
-
+    private final long longestS;
+    private final Runnable tooLate;
+    private final Thread hook = new Thread(this::hold, "closing");
     private final CountDownLatch asked = new CountDownLatch(1);
     private final CountDownLatch closed = new CountDownLatch(1);
 
-    private UntilStopped() {}
+    private UntilStopped(long longestS, Runnable tooLate) {
+        this.longestS = longestS;
+        this.tooLate = tooLate;
+    }
 
-    static UntilStopped hooked() {
-        UntilStopped end = new UntilStopped();
-        Runtime.getRuntime().addShutdownHook(new Thread(end::hold, "closing"));
+    /**
+     * From now on the end is held back.
+     *
+     * @param longestS at most so many seconds
+     * @param tooLate run when they were not enough
+     */
+    static UntilStopped hooked(long longestS, Runnable tooLate) {
+        UntilStopped end = new UntilStopped(longestS, tooLate);
+        Runtime.getRuntime().addShutdownHook(end.hook);
         return end;
     }
 
     private void hold() {
         asked.countDown();
         try {
-            // Whatever is not closed by then loses nothing: each edit was on disk before it was shown.
-            closed.await(LONGEST_CLOSING_S, TimeUnit.SECONDS);
+            if (!closed.await(longestS, TimeUnit.SECONDS)) {
+                tooLate.run();
+            }
         } catch (InterruptedException hurried) {
             Thread.currentThread().interrupt();
         }
@@ -36,7 +47,17 @@ final class UntilStopped {
         }
     }
 
+    boolean isAsked() {
+        return asked.getCount() == 0;
+    }
+
+    /** Lets the program end, now or whenever it does. */
     void closed() {
         closed.countDown();
+        try {
+            Runtime.getRuntime().removeShutdownHook(hook);
+        } catch (IllegalStateException ending) {
+            // The hook runs already, and ends now.
+        }
     }
 }

@@ -3,8 +3,6 @@ package turnalike.cli;
 import java.io.PrintWriter;
 import java.math.BigDecimal;
 import java.math.MathContext;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import turnalike.effort.Progress;
 
 /**
@@ -20,14 +18,14 @@ final class Waiter implements AutoCloseable {
 
     private final PrintWriter err;
     private final boolean onTerminal;
-    private final CountDownLatch printed = new CountDownLatch(1);
-    private final Thread hook = new Thread(this::holdEnd, "printing what is found");
-    private volatile boolean hasEnough;
+    private final UntilStopped end;
     private int shown;
 
     private Waiter(PrintWriter err, boolean onTerminal) {
         this.err = err;
         this.onTerminal = onTerminal;
+        this.end =
+                UntilStopped.hooked(LONGEST_PRINTING_S, () -> err.println("turnalike: stopped before all was printed"));
     }
 
     static Waiter at(PrintWriter err) {
@@ -35,25 +33,12 @@ final class Waiter implements AutoCloseable {
     }
 
     static Waiter at(PrintWriter err, boolean onTerminal) {
-        Waiter waiter = new Waiter(err, onTerminal);
-        Runtime.getRuntime().addShutdownHook(waiter.hook);
-        return waiter;
-    }
-
-    private void holdEnd() {
-        hasEnough = true;
-        try {
-            if (!printed.await(LONGEST_PRINTING_S, TimeUnit.SECONDS)) {
-                err.println("turnalike: stopped before all was printed");
-            }
-        } catch (InterruptedException hurried) {
-            Thread.currentThread().interrupt();
-        }
+        return new Waiter(err, onTerminal);
     }
 
     /** Whether the search is to end with what it has. */
     boolean hasEnough() {
-        return hasEnough;
+        return end.isAsked();
     }
 
     /** Shows how far the search has come, in the place of what was shown before. */
@@ -87,11 +72,6 @@ final class Waiter implements AutoCloseable {
     @Override
     public void close() {
         found();
-        printed.countDown();
-        try {
-            Runtime.getRuntime().removeShutdownHook(hook);
-        } catch (IllegalStateException ending) {
-            // The hook runs already, and ends now.
-        }
+        end.closed();
     }
 }

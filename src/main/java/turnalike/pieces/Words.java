@@ -7,7 +7,6 @@ import turnalike.units.Mass;
 
 /** Figures as a sentence carries them: fine enough to tell two pieces apart, in the user's units. */
 final class Words {
-
     private Words() {}
 
     /** The figure of a column with its unit; the sign is dropped, the sentence says it in words. */

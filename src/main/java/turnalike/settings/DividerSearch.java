@@ -13,8 +13,6 @@ final class DividerSearch {
     /** So many times the first run's exchanges, a few seconds' worth, are tried where no proof can follow. */
     private static final int RUNS_IN_PLACE_OF_PROOF = 20;
 
-    private static final int EXCHANGES_PER_ASK = 64;
-
     /** With more marks than this, setting the annealing up alone takes longer than anyone waits; the first sound choice stands. */
     private static final int MOST_IMPROVED = 128;
 
@@ -58,8 +56,8 @@ final class DividerSearch {
     /** Where the marks are too many for a proof. */
     private Proven improved(Improve improve, Choice good, int exchanges) {
         Choice best = good;
-        for (int done = 0; done < exchanges && !effort.spent(); done += EXCHANGES_PER_ASK) {
-            Choice found = improve.goOn(best, bound, EXCHANGES_PER_ASK);
+        for (int done = 0; done < exchanges && !effort.spent(); done += Improve.ASK_EVERY) {
+            Choice found = improve.goOn(best, bound, Improve.ASK_EVERY);
             if (found.betterThan(best)) {
                 best = found;
                 tell(best);

@@ -16,7 +16,8 @@ import turnalike.effort.Effort;
  * worse one is kept with a chance that falls as the search goes on. Proves nothing; what it finds, {@link FewestSearch} need not look for.
  */
 final class Improve {
-    private static final int ASK_EVERY = 64;
+    /** Exchanges between one ask for effort and the next. */
+    static final int ASK_EVERY = 64;
     /** In units of the energy below; tried on patterns of 30 to 60 marks, where half and twice as much found no better. */
     private static final double HOTTEST = 1.0;
 

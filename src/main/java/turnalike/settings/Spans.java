@@ -55,8 +55,8 @@ final class Spans {
             boolean[] onTheStick,
             double[] pinnedMm,
             double[] forbiddenMm) {
-        boolean[][] barred = new boolean[placesMm.length][placesMm.length];
-        List<double[]> pairs = pairs(placesMm, toleranceMm, forbiddenMm, barred);
+        boolean[][] barred = barred(placesMm, toleranceMm, forbiddenMm);
+        List<double[]> pairs = pairs(placesMm, barred);
         List<Opening> openings = new ArrayList<>();
         for (double pin : pinnedMm) {
             openings.add(new Opening(pairs.stream()
@@ -88,20 +88,27 @@ final class Spans {
         return barred[one][other];
     }
 
-    /** Every pair of marks a step may join, as (distance, lower, higher), the shortest first; notes the others as barred. */
-    private static List<double[]> pairs(
-            double[] placesMm, double toleranceMm, double[] forbiddenMm, boolean[][] barred) {
+    private static boolean[][] barred(double[] placesMm, double toleranceMm, double[] forbiddenMm) {
+        boolean[][] barred = new boolean[placesMm.length][placesMm.length];
+        for (int low = 0; low < placesMm.length; low++) {
+            for (int high = low + 1; high < placesMm.length; high++) {
+                double distance = placesMm[high] - placesMm[low];
+                barred[low][high] =
+                        Arrays.stream(forbiddenMm).anyMatch(f -> Math.abs(f - distance) <= toleranceMm + SLACK_MM);
+                barred[high][low] = barred[low][high];
+            }
+        }
+        return barred;
+    }
+
+    /** Every pair of marks a step may join, as (distance, lower, higher), the shortest first. */
+    private static List<double[]> pairs(double[] placesMm, boolean[][] barred) {
         List<double[]> pairs = new ArrayList<>();
         int last = placesMm.length - 1;
         for (int low = 0; low < last; low++) {
             for (int high = low + 1; high <= last; high++) {
-                double distance = placesMm[high] - placesMm[low];
-                boolean bar =
-                        Arrays.stream(forbiddenMm).anyMatch(f -> Math.abs(f - distance) <= toleranceMm + SLACK_MM);
-                barred[low][high] = bar;
-                barred[high][low] = bar;
-                if (!bar && !(low == 0 && high == last)) {
-                    pairs.add(new double[] {distance, low, high});
+                if (!barred[low][high] && !(low == 0 && high == last)) {
+                    pairs.add(new double[] {placesMm[high] - placesMm[low], low, high});
                 }
             }
         }

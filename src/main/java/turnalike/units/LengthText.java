@@ -176,9 +176,7 @@ public final class LengthText {
     /** The length in millimetres to that many decimals, trailing zeros dropped. */
     public static Printed printMm(Length length, int decimals) {
         BigDecimal rounded = BigDecimal.valueOf(length.mm()).setScale(decimals, RoundingMode.HALF_EVEN);
-        String digits =
-                rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
-        return new Printed(digits + " mm", length.minus(Length.ofMm(rounded.doubleValue())));
+        return new Printed(digits(rounded) + " mm", length.minus(Length.ofMm(rounded.doubleValue())));
     }
 
     /**
@@ -194,7 +192,11 @@ public final class LengthText {
             return fraction.text();
         }
         BigDecimal rounded = BigDecimal.valueOf(length.inches()).setScale(decimals + 1, RoundingMode.HALF_EVEN);
-        return (rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString()) + " in";
+        return digits(rounded) + " in";
+    }
+
+    private static String digits(BigDecimal rounded) {
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 
     private static Printed printInches(Length length) {

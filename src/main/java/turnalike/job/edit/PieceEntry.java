@@ -47,7 +47,7 @@ public final class PieceEntry {
         Map<String, String> measured = new LinkedHashMap<>(figures);
         Map<String, String> noted = new LinkedHashMap<>(figures);
         measured.keySet().removeAll(job.likeness().noted().keySet());
-        noted.keySet().removeAll(measured.keySet());
+        noted.keySet().retainAll(job.likeness().noted().keySet());
         Measures measures = measures(job, before.piece().measures(), measured, problems);
         Piece piece = noted(before.piece().with(measures), noted, problems);
         return new Read(problems.isEmpty() ? Optional.of(changed(before, piece)) : Optional.empty(), problems);

@@ -21,7 +21,7 @@ public final class PieceForm {
     PieceForm(KeptJob kept, Entry entry) {
         this.kept = kept;
         this.entry = entry;
-        this.had = kept.find(entry.label()).isPresent() ? PiecesView.written(kept, entry.label()) : Map.of();
+        this.had = PiecesView.written(kept, entry.label());
     }
 
     /**

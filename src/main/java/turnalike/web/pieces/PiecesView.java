@@ -39,6 +39,11 @@ public final class PiecesView {
     private final Entry entry;
     private final String column;
     private final List<Piece> pieces;
+    /** The columns that were measured on any piece. */
+    private final SortedSet<Column> measured = new TreeSet<>();
+    /** Those judged by eye that the job gives a weight to, and whatever else is kept with any piece without being a measure. */
+    private final SortedSet<String> further = new TreeSet<>();
+
     private final Optional<ControlReport> report;
     private final String noChart;
 
@@ -47,6 +52,9 @@ public final class PiecesView {
         this.entry = entry;
         this.column = column;
         this.pieces = kept.pieces().stream().map(KeptPiece::piece).toList();
+        pieces.forEach(piece -> measured.addAll(piece.measures().figures().keySet()));
+        further.addAll(noted());
+        pieces.forEach(piece -> further.addAll(piece.extra().keySet()));
         var parsed = ControlReport.of(Optional.of(kept.text().job()), pieces, column, ChartConstants.PRINTED);
         this.report = parsed.fold(Optional::of, (what, mend) -> Optional.empty());
         this.noChart = parsed.fold(made -> "", (what, mend) -> what + "; " + mend);
@@ -70,7 +78,7 @@ public final class PiecesView {
 
     /** The fields of the form that logs one piece. */
     public List<PieceForm.Cell> cells() {
-        return new PieceForm(kept, entry).cells(measured());
+        return new PieceForm(kept, entry).cells(measured);
     }
 
     /** Whether anything is judged by eye. */
@@ -81,20 +89,6 @@ public final class PiecesView {
     /** The columns judged by eye that the job gives a weight to. */
     private Set<String> noted() {
         return kept.text().job().likeness().noted().keySet();
-    }
-
-    /** Those columns, and every other that is kept with any piece without being a measure. */
-    private SortedSet<String> further() {
-        TreeSet<String> out = new TreeSet<>(noted());
-        pieces.forEach(piece -> out.addAll(piece.extra().keySet()));
-        return out;
-    }
-
-    private SortedSet<Column> measured() {
-        TreeSet<Column> out = new TreeSet<>();
-        kept.pieces()
-                .forEach(piece -> out.addAll(piece.piece().measures().figures().keySet()));
-        return out;
     }
 
     private String heading(Column column) {
@@ -110,7 +104,7 @@ public final class PiecesView {
 
     /** The heading of each column that any piece has. */
     public List<String> headings() {
-        return Stream.concat(measured().stream().map(this::heading), further().stream())
+        return Stream.concat(measured.stream().map(this::heading), further.stream())
                 .toList();
     }
 
@@ -120,22 +114,25 @@ public final class PiecesView {
 
     /** A piece's figures under those headings. */
     public List<String> row(KeptPiece piece) {
-        Map<String, String> written = written(kept, piece.label());
-        return Stream.concat(measured().stream().map(Column::format), further().stream())
+        Map<String, String> written = written(piece.piece(), units());
+        return Stream.concat(measured.stream().map(Column::format), further.stream())
                 .map(each -> written.getOrDefault(each, ""))
                 .toList();
     }
 
     /** A piece's figures by column, as they would be typed, and what is kept with it in further columns. */
     static Map<String, String> written(KeptJob kept, String label) {
-        Map<String, String> out = new LinkedHashMap<>();
-        kept.find(label).ifPresent(piece -> out.putAll(piece.piece().extra()));
-        UnitSystem units = kept.text().job().units();
-        kept.find(label).ifPresent(piece -> piece.piece()
-                .measures()
+        return kept.find(label)
+                .map(piece -> written(piece.piece(), kept.text().job().units()))
+                .orElse(Map.of());
+    }
+
+    private static Map<String, String> written(Piece piece, UnitSystem units) {
+        Map<String, String> out = new LinkedHashMap<>(piece.extra());
+        piece.measures()
                 .figures()
-                .forEach((column, figure) -> out.put(
-                        column.format(), column.isMass() ? grams(figure) : length(Length.ofMm(figure), units))));
+                .forEach((column, figure) ->
+                        out.put(column.format(), column.isMass() ? grams(figure) : length(Length.ofMm(figure), units)));
         return out;
     }
 
@@ -183,7 +180,7 @@ public final class PiecesView {
 
     /** The columns a chart can be made of. */
     public List<String> columns() {
-        return measured().stream().map(Column::format).toList();
+        return measured.stream().map(Column::format).toList();
     }
 
     /** A column as a person calls it. */
