@@ -146,8 +146,8 @@ public final class SpindleDrawing {
         List<Placed> run = pattern.placed();
         List<Path> boundaries = new ArrayList<>();
         for (int i = 1; i < run.size(); i++) {
-            double before = lastRadiusMm(run.get(i - 1));
-            double after = firstRadiusMm(run.get(i));
+            double before = run.get(i - 1).outline().endRadius().mm();
+            double after = run.get(i).outline().startRadius().mm();
             double half = scale.paperOverWood() * Math.max(before, after);
             double x = x(run.get(i).start());
             boundaries.add(Path.line(Pen.FINE, x, path.axisMm() - half, x, path.axisMm() + half));
@@ -157,15 +157,6 @@ public final class SpindleDrawing {
         double end = x(pattern.length());
         out.add(Path.line(Pen.DASHED, SIDE_MM - 3, path.axisMm(), end + 3, path.axisMm()));
         return out;
-    }
-
-    private static double firstRadiusMm(Placed placed) {
-        return placed.outline().segments().get(0).curve().startRadiusMm();
-    }
-
-    private static double lastRadiusMm(Placed placed) {
-        var segments = placed.outline().segments();
-        return segments.get(segments.size() - 1).curve().endRadiusMm();
     }
 
     private Group member(OutlinePath path, Placed placed) {
@@ -186,7 +177,7 @@ public final class SpindleDrawing {
 
     /** Crossed thin lines say that a face is flat, as in any engineering drawing (ISO 128; from memory). */
     private List<Shape> flatFace(OutlinePath path, Placed placed) {
-        double half = scale.paperOverWood() * firstRadiusMm(placed);
+        double half = scale.paperOverWood() * placed.outline().startRadius().mm();
         double from = x(placed.start());
         double to = x(placed.end());
         double top = path.axisMm() - half;

@@ -54,6 +54,16 @@ public record Outline(List<Segment> segments) {
         return end().minus(start());
     }
 
+    /** The radius where it starts. */
+    public Length startRadius() {
+        return Length.ofMm(segments.get(0).curve().startRadiusMm());
+    }
+
+    /** The radius where it ends. */
+    public Length endRadius() {
+        return Length.ofMm(segments.get(segments.size() - 1).curve().endRadiusMm());
+    }
+
     /** The radius at a place (half the side of a square section). On a shoulder: the segment that ends there. */
     public Length radiusAt(Length place) {
         Segment segment = segmentAt(place);

@@ -41,15 +41,10 @@ record Proportions(Job job, int number) {
     }
 
     private static Length starting(Placed placed) {
-        return diameter(placed.outline().segments().get(0).curve().startRadiusMm());
+        return placed.outline().startRadius().times(2);
     }
 
     private static Length ending(Placed placed) {
-        var segments = placed.outline().segments();
-        return diameter(segments.get(segments.size() - 1).curve().endRadiusMm());
-    }
-
-    private static Length diameter(double radiusMm) {
-        return Length.ofMm(2 * radiusMm);
+        return placed.outline().endRadius().times(2);
     }
 }
