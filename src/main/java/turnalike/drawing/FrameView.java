@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import turnalike.pattern.Pattern;
-import turnalike.pattern.Tenon;
 import turnalike.units.Angle;
 import turnalike.units.Length;
 
@@ -74,9 +73,7 @@ public final class FrameView {
     }
 
     private static double tenonMm(Pattern pattern, int member) {
-        return pattern.members().get(member) instanceof Tenon tenon
-                ? tenon.length().mm()
-                : 0;
+        return pattern.members().get(member).lengthInHole().mm();
     }
 
     /** The rim: a ring of paper with ink edges, so that what is under it does not show. */

@@ -3,6 +3,7 @@ package turnalike.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import turnalike.pattern.Mark;
+import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
 import turnalike.pattern.Placed;
 import turnalike.units.Length;
@@ -160,9 +161,10 @@ public final class MarkingStick {
         List<Shape> out = new ArrayList<>();
         for (Placed placed : pattern.placed()) {
             boolean marked = !placed.member().details().byEye();
-            Length room = placed.member()
-                    .crest()
+            Length room = placed.member().crests().stream()
                     .filter(crest -> marked)
+                    .map(Member.Crest::place)
+                    .findFirst()
                     .orElse(placed.member().length());
             String name = placed.member().title();
             if (Lettering.SMALL.widthMm(name) + 2 <= room.mm()) {

@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import turnalike.pattern.Member;
 import turnalike.pattern.Placed;
-import turnalike.pattern.Square;
-import turnalike.pattern.Tenon;
 import turnalike.pieces.Likeness;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
@@ -102,8 +100,7 @@ public record MendJob(Piece piece, Mass mass, Mass target, MendPlan plan, List<S
         List<Mendable> out = new ArrayList<>();
         for (Placed placed : job.pattern().placed()) {
             Member member = placed.member();
-            boolean stays = member instanceof Tenon || member instanceof Square;
-            if (!stays) {
+            if (member.isShaped()) {
                 out.add(new Mendable(
                         placed.number() - 1,
                         "%s between marks %d and %d"

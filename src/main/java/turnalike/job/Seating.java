@@ -3,7 +3,6 @@ package turnalike.job;
 import java.util.List;
 import turnalike.pattern.Pattern;
 import turnalike.pattern.Placed;
-import turnalike.pattern.Tenon;
 import turnalike.units.Length;
 
 /**
@@ -29,7 +28,7 @@ record Seating(JobFrame.HubEnd hubEnd, Length shoulder, Length hubTenon, Length 
     }
 
     private static Length tenon(Placed placed) {
-        return placed.member() instanceof Tenon tenon ? tenon.length() : Length.ZERO;
+        return placed.member().lengthInHole();
     }
 
     boolean onTenon() {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
-import turnalike.pattern.Tenon;
 import turnalike.settings.Wrench;
 import turnalike.settings.Wrenches;
 import turnalike.units.Length;
@@ -41,10 +40,12 @@ public record TenonFit(int member, Length hole, boolean holeGiven, List<Wrench> 
         List<TenonFit> out = new ArrayList<>();
         List<Member> members = pattern.members();
         for (int i = 0; i < members.size(); i++) {
-            if (members.get(i) instanceof Tenon tenon && !tenon.details().byEye()) {
-                Length hole = tenon.hole().orElse(tenon.diameter());
-                out.add(new TenonFit(i, hole, tenon.hole().isPresent(), Wrenches.forHole(hole)));
-            }
+            Member member = members.get(i);
+            int index = i;
+            member.enters()
+                    .filter(hole -> !member.details().byEye())
+                    .ifPresent(hole -> out.add(
+                            new TenonFit(index, hole.diameter(), hole.told(), Wrenches.forHole(hole.diameter()))));
         }
         return out;
     }

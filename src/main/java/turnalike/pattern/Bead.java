@@ -1,7 +1,6 @@
 package turnalike.pattern;
 
 import java.util.List;
-import java.util.Optional;
 import turnalike.outline.Curve;
 import turnalike.outline.EllipseArc;
 import turnalike.units.Length;
@@ -44,8 +43,8 @@ public record Bead(Length length, Length root, Length crown, Details details) im
     }
 
     @Override
-    public Optional<Length> crest() {
-        return Optional.of(length.times(0.5));
+    public List<Crest> crests() {
+        return List.of(new Crest(length.times(0.5), "crest"));
     }
 
     @Override
@@ -54,7 +53,12 @@ public record Bead(Length length, Length root, Length crown, Details details) im
     }
 
     @Override
-    public <R> R match(Cases<R> cases) {
-        return cases.bead(this);
+    public Way way() {
+        return Way.withSkew("roll from the crown down to each line");
+    }
+
+    @Override
+    public boolean isRolled() {
+        return true;
     }
 }

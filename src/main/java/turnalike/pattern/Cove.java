@@ -1,7 +1,6 @@
 package turnalike.pattern;
 
 import java.util.List;
-import java.util.Optional;
 import turnalike.outline.Curve;
 import turnalike.outline.EllipseArc;
 import turnalike.units.Length;
@@ -14,6 +13,12 @@ import turnalike.units.Length;
  * @param bottom diameter at the middle, above zero
  */
 public record Cove(Length length, Length rim, Length bottom, Details details) implements Member {
+    /**
+     * A cove deeper than half its width is deeper than a semicircle: a gouge's bevel can no longer follow it down. Common practice, no
+     * source.
+     */
+    private static final double DEPTH_TO_WIDTH = 0.5;
+
     public Cove {
         Faults.refuse("cove", faults(length, rim, bottom));
     }
@@ -44,8 +49,8 @@ public record Cove(Length length, Length rim, Length bottom, Details details) im
     }
 
     @Override
-    public Optional<Length> crest() {
-        return Optional.of(length.times(0.5));
+    public List<Crest> crests() {
+        return List.of(new Crest(length.times(0.5), "bottom"));
     }
 
     @Override
@@ -54,7 +59,20 @@ public record Cove(Length length, Length rim, Length bottom, Details details) im
     }
 
     @Override
-    public <R> R match(Cases<R> cases) {
-        return cases.cove(this);
+    public Way way() {
+        return new Way(
+                Tool.SPINDLE_GOUGE,
+                "scoop from each rim down to the bottom, and stop there",
+                "never cut uphill past the bottom");
+    }
+
+    @Override
+    public List<String> unwise(Surroundings around) {
+        Length depth = rim.minus(bottom).times(0.5);
+        return depth.mm() > DEPTH_TO_WIDTH * length.mm() * (1 + 1e-9)
+                ? List.of(
+                        "is %s deep but only %s wide: deeper than half its width a gouge cannot be swung to its bottom; widen it, make it shallower, or scrape with care"
+                                .formatted(around.print(depth), around.print(length)))
+                : List.of();
     }
 }

@@ -41,7 +41,7 @@ public record Cylinder(Length length, Length diameter, Details details) implemen
     }
 
     @Override
-    public <R> R match(Cases<R> cases) {
-        return cases.cylinder(this);
+    public Way way() {
+        return Way.withSkew("plane straight, from line to line");
     }
 }

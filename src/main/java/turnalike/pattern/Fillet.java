@@ -41,7 +41,7 @@ public record Fillet(Length length, Length diameter, Details details) implements
     }
 
     @Override
-    public <R> R match(Cases<R> cases) {
-        return cases.fillet(this);
+    public Way way() {
+        return Way.with(Tool.PARTING_TOOL, "cut the flat between its lines");
     }
 }

@@ -98,7 +98,7 @@ public record FreeCurve(List<Point> points, Details details) implements Member {
     }
 
     @Override
-    public <R> R match(Cases<R> cases) {
-        return cases.freeCurve(this);
+    public Way way() {
+        return Way.with(Tool.SPINDLE_GOUGE, "cut downhill along the curve, held to the template");
     }
 }

@@ -3,6 +3,7 @@ package turnalike.pattern;
 import java.util.List;
 import turnalike.outline.Curve;
 import turnalike.outline.Line;
+import turnalike.outline.Outline;
 import turnalike.units.Length;
 
 /**
@@ -13,6 +14,9 @@ import turnalike.units.Length;
  * @param bottom diameter all along, above zero
  */
 public record Groove(Length length, Length rim, Length bottom, Details details) implements Member {
+    /** Cut with a parting tool; thin ones are about 1.5 mm (1/16 in) wide: common practice, no source. */
+    private static final Length NARROWEST = Length.ofMm(1.5);
+
     public Groove {
         Faults.refuse("groove", faults(length, rim, bottom));
     }
@@ -46,7 +50,20 @@ public record Groove(Length length, Length rim, Length bottom, Details details) 
     }
 
     @Override
-    public <R> R match(Cases<R> cases) {
-        return cases.groove(this);
+    public Way way() {
+        return Way.with(Tool.PARTING_TOOL, "straight in between its lines to the calipers");
+    }
+
+    /** Its walls stand as high as the rim. */
+    @Override
+    public Length reach(Outline outline) {
+        return rim.times(0.5);
+    }
+
+    @Override
+    public List<String> unwise(Surroundings around) {
+        return length.compareTo(NARROWEST) < 0
+                ? List.of("is %s wide, narrower than a thin parting tool".formatted(around.print(length)))
+                : List.of();
     }
 }

@@ -46,7 +46,12 @@ public record HalfBead(Length length, Length from, Length to, Details details) i
     }
 
     @Override
-    public <R> R match(Cases<R> cases) {
-        return cases.halfBead(this);
+    public Way way() {
+        return Way.withSkew("roll from the thick line down to the thin one");
+    }
+
+    @Override
+    public boolean isRolled() {
+        return true;
     }
 }

@@ -46,7 +46,7 @@ public record HalfCove(Length length, Length from, Length to, Details details) i
     }
 
     @Override
-    public <R> R match(Cases<R> cases) {
-        return cases.halfCove(this);
+    public Way way() {
+        return Way.with(Tool.SPINDLE_GOUGE, "scoop from the thick line down to the thin one");
     }
 }

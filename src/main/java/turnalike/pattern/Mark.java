@@ -16,7 +16,7 @@ public record Mark(Length place, String label, Kind kind) {
         END,
         /** Where one member ends and the next begins. */
         BOUNDARY,
-        /** The highest or deepest point of a bead, cove or vee. */
+        /** A highest or deepest point of a member. */
         CREST
     }
 }

@@ -3,6 +3,7 @@ package turnalike.pattern;
 import java.util.List;
 import java.util.Optional;
 import turnalike.outline.Curve;
+import turnalike.outline.Outline;
 import turnalike.outline.Section;
 import turnalike.units.Length;
 
@@ -48,15 +49,53 @@ public sealed interface Member
     /** The diameters a turner sizes, in order along the member. */
     List<Diameter> diameters();
 
-    /** The highest or deepest point of a bead, cove or vee, from the member's start: a mark. */
-    default Optional<Length> crest() {
+    /** The highest and deepest points that a turner marks, in order along the member, each with a word of its own. */
+    default List<Crest> crests() {
+        return List.of();
+    }
+
+    /** With what, and how, it is cut. */
+    Way way();
+
+    /** What is unwise to turn where it stands, in words that follow its name, the plainest first. */
+    default List<String> unwise(Surroundings around) {
+        return List.of();
+    }
+
+    /** The hole it enters, if it enters one. */
+    default Optional<Hole> enters() {
         return Optional.empty();
+    }
+
+    /** How much of its length goes into a hole: all or nothing. */
+    default Length lengthInHole() {
+        return enters().isPresent() ? length() : Length.ZERO;
+    }
+
+    /**
+     * Whether it is turned for its shape, so that it is sanded, may be slender and may give wood when a piece is mended. A square is not
+     * turned, and what enters a hole is turned to that hole.
+     */
+    default boolean isShaped() {
+        return section() == Section.ROUND && enters().isEmpty();
+    }
+
+    /** Whether it is rolled up from its line, as a bead is, so that the corners of a square beside it would be struck. */
+    default boolean isRolled() {
+        return false;
+    }
+
+    /**
+     * The greatest radius of the wood it is cut in, walls beside it included.
+     *
+     * @param outline its own shape
+     */
+    default Length reach(Outline outline) {
+        return outline.largestRadius();
     }
 
     /** The member turned end for end. */
     Member mirrored();
-
-    <R> R match(Cases<R> cases);
 
     /** The name if it has one, else its kind. */
     default String title() {
@@ -77,35 +116,19 @@ public sealed interface Member
      */
     record Diameter(String key, Length place, Length size) {}
 
-    interface Cases<R> {
-        R square(Square square);
+    /**
+     * A highest or deepest point: a mark.
+     *
+     * @param place from the member's start
+     * @param word what it is, unlike any other of the member: {@code crest}, {@code bottom}
+     */
+    record Crest(Length place, String word) {}
 
-        R cylinder(Cylinder cylinder);
-
-        R fillet(Fillet fillet);
-
-        R tenon(Tenon tenon);
-
-        R taper(Taper taper);
-
-        R swell(Swell swell);
-
-        R bead(Bead bead);
-
-        R halfBead(HalfBead halfBead);
-
-        R cove(Cove cove);
-
-        R halfCove(HalfCove halfCove);
-
-        R ogee(Ogee ogee);
-
-        R reverseOgee(ReverseOgee reverseOgee);
-
-        R vee(Vee vee);
-
-        R groove(Groove groove);
-
-        R freeCurve(FreeCurve freeCurve);
-    }
+    /**
+     * The hole a member enters.
+     *
+     * @param diameter of the hole
+     * @param told whether the job names it; else it is taken as the member's own size
+     */
+    record Hole(Length diameter, boolean told) {}
 }

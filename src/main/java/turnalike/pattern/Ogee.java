@@ -41,7 +41,7 @@ public record Ogee(Length length, Length from, Length to, Details details) imple
     }
 
     @Override
-    public <R> R match(Cases<R> cases) {
-        return cases.ogee(this);
+    public Way way() {
+        return Way.with(Tool.SPINDLE_GOUGE, "cut the S from the thick line down to the thin one");
     }
 }

@@ -81,10 +81,7 @@ public final class Pattern {
     }
 
     private static Optional<Problem> tooWide(Stock stock, Placed placed, UnitSystem units) {
-        Length radius = placed.outline().largestRadius();
-        if (placed.member() instanceof Groove groove) {
-            radius = groove.rim().times(0.5);
-        }
+        Length radius = placed.member().reach(placed.outline());
         if (stock.holds(placed.member().section(), radius)) {
             return Optional.empty();
         }
@@ -138,7 +135,7 @@ public final class Pattern {
     }
 
     /**
-     * The marks in order of place: both ends, every boundary, and the crest of each bead, cove and vee that is not done by eye.
+     * The marks in order of place: both ends, every boundary, and the crests of each member that is not done by eye.
      */
     public List<Mark> marks() {
         List<Placed> run = placed();
@@ -147,7 +144,7 @@ public final class Pattern {
         for (int i = 0; i < run.size(); i++) {
             Placed placed = run.get(i);
             if (!placed.member().details().byEye()) {
-                placed.member().crest().ifPresent(crest -> out.add(crestMark(placed, crest)));
+                placed.member().crests().forEach(crest -> out.add(crestMark(placed, crest)));
             }
             boolean last = i + 1 == run.size();
             out.add(
@@ -170,9 +167,8 @@ public final class Pattern {
                 .findFirst();
     }
 
-    private static Mark crestMark(Placed placed, Length crest) {
-        String word = placed.member() instanceof Bead ? " crest" : " bottom";
-        return new Mark(placed.start().plus(crest), caption(placed) + word, Mark.Kind.CREST);
+    private static Mark crestMark(Placed placed, Member.Crest crest) {
+        return new Mark(placed.start().plus(crest.place()), caption(placed) + " " + crest.word(), Mark.Kind.CREST);
     }
 
     private static String caption(Placed placed) {

@@ -42,7 +42,7 @@ public record ReverseOgee(Length length, Length from, Length to, Details details
     }
 
     @Override
-    public <R> R match(Cases<R> cases) {
-        return cases.reverseOgee(this);
+    public Way way() {
+        return Way.with(Tool.SPINDLE_GOUGE, "cut the S from the thick line down to the thin one");
     }
 }

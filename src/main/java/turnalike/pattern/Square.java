@@ -48,7 +48,17 @@ public record Square(Length length, Length side, Details details) implements Mem
     }
 
     @Override
-    public <R> R match(Cases<R> cases) {
-        return cases.square(this);
+    public Way way() {
+        return new Way(Tool.SKEW, "leave square, arrises kept", "keep hands away from the turning corners");
+    }
+
+    @Override
+    public List<String> unwise(Surroundings around) {
+        return around.joints().stream()
+                .filter(joint -> joint.neighbour().member().isRolled())
+                .map(joint ->
+                        "its arrises meet %s: the corners catch the tool and break out where the bead begins; cut a shoulder with the skew's point first, or put a fillet between"
+                                .formatted(joint.neighbour().where()))
+                .toList();
     }
 }

@@ -60,7 +60,7 @@ public record Swell(Length length, Length from, Length middle, Length to, Detail
     }
 
     @Override
-    public <R> R match(Cases<R> cases) {
-        return cases.swell(this);
+    public Way way() {
+        return Way.withSkew("plane from the middle down to each end");
     }
 }

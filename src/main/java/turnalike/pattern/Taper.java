@@ -42,7 +42,7 @@ public record Taper(Length length, Length from, Length to, Details details) impl
     }
 
     @Override
-    public <R> R match(Cases<R> cases) {
-        return cases.taper(this);
+    public Way way() {
+        return Way.withSkew("plane the taper, thick end to thin");
     }
 }

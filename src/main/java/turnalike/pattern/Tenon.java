@@ -18,6 +18,9 @@ import turnalike.units.Told;
  */
 public record Tenon(Length length, Length diameter, Length chamfer, Optional<Length> hole, Details details)
         implements Member {
+    /** Wood glue bridges no more play than about this on the diameter: common practice, no source. */
+    private static final Length LOOSEST = Length.ofMm(0.5);
+
     public Tenon {
         Faults.refuse("tenon", faults(length, diameter, chamfer));
         Faults.refuse("tenon", holeFaults(diameter, hole));
@@ -97,7 +100,45 @@ public record Tenon(Length length, Length diameter, Length chamfer, Optional<Len
     }
 
     @Override
-    public <R> R match(Cases<R> cases) {
-        return cases.tenon(this);
+    public Way way() {
+        return new Way(
+                Tool.PARTING_TOOL,
+                "cut the tenon to the calipers, shoulder to end",
+                "stop the lathe before you try the wrench, and try the fit in a bored scrap of the same wood first");
+    }
+
+    @Override
+    public Optional<Hole> enters() {
+        return Optional.of(new Hole(hole.orElse(diameter), hole.isPresent()));
+    }
+
+    @Override
+    public List<String> unwise(Surroundings around) {
+        List<String> out = new ArrayList<>();
+        for (Surroundings.Joint joint : around.joints()) {
+            boolean shoulder = diameter.times(0.5).compareTo(joint.radius()) <= 0;
+            if (!shoulder && joint.neighbour().member().enters().isEmpty()) {
+                out.add(
+                        "is thicker (%s) than %s beside it (%s there): it has no shoulder to stop at, so the length in the hole is not fixed"
+                                .formatted(
+                                        around.print(diameter),
+                                        joint.neighbour().where(),
+                                        around.print(joint.radius().times(2))));
+            }
+        }
+        if (!around.isAtAnEnd()) {
+            out.add("stands inside the run, where no hole can take it: move it to an end or make it a cylinder"
+                    + (chamfer.isPositive() ? "; its chamfer is left off: only a free end has one" : ""));
+        }
+        hole.map(size -> size.minus(diameter))
+                .filter(play -> play.compareTo(LOOSEST) > 0)
+                .ifPresent(play -> out.add(
+                        "is %s thinner than its hole; a tenon that rattles is held by glue alone, so turn it to the hole or wedge it"
+                                .formatted(around.print(play))));
+        if (hole.isEmpty() && around.isAnyHoleGiven()) {
+            // Once one hole is told, one that is not was likely forgotten.
+            out.add("has no hole given; one of the tenon's own size is taken for it");
+        }
+        return out;
     }
 }

@@ -1,7 +1,6 @@
 package turnalike.pattern;
 
 import java.util.List;
-import java.util.Optional;
 import turnalike.outline.Curve;
 import turnalike.outline.Line;
 import turnalike.units.Length;
@@ -14,6 +13,9 @@ import turnalike.units.Length;
  * @param bottom diameter at the point, above zero
  */
 public record Vee(Length length, Length rim, Length bottom, Details details) implements Member {
+    /** A vee deeper than its width closes below 53° and a skew's long point binds between its walls. Common practice, no source. */
+    private static final double DEPTH_TO_WIDTH = 1.0;
+
     public Vee {
         Faults.refuse("vee", faults(length, rim, bottom));
     }
@@ -44,8 +46,8 @@ public record Vee(Length length, Length rim, Length bottom, Details details) imp
     }
 
     @Override
-    public Optional<Length> crest() {
-        return Optional.of(length.times(0.5));
+    public List<Crest> crests() {
+        return List.of(new Crest(length.times(0.5), "bottom"));
     }
 
     @Override
@@ -54,7 +56,17 @@ public record Vee(Length length, Length rim, Length bottom, Details details) imp
     }
 
     @Override
-    public <R> R match(Cases<R> cases) {
-        return cases.vee(this);
+    public Way way() {
+        return Way.withSkew("long point in the middle, then a light cut down each wall");
+    }
+
+    @Override
+    public List<String> unwise(Surroundings around) {
+        Length depth = rim.minus(bottom).times(0.5);
+        return depth.mm() > DEPTH_TO_WIDTH * length.mm() * (1 + 1e-9)
+                ? List.of(
+                        "is %s deep but only %s wide: deeper than its width a skew's point binds between the walls; widen it or make it shallower"
+                                .formatted(around.print(depth), around.print(length)))
+                : List.of();
     }
 }

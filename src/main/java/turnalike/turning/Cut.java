@@ -2,6 +2,7 @@ package turnalike.turning;
 
 import java.util.List;
 import java.util.Optional;
+import turnalike.pattern.Tool;
 import turnalike.units.Length;
 import turnalike.units.Speed;
 

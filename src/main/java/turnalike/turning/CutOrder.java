@@ -9,8 +9,10 @@ import java.util.stream.Collectors;
 import turnalike.outline.Section;
 import turnalike.pattern.Member;
 import turnalike.pattern.Placed;
-import turnalike.pattern.Tenon;
+import turnalike.pattern.Tool;
+import turnalike.pattern.Way;
 import turnalike.settings.CaliperSetting;
+import turnalike.settings.Wrenches;
 import turnalike.units.Length;
 
 /**
@@ -167,12 +169,12 @@ final class CutOrder {
     }
 
     private boolean tenon(int index) {
-        return run.get(index).member() instanceof Tenon;
+        return run.get(index).member().enters().isPresent();
     }
 
     private void details() {
         for (int i = run.size() - 1; i >= 0; i--) {
-            if (!square(i) && !tenon(i) && !slender.contains(i)) {
+            if (run.get(i).member().isShaped() && !slender.contains(i)) {
                 member(Phase.DETAILS, i);
             }
         }
@@ -190,7 +192,7 @@ final class CutOrder {
     private void member(Phase phase, int index) {
         Placed placed = run.get(index);
         Member member = placed.member();
-        DetailCuts.Way way = member.match(new DetailCuts());
+        Way way = member.way();
         List<SizedPlace> here =
                 sized.stream().filter(each -> each.member() == index).toList();
         // The thinnest is the one that must not be passed; a bead's or a swell's thickest is what is seen, and is sized
@@ -205,14 +207,22 @@ final class CutOrder {
                 placed.end(),
                 here.stream().map(SizedPlace::place).distinct().sorted().toList(),
                 List.of(index),
-                "%s: %s".formatted(caption(index), way.what()),
+                "%s: %s%s".formatted(caption(index), way.what(), fitting(member)),
                 way.caution());
+    }
+
+    /** What enters a hole is brought down to it by the wrench of its size. */
+    private static String fitting(Member member) {
+        return member.enters()
+                .flatMap(hole -> Wrenches.forHole(hole.diameter()).stream().findFirst())
+                .map(each -> ", then a shaving at a time until a %s wrench just drops over".formatted(each.name()))
+                .orElse("");
     }
 
     private void sanding() {
         List<Integer> all = new ArrayList<>();
         for (int i = 0; i < run.size(); i++) {
-            if (!square(i) && !tenon(i)) {
+            if (run.get(i).member().isShaped()) {
                 all.add(i);
             }
         }

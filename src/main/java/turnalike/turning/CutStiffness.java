@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import turnalike.outline.Outline;
-import turnalike.pattern.Tenon;
 import turnalike.units.Length;
 import turnalike.units.Speed;
 
@@ -60,7 +59,7 @@ final class CutStiffness {
         Set<Integer> out = new TreeSet<>();
         work.pattern().placed().forEach(placed -> {
             int index = placed.number() - 1;
-            boolean tenon = placed.member() instanceof Tenon;
+            boolean tenon = placed.member().enters().isPresent();
             if (!noTenons || (!tenon && (withSlender || !slender.contains(index)))) {
                 out.add(index);
             }

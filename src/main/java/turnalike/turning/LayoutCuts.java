@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import turnalike.pattern.Tool;
 import turnalike.settings.DividerSetting;
 import turnalike.settings.DividerStep;
 import turnalike.units.Length;

@@ -5,10 +5,8 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import turnalike.outline.Outline;
-import turnalike.outline.Section;
 import turnalike.outline.Segment;
 import turnalike.pattern.Placed;
-import turnalike.pattern.Tenon;
 import turnalike.units.Length;
 
 /**
@@ -35,22 +33,18 @@ final class Slender {
         double[] added = new double[run.size()];
         double all = 0;
         for (int i = 0; i < run.size(); i++) {
-            added[i] = cut(run.get(i)) ? Math.max(0, limberness(run.get(i), rough, length)) : 0;
+            added[i] = run.get(i).member().isShaped() ? Math.max(0, limberness(run.get(i), rough, length)) : 0;
             all += added[i];
         }
         Set<Integer> out = new TreeSet<>();
         for (int i = 0; i < run.size(); i++) {
             double share = meanDiameterMm(run.get(i).outline()) / thickest;
             boolean limber = share < NOT_THICK && all > 0 && added[i] >= SHARE * all;
-            if (cut(run.get(i)) && (share < THIN || limber)) {
+            if (run.get(i).member().isShaped() && (share < THIN || limber)) {
                 out.add(i);
             }
         }
         return out;
-    }
-
-    private static boolean cut(Placed placed) {
-        return placed.member().section() == Section.ROUND && !(placed.member() instanceof Tenon);
     }
 
     private static double meanDiameterMm(Outline outline) {

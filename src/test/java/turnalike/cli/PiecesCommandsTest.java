@@ -16,9 +16,9 @@ import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import turnalike.job.Job;
-import turnalike.pattern.ContractShape;
 import turnalike.pattern.Member;
 import turnalike.pattern.Placed;
+import turnalike.pattern.Samples;
 import turnalike.solid.Quadrature;
 
 /** {@code control}, {@code mend} and {@code match} in a row, held against published figures and other routes. */
@@ -91,7 +91,7 @@ class PiecesCommandsTest {
                     .isCloseTo(placed.start().mm(), within(1e-9));
             assertThat(cut.get("to_mm").doubleValue()).isCloseTo(placed.end().mm(), within(1e-9));
             assertThat(placed.member().kind()).isNotEqualTo("tenon");
-            DoubleUnaryOperator shape = ContractShape.of(placed.member(), Member.Ends.NEITHER);
+            DoubleUnaryOperator shape = Samples.shape(placed.member(), Member.Ends.NEITHER);
             double half = placed.member().length().mm() / 2;
             DoubleUnaryOperator ring = x ->
                     Math.PI * (Math.pow(shape.applyAsDouble(x), 2) - Math.pow(shape.applyAsDouble(x) - off / 2, 2));

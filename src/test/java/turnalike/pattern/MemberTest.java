@@ -15,7 +15,7 @@ import turnalike.outline.Outline;
 import turnalike.outline.Section;
 import turnalike.units.Length;
 
-/** What every member kind must keep; a new kind joins by {@link Samples#member}. */
+/** What every member kind must keep; a new kind joins by its line in {@link Samples}. */
 class MemberTest {
     enum EndsCase {
         NEITHER(false, false),
@@ -42,7 +42,7 @@ class MemberTest {
         Seeds.each(20, random -> {
             for (int kind = 0; kind < Samples.KINDS; kind++) {
                 Member member = Samples.member(kind, random);
-                DoubleUnaryOperator expected = ContractShape.of(member, at.ends());
+                DoubleUnaryOperator expected = Samples.shape(member, at.ends());
                 Outline outline = Outline.of(Length.ZERO, member.curves(at.ends()), member.section());
                 assertThat(outline.length().mm()).isCloseTo(member.length().mm(), within(1e-9));
                 for (int i = 0; i <= 200; i++) {
@@ -116,12 +116,85 @@ class MemberTest {
         Seeds.each(20, random -> {
             for (int kind = 0; kind < Samples.KINDS; kind++) {
                 Member member = Samples.member(kind, random);
-                DoubleUnaryOperator shape = ContractShape.of(member, Member.Ends.NEITHER);
+                DoubleUnaryOperator shape = Samples.shape(member, Member.Ends.NEITHER);
                 for (Member.Diameter each : member.diameters()) {
                     assertThat(2 * shape.applyAsDouble(each.place().mm()))
                             .as("%s %s", member, each)
                             .isCloseTo(each.size().mm(), within(1e-9));
                 }
+            }
+        });
+    }
+
+    @Test
+    void crests_rise_within_the_member_each_with_a_word_of_its_own() {
+        Seeds.each(20, random -> {
+            for (int kind = 0; kind < Samples.KINDS; kind++) {
+                Member member = Samples.member(kind, random);
+                Length before = Length.ZERO;
+                for (Member.Crest crest : member.crests()) {
+                    assertThat(crest.place()).as("%s", member).isGreaterThan(before);
+                    before = crest.place();
+                }
+                assertThat(before).as("%s", member).isLessThan(member.length());
+                assertThat(member.crests().stream().map(Member.Crest::word)).doesNotHaveDuplicates();
+            }
+        });
+    }
+
+    @Test
+    void a_crest_is_where_the_outline_turns() {
+        Seeds.each(20, random -> {
+            for (int kind = 0; kind < Samples.KINDS; kind++) {
+                Member member = Samples.member(kind, random);
+                DoubleUnaryOperator shape = Samples.shape(member, Member.Ends.NEITHER);
+                for (Member.Crest crest : member.crests()) {
+                    double here = shape.applyAsDouble(crest.place().mm());
+                    double before = shape.applyAsDouble(crest.place().mm() * 0.99);
+                    double after = shape.applyAsDouble(crest.place().mm() * 1.01);
+                    assertThat((here - before) * (here - after))
+                            .as("%s", member)
+                            .isPositive();
+                }
+            }
+        });
+    }
+
+    @Test
+    void a_member_mirrored_twice_is_the_same() {
+        Seeds.each(20, random -> {
+            for (int kind = 0; kind < Samples.KINDS; kind++) {
+                Member member = Samples.member(kind, random);
+                Member twice = member.mirrored().mirrored();
+                assertThat(twice.getClass()).isEqualTo(member.getClass());
+                assertThat(twice.length().mm()).isCloseTo(member.length().mm(), within(1e-9));
+                assertThat(twice.diameters()).hasSameSizeAs(member.diameters());
+                for (int i = 0; i < member.diameters().size(); i++) {
+                    Member.Diameter was = member.diameters().get(i);
+                    Member.Diameter is = twice.diameters().get(i);
+                    assertThat(is.key()).isEqualTo(was.key());
+                    assertThat(is.size()).isEqualTo(was.size());
+                    assertThat(is.place().mm()).isCloseTo(was.place().mm(), within(1e-9));
+                }
+            }
+        });
+    }
+
+    @Test
+    void every_kind_of_the_family_has_a_sample() {
+        assertThat(Samples.types()).containsExactlyInAnyOrder(Member.class.getPermittedSubclasses());
+    }
+
+    @Test
+    void what_enters_a_hole_and_what_is_left_square_are_not_turned_for_their_shape() {
+        Seeds.each(1, random -> {
+            for (int kind = 0; kind < Samples.KINDS; kind++) {
+                Member member = Samples.member(kind, random);
+                boolean stays = member instanceof Tenon || member instanceof Square;
+                assertThat(member.isShaped()).as("%s", member).isEqualTo(!stays);
+                assertThat(member.lengthInHole())
+                        .as("%s", member)
+                        .isEqualTo(member instanceof Tenon ? member.length() : Length.ZERO);
             }
         });
     }

@@ -5,12 +5,11 @@ import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
 import turnalike.outline.Section;
-import turnalike.pattern.ContractShape;
-import turnalike.pattern.FreeCurve;
 import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
 import turnalike.pattern.Placed;
-import turnalike.pattern.Tenon;
+import turnalike.pattern.Samples;
+import turnalike.units.Length;
 
 /** The solid's figures by adaptive Gauss–Legendre quadrature (Hipparchus) of the file format's formulas: the other route. */
 public final class Quadrature {
@@ -32,24 +31,15 @@ public final class Quadrature {
         for (Placed placed : run) {
             Member member = placed.member();
             Member.Ends ends = new Member.Ends(placed.number() == 1, placed.number() == run.size());
-            DoubleUnaryOperator radius = ContractShape.of(member, ends);
+            DoubleUnaryOperator radius = Samples.shape(member, ends);
             double length = member.length().mm();
-            parts.add(new Part(placed.start().mm(), length, cuts(member), radius, member.section()));
+            parts.add(new Part(
+                    placed.start().mm(),
+                    length,
+                    Samples.breaks(member).stream().map(Length::mm).toList(),
+                    radius,
+                    member.section()));
         }
-    }
-
-    /** Where a formula changes, so that each stretch is smooth inside. */
-    private static List<Double> cuts(Member member) {
-        double length = member.length().mm();
-        List<Double> cuts = new ArrayList<>(List.of(0.0, length / 2, length));
-        if (member instanceof Tenon tenon && tenon.chamfer().isPositive()) {
-            cuts.add(tenon.chamfer().mm());
-            cuts.add(length - tenon.chamfer().mm());
-        }
-        if (member instanceof FreeCurve curve) {
-            curve.points().forEach(point -> cuts.add(point.place().mm()));
-        }
-        return cuts.stream().distinct().sorted().toList();
     }
 
     /**

@@ -1,4 +1,4 @@
-package turnalike.turning;
+package turnalike.pattern;
 
 /** What a cut is made with, by the trade's plain names. */
 public enum Tool {
