@@ -2,7 +2,7 @@ package turnalike.cli;
 
 import java.util.Locale;
 import turnalike.drawing.ControlChartDrawing;
-import turnalike.job.ControlReport;
+import turnalike.job.pieces.ControlReport;
 import turnalike.sheets.ControlSheet;
 import turnalike.sheets.Paper;
 import turnalike.units.Length;

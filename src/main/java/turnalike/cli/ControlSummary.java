@@ -2,7 +2,7 @@ package turnalike.cli;
 
 import java.util.List;
 import java.util.Locale;
-import turnalike.job.ControlReport;
+import turnalike.job.pieces.ControlReport;
 import turnalike.pieces.control.ControlChart;
 import turnalike.pieces.control.Signal;
 

@@ -6,13 +6,13 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
-import turnalike.job.ControlReport;
 import turnalike.job.Job;
-import turnalike.job.MatchJson;
 import turnalike.job.Plan;
-import turnalike.job.PlanJson;
-import turnalike.job.SetMatch;
-import turnalike.job.Wanted;
+import turnalike.job.answer.MatchJson;
+import turnalike.job.answer.PlanJson;
+import turnalike.job.pieces.ControlReport;
+import turnalike.job.pieces.Wanted;
+import turnalike.job.set.SetMatch;
 import turnalike.pieces.PiecesFile;
 import turnalike.pieces.control.ChartConstants;
 

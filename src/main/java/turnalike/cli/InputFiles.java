@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import turnalike.job.Job;
+import turnalike.job.read.JobReader;
 import turnalike.pieces.Piece;
 import turnalike.pieces.PiecesFile;
 import turnalike.units.Problem;
@@ -21,7 +22,7 @@ final class InputFiles {
     private InputFiles() {}
 
     static Job job(Path path) {
-        Job.Read read = Job.parse(text(path));
+        Job.Read read = JobReader.read(text(path));
         return read.job().orElseThrow(() -> in(path, read.problems()));
     }
 

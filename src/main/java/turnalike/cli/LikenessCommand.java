@@ -11,9 +11,9 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import turnalike.job.Job;
-import turnalike.job.LikenessJson;
-import turnalike.job.LikenessReport;
-import turnalike.job.Wanted;
+import turnalike.job.answer.LikenessJson;
+import turnalike.job.pieces.LikenessReport;
+import turnalike.job.pieces.Wanted;
 import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
 

@@ -12,7 +12,7 @@ import turnalike.drawing.ShadedSpindle;
 import turnalike.drawing.Svg;
 import turnalike.job.Job;
 import turnalike.job.Plan;
-import turnalike.job.PlanJson;
+import turnalike.job.answer.PlanJson;
 import turnalike.sheets.Paper;
 import turnalike.sheets.PlanSheets;
 import turnalike.units.Length;

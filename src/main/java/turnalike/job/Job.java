@@ -53,9 +53,4 @@ public record Job(
             }
         }
     }
-
-    /** Reads the text of a job file. */
-    public static Read parse(String text) {
-        return JobReader.read(text);
-    }
 }

@@ -26,7 +26,7 @@ public record LayoutWishes(List<Length> pinned, List<Length> forbidden, Set<Inte
     }
 
     /** What the dividers have to do for these marks. */
-    DividerProblem dividers(List<Mark> marks, Tolerances tolerances, UnitSystem units) {
+    public DividerProblem dividers(List<Mark> marks, Tolerances tolerances, UnitSystem units) {
         return new DividerProblem(
                 marks.stream().map(Mark::place).toList(),
                 DividerProblem.MATCH_TOLERANCE,

@@ -22,7 +22,7 @@ public record Rocking(double inertiaGMm2, boolean ofThinRing, double periodS, An
         return RockingTest.unbalance(inertiaGMm2, periodS, amplitude, restsAtBottom);
     }
 
-    Working working() {
+    public Working working() {
         Working general = RockingTest.working();
         Moment found = unbalance();
         String figures = String.format(

@@ -22,7 +22,7 @@ public record Tolerances(Length mark, Length markLimit, Length diameter, double 
     private static final double LEAST_MASS_PCT = 1e-6;
 
     /** The limit that goes with a mark's error unless the job gives one: three steps in a row. */
-    static Length limitFor(Length mark) {
+    public static Length limitFor(Length mark) {
         return mark.times(DividerProblem.LIMIT_IN_MARK_ERRORS);
     }
 

@@ -1,6 +1,6 @@
 /**
- * One order: the job file in and out, and the {@link turnalike.job.Plan}, which is everything that follows from it. Text in, text out;
- * files belong to the layers above. Jackson is used here and nowhere lower.
+ * One order: the {@link turnalike.job.Job}, and the {@link turnalike.job.Plan}, which is everything that follows from it. The rooms within
+ * read it, match its set, judge its pieces, answer in JSON, keep it and edit it: text in, text out; files belong to the layers above.
  */
 @NullMarked
 package turnalike.job;

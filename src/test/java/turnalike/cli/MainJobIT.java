@@ -15,7 +15,7 @@ import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import turnalike.job.Job;
+import turnalike.job.read.JobReader;
 import turnalike.solid.Quadrature;
 
 /** The main job as its users run it: a process, its files and its JSON, held against the file format and against other routes. */
@@ -74,7 +74,8 @@ class MainJobIT {
     }
 
     private static void solidAgreesWithQuadrature(JsonNode plan) {
-        Quadrature by = new Quadrature(Job.parse(METRIC_JOB).job().orElseThrow().pattern());
+        Quadrature by =
+                new Quadrature(JobReader.read(METRIC_JOB).job().orElseThrow().pattern());
         JsonNode solid = plan.get("solid");
         assertThat(plan.get("length_mm").doubleValue()).isCloseTo(379.5, within(1e-9));
         assertThat(solid.get("density_kg_m3").doubleValue()).isEqualTo(700);

@@ -16,6 +16,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import turnalike.job.Job;
+import turnalike.job.read.JobReader;
 import turnalike.pattern.Member;
 import turnalike.pattern.Placed;
 import turnalike.pattern.Samples;
@@ -77,7 +78,7 @@ class PiecesCommandsTest {
 
     @Test
     void a_mended_piece_weighs_what_its_smaller_solid_weighs() throws IOException {
-        Job job = Job.parse(Files.readString(Path.of(DEMO_JOB))).job().orElseThrow();
+        Job job = JobReader.read(Files.readString(Path.of(DEMO_JOB))).job().orElseThrow();
         JsonNode mend = Ran.here("mend", DEMO_JOB, DEMO_PIECES, "--piece", "15", "--to", "142", "--json")
                 .json();
         assertThat(mend.get("mass_after_g").doubleValue()).isCloseTo(142, within(1e-6));

@@ -1,6 +1,7 @@
 package turnalike.job;
 
 import turnalike.effort.Effort;
+import turnalike.job.read.JobReader;
 
 /**
  * A small invented leg in millimetres for tests of the settings. Its marks: 0 start, 1 at 30 (tenon | bead), 2 at 40 (bead crest), 3 at
@@ -26,11 +27,11 @@ public final class InventedLeg {
     }
 
     public static Job.Read read(String moreKeys) {
-        return Job.parse(text(moreKeys, ""));
+        return JobReader.read(text(moreKeys, ""));
     }
 
     public static Plan plan(String moreKeys, String tenonKeys) {
-        Job.Read read = Job.parse(text(moreKeys, tenonKeys));
+        Job.Read read = JobReader.read(text(moreKeys, tenonKeys));
         return Plan.of(read.job().orElseThrow(() -> new AssertionError(read.problems())), Effort.unlimited());
     }
 }

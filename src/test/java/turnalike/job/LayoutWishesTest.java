@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
+import turnalike.job.answer.PlanJson;
 import turnalike.units.Problem;
 
 class LayoutWishesTest {

@@ -6,6 +6,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import org.junit.jupiter.api.Test;
+import turnalike.job.answer.PlanJson;
+import turnalike.job.read.JobReader;
 import turnalike.pattern.Warning;
 import turnalike.units.Problem;
 
@@ -45,7 +47,7 @@ class TenonFitTest {
 
     @Test
     void a_tenon_larger_than_its_hole_is_refused_and_one_far_smaller_is_told() {
-        assertThat(Job.parse(InventedLeg.text("", ", \"hole\": 19.9")).problems())
+        assertThat(JobReader.read(InventedLeg.text("", ", \"hole\": 19.9")).problems())
                 .extracting(Problem::line)
                 .containsExactly(
                         "member 1 (tenon): hole: does not take the tenon, was 19.9 mm (0.7835 in) with a tenon of 20 mm (0.7874 in);"

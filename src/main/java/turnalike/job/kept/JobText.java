@@ -3,6 +3,7 @@ package turnalike.job.kept;
 import java.util.List;
 import java.util.Optional;
 import turnalike.job.Job;
+import turnalike.job.read.JobReader;
 import turnalike.units.Problem;
 
 /** The text of a job file that can be read as a {@link Job}, kept to the letter as it was given. Two are equal when their letters are. */
@@ -24,7 +25,7 @@ public final class JobText {
 
     /** Takes what {@link Job#parse} takes and refuses what it refuses. */
     public static Read read(String text) {
-        Job.Read read = Job.parse(text);
+        Job.Read read = JobReader.read(text);
         return new Read(read.job().map(job -> new JobText(text, job)), read.problems());
     }
 

@@ -4,8 +4,8 @@ import java.util.List;
 import turnalike.drawing.CutDrawing;
 import turnalike.job.Job;
 import turnalike.job.Plan;
-import turnalike.job.Wanted;
 import turnalike.job.kept.KeptJob;
+import turnalike.job.pieces.Wanted;
 import turnalike.units.Length;
 import turnalike.web.Addressed;
 

@@ -7,10 +7,10 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import turnalike.effort.Effort;
 import turnalike.effort.Progress;
-import turnalike.job.SetMatch;
 import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
+import turnalike.job.set.SetMatch;
 import turnalike.pieces.Piece;
 
 /** One search for a set, while it runs and after. Used by several threads. */

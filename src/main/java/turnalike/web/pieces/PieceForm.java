@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import turnalike.job.Wanted;
 import turnalike.job.kept.KeptJob;
+import turnalike.job.pieces.Wanted;
 import turnalike.pieces.Column;
 
 /** The form that logs one piece. */

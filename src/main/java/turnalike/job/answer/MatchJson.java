@@ -1,0 +1,82 @@
+package turnalike.job.answer;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import turnalike.job.read.Json;
+import turnalike.job.set.LegsSet;
+import turnalike.job.set.NextPieces;
+import turnalike.job.set.RowSet;
+import turnalike.job.set.SetMatch;
+import turnalike.job.set.WheelSet;
+import turnalike.pieces.Piece;
+import turnalike.pieces.Slip;
+import turnalike.units.Mass;
+
+/** A placed set as the one JSON object that {@code match --json} prints. */
+public final class MatchJson implements SetMatch.Cases<ObjectNode> {
+    private MatchJson() {}
+
+    /**
+     * The set as JSON.
+     *
+     * @param questions figures of the pieces file that read like slips
+     */
+    public static String print(SetMatch match, List<Slip> questions) {
+        ObjectNode root = match.match(new MatchJson());
+        match.nextSet().ifPresent(next -> nextSet(root.putObject("next_set"), next));
+        ArrayNode warnings = root.putArray("warnings");
+        match.warnings().forEach(warnings::add);
+        QuestionsJson.put(root, questions);
+        PlanJson.workings(root.putArray("workings"), match.workings());
+        return Json.print(root);
+    }
+
+    @Override
+    public ObjectNode wheel(WheelSet set) {
+        return WheelJson.of(set);
+    }
+
+    @Override
+    public ObjectNode row(RowSet set) {
+        ObjectNode root = Json.object();
+        ArrayNode places = root.putArray("places");
+        List<Piece> order = set.inOrder();
+        for (int i = 0; i < order.size(); i++) {
+            ObjectNode place = places.addObject();
+            place.put("place", i + 1).put("piece", order.get(i).label());
+            order.get(i).mass().map(Mass::grams).ifPresent(grams -> place.put("mass_g", grams));
+        }
+        pieces(root.putArray("spares"), set.spares());
+        root.put("total_difference", set.placement().totalDifference());
+        root.put("at_least", set.placement().bound());
+        root.put("best_proven", set.placement().bestProven());
+        return root;
+    }
+
+    @Override
+    public ObjectNode legs(LegsSet set) {
+        ObjectNode root = Json.object();
+        ArrayNode groups = root.putArray("groups");
+        set.groups().forEach(group -> pieces(groups.addArray(), group));
+        pieces(root.putArray("spares"), set.spares());
+        root.put("total_difference", set.grouping().totalDifference());
+        root.put("best_proven", set.grouping().bestProven());
+        return root;
+    }
+
+    private static void nextSet(ObjectNode node, NextPieces next) {
+        labels(node.putArray("pieces"), next.pieces());
+        node.put("missing", next.missing());
+        node.put("aim_from_g", next.aimFrom().grams());
+        node.put("aim_to_g", next.aimTo().grams());
+    }
+
+    private static void pieces(ArrayNode node, List<Piece> pieces) {
+        labels(node, pieces.stream().map(Piece::label).toList());
+    }
+
+    static void labels(ArrayNode node, List<String> labels) {
+        labels.forEach(node::add);
+    }
+}

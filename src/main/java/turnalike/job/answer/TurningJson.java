@@ -1,0 +1,98 @@
+package turnalike.job.answer;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Optional;
+import turnalike.turning.Cut;
+import turnalike.turning.SpeedAdvice;
+import turnalike.turning.SpeedRange;
+import turnalike.turning.Stage;
+import turnalike.turning.Turning;
+import turnalike.turning.Whip;
+import turnalike.units.Speed;
+import turnalike.wood.Stiffness;
+
+/** The part of a plan that speaks of turning. What hangs on a stiffness that nobody knows is left out. */
+final class TurningJson {
+    private TurningJson() {}
+
+    static void write(ObjectNode node, Turning turning) {
+        turning.stiffness().map(Stiffness::moeMpa).ifPresent(moe -> node.put("moe_mpa", moe));
+        node.put("force_n", turning.lathe().cutting().newtons());
+        turning.whip().ifPresent(whip -> whip(node, whip));
+        speeds(node, turning);
+        ArrayNode stages = node.putArray("stages");
+        turning.stages().forEach(stage -> stage(stages.addObject(), stage));
+        ArrayNode cuts = node.putArray("cuts");
+        turning.cuts().forEach(cut -> cut(cuts.addObject(), cut));
+        ArrayNode cautions = node.putArray("cautions");
+        turning.cautions()
+                .forEach(each -> cautions.addObject().put("where", each.where()).put("what", each.what()));
+    }
+
+    private static void whip(ObjectNode node, Whip whip) {
+        node.putArray("natural_speeds_rpm")
+                .add(whip.first().rpm())
+                .add(whip.second().rpm());
+        ArrayNode sags = node.putArray("sag_mm");
+        for (Whip.Sag sag : whip.sags()) {
+            sags.addObject().put("mm", sag.place().mm()).put("sag_mm", sag.sag().mm());
+        }
+        node.put("buckling_n", whip.buckling().newtons());
+        node.put("steady_at_mm", whip.steady().mm());
+        node.put("steady_raises_first_to_rpm", whip.second().rpm());
+        node.put("elements", whip.elements());
+        node.put("halving_changes_pct", 100 * whip.halvingChange());
+    }
+
+    private static void speeds(ObjectNode node, Turning turning) {
+        SpeedAdvice speeds = turning.speeds();
+        range(node.putObject("speed_rpm"), speeds.turning(), speeds.turningSteps())
+                .put("set_by", speeds.limit().text());
+        range(node.putObject("roughing_rpm"), speeds.roughing(), speeds.roughingSteps());
+        speeds.whipLimit().map(Speed::rpm).ifPresent(rpm -> node.put("whip_limit_rpm", rpm));
+    }
+
+    private static ObjectNode range(ObjectNode node, SpeedRange range, List<Speed> steps) {
+        node.put("from", range.from().rpm());
+        node.put("to", range.to().rpm());
+        node.put("diameter_mm", range.diameter().mm());
+        node.put("from_m_s", range.from().surfaceMetresPerSecond(range.diameter()));
+        node.put("to_m_s", range.to().surfaceMetresPerSecond(range.diameter()));
+        node.put("from_ft_min", range.from().surfaceFeetPerMinute(range.diameter()));
+        node.put("to_ft_min", range.to().surfaceFeetPerMinute(range.diameter()));
+        ArrayNode list = node.putArray("lathe_steps");
+        steps.forEach(step -> list.add(step.rpm()));
+        return node;
+    }
+
+    private static void stage(ObjectNode node, Stage stage) {
+        node.put("name", stage.name());
+        node.putArray("natural_speeds_rpm")
+                .add(stage.first().rpm())
+                .add(stage.second().rpm());
+        node.put("buckling_n", stage.buckling().newtons());
+        node.put("most_sag_mm", stage.most().sag().mm());
+        node.put("most_sag_at_mm", stage.most().place().mm());
+    }
+
+    private static void cut(ObjectNode node, Cut cut) {
+        node.put("order", cut.order());
+        node.put("phase", cut.phase().text());
+        node.put("tool", cut.tool().text());
+        // No setting is null and not left out, so that every cut has the same keys.
+        node.putNull("setting_mm");
+        cut.setting().ifPresent(each -> node.put("setting_mm", each.mm()));
+        node.put("from_mm", cut.from().mm());
+        node.put("to_mm", cut.to().mm());
+        node.put("what", cut.what());
+        ArrayNode places = node.putArray("places_mm");
+        cut.places().forEach(place -> places.add(place.mm()));
+        ArrayNode members = node.putArray("members");
+        cut.members().forEach(members::add);
+        Optional.of(cut.caution()).filter(text -> !text.isEmpty()).ifPresent(text -> node.put("caution", text));
+        cut.natural().ifPresent(speed -> node.put("natural_speed_after_rpm", speed.rpm()));
+        cut.why().ifPresent(why -> node.put("why", why));
+    }
+}

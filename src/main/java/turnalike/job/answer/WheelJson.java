@@ -1,0 +1,95 @@
+package turnalike.job.answer;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import turnalike.frame.Counterweight;
+import turnalike.frame.Moment;
+import turnalike.frame.RimFit;
+import turnalike.job.read.Json;
+import turnalike.job.set.Roundness;
+import turnalike.job.set.SpeedGrade;
+import turnalike.job.set.WheelSet;
+import turnalike.match.Candidate;
+import turnalike.match.Placement;
+import turnalike.match.Seat;
+import turnalike.match.TradeOff;
+import turnalike.units.Length;
+
+/** A placed wheel as JSON. */
+final class WheelJson {
+    private WheelJson() {}
+
+    static ObjectNode of(WheelSet set) {
+        Placement placement = set.placement();
+        ObjectNode root = Json.object();
+        ArrayNode places = root.putArray("places");
+        for (Seat seat : placement.seats()) {
+            places.addObject()
+                    .put("place", seat.place())
+                    .put("angle_deg", seat.angle().degrees())
+                    .put("piece", seat.piece().label())
+                    .put("mass_g", seat.piece().mass().grams())
+                    .put("radius_mm", seat.piece().reach().mm());
+        }
+        MatchJson.labels(
+                root.putArray("spares"),
+                placement.spares().stream().map(Candidate::label).toList());
+        root.put("unbalance_g_mm", placement.unbalance().gMm());
+        root.put("heavy_at_deg", placement.unbalance().at().degrees());
+        root.put("noise_floor_g_mm", placement.noiseFloorGMm());
+        root.put("best_proven", placement.bestProven());
+        root.put("mass_spread_g", placement.massSpread().grams());
+        set.frame().counterweightRadius().ifPresent(radius -> counterweight(root, placement.unbalance(), radius));
+        set.frame().bare().rocking().ifPresent(rocking -> {
+            Moment found = rocking.unbalance();
+            root.putObject("rocking")
+                    .put("g_mm", found.gMm())
+                    .put("at_deg", found.at().degrees())
+                    .put("inertia_g_mm2", rocking.inertiaGMm2());
+        });
+        set.roundness().ifPresent(roundness -> roundness(root, roundness));
+        set.grade().ifPresent(grade -> grade(root.putObject("balance_grade"), grade));
+        return root;
+    }
+
+    private static void counterweight(ObjectNode root, Moment unbalance, Length radius) {
+        Counterweight weight = unbalance.counterweight(radius);
+        root.putObject("counterweight")
+                .put("radius_mm", weight.radius().mm())
+                .put("at_deg", weight.at().degrees())
+                .put("mass_g", weight.mass().grams())
+                .put("or_remove_at_deg", weight.removeAt().degrees());
+    }
+
+    private static void roundness(ObjectNode root, Roundness roundness) {
+        root.put("chosen_by", roundness.choseOrder() ? "roundness" : "balance");
+        RimFit fit = roundness.placed().rim();
+        ObjectNode rim = root.putObject("rim")
+                .put("run_out_mm", fit.runOut().mm())
+                .put("offset_mm", fit.offset().mm())
+                .put("offset_at_deg", fit.offsetAt().degrees())
+                .put("radius_mm", fit.radius().mm());
+        ArrayNode deepen = rim.putArray("seat_deepen_mm");
+        roundness.deepenings().forEach(each -> deepen.add(each.mm()));
+        ArrayNode curve = root.putArray("trade_off");
+        for (TradeOff.Point point : roundness.curve()) {
+            ObjectNode node = curve.addObject()
+                    .put("unbalance_g_mm", point.unbalance().gMm())
+                    .put("run_out_mm", point.rim().runOut().mm());
+            List<String> labels = roundness.labels(point);
+            MatchJson.labels(node.putArray("places"), labels);
+        }
+    }
+
+    private static void grade(ObjectNode node, SpeedGrade grade) {
+        node.put("rpm", grade.revPerMin())
+                .put("mass_g", grade.mass().grams())
+                .put("reached_mm_s", grade.reached().mmPerS());
+        ArrayNode permitted = node.putArray("permitted");
+        grade.permitted().forEach(each -> permitted
+                .addObject()
+                .put("grade_mm_s", each.grade().mmPerS())
+                .put("unbalance_g_mm", each.gMm()));
+    }
+}

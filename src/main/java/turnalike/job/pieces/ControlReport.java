@@ -1,0 +1,190 @@
+package turnalike.job.pieces;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import turnalike.job.Job;
+import turnalike.job.Tolerances;
+import turnalike.pieces.Column;
+import turnalike.pieces.Keyed;
+import turnalike.pieces.MassUnit;
+import turnalike.pieces.Piece;
+import turnalike.pieces.control.Capability;
+import turnalike.pieces.control.ChartConstants;
+import turnalike.pieces.control.ControlChart;
+import turnalike.pieces.control.Drift;
+import turnalike.pieces.control.RunRule;
+import turnalike.pieces.control.Series;
+import turnalike.units.Parsed;
+import turnalike.units.Sentence;
+import turnalike.units.UnitSystem;
+import turnalike.units.Working;
+
+/**
+ * One column of the pieces watched while the work goes on.
+ *
+ * @param series the column's values
+ * @param things what they are, as a person says it: {@code weights}, {@code diameters at the belly}
+ * @param chart their control chart
+ * @param drift what the last pieces are doing, if anything, in words
+ * @param limits the tolerance's limits in the column's unit, if a job gives them
+ */
+public record ControlReport(
+        Series series,
+        String things,
+        ControlChart chart,
+        Optional<Drifting> drift,
+        Optional<Capability.Limits> limits) {
+    /** With fewer pieces a capability says more about luck than about the work (common practice, no source). */
+    private static final int FEWEST_FOR_CAPABILITY = 5;
+
+    private static final int TELLING_SIGMAS = 2;
+
+    /** A drift and its sentence. */
+    public record Drifting(Drift drift, String words) {}
+
+    /**
+     * Charts a column.
+     *
+     * @param job gives the tolerances, units and names; without one a drift is told from two sigmas on and capability is not known
+     */
+    public static Parsed<ControlReport> of(
+            Optional<Job> job, List<Piece> pieces, String column, ChartConstants constants) {
+        return Series.of(pieces, column)
+                .fold(
+                        series -> ControlChart.of(series.points(), constants, RunRule.usual())
+                                .fold(
+                                        chart -> Parsed.of(of(job, series, chart)),
+                                        (what, mend) -> Parsed.refused(what, mend)),
+                        Parsed::refused);
+    }
+
+    private static ControlReport of(Optional<Job> job, Series series, ControlChart chart) {
+        Watched watched = new Watched(series, Column.find(series.name()), job);
+        OptionalDouble tolerance = watched.tolerance(chart.centre());
+        double telling = tolerance.isPresent() ? tolerance.getAsDouble() / 2 : TELLING_SIGMAS * chart.sigma();
+        Optional<Drifting> drift = Drift.find(chart.points(), telling)
+                .map(each -> new Drifting(each, each.words(watched.things(), watched.amount(each.change()))));
+        Optional<Capability.Limits> limits = tolerance.isPresent()
+                ? Optional.of(
+                        Capability.Limits.around(watched.target().orElse(chart.centre()), tolerance.getAsDouble()))
+                : Optional.empty();
+        return new ControlReport(series, watched.things(), chart, drift, limits);
+    }
+
+    /** Cp and Cpk with the chart's own sigma, which is the spread from piece to piece; empty without limits, spread or enough pieces. */
+    public Optional<Capability> fromPieceToPiece() {
+        return capability(chart.sigma());
+    }
+
+    /** Pp and Ppk with the deviation of all the values, drift included. */
+    public Optional<Capability> overall() {
+        return capability(chart.sample().deviation());
+    }
+
+    private Optional<Capability> capability(double deviation) {
+        boolean known = deviation > 0 && chart.points().size() >= FEWEST_FOR_CAPABILITY;
+        return known ? limits.map(each -> Capability.of(chart.centre(), deviation, each)) : Optional.empty();
+    }
+
+    /** What the values say beyond the chart's own signals: drift, and whether the work holds the tolerance. A sentence each. */
+    public List<String> findings() {
+        List<String> out = new ArrayList<>();
+        drift.ifPresent(each -> out.add(Sentence.capital(each.words()) + ": check the setting before the next piece."));
+        fromPieceToPiece().ifPresent(each -> out.add(holds(each)));
+        return out;
+    }
+
+    private String holds(Capability capability) {
+        String verdict = capability.worst() >= Capability.CAPABLE
+                ? "The work holds the tolerance with room to spare"
+                : capability.worst() >= 1
+                        ? "The work only just holds the tolerance"
+                        : "The work does not hold the tolerance; expect pieces outside it";
+        Capability.Limits between = limits.orElseThrow();
+        return String.format(
+                Locale.ROOT,
+                "%s: Cpk %.2f within %.5g to %.5g%s, Ppk %.2f over all pieces.",
+                verdict,
+                capability.worst(),
+                between.lower().orElse(Double.NEGATIVE_INFINITY),
+                between.upper().orElse(Double.POSITIVE_INFINITY),
+                series.unit().isEmpty() ? "" : " " + series.unit(),
+                overall().orElseThrow().worst());
+    }
+
+    /** How the figures were found. */
+    public List<Working> workings() {
+        Working drifting = new Working(
+                "drift",
+                "the last four pieces or more, each above (or each below) the one before, by half the tolerance or two sigmas in all;"
+                        + " six or more whatever the size",
+                Working.COMMON_PRACTICE,
+                "four pieces stand so by chance one time in twelve");
+        if (limits.isEmpty()) {
+            return List.of(chart.working(), drifting);
+        }
+        return List.of(
+                chart.working(),
+                drifting,
+                new Working(
+                        "capability",
+                        "Cp = (U − L)/6s, Cpk the nearer limit's distance from the mean over 3s; s from the moving range, for Pp and Ppk"
+                                + " from all values",
+                        "NIST/SEMATECH e-Handbook of Statistical Methods 6.1.6",
+                        "limits: the pattern's own figure ± the job's tolerance; for mass and balance the pieces' mean, the mass"
+                                + " within half of mass_pct either side, so that any two pass together"));
+    }
+
+    /** What is known of the column: its job's tolerance and name. */
+    private record Watched(Series series, Optional<Column> column, Optional<Job> job) {
+        OptionalDouble tolerance(double centre) {
+            if (job.isEmpty() || column.isEmpty()) {
+                return OptionalDouble.empty();
+            }
+            Tolerances tolerances = job.get().tolerances();
+            double figure =
+                    switch (column.get().kind()) {
+                        case MASS -> centre * tolerances.massPct() / 100 / 2;
+                        case LENGTH, BALANCE, MARK -> tolerances.mark().mm();
+                        case DIAMETER -> tolerances.diameter().mm();
+                    };
+            return figure > 0 ? OptionalDouble.of(figure) : OptionalDouble.empty();
+        }
+
+        OptionalDouble target() {
+            return job.isPresent() && column.isPresent()
+                    ? Wanted.shape(job.get()).figure(column.get())
+                    : OptionalDouble.empty();
+        }
+
+        String things() {
+            if (column.isEmpty()) {
+                return "values of " + series.name();
+            }
+            Column known = column.get();
+            String place = job.map(Wanted::names).map(names -> names.get(known)).orElse(known.format());
+            return switch (known.kind()) {
+                case MASS -> "weights";
+                case LENGTH -> "lengths";
+                case BALANCE -> "balance points";
+                case MARK -> "places of the " + place;
+                case DIAMETER -> "diameters at the " + place;
+            };
+        }
+
+        /** The size of a change in the column's own unit. */
+        String amount(double change) {
+            if (column.isEmpty()) {
+                return String.format(Locale.ROOT, "%.4g", Math.abs(change));
+            }
+            MassUnit mass = series.massUnit();
+            double inside = column.get().isMass() ? mass.mass(Math.abs(change)).grams() : change;
+            return job.map(each -> new Keyed(each.units(), mass))
+                    .orElse(new Keyed(UnitSystem.METRIC, mass))
+                    .say(column.get(), inside);
+        }
+    }
+}

@@ -1,0 +1,60 @@
+package turnalike.job.read;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import turnalike.outline.Section;
+import turnalike.pattern.Member;
+import turnalike.pattern.Pattern;
+import turnalike.pattern.Stock;
+import turnalike.units.Length;
+import turnalike.units.Problem;
+
+/** The pattern from JSON: its stock, then its members, then what only shows when both are known. */
+final class PatternReader {
+    /** Above this a slip or a machine wrote the file: nobody turns it by hand. */
+    private static final int MOST_MEMBERS = 200;
+
+    private PatternReader() {}
+
+    static Optional<Pattern> read(Fields fields, String titleOfJob) {
+        Reading reading = fields.reading();
+        String name = fields.findText("name").orElse(titleOfJob);
+        Optional<Stock> stock = fields.object("stock", "say what it is turned from: section, size and length")
+                .flatMap(PatternReader::stock);
+        Optional<List<JsonNode>> nodes = fields.list("members", "list the members from the datum end");
+        fields.refuseUnknown();
+        if (nodes.isPresent() && nodes.get().size() > MOST_MEMBERS) {
+            reading.problem(
+                    fields.at("members"),
+                    "are %d".formatted(nodes.get().size()),
+                    "use %d at most".formatted(MOST_MEMBERS));
+            return Optional.empty();
+        }
+        Length side = stock.map(Stock::size).orElse(Length.ofMm(1)); // without stock the file is refused anyway
+        List<Member> members = new ArrayList<>();
+        List<JsonNode> all = nodes.orElse(List.of());
+        for (int i = 0; i < all.size(); i++) {
+            MemberReader.read(i + 1, all.get(i), side, reading).ifPresent(members::add);
+        }
+        if (stock.isEmpty() || nodes.isEmpty() || members.size() < all.size()) {
+            return Optional.empty();
+        }
+        List<Problem> problems = Pattern.problems(stock.get(), members, fields.units());
+        problems.forEach(reading::problem);
+        return problems.isEmpty() ? Optional.of(new Pattern(name, stock.get(), members)) : Optional.empty();
+    }
+
+    private static Optional<Stock> stock(Fields fields) {
+        Optional<Section> section = fields.choice("section", "\"square\" or \"round\"", word -> switch (word) {
+            case "square" -> Optional.of(Section.SQUARE);
+            case "round" -> Optional.of(Section.ROUND);
+            default -> Optional.empty();
+        });
+        Optional<Length> size = fields.positive("size");
+        Optional<Length> length = fields.positive("length");
+        fields.refuseUnknown();
+        return section.flatMap(s -> size.flatMap(across -> length.map(along -> new Stock(s, across, along))));
+    }
+}

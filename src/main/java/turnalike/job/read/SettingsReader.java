@@ -1,0 +1,122 @@
+package turnalike.job.read;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import turnalike.job.LayoutWishes;
+import turnalike.job.Tolerances;
+import turnalike.pattern.Mark;
+import turnalike.pattern.Pattern;
+import turnalike.settings.Dividers;
+import turnalike.units.Length;
+import turnalike.units.Problem;
+
+/** The turner's choices from JSON, and whether any plan can keep them. */
+final class SettingsReader {
+    private static final int MOST_WISHES = 100;
+    private static final String LENGTHS_MEND = "give lengths like [\"3/4\", \"38 mm\"]";
+    private static final String MARKS_MEND =
+            "name marks by number, as the plan numbers them from 0 at the start end, or by label";
+
+    private SettingsReader() {}
+
+    /** @param pattern whose marks are named; when it could not be read, marks are not looked at */
+    static Optional<LayoutWishes> read(Fields fields, Optional<Pattern> pattern) {
+        int before = fields.reading().count();
+        List<Length> pinned = lengths(fields, "pin");
+        List<Length> forbidden = lengths(fields, "forbid");
+        Set<Integer> onTheStick = marks(fields, pattern);
+        boolean notched = fields.has("stick_marks")
+                && fields.choice("stick_marks", "\"lines\" or \"notches\"", word -> switch (word) {
+                            case "lines" -> Optional.of(false);
+                            case "notches" -> Optional.of(true);
+                            default -> Optional.empty();
+                        })
+                        .orElse(false);
+        fields.refuseUnknown();
+        return fields.reading().count() == before
+                ? Optional.of(new LayoutWishes(pinned, forbidden, onTheStick, notched))
+                : Optional.empty();
+    }
+
+    /** Tells each wish that contradicts another, and each mark that no plan can reach, with what would free it. */
+    static void obstacles(Pattern pattern, LayoutWishes wishes, Tolerances tolerances, Reading reading) {
+        boolean anyOpening = wishes.pinned().isEmpty() && wishes.forbidden().isEmpty();
+        if (anyOpening && tolerances.markLimit().compareTo(tolerances.mark()) >= 0) {
+            return; // each mark can be stepped from an end, so there is nothing to look for; a page reads its job at
+            // every edit
+        }
+        for (Problem problem : Dividers.obstacles(wishes.dividers(pattern.marks(), tolerances, reading.units()))) {
+            reading.problem(problem);
+        }
+    }
+
+    private static List<JsonNode> list(Fields fields, String key, String mend) {
+        List<JsonNode> nodes = fields.has(key) ? fields.list(key, mend).orElse(List.of()) : List.of();
+        if (nodes.size() > MOST_WISHES) {
+            fields.reading()
+                    .problem(
+                            fields.at(key),
+                            "has %d entries".formatted(nodes.size()),
+                            "use %d at most".formatted(MOST_WISHES));
+            return List.of();
+        }
+        return nodes;
+    }
+
+    private static List<Length> lengths(Fields fields, String key) {
+        List<Length> out = new ArrayList<>();
+        List<JsonNode> nodes = list(fields, key, LENGTHS_MEND);
+        for (int i = 0; i < nodes.size(); i++) {
+            fields.lengthAt(key + " " + (i + 1), nodes.get(i)).ifPresent(out::add);
+        }
+        return out;
+    }
+
+    private static Set<Integer> marks(Fields fields, Optional<Pattern> pattern) {
+        Set<Integer> out = new TreeSet<>();
+        List<JsonNode> nodes = list(fields, "stick", MARKS_MEND);
+        List<Mark> marks = pattern.map(Pattern::marks).orElse(List.of());
+        for (int i = 0; i < nodes.size() && !marks.isEmpty(); i++) {
+            String where = fields.at("stick " + (i + 1));
+            find(nodes.get(i), marks, where, fields.reading()).ifPresent(out::add);
+        }
+        return out;
+    }
+
+    private static Optional<Integer> find(JsonNode node, List<Mark> marks, String where, Reading reading) {
+        List<Integer> named = node.isTextual() ? labelled(node.textValue(), marks) : numbered(node, marks);
+        if (named.size() != 1) {
+            String what = named.isEmpty()
+                    ? "names no mark, was " + Fields.excerpt(node)
+                    : "names %d marks, was %s".formatted(named.size(), Fields.excerpt(node));
+            reading.problem(where, what, MARKS_MEND + "; the last is " + (marks.size() - 1));
+            return Optional.empty();
+        }
+        int mark = named.get(0);
+        if (marks.get(mark).kind() == Mark.Kind.END) {
+            reading.problem(where, "is an end of the piece, which is given", "leave it out");
+            return Optional.empty();
+        }
+        return Optional.of(mark);
+    }
+
+    private static List<Integer> labelled(String label, List<Mark> marks) {
+        List<Integer> out = new ArrayList<>();
+        for (int i = 0; i < marks.size(); i++) {
+            if (marks.get(i).label().equalsIgnoreCase(label.strip())) {
+                out.add(i);
+            }
+        }
+        return out;
+    }
+
+    private static List<Integer> numbered(JsonNode node, List<Mark> marks) {
+        double number = node.isNumber() ? node.doubleValue() : Double.NaN;
+        boolean known = number == Math.rint(number) && number >= 0 && number < marks.size();
+        return known ? List.of((int) number) : List.of();
+    }
+}

@@ -1,0 +1,132 @@
+package turnalike.job.set;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import turnalike.effort.Effort;
+import turnalike.job.Job;
+import turnalike.job.JobFrame;
+import turnalike.match.GroupMatch;
+import turnalike.match.Grouping;
+import turnalike.pieces.Likeness;
+import turnalike.pieces.Piece;
+import turnalike.units.Mass;
+import turnalike.units.Problem;
+import turnalike.units.Working;
+
+/**
+ * Pairs, fours or larger groups whose pieces look alike.
+ *
+ * @param pieces every piece there was to choose from
+ * @param grouping which stand together, by number in {@code pieces}
+ * @param nextSet what the left-over pieces are good for, if any was weighed
+ * @param warnings what to know before believing it
+ */
+public record LegsSet(List<Piece> pieces, Grouping grouping, Optional<NextPieces> nextSet, List<String> warnings)
+        implements SetMatch {
+    /** All pieces are compared with all others: more would fill the memory before they tired the search. */
+    private static final int MOST_PIECES = 2000;
+
+    public LegsSet {
+        pieces = List.copyOf(pieces);
+        warnings = List.copyOf(warnings);
+    }
+
+    static List<Problem> problems(JobFrame.InLegs frame, List<Piece> pieces) {
+        if (pieces.size() < frame.pieces()) {
+            int groups = frame.groups().orElse(1);
+            return List.of(new Problem(
+                    "pieces",
+                    "%d pieces for %d group%s of %d"
+                            .formatted(
+                                    pieces.size(),
+                                    groups,
+                                    groups == 1 ? "" : "s",
+                                    frame.legs().places()),
+                    "log %d more or ask for less".formatted(frame.pieces() - pieces.size())));
+        }
+        if (pieces.size() > MOST_PIECES) {
+            return List.of(new Problem(
+                    "pieces",
+                    "%d pieces are too many to group at once".formatted(pieces.size()),
+                    "give %d at most".formatted(MOST_PIECES)));
+        }
+        return List.of();
+    }
+
+    static LegsSet of(Job job, JobFrame.InLegs frame, List<Piece> pieces, Effort effort) {
+        Likeness likeness = Likeness.among(pieces, job.tolerances().forLikeness(), job.likeness());
+        int size = frame.legs().places();
+        Grouping grouping = GroupMatch.groups(
+                pieces.size(),
+                size,
+                frame.groups().orElse(pieces.size() / size),
+                (one, other) -> likeness.difference(pieces.get(one), pieces.get(other)),
+                effort);
+        List<Piece> left = grouping.spares().stream().map(pieces::get).toList();
+        double tolerancePct = job.tolerances().massPct();
+        return new LegsSet(
+                pieces,
+                grouping,
+                NextPieces.ofPieces(left, size, tolerancePct),
+                warnings(pieces, grouping, tolerancePct));
+    }
+
+    private static List<String> warnings(List<Piece> pieces, Grouping grouping, double tolerancePct) {
+        List<String> out = new ArrayList<>();
+        if (pieces.stream().anyMatch(piece -> piece.mass().isEmpty())) {
+            out.add("not every piece was weighed, so likeness goes by what was measured on both of two pieces");
+        }
+        for (int g = 0; g < grouping.groups().size(); g++) {
+            double[] massesG = grouping.groups().get(g).stream()
+                    .flatMap(i -> pieces.get(i).mass().stream())
+                    .mapToDouble(Mass::grams)
+                    .sorted()
+                    .toArray();
+            double sum = 0;
+            for (double each : massesG) {
+                sum += each;
+            }
+            double pct =
+                    massesG.length < 2 ? 0 : 100 * (massesG[massesG.length - 1] - massesG[0]) * massesG.length / sum;
+            if (pct > tolerancePct * (1 + 1e-12)) {
+                out.add(String.format(
+                        Locale.ROOT,
+                        "group %d: masses differ by %.2f %%, more than mass_pct allows (%s %%)",
+                        g + 1,
+                        pct,
+                        tolerancePct));
+            }
+        }
+        return out;
+    }
+
+    /** The pieces of each group. */
+    public List<List<Piece>> groups() {
+        return grouping.groups().stream()
+                .map(group -> group.stream().map(pieces::get).toList())
+                .toList();
+    }
+
+    /** The pieces left over. */
+    public List<Piece> spares() {
+        return grouping.spares().stream().map(pieces::get).toList();
+    }
+
+    @Override
+    public List<Working> workings() {
+        return List.of(new Working(
+                "total difference",
+                "Σ of the differences of any two pieces of one group",
+                Working.DERIVED,
+                grouping.bestProven()
+                        ? "no other grouping has a smaller one"
+                        : "the best found; a smaller one may exist"));
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+        return cases.legs(this);
+    }
+}

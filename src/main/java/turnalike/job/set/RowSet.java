@@ -1,0 +1,117 @@
+package turnalike.job.set;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import turnalike.effort.Effort;
+import turnalike.job.Job;
+import turnalike.job.JobFrame;
+import turnalike.job.pieces.Wanted;
+import turnalike.match.RowMatch;
+import turnalike.match.RowPlacement;
+import turnalike.match.RowProblem;
+import turnalike.pieces.Likeness;
+import turnalike.pieces.Measures;
+import turnalike.pieces.Piece;
+import turnalike.units.Mass;
+import turnalike.units.Problem;
+import turnalike.units.Working;
+
+/**
+ * A set in a row.
+ *
+ * @param pieces every piece there was to choose from
+ * @param placement which stands where, by number in {@code pieces}
+ * @param nextSet what the left-over pieces are good for, if any was weighed
+ * @param warnings what to know before believing it
+ */
+public record RowSet(List<Piece> pieces, RowPlacement placement, Optional<NextPieces> nextSet, List<String> warnings)
+        implements SetMatch {
+    public RowSet {
+        pieces = List.copyOf(pieces);
+        warnings = List.copyOf(warnings);
+    }
+
+    static List<Problem> problems(Job job, JobFrame.InRow frame, List<Piece> pieces) {
+        return problem(job, frame, pieces).problems();
+    }
+
+    static RowSet of(Job job, JobFrame.InRow frame, List<Piece> pieces, Effort effort) {
+        RowPlacement placement = turned(job, frame, pieces, RowMatch.solve(problem(job, frame, pieces), effort));
+        List<String> warnings = new ArrayList<>(placement.warnings());
+        if (!allWeighed(pieces)) {
+            warnings.add("not every piece was weighed, so the set is not held to mass_pct");
+        }
+        List<Piece> left = placement.spares().stream().map(pieces::get).toList();
+        return new RowSet(
+                pieces,
+                placement,
+                NextPieces.ofPieces(left, frame.row().places(), job.tolerances().massPct()),
+                warnings);
+    }
+
+    /**
+     * Of the two ways round, which differ in nothing else, the one with the pieces least like the pattern far from where the row is seen:
+     * each piece's unlikeness counts by how many places it stands from the far end.
+     */
+    private static RowPlacement turned(Job job, JobFrame.InRow frame, List<Piece> pieces, RowPlacement placement) {
+        Likeness likeness = Likeness.among(pieces, job.tolerances().forLikeness(), job.likeness());
+        Measures reference = Likeness.reference(Wanted.shape(job), pieces);
+        int places = placement.order().size();
+        double seenFromStart = 0;
+        double seenFromEnd = 0;
+        for (int i = 0; i < places; i++) {
+            double unlike = likeness.figure(pieces.get(placement.order().get(i)), reference)
+                    .figure();
+            seenFromStart += unlike * (places - i);
+            seenFromEnd += unlike * (i + 1);
+        }
+        boolean asIs = frame.seenFrom() == JobFrame.SeenFrom.START
+                ? seenFromStart <= seenFromEnd
+                : seenFromEnd <= seenFromStart;
+        return asIs ? placement : placement.reversed();
+    }
+
+    private static RowProblem problem(Job job, JobFrame.InRow frame, List<Piece> pieces) {
+        Likeness likeness = Likeness.among(pieces, job.tolerances().forLikeness(), job.likeness());
+        boolean weighed = allWeighed(pieces);
+        List<Mass> masses = pieces.stream()
+                .map(piece -> weighed ? piece.mass().orElseThrow() : Mass.ofGrams(1))
+                .toList();
+        return new RowProblem(
+                masses,
+                (one, other) -> likeness.difference(pieces.get(one), pieces.get(other)),
+                frame.row(),
+                job.tolerances().massPct());
+    }
+
+    private static boolean allWeighed(List<Piece> pieces) {
+        return pieces.stream().allMatch(piece -> piece.mass().isPresent());
+    }
+
+    /** The pieces in order of their places. */
+    public List<Piece> inOrder() {
+        return placement.order().stream().map(pieces::get).toList();
+    }
+
+    /** The pieces left over. */
+    public List<Piece> spares() {
+        return placement.spares().stream().map(pieces::get).toList();
+    }
+
+    @Override
+    public List<Working> workings() {
+        List<Working> out = new ArrayList<>(placement.workings());
+        out.add(new Working(
+                "which way round",
+                "of the row and its mirror image, the one with less of Σ unlikeness × places to the far end",
+                Working.COMMON_PRACTICE,
+                "the end it is seen from is the frame's seen_from, the start if it does not say"));
+        return out;
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+        return cases.row(this);
+    }
+}

@@ -1,0 +1,62 @@
+package turnalike.job.set;
+
+import java.util.List;
+import turnalike.frame.BalanceGrade;
+import turnalike.match.Placement;
+import turnalike.units.Mass;
+import turnalike.units.Working;
+
+/**
+ * The wheel's unbalance at its speed beside machine builders' balance grades; information, never an aim.
+ *
+ * @param revPerMin the speed; positive
+ * @param mass of the set alone
+ * @param reached the grade it just meets
+ * @param permitted what grades allow
+ */
+public record SpeedGrade(double revPerMin, Mass mass, BalanceGrade reached, List<Permitted> permitted) {
+    /** Farm machinery and road wheels: the coarse grades, which a shop-made wheel may be held against. */
+    private static final List<Double> GRADES_MM_PER_S = List.of(16.0, 40.0);
+
+    /** A grade cannot be none at all; an unbalance below a thousandth of a g·mm is beyond any scale. */
+    private static final double LEAST_G_MM = 1e-3;
+
+    /**
+     * What one grade allows.
+     *
+     * @param grade the grade
+     * @param gMm the permissible unbalance
+     */
+    public record Permitted(BalanceGrade grade, double gMm) {}
+
+    public SpeedGrade {
+        permitted = List.copyOf(permitted);
+    }
+
+    static SpeedGrade of(Placement placement, double revPerMin) {
+        double grams = placement.seats().stream()
+                .mapToDouble(seat -> seat.piece().mass().grams())
+                .sum();
+        Mass mass = Mass.ofGrams(grams);
+        BalanceGrade reached =
+                BalanceGrade.met(Math.max(LEAST_G_MM, placement.unbalance().gMm()), mass, revPerMin);
+        List<Permitted> permitted = GRADES_MM_PER_S.stream()
+                .map(BalanceGrade::new)
+                .map(grade -> new Permitted(grade, grade.permissibleGMm(mass, revPerMin)))
+                .toList();
+        return new SpeedGrade(revPerMin, mass, reached, permitted);
+    }
+
+    static String caution() {
+        return "the balance grade is for information: grades are made for machines, and at the speed of a hand"
+                + " their allowance is so large that it says little; a wheel far from balanced may still meet one";
+    }
+
+    static Working working() {
+        return new Working(
+                "balance grade",
+                "U = G·m / ω, ω the speed in radians per second",
+                "ISO 21940-11:2016 (formerly ISO 1940-1), formula as seen in a tooling catalogue's page on balancing",
+                "m is the set's mass alone; with hub and rim counted each grade would allow more");
+    }
+}
