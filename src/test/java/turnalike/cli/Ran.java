@@ -6,6 +6,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -52,19 +53,24 @@ record Ran(int code, String out, String err) {
         return command;
     }
 
-    /** The program as a process of its own on the packaged classes; options of Java first. */
+    /** The classes under test as they were built, with the libraries that the program has where it is used. */
+    static String classPath() {
+        String classes = Path.of(URI.create(Program.class
+                        .getProtectionDomain()
+                        .getCodeSource()
+                        .getLocation()
+                        .toString()))
+                .toString();
+        return classes + ":" + Path.of("target/lib").toAbsolutePath() + "/*";
+    }
+
+    /** The program as a process of its own on the built classes; options of Java first. */
     static List<String> command(String... arguments) {
-        Path target = Path.of("target").toAbsolutePath();
         List<String> options =
                 Stream.of(arguments).takeWhile(each -> each.startsWith("-D")).toList();
         List<String> command = java();
         command.addAll(options);
-        command.addAll(List.of(
-                "-Djava.awt.headless=true",
-                "-XX:+UseSerialGC",
-                "-cp",
-                target.resolve("classes") + ":" + target.resolve("lib") + "/*",
-                "turnalike.Main"));
+        command.addAll(List.of("-Djava.awt.headless=true", "-XX:+UseSerialGC", "-cp", classPath(), "turnalike.Main"));
         command.addAll(List.of(arguments).subList(options.size(), arguments.length));
         return command;
     }

@@ -26,13 +26,8 @@ class ServeCommandIT {
     private Path folder;
 
     private Process started(String... arguments) throws IOException {
-        Path target = Path.of("target").toAbsolutePath();
         List<String> command = Ran.java();
-        command.addAll(List.of(
-                "-XX:+UseSerialGC",
-                "-cp",
-                target.resolve("classes") + ":" + target.resolve("lib") + "/*",
-                "turnalike.Main"));
+        command.addAll(List.of("-XX:+UseSerialGC", "-cp", Ran.classPath(), "turnalike.Main"));
         command.addAll(List.of(arguments));
         ProcessBuilder builder = new ProcessBuilder(command)
                 .redirectError(folder.resolve("stderr.txt").toFile());

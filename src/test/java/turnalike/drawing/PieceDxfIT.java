@@ -1,7 +1,6 @@
 package turnalike.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -13,8 +12,8 @@ import turnalike.pattern.Pattern;
 import turnalike.units.UnitSystem;
 
 /**
- * The DXF read and audited by an independent library, ezdxf (MIT licence; Debian's python3-ezdxf), where it is installed. Without it the
- * strict reader of {@link PieceDxfTest} stands alone.
+ * The DXF read and audited by an independent library, ezdxf (MIT licence; Debian's python3-ezdxf), beside the strict reader of
+ * {@link PieceDxfTest}.
  */
 class PieceDxfIT {
     private static final String READ = """
@@ -33,7 +32,9 @@ class PieceDxfIT {
 
     @Test
     void an_independent_library_finds_no_fault_and_the_true_size() throws IOException, InterruptedException {
-        assumeTrue(run("-c", "import ezdxf").code() == 0, "python3-ezdxf is not installed");
+        assertThat(run("-c", "import ezdxf").code())
+                .as("ezdxf is not installed; on Debian: apt-get install python3-ezdxf")
+                .isZero();
         Path script = Files.writeString(folder.resolve("read.py"), READ);
         for (Pattern pattern : DrawingsTest.PATTERNS) {
             double length = pattern.length().mm();
