@@ -12,10 +12,10 @@ import java.util.Optional;
 import java.util.concurrent.Future;
 import java.util.function.Consumer;
 import turnalike.cli.Program;
-import turnalike.cli.Serving;
+import turnalike.cli.page.Serving;
 import turnalike.job.kept.JobStore;
-import turnalike.web.FirstJobs;
 import turnalike.web.Site;
+import turnalike.web.jobs.FirstJobs;
 import turnalike.web.lan.Sharing;
 
 /** The program's entrance. */

@@ -11,6 +11,24 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
+import turnalike.cli.demo.DemoCommand;
+import turnalike.cli.kit.FaultLog;
+import turnalike.cli.kit.UserError;
+import turnalike.cli.kit.WrongArguments;
+import turnalike.cli.match.MatchCommand;
+import turnalike.cli.page.ServeCommand;
+import turnalike.cli.page.Serving;
+import turnalike.cli.pieces.ControlCommand;
+import turnalike.cli.pieces.LikenessCommand;
+import turnalike.cli.pieces.MendCommand;
+import turnalike.cli.plan.PlanCommand;
+import turnalike.cli.store.CheckCommand;
+import turnalike.cli.store.GiveCommand;
+import turnalike.cli.store.HistoryCommand;
+import turnalike.cli.store.KeepCommand;
+import turnalike.cli.store.LogCommand;
+import turnalike.cli.store.RedoCommand;
+import turnalike.cli.store.UndoCommand;
 import turnalike.units.Problem;
 
 /** The command line as a whole: which commands there are, and the one place where trouble becomes a line and an exit code. */
@@ -50,7 +68,7 @@ import turnalike.units.Problem;
         mixinStandardHelpOptions = true,
         versionProvider = Program.Version.class,
         synopsisSubcommandLabel = "COMMAND")
-public final class Program implements Runnable {
+public final class Program implements Runnable, Serving.Provider {
     private static final int INPUT_TO_MEND = 2;
     private static final int FAULT_OF_OURS = 70;
 
@@ -69,12 +87,8 @@ public final class Program implements Runnable {
         this.serving = serving;
     }
 
-    /** The program that a command is part of. */
-    static Program of(CommandSpec spec) {
-        return (Program) spec.root().userObject();
-    }
-
-    Serving serving() {
+    @Override
+    public Serving serving() {
         return serving;
     }
 

@@ -15,6 +15,9 @@ import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import turnalike.cli.demo.Demo;
+import turnalike.cli.kit.PaperChoice;
+import turnalike.cli.page.Serving;
 
 /** Touches what a command touches, so that the start script can have its classes made ready once. */
 @Command(name = "warm-up", hidden = true, description = "Used by the start script.")
@@ -44,7 +47,7 @@ final class WarmUpCommand implements Runnable {
     /** The store's classes too: a log from the bench should answer at once. */
     private void keepAndLog(Path folder) {
         String store = folder.resolve("warm-up.db").toString();
-        Serving serving = Program.of(spec).serving();
+        Serving serving = Serving.of(spec);
         ByteArrayOutputStream said = new ByteArrayOutputStream();
         PrintStream out = new PrintStream(said, true, StandardCharsets.UTF_8);
         Program.run(

@@ -1,4 +1,7 @@
-/** The command line: one class per command, each thin. Words and exit codes as the design's contract gives them. */
+/**
+ * The command line: {@link turnalike.cli.Program} is all commands together; each command is one class, thin, in the room of its subject.
+ * Words and exit codes as the design's contract gives them.
+ */
 @NullMarked
 package turnalike.cli;
 

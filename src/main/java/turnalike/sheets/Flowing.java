@@ -2,7 +2,7 @@ package turnalike.sheets;
 
 import java.util.List;
 import java.util.Optional;
-import turnalike.drawing.Shape;
+import turnalike.drawing.svg.Shape;
 
 /** Something that goes down a page and, when the page is full, on to the next. */
 interface Flowing {

@@ -3,12 +3,12 @@ package turnalike.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import turnalike.drawing.Group;
-import turnalike.drawing.Lettering;
-import turnalike.drawing.SettingBars;
-import turnalike.drawing.Shape;
-import turnalike.drawing.Svg;
-import turnalike.drawing.Words;
+import turnalike.drawing.gauge.SettingBars;
+import turnalike.drawing.svg.Group;
+import turnalike.drawing.svg.Lettering;
+import turnalike.drawing.svg.Shape;
+import turnalike.drawing.svg.Svg;
+import turnalike.drawing.svg.Words;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 

@@ -3,9 +3,9 @@ package turnalike.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import turnalike.drawing.Lettering;
-import turnalike.drawing.Shape;
-import turnalike.drawing.Words;
+import turnalike.drawing.svg.Lettering;
+import turnalike.drawing.svg.Shape;
+import turnalike.drawing.svg.Words;
 
 /** Lines of running text under a heading, which breaks between lines. */
 record FlowingLines(String heading, List<String> lines, boolean continued) implements Flowing {

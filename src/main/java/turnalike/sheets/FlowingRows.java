@@ -3,11 +3,11 @@ package turnalike.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import turnalike.drawing.Group;
-import turnalike.drawing.Lettering;
-import turnalike.drawing.Shape;
-import turnalike.drawing.Table;
-import turnalike.drawing.Words;
+import turnalike.drawing.svg.Group;
+import turnalike.drawing.svg.Lettering;
+import turnalike.drawing.svg.Shape;
+import turnalike.drawing.svg.Table;
+import turnalike.drawing.svg.Words;
 
 /**
  * A headed table that breaks between rows, in one column or several side by side.

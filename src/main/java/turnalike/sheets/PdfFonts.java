@@ -7,7 +7,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
-import turnalike.drawing.Typeface;
+import turnalike.drawing.svg.Typeface;
 
 /** The shipped typefaces in one document, embedded as the letters used of them; text stays text and can be searched and copied. */
 final class PdfFonts {

@@ -5,13 +5,13 @@ import java.io.UncheckedIOException;
 import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.util.Matrix;
-import turnalike.drawing.Group;
-import turnalike.drawing.Path;
-import turnalike.drawing.Pen;
-import turnalike.drawing.Shape;
-import turnalike.drawing.Tone;
-import turnalike.drawing.Typeface;
-import turnalike.drawing.Words;
+import turnalike.drawing.svg.Group;
+import turnalike.drawing.svg.Path;
+import turnalike.drawing.svg.Pen;
+import turnalike.drawing.svg.Shape;
+import turnalike.drawing.svg.Tone;
+import turnalike.drawing.svg.Typeface;
+import turnalike.drawing.svg.Words;
 
 /**
  * Paints shapes into a page's content, every millimetre true. Straight to PDFBox rather than through an SVG library: those lay out text

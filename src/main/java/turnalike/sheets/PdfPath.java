@@ -3,7 +3,7 @@ package turnalike.sheets;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
-import turnalike.drawing.Path;
+import turnalike.drawing.svg.Path;
 
 /** Takes a path's steps into a page's content; keeps where the pen stands, which an arc needs. */
 final class PdfPath implements Path.StepCases<Boolean> {

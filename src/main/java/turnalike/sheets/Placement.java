@@ -1,7 +1,7 @@
 package turnalike.sheets;
 
 import java.util.Optional;
-import turnalike.drawing.Svg;
+import turnalike.drawing.svg.Svg;
 import turnalike.units.Length;
 
 /**

@@ -3,14 +3,14 @@ package turnalike.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import turnalike.drawing.Group;
-import turnalike.drawing.Lettering;
-import turnalike.drawing.Lines;
-import turnalike.drawing.PlacesDrawing;
-import turnalike.drawing.Shape;
-import turnalike.drawing.Svg;
-import turnalike.drawing.Table;
-import turnalike.drawing.Words;
+import turnalike.drawing.frame.PlacesDrawing;
+import turnalike.drawing.svg.Group;
+import turnalike.drawing.svg.Lettering;
+import turnalike.drawing.svg.Lines;
+import turnalike.drawing.svg.Shape;
+import turnalike.drawing.svg.Svg;
+import turnalike.drawing.svg.Table;
+import turnalike.drawing.svg.Words;
 import turnalike.units.Length;
 
 /**

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import turnalike.drawing.Svg;
+import turnalike.drawing.svg.Svg;
 
 /** One thing to print: its pages as a PDF, and the drawings in it as SVG files beside it. */
 public final class Sheet {

@@ -1,7 +1,7 @@
 package turnalike.sheets;
 
 import java.util.List;
-import turnalike.drawing.MarkingStick;
+import turnalike.drawing.gauge.MarkingStick;
 import turnalike.pattern.Pattern;
 import turnalike.units.UnitSystem;
 

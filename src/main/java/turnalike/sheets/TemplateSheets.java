@@ -2,11 +2,11 @@ package turnalike.sheets;
 
 import java.util.List;
 import java.util.Locale;
-import turnalike.drawing.Lettering;
-import turnalike.drawing.ProfileTemplate;
-import turnalike.drawing.Shape;
-import turnalike.drawing.Svg;
-import turnalike.drawing.Words;
+import turnalike.drawing.gauge.ProfileTemplate;
+import turnalike.drawing.svg.Lettering;
+import turnalike.drawing.svg.Shape;
+import turnalike.drawing.svg.Svg;
+import turnalike.drawing.svg.Words;
 import turnalike.pattern.Pattern;
 import turnalike.units.Length;
 import turnalike.units.LengthText;

@@ -1,5 +1,5 @@
 /**
- * Paper: the drawings set on pages at their true size. A sheet is made of the same {@link turnalike.drawing.Svg} that the page shows and
+ * Paper: the drawings set on pages at their true size. A sheet is made of the same {@link turnalike.drawing.svg.Svg} that the page shows and
  * that is written beside the PDF; only headings, joints and the order of things on a page are decided here. Only this package may use
  * PDFBox.
  */

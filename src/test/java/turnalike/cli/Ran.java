@@ -14,10 +14,11 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import turnalike.cli.page.Serving;
 import turnalike.job.kept.JobStore;
 
 /** What a run of the command line left: its exit code and both streams. */
-record Ran(int code, String out, String err) {
+public record Ran(int code, String out, String err) {
     /** Serving never ends by itself, so a test of it runs a process. */
     private static final Serving NO_PAGE = new Serving() {
         @Override
@@ -32,7 +33,7 @@ record Ran(int code, String out, String err) {
     };
 
     /** In this process: quick. */
-    static Ran here(String... arguments) {
+    public static Ran here(String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int code = Program.run(

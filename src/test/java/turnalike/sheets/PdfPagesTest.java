@@ -9,13 +9,13 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.junit.jupiter.api.Test;
-import turnalike.drawing.Lettering;
-import turnalike.drawing.Path;
-import turnalike.drawing.Pen;
-import turnalike.drawing.Shape;
-import turnalike.drawing.Svg;
-import turnalike.drawing.Typeface;
-import turnalike.drawing.Words;
+import turnalike.drawing.svg.Lettering;
+import turnalike.drawing.svg.Path;
+import turnalike.drawing.svg.Pen;
+import turnalike.drawing.svg.Shape;
+import turnalike.drawing.svg.Svg;
+import turnalike.drawing.svg.Typeface;
+import turnalike.drawing.svg.Words;
 import turnalike.units.Length;
 
 class PdfPagesTest {

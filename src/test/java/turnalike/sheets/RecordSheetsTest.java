@@ -6,12 +6,12 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import turnalike.drawing.Charts;
-import turnalike.drawing.Lettered;
-import turnalike.drawing.PlacesDrawing;
-import turnalike.drawing.Svg;
-import turnalike.drawing.WheelDrawing;
-import turnalike.drawing.Wheels;
+import turnalike.drawing.chart.Charts;
+import turnalike.drawing.frame.PlacesDrawing;
+import turnalike.drawing.frame.WheelDrawing;
+import turnalike.drawing.frame.Wheels;
+import turnalike.drawing.svg.Lettered;
+import turnalike.drawing.svg.Svg;
 import turnalike.pieces.control.Signal;
 import turnalike.units.Mass;
 

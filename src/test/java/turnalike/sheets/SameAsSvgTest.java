@@ -22,14 +22,14 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.Test;
-import turnalike.drawing.Group;
-import turnalike.drawing.Path;
-import turnalike.drawing.Pen;
-import turnalike.drawing.Samples;
-import turnalike.drawing.ShadedSpindle;
-import turnalike.drawing.Shape;
-import turnalike.drawing.Svg;
-import turnalike.drawing.Words;
+import turnalike.drawing.piece.Samples;
+import turnalike.drawing.piece.ShadedSpindle;
+import turnalike.drawing.svg.Group;
+import turnalike.drawing.svg.Path;
+import turnalike.drawing.svg.Pen;
+import turnalike.drawing.svg.Shape;
+import turnalike.drawing.svg.Svg;
+import turnalike.drawing.svg.Words;
 import turnalike.units.Length;
 
 /**

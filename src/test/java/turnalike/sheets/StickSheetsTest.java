@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import org.junit.jupiter.api.Test;
-import turnalike.drawing.Samples;
+import turnalike.drawing.piece.Samples;
 import turnalike.pattern.Mark;
 import turnalike.pattern.Pattern;
 import turnalike.sheets.PdfReading.Painted;

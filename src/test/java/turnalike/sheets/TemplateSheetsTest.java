@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import turnalike.drawing.Samples;
+import turnalike.drawing.piece.Samples;
 import turnalike.outline.Outline;
 import turnalike.outline.Section;
 import turnalike.pattern.Details;

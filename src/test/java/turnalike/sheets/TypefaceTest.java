@@ -11,7 +11,7 @@ import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.junit.jupiter.api.Test;
-import turnalike.drawing.Typeface;
+import turnalike.drawing.svg.Typeface;
 
 /** Our reading of the font files against FontBox's. */
 class TypefaceTest {

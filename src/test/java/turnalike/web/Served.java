@@ -17,6 +17,7 @@ import java.util.regex.Pattern;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
 import turnalike.store.StoreFile;
+import turnalike.web.jobs.FirstJobs;
 
 /** The site on a real store and a free port, and a client that asks it as a browser would. */
 public final class Served implements AutoCloseable {

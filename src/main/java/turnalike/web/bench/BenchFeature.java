@@ -22,12 +22,12 @@ import turnalike.job.kept.Step;
 import turnalike.pieces.Column;
 import turnalike.pieces.Slip;
 import turnalike.units.Problem;
-import turnalike.web.Addressed;
-import turnalike.web.Asked;
-import turnalike.web.Feature;
-import turnalike.web.Pages;
-import turnalike.web.Refusal;
 import turnalike.web.job.Plans;
+import turnalike.web.kit.Addressed;
+import turnalike.web.kit.Asked;
+import turnalike.web.kit.Feature;
+import turnalike.web.kit.Pages;
+import turnalike.web.kit.Refusal;
 
 /** The bench view of a job: its cuts one at a time, and the entry of each piece, kept once however often it is sent. */
 public final class BenchFeature implements Feature {

@@ -1,8 +1,8 @@
 package turnalike.web.bench;
 
 import java.util.Optional;
-import turnalike.drawing.CutDrawing;
-import turnalike.drawing.Svg;
+import turnalike.drawing.piece.CutDrawing;
+import turnalike.drawing.svg.Svg;
 import turnalike.job.Plan;
 import turnalike.turning.Cut;
 import turnalike.units.Length;

@@ -1,13 +1,13 @@
 package turnalike.web.bench;
 
 import java.util.List;
-import turnalike.drawing.CutDrawing;
+import turnalike.drawing.piece.CutDrawing;
 import turnalike.job.Job;
 import turnalike.job.Plan;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.pieces.Wanted;
 import turnalike.units.Length;
-import turnalike.web.Addressed;
+import turnalike.web.kit.Addressed;
 
 /** What the bench view shows of a job. */
 public record BenchView(KeptJob kept, Plan plan) {

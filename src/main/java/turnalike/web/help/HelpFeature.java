@@ -4,8 +4,8 @@ import io.javalin.config.RoutesConfig;
 import java.util.List;
 import java.util.stream.Stream;
 import turnalike.job.edit.MemberKind;
-import turnalike.web.Feature;
-import turnalike.web.Pages;
+import turnalike.web.kit.Feature;
+import turnalike.web.kit.Pages;
 
 /** The help. */
 public final class HelpFeature implements Feature {

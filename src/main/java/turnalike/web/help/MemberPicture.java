@@ -1,7 +1,7 @@
 package turnalike.web.help;
 
 import java.util.Map;
-import turnalike.drawing.ShadedSpindle;
+import turnalike.drawing.piece.ShadedSpindle;
 import turnalike.job.edit.MemberEdit;
 import turnalike.job.edit.MemberKind;
 import turnalike.job.kept.JobText;

@@ -26,11 +26,11 @@ import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.Step;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
-import turnalike.web.Addressed;
-import turnalike.web.Asked;
-import turnalike.web.Feature;
-import turnalike.web.Pages;
-import turnalike.web.Refusal;
+import turnalike.web.kit.Addressed;
+import turnalike.web.kit.Asked;
+import turnalike.web.kit.Feature;
+import turnalike.web.kit.Pages;
+import turnalike.web.kit.Refusal;
 
 /** Every edit of one job's text, with its undo and redo. */
 public final class EditFeature implements Feature {

@@ -10,11 +10,11 @@ import turnalike.job.kept.JobStore;
 import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
 import turnalike.units.Problem;
-import turnalike.web.Addressed;
-import turnalike.web.Asked;
-import turnalike.web.Feature;
-import turnalike.web.Pages;
-import turnalike.web.Refusal;
+import turnalike.web.kit.Addressed;
+import turnalike.web.kit.Asked;
+import turnalike.web.kit.Feature;
+import turnalike.web.kit.Pages;
+import turnalike.web.kit.Refusal;
 
 /** The job file itself, to be changed as text: whatever has no field of its own is written there. */
 public final class FileFeature implements Feature {

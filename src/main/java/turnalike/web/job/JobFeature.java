@@ -5,11 +5,11 @@ import io.javalin.http.Context;
 import turnalike.job.Plan;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
-import turnalike.web.Addressed;
-import turnalike.web.Attachment;
-import turnalike.web.Feature;
-import turnalike.web.Pages;
-import turnalike.web.Refusal;
+import turnalike.web.kit.Addressed;
+import turnalike.web.kit.Attachment;
+import turnalike.web.kit.Feature;
+import turnalike.web.kit.Pages;
+import turnalike.web.kit.Refusal;
 
 /** One job's page, and what of it can be looked at or carried away. */
 public final class JobFeature implements Feature {

@@ -7,9 +7,9 @@ import java.util.concurrent.CompletableFuture;
 import turnalike.job.Plan;
 import turnalike.job.kept.KeptJob;
 import turnalike.units.Length;
-import turnalike.web.Asked;
-import turnalike.web.Pages;
-import turnalike.web.Shell;
+import turnalike.web.kit.Asked;
+import turnalike.web.kit.Pages;
+import turnalike.web.kit.Shell;
 
 /** How one job's page is shown: which member is selected, how wide the drawing is, the page or its changed part. */
 final class JobShow {

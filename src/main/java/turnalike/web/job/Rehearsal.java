@@ -11,8 +11,8 @@ import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
 import turnalike.pattern.Member;
-import turnalike.web.Pages;
-import turnalike.web.Shell;
+import turnalike.web.kit.Pages;
+import turnalike.web.kit.Shell;
 
 /**
  * Edits and shows a job that nobody sees, again and again, so that Java's compilers have done their work before a person's first edit:

@@ -11,10 +11,10 @@ import turnalike.job.kept.JobStore;
 import turnalike.job.kept.JobText;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
-import turnalike.web.Asked;
-import turnalike.web.Feature;
-import turnalike.web.Pages;
-import turnalike.web.Refusal;
+import turnalike.web.kit.Asked;
+import turnalike.web.kit.Feature;
+import turnalike.web.kit.Pages;
+import turnalike.web.kit.Refusal;
 
 /** The list of jobs, a new job, the demo again, and a job brought back from a file. */
 public final class JobsFeature implements Feature {

@@ -11,12 +11,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
-import turnalike.web.Pages;
-import turnalike.web.Refusal;
+import turnalike.web.kit.Pages;
+import turnalike.web.kit.Refusal;
 
 /**
  * Who may use the page when it is shared: this machine always, another device once it is paired. It stands behind the {@link
- * turnalike.web.Gate}, which every request passes first.
+ * turnalike.web.kit.Gate}, which every request passes first.
  */
 public final class Sharing {
     static final String COOKIE = "turnalike-device";

@@ -15,13 +15,13 @@ import turnalike.sheets.Paper;
 import turnalike.sheets.SetSheets;
 import turnalike.sheets.Sheet;
 import turnalike.units.Problem;
-import turnalike.web.Addressed;
-import turnalike.web.Asked;
-import turnalike.web.Attachment;
-import turnalike.web.Feature;
-import turnalike.web.Pages;
-import turnalike.web.Papers;
-import turnalike.web.Refusal;
+import turnalike.web.kit.Addressed;
+import turnalike.web.kit.Asked;
+import turnalike.web.kit.Attachment;
+import turnalike.web.kit.Feature;
+import turnalike.web.kit.Pages;
+import turnalike.web.kit.Papers;
+import turnalike.web.kit.Refusal;
 
 /** The set chosen and placed. */
 public final class MatchFeature implements Feature {

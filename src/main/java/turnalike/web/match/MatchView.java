@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import turnalike.drawing.PlacesDrawing;
-import turnalike.drawing.RowDrawing;
-import turnalike.drawing.Svg;
-import turnalike.drawing.WheelDrawing;
+import turnalike.drawing.frame.PlacesDrawing;
+import turnalike.drawing.frame.RowDrawing;
+import turnalike.drawing.frame.WheelDrawing;
+import turnalike.drawing.svg.Svg;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.set.LegsSet;
 import turnalike.job.set.NextPieces;
@@ -20,7 +20,7 @@ import turnalike.sheets.SetSheets;
 import turnalike.units.Length;
 import turnalike.units.Problem;
 import turnalike.units.Working;
-import turnalike.web.Addressed;
+import turnalike.web.kit.Addressed;
 
 /**
  * The set as the page shows it.

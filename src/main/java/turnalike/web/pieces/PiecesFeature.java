@@ -23,13 +23,13 @@ import turnalike.pieces.Slip;
 import turnalike.sheets.ControlSheet;
 import turnalike.sheets.Paper;
 import turnalike.units.Problem;
-import turnalike.web.Addressed;
-import turnalike.web.Asked;
-import turnalike.web.Attachment;
-import turnalike.web.Feature;
-import turnalike.web.Pages;
-import turnalike.web.Papers;
-import turnalike.web.Refusal;
+import turnalike.web.kit.Addressed;
+import turnalike.web.kit.Asked;
+import turnalike.web.kit.Attachment;
+import turnalike.web.kit.Feature;
+import turnalike.web.kit.Pages;
+import turnalike.web.kit.Papers;
+import turnalike.web.kit.Refusal;
 
 /** The pieces' table and everything that adds to it. */
 public final class PiecesFeature implements Feature {

@@ -10,7 +10,7 @@ import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.stream.Stream;
-import turnalike.drawing.ControlChartDrawing;
+import turnalike.drawing.chart.ControlChartDrawing;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
 import turnalike.job.pieces.ControlReport;
@@ -29,7 +29,7 @@ import turnalike.units.LengthText;
 import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
-import turnalike.web.Addressed;
+import turnalike.web.kit.Addressed;
 
 /** The pieces as the page shows them. */
 public final class PiecesView {

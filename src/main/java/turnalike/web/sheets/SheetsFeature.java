@@ -11,12 +11,12 @@ import turnalike.job.kept.KeptJob;
 import turnalike.sheets.Paper;
 import turnalike.sheets.PlanSheets;
 import turnalike.sheets.Sheet;
-import turnalike.web.Addressed;
-import turnalike.web.Attachment;
-import turnalike.web.Feature;
-import turnalike.web.Pages;
-import turnalike.web.Refusal;
 import turnalike.web.job.Plans;
+import turnalike.web.kit.Addressed;
+import turnalike.web.kit.Attachment;
+import turnalike.web.kit.Feature;
+import turnalike.web.kit.Pages;
+import turnalike.web.kit.Refusal;
 
 /** The sheets of a plan, as PDF and SVG. A new sheet of a plan is one line here. */
 public final class SheetsFeature implements Feature {

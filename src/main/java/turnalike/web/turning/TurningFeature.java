@@ -4,10 +4,10 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
-import turnalike.web.Addressed;
-import turnalike.web.Feature;
-import turnalike.web.Pages;
 import turnalike.web.job.Plans;
+import turnalike.web.kit.Addressed;
+import turnalike.web.kit.Feature;
+import turnalike.web.kit.Pages;
 
 /** The page that says how a job's piece is turned. */
 public final class TurningFeature implements Feature {

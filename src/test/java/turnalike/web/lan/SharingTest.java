@@ -25,8 +25,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import turnalike.job.kept.JobStore;
 import turnalike.store.StoreFile;
-import turnalike.web.FirstJobs;
 import turnalike.web.Site;
+import turnalike.web.jobs.FirstJobs;
 
 /**
  * The page shared on the network. A test has one machine: 127.0.0.1 stands for the host and 127.0.0.2, from which the same machine may also

@@ -1,0 +1,59 @@
+package turnalike.cli.kit;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import turnalike.sheets.Sheet;
+
+/** A folder that results are written to. Each file is written beside its place and then moved there, so none is ever half there. */
+public final class OutputFolder {
+    private final Path folder;
+    private final List<Path> written = new ArrayList<>();
+
+    public OutputFolder(Path folder) {
+        this.folder = folder;
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException refused) {
+            throw UserError.of(
+                    folder.toString(),
+                    "cannot be made a folder (" + InputFiles.reason(refused) + ")",
+                    "choose another with --out");
+        }
+    }
+
+    public void write(String name, String text) {
+        write(name, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    public void write(Sheet sheet) {
+        sheet.files().forEach(this::write);
+    }
+
+    private void write(String name, byte[] bytes) {
+        Path target = folder.resolve(name);
+        try {
+            Path beside = Files.createTempFile(folder, "." + name, ".part");
+            try {
+                Files.write(beside, bytes);
+                Files.move(beside, target, StandardCopyOption.REPLACE_EXISTING);
+            } finally {
+                Files.deleteIfExists(beside);
+            }
+        } catch (IOException refused) {
+            throw UserError.of(
+                    target.toString(),
+                    "cannot be written (" + InputFiles.reason(refused) + ")",
+                    "choose another folder with --out");
+        }
+        written.add(target);
+    }
+
+    public List<Path> written() {
+        return List.copyOf(written);
+    }
+}

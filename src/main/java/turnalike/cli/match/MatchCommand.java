@@ -1,0 +1,132 @@
+package turnalike.cli.match;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import turnalike.cli.kit.Arguments;
+import turnalike.cli.kit.Deadline;
+import turnalike.cli.kit.InputFiles;
+import turnalike.cli.kit.OutputFolder;
+import turnalike.cli.kit.PaperChoice;
+import turnalike.cli.kit.Questions;
+import turnalike.cli.kit.Today;
+import turnalike.cli.kit.Waiter;
+import turnalike.cli.kit.Workings;
+import turnalike.cli.kit.Written;
+import turnalike.effort.Effort;
+import turnalike.job.Job;
+import turnalike.job.answer.MatchJson;
+import turnalike.job.pieces.Wanted;
+import turnalike.job.set.SetMatch;
+import turnalike.pieces.PiecesFile;
+import turnalike.pieces.Slip;
+import turnalike.sheets.Paper;
+import turnalike.sheets.SetSheets;
+import turnalike.units.Length;
+import turnalike.units.Problem;
+
+@Command(
+        name = "match",
+        description = {
+            "Chooses the set out of all pieces and places it in the job's frame, so that the wheel has no dead spot.",
+            "PIECES.csv needs the columns piece and mass_g (or mass_oz); length, balance, d1, d2 … if measured."
+        },
+        footer = {"", "Example: turnalike match wheel.job.json pieces.csv"},
+        mixinStandardHelpOptions = true)
+public final class MatchCommand implements Runnable {
+    @Parameters(index = "0", paramLabel = "JOB", description = "The job file (*.job.json), with a frame.")
+    private Path jobFile = Path.of("");
+
+    @Parameters(index = "1", paramLabel = "PIECES.csv", description = "The pieces with their weights.")
+    private Path piecesFile = Path.of("");
+
+    @Option(names = "--json", description = "Print one JSON object at full precision.")
+    private boolean json;
+
+    @Option(
+            names = "--strict",
+            description =
+                    "Place the least unbalance there is, even below what the scale can tell apart and where another order is rounder.")
+    private boolean strict;
+
+    @Option(
+            names = "--seconds",
+            paramLabel = "N",
+            defaultValue = "1",
+            description =
+                    "Stop improving after N seconds, or at Ctrl-C, unless proven sooner (default ${DEFAULT-VALUE}).")
+    private double seconds;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "Write the record of the set (PDF, SVG), its pictures and match.json into this folder.")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            description = "a4, letter or both; else letter for inches, A4 for millimetres.")
+    private Optional<PaperChoice> paper = Optional.empty();
+
+    @Option(names = "--workings", description = "Say how each figure was found, and its source.")
+    private boolean workings;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Override
+    public void run() {
+        Job job = InputFiles.job(jobFile);
+        PiecesFile.Read read = InputFiles.pieces(piecesFile, job);
+        double most = Arguments.seconds(seconds);
+        try (Waiter waiter = Waiter.at(spec.commandLine().getErr())) {
+            SetMatch match = match(job, read, piecesFile, strict, Deadline.inSeconds(most, waiter));
+            waiter.found();
+            print(job, read, match);
+        }
+    }
+
+    private void print(Job job, PiecesFile.Read read, SetMatch match) {
+        List<Slip> questions = Wanted.questions(job, read);
+        Optional<OutputFolder> folder = out.map(OutputFolder::new);
+        folder.ifPresent(each -> {
+            each.write("match.json", MatchJson.print(match, questions));
+            writeRecord(job, match, paper.orElse(PaperChoice.usual(job.units())), each);
+        });
+        PrintWriter console = spec.commandLine().getOut();
+        if (json) {
+            console.print(MatchJson.print(match, questions));
+        } else {
+            console.print(MatchSummary.text(match));
+            console.print(Questions.text(questions));
+            if (workings) {
+                console.print(Workings.text(match.workings()));
+            }
+            folder.ifPresent(each -> console.print(Written.text(each.written())));
+        }
+        console.flush();
+    }
+
+    public static void writeRecord(Job job, SetMatch match, PaperChoice paper, OutputFolder folder) {
+        SetSheets.drawings(match).forEach((name, svg) -> folder.write(name, svg.file()));
+        SetSheets.frame(job, match, Length.ofMm(240)).ifPresent(svg -> folder.write("frame.svg", svg.file()));
+        for (Paper each : paper.papers()) {
+            folder.write(SetSheets.record(job.title(), Today.text(), match, each));
+        }
+    }
+
+    public static SetMatch match(Job job, PiecesFile.Read read, Path piecesFile, boolean strict, Effort effort) {
+        List<Problem> problems = SetMatch.problems(job, read.pieces());
+        if (!problems.isEmpty()) {
+            throw InputFiles.in(piecesFile, problems);
+        }
+        return SetMatch.of(job, read.pieces(), strict, effort);
+    }
+}

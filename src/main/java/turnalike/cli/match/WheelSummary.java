@@ -1,0 +1,117 @@
+package turnalike.cli.match;
+
+import static java.lang.String.format;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import turnalike.frame.Moment;
+import turnalike.frame.RimFit;
+import turnalike.job.set.Roundness;
+import turnalike.job.set.SpeedGrade;
+import turnalike.job.set.WheelSet;
+import turnalike.match.TradeOff;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+
+/** What is known of a placed wheel beyond its balance: the bare wheel's own pull, how round the rim is, the grade at its speed. */
+final class WheelSummary {
+    /** More points of the curve than a screen has room for beside the rest are thinned out. */
+    private static final int MOST_POINTS = 5;
+
+    /** Seats that are this near to right are left alone. */
+    private static final double SEAT_MM = 0.05;
+
+    /** Takes one line of the summary. */
+    interface Line {
+        void put(String text, Object... values);
+    }
+
+    private final Line line;
+
+    WheelSummary(Line line) {
+        this.line = line;
+    }
+
+    void text(WheelSet set) {
+        set.frame().bare().rocking().ifPresent(rocking -> {
+            Moment found = rocking.unbalance();
+            line.put(
+                    "           the bare wheel pulls %.3g g mm toward %.0f degrees, by the rocking test; counted in",
+                    found.gMm(), found.at().degrees());
+        });
+        set.grade().ifPresent(this::grade);
+        set.roundness().ifPresent(this::roundness);
+    }
+
+    private void grade(SpeedGrade grade) {
+        List<String> allowed = new ArrayList<>();
+        for (SpeedGrade.Permitted each : grade.permitted()) {
+            allowed.add(
+                    format(Locale.ROOT, "G%.0f allows %.0f g mm", each.grade().mmPerS(), each.gMm()));
+        }
+        line.put(
+                "           at %s turns a minute that is balance grade G%.2g, for information; %s",
+                BigDecimal.valueOf(grade.revPerMin()).stripTrailingZeros().toPlainString(),
+                grade.reached().mmPerS(),
+                String.join(", ", allowed));
+    }
+
+    private void roundness(Roundness roundness) {
+        RimFit rim = roundness.placed().rim();
+        line.put("Round      run-out %s about the rim's best centre, as the lengths were measured", both(rim.runOut()));
+        line.put(
+                "           rim at %s from its centre, which lies %s off the axle toward %.0f degrees",
+                rim.radius().formatBoth(UnitSystem.METRIC),
+                both(rim.offset()),
+                rim.offsetAt().degrees());
+        deepenings(roundness.deepenings());
+        curve(roundness);
+        if (roundness.choseOrder()) {
+            line.put("           --strict searches below the scale's noise too");
+        }
+    }
+
+    private static String both(Length length) {
+        return length.formatFineBoth(UnitSystem.METRIC);
+    }
+
+    private void deepenings(List<Length> deepenings) {
+        List<String> seats = new ArrayList<>();
+        for (int place = 0; place < deepenings.size(); place++) {
+            double mm = deepenings.get(place).mm();
+            if (mm >= SEAT_MM) {
+                seats.add(format(Locale.ROOT, "%d by %.2f", place + 1, mm));
+            }
+        }
+        if (!seats.isEmpty()) {
+            line.put("           to bring it round and to centre, deepen seats (mm): %s", String.join(", ", seats));
+        }
+    }
+
+    private void curve(Roundness roundness) {
+        List<TradeOff.Point> curve = roundness.curve();
+        if (curve.size() < 2) {
+            return;
+        }
+        line.put("Trade-off  this set's orders, from best balanced to roundest (all with their places in --json):");
+        int shown = Math.min(MOST_POINTS, curve.size());
+        SortedSet<Integer> indices = new TreeSet<>();
+        for (int i = 0; i < shown; i++) {
+            indices.add(i * (curve.size() - 1) / (shown - 1));
+        }
+        int placed = curve.indexOf(roundness.placed());
+        if (placed >= 0) {
+            indices.add(placed);
+        }
+        for (int i : indices) {
+            TradeOff.Point point = curve.get(i);
+            line.put(
+                    "           %.3g g mm with a run-out of %s%s",
+                    point.unbalance().gMm(), both(point.rim().runOut()), i == placed ? ", as placed" : "");
+        }
+    }
+}

@@ -1,0 +1,158 @@
+package turnalike.cli.page;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalInt;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import turnalike.cli.kit.FaultLog;
+import turnalike.cli.kit.UntilStopped;
+import turnalike.cli.kit.UserError;
+import turnalike.cli.store.DataFolder;
+import turnalike.cli.store.Stores;
+import turnalike.job.kept.JobStore;
+import turnalike.store.StoreFile;
+
+@Command(
+        name = "serve",
+        description = {
+            "Serves the page: every job of the store in a browser on this machine, and on no other. Runs until you stop it (Ctrl-C);"
+                    + " each edit is on disk before the page shows it.",
+            "A store that is new begins with the invented demo beside an empty job."
+        },
+        footer = {"", "Example: turnalike serve --port 8200 --store shop.db"},
+        mixinStandardHelpOptions = true)
+public final class ServeCommand implements Runnable {
+    /** Free on most machines; when taken, and nobody asked for it, any other does. */
+    private static final int USUAL_PORT = 8617;
+
+    private static final long LONGEST_CLOSING_S = 3;
+
+    @Option(names = "--port", paramLabel = "N", description = "The port, 0 for any that is free (8617 unless given).")
+    private Optional<Integer> port = Optional.empty();
+
+    @Option(
+            names = "--store",
+            paramLabel = "FILE",
+            description = "The store (a file in your own data folder unless given).")
+    private Optional<Path> file = Optional.empty();
+
+    @Option(
+            names = "--lan",
+            description =
+                    "Also serve phones and tablets on the local network, each once it is paired with the code printed here.")
+    private boolean lan;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    /** For the bare command line: as if nothing was asked but the page, in a browser where there is one. */
+    public static void open(CommandSpec spec) {
+        ServeCommand command = new ServeCommand();
+        command.spec = spec;
+        command.serve(spec.commandLine().getOut(), Desktop::open);
+    }
+
+    @Override
+    public void run() {
+        if (port.isPresent() && (port.get() < 0 || port.get() > 65_535)) {
+            throw UserError.of("--port", "was %d".formatted(port.get()), "give a number from 0 to 65535");
+        }
+        serve(spec.commandLine().getOut(), address -> {});
+    }
+
+    private Serving serving() {
+        return Serving.of(spec);
+    }
+
+    private interface Opening {
+        void open(String address);
+    }
+
+    private void serve(PrintWriter console, Opening opening) {
+        Path store = file.orElseGet(ServeCommand::ownStore);
+        boolean isNew = !Files.exists(store);
+        // Whatever is not closed by then loses nothing: each edit was on disk before it was shown.
+        UntilStopped end = UntilStopped.hooked(LONGEST_CLOSING_S, () -> {});
+        try {
+            serve(store, isNew, end, console, opening);
+        } finally {
+            end.closed();
+        }
+    }
+
+    private void serve(Path store, boolean isNew, UntilStopped end, PrintWriter console, Opening opening) {
+        Stores.with(() -> StoreFile.openOrMake(store, Stores.clock()), jobs -> {
+            if (isNew) {
+                serving().begin(jobs);
+            }
+            try (Serving.Page site = start(jobs, store)) {
+                console.println("Turnalike is at " + site.address() + " and keeps its jobs in " + store
+                        + ". Stop it with Ctrl-C.");
+                if (lan) {
+                    site.otherAddresses().forEach(each -> console.println("On another device: " + each));
+                    console.println("What passes over the network is not encrypted: share only on one you trust.");
+                }
+                Stores.note(console, jobs.notes());
+                console.flush();
+                opening.open(site.address());
+                end.await();
+            }
+            return jobs;
+        });
+    }
+
+    private Serving.Shared shared(Path storeFile) {
+        Path devices = storeFile.resolveSibling(storeFile.getFileName() + ".devices");
+        return new Serving.Shared(devices, code -> {
+            PrintWriter console = spec.commandLine().getOut();
+            console.println(
+                    "Pairing code for the next device: %s %s".formatted(code.substring(0, 3), code.substring(3)));
+            console.flush();
+        });
+    }
+
+    private void fault(Exception fault) {
+        PrintWriter err = spec.commandLine().getErr();
+        err.println("turnalike: fault: something went wrong that is not your doing; please report it with "
+                + FaultLog.write(fault));
+        err.flush();
+    }
+
+    private Serving.Page start(JobStore jobs, Path storeFile) {
+        Optional<Serving.Shared> shared = lan ? Optional.of(shared(storeFile)) : Optional.empty();
+        OptionalInt asked = port.map(OptionalInt::of).orElse(OptionalInt.empty());
+        try {
+            return serving().open(new Serving.Reach(asked.orElse(USUAL_PORT), shared), jobs, this::fault);
+        } catch (Serving.PortTaken taken) {
+            if (asked.isPresent()) {
+                throw UserError.of(
+                        "--port",
+                        "%d cannot be opened".formatted(asked.getAsInt()),
+                        "stop what uses it, or give another");
+            }
+        }
+        try {
+            return serving().open(new Serving.Reach(0, shared), jobs, this::fault);
+        } catch (Serving.PortTaken none) {
+            throw UserError.of("network", "no port of this machine can be opened", "check what keeps programs from it");
+        }
+    }
+
+    /** Where each system keeps what belongs to one user's programs. */
+    private static Path ownStore() {
+        Path folder = DataFolder.of(
+                System.getProperty("os.name", ""), Path.of(System.getProperty("user.home", ".")), System.getenv());
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException trouble) {
+            throw UserError.of(folder.toString(), "cannot be made", "give another place with --store");
+        }
+        return folder.resolve("turnalike.db");
+    }
+}

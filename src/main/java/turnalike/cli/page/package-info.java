@@ -1,0 +1,5 @@
+/** The command that serves the page; {@link turnalike.cli.page.Serving} is the page as the command line knows it. */
+@NullMarked
+package turnalike.cli.page;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,131 @@
+package turnalike.cli.pieces;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import turnalike.cli.kit.InputFiles;
+import turnalike.cli.kit.OutputFolder;
+import turnalike.cli.kit.PaperChoice;
+import turnalike.cli.kit.Questions;
+import turnalike.cli.kit.UserError;
+import turnalike.cli.kit.Workings;
+import turnalike.cli.kit.Written;
+import turnalike.job.Job;
+import turnalike.job.answer.ControlJson;
+import turnalike.job.pieces.ControlReport;
+import turnalike.job.pieces.Wanted;
+import turnalike.pieces.PiecesFile;
+import turnalike.pieces.Slip;
+import turnalike.pieces.control.ChartConstants;
+import turnalike.units.Parsed;
+import turnalike.units.UnitSystem;
+
+@Command(
+        name = "control",
+        description = {
+            "Charts one column of the pieces in the order they were turned: centre, limits, and what looks like a change in the work.",
+            "The rules: Western Electric's four, six steadily rising or falling, and the moving range's own limit."
+        },
+        footer = {"", "Example: turnalike control pieces.csv --column mass_g --job wheel.job.json --out charts"},
+        mixinStandardHelpOptions = true)
+public final class ControlCommand implements Runnable {
+    @Parameters(paramLabel = "PIECES.csv", description = "The pieces, in the order they were turned.")
+    private Path piecesFile = Path.of("");
+
+    @Option(
+            names = "--column",
+            paramLabel = "NAME",
+            required = true,
+            description = "mass_g, mass_oz, length, balance, d1, d2, … or any column of numbers.")
+    private String column = "";
+
+    @Option(names = "--d2", paramLabel = "X", description = "Mean moving range over sigma (default 1.128, as printed).")
+    private Optional<Double> d2 = Optional.empty();
+
+    @Option(
+            names = "--d4",
+            paramLabel = "X",
+            description = "The range limit over the mean range (default 3.267, as printed).")
+    private Optional<Double> d4 = Optional.empty();
+
+    @Option(
+            names = "--job",
+            paramLabel = "JOB",
+            description = "The job file: gives lengths their unit, and judges drift and capability by its tolerances.")
+    private Optional<Path> jobFile = Optional.empty();
+
+    @Option(names = "--out", paramLabel = "DIR", description = "Write the chart (PDF, SVG) into this folder.")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            description = "a4, letter or both; else letter for a job in inches, A4 otherwise.")
+    private Optional<PaperChoice> paper = Optional.empty();
+
+    @Option(names = "--workings", description = "Say how each figure was found, and its source.")
+    private boolean workings;
+
+    @Option(names = "--json", description = "Print one JSON object at full precision, in the column's own unit.")
+    private boolean json;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Override
+    public void run() {
+        Optional<Job> job = jobFile.map(InputFiles::job);
+        // Without a job nobody knows the units of bare lengths; read as mm, they are charted as written.
+        PiecesFile.Read read = PiecesFile.parseWithoutMass(
+                InputFiles.text(piecesFile), job.map(Job::units).orElse(UnitSystem.METRIC));
+        if (!read.problems().isEmpty()) {
+            throw InputFiles.in(piecesFile, read.problems());
+        }
+        String file = String.valueOf(piecesFile.getFileName());
+        ControlReport report = accept(file + ": " + column, ControlReport.of(job, read.pieces(), column, constants()));
+        List<Slip> questions = job.map(each -> Wanted.questions(each, read)).orElse(read.slips());
+        Optional<OutputFolder> folder = out.map(OutputFolder::new);
+        folder.ifPresent(each -> write(report, job, each));
+        PrintWriter console = spec.commandLine().getOut();
+        if (json) {
+            console.print(ControlJson.print(column, report, questions));
+        } else {
+            console.print(ControlSummary.text(column, report));
+            console.print(Questions.text(questions));
+            if (workings) {
+                console.print(Workings.text(report.workings()));
+            }
+            folder.ifPresent(each -> console.print(Written.text(each.written())));
+        }
+        console.flush();
+    }
+
+    private void write(ControlReport report, Optional<Job> job, OutputFolder folder) {
+        String title = job.map(each -> each.title() + ": ").orElse("") + report.things();
+        PaperChoice choice =
+                paper.orElse(job.map(each -> PaperChoice.usual(each.units())).orElse(PaperChoice.A4));
+        ControlSheets.write(report, title, choice, folder);
+    }
+
+    private ChartConstants constants() {
+        double meanRange = d2.orElse(ChartConstants.PRINTED.d2());
+        double rangeLimit = d4.orElse(ChartConstants.PRINTED.d4());
+        if (!(meanRange > 0 && meanRange < 100) || !(rangeLimit > 0 && rangeLimit < 100)) {
+            throw UserError.of(
+                    "--d2, --d4", "were %s and %s".formatted(meanRange, rangeLimit), "give numbers between 0 and 100");
+        }
+        return new ChartConstants(meanRange, rangeLimit);
+    }
+
+    private static <T> T accept(String where, Parsed<T> parsed) {
+        return parsed.fold(value -> value, (what, mend) -> {
+            throw UserError.of(where, what, mend);
+        });
+    }
+}

@@ -1,0 +1,38 @@
+package turnalike.cli.pieces;
+
+import java.util.List;
+import java.util.Locale;
+import turnalike.job.pieces.ControlReport;
+import turnalike.pieces.control.ControlChart;
+import turnalike.pieces.control.Signal;
+
+/** A control chart in words. */
+final class ControlSummary {
+    private ControlSummary() {}
+
+    static String text(String column, ControlReport report) {
+        ControlChart chart = report.chart();
+        StringBuilder out = new StringBuilder();
+        line(
+                out,
+                "%s of %d pieces%s%n  centre  %.4f%n  limits  %.4f to %.4f%n  moving range  mean %.4f, limit %.4f",
+                column,
+                chart.points().size(),
+                chart.isTrial() ? " (too few for more than trial limits)" : "",
+                chart.centre(),
+                chart.lower(),
+                chart.upper(),
+                chart.meanMovingRange(),
+                chart.rangeUpper());
+        List<Signal> signals = chart.signals();
+        out.append(signals.isEmpty() ? "Nothing looks like a change in the work.\n" : "Look at these\n");
+        signals.forEach(signal -> line(out, "  %s", signal.words()));
+        report.findings().forEach(finding -> line(out, "Finding  %s", finding));
+        chart.memory().ifPresent(words -> line(out, "  note: %s", words));
+        return out.toString();
+    }
+
+    private static void line(StringBuilder out, String text, Object... values) {
+        out.append(String.format(Locale.ROOT, text, values)).append('\n');
+    }
+}

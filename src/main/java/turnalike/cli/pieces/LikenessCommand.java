@@ -1,0 +1,85 @@
+package turnalike.cli.pieces;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import turnalike.cli.kit.InputFiles;
+import turnalike.cli.kit.Questions;
+import turnalike.cli.kit.Workings;
+import turnalike.job.Job;
+import turnalike.job.answer.LikenessJson;
+import turnalike.job.pieces.LikenessReport;
+import turnalike.job.pieces.Wanted;
+import turnalike.pieces.PiecesFile;
+import turnalike.pieces.Slip;
+
+@Command(
+        name = "likeness",
+        description = {
+            "Says how alike the pieces are, as the eye compares them: one figure for each piece beside the pattern, what makes it unlike,"
+                    + " and the piece most like it.",
+            "A figure of 1 is one tolerance's worth of mass, 2 of diameter, 3 of length or of a mark's place, unless the job weighs them"
+                    + " otherwise."
+        },
+        footer = {"", "Example: turnalike likeness wheel.job.json pieces.csv"},
+        mixinStandardHelpOptions = true)
+public final class LikenessCommand implements Runnable {
+    @Parameters(index = "0", paramLabel = "JOB", description = "The job file (*.job.json).")
+    private Path jobFile = Path.of("");
+
+    @Parameters(index = "1", paramLabel = "PIECES.csv", description = "The pieces with what was measured on them.")
+    private Path piecesFile = Path.of("");
+
+    @Option(names = "--json", description = "Print one JSON object at full precision, with every pair.")
+    private boolean json;
+
+    @Option(names = "--workings", description = "Say how it was found, and the source.")
+    private boolean workings;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Override
+    public void run() {
+        Job job = InputFiles.job(jobFile);
+        PiecesFile.Read read = InputFiles.pieces(piecesFile, job);
+        List<Slip> questions = Wanted.questions(job, read);
+        LikenessReport report = LikenessReport.of(job, read.pieces(), read.massUnit());
+        PrintWriter console = spec.commandLine().getOut();
+        if (json) {
+            console.print(LikenessJson.print(report, questions));
+        } else {
+            console.print(text(report));
+            console.print(Questions.text(questions));
+            if (workings) {
+                console.print(Workings.text(report.workings()));
+            }
+        }
+        console.flush();
+    }
+
+    /** The least like the pattern first: that is the one to look at. */
+    static String text(LikenessReport report) {
+        StringBuilder out = new StringBuilder();
+        out.append("Unlike   the piece, and what sets it apart; the most unlike first\n");
+        for (LikenessReport.Entry entry : report.mostUnlikeFirst()) {
+            Optional<LikenessReport.Pair> twin = entry.nearest();
+            out.append(String.format(
+                    Locale.ROOT,
+                    "%7.2f  %s%s%n",
+                    entry.figure().figure(),
+                    entry.words(),
+                    twin.map(pair -> String.format(
+                                    Locale.ROOT, " (most like piece %s, %.2f)", pair.other(), pair.difference()))
+                            .orElse("")));
+        }
+        return out.toString();
+    }
+}

@@ -1,0 +1,105 @@
+package turnalike.cli.plan;
+
+import static java.lang.String.format;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import turnalike.job.Job;
+import turnalike.job.MemberWeight;
+import turnalike.job.Plan;
+import turnalike.pattern.Placed;
+import turnalike.stock.StockPlan;
+import turnalike.units.UnitSystem;
+
+/** A plan on one screen, in the job's units with the other in reach. */
+public final class PlanSummary {
+    private static final int HEAVIEST_SHOWN = 4;
+
+    private final Plan plan;
+    private final Job job;
+    private final UnitSystem units;
+    private final StringBuilder out = new StringBuilder();
+
+    private PlanSummary(Plan plan) {
+        this.plan = plan;
+        this.job = plan.job();
+        this.units = plan.job().units();
+    }
+
+    public static String text(Plan plan) {
+        PlanSummary summary = new PlanSummary(plan);
+        summary.piece();
+        summary.out.append(SettingsSummary.text(plan));
+        summary.stock();
+        summary.out.append(TurningSummary.text(plan));
+        summary.warnings();
+        return summary.out.toString();
+    }
+
+    private void line(String text, Object... values) {
+        out.append(format(Locale.ROOT, text, values)).append('\n');
+    }
+
+    private void piece() {
+        line("%s", job.title());
+        line("");
+        line(
+                "Piece      %s: %d members, %d marks",
+                job.pattern().name(),
+                job.pattern().members().size(),
+                plan.marks().size());
+        line("  length   %s", job.pattern().length().formatBoth(units));
+        line(
+                "  weight   %.1f g (%.2f oz) at %.0f kg/m3",
+                plan.solid().mass().grams(),
+                plan.solid().mass().ounces(),
+                plan.solid().density().kgPerM3());
+        line("  balance  %s from the start end", plan.solid().balance().formatBoth(units));
+        List<MemberWeight> heaviest =
+                plan.weights().stream().limit(HEAVIEST_SHOWN).toList();
+        String step = units == UnitSystem.INCH ? "1/64 in" : "0.4 mm";
+        line(
+                "  where the weight sits, per %s of diameter: %s",
+                step,
+                heaviest.stream()
+                        .map(each -> format(
+                                Locale.ROOT,
+                                "%s %.2f g",
+                                caption(each.placed()),
+                                each.perStep().grams()))
+                        .collect(Collectors.joining(", ")));
+    }
+
+    private static String caption(Placed placed) {
+        return placed.number() + " " + placed.member().title();
+    }
+
+    private void stock() {
+        StockPlan stock = plan.stock();
+        line("");
+        line(
+                "Stock      %d blanks for %d pieces (%d spare, %.1f %% sure at %.0f %% loss)",
+                stock.spares().blanks(),
+                job.count(),
+                stock.spares().spares(),
+                100 * stock.spares().chance(),
+                100 * job.lossRate());
+        line("  blank    %s", stock.finished().text(units));
+        line(
+                "  rough    %s, %.1f board feet (%.4f m3) in all",
+                stock.rough().text(units),
+                stock.timber().boardFeet(),
+                stock.timber().cubicMetres());
+        line("  octagon  mark %s in from each edge", stock.cornerCut().markIn().formatBoth(units));
+    }
+
+    private void warnings() {
+        if (plan.warnings().isEmpty()) {
+            return;
+        }
+        line("");
+        line("Unwise as drawn");
+        plan.warnings().forEach(warning -> line("  %s: %s", warning.where(), warning.what()));
+    }
+}

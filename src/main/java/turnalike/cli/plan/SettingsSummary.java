@@ -1,0 +1,194 @@
+package turnalike.cli.plan;
+
+import static java.lang.String.format;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import turnalike.job.Job;
+import turnalike.job.JobSettings;
+import turnalike.job.Plan;
+import turnalike.job.TenonFit;
+import turnalike.settings.CaliperSetting;
+import turnalike.settings.DividerPlan;
+import turnalike.settings.DividerSetting;
+import turnalike.settings.DividerStep;
+import turnalike.settings.MarkError;
+import turnalike.settings.OtherUses;
+import turnalike.settings.Wrench;
+import turnalike.units.UnitSystem;
+
+/** The settings of a plan as text: dividers, what the stick gives instead, the error of each mark, calipers. */
+final class SettingsSummary {
+    private final Plan plan;
+    private final JobSettings settings;
+    private final Job job;
+    private final UnitSystem units;
+    private final StringBuilder out = new StringBuilder();
+
+    private SettingsSummary(Plan plan) {
+        this.plan = plan;
+        this.settings = plan.settings();
+        this.job = plan.job();
+        this.units = plan.job().units();
+    }
+
+    static String text(Plan plan) {
+        SettingsSummary summary = new SettingsSummary(plan);
+        summary.dividers();
+        summary.stick();
+        summary.errors();
+        summary.calipers();
+        summary.tenons();
+        return summary.out.toString();
+    }
+
+    private void line(String text, Object... values) {
+        out.append(format(Locale.ROOT, text, values)).append('\n');
+    }
+
+    private void dividers() {
+        DividerPlan dividers = settings.dividers();
+        String fewest = dividers.fewestProven()
+                ? "no fewer will do"
+                : "fewer may do, at least %d".formatted(dividers.lowerBound());
+        line("");
+        line(
+                "Dividers   %d openings (%s); worst mark error %s",
+                dividers.settings().size(), fewest, dividers.worst().formatBoth(units));
+        for (int i = 0; i < dividers.settings().size(); i++) {
+            DividerSetting each = dividers.settings().get(i);
+            String pinned = each.pinned() ? "pinned  " : "";
+            String steps = each.steps().isEmpty() ? "serves no mark here" : steps(each);
+            line("  %-22s %s%s", each.opening().formatBoth(units), pinned, steps);
+            String uses = uses(settings.otherUses().get(i));
+            if (!uses.isEmpty()) {
+                line("  %-22s serves again: %s", "", uses);
+            }
+        }
+        line(
+                "           marks are numbered from 0 at the start end to %d at the far end;",
+                plan.marks().size() - 1);
+        line("           strike every mark of round 1 first, then round 2, then round 3");
+    }
+
+    /** {@code round 1: 0>2 17>15  round 3: 14>12}: what the opening strikes in each round. */
+    private static String steps(DividerSetting setting) {
+        StringBuilder out = new StringBuilder();
+        int round = 0;
+        for (DividerStep step : setting.steps()) {
+            if (step.round() != round) {
+                round = step.round();
+                out.append(out.length() == 0 ? "" : "  ")
+                        .append("round ")
+                        .append(round)
+                        .append(':');
+            }
+            out.append(' ').append(step.from()).append('>').append(step.to());
+        }
+        return out.toString();
+    }
+
+    /** Two or more members of that width, or one opening for dividers and calipers; one width alone is no second use. */
+    private String uses(OtherUses uses) {
+        List<String> parts = new ArrayList<>();
+        if (uses.widths().size() > 1) {
+            parts.add("width of " + members(uses.widths()));
+        }
+        for (int caliper : uses.calipers()) {
+            parts.add("calipers for " + members(settings.calipers().get(caliper).members()));
+        }
+        return String.join("; ", parts);
+    }
+
+    private String members(List<Integer> indices) {
+        return indices.stream()
+                .map(index ->
+                        (index + 1) + " " + job.pattern().members().get(index).title())
+                .collect(Collectors.joining(", "));
+    }
+
+    private void stick() {
+        List<Integer> marks = settings.dividers().listOnTheStick();
+        if (!marks.isEmpty()) {
+            line("  no dividers needed, taken from the marking stick:");
+        }
+        for (int mark : marks) {
+            line(
+                    "  %-22s mark %d, %s",
+                    plan.marks().get(mark).place().formatBoth(units),
+                    mark,
+                    plan.marks().get(mark).label());
+        }
+    }
+
+    /** Marks that collect the same error stand on one line. */
+    private void errors() {
+        Map<Integer, List<MarkError>> bySteps = new TreeMap<>();
+        for (MarkError error : settings.dividers().errors()) {
+            if (error.steps() > 0) {
+                bySteps.computeIfAbsent(error.steps(), steps -> new ArrayList<>())
+                        .add(error);
+            }
+        }
+        for (List<MarkError> alike : bySteps.values()) {
+            MarkError one = alike.get(0);
+            line(
+                    "  %d step%s: off by %s at worst, %s root-sum-square: mark%s %s",
+                    one.steps(),
+                    one.steps() == 1 ? "" : "s",
+                    one.worst().formatFine(units),
+                    one.rootSumSquare().formatFine(units),
+                    alike.size() == 1 ? "" : "s",
+                    alike.stream().map(each -> String.valueOf(each.mark())).collect(Collectors.joining(" ")));
+        }
+    }
+
+    private void calipers() {
+        line("");
+        line(
+                "Calipers   %d openings, sizing allowance %s included, within %s",
+                settings.calipers().size(),
+                job.cutting().sizing().formatBoth(units),
+                job.tolerances().diameter().formatBoth(units));
+        for (CaliperSetting each : settings.calipers()) {
+            line("  %-22s %s", each.opening().formatBoth(units), members(each.members()));
+        }
+    }
+
+    private void tenons() {
+        if (settings.tenons().isEmpty()) {
+            return;
+        }
+        line("");
+        line("Tenons     by open-end wrench: one that just drops over gives a snug fit");
+        for (TenonFit each : settings.tenons()) {
+            String given = each.holeGiven() ? "" : ", taken as the tenon's own size";
+            line(
+                    "  %-22s hole %s%s",
+                    members(List.of(each.member())), each.hole().formatBoth(units), given);
+            line("  %-22s %s", "", wrenches(each));
+        }
+        line("           %s", TenonFit.CAUTION);
+    }
+
+    private String wrenches(TenonFit tenon) {
+        if (tenon.wrenches().isEmpty()) {
+            return "no common wrench has that size: set calipers to the hole";
+        }
+        return tenon.wrenches().stream().map(this::wrench).collect(Collectors.joining(", or "));
+    }
+
+    private String wrench(Wrench wrench) {
+        return wrench.opening()
+                .map(opening -> "%s wrench, open %s to %s"
+                        .formatted(
+                                wrench.name(),
+                                opening.least().formatFine(units),
+                                opening.most().formatFine(units)))
+                .orElse(wrench.name() + " wrench, a little over nominal");
+    }
+}

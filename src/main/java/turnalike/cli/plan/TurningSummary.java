@@ -1,0 +1,122 @@
+package turnalike.cli.plan;
+
+import static java.lang.String.format;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import turnalike.job.Plan;
+import turnalike.pattern.Member;
+import turnalike.turning.Cut;
+import turnalike.turning.Phase;
+import turnalike.turning.SpeedRange;
+import turnalike.turning.Turning;
+import turnalike.turning.Whip;
+import turnalike.units.Speed;
+import turnalike.units.UnitSystem;
+
+/** How the piece is turned, in a few lines: speeds, whip, and the parts of the work. The sheet {@code cut-order} and {@code --json} have each cut. */
+final class TurningSummary {
+    private final Turning turning;
+    private final UnitSystem units;
+    private final List<Member> members;
+    private final StringBuilder out = new StringBuilder();
+
+    private TurningSummary(Plan plan) {
+        this.turning = plan.turning();
+        this.units = plan.job().units();
+        this.members = plan.job().pattern().members();
+    }
+
+    static String text(Plan plan) {
+        TurningSummary summary = new TurningSummary(plan);
+        summary.line("");
+        summary.speeds();
+        plan.turning().whip().ifPresent(summary::whip);
+        summary.cuts();
+        summary.cautions();
+        return summary.out.toString();
+    }
+
+    private void line(String text, Object... values) {
+        out.append(format(Locale.ROOT, text, values)).append('\n');
+    }
+
+    private void speeds() {
+        line(
+                "Turning    %s, set by %s",
+                range(turning.speeds().turning(), turning.speeds().turningSteps()),
+                turning.speeds().limit().text());
+        line(
+                "  rough    %s",
+                range(turning.speeds().roughing(), turning.speeds().roughingSteps()));
+    }
+
+    private static String range(SpeedRange range, List<Speed> steps) {
+        String listed = steps.isEmpty() ? "" : "; " + Speed.ofLathe(steps);
+        return format(
+                Locale.ROOT,
+                "%.0f to %.0f rpm (%s)%s",
+                range.from().rpm(),
+                range.to().rpm(),
+                range.surface(),
+                listed);
+    }
+
+    private void whip(Whip whip) {
+        line(
+                "  whip     natural speeds %.0f and %.0f rpm; %.0f N push it %s aside at %s; bows by itself at %.0f N",
+                whip.first().rpm(),
+                whip.second().rpm(),
+                whip.cutting().newtons(),
+                whip.most().sag().formatFine(units),
+                whip.most().place().formatBoth(units),
+                whip.buckling().newtons());
+        line("  steady   helps most %s from the datum", whip.steady().formatBoth(units));
+    }
+
+    /** The cuts by number, one line for each part of the work; quick parts share a line. */
+    private void cuts() {
+        Map<Integer, List<Cut>> lines = turning.cuts().stream()
+                .collect(Collectors.groupingBy(cut -> lineOf(cut.phase()), TreeMap::new, Collectors.toList()));
+        lines.values().forEach(cuts -> {
+            int first = cuts.get(0).order();
+            int last = cuts.get(cuts.size() - 1).order();
+            String numbers = first == last ? String.valueOf(first) : first + "-" + last;
+            String phases =
+                    cuts.stream().map(cut -> cut.phase().text()).distinct().collect(Collectors.joining(", "));
+            line("  %-8s %s%s", numbers, phases, told(cuts));
+        });
+    }
+
+    private static int lineOf(Phase phase) {
+        return switch (phase) {
+            case SHOULDERS, ROUND, DATUM -> 0;
+            case LAYOUT -> 1;
+            case SIZING -> 2;
+            case DETAILS -> 3;
+            case SLENDER -> 4;
+            case TENONS -> 5;
+            case SANDING, PARTING -> 6;
+        };
+    }
+
+    /** The members in the order they are cut, where that matters. */
+    private String told(List<Cut> cuts) {
+        Phase phase = cuts.get(0).phase();
+        if (phase != Phase.DETAILS && phase != Phase.SLENDER && phase != Phase.TENONS) {
+            return "";
+        }
+        return ": "
+                + cuts.stream()
+                        .flatMap(cut -> cut.members().stream())
+                        .map(index -> (index + 1) + " " + members.get(index).title())
+                        .collect(Collectors.joining(", "));
+    }
+
+    private void cautions() {
+        turning.cautions().forEach(each -> line("  Caution, %s: %s", each.where(), each.what()));
+    }
+}

@@ -1,0 +1,67 @@
+package turnalike.cli.store;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import turnalike.cli.kit.UserError;
+import turnalike.job.kept.KeptSummary;
+import turnalike.job.kept.StoreReport;
+import turnalike.job.kept.StoreTrouble;
+import turnalike.store.StoreFile;
+import turnalike.units.Problem;
+
+@Command(
+        name = "check",
+        description = {
+            "Looks through a whole store: its pages, its texts, every job step by step. Nothing is written.",
+            "Exit code 2 when anything is wrong; what can still be read is counted all the same."
+        },
+        footer = {"", "Example: turnalike check --store shop.db"},
+        mixinStandardHelpOptions = true)
+public final class CheckCommand implements Runnable {
+    @Option(names = "--store", paramLabel = "FILE", required = true, description = "The store.")
+    private Path file = Path.of("");
+
+    @Option(names = "--json", description = "Print one JSON object.")
+    private boolean json;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Override
+    public void run() {
+        StoreReport report = report();
+        PrintWriter console = spec.commandLine().getOut();
+        if (json) {
+            console.print(KeptSummary.checked(report));
+        } else {
+            console.println("%s: %s; %s and %s can be read."
+                    .formatted(
+                            file,
+                            report.sound() ? "sound" : "NOT sound",
+                            count(report.jobs(), "job"),
+                            count(report.pieces(), "piece")));
+        }
+        console.flush();
+        if (!report.sound()) {
+            throw new UserError(report.faults());
+        }
+    }
+
+    private static String count(int count, String what) {
+        return count == 1 ? "1 " + what : count + " " + what + "s";
+    }
+
+    private StoreReport report() {
+        try {
+            return StoreFile.check(file);
+        } catch (StoreTrouble trouble) {
+            List<Problem> problems = List.of(trouble.problem());
+            throw new UserError(problems);
+        }
+    }
+}

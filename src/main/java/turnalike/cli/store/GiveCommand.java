@@ -1,0 +1,71 @@
+package turnalike.cli.store;
+
+import java.io.PrintWriter;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import turnalike.cli.kit.UserError;
+import turnalike.job.kept.GivenJob;
+import turnalike.job.kept.JobId;
+import turnalike.job.kept.KeptJob;
+import turnalike.job.kept.KeptPiece;
+import turnalike.pieces.PiecesFile;
+import turnalike.store.StoreFile;
+
+@Command(
+        name = "give",
+        description = {
+            "Prints a whole kept job with its pieces and its history as one JSON object, to carry away; 'keep' takes it back unchanged.",
+            "Of a damaged store it gives what can still be read."
+        },
+        footer = {"", "Example: turnalike give 7k3m-2x9q-ht4d --store shop.db > wheel.kept.json"},
+        mixinStandardHelpOptions = true)
+public final class GiveCommand implements Runnable {
+    @Mixin
+    private KeptJobOptions from = new KeptJobOptions();
+
+    @Option(
+            names = "--pieces",
+            description = "Print only the pieces, as the CSV file that match, control and mend take.")
+    private boolean pieces;
+
+    @Option(names = "--job-file", description = "Print only the job file, as it stands.")
+    private boolean jobText;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    /** Taken so that a script may give it to every command. */
+    @Option(names = "--json", description = "Changes nothing: it is JSON in any case.")
+    void json(boolean asked) {}
+
+    @Override
+    public void run() {
+        JobId id = from.id();
+        Stores.with(() -> StoreFile.openToRead(from.file()), store -> {
+            GivenJob given = store.give(id).orElseThrow(() -> Stores.unknown(id));
+            PrintWriter console = spec.commandLine().getOut();
+            console.print(text(given));
+            console.flush();
+            if (!store.notes().isEmpty()) {
+                throw new UserError(store.notes());
+            }
+            return given;
+        });
+    }
+
+    private String text(GivenJob given) {
+        if (pieces && jobText) {
+            throw UserError.of("--pieces, --job-file", "are two files", "ask for one at a time");
+        }
+        KeptJob kept = given.kept();
+        if (pieces) {
+            return PiecesFile.format(
+                    kept.pieces().stream().map(KeptPiece::piece).toList(),
+                    kept.text().job().units());
+        }
+        return jobText ? kept.text().text() : given.format();
+    }
+}

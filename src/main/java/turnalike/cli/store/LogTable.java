@@ -1,0 +1,82 @@
+package turnalike.cli.store;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import turnalike.cli.kit.InputFiles;
+import turnalike.cli.kit.Questions;
+import turnalike.cli.kit.UserError;
+import turnalike.job.kept.Change;
+import turnalike.job.kept.Edit;
+import turnalike.job.kept.JobId;
+import turnalike.job.kept.JobStore;
+import turnalike.job.kept.KeptJob;
+import turnalike.job.kept.KeptPiece;
+import turnalike.job.kept.KeptSummary;
+import turnalike.job.kept.Step;
+import turnalike.job.pieces.Wanted;
+import turnalike.pieces.Piece;
+import turnalike.pieces.PiecesFile;
+import turnalike.pieces.Slip;
+
+/** A whole table of pieces logged at one stroke: all of it or, with anything wrong in it, none. One undo takes it back. */
+record LogTable(JobStore store, JobId id, PrintWriter console, boolean json) {
+    private static final String STANDARD_INPUT = "-";
+    private static final int MOST_BYTES = 16 << 20;
+
+    void log(String from) {
+        Path file = Path.of(from.equals(STANDARD_INPUT) ? "standard input" : from);
+        String text = from.equals(STANDARD_INPUT) ? pasted() : InputFiles.text(file);
+        List<Piece> pieces = new ArrayList<>();
+        List<Slip> questions = new ArrayList<>();
+        Step step = store.edit(id, kept -> {
+                    // Some columns may be logged today and the weights tomorrow.
+                    PiecesFile.Read read =
+                            PiecesFile.parseWithoutMass(text, kept.text().job().units());
+                    if (!read.problems().isEmpty()) {
+                        throw InputFiles.in(file, read.problems());
+                    }
+                    pieces.addAll(read.pieces());
+                    questions.addAll(Wanted.questions(kept.text().job(), read));
+                    return edit(kept, read.pieces(), file);
+                })
+                .orElseThrow(() -> Stores.unknown(id));
+        List<String> labels = InputFiles.labels(pieces);
+        if (json) {
+            console.print(KeptSummary.logged(id, step, labels, questions, store.notes()));
+        } else {
+            console.println("Kept: %d pieces of job %s.".formatted(labels.size(), id));
+            console.print(Questions.text(questions));
+            Stores.note(console, store.notes());
+        }
+        console.flush();
+    }
+
+    private static Edit edit(KeptJob kept, List<Piece> pieces, Path file) {
+        if (pieces.isEmpty()) {
+            throw UserError.of(String.valueOf(file.getFileName()), "holds no pieces", "give a line for each piece");
+        }
+        List<Change> changes = new ArrayList<>();
+        for (Piece piece : pieces) {
+            changes.add(Change.of(
+                    kept.find(piece.label()).map(before -> before.with(piece)).orElse(KeptPiece.of(piece))));
+        }
+        return new Edit("log %d pieces from a table".formatted(pieces.size()), changes);
+    }
+
+    private static String pasted() {
+        try {
+            byte[] bytes = System.in.readNBytes(MOST_BYTES + 1);
+            if (bytes.length > MOST_BYTES) {
+                throw UserError.of("standard input", "is larger than 16 MiB", "check that it is the table you mean");
+            }
+            return new String(bytes, StandardCharsets.UTF_8);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+}

@@ -1,0 +1,46 @@
+package turnalike.cli.store;
+
+import java.io.PrintWriter;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import turnalike.cli.kit.UserError;
+import turnalike.job.kept.JobId;
+import turnalike.job.kept.KeptJobs;
+import turnalike.job.kept.StoreTrouble;
+import turnalike.units.Problem;
+
+/** A store opened for one command; what is wrong with it is told like any other input. */
+public final class Stores {
+    private Stores() {}
+
+    /** A backup is dated by the day where the machine stands. */
+    public static Clock clock() {
+        return Clock.system(ZoneId.systemDefault());
+    }
+
+    public static <S extends KeptJobs, T> T with(Supplier<S> open, Function<S, T> work) {
+        try (S store = open.get()) {
+            return work.apply(store);
+        } catch (StoreTrouble trouble) {
+            throw new UserError(List.of(trouble.problem()));
+        }
+    }
+
+    static JobId id(String text) {
+        return JobId.parse(text).fold(id -> id, (what, mend) -> {
+            throw UserError.of("ID", what, mend);
+        });
+    }
+
+    static UserError unknown(JobId id) {
+        return UserError.of("ID", "no job %s is in this store".formatted(id), "check the id, and --store");
+    }
+
+    /** What went wrong beside the point: the command did its work all the same. */
+    public static void note(PrintWriter console, List<Problem> notes) {
+        notes.forEach(each -> console.println("Note: " + each.line()));
+    }
+}

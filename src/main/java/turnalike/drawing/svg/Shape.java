@@ -1,0 +1,16 @@
+package turnalike.drawing.svg;
+
+/** One thing in a picture; places are millimetres of the picture it stands in, x to the right and y down. */
+public sealed interface Shape permits Group, Path, Tone, Words {
+    <R> R match(Cases<R> cases);
+
+    interface Cases<R> {
+        R group(Group group);
+
+        R path(Path path);
+
+        R tone(Tone tone);
+
+        R words(Words words);
+    }
+}

@@ -1,0 +1,57 @@
+package turnalike.drawing.svg;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import turnalike.units.Length;
+
+/**
+ * A picture. Its own unit is the millimetre: printed at 100 % every number in it is a true size. The same picture goes on the page
+ * ({@link #inline()}), into a file ({@link #file()}) and on paper (the sheets).
+ *
+ * @param width of the paper it takes, above zero
+ * @param height of the paper it takes, above zero
+ * @param title what it shows, in words; read aloud in place of the picture
+ */
+public record Svg(Length width, Length height, String title, List<Shape> shapes) {
+    public Svg {
+        if (!width.isPositive() || !height.isPositive()) {
+            throw new IllegalArgumentException(
+                    "a picture's size must be above zero, was %s × %s mm".formatted(width.mm(), height.mm()));
+        }
+        shapes = List.copyOf(shapes);
+    }
+
+    /** As a file of its own, with its styles; the same picture gives the same text, byte for byte. */
+    public String file() {
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + open() + "<style>" + css() + "</style>\n" + body();
+    }
+
+    /** As part of a page that has {@link #css()} among its styles; as wide as the page lets it be. */
+    public String inline() {
+        return open() + body();
+    }
+
+    /** The styles every picture uses. */
+    public static String css() {
+        return Stream.concat(
+                        Stream.of(Pen.values()).map(Pen::css),
+                        Stream.of(Lettering.values()).map(Lettering::css))
+                .collect(Collectors.joining("\n", "\n", "\n"));
+    }
+
+    private String open() {
+        String w = Numbers.mm(width.mm());
+        String h = Numbers.mm(height.mm());
+        return ("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drawing\" role=\"img\" width=\"%smm\" height=\"%smm\""
+                        + " viewBox=\"0 0 %s %s\">\n<title>%s</title>\n")
+                .formatted(w, h, w, h, SvgText.escape(title));
+    }
+
+    private String body() {
+        StringBuilder out = new StringBuilder();
+        SvgText writer = new SvgText(out);
+        shapes.forEach(shape -> shape.match(writer));
+        return out.append("</svg>\n").toString();
+    }
+}

@@ -1,0 +1,96 @@
+package turnalike.drawing.svg;
+
+import java.util.List;
+
+/** Writes shapes as SVG, one element a line. */
+final class SvgText implements Shape.Cases<StringBuilder> {
+    private final StringBuilder out;
+
+    SvgText(StringBuilder out) {
+        this.out = out;
+    }
+
+    @Override
+    public StringBuilder group(Group group) {
+        out.append("<g");
+        group.attributes().forEach((name, value) -> out.append(' ')
+                .append(name)
+                .append("=\"")
+                .append(escape(value))
+                .append('"'));
+        if (group.rightMm() != 0 || group.downMm() != 0) {
+            Numbers.mm(out.append(" transform=\"translate("), group.rightMm());
+            Numbers.mm(out.append(' '), group.downMm()).append(")\"");
+        }
+        out.append(">\n");
+        group.tip().ifPresent(tip -> out.append("<title>").append(escape(tip)).append("</title>\n"));
+        group.shapes().forEach(shape -> shape.match(this));
+        return out.append("</g>\n");
+    }
+
+    @Override
+    public StringBuilder path(Path path) {
+        out.append("<path class=\"").append(path.pen().className());
+        return data(path.steps());
+    }
+
+    @Override
+    public StringBuilder tone(Tone tone) {
+        out.append("<path fill=\"").append(tone.fill());
+        return data(tone.steps());
+    }
+
+    private StringBuilder data(List<Path.Step> steps) {
+        out.append("\" d=\"");
+        steps.forEach(step -> step.svg(out));
+        return out.append("\"/>\n");
+    }
+
+    @Override
+    public StringBuilder words(Words words) {
+        String x = Numbers.mm(words.xMm());
+        String y = Numbers.mm(words.yMm());
+        out.append("<text class=\"")
+                .append(words.lettering().className())
+                .append("\" x=\"")
+                .append(x)
+                .append("\" y=\"")
+                .append(y)
+                .append('"');
+        if (words.anchor() != Words.Anchor.START) {
+            out.append(" text-anchor=\"").append(words.anchor().svg()).append('"');
+        }
+        if (words.upright()) {
+            out.append(" transform=\"rotate(-90 ")
+                    .append(x)
+                    .append(' ')
+                    .append(y)
+                    .append(")\"");
+        }
+        return out.append('>').append(escape(words.text())).append("</text>\n");
+    }
+
+    /** Text that is safe inside an element or a double-quoted attribute; what XML 1.0 cannot carry at all becomes a question mark. */
+    static String escape(String text) {
+        StringBuilder out = new StringBuilder(text.length() + 16);
+        for (int at = 0; at < text.length(); ) {
+            int letter = text.codePointAt(at);
+            at += Character.charCount(letter);
+            switch (letter) {
+                case '&' -> out.append("&amp;");
+                case '<' -> out.append("&lt;");
+                case '>' -> out.append("&gt;");
+                case '"' -> out.append("&quot;");
+                case '\'' -> out.append("&#39;");
+                case '\t', '\n', '\r' -> out.append(' ');
+                default -> out.appendCodePoint(inXml(letter) ? letter : '?');
+            }
+        }
+        return out.toString();
+    }
+
+    private static boolean inXml(int letter) {
+        boolean surrogate = letter >= 0xD800 && letter <= 0xDFFF;
+        return letter >= 0x20 && !surrogate && (letter < 0x7F || letter > 0x9F) && letter != 0xFFFE && letter != 0xFFFF;
+    }
+}

@@ -1,0 +1,103 @@
+package turnalike.web.kit;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.Map;
+import java.util.Objects;
+import java.util.TreeMap;
+import turnalike.drawing.svg.Svg;
+import turnalike.drawing.svg.Typeface;
+
+/**
+ * The files a page loads: ours by name and no others, read once. No path a browser sends ever reaches a disk or the class path, and an
+ * address carries its file's digest, so that a browser may keep it for ever.
+ */
+public final class Assets implements Feature {
+    private static final String HTMX = "/META-INF/resources/webjars/htmx.org/2.0.4/dist/htmx.min.js";
+
+    /** A file with its digest, as it is sent. */
+    private static final class Asset {
+        private final byte[] bytes;
+        private final String type;
+        private final String digest;
+
+        Asset(byte[] bytes, String type) {
+            this.bytes = bytes;
+            this.type = type;
+            this.digest = Assets.digest(bytes);
+        }
+    }
+
+    private final Map<String, Asset> assets = new TreeMap<>();
+
+    public Assets() {
+        put("page.css", "text/css; charset=utf-8");
+        put("page.js", "text/javascript; charset=utf-8");
+        put("bench.css", "text/css; charset=utf-8");
+        put("bench.js", "text/javascript; charset=utf-8");
+        put("icon.svg", "image/svg+xml");
+        assets.put("htmx.js", new Asset(resource(HTMX), "text/javascript; charset=utf-8"));
+        assets.put("drawing.css", new Asset(Svg.css().getBytes(StandardCharsets.UTF_8), "text/css; charset=utf-8"));
+        for (Typeface face : Typeface.values()) {
+            assets.put(face.file(), new Asset(bytes(face), "font/ttf"));
+        }
+    }
+
+    /** Adds a file of {@code resources/turnalike/web}. */
+    void put(String name, String type) {
+        assets.put(name, new Asset(resource("/turnalike/web/" + name), type));
+    }
+
+    /** Where the file is served. */
+    String address(String name) {
+        Asset asset = Objects.requireNonNull(assets.get(name), name);
+        return "/assets/" + name + "?" + asset.digest;
+    }
+
+    @Override
+    public void addTo(RoutesConfig routes) {
+        routes.get("/assets/{name}", this::serve);
+    }
+
+    private void serve(Context ctx) {
+        Asset asset = assets.get(ctx.pathParam("name"));
+        if (asset == null) {
+            throw Refusal.notFound("that file");
+        }
+        // A stylesheet names the fonts without their digest; they are asked for again after a day.
+        String kept = asset.digest.equals(ctx.queryString()) ? "max-age=31536000, immutable" : "max-age=86400";
+        ctx.header("Cache-Control", kept).contentType(asset.type).result(asset.bytes);
+    }
+
+    private static byte[] resource(String path) {
+        try (InputStream in = Assets.class.getResourceAsStream(path)) {
+            return Objects.requireNonNull(in, path).readAllBytes();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    private static byte[] bytes(Typeface face) {
+        try (InputStream in = face.ttf()) {
+            return in.readAllBytes();
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    private static String digest(byte[] bytes) {
+        try {
+            byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
+            return HexFormat.of().formatHex(digest, 0, 8);
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException("every Java has SHA-256", impossible);
+        }
+    }
+}

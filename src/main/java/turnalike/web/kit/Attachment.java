@@ -1,0 +1,29 @@
+package turnalike.web.kit;
+
+import io.javalin.http.Context;
+import turnalike.sheets.Sheet;
+
+/** A file that the browser keeps instead of showing it. */
+public final class Attachment {
+    private Attachment() {}
+
+    /** Answers with the file; its type as HTTP writes it. */
+    public static void send(Context ctx, String name, String type, byte[] bytes) {
+        head(ctx, name, type).result(bytes);
+    }
+
+    /** As above, of a text. */
+    public static void send(Context ctx, String name, String type, String text) {
+        head(ctx, name, type).result(text);
+    }
+
+    /** Answers with the sheet as a PDF. */
+    public static void send(Context ctx, Sheet sheet) {
+        send(ctx, sheet.name() + ".pdf", "application/pdf", sheet.pdf());
+    }
+
+    private static Context head(Context ctx, String name, String type) {
+        return ctx.header("Content-Disposition", "attachment; filename=\"" + name + "\"")
+                .contentType(type);
+    }
+}

@@ -1,0 +1,10 @@
+package turnalike.web.kit;
+
+import io.javalin.config.RoutesConfig;
+
+/** One group of pages. */
+@FunctionalInterface
+public interface Feature {
+    /** Adds the addresses it answers. */
+    void addTo(RoutesConfig routes);
+}

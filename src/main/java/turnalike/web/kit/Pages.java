@@ -1,0 +1,59 @@
+package turnalike.web.kit;
+
+import gg.jte.ContentType;
+import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import turnalike.units.Problem;
+
+/**
+ * The templates, made into pages. A template takes {@code shell} and {@code view}; it escapes whatever it prints, except pictures, which
+ * {@code drawing} has escaped already.
+ */
+public final class Pages {
+    private final TemplateEngine engine =
+            TemplateEngine.createPrecompiled(null, ContentType.Html, Pages.class.getClassLoader(), "templates");
+    private final Assets assets;
+
+    public Pages(Assets assets) {
+        this.assets = assets;
+    }
+
+    /**
+     * Answers with a template: {@code job/page.jte}. One that is a whole page wraps itself in the layout.
+     *
+     * @param view what it shows; of the type the template asks for
+     */
+    public void show(Context ctx, int status, String template, String title, Object view) {
+        answer(ctx, status, text(shell(ctx, title), template, view));
+    }
+
+    /** What goes round a page that answers this request. */
+    public Shell shell(Context ctx, String title) {
+        return new Shell(title, Gate.tokenFor(ctx), assets);
+    }
+
+    /** The page as text, to be answered with later; may be called from any thread. */
+    public String text(Shell shell, String template, Object view) {
+        StringOutput out = new StringOutput(32_768);
+        engine.render(template, Map.of("shell", shell, "view", view), out);
+        return out.toString();
+    }
+
+    public void answer(Context ctx, int status, String text) {
+        ctx.status(status).contentType("text/html; charset=utf-8").result(text);
+    }
+
+    /** What went wrong, as a page, or as a few lines when a script asked. */
+    public void problems(Context ctx, int status, List<Problem> problems) {
+        show(ctx, status, isPart(ctx) ? "problems.jte" : "refused.jte", "Not done", problems);
+    }
+
+    /** Whether a script asked, which puts the answer into a page that stands already. */
+    public static boolean isPart(Context ctx) {
+        return Optional.ofNullable(ctx.header("HX-Request")).isPresent();
+    }
+}

@@ -1,0 +1,81 @@
+package turnalike.cli.match;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import turnalike.cli.Ran;
+
+/** What the one-screen summary of a match says of roundness, legs and left-over pieces; the figures themselves are checked in {@code job}. */
+class RoundSummaryTest {
+    @TempDir
+    Path folder;
+
+    private static String job(String frame) {
+        return """
+                {"format": "turnalike-job", "version": 1, "units": "mm",
+                 "pattern": {"name": "Spoke", "stock": {"section": "square", "size": 40, "length": 160},
+                  "members": [{"kind": "tenon", "length": 20, "diameter": 16}, {"kind": "cylinder", "length": 100, "diameter": 30},
+                   {"kind": "tenon", "length": 10, "diameter": 12}]},
+                 "wood": {"density_kg_m3": 700}, "tolerances": {"mass_pct": 5, "scale_g": 1}, "frame": %s}
+                """.formatted(frame);
+    }
+
+    private static String pieces(int count) {
+        StringBuilder csv = new StringBuilder("piece,mass_g,length\n");
+        for (int i = 1; i <= count; i++) {
+            csv.append(
+                    String.format(Locale.ROOT, "%d,%.1f,%.2f%n", i, 50 + i * 37 % 11 * 0.1, 130 + i * 29 % 17 * 0.05));
+        }
+        return csv.toString();
+    }
+
+    private String summary(String frame, String csv) throws IOException {
+        Path job = Files.writeString(folder.resolve("x.job.json"), job(frame));
+        Path pieces = Files.writeString(folder.resolve("x.csv"), csv);
+        Ran ran = Ran.here("match", job.toString(), pieces.toString());
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.out()).doesNotContain("Optional", "null", "NaN");
+        return ran.out();
+    }
+
+    @Test
+    void a_wheel_tells_rim_trade_off_rocking_grade_and_next_set() throws IOException {
+        String text = summary(
+                "{\"kind\": \"wheel\", \"places\": 6, \"hub_radius\": 60, \"rpm\": 60, \"rocking\":"
+                        + " {\"period_s\": 60, \"inertia_g_mm2\": 1e7, \"rests_at_deg\": 90}}",
+                pieces(8));
+        assertThat(text)
+                .contains("the bare wheel pulls 11.2 g mm toward 90 degrees")
+                .containsPattern("Round      run-out \\d+\\.\\d\\d mm \\(0\\.\\d{3} in\\) about the rim's best centre")
+                .containsPattern("rim at 160\\.\\d mm \\(6 5/16 in\\) from its centre")
+                .containsPattern("deepen seats \\(mm\\): \\d by \\d\\.\\d\\d")
+                .contains("Trade-off  ", ", as placed")
+                .containsPattern("at 60 turns a minute that is balance grade G\\S+, for information")
+                .containsPattern("next set: keep piece \\d, \\d; turn 4 more of \\d\\d\\.\\d to \\d\\d\\.\\d g")
+                .contains("another order has less", "places the best balanced", "--strict searches below");
+        assertThat(text.lines()).hasSizeLessThan(30);
+    }
+
+    @Test
+    void legs_tell_their_groups() throws IOException {
+        String text = summary("{\"kind\": \"legs\", \"places\": 4}", pieces(9));
+        assertThat(text)
+                .contains("Set        2 groups of 4")
+                .containsPattern(
+                        "group 1: pieces 1, \\d, \\d, \\d \\(\\d\\d\\.\\d to \\d\\d\\.\\d g\\)|group 1: pieces 2")
+                .containsPattern("spare: piece \\d\n")
+                .containsPattern("next set: keep piece \\d; turn 3 more of")
+                .contains("no other grouping has less");
+    }
+
+    @Test
+    void a_row_tells_its_next_set() throws IOException {
+        assertThat(summary("{\"kind\": \"row\", \"places\": 3}", pieces(6)))
+                .containsPattern("next set: keep piece \\d, \\d, \\d; they make a set as they are");
+    }
+}
