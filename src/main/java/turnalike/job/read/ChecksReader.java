@@ -5,37 +5,37 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import turnalike.job.keys.JobKeys;
 import turnalike.job.CheckPlace;
 import turnalike.pattern.Pattern;
 import turnalike.units.Length;
 
 /** The job's check places from JSON: {@code "checks": [{"name": "upper neck", "at": "3 1/4"}]}. */
 final class ChecksReader {
-    private static final int MOST = 99;
     private static final String MEND = "write it like [{\"name\": \"upper neck\", \"at\": \"3 1/4\"}]";
 
     private ChecksReader() {}
 
     static List<CheckPlace> read(Fields job, Optional<Pattern> pattern) {
-        if (!job.has("checks")) {
+        if (!job.has(JobKeys.CHECKS)) {
             return List.of();
         }
-        List<JsonNode> nodes = job.list("checks", MEND).orElse(List.of());
-        if (nodes.size() > MOST) {
+        List<JsonNode> nodes = job.list(JobKeys.CHECKS, MEND).orElse(List.of());
+        if (nodes.size() > JobKeys.CHECKS.type().most()) {
             job.reading()
                     .problem(
                             "checks",
                             "has %d places".formatted(nodes.size()),
-                            "check %d places at most".formatted(MOST));
+                            "check %d places at most".formatted(JobKeys.CHECKS.type().most()));
         }
         List<CheckPlace> out = new ArrayList<>();
         for (int i = 0; i < nodes.size(); i++) {
             String where = "checks %d".formatted(i + 1);
             if (nodes.get(i) instanceof ObjectNode object) {
                 Fields each = new Fields(where, object, job.reading());
-                String name = each.findText("name").orElse("check place %d".formatted(i + 1));
-                Optional<Length> at = each.length("at");
-                each.refuseUnknown();
+                String name = each.findText(JobKeys.CHECK_NAME).orElse("check place %d".formatted(i + 1));
+                Optional<Length> at = each.size(JobKeys.CHECK_AT);
+                each.refuseUnknown(JobKeys.CHECKS.type().row());
                 at.filter(place -> isOn(pattern, place, each)).ifPresent(place -> out.add(new CheckPlace(name, place)));
             } else {
                 job.reading().problem(where, "is no object, was " + Fields.excerpt(nodes.get(i)), MEND);
@@ -49,7 +49,7 @@ final class ChecksReader {
         if (beyond) {
             fields.reading()
                     .problem(
-                            fields.at("at"),
+                            fields.at(JobKeys.CHECK_AT.name()),
                             "lies beyond the far end, was %s of %s"
                                     .formatted(
                                             place.formatFinestBoth(fields.units()),

@@ -7,8 +7,14 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import turnalike.job.keys.Key;
+import turnalike.job.keys.KeyType;
 import turnalike.units.Length;
 import turnalike.units.Parsed;
 import turnalike.units.UnitSystem;
@@ -60,7 +66,11 @@ final class Fields {
         return found;
     }
 
-    /** A length that must be there. */
+    boolean has(Key<?> key) {
+        return has(key.name());
+    }
+
+    /** A length that must be there, of a member whose kind says so. */
     Optional<Length> length(String key) {
         return require(key, LENGTH_MEND).flatMap(value -> asLength(at(key), value));
     }
@@ -69,13 +79,20 @@ final class Fields {
         return find(key).map(value -> asLength(at(key), value)).orElse(Optional.of(otherwise));
     }
 
-    /** A length above zero, or {@code otherwise} when the key is left out. */
-    Optional<Length> positiveOr(String key, Length otherwise) {
-        return lengthOr(key, otherwise).filter(length -> length.isPositive() || tell(key, "must be above zero"));
+    /** The length; when it is left out, what counts then, if anything always does. */
+    Optional<Length> size(Key<KeyType.Size> key) {
+        if (!has(key) && !key.isNeeded()) {
+            return key.type().otherwise();
+        }
+        return needed(key);
     }
 
-    Optional<Length> positive(String key) {
-        return length(key).filter(length -> length.isPositive() || tell(key, "must be above zero"));
+    /** The length of a key that must be there because of another key. */
+    Optional<Length> needed(Key<KeyType.Size> key) {
+        return length(key.name())
+                .filter(length -> length.isPositive()
+                        || !key.type().aboveZero()
+                        || tell(key.name(), "must be above zero"));
     }
 
     private boolean tell(String key, String what) {
@@ -112,47 +129,90 @@ final class Fields {
         });
     }
 
-    /** A number in a range, or {@code otherwise} when the key is left out. */
-    Optional<Double> numberOr(String key, double otherwise, double least, double most) {
-        return has(key) ? number(key, least, most) : Optional.of(otherwise);
+    /** The number; when it is left out, what counts then, if anything always does. */
+    Optional<Double> number(Key<KeyType.Number> key) {
+        if (!has(key) && !key.isNeeded()) {
+            OptionalDouble otherwise = key.type().otherwise();
+            return otherwise.isPresent() ? Optional.of(otherwise.getAsDouble()) : Optional.empty();
+        }
+        return number(key.name(), key.type());
     }
 
-    Optional<Double> number(String key, double least, double most) {
-        String mend = "give a number from %s to %s".formatted(plain(least), plain(most));
+    /** The number under a name of the user's own. */
+    Optional<Double> number(String key, KeyType.Number range) {
+        String mend = "give a number from %s to %s".formatted(plain(range.least()), plain(range.most()));
         return require(key, mend).flatMap(value -> {
-            double number = value.isNumber() ? value.doubleValue() : Double.NaN;
-            if (number >= least && number <= most) {
-                return Optional.of(number);
+            if (isIn(range, value)) {
+                return Optional.of(value.doubleValue());
             }
             reading.problem(at(key), "was " + excerpt(value), mend);
             return Optional.empty();
         });
     }
 
-    Optional<Integer> wholeNumber(String key, int least, int most) {
+    /** Whether the value is a number in that range. */
+    static boolean isIn(KeyType.Number range, JsonNode value) {
+        double number = value.isNumber() ? value.doubleValue() : Double.NaN;
+        return number >= range.least() && number <= range.most();
+    }
+
+    /** The whole number; when it is left out, what counts then, if anything always does. */
+    Optional<Integer> whole(Key<KeyType.Whole> key) {
+        int least = key.type().least();
+        int most = key.type().most();
+        if (!has(key) && !key.isNeeded()) {
+            OptionalInt otherwise = key.type().otherwise();
+            return otherwise.isPresent() ? Optional.of(otherwise.getAsInt()) : Optional.empty();
+        }
         String mend = least == most ? "use " + least : "give a whole number from %d to %d".formatted(least, most);
-        return require(key, mend).flatMap(value -> {
+        return require(key.name(), mend).flatMap(value -> {
             double number = value.isNumber() ? value.doubleValue() : Double.NaN;
             if (number >= least && number <= most && number == Math.rint(number)) {
                 return Optional.of((int) number);
             }
-            reading.problem(at(key), "was " + excerpt(value), mend);
+            reading.problem(at(key.name()), "was " + excerpt(value), mend);
             return Optional.empty();
         });
     }
 
-    private static String plain(double number) {
+    static String plain(double number) {
         return number == Math.rint(number) && Math.abs(number) < 1e15
                 ? String.valueOf((long) number)
                 : String.valueOf(number);
     }
 
-    Optional<String> text(String key, String mend) {
+    private Optional<String> text(String key, String mend) {
         return require(key, mend).flatMap(value -> asText(key, value));
+    }
+
+    Optional<String> findText(Key<KeyType.Text> key) {
+        return findText(key.name());
     }
 
     Optional<String> findText(String key) {
         return find(key).flatMap(value -> asText(key, value));
+    }
+
+    /** The one word that can stand there, if it does. */
+    Optional<String> only(Key<KeyType.Word> key, String missing, String mend) {
+        String word = key.type().words().get(0);
+        return text(key.name(), missing).filter(given -> {
+            if (!given.equals(word)) {
+                reading.problem(at(key.name()), "was '%s'".formatted(given), mend);
+            }
+            return given.equals(word);
+        });
+    }
+
+    /** One of the key's words; the first where it may be left out and is. */
+    Optional<String> word(Key<KeyType.Word> key) {
+        if (!has(key) && !key.isNeeded()) {
+            return Optional.of(key.type().words().get(0));
+        }
+        return choice(
+                key.name(),
+                key.type().told(),
+                word -> Optional.of(word).filter(key.type().words()::contains));
     }
 
     private Optional<String> asText(String key, JsonNode value) {
@@ -160,9 +220,9 @@ final class Fields {
             reading.problem(at(key), "is no text, was " + excerpt(value), "write it in quotes");
             return Optional.empty();
         }
-        if (value.textValue().length() > 400) {
+        if (value.textValue().length() > KeyType.Text.LONGEST) {
             reading.problem(
-                    at(key), "has %d letters".formatted(value.textValue().length()), "use 400 at most");
+                    at(key), "has %d letters".formatted(value.textValue().length()), "use %d at most".formatted(KeyType.Text.LONGEST));
             return Optional.empty();
         }
         return Optional.of(value.textValue());
@@ -191,15 +251,16 @@ final class Fields {
                 .orElse(false);
     }
 
-    Optional<Fields> object(String key, String mend) {
-        return require(key, mend).flatMap(value -> asObject(key, value, mend));
+    Optional<Fields> object(Key<?> key, String mend) {
+        return require(key.name(), mend).flatMap(value -> asObject(key.name(), value, mend));
     }
 
     /** The object, or an empty one when the key is left out. */
-    Optional<Fields> objectOrEmpty(String key) {
-        return find(key)
-                .map(value -> asObject(key, value, "write it in braces"))
-                .orElseGet(() -> Optional.of(new Fields(at(key), Json.object(), reading)));
+    Optional<Fields> objectOrEmpty(Key<KeyType.Group> key) {
+        String name = key.name();
+        return find(name)
+                .map(value -> asObject(name, value, "write it in braces"))
+                .orElseGet(() -> Optional.of(new Fields(at(name), Json.object(), reading)));
     }
 
     private Optional<Fields> asObject(String key, JsonNode value, String mend) {
@@ -208,6 +269,10 @@ final class Fields {
         }
         reading.problem(at(key), "is no object, was " + excerpt(value), mend);
         return Optional.empty();
+    }
+
+    Optional<List<JsonNode>> list(Key<?> key, String mend) {
+        return list(key.name(), mend);
     }
 
     Optional<List<JsonNode>> list(String key, String mend) {
@@ -229,7 +294,19 @@ final class Fields {
         return out;
     }
 
-    /** The keys that nobody asked for. Call it last, when every key has been taken. */
+    /**
+     * The keys that the description does not have. Call it last, when every key has been taken: one that is described and was not taken, or
+     * the other way round, is a fault of ours.
+     */
+    void refuseUnknown(KeyType.Group described) {
+        Set<String> names = described.keys().stream().map(Key::name).collect(Collectors.toCollection(TreeSet::new));
+        if (!names.equals(new TreeSet<>(taken))) {
+            throw new IllegalStateException("%s: described are %s, read were %s".formatted(where, names, taken));
+        }
+        refuseUnknown();
+    }
+
+    /** The keys that nobody asked for. */
     void refuseUnknown() {
         node.fieldNames().forEachRemaining(key -> {
             if (!taken.contains(key)) {

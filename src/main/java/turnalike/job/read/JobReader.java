@@ -5,6 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import turnalike.job.keys.JobKeys.ToleranceKeys;
+import turnalike.job.keys.JobKeys.LikenessKeys;
+import turnalike.job.keys.JobKeys.AllowanceKeys;
+import turnalike.job.keys.JobKeys;
 import turnalike.job.CheckPlace;
 import turnalike.job.Cutting;
 import turnalike.job.Job;
@@ -24,10 +28,6 @@ import turnalike.wood.Wood;
 
 /** The whole job file: format and units first, since they decide how the rest is read. */
 public final class JobReader {
-    static final String FORMAT = "turnalike-job";
-    static final int VERSION = 1;
-
-    private static final int MOST_PIECES = 10_000;
     private static final String NOTED_MEND =
             "name a further column of the pieces and give what a grade counts, such as {\"colour\": 0.5}";
 
@@ -45,29 +45,28 @@ public final class JobReader {
         if (!formatIsOurs(fields)) {
             return Optional.empty();
         }
-        fields.choice("units", "\"in\" or \"mm\"", UnitSystem::find).ifPresent(reading::units);
-        String title = fields.findText("title").orElse("Untitled");
-        Optional<Pattern> pattern = fields.object("pattern", "describe the spindle: stock and members")
+        fields.word(JobKeys.UNITS).flatMap(UnitSystem::find).ifPresent(reading::units);
+        String title = fields.findText(JobKeys.TITLE).orElse("Untitled");
+        Optional<Pattern> pattern = fields.object(JobKeys.PATTERN, "describe the spindle: stock and members")
                 .flatMap(each -> PatternReader.read(each, title));
-        Optional<Wood> wood = fields.object("wood", "give {\"species\": …, \"moisture_pct\": …}")
+        Optional<Wood> wood = fields.object(JobKeys.WOOD, "give {\"species\": …, \"moisture_pct\": …}")
                 .flatMap(WoodReader::read);
-        Optional<JobFrame> frame = fields.has("frame")
-                ? fields.object("frame", "describe the wheel, row or legs").flatMap(FrameReader::read)
+        Optional<JobFrame> frame = fields.has(JobKeys.FRAME)
+                ? fields.object(JobKeys.FRAME, "describe the wheel, row or legs").flatMap(FrameReader::read)
                 : Optional.empty();
-        Optional<Length> counterweight =
-                fields.has("counterweight_radius") ? fields.positive("counterweight_radius") : Optional.empty();
+        Optional<Length> counterweight = fields.size(JobKeys.COUNTERWEIGHT_RADIUS);
         List<CheckPlace> checks = ChecksReader.read(fields, pattern);
-        Optional<Integer> count = fields.has("count")
-                ? fields.wholeNumber("count", 1, MOST_PIECES)
+        Optional<Integer> count = fields.has(JobKeys.COUNT)
+                ? fields.whole(JobKeys.COUNT)
                 : frame.map(JobFrame::pieces).or(() -> Optional.of(1));
-        Optional<Double> lossPct = fields.numberOr("loss_pct", 100 * Spares.USUAL_LOSS_RATE, 0, 90);
-        Optional<Tolerances> tolerances = fields.objectOrEmpty("tolerances").flatMap(JobReader::tolerances);
-        Optional<Cutting> cutting = fields.objectOrEmpty("allowances").flatMap(JobReader::cutting);
+        Optional<Double> lossPct = fields.number(JobKeys.LOSS);
+        Optional<Tolerances> tolerances = fields.objectOrEmpty(JobKeys.TOLERANCES).flatMap(JobReader::tolerances);
+        Optional<Cutting> cutting = fields.objectOrEmpty(JobKeys.ALLOWANCES).flatMap(JobReader::cutting);
         Optional<LayoutWishes> wishes =
-                fields.objectOrEmpty("settings").flatMap(each -> SettingsReader.read(each, pattern));
-        Optional<Weights> likeness = fields.objectOrEmpty("likeness").flatMap(JobReader::likeness);
-        Optional<Lathe> lathe = fields.objectOrEmpty("turning").flatMap(TurningReader::read);
-        fields.refuseUnknown();
+                fields.objectOrEmpty(JobKeys.SETTINGS).flatMap(each -> SettingsReader.read(each, pattern));
+        Optional<Weights> likeness = fields.objectOrEmpty(JobKeys.LIKENESS).flatMap(JobReader::likeness);
+        Optional<Lathe> lathe = fields.objectOrEmpty(JobKeys.TURNING).flatMap(TurningReader::read);
+        fields.refuseUnknown(JobKeys.ROOT);
         if (reading.count() == 0) {
             SettingsReader.obstacles(pattern.orElseThrow(), wishes.orElseThrow(), tolerances.orElseThrow(), reading);
         }
@@ -93,35 +92,38 @@ public final class JobReader {
     /** A file of another kind or a later version is not picked apart: every further complaint would be noise. */
     private static boolean formatIsOurs(Fields fields) {
         int before = fields.reading().count();
-        Optional<String> format = fields.text("format", "begin the file with \"format\": \"%s\"".formatted(FORMAT));
-        if (format.isPresent() && !format.get().equals(FORMAT)) {
-            fields.reading().problem("format", "was '%s'".formatted(format.get()), "this program reads " + FORMAT);
-        }
-        fields.wholeNumber("version", VERSION, VERSION);
+        String ours = JobKeys.FORMAT.type().words().get(0);
+        fields.only(
+                JobKeys.FORMAT,
+                "begin the file with \"format\": \"%s\"".formatted(ours),
+                "this program reads " + ours);
+        fields.whole(JobKeys.VERSION);
         return fields.reading().count() == before;
     }
 
     private static Optional<Tolerances> tolerances(Fields fields) {
-        Tolerances usual = Tolerances.USUAL;
-        Optional<Length> mark = fields.positiveOr("mark", usual.mark());
-        Optional<Length> markLimit = fields.positiveOr("mark_limit", Tolerances.limitFor(mark.orElseGet(usual::mark)));
-        Optional<Length> diameter = fields.positiveOr("diameter", usual.diameter());
-        Optional<Double> massPct = fields.numberOr("mass_pct", usual.massPct(), 0, 100);
-        Optional<Double> scale = fields.numberOr("scale_g", usual.scale().grams(), 0, 1000);
-        fields.refuseUnknown();
+        Optional<Length> mark = fields.size(ToleranceKeys.MARK);
+        Optional<Length> markLimit = fields.has(ToleranceKeys.MARK_LIMIT)
+                ? fields.size(ToleranceKeys.MARK_LIMIT)
+                : mark.map(Tolerances::limitFor);
+        Optional<Length> diameter = fields.size(ToleranceKeys.DIAMETER);
+        Optional<Double> massPct = fields.number(ToleranceKeys.MASS);
+        Optional<Double> scale = fields.number(ToleranceKeys.SCALE);
+        fields.refuseUnknown(JobKeys.TOLERANCES.type());
         return mark.flatMap(m -> markLimit.flatMap(limit -> diameter.flatMap(
                 d -> massPct.flatMap(pct -> scale.map(g -> new Tolerances(m, limit, d, pct, Mass.ofGrams(g)))))));
     }
 
     private static Optional<Weights> likeness(Fields fields) {
-        Weights usual = Weights.USUAL;
-        Optional<Double> length = fields.numberOr("length", usual.length(), 0, 1000);
-        Optional<Double> diameter = fields.numberOr("diameter", usual.diameter(), 0, 1000);
-        Optional<Double> mass = fields.numberOr("mass", usual.mass(), 0, 1000);
-        Map<String, Double> noted = fields.has("noted")
-                ? fields.object("noted", NOTED_MEND).map(JobReader::noted).orElse(Map.of())
-                : usual.noted();
-        fields.refuseUnknown();
+        Optional<Double> length = fields.number(LikenessKeys.LENGTH);
+        Optional<Double> diameter = fields.number(LikenessKeys.DIAMETER);
+        Optional<Double> mass = fields.number(LikenessKeys.MASS);
+        Map<String, Double> noted = fields.has(LikenessKeys.NOTED)
+                ? fields.object(LikenessKeys.NOTED, NOTED_MEND)
+                        .map(JobReader::noted)
+                        .orElse(Map.of())
+                : Map.of();
+        fields.refuseUnknown(JobKeys.LIKENESS.type());
         return length.flatMap(l -> diameter.flatMap(d -> mass.map(m -> new Weights(l, d, m, noted))));
     }
 
@@ -132,18 +134,22 @@ public final class JobReader {
             if (name.isBlank() || Piece.isKnown(name)) {
                 fields.reading().problem(fields.at("'%s'".formatted(name)), "is no extra column", NOTED_MEND);
             }
-            fields.number(name, 0, 1000).ifPresent(weight -> out.put(name, weight));
+            fields.number(name, LikenessKeys.NOTED.type().number()).ifPresent(weight -> out.put(name, weight));
         }
         return out;
     }
 
     private static Optional<Cutting> cutting(Fields fields) {
         Allowances usual = Allowances.usual(fields.units());
-        Optional<Length> sizing = fields.lengthOr("sizing", Length.ZERO);
-        Optional<Length> sanding = fields.lengthOr("sanding", Length.ZERO);
-        Optional<Length> milling = fields.lengthOr("milling", usual.millingPerFace());
-        Optional<Length> trimming = fields.lengthOr("trimming", usual.trimmingPerEnd());
-        fields.refuseUnknown();
+        Optional<Length> sizing = fields.size(AllowanceKeys.SIZING);
+        Optional<Length> sanding = fields.size(AllowanceKeys.SANDING);
+        Optional<Length> milling = fields.has(AllowanceKeys.MILLING)
+                ? fields.size(AllowanceKeys.MILLING)
+                : Optional.of(usual.millingPerFace());
+        Optional<Length> trimming = fields.has(AllowanceKeys.TRIMMING)
+                ? fields.size(AllowanceKeys.TRIMMING)
+                : Optional.of(usual.trimmingPerEnd());
+        fields.refuseUnknown(JobKeys.ALLOWANCES.type());
         return sizing.flatMap(s ->
                 sanding.flatMap(d -> milling.flatMap(m -> trimming.map(t -> new Cutting(s, d, new Allowances(m, t))))));
     }

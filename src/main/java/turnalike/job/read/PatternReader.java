@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import turnalike.job.keys.JobKeys.PatternKeys;
+import turnalike.job.keys.JobKeys;
 import turnalike.outline.Section;
 import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
@@ -13,23 +15,21 @@ import turnalike.units.Problem;
 
 /** The pattern from JSON: its stock, then its members, then what only shows when both are known. */
 final class PatternReader {
-    /** Above this a slip or a machine wrote the file: nobody turns it by hand. */
-    private static final int MOST_MEMBERS = 200;
-
     private PatternReader() {}
 
     static Optional<Pattern> read(Fields fields, String titleOfJob) {
         Reading reading = fields.reading();
-        String name = fields.findText("name").orElse(titleOfJob);
-        Optional<Stock> stock = fields.object("stock", "say what it is turned from: section, size and length")
+        String name = fields.findText(PatternKeys.NAME).orElse(titleOfJob);
+        Optional<Stock> stock = fields.object(PatternKeys.STOCK, "say what it is turned from: section, size and length")
                 .flatMap(PatternReader::stock);
-        Optional<List<JsonNode>> nodes = fields.list("members", "list the members from the datum end");
-        fields.refuseUnknown();
-        if (nodes.isPresent() && nodes.get().size() > MOST_MEMBERS) {
+        Optional<List<JsonNode>> nodes = fields.list(PatternKeys.MEMBERS, "list the members from the datum end");
+        fields.refuseUnknown(JobKeys.PATTERN.type());
+        int most = PatternKeys.MEMBERS.type().most();
+        if (nodes.isPresent() && nodes.get().size() > most) {
             reading.problem(
-                    fields.at("members"),
+                    fields.at(PatternKeys.MEMBERS.name()),
                     "are %d".formatted(nodes.get().size()),
-                    "use %d at most".formatted(MOST_MEMBERS));
+                    "use %d at most".formatted(most));
             return Optional.empty();
         }
         Length side = stock.map(Stock::size).orElse(Length.ofMm(1)); // without stock the file is refused anyway
@@ -47,14 +47,11 @@ final class PatternReader {
     }
 
     private static Optional<Stock> stock(Fields fields) {
-        Optional<Section> section = fields.choice("section", "\"square\" or \"round\"", word -> switch (word) {
-            case "square" -> Optional.of(Section.SQUARE);
-            case "round" -> Optional.of(Section.ROUND);
-            default -> Optional.empty();
-        });
-        Optional<Length> size = fields.positive("size");
-        Optional<Length> length = fields.positive("length");
-        fields.refuseUnknown();
+        Optional<Section> section = fields.word(PatternKeys.SECTION)
+                .map(word -> word.equals("square") ? Section.SQUARE : Section.ROUND);
+        Optional<Length> size = fields.size(PatternKeys.SIZE);
+        Optional<Length> length = fields.size(PatternKeys.LENGTH);
+        fields.refuseUnknown(PatternKeys.STOCK.type());
         return section.flatMap(s -> size.flatMap(across -> length.map(along -> new Stock(s, across, along))));
     }
 }

@@ -1,6 +1,7 @@
 package turnalike.job.read;
 
 import java.util.Optional;
+import turnalike.job.keys.FrameKeys.WheelKeys;
 import turnalike.frame.RockingTest;
 import turnalike.job.Rocking;
 import turnalike.units.Angle;
@@ -17,14 +18,14 @@ final class RockingReader {
     private record Inertia(double gMm2, boolean ofThinRing) {}
 
     static Optional<Rocking> read(Fields fields) {
-        Optional<Double> period = fields.number("period_s", 0.05, 3600);
-        Optional<Double> amplitude = fields.numberOr("amplitude_deg", 0, 0, 60);
-        Optional<Double> restsAt = fields.number("rests_at_deg", -360, 720);
-        boolean given = fields.has("inertia_g_mm2");
-        boolean massGiven = fields.has("rim_mass_g");
-        boolean ofRing = fields.has("rim_radius") || massGiven;
+        Optional<Double> period = fields.number(WheelKeys.PERIOD);
+        Optional<Double> amplitude = fields.number(WheelKeys.AMPLITUDE);
+        Optional<Double> restsAt = fields.number(WheelKeys.RESTS_AT);
+        boolean given = fields.has(WheelKeys.INERTIA);
+        boolean massGiven = fields.has(WheelKeys.RIM_MASS);
+        boolean ofRing = fields.has(WheelKeys.RIM_RADIUS) || massGiven;
         Optional<Inertia> inertia = given == ofRing ? neitherOrBoth(fields, given) : inertia(fields, given, period);
-        fields.refuseUnknown();
+        fields.refuseUnknown(WheelKeys.ROCKING.type());
         return period.flatMap(t -> amplitude.flatMap(wide -> restsAt.flatMap(at -> inertia.map(
                 each -> new Rocking(each.gMm2(), each.ofThinRing(), t, Angle.ofDegrees(wide), Angle.ofDegrees(at))))));
     }
@@ -42,10 +43,10 @@ final class RockingReader {
 
     private static Optional<Inertia> inertia(Fields fields, boolean given, Optional<Double> periodS) {
         if (given) {
-            return fields.number("inertia_g_mm2", 1, 1e15).map(gMm2 -> new Inertia(gMm2, false));
+            return fields.number(WheelKeys.INERTIA).map(gMm2 -> new Inertia(gMm2, false));
         }
-        Optional<Double> massG = fields.number("rim_mass_g", 0.1, 1e7);
-        Optional<Length> radius = fields.positive("rim_radius");
+        Optional<Double> massG = fields.number(WheelKeys.RIM_MASS.name(), WheelKeys.RIM_MASS.type());
+        Optional<Length> radius = fields.needed(WheelKeys.RIM_RADIUS);
         return massG.flatMap(
                 m -> radius.filter(r -> periodS.map(t -> canSwing(fields, t, r)).orElse(true))
                         .map(r -> new Inertia(RockingTest.ringInertiaGMm2(Mass.ofGrams(m), r), true)));
@@ -57,7 +58,7 @@ final class RockingReader {
         if (periodS < quickestS) {
             fields.reading()
                     .problem(
-                            fields.at("period_s"),
+                            fields.at(WheelKeys.PERIOD.name()),
                             "is quicker than any ring of that radius swings, was " + periodS,
                             "time one full swing there and back, and check the radius");
             return false;

@@ -6,6 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import turnalike.job.keys.KeyType;
+import turnalike.job.keys.Key;
+import turnalike.job.keys.JobKeys.SettingKeys;
+import turnalike.job.keys.JobKeys;
 import turnalike.job.LayoutWishes;
 import turnalike.job.Tolerances;
 import turnalike.pattern.Mark;
@@ -16,7 +20,6 @@ import turnalike.units.Problem;
 
 /** The turner's choices from JSON, and whether any plan can keep them. */
 final class SettingsReader {
-    private static final int MOST_WISHES = 100;
     private static final String LENGTHS_MEND = "give lengths like [\"3/4\", \"38 mm\"]";
     private static final String MARKS_MEND =
             "name marks by number, as the plan numbers them from 0 at the start end, or by label";
@@ -26,17 +29,12 @@ final class SettingsReader {
     /** @param pattern whose marks are named; when it could not be read, marks are not looked at */
     static Optional<LayoutWishes> read(Fields fields, Optional<Pattern> pattern) {
         int before = fields.reading().count();
-        List<Length> pinned = lengths(fields, "pin");
-        List<Length> forbidden = lengths(fields, "forbid");
+        List<Length> pinned = lengths(fields, SettingKeys.PIN);
+        List<Length> forbidden = lengths(fields, SettingKeys.FORBID);
         Set<Integer> onTheStick = marks(fields, pattern);
-        boolean notched = fields.has("stick_marks")
-                && fields.choice("stick_marks", "\"lines\" or \"notches\"", word -> switch (word) {
-                            case "lines" -> Optional.of(false);
-                            case "notches" -> Optional.of(true);
-                            default -> Optional.empty();
-                        })
-                        .orElse(false);
-        fields.refuseUnknown();
+        boolean notched =
+                fields.word(SettingKeys.STICK_MARKS).filter("notches"::equals).isPresent();
+        fields.refuseUnknown(JobKeys.SETTINGS.type());
         return fields.reading().count() == before
                 ? Optional.of(new LayoutWishes(pinned, forbidden, onTheStick, notched))
                 : Optional.empty();
@@ -54,34 +52,34 @@ final class SettingsReader {
         }
     }
 
-    private static List<JsonNode> list(Fields fields, String key, String mend) {
+    private static List<JsonNode> list(Fields fields, Key<? extends KeyType.ListOf<?>> key, String mend) {
         List<JsonNode> nodes = fields.has(key) ? fields.list(key, mend).orElse(List.of()) : List.of();
-        if (nodes.size() > MOST_WISHES) {
+        if (nodes.size() > key.type().most()) {
             fields.reading()
                     .problem(
-                            fields.at(key),
+                            fields.at(key.name()),
                             "has %d entries".formatted(nodes.size()),
-                            "use %d at most".formatted(MOST_WISHES));
+                            "use %d at most".formatted(key.type().most()));
             return List.of();
         }
         return nodes;
     }
 
-    private static List<Length> lengths(Fields fields, String key) {
+    private static List<Length> lengths(Fields fields, Key<KeyType.ListOf<KeyType.Size>> key) {
         List<Length> out = new ArrayList<>();
         List<JsonNode> nodes = list(fields, key, LENGTHS_MEND);
         for (int i = 0; i < nodes.size(); i++) {
-            fields.lengthAt(key + " " + (i + 1), nodes.get(i)).ifPresent(out::add);
+            fields.lengthAt(key.name() + " " + (i + 1), nodes.get(i)).ifPresent(out::add);
         }
         return out;
     }
 
     private static Set<Integer> marks(Fields fields, Optional<Pattern> pattern) {
         Set<Integer> out = new TreeSet<>();
-        List<JsonNode> nodes = list(fields, "stick", MARKS_MEND);
+        List<JsonNode> nodes = list(fields, SettingKeys.STICK, MARKS_MEND);
         List<Mark> marks = pattern.map(Pattern::marks).orElse(List.of());
         for (int i = 0; i < nodes.size() && !marks.isEmpty(); i++) {
-            String where = fields.at("stick " + (i + 1));
+            String where = fields.at(SettingKeys.STICK.name() + " " + (i + 1));
             find(nodes.get(i), marks, where, fields.reading()).ifPresent(out::add);
         }
         return out;

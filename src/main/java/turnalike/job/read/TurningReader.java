@@ -4,6 +4,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import turnalike.job.keys.KeyType;
+import turnalike.job.keys.JobKeys.TurningKeys;
+import turnalike.job.keys.JobKeys;
 import turnalike.turning.Lathe;
 import turnalike.units.Force;
 import turnalike.units.Problem;
@@ -11,34 +14,17 @@ import turnalike.units.Speed;
 
 /** What the job says of the lathe and the hand that turns, from JSON: {@code turning}. */
 final class TurningReader {
-    /** A tool is not pushed harder than this: two hundred kilograms' weight. Only to catch a slip. */
-    private static final double MOST_CUTTING_N = 2000;
-
-    private static final double MOST_TAILSTOCK_N = 20_000;
-
-    /** No wood lathe turns slower or faster; only to catch a slip. */
-    private static final double SLOWEST_RPM = 1;
-
-    private static final double FASTEST_RPM = 20_000;
-
-    private static final int MOST_STEPS = 100;
-
     private TurningReader() {}
 
     static Optional<Lathe> read(Fields fields) {
         int before = fields.reading().count();
-        Lathe usual = Lathe.USUAL;
-        Optional<Double> force = fields.numberOr("force_n", usual.cutting().newtons(), 0.001, MOST_CUTTING_N);
-        List<Speed> steps = fields.has("speeds") ? steps(fields) : List.of();
-        Optional<Speed> most = fields.has("max_rpm")
-                ? fields.number("max_rpm", SLOWEST_RPM, FASTEST_RPM).map(Speed::ofRpm)
-                : Optional.empty();
-        Optional<Force> tailstock = fields.has("tailstock_force_n")
-                ? fields.number("tailstock_force_n", 0.001, MOST_TAILSTOCK_N).map(Force::ofNewtons)
-                : Optional.empty();
-        fields.refuseUnknown();
+        Optional<Double> force = fields.number(TurningKeys.FORCE);
+        List<Speed> steps = fields.has(TurningKeys.SPEEDS) ? steps(fields) : List.of();
+        Optional<Speed> most = fields.number(TurningKeys.MAX_RPM).map(Speed::ofRpm);
+        Optional<Force> tailstock = fields.number(TurningKeys.TAILSTOCK_FORCE).map(Force::ofNewtons);
+        fields.refuseUnknown(JobKeys.TURNING.type());
         if (fields.reading().count() == before) {
-            for (Problem problem : Lathe.problems(fields.at("speeds"), steps, most)) {
+            for (Problem problem : Lathe.problems(fields.at(TurningKeys.SPEEDS.name()), steps, most)) {
                 fields.reading().problem(problem);
             }
         }
@@ -49,26 +35,30 @@ final class TurningReader {
 
     private static List<Speed> steps(Fields fields) {
         String mend = "list the lathe's speeds in rpm, like [500, 900, 1500, 2400]";
-        List<JsonNode> nodes = fields.list("speeds", mend).orElse(List.of());
-        if (fields.has("speeds") && (nodes.isEmpty() || nodes.size() > MOST_STEPS)) {
+        KeyType.ListOf<KeyType.Number> range = TurningKeys.SPEEDS.type();
+        String where = fields.at(TurningKeys.SPEEDS.name());
+        List<JsonNode> nodes = fields.list(TurningKeys.SPEEDS, mend).orElse(List.of());
+        if (nodes.size() < range.least() || nodes.size() > range.most()) {
             fields.reading()
                     .problem(
-                            fields.at("speeds"),
+                            where,
                             "has %d steps".formatted(nodes.size()),
-                            "list 1 to %d, or leave it out".formatted(MOST_STEPS));
+                            "list %d to %d, or leave it out".formatted(range.least(), range.most()));
         }
         List<Speed> out = new ArrayList<>();
         for (int i = 0; i < nodes.size(); i++) {
             JsonNode node = nodes.get(i);
-            double rpm = node.isNumber() ? node.doubleValue() : Double.NaN;
-            if (rpm >= SLOWEST_RPM && rpm <= FASTEST_RPM) {
-                out.add(Speed.ofRpm(rpm));
+            if (Fields.isIn(range.item(), node)) {
+                out.add(Speed.ofRpm(node.doubleValue()));
             } else {
                 fields.reading()
                         .problem(
-                                "%s: step %d".formatted(fields.at("speeds"), i + 1),
+                                "%s: step %d".formatted(where, i + 1),
                                 "was " + Fields.excerpt(node),
-                                "give a number of rpm from 1 to 20000");
+                                "give a number of rpm from %s to %s"
+                                        .formatted(
+                                                Fields.plain(range.item().least()),
+                                                Fields.plain(range.item().most())));
             }
         }
         return out;

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import turnalike.job.keys.FrameKeys.WheelKeys;
+import turnalike.job.keys.FrameKeys;
 import turnalike.frame.Moment;
 import turnalike.frame.Wheel;
 import turnalike.job.BareWheel;
@@ -19,49 +21,42 @@ final class WheelReader {
     private WheelReader() {}
 
     static Optional<JobFrame> read(Fields fields) {
-        Optional<Integer> places = fields.wholeNumber("places", 2, FrameReader.MOST_PLACES);
-        Optional<Length> hubRadius = fields.length("hub_radius");
+        Optional<Integer> places = fields.whole(WheelKeys.PLACES);
+        Optional<Length> hubRadius = fields.size(WheelKeys.HUB_RADIUS);
         Optional<JobFrame.HubEnd> hubEnd = hubEnd(fields);
-        Optional<Length> radius =
-                fields.has("counterweight_radius") ? fields.positive("counterweight_radius") : Optional.empty();
+        Optional<Length> radius = fields.size(WheelKeys.COUNTERWEIGHT_RADIUS);
         List<Moment> moments = moments(fields);
-        Optional<Rocking> rocking = fields.has("rocking")
-                ? fields.object("rocking", RockingReader.MEND).flatMap(RockingReader::read)
+        Optional<Rocking> rocking = fields.has(WheelKeys.ROCKING)
+                ? fields.object(WheelKeys.ROCKING, RockingReader.MEND).flatMap(RockingReader::read)
                 : Optional.empty();
         Optional<List<Length>> depths = seatDepths(fields, places);
-        OptionalDouble revPerMin = fields.has("rpm")
-                ? fields.number("rpm", 0.1, 100_000).map(OptionalDouble::of).orElse(OptionalDouble.empty())
-                : OptionalDouble.empty();
-        fields.refuseUnknown();
+        OptionalDouble revPerMin =
+                fields.number(WheelKeys.RPM).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+        fields.refuseUnknown(FrameKeys.of(FrameKeys.WHEEL));
         BareWheel bare = new BareWheel(moments, rocking);
         return places.flatMap(n -> hubRadius.flatMap(r -> hubEnd.flatMap(
                 end -> depths.map(each -> new JobFrame.OnWheel(new Wheel(n, r), end, bare, each, radius, revPerMin)))));
     }
 
     private static Optional<JobFrame.HubEnd> hubEnd(Fields fields) {
-        return fields.has("tenon_at")
-                ? fields.choice("tenon_at", "\"start\" or \"end\"", word -> switch (word) {
-                    case "start" -> Optional.of(JobFrame.HubEnd.START);
-                    case "end" -> Optional.of(JobFrame.HubEnd.END);
-                    default -> Optional.empty();
-                })
-                : Optional.of(JobFrame.HubEnd.START);
+        return fields.word(WheelKeys.TENON_AT)
+                .map(word -> word.equals(FrameKeys.START) ? JobFrame.HubEnd.START : JobFrame.HubEnd.END);
     }
 
     private static List<Moment> moments(Fields fields) {
-        if (!fields.has("given_moments")) {
+        if (!fields.has(WheelKeys.GIVEN_MOMENTS)) {
             return List.of();
         }
         String mend = "write it like [{\"g_mm\": 1200, \"at_deg\": 90}]";
         List<Moment> out = new ArrayList<>();
-        List<JsonNode> nodes = fields.list("given_moments", mend).orElse(List.of());
+        List<JsonNode> nodes = fields.list(WheelKeys.GIVEN_MOMENTS, mend).orElse(List.of());
         for (int i = 0; i < nodes.size(); i++) {
-            String where = fields.at("given_moments %d".formatted(i + 1));
+            String where = fields.at("%s %d".formatted(WheelKeys.GIVEN_MOMENTS.name(), i + 1));
             if (nodes.get(i) instanceof ObjectNode object) {
                 Fields each = new Fields(where, object, fields.reading());
-                Optional<Double> size = each.number("g_mm", 0, 1e12);
-                Optional<Double> at = each.number("at_deg", -360, 720);
-                each.refuseUnknown();
+                Optional<Double> size = each.number(WheelKeys.GIVEN_G_MM);
+                Optional<Double> at = each.number(WheelKeys.GIVEN_AT);
+                each.refuseUnknown(WheelKeys.GIVEN_MOMENTS.type().row());
                 size.ifPresent(gMm -> at.ifPresent(deg -> out.add(new Moment(gMm, Angle.ofDegrees(deg)))));
             } else {
                 fields.reading().problem(where, "is no object, was " + Fields.excerpt(nodes.get(i)), mend);
@@ -72,16 +67,16 @@ final class WheelReader {
 
     /** One depth for each place, or none at all. */
     private static Optional<List<Length>> seatDepths(Fields fields, Optional<Integer> wanted) {
-        if (!fields.has("seat_depths") || wanted.isEmpty()) {
+        if (!fields.has(WheelKeys.SEAT_DEPTHS) || wanted.isEmpty()) {
             return Optional.of(List.of()); // without places nobody knows how many depths belong
         }
         int places = wanted.get();
         String mend = "give one depth for each of the %d places, 0 for the shallowest seat".formatted(places);
-        Optional<List<JsonNode>> nodes = fields.list("seat_depths", mend);
+        Optional<List<JsonNode>> nodes = fields.list(WheelKeys.SEAT_DEPTHS, mend);
         if (nodes.isPresent() && nodes.get().size() != places) {
             fields.reading()
                     .problem(
-                            fields.at("seat_depths"),
+                            fields.at(WheelKeys.SEAT_DEPTHS.name()),
                             "has %d depths for %d places".formatted(nodes.get().size(), places),
                             mend);
             return Optional.empty();
@@ -92,7 +87,7 @@ final class WheelReader {
     private static Optional<List<Length>> depths(Fields fields, List<JsonNode> nodes) {
         List<Length> out = new ArrayList<>();
         for (int i = 0; i < nodes.size(); i++) {
-            fields.lengthAt("seat_depths %d".formatted(i + 1), nodes.get(i)).ifPresent(out::add);
+            fields.lengthAt("%s %d".formatted(WheelKeys.SEAT_DEPTHS.name(), i + 1), nodes.get(i)).ifPresent(out::add);
         }
         return out.size() == nodes.size() ? Optional.of(out) : Optional.empty();
     }

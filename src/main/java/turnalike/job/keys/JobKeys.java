@@ -1,0 +1,391 @@
+package turnalike.job.keys;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import turnalike.job.Tolerances;
+import turnalike.job.keys.KeyType.Group;
+import turnalike.job.keys.KeyType.Kinds;
+import turnalike.job.keys.KeyType.ListOf;
+import turnalike.job.keys.KeyType.Mark;
+import turnalike.job.keys.KeyType.Members;
+import turnalike.job.keys.KeyType.Named;
+import turnalike.job.keys.KeyType.Number;
+import turnalike.job.keys.KeyType.Rows;
+import turnalike.job.keys.KeyType.Size;
+import turnalike.job.keys.KeyType.Text;
+import turnalike.job.keys.KeyType.Whole;
+import turnalike.job.keys.KeyType.Word;
+import turnalike.pieces.Weights;
+import turnalike.stock.Spares;
+import turnalike.turning.Lathe;
+import turnalike.units.Length;
+import turnalike.wood.Species;
+import turnalike.wood.Woods;
+
+/**
+ * Every key of the job file outside its members, described once. Within a section of the form the fields stand in the order of
+ * {@link #ROOT}. Bounds whose reason is not told only catch slips.
+ */
+public final class JobKeys {
+    private static final String PARTED = "parted by semicolons";
+
+    public static final Key<Word> FORMAT =
+            Key.needed("format", new Word(List.of("turnalike-job")), "what the file is");
+
+    public static final Key<Whole> VERSION =
+            Key.needed("version", new Whole(1, 1, OptionalInt.empty()), "of the format");
+
+    public static final Key<Text> TITLE = Key.may("title", text(), "the turner's own", "\"Untitled\"")
+            .asked(Section.ORDER, "Title", "");
+
+    public static final Key<Word> UNITS = Key.needed(
+            "units", new Word(List.of("in", "mm")), "the units of bare numbers, and of what is printed");
+
+    /** The spindle. */
+    public static final class PatternKeys {
+        public static final Key<Text> NAME = Key.may("name", text(), "the spindle's own", "the title")
+                .asked(Section.ORDER, "Pattern", "left empty: the title");
+
+        public static final Key<Word> SECTION = Key.needed(
+                        "section", new Word(List.of("square", "round")), "of the milled blank as it goes on the lathe")
+                .asked(Section.STOCK, "Section", "");
+
+        public static final Key<Size> SIZE =
+                Key.needed("size", aboveZero(), "across the blank's flats, or its diameter")
+                        .asked(Section.STOCK, "Across", "");
+
+        public static final Key<Size> LENGTH =
+                Key.needed("length", aboveZero(), "of the blank").asked(Section.STOCK, "Length", "");
+
+        public static final Key<Group> STOCK =
+                Key.needed("stock", new Group(List.of(SECTION, SIZE, LENGTH)), "what it is turned from");
+
+        /** Above 200 a slip or a machine wrote the file: nobody turns it by hand. */
+        public static final Key<Members> MEMBERS =
+                Key.needed("members", new Members(200), "the run from the start end, see below");
+
+        private PatternKeys() {}
+    }
+
+    public static final Key<Group> PATTERN = Key.needed(
+            "pattern",
+            new Group(List.of(PatternKeys.NAME, PatternKeys.STOCK, PatternKeys.MEMBERS)),
+            "the master spindle");
+
+    /** What the job says of the lathe and the hand that turns. */
+    public static final class TurningKeys {
+        /** No wood lathe turns slower or faster; only to catch a slip. */
+        private static final double SLOWEST_RPM = 1;
+
+        private static final double FASTEST_RPM = 20_000;
+
+        public static final Key<ListOf<Number>> SPEEDS = Key.may(
+                        "speeds",
+                        new ListOf<>(number(SLOWEST_RPM, FASTEST_RPM), 1, 100),
+                        "the steps of your lathe, in rpm; those within the range are named",
+                        "any speed")
+                .asked(Section.TURNING, "Your lathe's speeds, rpm", PARTED + ": 500; 900; 1500");
+
+        public static final Key<Number> MAX_RPM = Key.may(
+                        "max_rpm",
+                        number(SLOWEST_RPM, FASTEST_RPM),
+                        "no faster than this; a step above it is an error",
+                        "the fastest step")
+                .asked(Section.TURNING, "Lathe's fastest, rpm", "left empty: any");
+
+        /** A tool is not pushed harder than two hundred kilograms' weight. */
+        public static final Key<Number> FORCE = Key.may(
+                        "force_n",
+                        number(0.001, 2000, Lathe.USUAL_CUTTING.newtons()),
+                        "how hard the tool pushes the piece aside, for its sag",
+                        "20 N, a light finishing cut (common practice, no source)")
+                .asked(Section.TURNING, "Tool pushes with, N", "left empty: 20, a light cut");
+
+        public static final Key<Number> TAILSTOCK_FORCE = Key.may(
+                        "tailstock_force_n",
+                        number(0.001, 20_000),
+                        "how hard the tailstock is wound up, held against what bows the piece out",
+                        "not looked at")
+                .asked(Section.TURNING, "Tailstock presses with, N", "");
+
+        private TurningKeys() {}
+    }
+
+    public static final Key<Group> TURNING = Key.may(
+            "turning",
+            new Group(List.of(
+                    TurningKeys.SPEEDS, TurningKeys.MAX_RPM, TurningKeys.FORCE, TurningKeys.TAILSTOCK_FORCE)),
+            "the lathe and the hand that turns",
+            "a light cut, any lathe");
+
+    /** What it is turned from: a species at a moisture, or a density in its place. */
+    public static final class WoodKeys {
+        public static final Key<Text> SPECIES = Key.may(
+                        "species",
+                        new Text(Woods.shipped().list().stream().map(Species::name).toList()),
+                        "a name of the wood table",
+                        "`density_kg_m3` must stand in its place")
+                .asked(Section.STOCK, "Species", "");
+
+        /**
+         * Left out, the target for interior use in most of the United States (Wood Handbook, figure 13-1; VERIFIED second-hand).
+         */
+        public static final Key<Number> MOISTURE = Key.may(
+                        "moisture_pct", number(0, 300, 8), "water per hundred of dry wood, as it is turned", "8")
+                .asked(Section.STOCK, "Moisture, %", "left empty: 8");
+
+        /** No wood is lighter than 30 or heavier than its own cell wall full of water. */
+        public static final Key<Number> DENSITY = Key.may(
+                        "density_kg_m3",
+                        number(30, 2000),
+                        "in place of a species",
+                        "the species' own at its moisture")
+                .asked(Section.STOCK, "Or density, kg/m³", "in place of a species");
+
+        /** Balsa has about 3,000 MPa along the grain and no wood 40,000 (from memory); far outside that the unit is wrong. */
+        public static final Key<Number> MOE = Key.may(
+                        "moe_mpa",
+                        number(500, 60_000),
+                        "its stiffness along the grain, shear-free; wins over the table's",
+                        "the table's printed value and 10 %; nothing about whip when none is printed")
+                .asked(Section.TURNING, "Wood's stiffness, MPa", "left empty: the handbook's");
+
+        private WoodKeys() {}
+    }
+
+    public static final Key<Group> WOOD = Key.needed(
+            "wood",
+            new Group(List.of(WoodKeys.SPECIES, WoodKeys.MOISTURE, WoodKeys.DENSITY, WoodKeys.MOE)),
+            "what it is turned from");
+
+    public static final Key<Whole> COUNT = Key.may(
+                    "count",
+                    new Whole(1, 10_000, OptionalInt.empty()),
+                    "good pieces wanted",
+                    "the frame's places, else 1")
+            .asked(Section.ORDER, "Good pieces wanted", "");
+
+    public static final Key<Number> LOSS = Key.may(
+                    "loss_pct",
+                    number(0, 90, 100 * Spares.USUAL_LOSS_RATE),
+                    "blanks that come to nothing, per hundred",
+                    "5")
+            .asked(Section.ORDER, "Blanks lost, %", "left empty: the usual share");
+
+    /** What may differ. */
+    public static final class ToleranceKeys {
+        public static final Key<Size> MARK = Key.may(
+                        "mark",
+                        aboveZero(Tolerances.USUAL.mark()),
+                        "how far one pencil line may be off, each time it is stepped",
+                        "0.25 mm")
+                .asked(Section.TOLERANCES, "A mark, each step", "left empty: 0.25 mm");
+
+        public static final Key<Size> DIAMETER = Key.may(
+                        "diameter",
+                        aboveZero(Tolerances.USUAL.diameter()),
+                        "how far a finished diameter may be off",
+                        "0.4 mm")
+                .asked(Section.TOLERANCES, "A diameter", "left empty: 0.4 mm");
+
+        public static final Key<Number> MASS = Key.may(
+                        "mass_pct",
+                        number(0, 100, Tolerances.USUAL.massPct()),
+                        "a set's heaviest less its lightest, per hundred of their mean",
+                        "2")
+                .asked(Section.TOLERANCES, "Weights of a set, %", "left empty: 2");
+
+        public static final Key<Number> SCALE = Key.may(
+                        "scale_g",
+                        number(0, 1000, Tolerances.USUAL.scale().grams()),
+                        "the smallest step the scale shows",
+                        "0.1")
+                .asked(Section.TOLERANCES, "The scale shows, g", "left empty: 0.1");
+
+        public static final Key<Size> MARK_LIMIT = Key.may(
+                        "mark_limit", aboveZero(), "the greatest worst-case error a mark may collect", "3 × `mark`")
+                .asked(Section.TOLERANCES, "What a mark may collect", "left empty: three steps");
+
+        private ToleranceKeys() {}
+    }
+
+    public static final Key<Group> TOLERANCES = Key.may(
+            "tolerances",
+            new Group(List.of(
+                    ToleranceKeys.MARK,
+                    ToleranceKeys.DIAMETER,
+                    ToleranceKeys.MASS,
+                    ToleranceKeys.SCALE,
+                    ToleranceKeys.MARK_LIMIT)),
+            "what may differ",
+            "each its own");
+
+    /** What is left on for the next step. */
+    public static final class AllowanceKeys {
+        public static final Key<Size> SIZING = Key.may(
+                        "sizing", size(Length.ZERO), "over the finished diameter when sized", "0")
+                .asked(Section.ALLOWANCES, "Sized over by", "left empty: none");
+
+        public static final Key<Size> SANDING = Key.may(
+                        "sanding", size(Length.ZERO), "the part of `sizing` that sanding takes", "0")
+                .asked(Section.ALLOWANCES, "Sanding takes", "left empty: none");
+
+        public static final Key<Size> MILLING = Key.may(
+                        "milling", size(), "taken off each face of the rough blank", "1/16 in or 1.5 mm")
+                .asked(Section.ALLOWANCES, "Milling, each face", "left empty: the usual");
+
+        public static final Key<Size> TRIMMING = Key.may(
+                        "trimming", size(), "cut off each end of the rough blank", "1/2 in or 12 mm")
+                .asked(Section.ALLOWANCES, "Trimming, each end", "left empty: the usual");
+
+        private AllowanceKeys() {}
+    }
+
+    public static final Key<Group> ALLOWANCES = Key.may(
+            "allowances",
+            new Group(List.of(
+                    AllowanceKeys.SIZING, AllowanceKeys.SANDING, AllowanceKeys.MILLING, AllowanceKeys.TRIMMING)),
+            "what is left on for the next step",
+            "each its own");
+
+    /** The turner's choice of settings. */
+    public static final class SettingKeys {
+        private static final int MOST = 100;
+
+        public static final Key<ListOf<Size>> PIN = Key.may(
+                        "pin",
+                        new ListOf<>(size(), 0, MOST),
+                        "divider openings that must be used, counted even if they serve no mark",
+                        "none")
+                .asked(Section.SETTINGS, "Openings you have set", PARTED + ": 1 1/4; 3");
+
+        public static final Key<ListOf<Size>> FORBID = Key.may(
+                        "forbid", new ListOf<>(size(), 0, MOST), "divider openings that must not be used", "none")
+                .asked(Section.SETTINGS, "Openings not to use", PARTED);
+
+        public static final Key<ListOf<Mark>> STICK = Key.may(
+                        "stick",
+                        new ListOf<>(new Mark(), 0, MOST),
+                        "marks, by number or label, taken from the stick",
+                        "none")
+                .asked(Section.SETTINGS, "Marks from the stick", "numbers of marks, " + PARTED);
+
+        public static final Key<Word> STICK_MARKS = Key.may(
+                        "stick_marks", new Word(List.of("lines", "notches")), "how the stick is marked", "lines")
+                .asked(Section.SETTINGS, "The stick is marked by", "left empty: lines");
+
+        private SettingKeys() {}
+    }
+
+    public static final Key<Group> SETTINGS = Key.may(
+            "settings",
+            new Group(List.of(SettingKeys.PIN, SettingKeys.FORBID, SettingKeys.STICK, SettingKeys.STICK_MARKS)),
+            "your choice of settings",
+            "none; lines");
+
+    public static final Key<Text> CHECK_NAME = Key.may("name", text(), "of the place", "its number");
+
+    public static final Key<Size> CHECK_AT = Key.needed("at", size(), "from the start end");
+
+    public static final Key<Rows> CHECKS = Key.may(
+                    "checks",
+                    new Rows(CHECK_NAME, CHECK_AT, 99),
+                    "where a caliper is laid on every piece; `d1` of a pieces file is the first",
+                    "none")
+            .asked(Section.ALIKE, "Where a caliper is laid", "a line each: name ; place from the head end");
+
+    /** How much measures count to the eye. */
+    public static final class LikenessKeys {
+        private static final double MOST = 1000;
+
+        public static final Key<Number> LENGTH = Key.may(
+                        "length",
+                        number(0, MOST, Weights.USUAL.length()),
+                        "what lengths, marks and balance points count",
+                        "3")
+                .asked(Section.ALIKE, "Lengths and marks count", "left empty: 3");
+
+        public static final Key<Number> DIAMETER = Key.may(
+                        "diameter", number(0, MOST, Weights.USUAL.diameter()), "what diameters count", "2")
+                .asked(Section.ALIKE, "Diameters count", "left empty: 2");
+
+        public static final Key<Number> MASS = Key.may(
+                        "mass", number(0, MOST, Weights.USUAL.mass()), "what weights count", "1")
+                .asked(Section.ALIKE, "Weights count", "left empty: 1");
+
+        public static final Key<Named> NOTED = Key.may(
+                        "noted",
+                        new Named(number(0, MOST)),
+                        "further columns judged by eye, each with what a grade counts",
+                        "none")
+                .asked(Section.ALIKE, "Judged by eye, and what a grade counts", "a line each: colour ; 0.5");
+
+        private LikenessKeys() {}
+    }
+
+    public static final Key<Group> LIKENESS = Key.may(
+            "likeness",
+            new Group(List.of(LikenessKeys.LENGTH, LikenessKeys.DIAMETER, LikenessKeys.MASS, LikenessKeys.NOTED)),
+            "how much measures count to the eye",
+            "each its own");
+
+    public static final Key<Size> COUNTERWEIGHT_RADIUS = Key.may(
+            "counterweight_radius",
+            aboveZero(),
+            "as in the frame, for a wheel that has none of its own",
+            "none");
+
+    public static final Key<Kinds> FRAME =
+            Key.may("frame", FrameKeys.KINDS, "what the set goes into, see below", "no placing");
+
+    /** The whole job file. */
+    public static final Group ROOT = new Group(List.of(
+            FORMAT,
+            VERSION,
+            TITLE,
+            UNITS,
+            PATTERN,
+            TURNING,
+            WOOD,
+            COUNT,
+            LOSS,
+            TOLERANCES,
+            ALLOWANCES,
+            SETTINGS,
+            CHECKS,
+            LIKENESS,
+            COUNTERWEIGHT_RADIUS,
+            FRAME));
+
+    private JobKeys() {}
+
+    static Size size() {
+        return new Size(false, Optional.empty());
+    }
+
+    private static Size size(Length otherwise) {
+        return new Size(false, Optional.of(otherwise));
+    }
+
+    static Size aboveZero() {
+        return new Size(true, Optional.empty());
+    }
+
+    private static Size aboveZero(Length otherwise) {
+        return new Size(true, Optional.of(otherwise));
+    }
+
+    static Number number(double least, double most) {
+        return new Number(least, most, OptionalDouble.empty());
+    }
+
+    static Number number(double least, double most, double otherwise) {
+        return new Number(least, most, OptionalDouble.of(otherwise));
+    }
+
+    private static Text text() {
+        return new Text(List.of());
+    }
+}

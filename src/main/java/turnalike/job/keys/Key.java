@@ -1,0 +1,40 @@
+package turnalike.job.keys;
+
+/**
+ * A key of the job file.
+ *
+ * @param name as it is written
+ * @param type what its value is
+ * @param isNeeded whether its absence is an error
+ * @param meaning for the docs, in a few words
+ * @param leftOut what counts when it is not there, in words for the docs; empty when it is needed
+ * @param field how a form asks for it
+ */
+public record Key<T extends KeyType>(
+        String name, T type, boolean isNeeded, String meaning, String leftOut, Field field) {
+    /**
+     * How a form asks for a key.
+     *
+     * @param section the part of the form; {@link Section#NONE} when no form asks for it
+     * @param label what it is called there
+     * @param hint what stands beside the empty field
+     */
+    public record Field(Section section, String label, String hint) {}
+
+    private static final Field UNASKED = new Field(Section.NONE, "", "");
+
+    /** A key that must be there. */
+    static <T extends KeyType> Key<T> needed(String name, T type, String meaning) {
+        return new Key<>(name, type, true, meaning, "", UNASKED);
+    }
+
+    /** A key that may be left out. */
+    static <T extends KeyType> Key<T> may(String name, T type, String meaning, String leftOut) {
+        return new Key<>(name, type, false, meaning, leftOut, UNASKED);
+    }
+
+    /** The same, asked for in that part of the form. */
+    Key<T> asked(Section section, String label, String hint) {
+        return new Key<>(name, type, isNeeded, meaning, leftOut, new Field(section, label, hint));
+    }
+}

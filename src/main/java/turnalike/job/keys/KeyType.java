@@ -1,0 +1,200 @@
+package turnalike.job.keys;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import turnalike.units.Length;
+
+/** What the value of a key is. */
+public sealed interface KeyType {
+    /** One answer for each type. */
+    interface Cases<R> {
+        R size(Size size);
+
+        R number(Number number);
+
+        R whole(Whole whole);
+
+        R text(Text text);
+
+        R word(Word word);
+
+        R mark(Mark mark);
+
+        R list(ListOf<?> list);
+
+        R rows(Rows rows);
+
+        R named(Named named);
+
+        R group(Group group);
+
+        R kinds(Kinds kinds);
+
+        R members(Members members);
+    }
+
+    <R> R match(Cases<R> cases);
+
+    /**
+     * A length: a number in the job's units, or a text that may carry its own unit.
+     *
+     * @param aboveZero whether zero is refused; below zero always is
+     * @param otherwise the length that counts when the key is left out, where it is always the same
+     */
+    record Size(boolean aboveZero, Optional<Length> otherwise) implements KeyType {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.size(this);
+        }
+    }
+
+    /**
+     * A number from {@code least} to {@code most}, both included.
+     *
+     * @param otherwise the number that counts when the key is left out, where it is always the same
+     */
+    record Number(double least, double most, OptionalDouble otherwise) implements KeyType {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.number(this);
+        }
+    }
+
+    /** A whole number from {@code least} to {@code most}, both included. */
+    record Whole(int least, int most, OptionalInt otherwise) implements KeyType {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.whole(this);
+        }
+    }
+
+    /**
+     * A text of at most {@link Text#LONGEST} letters.
+     *
+     * @param names what it must be the name of; empty for any text
+     */
+    record Text(List<String> names) implements KeyType {
+        /** Above this a slip or a machine wrote it. */
+        public static final int LONGEST = 400;
+
+        public Text {
+            names = List.copyOf(names);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.text(this);
+        }
+    }
+
+    /** One word out of a few; where it may be left out, the first counts. */
+    record Word(List<String> words) implements KeyType {
+        public Word {
+            words = List.copyOf(words);
+        }
+
+        /** The words as a problem tells them: {@code "start" or "end"}. */
+        public String told() {
+            List<String> quoted = words.stream().map(word -> "\"" + word + "\"").toList();
+            return words.size() == 1
+                    ? quoted.get(0)
+                    : String.join(", ", quoted.subList(0, words.size() - 1)) + " or " + quoted.get(words.size() - 1);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.word(this);
+        }
+    }
+
+    /** A mark of the pattern, by its number or its label. */
+    record Mark() implements KeyType {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.mark(this);
+        }
+    }
+
+    /** From {@code least} to {@code most} values of one type. */
+    record ListOf<T extends KeyType>(T item, int least, int most) implements KeyType {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.list(this);
+        }
+    }
+
+    /**
+     * A list of objects of the same two keys, which a form asks for a line each: the first may be left out, the second not.
+     *
+     * @param most so many at most
+     */
+    record Rows(Key<?> first, Key<?> second, int most) implements KeyType {
+        /** One of the objects. */
+        public Group row() {
+            return new Group(List.of(first, second));
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.rows(this);
+        }
+    }
+
+    /** An object whose keys the user names, each with a number. */
+    record Named(Number number) implements KeyType {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.named(this);
+        }
+    }
+
+    /** An object. */
+    record Group(List<Key<?>> keys) implements KeyType {
+        public Group {
+            keys = List.copyOf(keys);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.group(this);
+        }
+    }
+
+    /**
+     * An object whose {@code kind} says which other keys it has.
+     *
+     * @param kind the key that says which
+     * @param keys of each kind, besides that one, in the order of the kinds
+     */
+    record Kinds(Key<Word> kind, Map<String, Group> keys) implements KeyType {
+        public Kinds {
+            keys = Collections.unmodifiableMap(new LinkedHashMap<>(keys));
+        }
+
+        /** The whole object of that kind, the key that says so first; only that key for a kind that is none. */
+        public Group with(String word) {
+            List<Key<?>> out = new ArrayList<>(List.of(kind));
+            out.addAll(keys.getOrDefault(word, new Group(List.of())).keys());
+            return new Group(out);
+        }
+
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.kinds(this);
+        }
+    }
+
+    /** The members of the run: their kinds describe themselves, see {@link turnalike.pattern.MemberKind}. */
+    record Members(int most) implements KeyType {
+        @Override
+        public <R> R match(Cases<R> cases) {
+            return cases.members(this);
+        }
+    }
+}

@@ -1,0 +1,9 @@
+/**
+ * The one description of a job file: which keys there are, what each holds, in which range, what counts when it is left out, and how a form
+ * and the docs tell it. Reading, editing, a change of units, the page's forms, the table in docs/job-file.md and the JSON Schema all come
+ * from it. A key is described in {@link turnalike.job.keys.JobKeys}; a member's keys by its own kind.
+ */
+@NullMarked
+package turnalike.job.keys;
+
+import org.jspecify.annotations.NullMarked;
