@@ -4,9 +4,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import turnalike.job.kept.JobText;
+import turnalike.job.keys.KeyPaths;
 import turnalike.units.UnitSystem;
 
 /**
@@ -15,30 +15,6 @@ import turnalike.units.UnitSystem;
  * @param values by the path of the field in the job file, its keys parted by points; an empty value takes it out
  */
 public record JobFields(Map<String, String> values) implements JobEdit {
-    /** Written as JSON numbers where they are numbers; lengths stay text, which carries fractions and units. */
-    private static final Set<String> NUMBERS = Set.of(
-            "count",
-            "loss_pct",
-            "wood.moisture_pct",
-            "wood.density_kg_m3",
-            "tolerances.mass_pct",
-            "tolerances.scale_g",
-            "likeness.length",
-            "likeness.diameter",
-            "likeness.mass",
-            "frame.places",
-            "frame.groups",
-            "frame.rpm",
-            "frame.rocking.period_s",
-            "frame.rocking.rests_at_deg",
-            "frame.rocking.amplitude_deg",
-            "frame.rocking.inertia_g_mm2",
-            "frame.rocking.rim_mass_g",
-            "turning.max_rpm",
-            "turning.force_n",
-            "turning.tailstock_force_n",
-            "wood.moe_mpa");
-
     public JobFields {
         values = Map.copyOf(values);
     }
@@ -118,7 +94,12 @@ public record JobFields(Map<String, String> values) implements JobEdit {
                     key,
                     list.isPresent()
                             ? list.get().read(value)
-                            : NUMBERS.contains(path) ? JobTree.number(value) : at.textNode(value));
+                            : isNumber(path) ? JobTree.number(value) : at.textNode(value));
         }
+    }
+
+    /** Written as a JSON number where it is one; a length stays text, which carries fractions and units. */
+    private static boolean isNumber(String path) {
+        return KeyPaths.find(path).map(key -> key.type().isNumber()).orElse(false);
     }
 }

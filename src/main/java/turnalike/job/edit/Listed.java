@@ -5,142 +5,149 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import turnalike.job.keys.Key;
+import turnalike.job.keys.KeyPaths;
+import turnalike.job.keys.KeyType;
 
 /**
  * Fields of the job that hold several values, as they are typed into one field: entries parted by semicolons, such as {@code 1 1/4; 3}, or a pair
  * a line, such as {@code upper neck ; 3 1/4}.
  */
-enum Listed {
-    TEXTS,
-    /** Marks by number or label, speeds: what reads as a number is one. */
-    NUMBERS,
-    CHECKS("name", "at"),
-    MOMENTS("g_mm", "at_deg"),
-    /** Not a list in the job file but an object: what is judged by eye, and what a grade of it counts. */
-    NOTED("column", "counts");
-
-    private static final Map<String, Listed> BY_PATH = Map.of(
-            "settings.pin", TEXTS,
-            "settings.forbid", TEXTS,
-            "settings.stick", NUMBERS,
-            "turning.speeds", NUMBERS,
-            "frame.seat_depths", TEXTS,
-            "frame.given_moments", MOMENTS,
-            "likeness.noted", NOTED,
-            "checks", CHECKS);
-
-    /** The keys of a pair; empty where entries stand alone. */
-    private final String first;
-
-    private final String second;
-
-    Listed() {
-        this("", "");
-    }
-
-    Listed(String first, String second) {
-        this.first = first;
-        this.second = second;
-    }
-
+interface Listed {
+    /** How the field of that path is typed, when it holds several values. */
     static Optional<Listed> find(String path) {
-        return Optional.ofNullable(BY_PATH.get(path));
+        return KeyPaths.find(path).map(Key::type).flatMap(Listed::of);
     }
 
-    private boolean isOfPairs() {
-        return !first.isEmpty();
+    private static Optional<Listed> of(KeyType type) {
+        if (type instanceof KeyType.ListOf<?> list) {
+            return Optional.of(new Entries(list.item()));
+        }
+        if (type instanceof KeyType.Rows rows) {
+            return Optional.of(new Pairs(rows.first(), rows.second()));
+        }
+        return type instanceof KeyType.Named ? Optional.of(new Named()) : Optional.empty();
     }
 
-    JsonNode read(String typed) {
-        if (this == NOTED) {
-            return noted(typed);
-        }
-        ArrayNode out = JobTree.array();
-        for (String entry : entries(typed)) {
-            out.add(isOfPairs() ? pair(entry) : value(entry));
-        }
-        return out;
-    }
+    /** What was typed, as it stands in the job file. */
+    JsonNode read(String typed);
 
-    /** A line without a weight keeps its name with an empty one, which the reader of the job then asks for. */
-    private ObjectNode noted(String typed) {
-        ObjectNode out = JobTree.object();
-        for (String line : entries(typed)) {
-            int semicolon = line.lastIndexOf(';');
-            String name = semicolon < 0 ? line : line.substring(0, semicolon);
-            out.set(
-                    name.strip(),
-                    JobTree.number(
-                            semicolon < 0 ? "" : line.substring(semicolon + 1).strip()));
-        }
-        return out;
-    }
-
-    /** A comma may be a decimal one, so alone it parts nothing. */
-    private List<String> entries(String typed) {
-        List<String> out = new ArrayList<>();
-        for (String entry : typed.split(isOfPairs() ? "\\R" : ";|,\\s|\\R", -1)) {
-            if (!entry.isBlank()) {
-                out.add(entry.strip());
-            }
-        }
-        return out;
-    }
-
-    /** The last semicolon parts a pair, since a name may hold others; a line without one is all its second part. */
-    private ObjectNode pair(String line) {
-        ObjectNode out = JobTree.object();
-        int semicolon = line.lastIndexOf(';');
-        String before = line.substring(0, Math.max(0, semicolon)).strip();
-        if (!before.isEmpty()) {
-            out.set(first, value(before));
-        }
-        out.set(second, value(line.substring(semicolon + 1).strip()));
-        return out;
-    }
-
-    private JsonNode value(String typed) {
-        return this == MOMENTS || this == NUMBERS
-                ? JobTree.number(typed)
-                : JobTree.object().textNode(typed);
-    }
-
-    String spelled(JsonNode list) {
-        List<String> out = new ArrayList<>();
-        if (this == NOTED) {
-            list.properties().forEach(each -> out.add(each.getKey() + " ; " + Written.spelled(each.getValue())));
-            return String.join("\n", out);
-        }
-        for (JsonNode entry : list) {
-            out.add(
-                    isOfPairs()
-                            ? Stream.of(first, second)
-                                    .filter(entry::has)
-                                    .map(key -> Written.spelled(entry.get(key)))
-                                    .collect(Collectors.joining(" ; "))
-                            : Written.spelled(entry));
-        }
-        return String.join(isOfPairs() ? "\n" : "; ", out);
-    }
+    /** What stands in the job file, as it would be typed. */
+    String spelled(JsonNode written);
 
     /** The same typed anew, each of its lengths changed. */
-    String withLengths(String typed, UnaryOperator<String> change) {
-        return switch (this) {
-            case TEXTS -> entries(typed).stream().map(change).collect(Collectors.joining("; "));
-            case CHECKS ->
-                entries(typed).stream()
-                        .map(line -> {
-                            int at = line.lastIndexOf(';') + 1;
-                            return line.substring(0, at) + " "
-                                    + change.apply(line.substring(at).strip());
-                        })
-                        .collect(Collectors.joining("\n"));
-            case NUMBERS, MOMENTS, NOTED -> typed;
-        };
+    default String withLengths(String typed, UnaryOperator<String> change) {
+        return typed;
+    }
+
+    private static JsonNode value(KeyType type, String typed) {
+        return type.isNumber() ? JobTree.number(typed) : JobTree.object().textNode(typed);
+    }
+
+    private static List<String> parts(String typed, String border) {
+        return Stream.of(typed.split(border, -1))
+                .filter(entry -> !entry.isBlank())
+                .map(String::strip)
+                .toList();
+    }
+
+    /** Values of one type, parted by semicolons. */
+    record Entries(KeyType item) implements Listed {
+        /** A comma may be a decimal one, so alone it parts nothing. */
+        private static List<String> of(String typed) {
+            return parts(typed, ";|,\\s|\\R");
+        }
+
+        @Override
+        public JsonNode read(String typed) {
+            ArrayNode out = JobTree.array();
+            of(typed).forEach(entry -> out.add(value(item, entry)));
+            return out;
+        }
+
+        @Override
+        public String spelled(JsonNode written) {
+            List<String> out = new ArrayList<>();
+            written.forEach(entry -> out.add(Written.spelled(entry)));
+            return String.join("; ", out);
+        }
+
+        @Override
+        public String withLengths(String typed, UnaryOperator<String> change) {
+            return item.isLength() ? of(typed).stream().map(change).collect(Collectors.joining("; ")) : typed;
+        }
+    }
+
+    /** Objects of two keys, a line each; the last semicolon parts them, since a name may hold others. A line without one is all its second part. */
+    record Pairs(Key<?> first, Key<?> second) implements Listed {
+        @Override
+        public JsonNode read(String typed) {
+            ArrayNode out = JobTree.array();
+            for (String line : parts(typed, "\\R")) {
+                int semicolon = line.lastIndexOf(';');
+                ObjectNode pair = out.addObject();
+                String before = line.substring(0, Math.max(0, semicolon)).strip();
+                if (!before.isEmpty()) {
+                    pair.set(first.name(), value(first.type(), before));
+                }
+                pair.set(
+                        second.name(),
+                        value(second.type(), line.substring(semicolon + 1).strip()));
+            }
+            return out;
+        }
+
+        @Override
+        public String spelled(JsonNode written) {
+            List<String> out = new ArrayList<>();
+            for (JsonNode entry : written) {
+                out.add(Stream.of(first.name(), second.name())
+                        .filter(entry::has)
+                        .map(key -> Written.spelled(entry.get(key)))
+                        .collect(Collectors.joining(" ; ")));
+            }
+            return String.join("\n", out);
+        }
+
+        @Override
+        public String withLengths(String typed, UnaryOperator<String> change) {
+            if (!second.type().isLength()) {
+                return typed;
+            }
+            return parts(typed, "\\R").stream()
+                    .map(line -> {
+                        int at = line.lastIndexOf(';') + 1;
+                        return line.substring(0, at) + " "
+                                + change.apply(line.substring(at).strip());
+                    })
+                    .collect(Collectors.joining("\n"));
+        }
+    }
+
+    /** Not a list in the job file but an object whose keys the user names, each with a number: a line each. */
+    record Named() implements Listed {
+        /** A line without a number keeps its name with an empty one, which the reader of the job then asks for. */
+        @Override
+        public JsonNode read(String typed) {
+            ObjectNode out = JobTree.object();
+            for (String line : parts(typed, "\\R")) {
+                int semicolon = line.lastIndexOf(';');
+                String name = semicolon < 0 ? line : line.substring(0, semicolon);
+                String number = semicolon < 0 ? "" : line.substring(semicolon + 1);
+                out.set(name.strip(), JobTree.number(number.strip()));
+            }
+            return out;
+        }
+
+        @Override
+        public String spelled(JsonNode written) {
+            return written.properties().stream()
+                    .map(each -> each.getKey() + " ; " + Written.spelled(each.getValue()))
+                    .collect(Collectors.joining("\n"));
+        }
     }
 }

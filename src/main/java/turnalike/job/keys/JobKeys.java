@@ -31,17 +31,16 @@ import turnalike.wood.Woods;
 public final class JobKeys {
     private static final String PARTED = "parted by semicolons";
 
-    public static final Key<Word> FORMAT =
-            Key.needed("format", new Word(List.of("turnalike-job")), "what the file is");
+    public static final Key<Word> FORMAT = Key.needed("format", new Word(List.of("turnalike-job")), "what the file is");
 
     public static final Key<Whole> VERSION =
             Key.needed("version", new Whole(1, 1, OptionalInt.empty()), "of the format");
 
-    public static final Key<Text> TITLE = Key.may("title", text(), "the turner's own", "\"Untitled\"")
-            .asked(Section.ORDER, "Title", "");
+    public static final Key<Text> TITLE =
+            Key.may("title", text(), "the turner's own", "\"Untitled\"").asked(Section.ORDER, "Title", "");
 
-    public static final Key<Word> UNITS = Key.needed(
-            "units", new Word(List.of("in", "mm")), "the units of bare numbers, and of what is printed");
+    public static final Key<Word> UNITS =
+            Key.needed("units", new Word(List.of("in", "mm")), "the units of bare numbers, and of what is printed");
 
     /** The spindle. */
     public static final class PatternKeys {
@@ -52,9 +51,9 @@ public final class JobKeys {
                         "section", new Word(List.of("square", "round")), "of the milled blank as it goes on the lathe")
                 .asked(Section.STOCK, "Section", "");
 
-        public static final Key<Size> SIZE =
-                Key.needed("size", aboveZero(), "across the blank's flats, or its diameter")
-                        .asked(Section.STOCK, "Across", "");
+        public static final Key<Size> SIZE = Key.needed(
+                        "size", aboveZero(), "across the blank's flats, or its diameter")
+                .asked(Section.STOCK, "Across", "");
 
         public static final Key<Size> LENGTH =
                 Key.needed("length", aboveZero(), "of the blank").asked(Section.STOCK, "Length", "");
@@ -115,8 +114,7 @@ public final class JobKeys {
 
     public static final Key<Group> TURNING = Key.may(
             "turning",
-            new Group(List.of(
-                    TurningKeys.SPEEDS, TurningKeys.MAX_RPM, TurningKeys.FORCE, TurningKeys.TAILSTOCK_FORCE)),
+            new Group(List.of(TurningKeys.SPEEDS, TurningKeys.MAX_RPM, TurningKeys.FORCE, TurningKeys.TAILSTOCK_FORCE)),
             "the lathe and the hand that turns",
             "a light cut, any lathe");
 
@@ -124,7 +122,9 @@ public final class JobKeys {
     public static final class WoodKeys {
         public static final Key<Text> SPECIES = Key.may(
                         "species",
-                        new Text(Woods.shipped().list().stream().map(Species::name).toList()),
+                        new Text(Woods.shipped().list().stream()
+                                .map(Species::name)
+                                .toList()),
                         "a name of the wood table",
                         "`density_kg_m3` must stand in its place")
                 .asked(Section.STOCK, "Species", "");
@@ -138,10 +138,7 @@ public final class JobKeys {
 
         /** No wood is lighter than 30 or heavier than its own cell wall full of water. */
         public static final Key<Number> DENSITY = Key.may(
-                        "density_kg_m3",
-                        number(30, 2000),
-                        "in place of a species",
-                        "the species' own at its moisture")
+                        "density_kg_m3", number(30, 2000), "in place of a species", "the species' own at its moisture")
                 .asked(Section.STOCK, "Or density, kg/m³", "in place of a species");
 
         /** Balsa has about 3,000 MPa along the grain and no wood 40,000 (from memory); far outside that the unit is wrong. */
@@ -332,10 +329,7 @@ public final class JobKeys {
             "each its own");
 
     public static final Key<Size> COUNTERWEIGHT_RADIUS = Key.may(
-            "counterweight_radius",
-            aboveZero(),
-            "as in the frame, for a wheel that has none of its own",
-            "none");
+            "counterweight_radius", aboveZero(), "as in the frame, for a wheel that has none of its own", "none");
 
     public static final Key<Kinds> FRAME =
             Key.may("frame", FrameKeys.KINDS, "what the set goes into, see below", "no placing");

@@ -41,6 +41,34 @@ public sealed interface KeyType {
 
     <R> R match(Cases<R> cases);
 
+    /** Whether it is one length: a bare number then changes its meaning with the job's units. */
+    default boolean isLength() {
+        return false;
+    }
+
+    /**
+     * The keys that stand under it, in objects of which its value is one.
+     *
+     * @param kind the only kind that is wanted where there are several; else all
+     */
+    default List<Group> objects(Optional<String> kind) {
+        return List.of();
+    }
+
+    /**
+     * What a form offers to choose from, or to be reminded of.
+     *
+     * @param mayBeEmpty whether nothing may be chosen
+     */
+    default List<String> choices(boolean mayBeEmpty) {
+        return List.of();
+    }
+
+    /** Whether what is typed for it is written as a number where it reads as one. */
+    default boolean isNumber() {
+        return false;
+    }
+
     /**
      * A length: a number in the job's units, or a text that may carry its own unit.
      *
@@ -48,6 +76,11 @@ public sealed interface KeyType {
      * @param otherwise the length that counts when the key is left out, where it is always the same
      */
     record Size(boolean aboveZero, Optional<Length> otherwise) implements KeyType {
+        @Override
+        public boolean isLength() {
+            return true;
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.size(this);
@@ -61,6 +94,11 @@ public sealed interface KeyType {
      */
     record Number(double least, double most, OptionalDouble otherwise) implements KeyType {
         @Override
+        public boolean isNumber() {
+            return true;
+        }
+
+        @Override
         public <R> R match(Cases<R> cases) {
             return cases.number(this);
         }
@@ -68,6 +106,11 @@ public sealed interface KeyType {
 
     /** A whole number from {@code least} to {@code most}, both included. */
     record Whole(int least, int most, OptionalInt otherwise) implements KeyType {
+        @Override
+        public boolean isNumber() {
+            return true;
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.whole(this);
@@ -88,6 +131,11 @@ public sealed interface KeyType {
         }
 
         @Override
+        public List<String> choices(boolean mayBeEmpty) {
+            return names;
+        }
+
+        @Override
         public <R> R match(Cases<R> cases) {
             return cases.text(this);
         }
@@ -97,6 +145,13 @@ public sealed interface KeyType {
     record Word(List<String> words) implements KeyType {
         public Word {
             words = List.copyOf(words);
+        }
+
+        @Override
+        public List<String> choices(boolean mayBeEmpty) {
+            List<String> out = new ArrayList<>(mayBeEmpty ? List.of("") : List.of());
+            out.addAll(words);
+            return out;
         }
 
         /** The words as a problem tells them: {@code "start" or "end"}. */
@@ -115,6 +170,11 @@ public sealed interface KeyType {
 
     /** A mark of the pattern, by its number or its label. */
     record Mark() implements KeyType {
+        @Override
+        public boolean isNumber() {
+            return true;
+        }
+
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.mark(this);
@@ -161,6 +221,11 @@ public sealed interface KeyType {
         }
 
         @Override
+        public List<Group> objects(Optional<String> kind) {
+            return List.of(this);
+        }
+
+        @Override
         public <R> R match(Cases<R> cases) {
             return cases.group(this);
         }
@@ -182,6 +247,17 @@ public sealed interface KeyType {
             List<Key<?>> out = new ArrayList<>(List.of(kind));
             out.addAll(keys.getOrDefault(word, new Group(List.of())).keys());
             return new Group(out);
+        }
+
+        @Override
+        public List<Group> objects(Optional<String> word) {
+            List<Group> out = new ArrayList<>(List.of(new Group(List.of(kind))));
+            keys.forEach((each, group) -> {
+                if (word.isEmpty() || word.get().equals(each)) {
+                    out.add(group);
+                }
+            });
+            return out;
         }
 
         @Override

@@ -5,8 +5,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import turnalike.job.keys.JobKeys;
 import turnalike.job.CheckPlace;
+import turnalike.job.keys.JobKeys;
 import turnalike.pattern.Pattern;
 import turnalike.units.Length;
 
@@ -26,7 +26,8 @@ final class ChecksReader {
                     .problem(
                             "checks",
                             "has %d places".formatted(nodes.size()),
-                            "check %d places at most".formatted(JobKeys.CHECKS.type().most()));
+                            "check %d places at most"
+                                    .formatted(JobKeys.CHECKS.type().most()));
         }
         List<CheckPlace> out = new ArrayList<>();
         for (int i = 0; i < nodes.size(); i++) {

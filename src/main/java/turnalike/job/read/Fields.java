@@ -90,9 +90,8 @@ final class Fields {
     /** The length of a key that must be there because of another key. */
     Optional<Length> needed(Key<KeyType.Size> key) {
         return length(key.name())
-                .filter(length -> length.isPositive()
-                        || !key.type().aboveZero()
-                        || tell(key.name(), "must be above zero"));
+                .filter(length ->
+                        length.isPositive() || !key.type().aboveZero() || tell(key.name(), "must be above zero"));
     }
 
     private boolean tell(String key, String what) {
@@ -209,10 +208,8 @@ final class Fields {
         if (!has(key) && !key.isNeeded()) {
             return Optional.of(key.type().words().get(0));
         }
-        return choice(
-                key.name(),
-                key.type().told(),
-                word -> Optional.of(word).filter(key.type().words()::contains));
+        return choice(key.name(), key.type().told(), word -> Optional.of(word)
+                .filter(key.type().words()::contains));
     }
 
     private Optional<String> asText(String key, JsonNode value) {
@@ -222,7 +219,9 @@ final class Fields {
         }
         if (value.textValue().length() > KeyType.Text.LONGEST) {
             reading.problem(
-                    at(key), "has %d letters".formatted(value.textValue().length()), "use %d at most".formatted(KeyType.Text.LONGEST));
+                    at(key),
+                    "has %d letters".formatted(value.textValue().length()),
+                    "use %d at most".formatted(KeyType.Text.LONGEST));
             return Optional.empty();
         }
         return Optional.of(value.textValue());

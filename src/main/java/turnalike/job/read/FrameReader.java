@@ -3,12 +3,12 @@ package turnalike.job.read;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Function;
-import turnalike.job.keys.FrameKeys.RowKeys;
-import turnalike.job.keys.FrameKeys.LegsKeys;
-import turnalike.job.keys.FrameKeys;
 import turnalike.frame.Legs;
 import turnalike.frame.Row;
 import turnalike.job.JobFrame;
+import turnalike.job.keys.FrameKeys;
+import turnalike.job.keys.FrameKeys.LegsKeys;
+import turnalike.job.keys.FrameKeys.RowKeys;
 
 /** The frame from JSON. A new frame is one case in {@link #read} and one method. */
 final class FrameReader {

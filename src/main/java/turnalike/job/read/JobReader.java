@@ -5,21 +5,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import turnalike.job.keys.JobKeys.ToleranceKeys;
-import turnalike.job.keys.JobKeys.LikenessKeys;
-import turnalike.job.keys.JobKeys.AllowanceKeys;
-import turnalike.job.keys.JobKeys;
 import turnalike.job.CheckPlace;
 import turnalike.job.Cutting;
 import turnalike.job.Job;
 import turnalike.job.JobFrame;
 import turnalike.job.LayoutWishes;
 import turnalike.job.Tolerances;
+import turnalike.job.keys.JobKeys;
+import turnalike.job.keys.JobKeys.AllowanceKeys;
+import turnalike.job.keys.JobKeys.LikenessKeys;
+import turnalike.job.keys.JobKeys.ToleranceKeys;
 import turnalike.pattern.Pattern;
 import turnalike.pieces.Piece;
 import turnalike.pieces.Weights;
 import turnalike.stock.Allowances;
-import turnalike.stock.Spares;
 import turnalike.turning.Lathe;
 import turnalike.units.Length;
 import turnalike.units.Mass;
@@ -52,7 +51,8 @@ public final class JobReader {
         Optional<Wood> wood = fields.object(JobKeys.WOOD, "give {\"species\": …, \"moisture_pct\": …}")
                 .flatMap(WoodReader::read);
         Optional<JobFrame> frame = fields.has(JobKeys.FRAME)
-                ? fields.object(JobKeys.FRAME, "describe the wheel, row or legs").flatMap(FrameReader::read)
+                ? fields.object(JobKeys.FRAME, "describe the wheel, row or legs")
+                        .flatMap(FrameReader::read)
                 : Optional.empty();
         Optional<Length> counterweight = fields.size(JobKeys.COUNTERWEIGHT_RADIUS);
         List<CheckPlace> checks = ChecksReader.read(fields, pattern);
@@ -60,7 +60,8 @@ public final class JobReader {
                 ? fields.whole(JobKeys.COUNT)
                 : frame.map(JobFrame::pieces).or(() -> Optional.of(1));
         Optional<Double> lossPct = fields.number(JobKeys.LOSS);
-        Optional<Tolerances> tolerances = fields.objectOrEmpty(JobKeys.TOLERANCES).flatMap(JobReader::tolerances);
+        Optional<Tolerances> tolerances =
+                fields.objectOrEmpty(JobKeys.TOLERANCES).flatMap(JobReader::tolerances);
         Optional<Cutting> cutting = fields.objectOrEmpty(JobKeys.ALLOWANCES).flatMap(JobReader::cutting);
         Optional<LayoutWishes> wishes =
                 fields.objectOrEmpty(JobKeys.SETTINGS).flatMap(each -> SettingsReader.read(each, pattern));
@@ -94,9 +95,7 @@ public final class JobReader {
         int before = fields.reading().count();
         String ours = JobKeys.FORMAT.type().words().get(0);
         fields.only(
-                JobKeys.FORMAT,
-                "begin the file with \"format\": \"%s\"".formatted(ours),
-                "this program reads " + ours);
+                JobKeys.FORMAT, "begin the file with \"format\": \"%s\"".formatted(ours), "this program reads " + ours);
         fields.whole(JobKeys.VERSION);
         return fields.reading().count() == before;
     }

@@ -4,8 +4,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import turnalike.job.keys.JobKeys.PatternKeys;
 import turnalike.job.keys.JobKeys;
+import turnalike.job.keys.JobKeys.PatternKeys;
 import turnalike.outline.Section;
 import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
@@ -47,8 +47,8 @@ final class PatternReader {
     }
 
     private static Optional<Stock> stock(Fields fields) {
-        Optional<Section> section = fields.word(PatternKeys.SECTION)
-                .map(word -> word.equals("square") ? Section.SQUARE : Section.ROUND);
+        Optional<Section> section =
+                fields.word(PatternKeys.SECTION).map(word -> word.equals("square") ? Section.SQUARE : Section.ROUND);
         Optional<Length> size = fields.size(PatternKeys.SIZE);
         Optional<Length> length = fields.size(PatternKeys.LENGTH);
         fields.refuseUnknown(PatternKeys.STOCK.type());

@@ -1,9 +1,9 @@
 package turnalike.job.read;
 
 import java.util.Optional;
-import turnalike.job.keys.FrameKeys.WheelKeys;
 import turnalike.frame.RockingTest;
 import turnalike.job.Rocking;
+import turnalike.job.keys.FrameKeys.WheelKeys;
 import turnalike.units.Angle;
 import turnalike.units.Length;
 import turnalike.units.Mass;

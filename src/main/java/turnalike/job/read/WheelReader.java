@@ -6,13 +6,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import turnalike.job.keys.FrameKeys.WheelKeys;
-import turnalike.job.keys.FrameKeys;
 import turnalike.frame.Moment;
 import turnalike.frame.Wheel;
 import turnalike.job.BareWheel;
 import turnalike.job.JobFrame;
 import turnalike.job.Rocking;
+import turnalike.job.keys.FrameKeys;
+import turnalike.job.keys.FrameKeys.WheelKeys;
 import turnalike.units.Angle;
 import turnalike.units.Length;
 
@@ -87,7 +87,8 @@ final class WheelReader {
     private static Optional<List<Length>> depths(Fields fields, List<JsonNode> nodes) {
         List<Length> out = new ArrayList<>();
         for (int i = 0; i < nodes.size(); i++) {
-            fields.lengthAt("%s %d".formatted(WheelKeys.SEAT_DEPTHS.name(), i + 1), nodes.get(i)).ifPresent(out::add);
+            fields.lengthAt("%s %d".formatted(WheelKeys.SEAT_DEPTHS.name(), i + 1), nodes.get(i))
+                    .ifPresent(out::add);
         }
         return out.size() == nodes.size() ? Optional.of(out) : Optional.empty();
     }

@@ -1,8 +1,8 @@
 package turnalike.job.read;
 
 import java.util.Optional;
-import turnalike.job.keys.JobKeys.WoodKeys;
 import turnalike.job.keys.JobKeys;
+import turnalike.job.keys.JobKeys.WoodKeys;
 import turnalike.units.Density;
 import turnalike.wood.Moisture;
 import turnalike.wood.Species;
@@ -23,8 +23,8 @@ final class WoodReader {
             fields.reading().problem(fields.where(), "gives a species and a density", "keep one of the two");
         } else if (bySpecies) {
             Optional<Species> species = fields.findText(WoodKeys.SPECIES)
-                    .flatMap(name ->
-                            fields.accept(fields.at(WoodKeys.SPECIES.name()), Woods.shipped().read(name)));
+                    .flatMap(name -> fields.accept(
+                            fields.at(WoodKeys.SPECIES.name()), Woods.shipped().read(name)));
             wood = species.flatMap(each -> pct.map(moisture -> Wood.of(each, Moisture.ofPct(moisture))));
         } else if (byDensity) {
             wood = fields.number(WoodKeys.DENSITY).map(number -> Wood.of(Density.ofKgPerM3(number)));

@@ -2,6 +2,7 @@ package turnalike.web.job;
 
 import java.util.List;
 import java.util.Optional;
+import turnalike.job.keys.KeyType;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -32,7 +33,72 @@ public record FieldView(
         NUMBER,
         CHOICE,
         TICK,
-        LINES
+        LINES;
+
+        /** How a value of that type is filled in; an object is not, what it holds is. */
+        static Look of(KeyType type) {
+            return type.match(new KeyType.Cases<>() {
+                @Override
+                public Look size(KeyType.Size size) {
+                    return LENGTH;
+                }
+
+                @Override
+                public Look number(KeyType.Number number) {
+                    return NUMBER;
+                }
+
+                @Override
+                public Look whole(KeyType.Whole whole) {
+                    return NUMBER;
+                }
+
+                @Override
+                public Look text(KeyType.Text text) {
+                    return TEXT;
+                }
+
+                @Override
+                public Look word(KeyType.Word word) {
+                    return CHOICE;
+                }
+
+                @Override
+                public Look mark(KeyType.Mark mark) {
+                    return TEXT;
+                }
+
+                @Override
+                public Look list(KeyType.ListOf<?> list) {
+                    return TEXT;
+                }
+
+                @Override
+                public Look rows(KeyType.Rows rows) {
+                    return LINES;
+                }
+
+                @Override
+                public Look named(KeyType.Named named) {
+                    return LINES;
+                }
+
+                @Override
+                public Look group(KeyType.Group group) {
+                    throw new IllegalArgumentException("an object is no field: " + group);
+                }
+
+                @Override
+                public Look kinds(KeyType.Kinds kinds) {
+                    throw new IllegalArgumentException("an object is no field: " + kinds);
+                }
+
+                @Override
+                public Look members(KeyType.Members members) {
+                    throw new IllegalArgumentException("members are no field: " + members);
+                }
+            });
+        }
     }
 
     public FieldView {
@@ -54,6 +120,11 @@ public record FieldView(
 
     static FieldView of(Look look, String name, String label, String value) {
         return new FieldView(name, label, value, look, "", List.of(), Optional.empty());
+    }
+
+    /** A field of that look; a length has the same in the other unit beside it. */
+    static FieldView of(Look look, String name, String label, String value, UnitSystem units) {
+        return look == Look.LENGTH ? length(name, label, value, units) : of(look, name, label, value);
     }
 
     FieldView with(List<String> these) {
