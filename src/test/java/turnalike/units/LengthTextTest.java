@@ -62,6 +62,8 @@ class LengthTextTest {
                 " 7 |INCH|177.8",
                 "7\u00a0mm|INCH|7",
                 "9/8|INCH|28.575",
+                "2/2|INCH|25.4",
+                "1 63/64|INCH|50.403125",
             })
     void reads_every_way_turners_write(String text, UnitSystem units, double mm) {
         assertThat(Length.parse(text, units).get().mm()).isCloseTo(mm, within(1e-9));
@@ -105,6 +107,9 @@ class LengthTextTest {
                 "99999999999999999999",
                 "1 9/8",
                 "1-9/8",
+                "1 2/2",
+                "1-64/64",
+                "0 1/1",
                 "½½",
                 "1½/2",
                 "1,2,3",

@@ -76,7 +76,20 @@ class GateTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"http://evil.example", "null", "https://localhost:%d", "http://localhost:1", ""})
+    @ValueSource(
+            strings = {
+                "http://evil.example",
+                "null",
+                "https://localhost:%d",
+                "http://localhost:1",
+                "http://localhost",
+                "http://localhost:%d.evil.example",
+                "http://localhost:%d0",
+                "http://localhost:%d@evil.example",
+                "http://evil.example/http://localhost:%d",
+                "http://127.0.0.1:%d",
+                ""
+            })
     void a_page_elsewhere_cannot_send_a_form(String origin) throws IOException {
         int before = jobs();
         String header = origin.isEmpty() ? "" : "Origin: " + origin.formatted(served.port()) + "\n";

@@ -9,6 +9,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import turnalike.job.edit.MemberKind;
 import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
@@ -51,6 +53,22 @@ class PagesTest {
                 List.of("", "?member=99", "?member=x", "/pieces", "/match", "/sheets", "/look", "/settings")) {
             assertThat(served.get(demo + view).statusCode()).as(view).isEqualTo(200);
         }
+    }
+
+    /** A pound in a cubic foot is 16.018 46 kg/m³ (NIST SP 811, appendix B.8; from memory): these are 49.951 and 50.049 of them. */
+    @ParameterizedTest
+    @CsvSource({"800.14,800", "801.71,802"})
+    void a_density_is_shown_in_pounds_a_cubic_foot_beside_kilograms_a_cubic_metre(String density, String shown)
+            throws Exception {
+        var id = served.store().keep(JobText.read("""
+                        {"format": "turnalike-job", "version": 1, "title": "Heavy", "units": "mm",
+                         "pattern": {"stock": {"section": "round", "size": 30, "length": 100},
+                          "members": [{"kind": "cylinder", "length": 100, "diameter": 20}]},
+                         "wood": {"density_kg_m3": %s}}
+                        """.formatted(density)).text().orElseThrow());
+        assertThat(served.get("/jobs/" + id.text()).body())
+                .contains(shown + " kg/m³")
+                .contains("50.0 lb/ft³");
     }
 
     @Test

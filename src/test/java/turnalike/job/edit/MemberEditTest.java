@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import turnalike.job.kept.JobText;
+import turnalike.outline.Outline;
 import turnalike.pattern.Member;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
@@ -52,6 +53,58 @@ class MemberEditTest {
                                 org.assertj.core.data.Offset.offset(1e-4));
             }
         }
+    }
+
+    @Test
+    void a_new_member_stands_on_the_side_that_was_asked_for_and_leads_from_one_neighbour_to_the_other() {
+        JobText before = after(text(SPINDLE), 2, new MemberEdit.Insert(MemberKind.TAPER, false));
+        assertThat(kinds(before)).containsExactly("tenon", "taper", "taper", "bead");
+        assertThat(ends(before, 2)).containsExactly("3/4 in", "1 1/2 in");
+        assertThat(ends(before, 3)).containsExactly("1 1/2 in", "1 in");
+        JobText after = after(text(SPINDLE), 1, new MemberEdit.Insert(MemberKind.COVE, true));
+        assertThat(kinds(after)).containsExactly("tenon", "cove", "taper", "bead");
+        JobText first = after(text(SPINDLE), 1, new MemberEdit.Insert(MemberKind.COVE, false));
+        assertThat(kinds(first)).containsExactly("cove", "tenon", "taper", "bead");
+        assertThat(ends(first, 1)).containsExactly("3/4 in", "3/4 in");
+        JobText last = after(text(SPINDLE), 3, new MemberEdit.Insert(MemberKind.TAPER, true));
+        assertThat(kinds(last)).containsExactly("tenon", "taper", "bead", "taper");
+        assertThat(ends(last, 4)).containsExactly("1 in", "1 in");
+    }
+
+    private static List<String> ends(JobText text, int number) {
+        Outline outline = text.job().pattern().placed().get(number - 1).outline();
+        return List.of(
+                outline.startRadius().times(2).format(UnitSystem.INCH),
+                outline.endRadius().times(2).format(UnitSystem.INCH));
+    }
+
+    @Test
+    void the_words_of_an_insertion_say_the_side() {
+        assertThat(new MemberEdit(3, new MemberEdit.Insert(MemberKind.COVE, false)).what(text(SPINDLE)))
+                .isEqualTo("insert a cove before member 3 (bead)");
+        assertThat(new MemberEdit(3, new MemberEdit.Insert(MemberKind.COVE, true)).what(text(SPINDLE)))
+                .isEqualTo("insert a cove after member 3 (bead)");
+    }
+
+    /** Half of 5/16 is 5/32, which a turner would call 3/16; the older member keeps the 1/8 that is left. In millimetres: halves. */
+    @Test
+    void on_a_full_blank_a_neighbour_gives_half_of_its_length_to_the_nearest_sixteenth_or_half_millimetre() {
+        assertThat(lengthsAfterInsertion("in", "5/16")).containsExactly("1/8", "3/16");
+        assertThat(lengthsAfterInsertion("mm", "8.4")).containsExactly("4.4", "4");
+    }
+
+    private static List<String> lengthsAfterInsertion(String units, String length) {
+        JobText full = text("""
+                {"format": "turnalike-job", "version": 1, "title": "T", "units": "%s",
+                 "pattern": {"stock": {"section": "round", "size": "2", "length": "%s"},
+                  "members": [{"kind": "cylinder", "length": "%s", "diameter": "1"}]},
+                 "wood": {"species": "White ash"}}
+                """.formatted(units, length, length));
+        JobText made = after(full, 1, new MemberEdit.Insert(MemberKind.BEAD, true));
+        UnitSystem system = UnitSystem.find(units).orElseThrow();
+        return made.job().pattern().members().stream()
+                .map(member -> member.length().format(system).replaceAll(" (in|mm)$", ""))
+                .toList();
     }
 
     @ParameterizedTest
