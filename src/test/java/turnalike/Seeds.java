@@ -5,11 +5,14 @@ import java.util.function.Consumer;
 
 /** Property tests by a small seeded generator: the same cases each run, the seed named when one fails. */
 public final class Seeds {
+    /** How many times the seeds of each test: more in a campaign. */
+    private static final int TIMES = Integer.getInteger("turnalike.seeds.times", 1);
+
     private Seeds() {}
 
-    /** Runs the property once for each of {@code count} seeds. */
+    /** Runs the property once for each of {@code count} seeds, or for as many times more as a campaign says. */
     public static void each(int count, Consumer<Random> property) {
-        for (int seed = 0; seed < count; seed++) {
+        for (int seed = 0; seed < count * TIMES; seed++) {
             try {
                 // Neighbouring seeds give alike first draws in java.util.Random; the multiplier spreads them.
                 property.accept(new Random(seed * 0x9E3779B97F4A7C15L));
