@@ -92,6 +92,7 @@ public sealed interface KeyType {
      *
      * @param otherwise the number that counts when the key is left out, where it is always the same
      */
+    @SuppressWarnings("JavaLangClash")
     record Number(double least, double most, OptionalDouble otherwise) implements KeyType {
         @Override
         public boolean isNumber() {
