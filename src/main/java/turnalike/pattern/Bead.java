@@ -13,8 +13,19 @@ import turnalike.units.Length;
  * @param crown diameter at the middle, above the root
  */
 public record Bead(Length length, Length root, Length crown, Details details) implements Member {
+    static final MemberKind KIND = MemberKind.of("bead", Bead.class)
+            .words("A round swelling: the diameter at its foot and at its crown.")
+            .shape("half an ellipse up from the root")
+            .length()
+            .size("root", "Diameter at its foot", Bead::root, Room::foot)
+            .size("crown", "Diameter at its crown", Bead::crown, Room::risen)
+            .made(
+                    sizes -> faults(sizes.length(), sizes.size("root"), sizes.size("crown")),
+                    sizes -> new Bead(sizes.length(), sizes.size("root"), sizes.size("crown"), sizes.details()),
+                    () -> new Bead(Length.ofMm(34), Length.ofMm(30), Length.ofMm(39), Details.NONE));
+
     public Bead {
-        Faults.refuse("bead", faults(length, root, crown));
+        Faults.refuse(KIND.word(), faults(length, root, crown));
     }
 
     public static List<Fault> faults(Length length, Length root, Length crown) {
@@ -26,8 +37,8 @@ public record Bead(Length length, Length root, Length crown, Details details) im
     }
 
     @Override
-    public String kind() {
-        return "bead";
+    public MemberKind kind() {
+        return KIND;
     }
 
     @Override

@@ -13,6 +13,17 @@ import turnalike.units.Length;
  * @param bottom diameter at the middle, above zero
  */
 public record Cove(Length length, Length rim, Length bottom, Details details) implements Member {
+    static final MemberKind KIND = MemberKind.of("cove", Cove.class)
+            .words("A round hollow: the diameter at its rim and at its bottom.")
+            .shape("half an ellipse down from the rim")
+            .length()
+            .size("rim", "Diameter at its rim", Cove::rim, Room::larger)
+            .size("bottom", "Diameter at its bottom", Cove::bottom, Room::sunk)
+            .made(
+                    sizes -> faults(sizes.length(), sizes.size("rim"), sizes.size("bottom")),
+                    sizes -> new Cove(sizes.length(), sizes.size("rim"), sizes.size("bottom"), sizes.details()),
+                    () -> new Cove(Length.ofMm(34), Length.ofMm(30), Length.ofMm(22.5), Details.NONE));
+
     /**
      * A cove deeper than half its width is deeper than a semicircle: a gouge's bevel can no longer follow it down. Common practice, no
      * source.
@@ -20,7 +31,7 @@ public record Cove(Length length, Length rim, Length bottom, Details details) im
     private static final double DEPTH_TO_WIDTH = 0.5;
 
     public Cove {
-        Faults.refuse("cove", faults(length, rim, bottom));
+        Faults.refuse(KIND.word(), faults(length, rim, bottom));
     }
 
     public static List<Fault> faults(Length length, Length rim, Length bottom) {
@@ -32,8 +43,8 @@ public record Cove(Length length, Length rim, Length bottom, Details details) im
     }
 
     @Override
-    public String kind() {
-        return "cove";
+    public MemberKind kind() {
+        return KIND;
     }
 
     @Override

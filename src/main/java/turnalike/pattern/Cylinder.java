@@ -12,8 +12,18 @@ import turnalike.units.Length;
  * @param diameter finished, above zero
  */
 public record Cylinder(Length length, Length diameter, Details details) implements Member {
+    static final MemberKind KIND = MemberKind.of("cylinder", Cylinder.class)
+            .words("Straight and round, of one diameter.")
+            .shape("one diameter")
+            .length()
+            .size("diameter", "Diameter", Cylinder::diameter, Room::before)
+            .made(
+                    sizes -> faults(sizes.length(), sizes.size("diameter")),
+                    sizes -> new Cylinder(sizes.length(), sizes.size("diameter"), sizes.details()),
+                    () -> new Cylinder(Length.ofMm(34), Length.ofMm(22), Details.NONE));
+
     public Cylinder {
-        Faults.refuse("cylinder", faults(length, diameter));
+        Faults.refuse(KIND.word(), faults(length, diameter));
     }
 
     public static List<Fault> faults(Length length, Length diameter) {
@@ -21,8 +31,8 @@ public record Cylinder(Length length, Length diameter, Details details) implemen
     }
 
     @Override
-    public String kind() {
-        return "cylinder";
+    public MemberKind kind() {
+        return KIND;
     }
 
     @Override

@@ -12,8 +12,19 @@ import turnalike.units.Length;
  * @param diameter finished, above zero
  */
 public record Fillet(Length length, Length diameter, Details details) implements Member {
+    static final MemberKind KIND = MemberKind.of("fillet", Fillet.class)
+            .words("A short straight step beside a bead or cove, of one diameter.")
+            .shape("one diameter")
+            .narrow()
+            .length()
+            .size("diameter", "Diameter", Fillet::diameter, Room::before)
+            .made(
+                    sizes -> faults(sizes.length(), sizes.size("diameter")),
+                    sizes -> new Fillet(sizes.length(), sizes.size("diameter"), sizes.details()),
+                    () -> new Fillet(Length.ofMm(5), Length.ofMm(38), Details.NONE));
+
     public Fillet {
-        Faults.refuse("fillet", faults(length, diameter));
+        Faults.refuse(KIND.word(), faults(length, diameter));
     }
 
     public static List<Fault> faults(Length length, Length diameter) {
@@ -21,8 +32,8 @@ public record Fillet(Length length, Length diameter, Details details) implements
     }
 
     @Override
-    public String kind() {
-        return "fillet";
+    public MemberKind kind() {
+        return KIND;
     }
 
     @Override

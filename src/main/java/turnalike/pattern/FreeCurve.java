@@ -14,12 +14,30 @@ import turnalike.units.Told;
  * @param points from place zero on, the places rising strictly; two or more
  */
 public record FreeCurve(List<Point> points, Details details) implements Member {
+    static final MemberKind KIND = MemberKind.of("curve", FreeCurve.class)
+            .words("A curve of your own through points: place from its start, and diameter there.")
+            .shape("smooth through the points without overshoot")
+            .points(
+                    MemberKey.needed("points", MemberKey.Type.POINTS, "Place ; diameter, a pair a line")
+                            .noted("[[x, diameter], …] from x = 0, x rising"),
+                    FreeCurve::points,
+                    FreeCurve::waist)
+            .made(
+                    sizes -> faults(sizes.points()),
+                    sizes -> new FreeCurve(sizes.points(), sizes.details()),
+                    () -> new FreeCurve(
+                            List.of(
+                                    new Point(Length.ZERO, Length.ofMm(30)),
+                                    new Point(Length.ofMm(17), Length.ofMm(25.5)),
+                                    new Point(Length.ofMm(34), Length.ofMm(30))),
+                            Details.NONE));
+
     /** A measured diameter and its place from the member's start. */
     public record Point(Length place, Length diameter) {}
 
     public FreeCurve {
         points = List.copyOf(points);
-        Faults.refuse("curve", faults(points));
+        Faults.refuse(KIND.word(), faults(points));
     }
 
     public static List<Fault> faults(List<Point> points) {
@@ -43,14 +61,21 @@ public record FreeCurve(List<Point> points, Details details) implements Member {
         return faults.list();
     }
 
+    private static List<Point> waist(Room room) {
+        return List.of(
+                new Point(Length.ZERO, room.before()),
+                new Point(room.length().times(0.5), room.tidy(room.smaller().times(0.85))),
+                new Point(room.length(), room.after()));
+    }
+
     @Override
     public Length length() {
         return points.get(points.size() - 1).place();
     }
 
     @Override
-    public String kind() {
-        return "curve";
+    public MemberKind kind() {
+        return KIND;
     }
 
     @Override

@@ -14,11 +14,23 @@ import turnalike.units.Length;
  * @param bottom diameter all along, above zero
  */
 public record Groove(Length length, Length rim, Length bottom, Details details) implements Member {
+    static final MemberKind KIND = MemberKind.of("groove", Groove.class)
+            .words("A square-walled groove down to a bottom diameter.")
+            .shape("square walls, level bottom")
+            .narrow()
+            .length()
+            .size("rim", "Diameter at its rim", Groove::rim, Room::larger)
+            .size("bottom", "Diameter at its bottom", Groove::bottom, Room::sunk)
+            .made(
+                    sizes -> faults(sizes.length(), sizes.size("rim"), sizes.size("bottom")),
+                    sizes -> new Groove(sizes.length(), sizes.size("rim"), sizes.size("bottom"), sizes.details()),
+                    () -> new Groove(Length.ofMm(8), Length.ofMm(30), Length.ofMm(22.5), Details.NONE));
+
     /** Cut with a parting tool; thin ones are about 1.5 mm (1/16 in) wide: common practice, no source. */
     private static final Length NARROWEST = Length.ofMm(1.5);
 
     public Groove {
-        Faults.refuse("groove", faults(length, rim, bottom));
+        Faults.refuse(KIND.word(), faults(length, rim, bottom));
     }
 
     public static List<Fault> faults(Length length, Length rim, Length bottom) {
@@ -30,8 +42,8 @@ public record Groove(Length length, Length rim, Length bottom, Details details) 
     }
 
     @Override
-    public String kind() {
-        return "groove";
+    public MemberKind kind() {
+        return KIND;
     }
 
     @Override

@@ -14,8 +14,19 @@ import turnalike.units.Length;
  * @param to diameter at the end, above zero
  */
 public record HalfBead(Length length, Length from, Length to, Details details) implements Member {
+    static final MemberKind KIND = MemberKind.of("half-bead", HalfBead.class)
+            .words("A quarter round, convex, from one diameter to another.")
+            .shape("quarter ellipse, bulging: level at the larger end")
+            .length()
+            .size("from", "Diameter, head end", HalfBead::from, Room::before)
+            .size("to", "Diameter, tail end", HalfBead::to, Room::after)
+            .made(
+                    sizes -> faults(sizes.length(), sizes.size("from"), sizes.size("to")),
+                    sizes -> new HalfBead(sizes.length(), sizes.size("from"), sizes.size("to"), sizes.details()),
+                    () -> new HalfBead(Length.ofMm(34), Length.ofMm(30), Length.ofMm(20), Details.NONE));
+
     public HalfBead {
-        Faults.refuse("half-bead", faults(length, from, to));
+        Faults.refuse(KIND.word(), faults(length, from, to));
     }
 
     public static List<Fault> faults(Length length, Length from, Length to) {
@@ -23,8 +34,8 @@ public record HalfBead(Length length, Length from, Length to, Details details) i
     }
 
     @Override
-    public String kind() {
-        return "half-bead";
+    public MemberKind kind() {
+        return KIND;
     }
 
     @Override

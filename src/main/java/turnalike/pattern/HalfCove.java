@@ -14,8 +14,19 @@ import turnalike.units.Length;
  * @param to diameter at the end, above zero
  */
 public record HalfCove(Length length, Length from, Length to, Details details) implements Member {
+    static final MemberKind KIND = MemberKind.of("half-cove", HalfCove.class)
+            .words("A quarter round, hollow, from one diameter to another.")
+            .shape("quarter ellipse, hollow: level at the smaller end")
+            .length()
+            .size("from", "Diameter, head end", HalfCove::from, Room::before)
+            .size("to", "Diameter, tail end", HalfCove::to, Room::after)
+            .made(
+                    sizes -> faults(sizes.length(), sizes.size("from"), sizes.size("to")),
+                    sizes -> new HalfCove(sizes.length(), sizes.size("from"), sizes.size("to"), sizes.details()),
+                    () -> new HalfCove(Length.ofMm(34), Length.ofMm(30), Length.ofMm(20), Details.NONE));
+
     public HalfCove {
-        Faults.refuse("half-cove", faults(length, from, to));
+        Faults.refuse(KIND.word(), faults(length, from, to));
     }
 
     public static List<Fault> faults(Length length, Length from, Length to) {
@@ -23,8 +34,8 @@ public record HalfCove(Length length, Length from, Length to, Details details) i
     }
 
     @Override
-    public String kind() {
-        return "half-cove";
+    public MemberKind kind() {
+        return KIND;
     }
 
     @Override

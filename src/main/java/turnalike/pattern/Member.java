@@ -27,13 +27,33 @@ public sealed interface Member
                 Vee,
                 Groove,
                 FreeCurve {
+    /** Every kind of the family, in the order a turner meets them. */
+    static List<MemberKind> kinds() {
+        return List.of(
+                Square.KIND,
+                Cylinder.KIND,
+                Fillet.KIND,
+                Tenon.KIND,
+                Taper.KIND,
+                Swell.KIND,
+                Bead.KIND,
+                HalfBead.KIND,
+                Cove.KIND,
+                HalfCove.KIND,
+                Ogee.KIND,
+                ReverseOgee.KIND,
+                Vee.KIND,
+                Groove.KIND,
+                FreeCurve.KIND);
+    }
+
     /** Along the axis; above zero. */
     Length length();
 
     Details details();
 
-    /** The word for this kind in a job file: {@code half-bead}. */
-    String kind();
+    /** What it is, described once for all members of its kind. */
+    MemberKind kind();
 
     /**
      * The shape from start to end; the lengths add up to {@link #length()}.
@@ -94,12 +114,17 @@ public sealed interface Member
         return outline.largestRadius();
     }
 
+    /** All that it is made from, by the keys of its kind. */
+    default Sizes sizes() {
+        return kind().sizes(this);
+    }
+
     /** The member turned end for end. */
     Member mirrored();
 
     /** The name if it has one, else its kind. */
     default String title() {
-        return details().name().orElse(kind());
+        return details().name().orElseGet(() -> kind().word());
     }
 
     /** Which ends of the piece a member stands at. */

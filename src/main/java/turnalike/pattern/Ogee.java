@@ -12,8 +12,19 @@ import turnalike.units.Length;
  * @param to diameter at the end, above zero
  */
 public record Ogee(Length length, Length from, Length to, Details details) implements Member {
+    static final MemberKind KIND = MemberKind.of("ogee", Ogee.class)
+            .words("An S that is level at both ends, from one diameter to another.")
+            .shape("S, level at both ends")
+            .length()
+            .size("from", "Diameter, head end", Ogee::from, Room::before)
+            .size("to", "Diameter, tail end", Ogee::to, Room::after)
+            .made(
+                    sizes -> faults(sizes.length(), sizes.size("from"), sizes.size("to")),
+                    sizes -> new Ogee(sizes.length(), sizes.size("from"), sizes.size("to"), sizes.details()),
+                    () -> new Ogee(Length.ofMm(34), Length.ofMm(30), Length.ofMm(20), Details.NONE));
+
     public Ogee {
-        Faults.refuse("ogee", faults(length, from, to));
+        Faults.refuse(KIND.word(), faults(length, from, to));
     }
 
     public static List<Fault> faults(Length length, Length from, Length to) {
@@ -21,8 +32,8 @@ public record Ogee(Length length, Length from, Length to, Details details) imple
     }
 
     @Override
-    public String kind() {
-        return "ogee";
+    public MemberKind kind() {
+        return KIND;
     }
 
     @Override

@@ -13,8 +13,19 @@ import turnalike.units.Length;
  * @param to diameter at the end, above zero
  */
 public record ReverseOgee(Length length, Length from, Length to, Details details) implements Member {
+    static final MemberKind KIND = MemberKind.of("reverse-ogee", ReverseOgee.class)
+            .words("An S that is steep at both ends and level in its middle.")
+            .shape("S, level at its middle")
+            .length()
+            .size("from", "Diameter, head end", ReverseOgee::from, Room::before)
+            .size("to", "Diameter, tail end", ReverseOgee::to, Room::after)
+            .made(
+                    sizes -> faults(sizes.length(), sizes.size("from"), sizes.size("to")),
+                    sizes -> new ReverseOgee(sizes.length(), sizes.size("from"), sizes.size("to"), sizes.details()),
+                    () -> new ReverseOgee(Length.ofMm(34), Length.ofMm(30), Length.ofMm(20), Details.NONE));
+
     public ReverseOgee {
-        Faults.refuse("reverse-ogee", faults(length, from, to));
+        Faults.refuse(KIND.word(), faults(length, from, to));
     }
 
     public static List<Fault> faults(Length length, Length from, Length to) {
@@ -22,8 +33,8 @@ public record ReverseOgee(Length length, Length from, Length to, Details details
     }
 
     @Override
-    public String kind() {
-        return "reverse-ogee";
+    public MemberKind kind() {
+        return KIND;
     }
 
     @Override

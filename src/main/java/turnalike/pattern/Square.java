@@ -1,6 +1,7 @@
 package turnalike.pattern;
 
 import java.util.List;
+import java.util.Optional;
 import turnalike.outline.Curve;
 import turnalike.outline.Line;
 import turnalike.outline.Section;
@@ -13,8 +14,21 @@ import turnalike.units.Length;
  * @param side across the flats, above zero
  */
 public record Square(Length length, Length side, Details details) implements Member {
+    static final MemberKind KIND = MemberKind.of("square", Square.class)
+            .words("Left square, arrises and all. Side: across the flats; left empty, the stock's own size.")
+            .shape("left square, arrises kept")
+            .length()
+            .may(
+                    MemberKey.optional("side", "Across the flats", "left empty: the stock's size", Optional::of)
+                            .noted("stock size if left out"),
+                    square -> Optional.of(square.side()))
+            .made(
+                    sizes -> faults(sizes.length(), sizes.size("side")),
+                    sizes -> new Square(sizes.length(), sizes.size("side"), sizes.details()),
+                    () -> new Square(Length.ofMm(34), Length.ofMm(42), Details.NONE));
+
     public Square {
-        Faults.refuse("square", faults(length, side));
+        Faults.refuse(KIND.word(), faults(length, side));
     }
 
     public static List<Fault> faults(Length length, Length side) {
@@ -22,8 +36,8 @@ public record Square(Length length, Length side, Details details) implements Mem
     }
 
     @Override
-    public String kind() {
-        return "square";
+    public MemberKind kind() {
+        return KIND;
     }
 
     @Override

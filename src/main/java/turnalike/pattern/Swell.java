@@ -15,8 +15,25 @@ import turnalike.units.Told;
  * @param to diameter at the end, above zero
  */
 public record Swell(Length length, Length from, Length middle, Length to, Details details) implements Member {
+    static final MemberKind KIND = MemberKind.of("swell", Swell.class)
+            .words("A long gentle belly: a diameter at each end and one in the middle.")
+            .shape("the quadratic through the three")
+            .length()
+            .size("from", "Diameter, head end", Swell::from, Room::before)
+            .size("middle", "Diameter, middle", Swell::middle, Room::swollen)
+            .size("to", "Diameter, tail end", Swell::to, Room::after)
+            .made(
+                    sizes -> faults(sizes.length(), sizes.size("from"), sizes.size("middle"), sizes.size("to")),
+                    sizes -> new Swell(
+                            sizes.length(),
+                            sizes.size("from"),
+                            sizes.size("middle"),
+                            sizes.size("to"),
+                            sizes.details()),
+                    () -> new Swell(Length.ofMm(34), Length.ofMm(30), Length.ofMm(33), Length.ofMm(30), Details.NONE));
+
     public Swell {
-        Faults.refuse("swell", faults(length, from, middle, to));
+        Faults.refuse(KIND.word(), faults(length, from, middle, to));
     }
 
     public static List<Fault> faults(Length length, Length from, Length middle, Length to) {
@@ -37,8 +54,8 @@ public record Swell(Length length, Length from, Length middle, Length to, Detail
     }
 
     @Override
-    public String kind() {
-        return "swell";
+    public MemberKind kind() {
+        return KIND;
     }
 
     @Override

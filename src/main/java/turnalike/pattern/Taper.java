@@ -13,8 +13,19 @@ import turnalike.units.Length;
  * @param to diameter at the end, above zero
  */
 public record Taper(Length length, Length from, Length to, Details details) implements Member {
+    static final MemberKind KIND = MemberKind.of("taper", Taper.class)
+            .words("Straight from one diameter to another.")
+            .shape("straight")
+            .length()
+            .size("from", "Diameter, head end", Taper::from, Room::before)
+            .size("to", "Diameter, tail end", Taper::to, Room::after)
+            .made(
+                    sizes -> faults(sizes.length(), sizes.size("from"), sizes.size("to")),
+                    sizes -> new Taper(sizes.length(), sizes.size("from"), sizes.size("to"), sizes.details()),
+                    () -> new Taper(Length.ofMm(34), Length.ofMm(30), Length.ofMm(20), Details.NONE));
+
     public Taper {
-        Faults.refuse("taper", faults(length, from, to));
+        Faults.refuse(KIND.word(), faults(length, from, to));
     }
 
     public static List<Fault> faults(Length length, Length from, Length to) {
@@ -22,8 +33,8 @@ public record Taper(Length length, Length from, Length to, Details details) impl
     }
 
     @Override
-    public String kind() {
-        return "taper";
+    public MemberKind kind() {
+        return KIND;
     }
 
     @Override

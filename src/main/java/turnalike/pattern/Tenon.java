@@ -18,12 +18,44 @@ import turnalike.units.Told;
  */
 public record Tenon(Length length, Length diameter, Length chamfer, Optional<Length> hole, Details details)
         implements Member {
+    static final MemberKind KIND = MemberKind.of("tenon", Tenon.class)
+            .words("The round end that goes into a hole; it may have a chamfer at its free end.")
+            .shape("one diameter; 45° chamfer at a free end")
+            .length()
+            .size("diameter", "Diameter", Tenon::diameter, Room::before)
+            .may(
+                    MemberKey.optional("chamfer", "Chamfer", "left empty: none", stock -> Optional.of(Length.ZERO))
+                            .noted("0"),
+                    tenon -> Optional.of(tenon.chamfer()))
+            .may(
+                    MemberKey.optional(
+                                    "hole",
+                                    "Diameter of its hole",
+                                    "left empty: the tenon's own size",
+                                    stock -> Optional.empty())
+                            .noted("diameter of its hole, not below the tenon's; the tenon's own if left out"),
+                    Tenon::hole)
+            .made(
+                    Tenon::faults,
+                    sizes -> new Tenon(
+                            sizes.length(),
+                            sizes.size("diameter"),
+                            sizes.size("chamfer"),
+                            sizes.find("hole"),
+                            sizes.details()),
+                    () -> new Tenon(Length.ofMm(34), Length.ofMm(20), Length.ofMm(3), Details.NONE));
+
     /** Wood glue bridges no more play than about this on the diameter: common practice, no source. */
     private static final Length LOOSEST = Length.ofMm(0.5);
 
     public Tenon {
-        Faults.refuse("tenon", faults(length, diameter, chamfer));
-        Faults.refuse("tenon", holeFaults(diameter, hole));
+        Faults.refuse(KIND.word(), faults(length, diameter, chamfer));
+        Faults.refuse(KIND.word(), holeFaults(diameter, hole));
+    }
+
+    private static List<Fault> faults(Sizes sizes) {
+        List<Fault> own = faults(sizes.length(), sizes.size("diameter"), sizes.size("chamfer"));
+        return own.isEmpty() ? holeFaults(sizes.size("diameter"), sizes.find("hole")) : own;
     }
 
     /** A tenon whose hole is not told. */
@@ -64,8 +96,8 @@ public record Tenon(Length length, Length diameter, Length chamfer, Optional<Len
     }
 
     @Override
-    public String kind() {
-        return "tenon";
+    public MemberKind kind() {
+        return KIND;
     }
 
     @Override

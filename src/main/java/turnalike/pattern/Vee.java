@@ -13,11 +13,23 @@ import turnalike.units.Length;
  * @param bottom diameter at the point, above zero
  */
 public record Vee(Length length, Length rim, Length bottom, Details details) implements Member {
+    static final MemberKind KIND = MemberKind.of("vee", Vee.class)
+            .words("A cut straight down to a bottom diameter and up again.")
+            .shape("straight down to the middle and up")
+            .narrow()
+            .length()
+            .size("rim", "Diameter at its rim", Vee::rim, Room::larger)
+            .size("bottom", "Diameter at its bottom", Vee::bottom, Room::sunk)
+            .made(
+                    sizes -> faults(sizes.length(), sizes.size("rim"), sizes.size("bottom")),
+                    sizes -> new Vee(sizes.length(), sizes.size("rim"), sizes.size("bottom"), sizes.details()),
+                    () -> new Vee(Length.ofMm(34), Length.ofMm(30), Length.ofMm(22.5), Details.NONE));
+
     /** A vee deeper than its width closes below 53° and a skew's long point binds between its walls. Common practice, no source. */
     private static final double DEPTH_TO_WIDTH = 1.0;
 
     public Vee {
-        Faults.refuse("vee", faults(length, rim, bottom));
+        Faults.refuse(KIND.word(), faults(length, rim, bottom));
     }
 
     public static List<Fault> faults(Length length, Length rim, Length bottom) {
@@ -29,8 +41,8 @@ public record Vee(Length length, Length rim, Length bottom, Details details) imp
     }
 
     @Override
-    public String kind() {
-        return "vee";
+    public MemberKind kind() {
+        return KIND;
     }
 
     @Override

@@ -11,10 +11,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import turnalike.job.edit.MemberKind;
 import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
+import turnalike.pattern.Member;
+import turnalike.pattern.MemberKind;
 import turnalike.units.Length;
 
 class PagesTest {
@@ -89,7 +90,7 @@ class PagesTest {
     @Test
     void help_shows_every_kind_of_member() throws Exception {
         String help = served.get("/help").body();
-        for (MemberKind kind : MemberKind.values()) {
+        for (MemberKind kind : MemberKind.all()) {
             assertThat(help).contains("id=\"" + kind.word() + "\"");
         }
     }
@@ -113,6 +114,17 @@ class PagesTest {
                         .statusCode())
                 .isEqualTo(303);
         assertThat(kept().times().steps()).isEqualTo(steps);
+    }
+
+    @Test
+    void a_tenons_hole_is_typed_on_the_page() throws Exception {
+        assertThat(served.post(demo + "/member/1", "hole=13%2F16").statusCode()).isEqualTo(303);
+        assertThat(kept().text().job().pattern().members().get(0).enters())
+                .contains(new Member.Hole(Length.ofInches(13 / 16.0), true));
+        HttpResponse<String> small = served.post(demo + "/member/1", "hole=1%2F2");
+        assertThat(small.statusCode()).isEqualTo(422);
+        assertThat(small.body()).contains("does not take the tenon");
+        served.post(demo + "/undo", "");
     }
 
     @Test

@@ -6,13 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.OutlinePath;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
-import turnalike.pattern.FreeCurve;
 import turnalike.pattern.Member;
+import turnalike.pattern.MemberKey;
 import turnalike.pattern.Placed;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
@@ -26,18 +27,20 @@ final class Handles {
 
     private Handles() {}
 
-    /** For the member in its place, drawn as the path draws it. */
+    /** For the member in its place, drawn as the path draws it; points, which are typed, have none. */
     static List<Shape> of(Placed placed, OutlinePath path, UnitSystem units) {
         List<Shape> out = new ArrayList<>();
-        if (placed.member() instanceof FreeCurve) {
-            return out; // given by points, which are typed
+        Set<String> undone = placed.member().kind().keys().stream()
+                .filter(key -> key.type() == MemberKey.Type.LENGTH)
+                .map(MemberKey::name)
+                .collect(Collectors.toCollection(HashSet::new));
+        if (undone.remove(MemberKey.LENGTH)) {
+            Length length = placed.member().length();
+            double endX = path.x(placed.end().mm());
+            out.add(handle(placed, MemberKey.LENGTH, length, endX, path.axisMm(), path.scale(), units));
         }
-        Length length = placed.member().length();
-        double endX = path.x(placed.end().mm());
-        out.add(handle(placed, "length", length, endX, path.axisMm(), path.scale(), units));
-        Set<String> done = new HashSet<>();
         for (Member.Diameter each : placed.member().diameters()) {
-            if (done.add(each.key())) {
+            if (undone.remove(each.key())) {
                 double x = path.x(placed.start().mm() + each.place().mm());
                 double y = path.axisMm() - path.scale() * each.size().mm() / 2;
                 out.add(handle(placed, each.key(), each.size(), x, y, path.scale(), units));
@@ -49,7 +52,7 @@ final class Handles {
     private static Group handle(
             Placed placed, String key, Length size, double xMm, double yMm, double scale, UnitSystem units) {
         Map<String, String> attributes = Map.of(
-                "class", "handle " + (key.equals("length") ? "along" : "across"),
+                "class", "handle " + (key.equals(MemberKey.LENGTH) ? "along" : "across"),
                 "data-number", Integer.toString(placed.number()),
                 "data-key", key,
                 "data-mm", Double.toString(size.mm()),

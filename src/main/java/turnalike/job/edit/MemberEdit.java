@@ -8,7 +8,10 @@ import java.util.Optional;
 import java.util.TreeMap;
 import turnalike.job.kept.JobText;
 import turnalike.pattern.Member;
+import turnalike.pattern.MemberKey;
+import turnalike.pattern.MemberKind;
 import turnalike.pattern.Placed;
+import turnalike.pattern.Room;
 import turnalike.units.Length;
 import turnalike.units.Problem;
 
@@ -134,8 +137,6 @@ public record MemberEdit(int number, Deed deed) implements JobEdit {
 
     /** Does the deed to the tree. */
     private record Hand(JobText text, JobTree tree, int number) {
-        private static final String LENGTH = "length";
-
         Optional<Problem> does(Deed deed) {
             ArrayNode run = tree.members();
             if (deed instanceof Insert insert) {
@@ -176,8 +177,7 @@ public record MemberEdit(int number, Deed deed) implements JobEdit {
             Length free = room.free();
             if (free.compareTo(wanted) < 0) {
                 // The run fills its stock: the neighbour it is inserted beside gives what it takes.
-                Length half =
-                        Spelling.tidy(member().length().times(0.5), text.job().units());
+                Length half = Room.tidy(member().length().times(0.5), text.job().units());
                 wanted = half.compareTo(wanted) < 0 ? half : wanted;
                 Length left = member().length().minus(wanted);
                 if (!left.isPositive()) {
@@ -187,18 +187,18 @@ public record MemberEdit(int number, Deed deed) implements JobEdit {
                             "take longer stock, or shorten a member"));
                 }
                 MemberFields.length(
-                        tree.member(number), left, member().length(), text.job().units());
+                        tree.member(number), member(), left, text.job().units());
             }
-            ObjectNode made = insert.kind().blank(room.beside(wanted, insert.after()));
+            ObjectNode made = MemberFields.blank(insert.kind(), room.beside(wanted, insert.after()));
             tree.members().insert(insert.after() ? number : number - 1, made);
             return Optional.empty();
         }
 
         private Optional<Problem> turn(MemberKind kind) {
             ObjectNode old = tree.member(number);
-            ObjectNode made = kind.blank(new Proportions(text.job(), number).within());
-            for (String kept : List.of("name", "by_eye", LENGTH)) {
-                if (old.has(kept) && !(kept.equals(LENGTH) && kind == MemberKind.CURVE)) {
+            ObjectNode made = MemberFields.blank(kind, new Proportions(text.job(), number).within());
+            for (String kept : List.of(MemberKey.NAME, MemberKey.BY_EYE, MemberKey.LENGTH)) {
+                if (old.has(kept) && (!kept.equals(MemberKey.LENGTH) || MemberFields.hasLength(kind))) {
                     made.set(kept, old.get(kept));
                 }
             }
@@ -216,16 +216,16 @@ public record MemberEdit(int number, Deed deed) implements JobEdit {
         private Optional<Problem> boundary(Length length) {
             List<Placed> run = text.job().pattern().placed();
             MemberFields.length(
-                    tree.member(number), length, member().length(), text.job().units());
+                    tree.member(number), member(), length, text.job().units());
             if (number < run.size()) {
-                Length next = run.get(number).member().length();
-                Length left = next.plus(member().length()).minus(length);
+                Member next = run.get(number).member();
+                Length left = next.length().plus(member().length()).minus(length);
                 if (!left.isPositive()) {
                     return Optional.of(new Problem(
                             run.get(number).where(), "would have no length left", "move the boundary less far"));
                 }
                 MemberFields.length(
-                        tree.member(number + 1), left, next, text.job().units());
+                        tree.member(number + 1), next, left, text.job().units());
             }
             return Optional.empty();
         }

@@ -7,14 +7,40 @@ import java.util.List;
 import java.util.Map;
 import turnalike.pattern.FreeCurve;
 import turnalike.pattern.Member;
+import turnalike.pattern.MemberKey;
+import turnalike.pattern.MemberKind;
+import turnalike.pattern.Room;
+import turnalike.pattern.Sizes;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
 /** The fields of one member in the tree. */
 final class MemberFields {
-    private static final String POINTS = "points";
-
     private MemberFields() {}
+
+    /** A member of that kind that can exist in that room. */
+    static ObjectNode blank(MemberKind kind, Room room) {
+        ObjectNode out = JobTree.object().put("kind", kind.word());
+        Sizes sizes = kind.blank(room);
+        for (MemberKey key : kind.keys()) {
+            switch (key.type()) {
+                case LENGTH ->
+                    sizes.find(key.name()).ifPresent(size -> out.put(key.name(), Spelling.of(size, room.units())));
+                case POINTS -> write(out.putArray(key.name()), sizes.points(), room.units());
+            }
+        }
+        return out;
+    }
+
+    private static void write(ArrayNode out, List<FreeCurve.Point> points, UnitSystem units) {
+        points.forEach(point ->
+                out.addArray().add(Spelling.of(point.place(), units)).add(Spelling.of(point.diameter(), units)));
+    }
+
+    /** Whether a member of that kind is given by a length of its own, not by points. */
+    static boolean hasLength(MemberKind kind) {
+        return kind.find(MemberKey.Type.LENGTH, MemberKey.LENGTH).isPresent();
+    }
 
     /** Sets what was typed, to the letter: the reader says what is wrong with it. */
     static void set(ObjectNode member, Map<String, String> values) {
@@ -22,14 +48,19 @@ final class MemberFields {
             String typed = value.strip();
             if (typed.isEmpty()) {
                 member.remove(key);
-            } else if (key.equals("by_eye")) {
+            } else if (key.equals(MemberKey.BY_EYE)) {
                 member.put(key, typed.equals("true"));
-            } else if (key.equals(POINTS)) {
+            } else if (kind(member).find(MemberKey.Type.POINTS, key).isPresent()) {
                 member.set(key, points(typed));
             } else {
                 member.put(key, typed);
             }
         });
+    }
+
+    private static MemberKind kind(ObjectNode member) {
+        String word = member.path("kind").asText();
+        return MemberKind.find(word).orElseThrow(() -> new IllegalStateException("a member that was read has no kind"));
     }
 
     /** A pair a line, place and diameter parted by a semicolon, a tab or two spaces. */
@@ -42,32 +73,55 @@ final class MemberFields {
         return out;
     }
 
-    /** Makes the member so long; a curve's points keep their share of the length. */
-    static void length(ObjectNode member, Length length, Length before, UnitSystem units) {
-        if (!member.path("kind").asText().equals("curve")) {
-            member.put("length", Spelling.of(length, units));
-            return;
-        }
-        for (JsonNode pair : member.path(POINTS)) {
-            if (pair instanceof ArrayNode array) {
-                Length at = Length.parse(array.get(0).asText(), units).orElse(refused -> Length.ZERO);
-                array.set(0, array.textNode(Spelling.of(at.times(length.mm() / before.mm()), units)));
+    /** Makes the member so long; points keep their share of the length. */
+    static void length(ObjectNode tree, Member member, Length length, UnitSystem units) {
+        for (MemberKey key : member.kind().keys()) {
+            switch (key.type()) {
+                case LENGTH -> {
+                    if (key.name().equals(MemberKey.LENGTH)) {
+                        tree.put(key.name(), Spelling.of(length, units));
+                    }
+                }
+                case POINTS ->
+                    stretch(
+                            (ArrayNode) tree.get(key.name()),
+                            member,
+                            length.mm() / member.length().mm(),
+                            units);
             }
         }
     }
 
-    /** Turned end for end: from and to change places, a curve's points run the other way; what is alike from both ends stays. */
+    private static void stretch(ArrayNode pairs, Member member, double share, UnitSystem units) {
+        List<FreeCurve.Point> points = member.sizes().points();
+        for (int i = 0; i < points.size(); i++) {
+            String place = Spelling.of(points.get(i).place().times(share), units);
+            ((ArrayNode) pairs.get(i)).set(0, pairs.textNode(place));
+        }
+    }
+
+    /** Turned end for end: a size that moves to another key takes what was typed with it, points run the other way, the rest stays. */
     static void mirror(ObjectNode tree, Member member, UnitSystem units) {
-        if (tree.has("from") && tree.has("to")) {
-            JsonNode from = tree.get("from");
-            tree.set("from", tree.get("to"));
-            tree.set("to", from);
+        ObjectNode typed = tree.deepCopy();
+        Sizes was = member.sizes();
+        Sizes is = member.mirrored().sizes();
+        for (MemberKey key : member.kind().keys()) {
+            switch (key.type()) {
+                case LENGTH -> {
+                    if (!is.find(key.name()).equals(was.find(key.name()))) {
+                        is.find(key.name()).ifPresent(size -> tree.set(key.name(), moved(size, was, typed, units)));
+                    }
+                }
+                case POINTS -> write(tree.putArray(key.name()), is.points(), units);
+            }
         }
-        if (member.mirrored() instanceof FreeCurve curve) {
-            ArrayNode out = tree.putArray(POINTS);
-            curve.points().forEach(point -> out.addArray()
-                    .add(Spelling.of(point.place(), units))
-                    .add(Spelling.of(point.diameter(), units)));
-        }
+    }
+
+    private static JsonNode moved(Length size, Sizes was, ObjectNode typed, UnitSystem units) {
+        return was.lengths().entrySet().stream()
+                .filter(each -> each.getValue().equals(size) && typed.has(each.getKey()))
+                .findFirst()
+                .map(each -> typed.get(each.getKey()))
+                .orElseGet(() -> typed.textNode(Spelling.of(size, units)));
     }
 }

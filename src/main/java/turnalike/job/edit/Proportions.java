@@ -2,7 +2,9 @@ package turnalike.job.edit;
 
 import java.util.List;
 import turnalike.job.Job;
+import turnalike.pattern.MemberKind;
 import turnalike.pattern.Placed;
+import turnalike.pattern.Room;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -12,11 +14,10 @@ record Proportions(Job job, int number) {
         return job.pattern().placed().get(number - 1);
     }
 
-    /** The length a new member is given where there is room: 3/4 in or 20 mm, a fillet or groove a third of it; common practice, no source. */
+    /** The length a new member is given where there is room: 3/4 in or 20 mm, a narrow kind a third of it; common practice, no source. */
     Length usual(MemberKind kind) {
         Length usual = job.units() == UnitSystem.INCH ? Length.ofInches(0.75) : Length.ofMm(20);
-        boolean narrow = kind == MemberKind.FILLET || kind == MemberKind.GROOVE || kind == MemberKind.VEE;
-        return narrow ? Spelling.tidy(usual.times(1 / 3.0), job.units()) : usual;
+        return kind.isNarrow() ? Room.tidy(usual.times(1 / 3.0), job.units()) : usual;
     }
 
     /** What the stock is longer than the run. */
@@ -24,7 +25,7 @@ record Proportions(Job job, int number) {
         return job.pattern().stock().length().minus(job.pattern().length());
     }
 
-    MemberKind.Room beside(Length length, boolean after) {
+    Room beside(Length length, boolean after) {
         List<Placed> run = job.pattern().placed();
         int left = after ? number - 1 : number - 2;
         Length before = left >= 0 ? ending(run.get(left)) : starting(run.get(0));
@@ -32,12 +33,12 @@ record Proportions(Job job, int number) {
         return room(length, before, next);
     }
 
-    MemberKind.Room within() {
+    Room within() {
         return room(placed().member().length(), starting(placed()), ending(placed()));
     }
 
-    private MemberKind.Room room(Length length, Length before, Length after) {
-        return new MemberKind.Room(length, before, after, job.pattern().stock().size(), job.units());
+    private Room room(Length length, Length before, Length after) {
+        return new Room(length, before, after, job.pattern().stock().size(), job.units());
     }
 
     private static Length starting(Placed placed) {

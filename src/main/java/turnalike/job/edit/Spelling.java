@@ -24,14 +24,4 @@ final class Spelling {
         BigDecimal rounded = BigDecimal.valueOf(count).setScale(6, RoundingMode.HALF_EVEN);
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
-
-    /** Rounded to what a turner would choose when nothing says otherwise: 1/16 in or 0.5 mm, one of them at least. */
-    static Length tidy(Length length, UnitSystem units) {
-        Length step = step(units);
-        return step.times(Math.max(1, (double) Math.round(length.mm() / step.mm())));
-    }
-
-    static Length step(UnitSystem units) {
-        return units == UnitSystem.INCH ? Length.ofInches(1 / 16.0) : Length.ofMm(0.5);
-    }
 }

@@ -6,7 +6,10 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import turnalike.job.kept.JobText;
+import turnalike.pattern.MemberKey;
+import turnalike.pattern.MemberKind;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -17,21 +20,12 @@ import turnalike.units.UnitSystem;
  * @param units from now on
  */
 public record UnitsChange(UnitSystem units) implements JobEdit {
-    /** Keys that hold lengths, alone or in lists; a new one is added here, or its bare numbers change their meaning with the units. */
+    /**
+     * Keys outside the members that hold lengths, alone or in lists; a new one is added here, or its bare numbers change their meaning with
+     * the units.
+     */
     private static final Set<String> LENGTHS = Set.of(
             "size",
-            "length",
-            "side",
-            "diameter",
-            "chamfer",
-            "from",
-            "to",
-            "middle",
-            "root",
-            "crown",
-            "rim",
-            "bottom",
-            "points",
             "mark",
             "sizing",
             "sanding",
@@ -41,14 +35,19 @@ public record UnitsChange(UnitSystem units) implements JobEdit {
             "counterweight_radius",
             "rim_radius",
             "seat_depths",
-            "hole",
             "mark_limit",
             "pin",
             "forbid",
-            "at");
+            "at",
+            "length");
+
+    private static final Set<String> OF_MEMBERS = MemberKind.all().stream()
+            .flatMap(kind -> kind.keys().stream())
+            .map(MemberKey::name)
+            .collect(Collectors.toUnmodifiableSet());
 
     static boolean isLength(String key) {
-        return LENGTHS.contains(key);
+        return LENGTHS.contains(key) || OF_MEMBERS.contains(key);
     }
 
     /** Its {@code length} and {@code diameter} are weights, not lengths. */
@@ -78,8 +77,8 @@ public record UnitsChange(UnitSystem units) implements JobEdit {
             if (value instanceof ObjectNode inner && !key.equals(LIKENESS)) {
                 spell(inner, old);
             } else if (value instanceof ArrayNode array) {
-                spell(array, LENGTHS.contains(key), old);
-            } else if (LENGTHS.contains(key) && isBare(value, old)) {
+                spell(array, isLength(key), old);
+            } else if (isLength(key) && isBare(value, old)) {
                 object.put(key, spelled(value) + " " + old.symbol());
             }
         }

@@ -2,8 +2,7 @@ package turnalike.web.help;
 
 import io.javalin.config.RoutesConfig;
 import java.util.List;
-import java.util.stream.Stream;
-import turnalike.job.edit.MemberKind;
+import turnalike.pattern.MemberKind;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.Pages;
 
@@ -25,7 +24,7 @@ public final class HelpFeature implements Feature {
     /** Drawn once, on first use. */
     private static final class Drawn {
         static final View VIEW =
-                new View(Stream.of(MemberKind.values()).map(MemberPicture::of).toList());
+                new View(MemberKind.all().stream().map(MemberPicture::of).toList());
 
         private Drawn() {}
     }

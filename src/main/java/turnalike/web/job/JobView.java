@@ -11,8 +11,8 @@ import turnalike.drawing.piece.ShadedSpindle;
 import turnalike.drawing.piece.SpindleDrawing;
 import turnalike.job.Job;
 import turnalike.job.Plan;
-import turnalike.job.edit.MemberKind;
 import turnalike.job.kept.KeptJob;
+import turnalike.pattern.MemberKind;
 import turnalike.pattern.Placed;
 import turnalike.pattern.Warning;
 import turnalike.settings.DividerSetting;
@@ -128,7 +128,7 @@ public final class JobView {
     }
 
     public List<MemberKind> kinds() {
-        return List.of(MemberKind.values());
+        return MemberKind.all();
     }
 
     public List<FieldView> memberFields() {

@@ -9,10 +9,13 @@ import org.junit.jupiter.api.Test;
 import turnalike.job.CheckPlace;
 import turnalike.job.kept.JobText;
 import turnalike.pattern.Member;
+import turnalike.pattern.MemberKind;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
 class CarriedTest {
+    private static final MemberKind VEE = MemberKind.find("vee").orElseThrow();
+
     private static final JobText SEEN = JobFieldsTest.demo();
 
     private static JobText made(JobEdit edit, JobText text) {
@@ -48,7 +51,7 @@ class CarriedTest {
     @Test
     void a_member_is_found_where_it_stands_now() {
         for (JobEdit theirs : new JobEdit[] {
-            new MemberEdit(2, new MemberEdit.Insert(MemberKind.VEE, true)),
+            new MemberEdit(2, new MemberEdit.Insert(VEE, true)),
             new MemberEdit(2, new MemberEdit.Remove()),
             new MemberEdit(1, new MemberEdit.Copy()),
             new MemberEdit(2, new MemberEdit.Move(6))
@@ -137,7 +140,7 @@ class CarriedTest {
                         case 1 -> new MemberEdit.Copy();
                         case 2 -> new MemberEdit.Mirror();
                         case 3 -> new MemberEdit.Move(dice.nextInt(7) - 3);
-                        case 4 -> new MemberEdit.Insert(MemberKind.VEE, dice.nextBoolean());
+                        case 4 -> new MemberEdit.Insert(VEE, dice.nextBoolean());
                         default -> new MemberEdit.Sizes(Map.of("name", "mine"));
                     };
             JobText now = made(theirs, SEEN);

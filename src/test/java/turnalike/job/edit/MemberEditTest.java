@@ -6,10 +6,11 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import turnalike.job.kept.JobText;
 import turnalike.outline.Outline;
 import turnalike.pattern.Member;
+import turnalike.pattern.MemberKind;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -30,6 +31,10 @@ class MemberEditTest {
         return read.text().orElseThrow();
     }
 
+    private static MemberKind kind(String word) {
+        return MemberKind.find(word).orElseThrow();
+    }
+
     private static JobText after(JobText text, int number, MemberEdit.Deed deed) {
         JobText.Read read = new MemberEdit(number, deed).on(text);
         assertThat(read.problems()).isEmpty();
@@ -37,11 +42,13 @@ class MemberEditTest {
     }
 
     private static List<String> kinds(JobText text) {
-        return text.job().pattern().members().stream().map(Member::kind).toList();
+        return text.job().pattern().members().stream()
+                .map(member -> member.kind().word())
+                .toList();
     }
 
     @ParameterizedTest
-    @EnumSource(MemberKind.class)
+    @MethodSource("turnalike.pattern.MemberKind#all")
     void every_kind_can_be_inserted_beside_every_member_of_a_full_blank(MemberKind kind) {
         for (UnitSystem units : UnitSystem.values()) {
             for (boolean after : new boolean[] {false, true}) {
@@ -57,16 +64,16 @@ class MemberEditTest {
 
     @Test
     void a_new_member_stands_on_the_side_that_was_asked_for_and_leads_from_one_neighbour_to_the_other() {
-        JobText before = after(text(SPINDLE), 2, new MemberEdit.Insert(MemberKind.TAPER, false));
+        JobText before = after(text(SPINDLE), 2, new MemberEdit.Insert(kind("taper"), false));
         assertThat(kinds(before)).containsExactly("tenon", "taper", "taper", "bead");
         assertThat(ends(before, 2)).containsExactly("3/4 in", "1 1/2 in");
         assertThat(ends(before, 3)).containsExactly("1 1/2 in", "1 in");
-        JobText after = after(text(SPINDLE), 1, new MemberEdit.Insert(MemberKind.COVE, true));
+        JobText after = after(text(SPINDLE), 1, new MemberEdit.Insert(kind("cove"), true));
         assertThat(kinds(after)).containsExactly("tenon", "cove", "taper", "bead");
-        JobText first = after(text(SPINDLE), 1, new MemberEdit.Insert(MemberKind.COVE, false));
+        JobText first = after(text(SPINDLE), 1, new MemberEdit.Insert(kind("cove"), false));
         assertThat(kinds(first)).containsExactly("cove", "tenon", "taper", "bead");
         assertThat(ends(first, 1)).containsExactly("3/4 in", "3/4 in");
-        JobText last = after(text(SPINDLE), 3, new MemberEdit.Insert(MemberKind.TAPER, true));
+        JobText last = after(text(SPINDLE), 3, new MemberEdit.Insert(kind("taper"), true));
         assertThat(kinds(last)).containsExactly("tenon", "taper", "bead", "taper");
         assertThat(ends(last, 4)).containsExactly("1 in", "1 in");
     }
@@ -80,9 +87,9 @@ class MemberEditTest {
 
     @Test
     void the_words_of_an_insertion_say_the_side() {
-        assertThat(new MemberEdit(3, new MemberEdit.Insert(MemberKind.COVE, false)).what(text(SPINDLE)))
+        assertThat(new MemberEdit(3, new MemberEdit.Insert(kind("cove"), false)).what(text(SPINDLE)))
                 .isEqualTo("insert a cove before member 3 (bead)");
-        assertThat(new MemberEdit(3, new MemberEdit.Insert(MemberKind.COVE, true)).what(text(SPINDLE)))
+        assertThat(new MemberEdit(3, new MemberEdit.Insert(kind("cove"), true)).what(text(SPINDLE)))
                 .isEqualTo("insert a cove after member 3 (bead)");
     }
 
@@ -100,7 +107,7 @@ class MemberEditTest {
                   "members": [{"kind": "cylinder", "length": "%s", "diameter": "1"}]},
                  "wood": {"species": "White ash"}}
                 """.formatted(units, length, length));
-        JobText made = after(full, 1, new MemberEdit.Insert(MemberKind.BEAD, true));
+        JobText made = after(full, 1, new MemberEdit.Insert(kind("bead"), true));
         UnitSystem system = UnitSystem.find(units).orElseThrow();
         return made.job().pattern().members().stream()
                 .map(member -> member.length().format(system).replaceAll(" (in|mm)$", ""))
@@ -108,12 +115,12 @@ class MemberEditTest {
     }
 
     @ParameterizedTest
-    @EnumSource(MemberKind.class)
+    @MethodSource("turnalike.pattern.MemberKind#all")
     void every_member_can_be_made_every_kind_and_keeps_its_length(MemberKind kind) {
         for (int number = 1; number <= 3; number++) {
             JobText made = after(text(SPINDLE), number, new MemberEdit.Turn(kind));
             Member member = made.job().pattern().members().get(number - 1);
-            assertThat(member.kind()).isEqualTo(kind.word());
+            assertThat(member.kind()).isEqualTo(kind);
             assertThat(member.length().mm())
                     .isCloseTo(
                             text(SPINDLE)
