@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -24,10 +25,12 @@ import turnalike.job.edit.JobEdit;
 import turnalike.job.edit.MemberEdit;
 import turnalike.job.edit.UnitsChange;
 import turnalike.job.kept.JobText;
+import turnalike.outline.Outline;
 import turnalike.pattern.FreeCurve;
 import turnalike.pattern.Member;
 import turnalike.pattern.MemberKey;
 import turnalike.pattern.MemberKind;
+import turnalike.pattern.Room;
 import turnalike.pattern.Samples;
 import turnalike.pattern.Sizes;
 import turnalike.units.Length;
@@ -131,6 +134,45 @@ class MemberKindTest {
             JobText made = after(job(member, UnitSystem.METRIC), new MemberEdit(1, new MemberEdit.Boundary(typed)));
             assertThat(read(made).length().mm()).isCloseTo(longer.mm(), within(1e-4));
         });
+    }
+
+    @ParameterizedTest
+    @MethodSource("turnalike.pattern.MemberKind#all")
+    void a_new_one_can_exist_wherever_there_is_room(MemberKind kind) {
+        Seeds.each(300, random -> {
+            Length stock = Length.ofMm(6 + 90 * random.nextDouble());
+            Room room = new Room(
+                    Length.ofMm(0.5 + 200 * random.nextDouble()),
+                    part(stock, random),
+                    part(stock, random),
+                    stock,
+                    random.nextBoolean() ? UnitSystem.INCH : UnitSystem.METRIC);
+            Sizes sizes = withDefaults(kind, kind.blank(room), stock);
+            assertThat(kind.faults(sizes)).as("%s", room).isEmpty();
+            Member made = kind.make(sizes);
+            Outline outline = Outline.of(Length.ZERO, made.curves(Member.Ends.NEITHER), made.section());
+            assertThat(made.length().mm())
+                    .as("%s", room)
+                    .isCloseTo(room.length().mm(), within(1e-9));
+            assertThat(2 * made.reach(outline).mm()).as("%s", room).isLessThanOrEqualTo(stock.mm() * (1 + 1e-12));
+        });
+    }
+
+    /** Now and then all of it, and often nearly nothing. */
+    private static Length part(Length stock, Random random) {
+        return random.nextInt(5) == 0 ? stock : stock.times(Math.max(0.02, Math.pow(random.nextDouble(), 2)));
+    }
+
+    private static Sizes withDefaults(MemberKind kind, Sizes blank, Length stock) {
+        Sizes out = blank;
+        for (MemberKey key : kind.keys()) {
+            boolean left =
+                    key.type() == MemberKey.Type.LENGTH && out.find(key.name()).isEmpty();
+            if (left && key.otherwise().apply(stock).isPresent()) {
+                out = out.with(key.name(), key.otherwise().apply(stock).get());
+            }
+        }
+        return out;
     }
 
     @ParameterizedTest

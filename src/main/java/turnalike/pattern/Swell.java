@@ -2,7 +2,9 @@ package turnalike.pattern;
 
 import java.util.List;
 import turnalike.outline.Curve;
+import turnalike.outline.Outline;
 import turnalike.outline.Polynomial;
+import turnalike.outline.Section;
 import turnalike.units.Length;
 import turnalike.units.Told;
 
@@ -20,7 +22,7 @@ public record Swell(Length length, Length from, Length middle, Length to, Detail
             .shape("the quadratic through the three")
             .length()
             .size("from", "Diameter, head end", Swell::from, Room::before)
-            .size("middle", "Diameter, middle", Swell::middle, Room::swollen)
+            .size("middle", "Diameter, middle", Swell::middle, Swell::belly)
             .size("to", "Diameter, tail end", Swell::to, Room::after)
             .made(
                     sizes -> faults(sizes.length(), sizes.size("from"), sizes.size("middle"), sizes.size("to")),
@@ -34,6 +36,20 @@ public record Swell(Length length, Length from, Length middle, Length to, Detail
 
     public Swell {
         Faults.refuse(KIND.word(), faults(length, from, middle, to));
+    }
+
+    /** Halfway where a belly would dip to the axis between ends so unlike, or rise out of the blank between ends so thick. */
+    private static Length belly(Room room) {
+        Length belly = room.swollen();
+        boolean dips =
+                !Polynomial.leastOfQuadratic(room.before(), belly, room.after()).isPositive();
+        return dips || rises(room, belly) ? room.before().plus(room.after()).times(0.5) : belly;
+    }
+
+    private static boolean rises(Room room, Length belly) {
+        Polynomial across = Polynomial.quadraticThrough(room.length(), room.before(), belly, room.after());
+        Outline outline = Outline.of(Length.ZERO, List.of(across), Section.ROUND);
+        return outline.largestRadius().compareTo(room.stock()) > 0;
     }
 
     public static List<Fault> faults(Length length, Length from, Length middle, Length to) {
