@@ -34,4 +34,11 @@ class BalanceGradeTest {
     void a_grade_of_nothing_is_refused() {
         assertThatThrownBy(() -> new BalanceGrade(0)).isInstanceOf(IllegalArgumentException.class);
     }
+
+    @Test
+    void a_grade_that_is_no_number_above_zero_is_refused() {
+        for (double bad : new double[] {-1, Double.NaN, Double.POSITIVE_INFINITY}) {
+            assertThatThrownBy(() -> new BalanceGrade(bad)).hasMessageContaining("balance grade");
+        }
+    }
 }

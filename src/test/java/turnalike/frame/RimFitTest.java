@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
+import turnalike.Seeds;
 import turnalike.units.Angle;
 import turnalike.units.Length;
 
@@ -63,5 +64,74 @@ class RimFitTest {
             rim.add(new RimPoint(at, Length.ofMm(radiusMm.applyAsDouble(at.radians()))));
         }
         return RimFit.of(rim);
+    }
+
+    /** Points that stand alternately half a millimetre out and in on a circle off the axle: whoever fits it finds the circle between them. */
+    @Test
+    void each_point_is_told_how_far_outside_or_inside_it_stands() {
+        List<RimPoint> rim = new ArrayList<>();
+        for (int i = 0; i < 12; i++) {
+            double angle = 2 * Math.PI * i / 12;
+            double radius = 200 + (i % 2 == 0 ? 0.5 : -0.5);
+            double x = 3 + radius * Math.cos(angle);
+            double y = -4 + radius * Math.sin(angle);
+            rim.add(new RimPoint(Angle.ofRadians(Math.atan2(y, x)), Length.ofMm(Math.hypot(x, y))));
+        }
+        RimFit fit = RimFit.of(rim);
+        assertThat(fit.radius().mm()).isCloseTo(200, within(1e-9));
+        assertThat(fit.offset().mm()).isCloseTo(5, within(1e-9));
+        assertThat(fit.offsetAt().degrees()).isCloseTo(360 - Math.toDegrees(Math.atan2(4, 3)), within(1e-9));
+        assertThat(fit.runOut().mm()).isCloseTo(1, within(1e-9));
+        for (int i = 0; i < 12; i++) {
+            assertThat(fit.residuals().get(i).mm()).isCloseTo(i % 2 == 0 ? 0.5 : -0.5, within(1e-9));
+        }
+    }
+
+    /** No circle near it fits better: the sum of squares grows whichever way centre or radius is moved. */
+    @Test
+    void the_circle_is_the_one_of_least_squares() {
+        Seeds.each(30, random -> {
+            int points = 4 + random.nextInt(12);
+            List<RimPoint> rim = new ArrayList<>();
+            for (int i = 0; i < points; i++) {
+                rim.add(new RimPoint(
+                        Angle.ofDegrees(360.0 * (i + 0.5 * random.nextDouble()) / points),
+                        Length.ofMm(300 + 4 * random.nextDouble())));
+            }
+            RimFit fit = RimFit.of(rim);
+            double x = fit.offset().mm() * Math.cos(fit.offsetAt().radians());
+            double y = fit.offset().mm() * Math.sin(fit.offsetAt().radians());
+            double least = squares(rim, x, y, fit.radius().mm());
+            assertThat(fit.residuals().stream()
+                            .mapToDouble(r -> r.mm() * r.mm())
+                            .sum())
+                    .isCloseTo(least, within(1e-9));
+            for (double step : new double[] {-1e-3, 1e-3}) {
+                assertThat(squares(rim, x + step, y, fit.radius().mm())).isGreaterThan(least);
+                assertThat(squares(rim, x, y + step, fit.radius().mm())).isGreaterThan(least);
+                assertThat(squares(rim, x, y, fit.radius().mm() + step)).isGreaterThan(least);
+            }
+        });
+    }
+
+    private static double squares(List<RimPoint> rim, double xMm, double yMm, double radiusMm) {
+        return rim.stream()
+                .mapToDouble(point -> Math.hypot(
+                                point.radius().mm() * Math.cos(point.at().radians()) - xMm,
+                                point.radius().mm() * Math.sin(point.at().radians()) - yMm)
+                        - radiusMm)
+                .map(distance -> distance * distance)
+                .sum();
+    }
+
+    @Test
+    void three_points_lie_on_their_circle_and_points_in_one_line_on_none() {
+        RimFit fit = fit(3, angle -> 10 + Math.cos(angle));
+        assertThat(fit.runOut().mm()).isCloseTo(0, within(1e-9));
+        List<RimPoint> line = List.of(
+                new RimPoint(Angle.ofDegrees(0), Length.ofMm(1)),
+                new RimPoint(Angle.ofDegrees(0), Length.ofMm(2)),
+                new RimPoint(Angle.ofDegrees(0), Length.ofMm(3)));
+        assertThatThrownBy(() -> RimFit.of(line)).hasMessageContaining("one line");
     }
 }

@@ -64,4 +64,30 @@ class RockingTestTest {
         }
         return 4 * (time - angle / speed);
     }
+
+    @Test
+    void the_widest_and_the_smallest_swing_are_taken_and_no_other() {
+        Angle rest = Angle.ofDegrees(200);
+        // A swing of no width is not lengthened: 4π² I / (g T²).
+        assertThat(RockingTest.unbalance(2e8, 3, Angle.ofDegrees(0), rest).gMm())
+                .isCloseTo(4 * Math.PI * Math.PI * 2e8 / (9806.65 * 9), within(1e-6));
+        assertThat(RockingTest.unbalance(2e8, 3, Angle.ofDegrees(60), rest).at())
+                .isEqualTo(rest);
+        for (double bad : new double[] {-1, 61}) {
+            assertThatThrownBy(() -> RockingTest.unbalance(2e8, 3, Angle.ofDegrees(bad), rest))
+                    .hasMessageContaining("amplitude");
+        }
+        for (double bad : new double[] {0, -1, Double.NaN}) {
+            assertThatThrownBy(() -> RockingTest.unbalance(bad, 3, Angle.ofDegrees(0), rest))
+                    .hasMessageContaining("inertia");
+            assertThatThrownBy(() -> RockingTest.unbalance(2e8, bad, Angle.ofDegrees(0), rest))
+                    .hasMessageContaining("period");
+        }
+    }
+
+    @Test
+    void the_working_says_what_is_left_out() {
+        assertThat(RockingTest.working().how()).contains("U = 4π² I / (g T²)");
+        assertThat(RockingTest.working().sureness()).contains("friction left out");
+    }
 }

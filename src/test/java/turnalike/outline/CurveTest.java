@@ -94,6 +94,179 @@ class CurveTest {
     }
 
     @Test
+    void the_slope_is_the_difference_of_near_radii() {
+        Seeds.each(60, random -> {
+            for (Curve curve : curves(random)) {
+                double length = curve.length().mm();
+                for (int i = 2; i <= 18; i++) {
+                    double x = length * i / 20;
+                    double step = length * 1e-5;
+                    double expected = (curve.radiusMm(x + step) - curve.radiusMm(x - step)) / (2 * step);
+                    assertThat(curve.slope(x)).as("%s at %s", curve, x).isCloseTo(expected, within(1e-5));
+                }
+            }
+        });
+    }
+
+    @Test
+    void a_place_outside_is_taken_as_the_nearer_end() {
+        Seeds.each(20, random -> {
+            for (Curve curve : curves(random)) {
+                double length = curve.length().mm();
+                assertThat(curve.startRadiusMm()).isEqualTo(curve.radiusMm(0));
+                assertThat(curve.endRadiusMm()).isEqualTo(curve.radiusMm(length));
+                assertThat(curve.radiusMm(-3)).isEqualTo(curve.radiusMm(0));
+                assertThat(curve.radiusMm(length + 3)).isEqualTo(curve.radiusMm(length));
+                assertThat(curve.slope(-3)).isEqualTo(curve.slope(0));
+                assertThat(curve.slope(length + 3)).isEqualTo(curve.slope(length));
+            }
+        });
+    }
+
+    @Test
+    void a_half_ellipse_stands_upright_at_both_ends() {
+        EllipseArc bead = new EllipseArc(mm(10), mm(5), mm(5), mm(8), mm(3));
+        assertThat(bead.slope(0)).isEqualTo(Double.POSITIVE_INFINITY);
+        assertThat(bead.slope(10)).isEqualTo(Double.NEGATIVE_INFINITY);
+        assertThat(bead.radiusMm(0)).isEqualTo(8);
+        assertThat(bead.radiusMm(5)).isEqualTo(11);
+        assertThat(bead.radiusMm(2)).isCloseTo(8 + 3 * 0.8, within(1e-12)); // t = −0.6, √(1 − 0.36) = 0.8
+    }
+
+    @Test
+    void a_curve_is_level_only_strictly_inside_and_a_flat_one_nowhere() {
+        assertThat(new EllipseArc(mm(10), mm(4), mm(6), mm(8), mm(3)).levelPlacesMm())
+                .containsExactly(4.0);
+        assertThat(new EllipseArc(mm(5), mm(0), mm(5), mm(8), mm(3)).levelPlacesMm())
+                .isEmpty();
+        assertThat(new EllipseArc(mm(5), mm(5), mm(5), mm(8), mm(3)).levelPlacesMm())
+                .isEmpty();
+        assertThat(new EllipseArc(mm(10), mm(4), mm(6), mm(8), mm(0)).levelPlacesMm())
+                .isEmpty();
+        assertThat(Line.level(mm(10), mm(4)).levelPlacesMm()).isEmpty();
+        // 5 + (u − 1/4)², (u − 0)², (u − 1)²; 5 + u − u³ is level at 1/√3; (u − 1/2)³ once, where its double root is.
+        assertThat(new Polynomial(mm(8), List.of(5 + 1 / 16.0, -0.5, 1.0)).levelPlacesMm())
+                .containsExactly(2.0);
+        assertThat(new Polynomial(mm(8), List.of(5.0, 0.0, 1.0)).levelPlacesMm())
+                .isEmpty();
+        assertThat(new Polynomial(mm(8), List.of(5.0, -2.0, 1.0)).levelPlacesMm())
+                .isEmpty();
+        assertThat(new Polynomial(mm(8), List.of(5.0, 1.0)).levelPlacesMm()).isEmpty();
+        assertThat(new Polynomial(mm(8), List.of(5.0)).levelPlacesMm()).isEmpty();
+        assertThat(new Polynomial(mm(1), List.of(5.0, 1.0, 0.0, -1.0)).levelPlacesMm())
+                .singleElement()
+                .satisfies(u -> assertThat(u).isCloseTo(1 / Math.sqrt(3), within(1e-12)));
+        assertThat(new Polynomial(mm(1), List.of(5.0, 0.75, -1.5, 1.0)).levelPlacesMm())
+                .singleElement()
+                .satisfies(u -> assertThat(u).isCloseTo(0.5, within(1e-12)));
+        // Derivative 6 (u − 1/3)(u − 2/3): the higher place first on the way.
+        assertThat(new Polynomial(mm(3), List.of(5.0, 4 / 3.0, -3.0, 2.0)).levelPlacesMm())
+                .hasSize(2)
+                .satisfies(places -> assertThat(places.get(0)).isCloseTo(1, within(1e-9)))
+                .satisfies(places -> assertThat(places.get(1)).isCloseTo(2, within(1e-9)));
+    }
+
+    @Test
+    void a_curve_may_touch_the_axis_but_not_cross_it() {
+        assertThat(new Line(mm(5), mm(3), mm(0)).endRadiusMm()).isZero();
+        assertThat(new Line(mm(5), mm(0), mm(3)).startRadiusMm()).isZero();
+        assertThat(new EllipseArc(mm(10), mm(5), mm(5), mm(3), mm(-3)).radiusMm(5))
+                .isZero();
+        assertThatThrownBy(() -> new EllipseArc(mm(10), mm(5), mm(5), mm(3), mm(-3.01)))
+                .hasMessageContaining("radius");
+        // Its lowest place is outside the arc, and the lower end decides: √(1 − 0.36) = 0.8 of 3 is 2.4.
+        assertThat(new EllipseArc(mm(2), mm(5), mm(5), mm(2.4000001), mm(-3)).endRadiusMm())
+                .isCloseTo(0, within(1e-6));
+        assertThatThrownBy(() -> new EllipseArc(mm(2), mm(5), mm(5), mm(2.399999), mm(-3)))
+                .hasMessageContaining("radius");
+        assertThat(Polynomial.quadraticThrough(mm(10), mm(1), mm(0), mm(1)).radiusMm(5))
+                .isZero();
+        // A hair of a millionth of a millimetre in a metre is rounding, and reads as the axis itself.
+        assertThat(Polynomial.quadraticThrough(mm(1000), mm(1), mm(-5e-7), mm(1))
+                        .radiusMm(500))
+                .isZero();
+        assertThatThrownBy(() -> Polynomial.quadraticThrough(mm(1000), mm(1), mm(-5e-6), mm(1)))
+                .hasMessageContaining("radius");
+        assertThatThrownBy(() -> Polynomial.quadraticThrough(mm(10), mm(1), mm(-0.01), mm(1)))
+                .hasMessageContaining("radius");
+        assertThatThrownBy(() -> new Line(mm(5), mm(3), mm(-0.01))).hasMessageContaining("end radius");
+    }
+
+    @Test
+    void an_arc_may_reach_the_ends_of_its_ellipse_but_not_past_them() {
+        assertThat(new EllipseArc(mm(10), mm(5), mm(5), mm(5), mm(1)).startRadiusMm())
+                .isEqualTo(5);
+        assertThatThrownBy(() -> new EllipseArc(mm(5), mm(5.001), mm(5), mm(5), mm(1)))
+                .hasMessageContaining("ellipse");
+        assertThatThrownBy(() -> new EllipseArc(mm(5), mm(-0.001), mm(5), mm(5), mm(1)))
+                .hasMessageContaining("ellipse");
+        assertThatThrownBy(() -> new EllipseArc(mm(5), mm(2), mm(0), mm(5), mm(1)))
+                .hasMessageContaining("half width must be above zero");
+        assertThatThrownBy(() -> new EllipseArc(mm(0), mm(2), mm(5), mm(5), mm(1)))
+                .hasMessageContaining("length must be above zero");
+        // What rounding leaves of a long arc, a millionth of a millionth of it, is let pass.
+        assertThat(new EllipseArc(mm(5), mm(1000 + 5e-10), mm(1000), mm(5), mm(1)).startRadiusMm())
+                .isEqualTo(5);
+        assertThatThrownBy(() -> new EllipseArc(mm(5), mm(1000 + 5e-9), mm(1000), mm(5), mm(1)))
+                .hasMessageContaining("ellipse");
+        assertThatThrownBy(() -> new Polynomial(mm(0), List.of(1.0))).hasMessageContaining("length");
+        assertThatThrownBy(() -> new Polynomial(mm(1), List.of())).hasMessageContaining("degree");
+    }
+
+    /** Least and largest of a quadratic by going along it in small steps. */
+    @Test
+    void the_extremes_of_a_quadratic_are_those_found_along_it() {
+        Seeds.each(300, random -> {
+            double start = 20 * random.nextDouble() - 5;
+            double middle = 20 * random.nextDouble() - 5;
+            double end = 20 * random.nextDouble() - 5;
+            double least = Double.POSITIVE_INFINITY;
+            double most = Double.NEGATIVE_INFINITY;
+            for (int i = 0; i <= 2000; i++) {
+                double u = i / 2000.0;
+                // Lagrange's form through u = 0, 1/2, 1.
+                double r = start * (1 - u) * (1 - 2 * u) + middle * 4 * u * (1 - u) + end * u * (2 * u - 1);
+                least = Math.min(least, r);
+                most = Math.max(most, r);
+            }
+            assertThat(Polynomial.leastOfQuadratic(mm(start), mm(middle), mm(end))
+                            .mm())
+                    .isCloseTo(least, within(1e-4));
+            assertThat(Polynomial.largestOfQuadratic(mm(start), mm(middle), mm(end))
+                            .mm())
+                    .isCloseTo(most, within(1e-4));
+        });
+    }
+
+    @Test
+    void every_kind_of_curve_can_be_told_apart() {
+        Curve.Cases<String> cases = new Curve.Cases<>() {
+            @Override
+            public String line(Line line) {
+                return "line";
+            }
+
+            @Override
+            public String ellipseArc(EllipseArc arc) {
+                return "arc";
+            }
+
+            @Override
+            public String polynomial(Polynomial polynomial) {
+                return "polynomial";
+            }
+        };
+        assertThat(curves(new Random(1)).stream().map(curve -> curve.match(cases)))
+                .containsExactly("line", "arc", "polynomial", "polynomial");
+    }
+
+    @Test
+    void a_moment_higher_than_the_second_is_refused() {
+        EllipseArc arc = new EllipseArc(mm(10), mm(5), mm(5), mm(5), mm(1));
+        assertThatThrownBy(() -> arc.integral(3, 2)).hasMessageContaining("power of x");
+    }
+
+    @Test
     void an_impossible_curve_cannot_be_made() {
         assertThatThrownBy(() -> new Line(mm(0), mm(1), mm(1))).hasMessageContaining("length");
         assertThatThrownBy(() -> new Line(mm(1), mm(-1), mm(1))).hasMessageContaining("radius");

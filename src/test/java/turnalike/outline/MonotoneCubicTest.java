@@ -64,6 +64,14 @@ class MonotoneCubicTest {
         assertThat(pieces.get(1).slope(1)).isCloseTo(11.0 / 3, within(1e-12));
     }
 
+    /** The formula for the ends takes the slope of the parabola through the three nearest points: of 1 + x + x² it is 1 + 2x. */
+    @Test
+    void at_its_ends_it_has_the_slope_of_the_parabola_through_three_points() {
+        List<Polynomial> pieces = MonotoneCubic.through(List.of(point(0, 1), point(2, 7), point(5, 31)));
+        assertThat(pieces.get(0).slope(0)).isCloseTo(1, within(1e-12));
+        assertThat(pieces.get(1).slope(3)).isCloseTo(11, within(1e-12));
+    }
+
     @Test
     void is_level_where_the_points_turn_and_cuts_an_end_that_would_overshoot() {
         List<Polynomial> pieces = MonotoneCubic.through(List.of(point(0, 5), point(1, 6), point(2, 1)));

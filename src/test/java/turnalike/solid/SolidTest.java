@@ -210,4 +210,37 @@ class SolidTest {
         assertThat(Quadrature.integrate(x -> Math.PI * ball.applyAsDouble(x) * ball.applyAsDouble(x), 0, 20))
                 .isCloseTo(4 * Math.PI * 1000 / 3, ONE_IN_TEN_BILLION);
     }
+
+    /** A square bar of side s gains ρL((s + δ)² − s²), a cylinder of diameter d a quarter of π times as much. */
+    @Test
+    void sensitivity_of_a_bar_is_that_of_its_square() {
+        for (Section section : Section.values()) {
+            Outline bar = Outline.of(Length.ZERO, List.of(Line.level(mm(300), mm(20))), section);
+            Sensitivity sensitivity = Sensitivity.of(bar, Density.ofKgPerM3(700));
+            double shape = section == Section.SQUARE ? 1 : Math.PI / 4;
+            for (double more : new double[] {-3, 0.5, 2}) {
+                double gained = 700e-6 * shape * 300 * (Math.pow(40 + more, 2) - 1600);
+                assertThat(sensitivity.change(mm(more)).grams()).isCloseTo(gained, withinPercentage(1e-9));
+            }
+            assertThat(sensitivity.linearGPerMm()).isCloseTo(700e-6 * shape * 300 * 80, withinPercentage(1e-9));
+            assertThat(sensitivity.quadraticGPerMm2()).isCloseTo(700e-6 * shape * 300, withinPercentage(1e-9));
+        }
+    }
+
+    /** Steiner: the swing about the balance point and m · shift² about any other axis; the balance point moves with the piece. */
+    @Test
+    void where_the_piece_is_measured_from_changes_its_balance_point_alone() {
+        Line cone = new Line(mm(40), mm(12), mm(5));
+        Solid here = Solid.of(Outline.of(Length.ZERO, List.of(cone), Section.ROUND), UNIT);
+        Solid moved = Solid.of(Outline.of(mm(500), List.of(cone), Section.ROUND), UNIT);
+        assertThat(moved.balance().mm()).isCloseTo(here.balance().mm() + 500, ONE_IN_TEN_BILLION);
+        assertThat(moved.mass().grams()).isCloseTo(here.mass().grams(), ONE_IN_TEN_BILLION);
+        assertThat(moved.swingInertiaGMm2()).isCloseTo(here.swingInertiaGMm2(), ONE_IN_TEN_BILLION);
+        assertThat(moved.spinInertiaGMm2()).isCloseTo(here.spinInertiaGMm2(), ONE_IN_TEN_BILLION);
+    }
+
+    @Test
+    void the_working_names_its_formulas() {
+        assertThat(solid(Line.level(mm(10), mm(5))).working().how()).contains("mass = ρV", "balance = ∫xA dx / V");
+    }
 }

@@ -158,4 +158,24 @@ class SparesTest {
         assertThat(Spares.read(12, Double.NaN).isValue()).isFalse();
         assertThatThrownBy(() -> Spares.of(0, 0.05)).isInstanceOf(IllegalArgumentException.class);
     }
+
+    @Test
+    void counts_and_rates_at_the_ends_of_their_range_are_taken() {
+        assertThat(Spares.read(1, 0).get().blanks()).isEqualTo(1);
+        assertThat(Spares.of(10_000, 0).good()).isEqualTo(10_000);
+        assertThat(Spares.of(1, 0.9).lossRate()).isEqualTo(0.9);
+        // 1 - 0.9^n reaches 0.95 at n = 29: 0.9^28 = 0.0523, 0.9^29 = 0.0471.
+        assertThat(Spares.of(1, 0.9).blanks()).isEqualTo(29);
+        assertThat(Spares.of(1, 0.9).spares()).isEqualTo(28);
+        assertThat(Spares.of(1, 0.9).expectedGood()).isEqualTo(2.9, within(1e-12));
+    }
+
+    @Test
+    void the_working_tells_the_spares_and_their_chance() {
+        assertThat(Spares.of(12, 0.05).working().how())
+                .isEqualTo(
+                        "the smallest n for which n blanks, each lost with a chance of 5 %, give at least 12 good pieces in 95 of 100"
+                                + " such jobs (exact binomial): n = 14, so 2 to spare; they are enough with a chance of 96.99 % and give 13.3"
+                                + " good pieces on average");
+    }
 }

@@ -141,4 +141,94 @@ class StockPlanTest {
             Locale.setDefault(before);
         }
     }
+
+    /** Common practice in both systems; a metric shop does not saw sixteenths. */
+    @Test
+    void the_usual_allowances_are_round_figures_in_the_jobs_units() {
+        assertThat(Allowances.usual(UnitSystem.INCH))
+                .isEqualTo(new Allowances(Length.ofInches(0.0625), Length.ofInches(0.5)));
+        assertThat(Allowances.usual(UnitSystem.METRIC)).isEqualTo(new Allowances(Length.ofMm(1.5), Length.ofMm(12)));
+    }
+
+    @Test
+    void a_metric_blank_gains_both_faces_and_both_ends() {
+        StockPlan plan = new StockPlan(
+                new BlankNeed(new Blank(Section.ROUND, Length.ofMm(45), Length.ofMm(500)), Length.ofMm(480), false),
+                Allowances.usual(UnitSystem.METRIC),
+                Spares.of(4, 0.05),
+                Density.ofKgPerM3(600));
+        assertThat(plan.finished().text(UnitSystem.METRIC)).isEqualTo("45 mm round, 500 mm long");
+        assertThat(plan.rough().text(UnitSystem.METRIC)).isEqualTo("48 mm square, 524 mm long");
+        assertThat(plan.cornerCut().side()).isEqualTo(Length.ofMm(45));
+        // 48 x 48 x 524 mm is 1207.296 cm3; at 0.6 g/cm3 724.3776 g, 25.55 oz.
+        assertThat(plan.roughMass().grams()).isEqualTo(724.3776, within(1e-9));
+        List<Working> workings = plan.workings(UnitSystem.METRIC);
+        assertThat(workings.get(0).how())
+                .isEqualTo(
+                        "45 mm round, 500 mm long, as the pattern's stock says; the run is 480 mm, so 20 mm of its length is for"
+                                + " holding and parting off");
+        assertThat(workings.get(1).how())
+                .isEqualTo(
+                        "48 mm square, 524 mm long: the blank, and 1.5 mm for milling on each face and 12 mm for trimming at each"
+                                + " end; sawn square, as boards are");
+        assertThat(workings.get(4).how())
+                .startsWith("5 rough blanks of 0.5116 board feet (0.001207 m3): 2.56 board feet, 0.00604 m3");
+        assertThat(workings.get(5).how()).isEqualTo("1207.3 cm3 x 600.0 kg/m3 = 724 g (25.6 oz)");
+    }
+
+    @Test
+    void a_square_blank_is_not_said_to_be_sawn_square() {
+        assertThat(plan(Section.SQUARE, "1 3/4", "20", "20")
+                        .workings(UnitSystem.INCH)
+                        .get(1)
+                        .how())
+                .doesNotContain("sawn square");
+    }
+
+    @Test
+    void sawing_corners_off_is_warned_of_with_what_to_do() {
+        assertThat(plan(Section.SQUARE, "1 3/4", "20", "20").cautions())
+                .singleElement()
+                .satisfies(caution -> assertThat(caution.line())
+                        .startsWith("stock: corner cut: ")
+                        .contains("loose three-sided strip")
+                        .contains("guard and push stick"));
+    }
+
+    /** Rounding of sixty-fourths may carry a run a hair past its blank, which then has no waste, never less than none. */
+    @Test
+    void a_run_as_long_as_its_blank_leaves_no_waste() {
+        Blank blank = new Blank(Section.SQUARE, Length.ofMm(45), Length.ofMm(500));
+        assertThat(new BlankNeed(blank, Length.ofMm(500), false).waste()).isEqualTo(Length.ZERO);
+        assertThat(new BlankNeed(blank, Length.ofMm(500 + 4e-10), false).waste())
+                .isEqualTo(Length.ZERO);
+        assertThatThrownBy(() -> new BlankNeed(blank, Length.ofMm(500 + 6e-10), false))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new BlankNeed(blank, Length.ZERO, false)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void no_side_of_a_blank_and_no_allowance_may_be_missing() {
+        assertThatThrownBy(() -> new Blank(Section.ROUND, Length.ofMm(1), Length.ZERO))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Allowances(Length.ZERO, Length.ofMm(-1)))
+                .isInstanceOf(IllegalArgumentException.class);
+        assertThat(new Timber(0).boardFeet()).isZero();
+        for (double bad : new double[] {-1, Double.NaN, Double.POSITIVE_INFINITY}) {
+            assertThatThrownBy(() -> new Timber(bad)).isInstanceOf(IllegalArgumentException.class);
+        }
+    }
+
+    /** A gauge is set in the job's units and to hundredths of a millimetre or thousandths of an inch in the other. */
+    @Test
+    void the_corner_cuts_working_gives_mark_depth_and_face_in_both_systems() {
+        // s = 50 mm: mark 14.645, depth 10.355, face 20.711 mm.
+        assertThat(new CornerCut(Length.ofMm(50))
+                        .working(UnitSystem.METRIC, false)
+                        .how())
+                .contains("= 0.2929 s = 14.64 mm (0.577 in)")
+                .contains("s (sqrt 2 - 1)/2 = 10.36 mm (0.408 in)")
+                .contains("s (sqrt 2 - 1) = 20.71 mm (0.815 in)")
+                .contains("largest round 50 mm");
+    }
 }

@@ -58,6 +58,12 @@ class LengthTextTest {
                 "559,5 mm|INCH|559.5",
                 "1.5 m|INCH|1500",
                 "20 m|INCH|20000",
+                "20000.000000 mm|INCH|20000",
+                "000000001 mm|INCH|1",
+                "1.123456789012345 mm|INCH|1.123456789012345",
+                "65 ft 7 in|METRIC|19989.8",
+                "1 ft 0 in|METRIC|304.8",
+                "0' 1 1/2\"|METRIC|38.1",
                 "0|INCH|0",
                 " 7 |INCH|177.8",
                 "7\u00a0mm|INCH|7",
@@ -103,6 +109,14 @@ class LengthTextTest {
                 "1' 2' 3\"",
                 "1 mm 2 mm",
                 "20001 mm",
+                "20000.001 mm",
+                "65 ft 8 in",
+                "1234567890 mm",
+                "1.1234567890123456 mm",
+                "1 in 2 in",
+                "1 ft 2 ft",
+                "2 ft 3 mm",
+                "1' 2\" 3\"",
                 "21 m",
                 "99999999999999999999",
                 "1 9/8",
@@ -146,7 +160,11 @@ class LengthTextTest {
                 "12 kg", "unknown unit 'kg'",
                 "-3", "no sign",
                 "21 m", "more than 20 m",
-                "", "no length");
+                "", "no length",
+                "1 3/2", "a whole number before a fraction that is not below one",
+                "1 2/2", "a whole number before a fraction that is not below one",
+                "1 ft 2", "'1 ft 2' is not one length",
+                "1..5", "'1..5' is not a length");
         reasons.forEach(
                 (text, reason) -> assertThat(((Parsed.Refused<Length>) Length.parse(text, UnitSystem.INCH)).what())
                         .contains(reason));
@@ -175,6 +193,42 @@ class LengthTextTest {
     void what_was_rounded_off_is_in_reach() {
         LengthText.Printed printed = LengthText.print(Length.ofMm(10), UnitSystem.INCH);
         assertThat(printed.roundedOff().mm()).isCloseTo(10 - 25.4 * 25 / 64, within(1e-12));
+    }
+
+    /** Halves of a printed step: of two tenths the even one; of two 64ths the one farther from zero, either way. */
+    @Test
+    void what_stands_between_two_printed_figures_is_rounded_the_way_it_says() {
+        assertThat(Length.ofMm(38.25).format(UnitSystem.METRIC)).isEqualTo("38.2 mm");
+        assertThat(Length.ofMm(38.35).format(UnitSystem.METRIC)).isEqualTo("38.4 mm");
+        assertThat(Length.ofInches(1 / 128.0).format(UnitSystem.INCH)).isEqualTo("1/64 in");
+        assertThat(Length.ofInches(-1 / 128.0).format(UnitSystem.INCH)).isEqualTo("-1/64 in");
+        assertThat(Length.ofInches(0.9 / 128).format(UnitSystem.INCH)).isEqualTo("0 in");
+        assertThat(Length.ofInches(-0.9 / 128).format(UnitSystem.INCH)).isEqualTo("0 in");
+        assertThat(Length.ofInches(-2.5).format(UnitSystem.INCH)).isEqualTo("-2 1/2 in");
+        assertThat(Length.ofInches(-3).format(UnitSystem.INCH)).isEqualTo("-3 in");
+        assertThat(LengthText.print(Length.ofInches(-1.01), UnitSystem.INCH)
+                        .roundedOff()
+                        .inches())
+                .isCloseTo(-1.01 + 65 / 64.0, within(1e-12));
+        assertThat(LengthText.print(Length.ofMm(38.14), UnitSystem.METRIC)
+                        .roundedOff()
+                        .mm())
+                .isCloseTo(0.04, within(1e-12));
+        assertThat(LengthText.printMm(Length.ofMm(1.23456), 3).text()).isEqualTo("1.235 mm");
+    }
+
+    /** A millionth of a millimetre off a 64th is still that 64th; more is a decimal. */
+    @Test
+    void a_fine_length_is_a_fraction_only_within_a_millionth_of_one() {
+        assertThat(Length.ofMm(25.4 / 64 + 0.9e-6).formatFine(UnitSystem.INCH)).isEqualTo("1/64 in");
+        assertThat(Length.ofMm(25.4 / 64 - 0.9e-6).formatFine(UnitSystem.INCH)).isEqualTo("1/64 in");
+        assertThat(Length.ofMm(25.4 / 64 + 1.1e-6).formatFine(UnitSystem.INCH)).isEqualTo("0.016 in");
+        assertThat(Length.ofMm(25.4 / 64 - 1.1e-6).formatFine(UnitSystem.INCH)).isEqualTo("0.016 in");
+        assertThat(Length.ofMm(25.4 / 64 + 1.1e-6).formatFinest(UnitSystem.INCH))
+                .isEqualTo("0.0156 in");
+        assertThat(Length.ofMm(0.2).formatFineBoth(UnitSystem.METRIC)).isEqualTo("0.2 mm (0.008 in)");
+        assertThat(Length.ofMm(1.2345).formatFine(UnitSystem.METRIC)).isEqualTo("1.23 mm");
+        assertThat(Length.ofMm(1.2345).formatFinest(UnitSystem.METRIC)).isEqualTo("1.234 mm");
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class UnitsTest {
@@ -88,5 +89,120 @@ class UnitsTest {
         assertThatThrownBy(() -> Force.ofNewtons(-1)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> Force.ofNewtons(Double.POSITIVE_INFINITY))
                 .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    /** An inch is 25.4 mm, a foot 12 of them; the degree is a 180th of π. */
+    @Test
+    void conversions_go_both_ways() {
+        assertThat(Length.ofInches(2).mm()).isEqualTo(50.8);
+        assertThat(Length.ofMm(50.8).inches()).isEqualTo(2);
+        assertThat(Angle.ofRadians(Math.PI / 2).degrees()).isEqualTo(90);
+        assertThat(Angle.ofDegrees(-45).radians()).isEqualTo(-Math.PI / 4);
+        assertThat(Density.ofKgPerM3(1000).gramsPerMm3()).isCloseTo(1e-3, within(1e-18));
+        assertThat(UnitSystem.INCH.length(2)).isEqualTo(Length.ofMm(50.8));
+        assertThat(UnitSystem.METRIC.length(3)).isEqualTo(Length.ofMm(3));
+    }
+
+    @Test
+    void lengths_and_masses_add_up() {
+        Length seven = Length.ofMm(7);
+        Length two = Length.ofMm(2);
+        assertThat(seven.plus(two)).isEqualTo(Length.ofMm(9));
+        assertThat(seven.minus(two)).isEqualTo(Length.ofMm(5));
+        assertThat(two.minus(seven)).isEqualTo(Length.ofMm(-5));
+        assertThat(two.minus(seven).abs()).isEqualTo(Length.ofMm(5));
+        assertThat(seven.times(3)).isEqualTo(Length.ofMm(21));
+        assertThat(Mass.ofGrams(7).plus(Mass.ofGrams(2))).isEqualTo(Mass.ofGrams(9));
+        assertThat(Mass.ofGrams(7).minus(Mass.ofGrams(9))).isEqualTo(Mass.ofGrams(-2));
+        assertThat(Speed.ofRpm(800).times(0.5)).isEqualTo(Speed.ofRpm(400));
+    }
+
+    @Test
+    void only_what_is_above_zero_is_positive() {
+        assertThat(Length.ofMm(1e-300).isPositive()).isTrue();
+        assertThat(Length.ZERO.isPositive()).isFalse();
+        assertThat(Length.ofMm(-1).isPositive()).isFalse();
+    }
+
+    private static <T extends Comparable<T>> void assertOrdered(T less, T more) {
+        assertThat(less.compareTo(more)).isNegative();
+        assertThat(more.compareTo(less)).isPositive();
+        assertThat(less.compareTo(less)).isZero();
+    }
+
+    @Test
+    void quantities_are_ordered_by_size() {
+        assertOrdered(Length.ofMm(-1), Length.ofMm(1));
+        assertOrdered(Mass.ofGrams(1), Mass.ofGrams(2));
+        assertOrdered(Angle.ofDegrees(-90), Angle.ofDegrees(10));
+        assertOrdered(Speed.ofRpm(500), Speed.ofRpm(501));
+        assertOrdered(Force.ofNewtons(1), Force.ofNewtons(2));
+        assertThat(Speed.ofRpm(500).orSlower(Speed.ofRpm(700))).isEqualTo(Speed.ofRpm(500));
+        assertThat(Speed.ofRpm(700).orSlower(Speed.ofRpm(500))).isEqualTo(Speed.ofRpm(500));
+    }
+
+    @Test
+    void what_is_nothing_or_endless_is_refused_where_it_cannot_be() {
+        for (double bad : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY}) {
+            assertThatThrownBy(() -> Density.ofKgPerM3(bad)).hasMessageContaining("density");
+            assertThatThrownBy(() -> Speed.ofRpm(bad)).hasMessageContaining("speed");
+            assertThatThrownBy(() -> Force.ofNewtons(bad)).hasMessageContaining("force");
+        }
+        for (double bad : new double[] {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY}) {
+            assertThatThrownBy(() -> Angle.ofDegrees(bad)).hasMessageContaining("angle");
+            assertThatThrownBy(() -> Mass.ofGrams(bad)).hasMessageContaining("mass");
+            assertThatThrownBy(() -> Length.ofMm(bad)).hasMessageContaining("length");
+        }
+        assertThat(Mass.ofGrams(-0.0)).isEqualTo(Mass.ofGrams(0));
+    }
+
+    @Test
+    void an_angle_of_less_than_a_turn_stays_as_it_is() {
+        assertThat(Angle.ofDegrees(359).aroundOnce()).isEqualTo(Angle.ofDegrees(359));
+        assertThat(Angle.ofDegrees(365).aroundOnce()).isEqualTo(Angle.ofDegrees(5));
+        assertThat(Angle.ofDegrees(-725).aroundOnce()).isEqualTo(Angle.ofDegrees(355));
+    }
+
+    @Test
+    void a_system_of_units_is_found_by_its_word_alone() {
+        for (UnitSystem system : UnitSystem.values()) {
+            assertThat(UnitSystem.find(system.symbol())).contains(system);
+            assertThat(system.other()).isNotEqualTo(system);
+            assertThat(system.other().other()).isEqualTo(system);
+        }
+        assertThat(UnitSystem.INCH.symbol()).isEqualTo("in");
+        assertThat(UnitSystem.METRIC.symbol()).isEqualTo("mm");
+        assertThat(UnitSystem.find("cm")).isEmpty();
+        assertThat(UnitSystem.find("IN")).isEmpty();
+    }
+
+    @Test
+    void a_lathes_steps_are_told_in_its_own_whole_numbers() {
+        assertThat(Speed.ofLathe(List.of(Speed.ofRpm(500)))).isEqualTo("lathe step 500");
+        assertThat(Speed.ofLathe(List.of(Speed.ofRpm(500), Speed.ofRpm(1250.4))))
+                .isEqualTo("lathe steps 500, 1250");
+    }
+
+    @Test
+    void a_sentence_can_carry_what_is_no_length() {
+        assertThat(Told.of("%s beads of %s", 2, "oak").in(UnitSystem.INCH)).isEqualTo("2 beads of oak");
+    }
+
+    @Test
+    void what_was_read_is_a_value_or_the_reason_why_not() {
+        Parsed<Integer> good = Parsed.of(7);
+        Parsed<Integer> bad = Parsed.refused("no number", "write one");
+        assertThat(good.isValue()).isTrue();
+        assertThat(bad.isValue()).isFalse();
+        assertThat(good.<String>fold(value -> "read " + value, (what, mend) -> what))
+                .isEqualTo("read 7");
+        assertThat(bad.<String>fold(value -> "read " + value, (what, mend) -> what + ": " + mend))
+                .isEqualTo("no number: write one");
+        assertThat(good.orElse(refused -> 0)).isEqualTo(7);
+        assertThat(bad.orElse(refused -> refused.mend().length())).isEqualTo(9);
+        assertThat(good.get()).isEqualTo(7);
+        assertThatThrownBy(bad::get)
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("no number; write one");
     }
 }
