@@ -37,16 +37,6 @@ public enum Equation {
         this.seen = seen;
     }
 
-    /** The formula's number in FPL-GTR-282 (2021), or that it was not seen. */
-    public String in282() {
-        return in282;
-    }
-
-    /** The formula's number in FPL-GTR-190 (2010), or that it was not seen. */
-    public String in190() {
-        return in190;
-    }
-
     /** The citation a {@link turnalike.units.Working} carries. */
     public String cite() {
         return "Wood Handbook equation, FPL-GTR-282: %s, FPL-GTR-190: %s; %s".formatted(in282, in190, seen);
