@@ -166,6 +166,19 @@ class CurveTest {
                 .satisfies(places -> assertThat(places.get(1)).isCloseTo(2, within(1e-9)));
     }
 
+    /** Of a double root rounding makes two, a digit in the last place apart and in either order. */
+    @Test
+    void level_places_come_in_order_even_where_two_fall_together() {
+        Seeds.each(2000, random -> {
+            double place = 0.1 + 0.8 * random.nextDouble();
+            double steepness = 1 + 9 * random.nextDouble();
+            // Slope: 3 · steepness · (u − place)².
+            Polynomial flat = new Polynomial(
+                    mm(1), List.of(50.0, 3 * steepness * place * place, -3 * steepness * place, steepness));
+            assertThat(flat.levelPlacesMm()).isSorted();
+        });
+    }
+
     @Test
     void a_curve_may_touch_the_axis_but_not_cross_it() {
         assertThat(new Line(mm(5), mm(3), mm(0)).endRadiusMm()).isZero();
