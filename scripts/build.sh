@@ -1,6 +1,7 @@
 # The quick build behind ./turnalike, ./check CLASS and ./bench; they source it. Everything it makes lies in target/run and target/lib.
 # Maven is asked only for what hangs on the pom or the templates; the rest is one run of the compiler without the checks of ./check.
-# Sets: here, run, lib, jar, java. A build is taken up by renaming, so that a program that runs meanwhile keeps what it started with.
+# Wants $here; sets $run, $lib, $jar, $java, $java_home and $build_id. A build is taken up by renaming, so that a program that runs
+# meanwhile keeps what it started with.
 
 run="$here/target/run"
 lib="$here/target/lib"
@@ -27,10 +28,12 @@ sources=(src/main pom.xml scripts/build.sh)
 fresh() {
     [ -f "$run/stamp" ] && [ -f "$jar" ] && libraries_whole || return 1
     local newer
+    # Read once: another start may be building by now.
+    build_id=$(cat "$run/stamp" 2> /dev/null) && [ -n "$build_id" ] || return 1
     newer=$(cd "$here" && find "${sources[@]}" \( -newer "$run/stamp" -o -cnewer "$run/stamp" \) -print -quit) || return 1
     [ -z "$newer" ] && return 0
     touch "$run/stamp.now" 2> /dev/null || true
-    [ "$(sum_of "${sources[@]}")" = "$(cat "$run/stamp")" ] || return 1
+    [ "$(sum_of "${sources[@]}")" = "$build_id" ] || return 1
     touch -r "$run/stamp.now" "$run/stamp" 2> /dev/null || true
 }
 
@@ -40,10 +43,12 @@ libraries_whole() {
     while read -r each; do [ -f "$lib/$each" ] || return 1; done < "$run/libraries"
 }
 
-class_path() {
-    local each
-    printf '%s' "$jar"
-    while read -r each; do printf ':%s' "$lib/$each"; done < "$run/libraries"
+library_path() {
+    local each colon=
+    while read -r each; do
+        printf '%s%s' "$colon" "$lib/$each"
+        colon=:
+    done < "$run/libraries"
 }
 
 failed() {
@@ -93,8 +98,8 @@ compile() {
     rm -rf "$run/classes.new"
     mkdir -p "$run/classes.new"
     (cd "$here" && find src/main/java target/run/generated-sources/jte -name '*.java') > "$run/sources.list"
-    (cd "$here" && "$java_home/bin/javac" "${compiler[@]}" -proc:none -cp "$(class_path)" -d target/run/classes.new "@$run/sources.list") \
-        >> "$run/build.log" 2>&1 || failed
+    (cd "$here" && "$java_home/bin/javac" "${compiler[@]}" -proc:none -cp "$(library_path)" -d target/run/classes.new \
+        "@$run/sources.list") >> "$run/build.log" 2>&1 || failed
     cp -R "$here/src/main/resources/." "$run/classes.new"
     local version
     version=$(sed -n 's:.*<version>\(.*\)</version>.*:\1:p' "$here/pom.xml" | sed -n 1p)
@@ -105,10 +110,9 @@ compile() {
 
 build() {
     [ -t 2 ] && say "building, once after each change …"
-    local sum
     : > "$run/build.log"
     touch "$run/stamp.new"
-    sum=$(sum_of "${sources[@]}")
+    build_id=$(sum_of "${sources[@]}")
     rm -f "$run/stamp"
     ask_maven
     compile
@@ -116,7 +120,7 @@ build() {
     mv "$run/classes.new" "$run/classes"
     mv "$jar.new" "$jar"
     rm -f "$run"/*.jsa*
-    echo "$sum" > "$run/stamp"
+    echo "$build_id" > "$run/stamp"
     touch -r "$run/stamp.new" "$run/stamp"
 }
 

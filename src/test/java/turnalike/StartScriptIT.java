@@ -1,0 +1,274 @@
+package turnalike;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** The start script in a checkout of its own, with a program of three small classes: what it builds again, and when. */
+class StartScriptIT {
+    private static final Path HERE = Path.of("").toAbsolutePath();
+
+    /** Not a temporary folder: the first start of each build leaves work behind that outlives it by a second. */
+    private static final Path CHECKOUT = HERE.resolve("target/start-script");
+
+    private static final String MAIN = """
+            package turnalike;
+
+            public final class Main {
+                public static void main(String[] arguments) throws Exception {
+                    System.out.println(Word.SAID + " " + Main.class.getPackage().getImplementationVersion() + there());
+                }
+
+                private static String there() {
+                    try {
+                        return " " + Class.forName("turnalike.Extra").getSimpleName();
+                    } catch (ClassNotFoundException absent) {
+                        return "";
+                    }
+                }
+            }
+            """;
+
+    private record Started(int code, String out, String err) {}
+
+    @BeforeAll
+    static void checkout() throws IOException {
+        if (Files.exists(CHECKOUT)) {
+            try (Stream<Path> all = Files.walk(CHECKOUT)) {
+                for (Path each : all.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.delete(each);
+                }
+            }
+        }
+        for (String each : List.of("turnalike", "scripts/build.sh", "pom.xml")) {
+            Files.createDirectories(CHECKOUT.resolve(each).getParent());
+            Files.copy(HERE.resolve(each), CHECKOUT.resolve(each));
+        }
+        write("src/main/resources/turnalike/word.txt", "a resource");
+        write("src/main/jte/page.jte", "@param String word\n<p>${word}</p>\n");
+        write("src/main/java/turnalike/Main.java", MAIN);
+    }
+
+    @BeforeEach
+    void sources() throws IOException {
+        write("src/main/java/turnalike/Extra.java", "package turnalike;\n\nfinal class Extra {}\n");
+        says("one");
+    }
+
+    private static void built() throws Exception {
+        assertThat(start()).isEqualTo(new Started(0, "one 0.1.0 Extra\n", ""));
+    }
+
+    private static void write(String name, String text) throws IOException {
+        Path file = CHECKOUT.resolve(name);
+        Files.createDirectories(file.getParent());
+        Files.writeString(file, text);
+    }
+
+    /** The word is a constant: whoever uses it holds a copy of it. */
+    private static void says(String word) throws IOException {
+        write(
+                "src/main/java/turnalike/Word.java",
+                "package turnalike;\n\nfinal class Word {\n    static final String SAID = \"%s\";\n}\n"
+                        .formatted(word));
+    }
+
+    private static Process process(Path checkout, Path output) throws IOException {
+        ProcessBuilder builder = new ProcessBuilder(
+                        checkout.resolve("turnalike").toString())
+                .redirectOutput(Path.of(output + ".out").toFile())
+                .redirectError(Path.of(output + ".err").toFile());
+        builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+        builder.environment().merge("PATH", CHECKOUT.resolve("tools").toString(), (path, tools) -> tools + ":" + path);
+        return builder.start();
+    }
+
+    private static Started end(Process process, Path output) throws IOException, InterruptedException {
+        assertThat(process.waitFor(120, TimeUnit.SECONDS)).isTrue();
+        return new Started(
+                process.exitValue(),
+                Files.readString(Path.of(output + ".out"), StandardCharsets.UTF_8),
+                Files.readString(Path.of(output + ".err"), StandardCharsets.UTF_8));
+    }
+
+    private static Started start() throws IOException, InterruptedException {
+        return start(CHECKOUT);
+    }
+
+    private static Started start(Path checkout) throws IOException, InterruptedException {
+        Path output = CHECKOUT.resolve("said");
+        return end(process(checkout, output), output);
+    }
+
+    /** Until the given work is done, Maven stands in the way of whoever calls it. */
+    private static void withoutMaven(Work work) throws Exception {
+        Path maven = CHECKOUT.resolve("tools/mvn");
+        write("tools/mvn", "#!/bin/sh\necho no Maven here\nexit 1\n");
+        assertThat(maven.toFile().setExecutable(true)).isTrue();
+        try {
+            work.run();
+        } finally {
+            Files.delete(maven);
+        }
+    }
+
+    @FunctionalInterface
+    private interface Work {
+        void run() throws Exception;
+    }
+
+    private static FileTime builtAt() throws IOException {
+        return Files.getLastModifiedTime(CHECKOUT.resolve("target/run/turnalike.jar"));
+    }
+
+    @Test
+    void a_changed_constant_reaches_its_users_without_maven() throws Exception {
+        built();
+        withoutMaven(() -> {
+            says("two");
+            assertThat(start().out()).isEqualTo("two 0.1.0 Extra\n");
+        });
+    }
+
+    @Test
+    void a_change_with_an_old_date_is_noticed_and_a_touched_file_is_not_one() throws Exception {
+        Path word = CHECKOUT.resolve("src/main/java/turnalike/Word.java");
+        says("old");
+        Files.setLastModifiedTime(word, FileTime.from(Instant.parse("2020-01-01T00:00:00Z")));
+        assertThat(start().out()).isEqualTo("old 0.1.0 Extra\n");
+        FileTime built = builtAt();
+        Files.setLastModifiedTime(word, FileTime.from(Instant.now()));
+        assertThat(start().out()).isEqualTo("old 0.1.0 Extra\n");
+        assertThat(builtAt()).isEqualTo(built);
+    }
+
+    @Test
+    void a_class_whose_source_is_gone_is_gone() throws Exception {
+        built();
+        Files.delete(CHECKOUT.resolve("src/main/java/turnalike/Extra.java"));
+        assertThat(start().out()).isEqualTo("one 0.1.0\n");
+        Files.delete(CHECKOUT.resolve("src/main/java/turnalike/Word.java"));
+        assertThat(start().err()).contains("Main.java:5: error: cannot find symbol");
+    }
+
+    @Test
+    void a_mistake_is_told_and_once_mended_forgotten() throws Exception {
+        says("\" + nothing + \"");
+        Started failed = start();
+        assertThat(failed.code()).isEqualTo(70);
+        assertThat(failed.out()).isEmpty();
+        assertThat(failed.err()).contains("Word.java:4: error: cannot find symbol", "turnalike: build: failed");
+        says("mended");
+        assertThat(start()).isEqualTo(new Started(0, "mended 0.1.0 Extra\n", ""));
+    }
+
+    @Test
+    void three_starts_at_once_all_run_what_was_written() throws Exception {
+        says("three");
+        List<Process> started = new ArrayList<>();
+        for (int i = 0; i < 3; i++) {
+            started.add(process(CHECKOUT, CHECKOUT.resolve("said" + i)));
+        }
+        for (int i = 0; i < 3; i++) {
+            assertThat(end(started.get(i), CHECKOUT.resolve("said" + i)))
+                    .isEqualTo(new Started(0, "three 0.1.0 Extra\n", ""));
+        }
+    }
+
+    @Test
+    void libraries_follow_the_pom_and_are_kept_until_it_changes_and_templates_come_and_go() throws Exception {
+        Path lib = CHECKOUT.resolve("target/lib");
+        Path library = lib.resolve("htmx.org-2.0.4.jar");
+        Path made = CHECKOUT.resolve("target/run/generated-sources/jte/templates");
+        assertThat(start().code()).isZero();
+        Path marker = Files.writeString(lib.resolve("kept.txt"), "");
+        says("again");
+        assertThat(start().code()).isZero();
+        assertThat(marker).exists();
+        assertThat(library).exists();
+        String pom = Files.readString(CHECKOUT.resolve("pom.xml"));
+        write(
+                "pom.xml",
+                pom.replaceFirst("(?s)<dependency>\\s*<groupId>org.webjars.npm</groupId>.*?</dependency>", ""));
+        write("src/main/jte/second.jte", "<p>second</p>\n");
+        try {
+            assertThat(start().out()).isEqualTo("again 0.1.0 Extra\n");
+            assertThat(library).doesNotExist();
+            assertThat(marker).doesNotExist();
+            assertThat(made.resolve("JtesecondGenerated.java")).exists();
+        } finally {
+            write("pom.xml", pom);
+            Files.delete(CHECKOUT.resolve("src/main/jte/second.jte"));
+        }
+        assertThat(start().code()).isZero();
+        assertThat(library).exists();
+        assertThat(made.resolve("JtesecondGenerated.java")).doesNotExist();
+        assertThat(made.resolve("JtepageGenerated.java")).exists();
+    }
+
+    @Test
+    void a_moved_checkout_starts_as_it_is() throws Exception {
+        built();
+        FileTime built = builtAt();
+        Path moved = CHECKOUT.resolveSibling("start-script-moved");
+        withoutMaven(() -> {
+            Files.move(CHECKOUT, moved);
+            try {
+                ProcessBuilder builder =
+                        new ProcessBuilder(moved.resolve("turnalike").toString());
+                builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+                Process process = builder.start();
+                assertThat(new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8))
+                        .isEqualTo("one 0.1.0 Extra\n");
+                assertThat(process.waitFor()).isZero();
+            } finally {
+                Files.move(moved, CHECKOUT);
+            }
+        });
+        assertThat(builtAt()).isEqualTo(built);
+    }
+
+    @Test
+    void what_a_killed_build_or_a_careless_hand_left_is_made_good() throws Exception {
+        built();
+        Path run = CHECKOUT.resolve("target/run");
+        Files.delete(run.resolve("stamp"));
+        Files.writeString(run.resolve("turnalike.jar"), "half a file");
+        Files.createDirectories(run.resolve("classes.new/turnalike"));
+        Files.writeString(run.resolve("classes.new/turnalike/Extra.class"), "half a file");
+        assertThat(start()).isEqualTo(new Started(0, "one 0.1.0 Extra\n", ""));
+        Files.delete(CHECKOUT.resolve("target/lib/picocli-4.7.7.jar"));
+        assertThat(start()).isEqualTo(new Started(0, "one 0.1.0 Extra\n", ""));
+        assertThat(CHECKOUT.resolve("target/lib/picocli-4.7.7.jar")).exists();
+    }
+
+    @Test
+    void the_first_start_does_not_wait_for_the_classes_that_it_has_made_ready() throws Exception {
+        says("ready");
+        assertThat(start().out()).isEqualTo("ready 0.1.0 Extra\n");
+        Path run = CHECKOUT.resolve("target/run");
+        String build = Files.readString(run.resolve("stamp")).strip();
+        boolean ready = false;
+        for (int tenths = 0; tenths < 600 && !ready; tenths++) {
+            Thread.sleep(100);
+            try (Stream<Path> all = Files.list(run)) {
+                ready = all.anyMatch(each -> each.toString().endsWith(build + ".jsa"));
+            }
+        }
+        assertThat(ready).isTrue();
+        assertThat(start()).isEqualTo(new Started(0, "ready 0.1.0 Extra\n", ""));
+    }
+}
