@@ -12,7 +12,7 @@ import java.util.Optional;
 import java.util.concurrent.Future;
 import java.util.function.Consumer;
 import turnalike.cli.Program;
-import turnalike.cli.page.Serving;
+import turnalike.cli.page.PageServer;
 import turnalike.job.kept.JobStore;
 import turnalike.web.Site;
 import turnalike.web.jobs.FirstJobs;
@@ -28,13 +28,13 @@ public final class Main {
         Locale.setDefault(Locale.ROOT);
         PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);
-        int code = Program.run(List.of(arguments), out, err, new Pages());
+        int code = Program.run(List.of(arguments), out, err, new SitePages());
         out.flush();
         System.exit(code);
     }
 
     /** The page of {@code web}, for the command line. */
-    private static final class Pages implements Serving {
+    private static final class SitePages implements PageServer {
         @Override
         public Page open(Reach reach, JobStore jobs, Consumer<Exception> faults) throws PortTaken {
             Optional<Sharing> sharing = reach.shared()

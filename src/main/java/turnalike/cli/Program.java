@@ -17,7 +17,7 @@ import turnalike.cli.kit.UserError;
 import turnalike.cli.kit.WrongArguments;
 import turnalike.cli.match.MatchCommand;
 import turnalike.cli.page.ServeCommand;
-import turnalike.cli.page.Serving;
+import turnalike.cli.page.PageServer;
 import turnalike.cli.pieces.ControlCommand;
 import turnalike.cli.pieces.LikenessCommand;
 import turnalike.cli.pieces.MendCommand;
@@ -68,7 +68,7 @@ import turnalike.units.Problem;
         mixinStandardHelpOptions = true,
         versionProvider = Program.Version.class,
         synopsisSubcommandLabel = "COMMAND")
-public final class Program implements Runnable, Serving.Provider {
+public final class Program implements Runnable, PageServer.Provider {
     private static final int INPUT_TO_MEND = 2;
     private static final int FAULT_OF_OURS = 70;
 
@@ -81,14 +81,14 @@ public final class Program implements Runnable, Serving.Provider {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
-    private final Serving serving;
+    private final PageServer serving;
 
-    private Program(Serving serving) {
+    private Program(PageServer serving) {
         this.serving = serving;
     }
 
     @Override
-    public Serving serving() {
+    public PageServer serving() {
         return serving;
     }
 
@@ -112,7 +112,7 @@ public final class Program implements Runnable, Serving.Provider {
      *
      * @param serving the page, for the command that serves it
      */
-    public static int run(List<String> arguments, PrintStream out, PrintStream err, Serving serving) {
+    public static int run(List<String> arguments, PrintStream out, PrintStream err, PageServer serving) {
         Program program = new Program(serving);
         CommandLine line = new CommandLine(program)
                 .setOut(new PrintWriter(out, true, StandardCharsets.UTF_8))

@@ -17,7 +17,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import turnalike.cli.demo.Demo;
 import turnalike.cli.kit.PaperChoice;
-import turnalike.cli.page.Serving;
+import turnalike.cli.page.PageServer;
 
 /** Touches what a command touches, so that the start script can have its classes made ready once. */
 @Command(name = "warm-up", hidden = true, description = "Used by the start script.")
@@ -47,7 +47,7 @@ final class WarmUpCommand implements Runnable {
     /** The store's classes too: a log from the bench should answer at once. */
     private void keepAndLog(Path folder) {
         String store = folder.resolve("warm-up.db").toString();
-        Serving serving = Serving.of(spec);
+        PageServer serving = PageServer.of(spec);
         ByteArrayOutputStream said = new ByteArrayOutputStream();
         PrintStream out = new PrintStream(said, true, StandardCharsets.UTF_8);
         Program.run(

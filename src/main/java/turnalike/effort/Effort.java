@@ -29,6 +29,6 @@ public interface Effort {
 
     /** Ends after being asked that many times: the same on every machine, so tests and the domain use it. */
     static Effort ofAsks(long asks) {
-        return new Asks(asks);
+        return new CountedEffort(asks);
     }
 }

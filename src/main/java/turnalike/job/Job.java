@@ -3,7 +3,7 @@ package turnalike.job;
 import java.util.List;
 import java.util.Optional;
 import turnalike.pattern.Pattern;
-import turnalike.pieces.Weights;
+import turnalike.pieces.LikenessWeights;
 import turnalike.turning.Lathe;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
@@ -36,7 +36,7 @@ public record Job(
         Tolerances tolerances,
         Cutting cutting,
         LayoutWishes wishes,
-        Weights likeness,
+        LikenessWeights likeness,
         List<CheckPlace> checks,
         Lathe lathe,
         Optional<JobFrame> frame) {

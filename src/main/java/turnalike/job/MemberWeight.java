@@ -1,6 +1,6 @@
 package turnalike.job;
 
-import turnalike.pattern.Placed;
+import turnalike.pattern.PlacedMember;
 import turnalike.solid.Sensitivity;
 import turnalike.units.Length;
 import turnalike.units.Mass;
@@ -13,7 +13,7 @@ import turnalike.units.Mass;
  * @param sensitivity how its mass follows its diameter
  * @param step the step of diameter reported: 1/64 in or 0.4 mm
  */
-public record MemberWeight(Placed placed, Mass mass, Sensitivity sensitivity, Length step) {
+public record MemberWeight(PlacedMember placed, Mass mass, Sensitivity sensitivity, Length step) {
     /** The mass that one step of diameter adds. */
     public Mass perStep() {
         return sensitivity.change(step);

@@ -8,7 +8,7 @@ import turnalike.effort.Effort;
 import turnalike.outline.Section;
 import turnalike.pattern.Mark;
 import turnalike.pattern.Pattern;
-import turnalike.pattern.Placed;
+import turnalike.pattern.PlacedMember;
 import turnalike.pattern.Stock;
 import turnalike.pattern.Turnability;
 import turnalike.pattern.Warning;
@@ -22,7 +22,7 @@ import turnalike.stock.BlankNeed;
 import turnalike.stock.Spares;
 import turnalike.stock.StockPlan;
 import turnalike.turning.Turning;
-import turnalike.turning.Work;
+import turnalike.turning.TurningProblem;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
@@ -45,7 +45,7 @@ public record Plan(
         List<Mark> marks,
         JobSettings settings,
         StockPlan stock,
-        Later<Turning> turningLater,
+        Lazy<Turning> turningLater,
         List<MemberWeight> weights,
         List<Warning> warnings) {
     public Plan {
@@ -74,7 +74,7 @@ public record Plan(
                 marks,
                 settings,
                 stock(job),
-                new Later<>(() -> turning(job, marks, settings)),
+                new Lazy<>(() -> turning(job, marks, settings)),
                 weights(job),
                 warnings);
     }
@@ -91,7 +91,7 @@ public record Plan(
     }
 
     private static Turning turning(Job job, List<Mark> marks, JobSettings settings) {
-        return Turning.of(new Work(
+        return Turning.of(new TurningProblem(
                 job.pattern(),
                 marks,
                 settings.dividers(),
@@ -107,7 +107,7 @@ public record Plan(
     private static List<MemberWeight> weights(Job job) {
         Length step = job.units() == UnitSystem.INCH ? Length.ofInches(1 / 64.0) : Length.ofMm(0.4);
         List<MemberWeight> out = new ArrayList<>();
-        for (Placed placed : job.pattern().placed()) {
+        for (PlacedMember placed : job.pattern().placed()) {
             Solid part = Solid.of(placed.outline(), job.wood().density());
             Sensitivity sensitivity =
                     Sensitivity.of(placed.outline(), job.wood().density());

@@ -27,7 +27,7 @@ public record Tolerances(Length mark, Length markLimit, Length diameter, double 
     }
 
     /** The tolerances in which likeness counts. */
-    public turnalike.pieces.Tolerances forLikeness() {
-        return new turnalike.pieces.Tolerances(mark, diameter, Math.max(massPct, LEAST_MASS_PCT));
+    public turnalike.pieces.LikenessTolerances forLikeness() {
+        return new turnalike.pieces.LikenessTolerances(mark, diameter, Math.max(massPct, LEAST_MASS_PCT));
     }
 }

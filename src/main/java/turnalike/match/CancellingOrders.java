@@ -29,7 +29,7 @@ final class CancellingOrders {
     private static final int MOST_BITS = 25;
 
     private final double[] momentsGMm;
-    private final Compass compass;
+    private final PlaceDirections compass;
     private final double stepGMm;
     private final long[][] packed;
 
@@ -43,7 +43,7 @@ final class CancellingOrders {
     private Kept spare = new Kept();
 
     /** @param momentsGMm mass × reach of each piece */
-    CancellingOrders(double[] momentsGMm, Compass compass) {
+    CancellingOrders(double[] momentsGMm, PlaceDirections compass) {
         this.momentsGMm = momentsGMm;
         this.compass = compass;
         stepGMm = step(momentsGMm);
@@ -57,7 +57,7 @@ final class CancellingOrders {
     }
 
     /** The widest radius that {@link #search} can look within without comparing nearly everything with everything. */
-    double widestGMm(Arc a, Arc b) {
+    double widestGMm(ArcOrders a, ArcOrders b) {
         return (double) (1L << (32 - bitsFor(a, b) / 2)) / 8 * stepGMm;
     }
 
@@ -67,7 +67,7 @@ final class CancellingOrders {
      * @param radiusGMm wider than {@link #widestGMm} costs time, up to all pairs
      * @return whether the search came to its end before the effort did
      */
-    boolean search(Arc a, Arc b, double givenXGMm, double givenYGMm, double radiusGMm, Effort effort, Found found) {
+    boolean search(ArcOrders a, ArcOrders b, double givenXGMm, double givenYGMm, double radiusGMm, Effort effort, Found found) {
         long given = pack(givenXGMm, givenYGMm);
         nearSteps = Math.min((long) Math.ceil(radiusGMm / stepGMm) + SLACK_STEPS, 1L << 32);
         spread = GOLDEN;
@@ -95,7 +95,7 @@ final class CancellingOrders {
         return true;
     }
 
-    private static int bitsFor(Arc a, Arc b) {
+    private static int bitsFor(ArcOrders a, ArcOrders b) {
         int ordersLog = 32 - Integer.numberOfLeadingZeros(Math.max(a.orders(), b.orders()));
         return Math.max(10, Math.min(MOST_BITS, ordersLog + 3));
     }
@@ -129,7 +129,7 @@ final class CancellingOrders {
         return out;
     }
 
-    private void compare(Arc a, Arc b, double givenXGMm, double givenYGMm, double radiusGMm, Found found) {
+    private void compare(ArcOrders a, ArcOrders b, double givenXGMm, double givenYGMm, double radiusGMm, Found found) {
         double nowGMm = radiusGMm;
         long near = nearSteps;
         int[] onA = new int[a.size()];
@@ -153,7 +153,7 @@ final class CancellingOrders {
         }
     }
 
-    private double left(Arc a, int[] onA, Arc b, int[] onB, double xGMm, double yGMm) {
+    private double left(ArcOrders a, int[] onA, ArcOrders b, int[] onB, double xGMm, double yGMm) {
         double x = xGMm;
         double y = yGMm;
         for (int i = 0; i < onA.length; i++) {

@@ -25,9 +25,9 @@ final class ExactGroups {
     boolean fits() {
         int pieces = difference.length;
         if (count == 1) {
-            return pieces <= 400 && Orders.choose(pieces, size) <= MOST_STEPS;
+            return pieces <= 400 && Permutations.choose(pieces, size) <= MOST_STEPS;
         }
-        return pieces <= 20 && Math.pow(2, pieces) * Orders.choose(pieces - 1, size - 1) * layers() <= MOST_STEPS;
+        return pieces <= 20 && Math.pow(2, pieces) * Permutations.choose(pieces - 1, size - 1) * layers() <= MOST_STEPS;
     }
 
     /** The groups one after another, then what is left over. */
@@ -36,13 +36,13 @@ final class ExactGroups {
     }
 
     private int[] oneGroup() {
-        Best best = new Best();
+        BestChoice best = new BestChoice();
         int[] chosen = new int[size];
         choose(chosen, 0, 0, 0, best);
         return withRest(best.group);
     }
 
-    private void choose(int[] chosen, int filled, int from, double sum, Best best) {
+    private void choose(int[] chosen, int filled, int from, double sum, BestChoice best) {
         if (sum >= best.sum) {
             return;
         }
@@ -75,7 +75,7 @@ final class ExactGroups {
 
     private int[] allGroups() {
         int all = (1 << difference.length) - 1;
-        Table table = new Table(all);
+        GroupTable table = new GroupTable(all);
         for (int rest = 1; rest <= all; rest++) {
             int first = Integer.numberOfTrailingZeros(rest);
             int others = rest & (rest - 1);
@@ -89,11 +89,11 @@ final class ExactGroups {
      * For each collection of pieces and each layer, the least total it can be grouped with and the group (or the one piece left over) to
      * take first. Layer j means that size·j more pieces of the collection are left over than would not make a group anyway.
      */
-    private final class Table {
+    private final class GroupTable {
         final double[][] least;
         final int[][] taken;
 
-        Table(int all) {
+        GroupTable(int all) {
             least = new double[layers()][all + 1];
             taken = new int[layers()][all + 1];
             for (double[] layer : least) {
@@ -144,7 +144,7 @@ final class ExactGroups {
         return left / size + 1;
     }
 
-    private int[] unfold(int all, Table table) {
+    private int[] unfold(int all, GroupTable table) {
         int[] grouped = new int[size * count];
         int filled = 0;
         int layer = layers() - 1;
@@ -165,7 +165,7 @@ final class ExactGroups {
         return withRest(grouped);
     }
 
-    private static final class Best {
+    private static final class BestChoice {
         double sum = Double.POSITIVE_INFINITY;
         int[] group = new int[0];
     }

@@ -20,20 +20,20 @@ final class ExactOrders {
     private static final long FEW_PAIRS = 1000;
 
     private final double[] momentsGMm;
-    private final Compass compass;
+    private final PlaceDirections compass;
     private final CancellingOrders cancelling;
     private final double givenXGMm;
     private final double givenYGMm;
     private final boolean free;
     private final boolean mirrorComplement;
-    private final Arc a;
-    private final Arc b;
+    private final ArcOrders a;
+    private final ArcOrders b;
     private final int[] pieceAt;
 
     /**
      * @param once whether of two orders that swap heavy for light (for weights in even steps) one is enough
      */
-    ExactOrders(double[] momentsGMm, Compass compass, double givenXGMm, double givenYGMm, boolean once) {
+    ExactOrders(double[] momentsGMm, PlaceDirections compass, double givenXGMm, double givenYGMm, boolean once) {
         int n = compass.places;
         this.momentsGMm = momentsGMm;
         this.compass = compass;
@@ -42,8 +42,8 @@ final class ExactOrders {
         cancelling = new CancellingOrders(momentsGMm, compass);
         free = givenXGMm == 0 && givenYGMm == 0;
         mirrorComplement = once && free && n % 2 == 1;
-        a = new Arc(free ? (n - 1) / 2 : n / 2);
-        b = new Arc(free ? (n - 1) / 2 : n - n / 2);
+        a = new ArcOrders(free ? (n - 1) / 2 : n / 2);
+        b = new ArcOrders(free ? (n - 1) / 2 : n - n / 2);
         for (int i = 0; i < a.size(); i++) {
             a.places[i] = free ? 1 + i : i;
         }
@@ -55,7 +55,7 @@ final class ExactOrders {
 
     /** The longest wheel that can be searched at all. */
     static boolean fits(int places, boolean free) {
-        return (free ? (places - 1) / 2 : places - places / 2) <= Orders.LONGEST;
+        return (free ? (places - 1) / 2 : places - places / 2) <= Permutations.LONGEST;
     }
 
     /** About how many orders of arcs are listed for one set: the measure of cost. */
@@ -63,8 +63,8 @@ final class ExactOrders {
         int rest = free ? (places - 1) / 2 * 2 : places;
         int onA = rest / 2;
         double splits =
-                Orders.choose(rest, onA) / (free && onA > 0 ? 2 : 1) * (free && places % 2 == 0 ? places - 1 : 1);
-        return splits * (Orders.factorial(onA) + Orders.factorial(rest - onA));
+                Permutations.choose(rest, onA) / (free && onA > 0 ? 2 : 1) * (free && places % 2 == 0 ? places - 1 : 1);
+        return splits * (Permutations.factorial(onA) + Permutations.factorial(rest - onA));
     }
 
     /**
@@ -104,7 +104,7 @@ final class ExactOrders {
             if (effort.spent()) {
                 return false;
             }
-            Orders.deal(rest, mask, a.pieces, b.pieces);
+            Permutations.deal(rest, mask, a.pieces, b.pieces);
             if (narrowing.radiusGMm <= cancelling.widestGMm(a, b) && (long) a.orders() * b.orders() > FEW_PAIRS) {
                 if (!cancelling.search(a, b, xGMm, yGMm, narrowing.radiusGMm, effort, narrowing)) {
                     return false;
@@ -120,7 +120,7 @@ final class ExactOrders {
 
     /** The splits to look at, those first whose two arcs weigh alike: their orders cancel most often. */
     private int[] likeliestFirst(int[] rest, boolean complement) {
-        int[] masks = Orders.masks(rest.length, a.size());
+        int[] masks = Permutations.masks(rest.length, a.size());
         int all = (1 << rest.length) - 1;
         int kept = 0;
         for (int mask : masks) {
@@ -168,7 +168,7 @@ final class ExactOrders {
         return least * (1 - 1e-12);
     }
 
-    private double least(Arc arc, double ux, double uy) {
+    private double least(ArcOrders arc, double ux, double uy) {
         double[] along = new double[arc.size()];
         double[] moments = new double[arc.size()];
         for (int i = 0; i < along.length; i++) {
@@ -262,10 +262,10 @@ final class ExactOrders {
     private final class Sums {
         final double[] x;
         final double[] y;
-        private final Arc arc;
+        private final ArcOrders arc;
         private final int[] order;
 
-        Sums(Arc arc, double startX, double startY) {
+        Sums(ArcOrders arc, double startX, double startY) {
             this.arc = arc;
             x = new double[arc.orders()];
             y = new double[arc.orders()];

@@ -21,14 +21,14 @@ final class ExactPairs {
     private final boolean once;
     private final MirrorLine line;
     private final MirroredOrders mirrored;
-    private final Side a;
-    private final Side b;
+    private final MirroredHalf a;
+    private final MirroredHalf b;
     private final int[] pieceAt;
 
     private double radiusGMm;
 
     /** @param once whether of two orders that swap heavy for light (for weights in even steps) one is enough */
-    ExactPairs(double[] momentsGMm, Compass compass, double givenXGMm, double givenYGMm, boolean once) {
+    ExactPairs(double[] momentsGMm, PlaceDirections compass, double givenXGMm, double givenYGMm, boolean once) {
         int n = compass.places;
         this.momentsGMm = momentsGMm;
         this.givenXGMm = givenXGMm;
@@ -37,7 +37,7 @@ final class ExactPairs {
         free = givenXGMm == 0 && givenYGMm == 0;
         // With a given moment the wheel cannot be turned; a line between places then spares going through the pieces on
         // it.
-        line = new MirrorLine(new Compass(2 * n), free || n % 2 == 1 ? 0 : 1);
+        line = new MirrorLine(new PlaceDirections(2 * n), free || n % 2 == 1 ? 0 : 1);
         mirrored = new MirroredOrders(momentsGMm, line, line.pairs());
         a = mirrored.a;
         b = mirrored.b;
@@ -59,7 +59,7 @@ final class ExactPairs {
     static double cost(int places, boolean free) {
         int pairs = pairs(places, free);
         double onLine = free == (places % 2 == 0) ? (free ? places - 1 : places) : 1;
-        return onLine * Orders.choose(2 * pairs, pairs) * 2 * Orders.pairedCount(pairs);
+        return onLine * Permutations.choose(2 * pairs, pairs) * 2 * Permutations.pairedCount(pairs);
     }
 
     /**
@@ -75,7 +75,7 @@ final class ExactPairs {
                 .sum();
         int pairs = pairs(places, free);
         double near = Math.min(1, 2 * radiusGMm / Math.max(Math.sqrt(squares), Double.MIN_NORMAL));
-        return cost(places, free) / 2 * Orders.pairedCount(pairs) * near * ((1 << pairs) / 4.0 + 100);
+        return cost(places, free) / 2 * Permutations.pairedCount(pairs) * near * ((1 << pairs) / 4.0 + 100);
     }
 
     private static int pairs(int places, boolean free) {
@@ -131,7 +131,7 @@ final class ExactPairs {
             if (effort.spent()) {
                 return false;
             }
-            Orders.deal(rest, mask, a.pieces, b.pieces);
+            Permutations.deal(rest, mask, a.pieces, b.pieces);
             mirrored.search(along, across, radiusGMm, free, (left, pairs, onLeft, onRight) -> {
                 for (int i = 0; i < pairs.length; i++) {
                     pieceAt[line.left[pairs[i]]] = onLeft[i];
@@ -146,7 +146,7 @@ final class ExactPairs {
 
     /** The splits to look at, those first whose two sides are nearest to cancelling on average. */
     private int[] likeliestFirst(int[] rest, double along, boolean complement) {
-        int[] masks = Orders.masks(rest.length, a.size());
+        int[] masks = Permutations.masks(rest.length, a.size());
         double meanA = Arrays.stream(a.slots(line)).average().orElse(0);
         double meanB = Arrays.stream(b.slots(line)).average().orElse(0);
         long[] ranked = new long[masks.length];

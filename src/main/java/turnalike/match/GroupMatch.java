@@ -45,9 +45,9 @@ public final class GroupMatch {
         if (exact.fits()) {
             return grouping(exact.solve(), size, count, difference, true);
         }
-        int[] best = improved(start(pieces, new Dice(3), false), size, count, difference);
+        int[] best = improved(start(pieces, new SplitMix64(3), false), size, count, difference);
         double bestTotal = total(best, size, count, difference);
-        Dice dice = new Dice(4);
+        SplitMix64 dice = new SplitMix64(4);
         int nothing = 0;
         while (bestTotal > 0 && nothing < PATIENCE && !effort.spent()) {
             int[] next = improved(start(pieces, dice, true), size, count, difference);
@@ -62,7 +62,7 @@ public final class GroupMatch {
         return grouping(best, size, count, difference, bestTotal == 0);
     }
 
-    private static int[] start(int pieces, Dice dice, boolean mixed) {
+    private static int[] start(int pieces, SplitMix64 dice, boolean mixed) {
         int[] order = IntStream.range(0, pieces).toArray();
         if (mixed) {
             dice.bringForward(order, pieces);

@@ -28,7 +28,7 @@ final class MirrorLine {
      * @param halves a compass with twice as many directions as the wheel has places
      * @param sum place k mirrors place sum − k
      */
-    MirrorLine(Compass halves, int sum) {
+    MirrorLine(PlaceDirections halves, int sum) {
         int n = halves.places / 2;
         along = new double[n];
         across = new double[n];

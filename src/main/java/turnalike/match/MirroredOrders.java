@@ -24,11 +24,11 @@ final class MirroredOrders {
     private static final double SETTLED = 10;
 
     private final double[] momentsGMm;
-    final Side a;
-    final Side b;
-    private final Cells cells = new Cells();
-    private final Cells.Kept keptA = new Cells.Kept();
-    private final Cells.Kept keptB = new Cells.Kept();
+    final MirroredHalf a;
+    final MirroredHalf b;
+    private final BloomFilter cells = new BloomFilter();
+    private final BloomFilter.Kept keptA = new BloomFilter.Kept();
+    private final BloomFilter.Kept keptB = new BloomFilter.Kept();
     private final int[] onLeft;
     private final int[] onRight;
     private final int[] places;
@@ -44,8 +44,8 @@ final class MirroredOrders {
     MirroredOrders(double[] momentsGMm, MirrorLine line, int pairs) {
         this.momentsGMm = momentsGMm;
         this.line = line;
-        a = new Side(pairs);
-        b = new Side(pairs);
+        a = new MirroredHalf(pairs);
+        b = new MirroredHalf(pairs);
         onLeft = new int[pairs];
         onRight = new int[pairs];
         places = new int[pairs];
@@ -184,7 +184,7 @@ final class MirroredOrders {
         }
     }
 
-    private int stand(int[] way, Side side, int from) {
+    private int stand(int[] way, MirroredHalf side, int from) {
         int to = from;
         for (int i = 0; i + 1 < way.length; i += 2) {
             places[to] = side.pairs[i / 2];

@@ -14,7 +14,7 @@ final class RowSearch {
 
     private final double[][] difference;
     private final SetRule rule;
-    private final Dice dice = new Dice(2);
+    private final SplitMix64 dice = new SplitMix64(2);
     private final double least;
     private int[] row = new int[0];
     private int[] spares = new int[0];

@@ -21,12 +21,12 @@ final class TradeOffSearch {
 
     private final TradeOff.Rim rim;
     private final TradeOff.Front front;
-    private final Compass compass;
-    private final Ring ring;
+    private final PlaceDirections compass;
+    private final WheelArrays ring;
     private final double[] moments;
     private final double[] lengths;
     private final double[] depths;
-    private final Dice dice = new Dice(6);
+    private final SplitMix64 dice = new SplitMix64(6);
     private final double usualSquare;
     private final double usualRough;
     private int[] order;
@@ -35,7 +35,7 @@ final class TradeOffSearch {
         this.rim = rim;
         this.front = front;
         int n = rim.wheel().places();
-        compass = new Compass(n);
+        compass = new PlaceDirections(n);
         List<Spoke> spokes = rim.spokes();
         double[] masses =
                 spokes.stream().mapToDouble(s -> s.piece().mass().grams()).toArray();
@@ -46,7 +46,7 @@ final class TradeOffSearch {
         depths = rim.seatDepths().stream().mapToDouble(Length::mm).toArray();
         Moment given = Moment.sum(rim.given());
         SetRule any = new SetRule(masses, n, Double.MAX_VALUE);
-        ring = new Ring(
+        ring = new WheelArrays(
                 masses,
                 moments,
                 compass,
@@ -65,7 +65,7 @@ final class TradeOffSearch {
             everyOrder(0);
             return;
         }
-        Polishing balanced = new Polishing(ring, QUICK_ARC);
+        LargeNeighbourhoodSearch balanced = new LargeNeighbourhoodSearch(ring, QUICK_ARC);
         balanced.run(ring.roundingGMm(), 50, limited(200, effort));
         order = balanced.pieceAt();
         front.offer(rim.point(order));

@@ -26,27 +26,27 @@ public final class WheelMatch {
      *
      * @throws IllegalArgumentException when {@link WheelProblem#problems()} is not empty
      */
-    public static Placement solve(WheelProblem problem, Effort effort) {
+    public static WheelPlacement solve(WheelProblem problem, Effort effort) {
         if (!problem.problems().isEmpty()) {
             throw new IllegalArgumentException(problem.problems().get(0).line());
         }
-        Ring ring = ring(problem);
+        WheelArrays ring = ring(problem);
         WheelSearch search = new WheelSearch(ring, noise(problem, ring.rule().alikest()), problem.strict());
         search.run(effort);
         return placement(problem, ring, search);
     }
 
-    private static Ring ring(WheelProblem problem) {
+    private static WheelArrays ring(WheelProblem problem) {
         List<Candidate> pieces = problem.pieces();
         double[] massesG = pieces.stream().mapToDouble(p -> p.mass().grams()).toArray();
         double[] momentsGMm = pieces.stream()
                 .mapToDouble(p -> p.mass().grams() * p.reach().mm())
                 .toArray();
         Moment given = Moment.sum(problem.given());
-        return new Ring(
+        return new WheelArrays(
                 massesG,
                 momentsGMm,
-                new Compass(problem.wheel().places()),
+                new PlaceDirections(problem.wheel().places()),
                 new SetRule(massesG, problem.wheel().places(), problem.tolerancePct() / 100),
                 given.gMm() == 0 ? 0 : given.xGMm(),
                 given.gMm() == 0 ? 0 : given.yGMm());
@@ -60,7 +60,7 @@ public final class WheelMatch {
         return Wheel.noiseFloorGMm(problem.scale(), reaches);
     }
 
-    private static Placement placement(WheelProblem problem, Ring ring, WheelSearch search) {
+    private static WheelPlacement placement(WheelProblem problem, WheelArrays ring, WheelSearch search) {
         List<Seat> seats = new ArrayList<>();
         Set<Integer> left = new TreeSet<>();
         for (int piece = 0; piece < ring.pieces(); piece++) {
@@ -76,7 +76,7 @@ public final class WheelMatch {
         Moment unbalance =
                 order.leftGMm() <= ring.roundingGMm() ? Moment.NONE : Moment.ofComponents(order.xGMm, order.yGMm);
         double noiseGMm = noise(problem, search.pieceAt);
-        return new Placement(
+        return new WheelPlacement(
                 seats,
                 left.stream().map(problem.pieces()::get).toList(),
                 unbalance,

@@ -9,7 +9,7 @@ import java.util.Arrays;
 final class WheelOrder {
     private final double[] massesG;
     private final double[] momentsGMm;
-    private final Compass compass;
+    private final PlaceDirections compass;
     private final SetRule rule;
     private final double givenXGMm;
     private final double givenYGMm;
@@ -19,7 +19,7 @@ final class WheelOrder {
     double xGMm;
     double yGMm;
 
-    WheelOrder(Ring ring, int[] pieceAt) {
+    WheelOrder(WheelArrays ring, int[] pieceAt) {
         massesG = ring.massesG();
         momentsGMm = ring.momentsGMm();
         compass = ring.compass();
@@ -138,7 +138,7 @@ final class WheelOrder {
     }
 
     /** Changes up to {@code count} random pieces for random spares, where the set still passes. */
-    void exchange(Dice dice, int count) {
+    void exchange(SplitMix64 dice, int count) {
         for (int i = 0; i < count && spares.length > 0; i++) {
             int place = dice.below(pieceAt.length);
             int spare = dice.below(spares.length);
@@ -155,7 +155,7 @@ final class WheelOrder {
 
     WheelOrder copy() {
         return new WheelOrder(
-                new Ring(massesG, momentsGMm, compass, rule, givenXGMm, givenYGMm),
+                new WheelArrays(massesG, momentsGMm, compass, rule, givenXGMm, givenYGMm),
                 Arrays.copyOf(pieceAt, pieceAt.length));
     }
 }

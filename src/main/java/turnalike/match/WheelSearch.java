@@ -8,7 +8,7 @@ import turnalike.effort.Progress;
 
 /**
  * Chooses the set and its order with the smallest unbalance: exactly, going through every set and every order, where that is within reach
- * ({@link ExactPairs}, {@link ExactOrders}), else by polishing ({@link Polishing}) as long as the effort lasts.
+ * ({@link ExactPairs}, {@link ExactOrders}), else by polishing ({@link LargeNeighbourhoodSearch}) as long as the effort lasts.
  */
 final class WheelSearch {
     /** Proof at this cost, well under a tenth of a second, is had whatever the effort. */
@@ -26,7 +26,7 @@ final class WheelSearch {
     /** So many rounds in a row without success, minutes of them, and no more is hoped for. */
     private static final int PATIENCE = 100_000;
 
-    private final Ring ring;
+    private final WheelArrays ring;
     private final double noiseGMm;
     private final boolean strict;
 
@@ -34,14 +34,14 @@ final class WheelSearch {
     double leftGMm = Double.POSITIVE_INFINITY;
     boolean proven;
 
-    WheelSearch(Ring ring, double noiseGMm, boolean strict) {
+    WheelSearch(WheelArrays ring, double noiseGMm, boolean strict) {
         this.ring = ring;
         this.noiseGMm = noiseGMm;
         this.strict = strict;
     }
 
     void run(Effort effort) {
-        Polishing polishing = new Polishing(ring);
+        LargeNeighbourhoodSearch polishing = new LargeNeighbourhoodSearch(ring);
         double nothing = ring.roundingGMm();
         boolean trifling = cost(ordersCost()) <= TRIFLING;
         if (!trifling) {
@@ -62,7 +62,7 @@ final class WheelSearch {
         effort.report(new Progress("unbalance in g mm", leftGMm, proven ? leftGMm : 0));
     }
 
-    private void take(Polishing polishing) {
+    private void take(LargeNeighbourhoodSearch polishing) {
         pieceAt = polishing.pieceAt();
         leftGMm = polishing.leftGMm();
     }

@@ -15,8 +15,8 @@ import turnalike.units.Length;
  */
 public record EllipseArc(Length length, Length centre, Length halfWidth, Length level, Length rise) implements Curve {
     public EllipseArc {
-        Checks.positive("arc length", length);
-        Checks.positive("arc half width", halfWidth);
+        CurveChecks.positive("arc length", length);
+        CurveChecks.positive("arc half width", halfWidth);
         double slack = 1e-12 * halfWidth.mm();
         if (centre.mm() - halfWidth.mm() > slack || length.mm() - centre.mm() - halfWidth.mm() > slack) {
             throw new IllegalArgumentException("arc of %s mm leaves its ellipse, centre %s mm, half width %s mm"
@@ -25,7 +25,7 @@ public record EllipseArc(Length length, Length centre, Length halfWidth, Length 
         double least = Math.min(
                 radius(0, centre, halfWidth, level, rise), radius(length.mm(), centre, halfWidth, level, rise));
         boolean levelInside = centre.mm() > 0 && centre.mm() < length.mm();
-        Checks.notNegative("arc's least radius", levelInside ? Math.min(least, level.mm() + rise.mm()) : least);
+        CurveChecks.notNegative("arc's least radius", levelInside ? Math.min(least, level.mm() + rise.mm()) : least);
     }
 
     private static double radius(double xMm, Length centre, Length halfWidth, Length level, Length rise) {
@@ -34,12 +34,12 @@ public record EllipseArc(Length length, Length centre, Length halfWidth, Length 
     }
 
     private double t(double xMm) {
-        return Math.min(1, Math.max(-1, (Checks.within(xMm, length) - centre.mm()) / halfWidth.mm()));
+        return Math.min(1, Math.max(-1, (CurveChecks.within(xMm, length) - centre.mm()) / halfWidth.mm()));
     }
 
     @Override
     public double radiusMm(double xMm) {
-        return radius(Checks.within(xMm, length), centre, halfWidth, level, rise);
+        return radius(CurveChecks.within(xMm, length), centre, halfWidth, level, rise);
     }
 
     @Override

@@ -12,9 +12,9 @@ import turnalike.units.Length;
  */
 public record Line(Length length, Length from, Length to) implements Curve {
     public Line {
-        Checks.positive("line length", length);
-        Checks.notNegative("line start radius", from.mm());
-        Checks.notNegative("line end radius", to.mm());
+        CurveChecks.positive("line length", length);
+        CurveChecks.notNegative("line start radius", from.mm());
+        CurveChecks.notNegative("line end radius", to.mm());
     }
 
     /** A stretch of one radius. */
@@ -24,7 +24,7 @@ public record Line(Length length, Length from, Length to) implements Curve {
 
     @Override
     public double radiusMm(double xMm) {
-        double u = Checks.within(xMm, length) / length.mm();
+        double u = CurveChecks.within(xMm, length) / length.mm();
         return from.mm() * (1 - u) + to.mm() * u;
     }
 

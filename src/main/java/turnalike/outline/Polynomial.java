@@ -16,13 +16,13 @@ public record Polynomial(Length length, List<Double> coefficientsMm) implements 
     private static final int HIGHEST_DEGREE = 3;
 
     public Polynomial {
-        Checks.positive("polynomial length", length);
+        CurveChecks.positive("polynomial length", length);
         coefficientsMm = List.copyOf(coefficientsMm);
         if (coefficientsMm.isEmpty() || coefficientsMm.size() > HIGHEST_DEGREE + 1) {
             throw new IllegalArgumentException(
                     "polynomial degree must be 0 to 3, had %d coefficients".formatted(coefficientsMm.size()));
         }
-        Checks.notNegative("polynomial's least radius", leastMm(length, coefficientsMm));
+        CurveChecks.notNegative("polynomial's least radius", leastMm(length, coefficientsMm));
     }
 
     /** The quadratic through the start, middle and end radii (Lagrange's form, gathered by powers of u). */
@@ -95,12 +95,12 @@ public record Polynomial(Length length, List<Double> coefficientsMm) implements 
 
     @Override
     public double radiusMm(double xMm) {
-        return Math.max(0, valueAt(coefficientsMm, Checks.within(xMm, length) / length.mm()));
+        return Math.max(0, valueAt(coefficientsMm, CurveChecks.within(xMm, length) / length.mm()));
     }
 
     @Override
     public double slope(double xMm) {
-        double u = Checks.within(xMm, length) / length.mm();
+        double u = CurveChecks.within(xMm, length) / length.mm();
         double sum = 0;
         for (int k = coefficientsMm.size() - 1; k >= 1; k--) {
             sum = sum * u + k * coefficientsMm.get(k);

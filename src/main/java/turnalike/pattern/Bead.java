@@ -50,7 +50,7 @@ public record Bead(Length length, Length root, Length crown, Details details) im
 
     @Override
     public List<Diameter> diameters() {
-        return Diameters.edgesAndMiddle(length, "root", root, "crown", crown);
+        return SizingPlaces.edgesAndMiddle(length, "root", root, "crown", crown);
     }
 
     @Override
@@ -64,8 +64,8 @@ public record Bead(Length length, Length root, Length crown, Details details) im
     }
 
     @Override
-    public Way way() {
-        return Way.withSkew("roll from the crown down to each line");
+    public CutMethod way() {
+        return CutMethod.withSkew("roll from the crown down to each line");
     }
 
     @Override

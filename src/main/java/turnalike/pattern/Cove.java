@@ -56,7 +56,7 @@ public record Cove(Length length, Length rim, Length bottom, Details details) im
 
     @Override
     public List<Diameter> diameters() {
-        return Diameters.edgesAndMiddle(length, "rim", rim, "bottom", bottom);
+        return SizingPlaces.edgesAndMiddle(length, "rim", rim, "bottom", bottom);
     }
 
     @Override
@@ -70,8 +70,8 @@ public record Cove(Length length, Length rim, Length bottom, Details details) im
     }
 
     @Override
-    public Way way() {
-        return new Way(
+    public CutMethod way() {
+        return new CutMethod(
                 Tool.SPINDLE_GOUGE,
                 "scoop from each rim down to the bottom, and stop there",
                 "never cut uphill past the bottom");

@@ -51,7 +51,7 @@ public record Cylinder(Length length, Length diameter, Details details) implemen
     }
 
     @Override
-    public Way way() {
-        return Way.withSkew("plane straight, from line to line");
+    public CutMethod way() {
+        return CutMethod.withSkew("plane straight, from line to line");
     }
 }

@@ -1,6 +1,6 @@
 package turnalike.pattern;
 
-import turnalike.units.Told;
+import turnalike.units.LengthMessage;
 
 /**
  * Why a member or a pattern cannot exist.
@@ -9,4 +9,4 @@ import turnalike.units.Told;
  * @param what what is wrong, with the figures
  * @param mend what to do about it
  */
-public record Fault(String key, Told what, String mend) {}
+public record Fault(String key, LengthMessage what, String mend) {}

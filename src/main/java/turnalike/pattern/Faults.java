@@ -3,7 +3,7 @@ package turnalike.pattern;
 import java.util.ArrayList;
 import java.util.List;
 import turnalike.units.Length;
-import turnalike.units.Told;
+import turnalike.units.LengthMessage;
 import turnalike.units.UnitSystem;
 
 /** Gathers what is wrong with a member's sizes. Every member kind states its rules once with this, for its maker and for the reader. */
@@ -19,14 +19,14 @@ final class Faults {
 
     Faults positive(String key, Length size) {
         if (size.mm() < LEAST_MM) {
-            found.add(new Fault(key, Told.of("must be above zero, was %s", size), "give a size above zero"));
+            found.add(new Fault(key, LengthMessage.of("must be above zero, was %s", size), "give a size above zero"));
         }
         return this;
     }
 
     Faults notNegative(String key, Length size) {
         if (size.mm() < 0) {
-            found.add(new Fault(key, Told.of("must not be below zero, was %s", size), "give zero or more"));
+            found.add(new Fault(key, LengthMessage.of("must not be below zero, was %s", size), "give zero or more"));
         }
         return this;
     }
@@ -35,13 +35,13 @@ final class Faults {
         if (size.isPositive() && other.isPositive() && size.compareTo(other) <= 0) {
             found.add(new Fault(
                     key,
-                    Told.of("must exceed the %s, was %s with a %s of %s", otherKey, size, otherKey, other),
+                    LengthMessage.of("must exceed the %s, was %s with a %s of %s", otherKey, size, otherKey, other),
                     "make the %s larger or the %s smaller".formatted(key, otherKey)));
         }
         return this;
     }
 
-    Faults when(boolean wrong, String key, Told what, String mend) {
+    Faults when(boolean wrong, String key, LengthMessage what, String mend) {
         if (wrong) {
             found.add(new Fault(key, what, mend));
         }

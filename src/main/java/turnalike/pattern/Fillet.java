@@ -52,7 +52,7 @@ public record Fillet(Length length, Length diameter, Details details) implements
     }
 
     @Override
-    public Way way() {
-        return Way.with(Tool.PARTING_TOOL, "cut the flat between its lines");
+    public CutMethod way() {
+        return CutMethod.with(Tool.PARTING_TOOL, "cut the flat between its lines");
     }
 }

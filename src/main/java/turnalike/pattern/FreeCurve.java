@@ -6,7 +6,7 @@ import turnalike.outline.Curve;
 import turnalike.outline.MonotoneCubic;
 import turnalike.outline.Polynomial;
 import turnalike.units.Length;
-import turnalike.units.Told;
+import turnalike.units.LengthMessage;
 
 /**
  * A shape known by measured diameters, joined by a curve that never overshoots them (see {@link MonotoneCubic} for which).
@@ -42,11 +42,11 @@ public record FreeCurve(List<Point> points, Details details) implements Member {
 
     public static List<Fault> faults(List<Point> points) {
         Faults faults = new Faults()
-                .when(points.size() < 2, "points", Told.of("are %s", points.size()), "give two points or more")
+                .when(points.size() < 2, "points", LengthMessage.of("are %s", points.size()), "give two points or more")
                 .when(
                         !points.isEmpty() && points.get(0).place().mm() != 0,
                         "points",
-                        Told.of("do not begin at place 0"),
+                        LengthMessage.of("do not begin at place 0"),
                         "measure places from the member's start");
         for (int i = 0; i < points.size(); i++) {
             faults.positive("point %d diameter".formatted(i + 1), points.get(i).diameter());
@@ -55,7 +55,7 @@ public record FreeCurve(List<Point> points, Details details) implements Member {
             faults.when(
                     falls,
                     "point %d".formatted(i + 1),
-                    Told.of("does not lie beyond the point before it"),
+                    LengthMessage.of("does not lie beyond the point before it"),
                     "give the points in order of place");
         }
         return faults.list();
@@ -123,7 +123,7 @@ public record FreeCurve(List<Point> points, Details details) implements Member {
     }
 
     @Override
-    public Way way() {
-        return Way.with(Tool.SPINDLE_GOUGE, "cut downhill along the curve, held to the template");
+    public CutMethod way() {
+        return CutMethod.with(Tool.SPINDLE_GOUGE, "cut downhill along the curve, held to the template");
     }
 }

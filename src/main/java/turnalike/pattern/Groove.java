@@ -62,8 +62,8 @@ public record Groove(Length length, Length rim, Length bottom, Details details) 
     }
 
     @Override
-    public Way way() {
-        return Way.with(Tool.PARTING_TOOL, "straight in between its lines to the calipers");
+    public CutMethod way() {
+        return CutMethod.with(Tool.PARTING_TOOL, "straight in between its lines to the calipers");
     }
 
     /** Its walls stand as high as the rim. */

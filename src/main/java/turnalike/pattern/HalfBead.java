@@ -48,7 +48,7 @@ public record HalfBead(Length length, Length from, Length to, Details details) i
 
     @Override
     public List<Diameter> diameters() {
-        return Diameters.atEnds(length, from, to);
+        return SizingPlaces.atEnds(length, from, to);
     }
 
     @Override
@@ -57,8 +57,8 @@ public record HalfBead(Length length, Length from, Length to, Details details) i
     }
 
     @Override
-    public Way way() {
-        return Way.withSkew("roll from the thick line down to the thin one");
+    public CutMethod way() {
+        return CutMethod.withSkew("roll from the thick line down to the thin one");
     }
 
     @Override

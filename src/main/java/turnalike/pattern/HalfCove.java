@@ -48,7 +48,7 @@ public record HalfCove(Length length, Length from, Length to, Details details) i
 
     @Override
     public List<Diameter> diameters() {
-        return Diameters.atEnds(length, from, to);
+        return SizingPlaces.atEnds(length, from, to);
     }
 
     @Override
@@ -57,7 +57,7 @@ public record HalfCove(Length length, Length from, Length to, Details details) i
     }
 
     @Override
-    public Way way() {
-        return Way.with(Tool.SPINDLE_GOUGE, "scoop from the thick line down to the thin one");
+    public CutMethod way() {
+        return CutMethod.with(Tool.SPINDLE_GOUGE, "scoop from the thick line down to the thin one");
     }
 }

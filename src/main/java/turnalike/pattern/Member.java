@@ -75,7 +75,7 @@ public sealed interface Member
     }
 
     /** With what, and how, it is cut. */
-    Way way();
+    CutMethod way();
 
     /** What is unwise to turn where it stands, in words that follow its name, the plainest first. */
     default List<String> unwise(Surroundings around) {

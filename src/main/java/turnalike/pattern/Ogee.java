@@ -43,7 +43,7 @@ public record Ogee(Length length, Length from, Length to, Details details) imple
 
     @Override
     public List<Diameter> diameters() {
-        return Diameters.atEnds(length, from, to);
+        return SizingPlaces.atEnds(length, from, to);
     }
 
     @Override
@@ -52,7 +52,7 @@ public record Ogee(Length length, Length from, Length to, Details details) imple
     }
 
     @Override
-    public Way way() {
-        return Way.with(Tool.SPINDLE_GOUGE, "cut the S from the thick line down to the thin one");
+    public CutMethod way() {
+        return CutMethod.with(Tool.SPINDLE_GOUGE, "cut the S from the thick line down to the thin one");
     }
 }

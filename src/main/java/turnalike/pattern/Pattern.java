@@ -22,7 +22,7 @@ public final class Pattern {
     private final String name;
     private final Stock stock;
     private final List<Member> members;
-    private final List<Placed> placed;
+    private final List<PlacedMember> placed;
     private final Outline outline;
 
     /**
@@ -42,7 +42,7 @@ public final class Pattern {
             throw new IllegalArgumentException(problems.get(0).line());
         }
         this.placed = List.copyOf(placed(this.members));
-        this.outline = Outline.join(placed.stream().map(Placed::outline).toList());
+        this.outline = Outline.join(placed.stream().map(PlacedMember::outline).toList());
     }
 
     public String name() {
@@ -64,7 +64,7 @@ public final class Pattern {
             out.add(new Problem("pattern: members", "the run is empty", "add at least one member"));
             return out;
         }
-        for (Placed placed : placed(members)) {
+        for (PlacedMember placed : placed(members)) {
             tooWide(stock, placed, units).ifPresent(out::add);
         }
         Length run = runLength(members);
@@ -80,7 +80,7 @@ public final class Pattern {
         return out;
     }
 
-    private static Optional<Problem> tooWide(Stock stock, Placed placed, UnitSystem units) {
+    private static Optional<Problem> tooWide(Stock stock, PlacedMember placed, UnitSystem units) {
         Length radius = placed.member().reach(placed.outline());
         if (stock.holds(placed.member().section(), radius)) {
             return Optional.empty();
@@ -94,7 +94,7 @@ public final class Pattern {
                 "make it narrower or take a larger blank"));
     }
 
-    private static double stockReach(Stock stock, Placed placed) {
+    private static double stockReach(Stock stock, PlacedMember placed) {
         boolean arrisesCount = stock.section() == Section.ROUND;
         return arrisesCount ? placed.member().section().reachFactor() : 1;
     }
@@ -107,21 +107,21 @@ public final class Pattern {
         return sum;
     }
 
-    private static List<Placed> placed(List<Member> members) {
-        List<Placed> out = new ArrayList<>();
+    private static List<PlacedMember> placed(List<Member> members) {
+        List<PlacedMember> out = new ArrayList<>();
         Length at = Length.ZERO;
         for (int i = 0; i < members.size(); i++) {
             Member member = members.get(i);
             Member.Ends ends = new Member.Ends(i == 0, i == members.size() - 1);
             Outline outline = Outline.of(at, member.curves(ends), member.section());
-            out.add(new Placed(i + 1, member, at, outline));
+            out.add(new PlacedMember(i + 1, member, at, outline));
             at = outline.end();
         }
         return out;
     }
 
     /** The members in their places. */
-    public List<Placed> placed() {
+    public List<PlacedMember> placed() {
         return placed;
     }
 
@@ -138,11 +138,11 @@ public final class Pattern {
      * The marks in order of place: both ends, every boundary, and the crests of each member that is not done by eye.
      */
     public List<Mark> marks() {
-        List<Placed> run = placed();
+        List<PlacedMember> run = placed();
         List<Mark> out = new ArrayList<>();
         out.add(new Mark(Length.ZERO, "start end", Mark.Kind.END));
         for (int i = 0; i < run.size(); i++) {
-            Placed placed = run.get(i);
+            PlacedMember placed = run.get(i);
             if (!placed.member().details().byEye()) {
                 placed.member().crests().forEach(crest -> out.add(crestMark(placed, crest)));
             }
@@ -167,11 +167,11 @@ public final class Pattern {
                 .findFirst();
     }
 
-    private static Mark crestMark(Placed placed, Member.Crest crest) {
+    private static Mark crestMark(PlacedMember placed, Member.Crest crest) {
         return new Mark(placed.start().plus(crest.place()), caption(placed) + " " + crest.word(), Mark.Kind.CREST);
     }
 
-    private static String caption(Placed placed) {
+    private static String caption(PlacedMember placed) {
         return placed.number() + " " + placed.member().title();
     }
 

@@ -44,7 +44,7 @@ public record ReverseOgee(Length length, Length from, Length to, Details details
 
     @Override
     public List<Diameter> diameters() {
-        return Diameters.atEnds(length, from, to);
+        return SizingPlaces.atEnds(length, from, to);
     }
 
     @Override
@@ -53,7 +53,7 @@ public record ReverseOgee(Length length, Length from, Length to, Details details
     }
 
     @Override
-    public Way way() {
-        return Way.with(Tool.SPINDLE_GOUGE, "cut the S from the thick line down to the thin one");
+    public CutMethod way() {
+        return CutMethod.with(Tool.SPINDLE_GOUGE, "cut the S from the thick line down to the thin one");
     }
 }

@@ -62,8 +62,8 @@ public record Square(Length length, Length side, Details details) implements Mem
     }
 
     @Override
-    public Way way() {
-        return new Way(Tool.SKEW, "leave square, arrises kept", "keep hands away from the turning corners");
+    public CutMethod way() {
+        return new CutMethod(Tool.SKEW, "leave square, arrises kept", "keep hands away from the turning corners");
     }
 
     @Override

@@ -12,7 +12,7 @@ import turnalike.units.UnitSystem;
  * @param index of the member, from 0
  * @param units in which lengths are printed, the other system's beside
  */
-public record Surroundings(List<Placed> run, int index, UnitSystem units) {
+public record Surroundings(List<PlacedMember> run, int index, UnitSystem units) {
     public Surroundings {
         run = List.copyOf(run);
     }
@@ -23,17 +23,17 @@ public record Surroundings(List<Placed> run, int index, UnitSystem units) {
      * @param neighbour the other
      * @param radius the other's, where they meet
      */
-    public record Joint(Placed neighbour, Length radius) {}
+    public record Joint(PlacedMember neighbour, Length radius) {}
 
     /** The joints at its start and at its end, as far as there are such. */
     public List<Joint> joints() {
         List<Joint> out = new ArrayList<>();
         if (index > 0) {
-            Placed before = run.get(index - 1);
+            PlacedMember before = run.get(index - 1);
             out.add(new Joint(before, before.outline().endRadius()));
         }
         if (index + 1 < run.size()) {
-            Placed after = run.get(index + 1);
+            PlacedMember after = run.get(index + 1);
             out.add(new Joint(after, after.outline().startRadius()));
         }
         return out;

@@ -6,7 +6,7 @@ import turnalike.outline.Outline;
 import turnalike.outline.Polynomial;
 import turnalike.outline.Section;
 import turnalike.units.Length;
-import turnalike.units.Told;
+import turnalike.units.LengthMessage;
 
 /**
  * A long, gentle belly or waist: the quadratic through three diameters.
@@ -64,7 +64,7 @@ public record Swell(Length length, Length from, Length middle, Length to, Detail
         return faults.when(
                         !least.isPositive(),
                         "middle",
-                        Told.of("makes the curve dip to %s between its ends", least),
+                        LengthMessage.of("makes the curve dip to %s between its ends", least),
                         "choose a middle nearer the smaller end, or use two tapers")
                 .list();
     }
@@ -93,7 +93,7 @@ public record Swell(Length length, Length from, Length middle, Length to, Detail
     }
 
     @Override
-    public Way way() {
-        return Way.withSkew("plane from the middle down to each end");
+    public CutMethod way() {
+        return CutMethod.withSkew("plane from the middle down to each end");
     }
 }

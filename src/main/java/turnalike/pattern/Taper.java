@@ -44,7 +44,7 @@ public record Taper(Length length, Length from, Length to, Details details) impl
 
     @Override
     public List<Diameter> diameters() {
-        return Diameters.atEnds(length, from, to);
+        return SizingPlaces.atEnds(length, from, to);
     }
 
     @Override
@@ -53,7 +53,7 @@ public record Taper(Length length, Length from, Length to, Details details) impl
     }
 
     @Override
-    public Way way() {
-        return Way.withSkew("plane the taper, thick end to thin");
+    public CutMethod way() {
+        return CutMethod.withSkew("plane the taper, thick end to thin");
     }
 }

@@ -6,7 +6,7 @@ import java.util.Optional;
 import turnalike.outline.Curve;
 import turnalike.outline.Line;
 import turnalike.units.Length;
-import turnalike.units.Told;
+import turnalike.units.LengthMessage;
 
 /**
  * The peg that enters a hole. At a free end of the piece its edge may be broken by a 45° chamfer.
@@ -74,7 +74,7 @@ public record Tenon(Length length, Length diameter, Length chamfer, Optional<Len
                 .when(
                         size.isPositive() && diameter.mm() > size.mm() * (1 + 1e-12),
                         "hole",
-                        Told.of("does not take the tenon, was %s with a tenon of %s", size, diameter),
+                        LengthMessage.of("does not take the tenon, was %s with a tenon of %s", size, diameter),
                         "make the tenon smaller or bore a larger hole")
                 .list();
     }
@@ -85,12 +85,12 @@ public record Tenon(Length length, Length diameter, Length chamfer, Optional<Len
         return faults.when(
                         sized && chamfer.times(2).compareTo(length) > 0,
                         "chamfer",
-                        Told.of("runs past the tenon's middle, was %s on a length of %s", chamfer, length),
+                        LengthMessage.of("runs past the tenon's middle, was %s on a length of %s", chamfer, length),
                         "make it at most half the length")
                 .when(
                         sized && chamfer.times(2).compareTo(diameter) > 0,
                         "chamfer",
-                        Told.of("runs past the tenon's middle, was %s on a diameter of %s", chamfer, diameter),
+                        LengthMessage.of("runs past the tenon's middle, was %s on a diameter of %s", chamfer, diameter),
                         "make it at most half the diameter")
                 .list();
     }
@@ -132,8 +132,8 @@ public record Tenon(Length length, Length diameter, Length chamfer, Optional<Len
     }
 
     @Override
-    public Way way() {
-        return new Way(
+    public CutMethod way() {
+        return new CutMethod(
                 Tool.PARTING_TOOL,
                 "cut the tenon to the calipers, shoulder to end",
                 "stop the lathe before you try the wrench, and try the fit in a bored scrap of the same wood first");

@@ -32,7 +32,7 @@ public final class Turnability {
 
     private List<Warning> warnings(Pattern pattern) {
         List<Warning> out = new ArrayList<>();
-        List<Placed> run = pattern.placed();
+        List<PlacedMember> run = pattern.placed();
         for (int i = 0; i < run.size(); i++) {
             String where = run.get(i).where();
             run.get(i)
@@ -47,7 +47,7 @@ public final class Turnability {
         return out;
     }
 
-    private Optional<Warning> slender(Neck neck, Pattern pattern, List<Placed> run) {
+    private Optional<Warning> slender(Neck neck, Pattern pattern, List<PlacedMember> run) {
         Length place = neck.weakest(pattern.length());
         Length reach = nearerEnd(place, pattern.length());
         return when(
@@ -57,7 +57,7 @@ public final class Turnability {
                         .formatted(print(neck.diameter()), print(reach)));
     }
 
-    private Optional<Warning> outboard(Neck neck, Pattern pattern, List<Placed> run) {
+    private Optional<Warning> outboard(Neck neck, Pattern pattern, List<PlacedMember> run) {
         Length place = neck.weakest(pattern.length());
         boolean nearStart = place.mm() <= pattern.length().mm() / 2;
         Outline outline = pattern.outline();
@@ -87,8 +87,8 @@ public final class Turnability {
         return place.compareTo(other) < 0 ? place : other;
     }
 
-    private static Placed memberAt(List<Placed> run, Length place) {
-        for (Placed placed : run) {
+    private static PlacedMember memberAt(List<PlacedMember> run, Length place) {
+        for (PlacedMember placed : run) {
             if (place.compareTo(placed.end()) <= 0) {
                 return placed;
             }
@@ -96,7 +96,7 @@ public final class Turnability {
         return run.get(run.size() - 1);
     }
 
-    private static Optional<Warning> when(boolean unwise, Placed placed, String what) {
+    private static Optional<Warning> when(boolean unwise, PlacedMember placed, String what) {
         return unwise ? Optional.of(new Warning(placed.where(), what)) : Optional.empty();
     }
 }

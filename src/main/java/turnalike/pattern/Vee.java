@@ -54,7 +54,7 @@ public record Vee(Length length, Length rim, Length bottom, Details details) imp
 
     @Override
     public List<Diameter> diameters() {
-        return Diameters.edgesAndMiddle(length, "rim", rim, "bottom", bottom);
+        return SizingPlaces.edgesAndMiddle(length, "rim", rim, "bottom", bottom);
     }
 
     @Override
@@ -68,8 +68,8 @@ public record Vee(Length length, Length rim, Length bottom, Details details) imp
     }
 
     @Override
-    public Way way() {
-        return Way.withSkew("long point in the middle, then a light cut down each wall");
+    public CutMethod way() {
+        return CutMethod.withSkew("long point in the middle, then a light cut down each wall");
     }
 
     @Override

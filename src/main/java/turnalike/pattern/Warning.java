@@ -1,6 +1,6 @@
 package turnalike.pattern;
 
-import turnalike.units.Sentence;
+import turnalike.units.SentenceCase;
 
 /**
  * Something unwise that can still be turned. The plan comes out all the same.
@@ -11,6 +11,6 @@ import turnalike.units.Sentence;
 public record Warning(String where, String what) {
     /** As a sentence of its own. */
     public String sentence() {
-        return Sentence.capital(where) + ": " + what + ".";
+        return SentenceCase.capital(where) + ": " + what + ".";
     }
 }

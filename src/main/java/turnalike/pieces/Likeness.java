@@ -20,7 +20,7 @@ import turnalike.units.Mass;
  * @param weights the job's, or the usual ones
  * @param meanMass the mean that the mass tolerance is a per cent of; without one, masses are not compared
  */
-public record Likeness(Tolerances tolerances, Weights weights, Optional<Mass> meanMass) {
+public record Likeness(LikenessTolerances tolerances, LikenessWeights weights, Optional<Mass> meanMass) {
     private static final Pattern NUMBER = Pattern.compile("-?\\d{1,15}(?:[.,]\\d{1,15})?");
 
     public Likeness {
@@ -55,9 +55,9 @@ public record Likeness(Tolerances tolerances, Weights weights, Optional<Mass> me
     }
 
     /** Likeness within a set: the mass tolerance is taken of the mean over every piece of it that was weighed. */
-    public static Likeness among(List<Piece> set, Tolerances tolerances, Weights weights) {
+    public static Likeness among(List<Piece> set, LikenessTolerances tolerances, LikenessWeights weights) {
         double[] masses =
-                Usual.figures(Column.MASS, set.stream().map(Piece::measures).toList());
+                UsualRange.figures(Column.MASS, set.stream().map(Piece::measures).toList());
         OptionalDouble mean = Arrays.stream(masses).average();
         return new Likeness(
                 tolerances,
@@ -102,7 +102,7 @@ public record Likeness(Tolerances tolerances, Weights weights, Optional<Mass> me
         Measures reference = wanted;
         for (Column column : columns) {
             if (wanted.figure(column).isEmpty()) {
-                reference = reference.with(column, Usual.median(Usual.figures(column, all)));
+                reference = reference.with(column, UsualRange.median(UsualRange.figures(column, all)));
             }
         }
         return reference;

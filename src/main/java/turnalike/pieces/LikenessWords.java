@@ -12,7 +12,7 @@ import java.util.TreeMap;
  *     mark or check place goes by its number
  * @param keyed the units figures are told in
  */
-public record LikenessWords(Map<Column, String> names, Keyed keyed) {
+public record LikenessWords(Map<Column, String> names, KeyedFigure keyed) {
     /** Parts that count less than this against the largest are not worth a word. */
     private static final double WORTH_SAYING = 0.2;
 
@@ -48,7 +48,7 @@ public record LikenessWords(Map<Column, String> names, Keyed keyed) {
 
     private String of(Column column, double off) {
         boolean more = off > 0;
-        String much = Words.figure(column, off, keyed);
+        String much = FigureText.figure(column, off, keyed);
         return switch (column.kind()) {
             case MASS -> "it is %s %s".formatted(much, more ? "heavy" : "light");
             case LENGTH -> "it is %s %s".formatted(much, more ? "long" : "short");

@@ -10,18 +10,18 @@ import java.util.SortedMap;
 /** The questions about one piece's figures that lie where such figures do not usually lie. */
 final class OddFigures {
     /** A figure outside the usual. */
-    private record Odd(Column column, double figure, Usual usual) {}
+    private record Odd(Column column, double figure, UsualRange usual) {}
 
     private final Piece piece;
-    private final Keyed keyed;
+    private final KeyedFigure keyed;
 
-    private OddFigures(Piece piece, Keyed keyed) {
+    private OddFigures(Piece piece, KeyedFigure keyed) {
         this.piece = piece;
         this.keyed = keyed;
     }
 
     /** Pairs that fit once they change places come first, then each figure left. */
-    static List<Slip> ask(Piece piece, SortedMap<Column, Usual> usual, Keyed keyed) {
+    static List<Slip> ask(Piece piece, SortedMap<Column, UsualRange> usual, KeyedFigure keyed) {
         List<Odd> odd = new ArrayList<>();
         usual.forEach((column, range) -> piece.measures().figure(column).ifPresent(figure -> {
             if (!range.fits(figure)) {
@@ -49,8 +49,8 @@ final class OddFigures {
     }
 
     private Optional<Slip> swapped(Odd a, Odd b) {
-        double forA = Meant.figure(a.column(), Meant.count(b.column(), b.figure(), keyed), keyed);
-        double forB = Meant.figure(b.column(), Meant.count(a.column(), a.figure(), keyed), keyed);
+        double forA = LikelyCorrection.figure(a.column(), LikelyCorrection.count(b.column(), b.figure(), keyed), keyed);
+        double forB = LikelyCorrection.figure(b.column(), LikelyCorrection.count(a.column(), a.figure(), keyed), keyed);
         if (!a.usual().fits(forA) || !b.usual().fits(forB)) {
             return Optional.empty();
         }
@@ -66,7 +66,7 @@ final class OddFigures {
         String where = "piece %s, column %s".formatted(piece.label(), name(odd));
         String off = "%s is %s from the usual %s"
                 .formatted(words(odd, odd.figure()), words(odd, odd.figure() - centre), words(odd, centre));
-        return Meant.find(odd.column(), odd.figure(), odd.usual(), keyed)
+        return LikelyCorrection.find(odd.column(), odd.figure(), odd.usual(), keyed)
                 .map(meant -> new Slip(
                         where,
                         meant.kind(),
@@ -80,6 +80,6 @@ final class OddFigures {
     }
 
     private String words(Odd odd, double figure) {
-        return Words.figure(odd.column(), figure, keyed);
+        return FigureText.figure(odd.column(), figure, keyed);
     }
 }

@@ -13,16 +13,16 @@ import turnalike.units.UnitSystem;
 /** Reads a pieces file line by line, gathering everything wrong on the way. */
 final class PiecesReader {
     private final CsvText text;
-    private final Header header;
-    private final Keyed keyed;
+    private final PiecesHeader header;
+    private final KeyedFigure keyed;
     private final List<Piece> pieces = new ArrayList<>();
     private final List<Problem> problems = new ArrayList<>();
     private final Map<String, Long> lineOfLabel = new HashMap<>();
 
-    private PiecesReader(CsvText text, Header header, UnitSystem units) {
+    private PiecesReader(CsvText text, PiecesHeader header, UnitSystem units) {
         this.text = text;
         this.header = header;
-        this.keyed = new Keyed(units, header.massUnit());
+        this.keyed = new KeyedFigure(units, header.massUnit());
     }
 
     static PiecesFile.Read read(String file, UnitSystem units, boolean massNeeded) {
@@ -33,7 +33,7 @@ final class PiecesReader {
             return new PiecesFile.Read(List.of(), List.of(text.broken().orElse(empty)), List.of(), MassUnit.GRAM);
         }
         CsvText.Line first = text.lines().get(0);
-        Header header = Header.of(first);
+        PiecesHeader header = PiecesHeader.of(first);
         PiecesReader reader = new PiecesReader(text, header, units);
         reader.problems.addAll(header.problems(first.number(), massNeeded));
         if (header.label() >= 0) {

@@ -12,22 +12,22 @@ import java.util.TreeSet;
 
 /**
  * Asks about the likely slips: a digit off, the wrong unit, swapped columns, a piece entered twice. It asks only; nothing is changed or
- * refused. What counts as usual is told in {@link Usual}; the rules are common practice, no source.
+ * refused. What counts as usual is told in {@link UsualRange}; the rules are common practice, no source.
  *
  * @param wanted what the pattern asks for, as far as known
  * @param tolerances the job's
  * @param keyed the units figures are typed in
  */
-public record Slips(Measures wanted, Tolerances tolerances, Keyed keyed) {
+public record Slips(Measures wanted, LikenessTolerances tolerances, KeyedFigure keyed) {
     /** The fewest equal figures that make two pieces suspect: a scale that shows whole grams gives equal masses every day. */
     private static final int TELLING = 3;
 
     /** The questions about one piece just entered, beside those before it (which are taken as answered for). */
     public List<Slip> ask(Piece entered, List<Piece> before) {
         List<Measures> others = before.stream().map(Piece::measures).toList();
-        SortedMap<Column, Usual> usual = new TreeMap<>();
+        SortedMap<Column, UsualRange> usual = new TreeMap<>();
         for (Column column : entered.measures().figures().keySet()) {
-            Usual.of(column, others, wanted, tolerances).ifPresent(found -> usual.put(column, found));
+            UsualRange.of(column, others, wanted, tolerances).ifPresent(found -> usual.put(column, found));
         }
         List<Slip> slips = new ArrayList<>(OddFigures.ask(entered, usual, keyed));
         slips.addAll(pastTheEnd(entered));
@@ -44,7 +44,7 @@ public record Slips(Measures wanted, Tolerances tolerances, Keyed keyed) {
     /** The questions about a whole file: first about its columns, then piece by piece. A column in doubt is not asked about again. */
     public List<Slip> askAll(List<Piece> pieces) {
         List<Measures> all = pieces.stream().map(Piece::measures).toList();
-        SortedMap<Column, Usual> usual = new TreeMap<>();
+        SortedMap<Column, UsualRange> usual = new TreeMap<>();
         List<Slip> slips = new ArrayList<>();
         TreeSet<Column> columns = new TreeSet<>();
         all.forEach(each -> columns.addAll(each.figures().keySet()));
@@ -52,7 +52,7 @@ public record Slips(Measures wanted, Tolerances tolerances, Keyed keyed) {
         slips.addAll(whole.slips());
         columns.removeAll(whole.inDoubt());
         for (Column column : columns) {
-            Usual.of(column, all, wanted, tolerances).ifPresent(found -> usual.put(column, found));
+            UsualRange.of(column, all, wanted, tolerances).ifPresent(found -> usual.put(column, found));
         }
         Map<String, Piece> labels = new HashMap<>();
         for (int i = 0; i < pieces.size(); i++) {
@@ -113,6 +113,6 @@ public record Slips(Measures wanted, Tolerances tolerances, Keyed keyed) {
     }
 
     private String words(Column column, double figure) {
-        return Words.figure(column, figure, keyed);
+        return FigureText.figure(column, figure, keyed);
     }
 }

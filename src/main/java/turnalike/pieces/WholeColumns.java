@@ -16,15 +16,15 @@ import java.util.Set;
  */
 record WholeColumns(List<Slip> slips, Set<Column> inDoubt) {
     /** A column whose middle is not where the pattern has it. */
-    private record Odd(Column column, double middle, Usual pattern) {}
+    private record Odd(Column column, double middle, UsualRange pattern) {}
 
-    static WholeColumns of(List<Measures> all, Measures wanted, Keyed keyed) {
+    static WholeColumns of(List<Measures> all, Measures wanted, KeyedFigure keyed) {
         List<Odd> odd = new ArrayList<>();
         for (Map.Entry<Column, Double> each : wanted.figures().entrySet()) {
-            double[] figures = Usual.figures(each.getKey(), all);
-            Usual pattern = Usual.roughly(each.getKey(), each.getValue());
-            if (figures.length >= Usual.FEW && !pattern.fits(Usual.median(figures))) {
-                odd.add(new Odd(each.getKey(), Usual.median(figures), pattern));
+            double[] figures = UsualRange.figures(each.getKey(), all);
+            UsualRange pattern = UsualRange.roughly(each.getKey(), each.getValue());
+            if (figures.length >= UsualRange.FEW && !pattern.fits(UsualRange.median(figures))) {
+                odd.add(new Odd(each.getKey(), UsualRange.median(figures), pattern));
             }
         }
         List<Slip> slips = new ArrayList<>();
@@ -46,9 +46,9 @@ record WholeColumns(List<Slip> slips, Set<Column> inDoubt) {
         return new WholeColumns(slips, explained);
     }
 
-    private static Optional<Slip> swapped(Odd a, Odd b, Keyed keyed) {
-        double forA = Meant.figure(a.column(), Meant.count(b.column(), b.middle(), keyed), keyed);
-        double forB = Meant.figure(b.column(), Meant.count(a.column(), a.middle(), keyed), keyed);
+    private static Optional<Slip> swapped(Odd a, Odd b, KeyedFigure keyed) {
+        double forA = LikelyCorrection.figure(a.column(), LikelyCorrection.count(b.column(), b.middle(), keyed), keyed);
+        double forB = LikelyCorrection.figure(b.column(), LikelyCorrection.count(a.column(), a.middle(), keyed), keyed);
         if (!a.pattern().fits(forA) || !b.pattern().fits(forB)) {
             return Optional.empty();
         }
@@ -58,16 +58,16 @@ record WholeColumns(List<Slip> slips, Set<Column> inDoubt) {
                 where, Slip.Kind.SWAPPED_COLUMNS, "do they stand under each other's names?", Optional.empty()));
     }
 
-    private static Slip single(Odd odd, Keyed keyed) {
-        Optional<Meant> meant = Meant.unit(odd.column(), odd.middle(), odd.pattern(), keyed);
+    private static Slip single(Odd odd, KeyedFigure keyed) {
+        Optional<LikelyCorrection> meant = LikelyCorrection.unit(odd.column(), odd.middle(), odd.pattern(), keyed);
         return new Slip(
                 "column " + odd.column().format(keyed.mass()),
-                meant.map(Meant::kind).orElse(Slip.Kind.FAR_OFF),
+                meant.map(LikelyCorrection::kind).orElse(Slip.Kind.FAR_OFF),
                 "its middle figure is %s where the pattern has %s: %s?"
                         .formatted(
-                                Words.figure(odd.column(), odd.middle(), keyed),
-                                Words.figure(odd.column(), odd.pattern().centre(), keyed),
-                                meant.map(Meant::how).orElse("is it measured as the pattern is")),
+                                FigureText.figure(odd.column(), odd.middle(), keyed),
+                                FigureText.figure(odd.column(), odd.pattern().centre(), keyed),
+                                meant.map(LikelyCorrection::how).orElse("is it measured as the pattern is")),
                 Optional.empty());
     }
 }

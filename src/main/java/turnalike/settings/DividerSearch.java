@@ -29,23 +29,23 @@ final class DividerSearch {
     }
 
     /** @param spans in which every mark can be reached, else {@link IllegalStateException} */
-    static Proven search(Spans spans, Effort effort) {
+    static ProvenChoice search(Spans spans, Effort effort) {
         return new DividerSearch(spans, effort).run();
     }
 
-    private Proven run() {
+    private ProvenChoice run() {
         Choice first = Reduction.sound(spans, candidates, effort);
         int inner = spans.marks() - 2;
         if (inner == 0 || first.settings() == 0) {
-            return new Proven(first, first.settings(), true);
+            return new ProvenChoice(first, first.settings(), true);
         }
         int exchanges = Math.min(MOST_EXCHANGES, EXCHANGES_PER_MARK_SQUARED * inner * inner);
         bound = LowerBound.byEntries(spans, candidates);
         if (spans.marks() > MOST_IMPROVED) {
-            return new Proven(first, bound, false);
+            return new ProvenChoice(first, bound, false);
         }
         boolean leastAlready = first.settings() == bound && first.sum() <= inner;
-        Improve improve = new Improve(spans, candidates, exchanges, effort);
+        Annealing improve = new Annealing(spans, candidates, exchanges, effort);
         Choice good = leastAlready ? first : improve.from(first, bound);
         tell(good);
         return spans.marks() > MarkBits.MOST_MARKS
@@ -54,22 +54,22 @@ final class DividerSearch {
     }
 
     /** Where the marks are too many for a proof. */
-    private Proven improved(Improve improve, Choice good, int exchanges) {
+    private ProvenChoice improved(Annealing improve, Choice good, int exchanges) {
         Choice best = good;
-        for (int done = 0; done < exchanges && !effort.spent(); done += Improve.ASK_EVERY) {
-            Choice found = improve.goOn(best, bound, Improve.ASK_EVERY);
+        for (int done = 0; done < exchanges && !effort.spent(); done += Annealing.ASK_EVERY) {
+            Choice found = improve.goOn(best, bound, Annealing.ASK_EVERY);
             if (found.betterThan(best)) {
                 best = found;
                 tell(best);
             }
         }
-        return new Proven(best, bound, false);
+        return new ProvenChoice(best, bound, false);
     }
 
-    private Proven prove(FewestSearch search) {
+    private ProvenChoice prove(FewestSearch search) {
         while (bound < search.best().settings()) {
             if (search.any(bound) == FewestSearch.Ending.STOPPED) {
-                return new Proven(search.best(), bound, false);
+                return new ProvenChoice(search.best(), bound, false);
             }
             // Either nothing was found and the bound rises, or a choice of that many is now the best.
             bound = Math.min(bound + 1, search.best().settings());
@@ -77,7 +77,7 @@ final class DividerSearch {
         }
         FewestSearch.Ending ending = search.best(bound);
         tell(search.best());
-        return new Proven(search.best(), bound, ending != FewestSearch.Ending.STOPPED);
+        return new ProvenChoice(search.best(), bound, ending != FewestSearch.Ending.STOPPED);
     }
 
     private void tell(Choice best) {

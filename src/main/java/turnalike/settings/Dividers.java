@@ -33,7 +33,7 @@ public final class Dividers {
             return new DividerOutcome.Refused(obstacles);
         }
         Spans spans = problem.spans(problem.mostSteps(), problem.forbidden());
-        Proven proven = DividerSearch.search(spans, effort);
-        return new DividerOutcome.Planned(PlanWriter.write(problem, spans, proven));
+        ProvenChoice proven = DividerSearch.search(spans, effort);
+        return new DividerOutcome.Planned(PlanBuilder.write(problem, spans, proven));
     }
 }

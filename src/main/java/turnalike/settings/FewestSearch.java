@@ -11,9 +11,9 @@ import turnalike.effort.Effort;
  * search some openings are chosen and some ruled out. {@link Zones} says which zones still need an entry and which of them each opening
  * can enter; when the openings that may still be chosen cannot enter all, as far as {@link ZoneWeights} tell, the node is dropped, and so
  * is each opening that cannot belong to enough. The search branches either on the openings that enter most zones of a set (one of them
- * must be the best of those to come, {@link Leaders}) or on those that enter the scarcest zone (one of them must be chosen), whichever
+ * must be the best of those to come, {@link BranchCandidates}) or on those that enter the scarcest zone (one of them must be chosen), whichever
  * are fewer; each branch rules out the openings of the branches before it, so no choice is looked at twice. Exact; the time grows with
- * the number of openings to the power of the settings. When it takes long, the annealing of {@link Improve} goes on beside it: what
+ * the number of openings to the power of the settings. When it takes long, the annealing of {@link Annealing} goes on beside it: what
  * that finds is the answer should the proof not be reached, and the search itself looks only for better.
  *
  * <p>Tried and dropped: branching by what is handed on to all children together, on several scarce zones, or by the zones' weights (more
@@ -47,11 +47,11 @@ final class FewestSearch {
     private final Spans spans;
     private final MarkBits bits;
     private final Zones zones;
-    private final Leaders leaders = new Leaders();
+    private final BranchCandidates leaders = new BranchCandidates();
     private final SumBound sums;
     private final StepCount count;
     private final int[] candidates;
-    private final Improve meanwhile;
+    private final Annealing meanwhile;
     private final Consumer<Choice> better;
     private final Effort effort;
     private Choice best;
@@ -73,7 +73,7 @@ final class FewestSearch {
      * @param better is told each better choice
      */
     FewestSearch(
-            Spans spans, int[] candidates, Choice known, Improve meanwhile, Consumer<Choice> better, Effort effort) {
+            Spans spans, int[] candidates, Choice known, Annealing meanwhile, Consumer<Choice> better, Effort effort) {
         this.spans = spans;
         this.bits = new MarkBits(spans);
         this.zones = new Zones(bits);

@@ -174,7 +174,7 @@ final class SearchLevel {
             return child.size > 0 || left == 0;
         }
         int total = weights.of(left);
-        Best best = new Best(budget);
+        TopK best = new TopK(budget);
         for (int i = chosen + 1; i < size; i++) {
             handed[i] = weights.gain(this, order[i], left);
             best.offer(i, handed[i]);

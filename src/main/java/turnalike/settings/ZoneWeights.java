@@ -98,7 +98,7 @@ final class ZoneWeights {
      * @return false when no {@code budget} can, as far as the weights tell
      */
     boolean sift(SearchLevel level, int budget, boolean atRoot) {
-        Best best = new Best(budget);
+        TopK best = new TopK(budget);
         int rounds = atRoot ? ROUNDS_AT_ROOT : ROUNDS;
         for (int round = 0; ; round++) {
             int total = of(zones);
@@ -121,7 +121,7 @@ final class ZoneWeights {
         }
     }
 
-    private void improve(SearchLevel level, Best best, int nearly) {
+    private void improve(SearchLevel level, TopK best, int nearly) {
         int size = 0;
         for (int i = 0; i < level.size && size < FEW; i++) {
             if (level.gain[i] >= nearly) {
@@ -141,7 +141,7 @@ final class ZoneWeights {
     }
 
     /** One step; false when the best candidates enter each zone just once, so that no weights refute them. */
-    private boolean step(SearchLevel level, Best best, int total) {
+    private boolean step(SearchLevel level, TopK best, int total) {
         Arrays.fill(times, 0);
         for (int rank = 0; rank < best.size(); rank++) {
             count(level, best.index(rank));

@@ -12,13 +12,13 @@ import turnalike.drawing.gauge.SettingBars;
 import turnalike.drawing.piece.SpindleDrawing;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.Lines;
+import turnalike.drawing.svg.TextWrap;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.Table;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 import turnalike.pattern.Mark;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
@@ -58,7 +58,7 @@ public final class BenchCard {
             Svg drawing = new Svg(
                     format.width(), format.height(), "bench card: %s, %s".formatted(content.title(), pageOf), shapes);
             drawings.add(drawing);
-            pages.add(new PdfPages.Page(format, List.of(Placement.whole(drawing, Length.ZERO, Length.ZERO))));
+            pages.add(new PdfPages.Page(format, List.of(PlacedDrawing.whole(drawing, Length.ZERO, Length.ZERO))));
         }
         String name = "bench-card-" + paper.label().toLowerCase(Locale.ROOT).replace(' ', '-');
         return new Sheet(name, "Bench card: " + content.title(), drawings, pages);
@@ -109,7 +109,7 @@ public final class BenchCard {
     private Flowing head() {
         List<Shape> out = new ArrayList<>();
         out.add(fitted(0, 6, content.title(), widthMm, Lettering.TITLE, Lettering.HEADING));
-        out.add(Words.of(Lettering.BODY, 0, 12, Lines.cut(content.subtitle(), Lettering.BODY, widthMm)));
+        out.add(TextLine.of(Lettering.BODY, 0, 12, TextWrap.cut(content.subtitle(), Lettering.BODY, widthMm)));
         out.add(Path.line(Pen.HEAVY, 0, 15, widthMm, 15));
         double top = 16;
         int inRow = Math.max(1, Math.min(4, content.facts().size()));
@@ -118,23 +118,23 @@ public final class BenchCard {
             BenchCardContent.Fact fact = content.facts().get(i);
             double x = i % inRow * each;
             double y = top + i / inRow * 16;
-            out.add(Words.of(Lettering.SMALL, x, y + 4, Lines.cut(fact.name(), Lettering.SMALL, each - 2)));
+            out.add(TextLine.of(Lettering.SMALL, x, y + 4, TextWrap.cut(fact.name(), Lettering.SMALL, each - 2)));
             out.add(fitted(x, y + 9.6, fact.figure(), each - 2, Lettering.SETTING, Lettering.HEADING));
-            out.add(Words.of(Lettering.SMALL, x, y + 13.6, Lines.cut(fact.beside(), Lettering.SMALL, each - 2)));
+            out.add(TextLine.of(Lettering.SMALL, x, y + 13.6, TextWrap.cut(fact.beside(), Lettering.SMALL, each - 2)));
         }
         int rows = (content.facts().size() + inRow - 1) / inRow;
         return Flowing.whole(out, top + rows * 16 + 1);
     }
 
     /** In the first lettering that fits, else in the last and cut short. */
-    private static Words fitted(double xMm, double yMm, String text, double roomMm, Lettering... letterings) {
+    private static TextLine fitted(double xMm, double yMm, String text, double roomMm, Lettering... letterings) {
         Lettering last = letterings[letterings.length - 1];
         for (Lettering lettering : letterings) {
             if (lettering.widthMm(text) <= roomMm) {
-                return Words.of(lettering, xMm, yMm, text);
+                return TextLine.of(lettering, xMm, yMm, text);
             }
         }
-        return Words.of(last, xMm, yMm, Lines.cut(text, last, roomMm));
+        return TextLine.of(last, xMm, yMm, TextWrap.cut(text, last, roomMm));
     }
 
     private Flowing piece() {
@@ -147,8 +147,8 @@ public final class BenchCard {
                         .formatted(
                                 drawing.scale().text(), content.units() == UnitSystem.INCH ? "inches" : "millimetres");
         double y = svg.height().mm() + 4;
-        for (String line : Lines.wrap(caption, Lettering.SMALL, widthMm)) {
-            out.add(Words.of(Lettering.SMALL, 0, y, line));
+        for (String line : TextWrap.wrap(caption, Lettering.SMALL, widthMm)) {
+            out.add(TextLine.of(Lettering.SMALL, 0, y, line));
             y += 4.2;
         }
         return Flowing.whole(out, y + 1);
@@ -221,11 +221,11 @@ public final class BenchCard {
     private Flowing cautions() {
         List<Shape> out = new ArrayList<>();
         double y = 5;
-        out.add(Words.of(Lettering.HEADING, 5, y, "Cautions"));
+        out.add(TextLine.of(Lettering.HEADING, 5, y, "Cautions"));
         for (String caution : content.cautions()) {
-            for (String line : Lines.wrap(caution, Lettering.BODY, widthMm - 6)) {
+            for (String line : TextWrap.wrap(caution, Lettering.BODY, widthMm - 6)) {
                 y += 5.2;
-                out.add(Words.of(Lettering.BODY, 5, y, line));
+                out.add(TextLine.of(Lettering.BODY, 5, y, line));
             }
             y += 1;
         }
@@ -240,6 +240,6 @@ public final class BenchCard {
         return List.of(
                 Path.line(Pen.LINE, Paper.MARGIN.mm(), top - 1.5, right, top - 1.5),
                 Group.at(Paper.MARGIN.mm(), top, check.shapes()),
-                Words.ending(Lettering.SMALL, right, top + 4.5, pageOf));
+                TextLine.ending(Lettering.SMALL, right, top + 4.5, pageOf));
     }
 }

@@ -4,19 +4,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import turnalike.drawing.piece.CutDrawing;
-import turnalike.drawing.svg.Figures;
+import turnalike.drawing.svg.LengthLabels;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.Lines;
+import turnalike.drawing.svg.TextWrap;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 import turnalike.turning.Cut;
 import turnalike.turning.Phase;
 import turnalike.units.Length;
-import turnalike.units.Sentence;
+import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
 
 /**
@@ -67,7 +67,7 @@ public final class CutCard {
 
     private Flowing facts() {
         List<Shape> out = new ArrayList<>();
-        out.add(Words.of(Lettering.BODY, 0, 5, Lines.cut(content.subtitle(), Lettering.BODY, widthMm)));
+        out.add(TextLine.of(Lettering.BODY, 0, 5, TextWrap.cut(content.subtitle(), Lettering.BODY, widthMm)));
         int inRow = Math.max(1, Math.min(3, content.facts().size()));
         double each = widthMm / inRow;
         for (int i = 0; i < content.facts().size(); i++) {
@@ -76,9 +76,9 @@ public final class CutCard {
             double y = 8 + i / inRow * 16;
             Lettering large =
                     Lettering.SETTING.widthMm(fact.figure()) <= each - 3 ? Lettering.SETTING : Lettering.HEADING;
-            out.add(Words.of(Lettering.SMALL, x, y + 4, Lines.cut(fact.name(), Lettering.SMALL, each - 3)));
-            out.add(Words.of(large, x, y + 9.8, Lines.cut(fact.figure(), large, each - 3)));
-            out.add(Words.of(Lettering.SMALL, x, y + 13.8, Lines.cut(fact.beside(), Lettering.SMALL, each - 3)));
+            out.add(TextLine.of(Lettering.SMALL, x, y + 4, TextWrap.cut(fact.name(), Lettering.SMALL, each - 3)));
+            out.add(TextLine.of(large, x, y + 9.8, TextWrap.cut(fact.figure(), large, each - 3)));
+            out.add(TextLine.of(Lettering.SMALL, x, y + 13.8, TextWrap.cut(fact.beside(), Lettering.SMALL, each - 3)));
         }
         int rows = (content.facts().size() + inRow - 1) / inRow;
         return Flowing.whole(out, 8 + rows * 16 + 1);
@@ -93,8 +93,8 @@ public final class CutCard {
         double top = 0;
         if (beginsPhase) {
             out.add(Path.rectangle(Pen.TINT, 0, 1, widthMm, 7));
-            out.add(Words.of(
-                    Lettering.HEADING, 1.5, 6.1, Sentence.capital(cut.phase().text())));
+            out.add(TextLine.of(
+                    Lettering.HEADING, 1.5, 6.1, SentenceCase.capital(cut.phase().text())));
             top = 9.5;
         } else {
             out.add(Path.line(Pen.FINE, 0, 0.5, widthMm, 0.5));
@@ -110,22 +110,22 @@ public final class CutCard {
     /** Number, tool, lines, what to do, what to beware of; returns where it ends. */
     private double text(List<Shape> out, Cut cut, String caution, double topMm) {
         double y = topMm + 6.4;
-        out.add(Words.ending(Lettering.TITLE, NUMBER_MM - 4, y, Integer.toString(cut.order())));
-        out.add(Words.of(
+        out.add(TextLine.ending(Lettering.TITLE, NUMBER_MM - 4, y, Integer.toString(cut.order())));
+        out.add(TextLine.of(
                 Lettering.SETTING,
                 NUMBER_MM,
                 y,
-                Lines.cut(Sentence.capital(cut.tool().text()), Lettering.SETTING, textMm)));
+                TextWrap.cut(SentenceCase.capital(cut.tool().text()), Lettering.SETTING, textMm)));
         y += 0.6;
-        for (String line : few(Lines.wrap(Sentence.capital(cut.what()), Lettering.LATHE, textMm))) {
+        for (String line : few(TextWrap.wrap(SentenceCase.capital(cut.what()), Lettering.LATHE, textMm))) {
             y += LINE_MM;
-            out.add(Words.of(Lettering.LATHE, NUMBER_MM, y, line));
+            out.add(TextLine.of(Lettering.LATHE, NUMBER_MM, y, line));
         }
         if (!caution.isEmpty()) {
             double from = y + 1.6;
-            for (String line : Lines.wrap(Sentence.capital(caution), Lettering.LATHE, textMm - 3.5)) {
+            for (String line : TextWrap.wrap(SentenceCase.capital(caution), Lettering.LATHE, textMm - 3.5)) {
                 y += LINE_MM;
-                out.add(Words.of(Lettering.LATHE, NUMBER_MM + 3.5, y + 0.6, line));
+                out.add(TextLine.of(Lettering.LATHE, NUMBER_MM + 3.5, y + 0.6, line));
             }
             out.add(Path.rectangle(Pen.ACCENT_FILL, NUMBER_MM, from + 0.4, 1.4, y - from + 1.2));
             y += 0.6;
@@ -151,10 +151,10 @@ public final class CutCard {
         if (cut.setting().isPresent()) {
             Length setting = cut.setting().get();
             String figure = setting.format(units);
-            out.add(Words.of(Lettering.LATHE, x, y + 6.4, "set"));
+            out.add(TextLine.of(Lettering.LATHE, x, y + 6.4, "set"));
             double after = x + Lettering.LATHE.widthMm("set ");
-            out.add(Words.of(Lettering.SETTING, after, y + 6.4, figure));
-            out.add(Words.of(
+            out.add(TextLine.of(Lettering.SETTING, after, y + 6.4, figure));
+            out.add(TextLine.of(
                     Lettering.BODY,
                     after + Lettering.SETTING.widthMm(figure + " "),
                     y + 6.4,
@@ -165,9 +165,9 @@ public final class CutCard {
         Svg picture = drawing.svg(title, shown(cut), cut.from(), cut.to(), sizedAt(cut));
         out.add(Group.at(x, y, picture.shapes()));
         y += picture.height().mm();
-        for (String line : Lines.wrap(lines(cut), Lettering.LATHE, DRAWING_MM)) {
+        for (String line : TextWrap.wrap(lines(cut), Lettering.LATHE, DRAWING_MM)) {
             y += LINE_MM;
-            out.add(Words.of(Lettering.LATHE, x, y - 1, line));
+            out.add(TextLine.of(Lettering.LATHE, x, y - 1, line));
         }
         return y + 0.6;
     }
@@ -177,9 +177,9 @@ public final class CutCard {
         if (cut.why().isPresent()) {
             y += 1;
             String text = "Why in this order: " + cut.why().get() + ".";
-            for (String line : Lines.wrap(text, Lettering.BODY, widthMm - NUMBER_MM)) {
+            for (String line : TextWrap.wrap(text, Lettering.BODY, widthMm - NUMBER_MM)) {
                 y += 5;
-                out.add(Words.of(Lettering.BODY, NUMBER_MM, y - 0.6, line));
+                out.add(TextLine.of(Lettering.BODY, NUMBER_MM, y - 0.6, line));
             }
         }
         return y;
@@ -219,7 +219,7 @@ public final class CutCard {
                             .orElse("at ")
                     + cut.from().format(units);
         }
-        String places = Figures.bare(cut.from(), units) + " to " + cut.to().format(units);
+        String places = LengthLabels.bare(cut.from(), units) + " to " + cut.to().format(units);
         Optional<Integer> first = content.pattern().markAt(cut.from());
         Optional<Integer> last = content.pattern().markAt(cut.to());
         return first.isPresent() && last.isPresent()

@@ -8,7 +8,7 @@ import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Lettering;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -26,7 +26,7 @@ record FlowingBars(String heading, List<SettingBars.Bar> bars, UnitSystem units,
         }
         Svg drawing = drawing(fit);
         List<Shape> out = new ArrayList<>();
-        out.add(Words.of(Lettering.HEADING, 0, 5, continued ? heading + ", continued" : heading));
+        out.add(TextLine.of(Lettering.HEADING, 0, 5, continued ? heading + ", continued" : heading));
         out.add(Group.at(0, FlowingRows.HEADING_MM, drawing.shapes()));
         Optional<Flowing> rest = fit < bars.size()
                 ? Optional.of(new FlowingBars(heading, bars.subList(fit, bars.size()), units, width, true))

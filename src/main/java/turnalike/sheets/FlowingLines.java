@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import turnalike.drawing.svg.Lettering;
 import turnalike.drawing.svg.Shape;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 
 /** Lines of running text under a heading, which breaks between lines. */
 record FlowingLines(String heading, List<String> lines, boolean continued) implements Flowing {
@@ -28,9 +28,9 @@ record FlowingLines(String heading, List<String> lines, boolean continued) imple
         }
         int laid = Math.max(fit, Math.min(1, lines.size()));
         List<Shape> out = new ArrayList<>();
-        out.add(Words.of(Lettering.HEADING, 0, HEAD_MM, continued ? heading + ", continued" : heading));
+        out.add(TextLine.of(Lettering.HEADING, 0, HEAD_MM, continued ? heading + ", continued" : heading));
         for (int i = 0; i < laid; i++) {
-            out.add(Words.of(Lettering.BODY, 0, HEAD_MM + (i + 1) * LINE_MM, lines.get(i)));
+            out.add(TextLine.of(Lettering.BODY, 0, HEAD_MM + (i + 1) * LINE_MM, lines.get(i)));
         }
         Optional<Flowing> rest = laid < lines.size()
                 ? Optional.of(new FlowingLines(heading, lines.subList(laid, lines.size()), true))

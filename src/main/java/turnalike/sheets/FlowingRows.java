@@ -7,7 +7,7 @@ import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Lettering;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Table;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 
 /**
  * A headed table that breaks between rows, in one column or several side by side.
@@ -31,7 +31,7 @@ record FlowingRows(String heading, Table table, int fromRow, int columns, double
         int rows = table.rows().size();
         int even = (rows - fromRow + columns - 1) / columns;
         List<Shape> out = new ArrayList<>();
-        out.add(Words.of(Lettering.HEADING, 0, 5, fromRow == 0 ? heading : heading + ", continued"));
+        out.add(TextLine.of(Lettering.HEADING, 0, 5, fromRow == 0 ? heading : heading + ", continued"));
         double tallest = 0;
         int row = fromRow;
         for (int column = 0; column < columns && row < rows; column++) {

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import turnalike.drawing.gauge.CheckBars;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.Lines;
+import turnalike.drawing.svg.TextWrap;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -170,19 +170,19 @@ final class LongSheets {
         Paper.Format format = paper.landscape();
         double margin = Paper.MARGIN.mm();
         List<Shape> marks = new ArrayList<>(heading(format, pageOf));
-        List<Placement> placed = new ArrayList<>();
+        List<PlacedDrawing> placed = new ArrayList<>();
         double top = margin + HEAD_MM;
         for (Strip strip : strips) {
             Length down = Length.ofMm(top + LABEL_MM);
-            Placement.Window window = new Placement.Window(strip.from(), strip.to());
-            placed.add(Placement.part(drawing, window, Paper.MARGIN, down));
+            PlacedDrawing.Window window = new PlacedDrawing.Window(strip.from(), strip.to());
+            placed.add(PlacedDrawing.part(drawing, window, Paper.MARGIN, down));
             marks.addAll(labels(strip, top, stripCount));
             top += LABEL_MM + drawing.height().mm();
         }
         Svg check = CheckBars.svg();
         Length checkAt = format.height().minus(Paper.MARGIN).minus(check.height());
-        placed.add(Placement.whole(check, Paper.MARGIN, checkAt));
-        placed.add(Placement.whole(new Svg(format.width(), format.height(), pageOf, marks), Length.ZERO, Length.ZERO));
+        placed.add(PlacedDrawing.whole(check, Paper.MARGIN, checkAt));
+        placed.add(PlacedDrawing.whole(new Svg(format.width(), format.height(), pageOf, marks), Length.ZERO, Length.ZERO));
         return new PdfPages.Page(format, placed);
     }
 
@@ -190,12 +190,12 @@ final class LongSheets {
         double left = Paper.MARGIN.mm();
         double right = format.width().minus(Paper.MARGIN).mm();
         double room = right - left - Lettering.STRONG.widthMm(pageOf) - 6;
-        String title = Lines.cut(subject.title(), Lettering.HEADING, room);
+        String title = TextWrap.cut(subject.title(), Lettering.HEADING, room);
         List<Shape> out = new ArrayList<>();
-        out.add(Words.of(Lettering.HEADING, left, left + 4, title));
-        out.add(Words.ending(Lettering.STRONG, right, left + 4, pageOf));
+        out.add(TextLine.of(Lettering.HEADING, left, left + 4, title));
+        out.add(TextLine.ending(Lettering.STRONG, right, left + 4, pageOf));
         for (int i = 0; i < subject.how().size(); i++) {
-            out.add(Words.of(
+            out.add(TextLine.of(
                     Lettering.SMALL, left, left + 9 + 4 * i, subject.how().get(i)));
         }
         return out;
@@ -207,7 +207,7 @@ final class LongSheets {
         if (stripCount > 1) {
             String text = "strip %d of %d".formatted(strip.number(), stripCount);
             double middle = left + strip.to().minus(strip.from()).mm() / 2;
-            out.add(Words.centred(Lettering.NUMBER, middle, topMm + 5, text));
+            out.add(TextLine.centred(Lettering.NUMBER, middle, topMm + 5, text));
         }
         for (Joint joint : strip.joints()) {
             double x = left + joint.at().minus(strip.from()).mm();
@@ -222,8 +222,8 @@ final class LongSheets {
             boolean atRight = x > left + strip.to().minus(strip.from()).mm() / 2;
             out.add(
                     atRight
-                            ? Words.ending(Lettering.SMALL, x + OVERLAP_MM, topMm + 5, text)
-                            : Words.of(Lettering.SMALL, x - OVERLAP_MM, topMm + 5, text));
+                            ? TextLine.ending(Lettering.SMALL, x + OVERLAP_MM, topMm + 5, text)
+                            : TextLine.of(Lettering.SMALL, x - OVERLAP_MM, topMm + 5, text));
         }
         return out;
     }

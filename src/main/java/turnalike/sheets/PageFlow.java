@@ -6,14 +6,14 @@ import java.util.Locale;
 import java.util.Optional;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.Lines;
+import turnalike.drawing.svg.TextWrap;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 import turnalike.units.Length;
-import turnalike.units.Sentence;
+import turnalike.units.SentenceCase;
 
 /**
  * Parts set one below another on as many pages as they need, each page with its number at the foot.
@@ -45,10 +45,10 @@ record PageFlow(String kind, String title, Paper paper, Paper.Format format) {
             String name = "%s: %s, %s".formatted(kind, title, pageOf);
             Svg drawing = new Svg(format.width(), format.height(), name, shapes);
             drawings.add(drawing);
-            pages.add(new PdfPages.Page(format, List.of(Placement.whole(drawing, Length.ZERO, Length.ZERO))));
+            pages.add(new PdfPages.Page(format, List.of(PlacedDrawing.whole(drawing, Length.ZERO, Length.ZERO))));
         }
         String file = (kind + " " + paper.label()).toLowerCase(Locale.ROOT).replace(' ', '-');
-        return new Sheet(file, Sentence.capital(kind) + ": " + title, drawings, pages);
+        return new Sheet(file, SentenceCase.capital(kind) + ": " + title, drawings, pages);
     }
 
     private List<List<Shape>> bodies(List<Flowing> parts) {
@@ -82,18 +82,18 @@ record PageFlow(String kind, String title, Paper paper, Paper.Format format) {
         double room = widthMm() - Lettering.SMALL.widthMm(pageOf) - 6;
         return List.of(
                 Path.line(Pen.LINE, left, base - 4.5, right, base - 4.5),
-                Words.of(Lettering.SMALL, left, base, Lines.cut(title, Lettering.SMALL, room)),
-                Words.ending(Lettering.SMALL, right, base, pageOf));
+                TextLine.of(Lettering.SMALL, left, base, TextWrap.cut(title, Lettering.SMALL, room)),
+                TextLine.ending(Lettering.SMALL, right, base, pageOf));
     }
 
     /** Title, date and a heavy rule. */
     Flowing head(String heading, String date) {
-        String shortDate = Lines.cut(date, Lettering.BODY, widthMm() / 3);
+        String shortDate = TextWrap.cut(date, Lettering.BODY, widthMm() / 3);
         double room = widthMm() - Lettering.BODY.widthMm(shortDate) - 5;
         Lettering lettering = Lettering.TITLE.widthMm(heading) <= room ? Lettering.TITLE : Lettering.HEADING;
         List<Shape> out = new ArrayList<>();
-        out.add(Words.of(lettering, 0, 6, Lines.cut(heading, lettering, room)));
-        out.add(Words.ending(Lettering.BODY, widthMm(), 6, shortDate));
+        out.add(TextLine.of(lettering, 0, 6, TextWrap.cut(heading, lettering, room)));
+        out.add(TextLine.ending(Lettering.BODY, widthMm(), 6, shortDate));
         out.add(Path.line(Pen.HEAVY, 0, 9, widthMm(), 9));
         return Flowing.whole(out, 11);
     }
@@ -102,7 +102,7 @@ record PageFlow(String kind, String title, Paper paper, Paper.Format format) {
     Flowing sentences(String heading, List<String> sentences) {
         List<String> lines = new ArrayList<>();
         for (String sentence : sentences) {
-            lines.addAll(Lines.wrap(sentence, Lettering.BODY, widthMm()));
+            lines.addAll(TextWrap.wrap(sentence, Lettering.BODY, widthMm()));
         }
         return new FlowingLines(heading, lines, false);
     }
@@ -111,11 +111,11 @@ record PageFlow(String kind, String title, Paper paper, Paper.Format format) {
     Flowing cautions(List<String> cautions) {
         List<Shape> out = new ArrayList<>();
         double y = 5;
-        out.add(Words.of(Lettering.HEADING, 5, y, "Cautions"));
+        out.add(TextLine.of(Lettering.HEADING, 5, y, "Cautions"));
         for (String caution : cautions) {
-            for (String line : Lines.wrap(caution, Lettering.BODY, widthMm() - 6)) {
+            for (String line : TextWrap.wrap(caution, Lettering.BODY, widthMm() - 6)) {
                 y += FlowingLines.LINE_MM;
-                out.add(Words.of(Lettering.BODY, 5, y, line));
+                out.add(TextLine.of(Lettering.BODY, 5, y, line));
             }
             y += 0.8;
         }

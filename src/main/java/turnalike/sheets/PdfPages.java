@@ -23,7 +23,7 @@ final class PdfPages {
     private PdfPages() {}
 
     /** One page and what stands on it, drawn in order. */
-    record Page(Paper.Format format, List<Placement> drawings) {
+    record Page(Paper.Format format, List<PlacedDrawing> drawings) {
         Page {
             drawings = List.copyOf(drawings);
         }
@@ -63,7 +63,7 @@ final class PdfPages {
         document.addPage(sheet);
         try (PDPageContentStream stream = new PDPageContentStream(document, sheet)) {
             stream.setMiterLimit(4); // SVG's own; PDF's is 10
-            for (Placement placed : page.drawings()) {
+            for (PlacedDrawing placed : page.drawings()) {
                 stream.saveGraphicsState();
                 clip(stream, placed, height);
                 PdfPainter painter = new PdfPainter(
@@ -74,10 +74,10 @@ final class PdfPages {
         }
     }
 
-    private static void clip(PDPageContentStream stream, Placement placed, float pageHeight) throws IOException {
-        Length from = placed.window().map(Placement.Window::from).orElse(Length.ZERO);
+    private static void clip(PDPageContentStream stream, PlacedDrawing placed, float pageHeight) throws IOException {
+        Length from = placed.window().map(PlacedDrawing.Window::from).orElse(Length.ZERO);
         Length to = placed.window()
-                .map(Placement.Window::to)
+                .map(PlacedDrawing.Window::to)
                 .orElse(placed.drawing().width());
         float x = PdfPainter.points(placed.right().plus(from).mm());
         float height = PdfPainter.points(placed.drawing().height().mm());

@@ -9,9 +9,9 @@ import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
-import turnalike.drawing.svg.Tone;
+import turnalike.drawing.svg.ShadedArea;
 import turnalike.drawing.svg.Typeface;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 
 /**
  * Paints shapes into a page's content, every millimetre true. Straight to PDFBox rather than through an SVG library: those lay out text
@@ -25,7 +25,7 @@ final class PdfPainter implements Shape.Cases<Boolean> {
     private final double rightMm;
     private final double downMm;
     private final float pageHeight;
-    private final Placement.Shown shown;
+    private final PlacedDrawing.Shown shown;
 
     PdfPainter(
             PDPageContentStream stream,
@@ -33,7 +33,7 @@ final class PdfPainter implements Shape.Cases<Boolean> {
             double rightMm,
             double downMm,
             float pageHeight,
-            Placement.Shown shown) {
+            PlacedDrawing.Shown shown) {
         this.stream = stream;
         this.fonts = fonts;
         this.rightMm = rightMm;
@@ -88,7 +88,7 @@ final class PdfPainter implements Shape.Cases<Boolean> {
     }
 
     @Override
-    public Boolean tone(Tone tone) {
+    public Boolean tone(ShadedArea tone) {
         try {
             float[] rgb = rgb(tone.fill());
             stream.setNonStrokingColor(rgb[0], rgb[1], rgb[2]);
@@ -126,7 +126,7 @@ final class PdfPainter implements Shape.Cases<Boolean> {
     }
 
     @Override
-    public Boolean words(Words words) {
+    public Boolean words(TextLine words) {
         Typeface face = words.lettering().typeface();
         String text = PdfFonts.printable(face, words.text());
         double widthMm = face.widthMm(text, words.lettering().sizeMm());
@@ -152,7 +152,7 @@ final class PdfPainter implements Shape.Cases<Boolean> {
         }
     }
 
-    private static double back(Words.Anchor anchor, double widthMm) {
+    private static double back(TextLine.Anchor anchor, double widthMm) {
         return switch (anchor) {
             case START -> 0;
             case MIDDLE -> widthMm / 2;

@@ -6,11 +6,11 @@ import java.util.Optional;
 import turnalike.drawing.frame.PlacesDrawing;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.Lines;
+import turnalike.drawing.svg.TextWrap;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.Table;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 import turnalike.units.Length;
 
 /**
@@ -83,9 +83,9 @@ public final class SetRecord {
             double x = i % inRow * each;
             int row = i / inRow;
             double y = row * FACT_MM;
-            out.add(Words.of(Lettering.SMALL, x, y + 4, Lines.cut(fact.name(), Lettering.SMALL, each - 2)));
-            out.add(Words.of(Lettering.SETTING, x, y + 10, Lines.cut(fact.figure(), Lettering.SETTING, each - 2)));
-            out.add(Words.of(Lettering.SMALL, x, y + 14.6, Lines.cut(fact.beside(), Lettering.SMALL, each - 2)));
+            out.add(TextLine.of(Lettering.SMALL, x, y + 4, TextWrap.cut(fact.name(), Lettering.SMALL, each - 2)));
+            out.add(TextLine.of(Lettering.SETTING, x, y + 10, TextWrap.cut(fact.figure(), Lettering.SETTING, each - 2)));
+            out.add(TextLine.of(Lettering.SMALL, x, y + 14.6, TextWrap.cut(fact.beside(), Lettering.SMALL, each - 2)));
         }
         int rows = (count + inRow - 1) / inRow;
         return Flowing.whole(out, rows * FACT_MM + 1);

@@ -8,8 +8,8 @@ import turnalike.drawing.frame.PlacesDrawing;
 import turnalike.drawing.frame.RowDrawing;
 import turnalike.drawing.frame.WheelDrawing;
 import turnalike.match.Candidate;
-import turnalike.match.Placement;
-import turnalike.units.Sentence;
+import turnalike.match.WheelPlacement;
+import turnalike.units.SentenceCase;
 
 /**
  * What the record of a set says.
@@ -44,7 +44,7 @@ public record SetRecordContent(
 
     /** The record of a wheel: its figures, its spares, the placement's own warnings and the usual cautions. */
     public static SetRecordContent ofWheel(String title, String date, WheelDrawing wheel) {
-        Placement placement = wheel.placement();
+        WheelPlacement placement = wheel.placement();
         List<BenchCardContent.Fact> facts = List.of(
                 new BenchCardContent.Fact(
                         "unbalance",
@@ -109,7 +109,7 @@ public record SetRecordContent(
     }
 
     private static String sentence(String warning) {
-        String capital = Sentence.capital(warning);
+        String capital = SentenceCase.capital(warning);
         return capital.endsWith(".") ? capital : capital + ".";
     }
 

@@ -6,7 +6,7 @@ import turnalike.drawing.gauge.ProfileTemplate;
 import turnalike.drawing.svg.Lettering;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 import turnalike.pattern.Pattern;
 import turnalike.units.Length;
 import turnalike.units.LengthText;
@@ -45,8 +45,8 @@ public final class TemplateSheets {
         Paper.Format format = paper.landscape();
         double margin = Paper.MARGIN.mm();
         List<Shape> words = List.of(
-                Words.of(Lettering.HEADING, margin, margin + 4, title),
-                Words.of(
+                TextLine.of(Lettering.HEADING, margin, margin + 4, title),
+                TextLine.of(
                         Lettering.BODY,
                         margin,
                         margin + 14,
@@ -59,6 +59,6 @@ public final class TemplateSheets {
                 name,
                 title,
                 List.of(drawing),
-                List.of(new PdfPages.Page(format, List.of(Placement.whole(page, Length.ZERO, Length.ZERO)))));
+                List.of(new PdfPages.Page(format, List.of(PlacedDrawing.whole(page, Length.ZERO, Length.ZERO)))));
     }
 }

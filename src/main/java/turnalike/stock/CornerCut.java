@@ -43,9 +43,9 @@ public record CornerCut(Length side) {
                                 + " = %s; largest round %s")
                         .formatted(
                                 side.format(units),
-                                Print.both(markIn(), units),
-                                Print.both(depth(), units),
-                                Print.both(face(), units),
+                                DualLength.both(markIn(), units),
+                                DualLength.both(depth(), units),
+                                DualLength.both(face(), units),
                                 largestRound().format(units));
         String sureness = cornersStay
                 ? "exact; but this piece has square members: their corners stay, so cut between them only, or leave the corners to the"

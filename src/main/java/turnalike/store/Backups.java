@@ -9,7 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import turnalike.job.kept.StoreTrouble;
+import turnalike.job.kept.StoreException;
 import turnalike.units.Problem;
 
 /**
@@ -24,37 +24,37 @@ final class Backups {
     private Backups() {}
 
     /** Today's copy of a file that has jobs, unless there is one. What keeps it from being made is told and stops nothing else. */
-    static Optional<Problem> daily(Db db, LocalDate today) {
+    static Optional<Problem> daily(SqliteConnection db, LocalDate today) {
         Path copy = folder(db.file()).resolve(prefix(db.file()) + today + ENDING);
         if (Files.exists(copy) || db.number("SELECT count(*) FROM job") == 0) {
             return Optional.empty();
         }
-        Soundness.require(db);
+        FileIntegrity.require(db);
         return make(db, copy);
     }
 
     /** A copy before the schema changes, beside the dated ones and never taken away. */
-    static Optional<Problem> beforeMigration(Db db, int schema, LocalDate today) {
+    static Optional<Problem> beforeMigration(SqliteConnection db, int schema, LocalDate today) {
         Path copy = folder(db.file()).resolve("%sschema-%d-%s%s".formatted(prefix(db.file()), schema, today, ENDING));
         return Files.exists(copy) ? Optional.empty() : make(db, copy);
     }
 
-    private static Optional<Problem> make(Db db, Path copy) {
+    private static Optional<Problem> make(SqliteConnection db, Path copy) {
         try {
-            Files.createDirectories(NewFile.folder(copy));
-            Path unfinished = NewFile.unfinished(copy);
+            Files.createDirectories(AtomicFile.folder(copy));
+            Path unfinished = AtomicFile.unfinished(copy);
             try {
                 db.run("VACUUM INTO ?", unfinished.toString());
                 verify(db, unfinished);
-                NewFile.publish(unfinished, copy);
+                AtomicFile.publish(unfinished, copy);
             } finally {
                 Files.deleteIfExists(unfinished);
             }
             prune(db.file());
             return Optional.empty();
         } catch (IOException trouble) {
-            return Optional.of(untaken(copy, Trouble.reason(trouble)));
-        } catch (StoreTrouble trouble) {
+            return Optional.of(untaken(copy, SqliteErrors.reason(trouble)));
+        } catch (StoreException trouble) {
             return Optional.of(untaken(copy, trouble.problem().what()));
         }
     }
@@ -64,14 +64,14 @@ final class Backups {
                 copy.toString(), "no backup was made today: " + why, "see that the folder can be written to");
     }
 
-    private static void verify(Db db, Path copy) {
-        try (Db opened = Db.open(copy, Db.Use.READ)) {
-            Soundness.require(opened);
+    private static void verify(SqliteConnection db, Path copy) {
+        try (SqliteConnection opened = SqliteConnection.open(copy, SqliteConnection.Use.READ)) {
+            FileIntegrity.require(opened);
             for (String table : List.of("job", "document", "step", "change", "standing", "figure")) {
                 String count = "SELECT count(*) FROM " + table;
                 // Another program may have added to the original since, never taken away.
                 if (opened.number(count) > db.number(count) || opened.number("SELECT count(*) FROM job") == 0) {
-                    throw Trouble.damaged(copy, "the copy is not like the original");
+                    throw SqliteErrors.damaged(copy, "the copy is not like the original");
                 }
             }
         }

@@ -8,25 +8,25 @@ import turnalike.job.kept.JobId;
 import turnalike.job.kept.KeptPiece;
 import turnalike.job.kept.Replay;
 import turnalike.job.kept.StoreReport;
-import turnalike.job.kept.StoreTrouble;
+import turnalike.job.kept.StoreException;
 import turnalike.units.Problem;
 
 /** Looks through a whole store, and goes on past what is damaged. */
 final class Examination {
-    private final Db db;
+    private final SqliteConnection db;
     private final Ledger ledger;
     private final List<Problem> faults = new ArrayList<>();
     private int jobs;
     private int pieces;
 
-    Examination(Db db) {
+    Examination(SqliteConnection db) {
         this.db = db;
         this.ledger = new Ledger(db);
     }
 
     StoreReport report() {
         return db.read(() -> {
-            Soundness.faults(db).forEach(each -> fault(db.file().toString(), each));
+            FileIntegrity.faults(db).forEach(each -> fault(db.file().toString(), each));
             ids().forEach(this::examine);
             return new StoreReport(jobs, pieces, faults);
         });
@@ -48,7 +48,7 @@ final class Examination {
                 "SELECT job FROM step ORDER BY rowid DESC")) {
             try {
                 db.list(scan, row -> ids.add(new JobId(row.getString(1))));
-            } catch (StoreTrouble | IllegalArgumentException damaged) {
+            } catch (StoreException | IllegalArgumentException damaged) {
                 fault(db.file().toString(), "not every job can be found");
             }
         }
@@ -67,7 +67,7 @@ final class Examination {
             } else if (!figured) {
                 fault("job " + id, "its figures are not those of its pieces");
             }
-        } catch (StoreTrouble damaged) {
+        } catch (StoreException damaged) {
             asItStands(id, damaged.problem().what());
         } catch (IllegalArgumentException | IllegalStateException damaged) {
             asItStands(id, String.valueOf(damaged.getMessage()));
@@ -78,7 +78,7 @@ final class Examination {
         try {
             count(ledger.kept(id).pieces());
             fault("job " + id, "only what stands can be read, not its history: " + damage);
-        } catch (StoreTrouble gone) {
+        } catch (StoreException gone) {
             fault("job " + id, "cannot be read: " + damage);
         }
     }

@@ -9,19 +9,19 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import turnalike.job.kept.Change;
-import turnalike.job.kept.Done;
+import turnalike.job.kept.StepSummary;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobText;
 import turnalike.job.kept.Step;
-import turnalike.job.kept.StoreTrouble;
+import turnalike.job.kept.StoreException;
 import turnalike.job.kept.Subject;
 import turnalike.job.kept.UndoOrder;
 
 /** What was done to each job, read back and checked. Callers hold the transaction; a row that cannot be what was written is told as damage. */
 final class History {
-    private final Db db;
+    private final SqliteConnection db;
 
-    History(Db db) {
+    History(SqliteConnection db) {
         this.db = db;
     }
 
@@ -36,7 +36,7 @@ final class History {
         return steps;
     }
 
-    private Step step(JobId id, Row row, List<Written> written, String sealBefore) {
+    private Step step(JobId id, Row row, List<WrittenChange> written, String sealBefore) {
         Step step = readable(
                 id,
                 () -> new Step(
@@ -45,16 +45,16 @@ final class History {
                         Step.Did.of(row.did()),
                         row.of(),
                         row.what(),
-                        written.stream().map(Written::change).toList()));
+                        written.stream().map(WrittenChange::change).toList()));
         if (!Digest.seal(sealBefore, parts(step, written)).equals(row.seal())) {
             throw damaged(id, "step %d is not as it was written".formatted(row.number()));
         }
         return step;
     }
 
-    List<Done> done(JobId id) {
+    List<StepSummary> done(JobId id) {
         return readable(id, () -> rows(id).stream()
-                .map(row -> new Done(row.number(), Instant.parse(row.at()), Step.Did.of(row.did()), row.what()))
+                .map(row -> new StepSummary(row.number(), Instant.parse(row.at()), Step.Did.of(row.did()), row.what()))
                 .toList());
     }
 
@@ -106,11 +106,11 @@ final class History {
     }
 
     private List<Change> after(JobId id, List<Row> rows, int number) {
-        return checked(id, rows, number).stream().map(Written::change).toList();
+        return checked(id, rows, number).stream().map(WrittenChange::change).toList();
     }
 
-    private List<Written> checked(JobId id, List<Row> rows, int number) {
-        List<Written> written = changes(id, number);
+    private List<WrittenChange> checked(JobId id, List<Row> rows, int number) {
+        List<WrittenChange> written = changes(id, number);
         step(
                 id,
                 rows.get(number - 1),
@@ -143,12 +143,12 @@ final class History {
                 id.text());
     }
 
-    private List<Written> changes(JobId id, int step) {
+    private List<WrittenChange> changes(JobId id, int step) {
         return db.list(
                 "SELECT kind, name, before, after FROM change WHERE job = ? AND step = ? ORDER BY place",
                 row -> {
                     Optional<String> after = Optional.ofNullable(row.getString(4));
-                    return new Written(
+                    return new WrittenChange(
                             change(id, subject(id, row), after), Optional.ofNullable(row.getString(3)), after);
                 },
                 id.text(),
@@ -156,16 +156,16 @@ final class History {
     }
 
     /** A change with the digests of what its subject was and is. */
-    record Written(Change change, Optional<String> before, Optional<String> after) {}
+    record WrittenChange(Change change, Optional<String> before, Optional<String> after) {}
 
-    static List<String> parts(Step step, List<Written> written) {
+    static List<String> parts(Step step, List<WrittenChange> written) {
         List<String> parts = new ArrayList<>(List.of(
                 String.valueOf(step.number()),
                 step.at().toString(),
                 step.did().word(),
                 step.of().toString(),
                 step.what()));
-        for (Written each : written) {
+        for (WrittenChange each : written) {
             parts.add(each.change().subject().kind().word());
             parts.add(each.change().subject().name());
             parts.add(each.before().orElse(""));
@@ -204,7 +204,7 @@ final class History {
         }
     }
 
-    StoreTrouble damaged(JobId id, String how) {
-        return Trouble.damaged(db.file(), "job %s: %s".formatted(id, how));
+    StoreException damaged(JobId id, String how) {
+        return SqliteErrors.damaged(db.file(), "job %s: %s".formatted(id, how));
     }
 }

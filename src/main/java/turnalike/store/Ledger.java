@@ -13,14 +13,14 @@ import turnalike.job.kept.UndoOrder;
 
 /** Jobs and their steps as rows. Callers hold the transaction; a row that cannot be what was written is told as damage. */
 final class Ledger {
-    private final Db db;
+    private final SqliteConnection db;
     private final History history;
-    private final Figures figures;
+    private final MeasureTable figures;
 
-    Ledger(Db db) {
+    Ledger(SqliteConnection db) {
         this.db = db;
         this.history = new History(db);
-        this.figures = new Figures(db);
+        this.figures = new MeasureTable(db);
     }
 
     /** What was done. */
@@ -44,7 +44,7 @@ final class Ledger {
     /** Adds a step and brings everything that stands up to it; returns the step's seal. */
     String append(JobId id, Step step) {
         String sealBefore = seal(id, step.number() - 1);
-        List<History.Written> written =
+        List<History.WrittenChange> written =
                 step.changes().stream().map(each -> write(id, each)).toList();
         String seal = Digest.seal(sealBefore, History.parts(step, written));
         db.run(
@@ -57,7 +57,7 @@ final class Ledger {
                 step.what(),
                 seal);
         for (int place = 0; place < written.size(); place++) {
-            History.Written each = written.get(place);
+            History.WrittenChange each = written.get(place);
             Subject subject = each.change().subject();
             db.run(
                     "INSERT INTO change (job, step, place, kind, name, before, after) VALUES (?, ?, ?, ?, ?, ?, ?)",
@@ -73,7 +73,7 @@ final class Ledger {
         return seal;
     }
 
-    private History.Written write(JobId id, Change change) {
+    private History.WrittenChange write(JobId id, Change change) {
         Optional<String> after = change.document().map(body -> {
             String digest = Digest.of(body);
             db.run("INSERT OR IGNORE INTO document (digest, body) VALUES (?, ?)", digest, body);
@@ -90,10 +90,10 @@ final class Ledger {
                 .stream()
                 .findFirst()
                 .flatMap(each -> each);
-        return new History.Written(change, before, after);
+        return new History.WrittenChange(change, before, after);
     }
 
-    private void stand(JobId id, int step, History.Written written) {
+    private void stand(JobId id, int step, History.WrittenChange written) {
         Subject subject = written.change().subject();
         db.run(
                 "INSERT INTO standing (job, kind, name, place, document)"

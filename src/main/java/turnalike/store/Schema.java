@@ -30,21 +30,21 @@ record Schema(List<String> scripts) {
     }
 
     /** Brings the file to the newest version; two programs may try at once. */
-    void migrate(Db db) {
+    void migrate(SqliteConnection db) {
         for (int from = version(db); from < newest(); from++) {
             int next = from + 1;
             db.write(() -> {
                 if (version(db) < next) {
                     db.script(scripts.get(next - 1));
                     db.script(
-                            "PRAGMA user_version=%d; PRAGMA application_id=%d;".formatted(next, Header.APPLICATION_ID));
+                            "PRAGMA user_version=%d; PRAGMA application_id=%d;".formatted(next, SqliteHeader.APPLICATION_ID));
                 }
                 return next;
             });
         }
     }
 
-    static int version(Db db) {
+    static int version(SqliteConnection db) {
         return db.number("PRAGMA user_version");
     }
 

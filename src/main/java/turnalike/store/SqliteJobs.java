@@ -10,7 +10,7 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import turnalike.job.kept.Change;
-import turnalike.job.kept.Done;
+import turnalike.job.kept.StepSummary;
 import turnalike.job.kept.Edit;
 import turnalike.job.kept.GivenJob;
 import turnalike.job.kept.JobCard;
@@ -20,23 +20,23 @@ import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.Replay;
 import turnalike.job.kept.Step;
-import turnalike.job.kept.StoreTrouble;
+import turnalike.job.kept.StoreException;
 import turnalike.units.Problem;
 
 /** Jobs in one SQLite file. Opened for reading it is used as {@link turnalike.job.kept.KeptJobs} only, and SQLite refuses every write. */
 final class SqliteJobs implements JobStore {
-    private final Db db;
+    private final SqliteConnection db;
     private final Clock clock;
     private final Ledger ledger;
-    private final LatestJobs latest;
+    private final JobCache latest;
     private final JobIds ids = new JobIds();
     private final List<Problem> notes = new ArrayList<>();
 
-    SqliteJobs(Db db, Clock clock, List<Problem> notes) {
+    SqliteJobs(SqliteConnection db, Clock clock, List<Problem> notes) {
         this.db = db;
         this.clock = clock;
         this.ledger = new Ledger(db);
-        this.latest = new LatestJobs(ledger);
+        this.latest = new JobCache(ledger);
         this.notes.addAll(notes);
     }
 
@@ -60,7 +60,7 @@ final class SqliteJobs implements JobStore {
             }
             GivenJob here = new GivenJob(id, ledger.history().all(id));
             if (!given.goesOnFrom(here)) {
-                throw new StoreTrouble(new Problem(
+                throw new StoreException(new Problem(
                         db.file().toString(),
                         here.goesOnFrom(given)
                                 ? "job %s is here already and was changed since the file was given".formatted(id)
@@ -137,7 +137,7 @@ final class SqliteJobs implements JobStore {
     }
 
     @Override
-    public List<Done> done(JobId id) {
+    public List<StepSummary> done(JobId id) {
         return db.read(() -> ledger.history().done(id));
     }
 
@@ -155,7 +155,7 @@ final class SqliteJobs implements JobStore {
     private GivenJob given(JobId id) {
         try {
             return new GivenJob(id, ledger.history().all(id));
-        } catch (StoreTrouble | IllegalArgumentException damaged) {
+        } catch (StoreException | IllegalArgumentException damaged) {
             KeptJob standing = ledger.kept(id);
             notes.add(new Problem(
                     db.file().toString(),

@@ -11,11 +11,11 @@ import java.util.Optional;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJobs;
 import turnalike.job.kept.StoreReport;
-import turnalike.job.kept.StoreTrouble;
+import turnalike.job.kept.StoreException;
 import turnalike.units.Problem;
 
 /**
- * The store's file. Several programs may have it open. Whatever cannot be opened throws {@link StoreTrouble} and is left as it is.
+ * The store's file. Several programs may have it open. Whatever cannot be opened throws {@link StoreException} and is left as it is.
  */
 public final class StoreFile {
     private StoreFile() {}
@@ -30,13 +30,13 @@ public final class StoreFile {
     }
 
     static JobStore open(Path file, Clock clock, Schema schema) {
-        Header header = Header.read(file);
+        SqliteHeader header = SqliteHeader.read(file);
         LocalDate today = LocalDate.now(clock);
         List<Problem> notes = new ArrayList<>();
-        Db db = Db.open(file, Db.Use.WRITE);
+        SqliteConnection db = SqliteConnection.open(file, SqliteConnection.Use.WRITE);
         boolean opened = false;
         try {
-            Soundness.requireTree(db);
+            FileIntegrity.requireTree(db);
             if (header.schema() < schema.newest()) {
                 Backups.beforeMigration(db, header.schema(), today).ifPresent(notes::add);
                 schema.migrate(db);
@@ -61,52 +61,52 @@ public final class StoreFile {
 
     /** Made under another name: whoever sees the file sees a whole store, even when this program is killed now. */
     static void make(Path file, Schema schema) {
-        if (!Files.isDirectory(NewFile.folder(file))) {
-            throw new StoreTrouble(new Problem(
+        if (!Files.isDirectory(AtomicFile.folder(file))) {
+            throw new StoreException(new Problem(
                     file.toString(), "its folder does not exist", "make the folder first, or check the name"));
         }
-        Path unfinished = NewFile.unfinished(file);
+        Path unfinished = AtomicFile.unfinished(file);
         try {
-            try (Db db = Db.open(unfinished, Db.Use.MAKE)) {
+            try (SqliteConnection db = SqliteConnection.open(unfinished, SqliteConnection.Use.MAKE)) {
                 schema.migrate(db);
             }
-            NewFile.publish(unfinished, file); // when another program was first, its store is as good
+            AtomicFile.publish(unfinished, file); // when another program was first, its store is as good
         } catch (IOException trouble) {
-            throw Trouble.disk(file, trouble);
+            throw SqliteErrors.disk(file, trouble);
         }
     }
 
     /** Opens a store to read, a damaged one too: what can be read comes, the rest throws. Nothing is written, no backup made. */
     public static KeptJobs openToRead(Path file) {
-        Header.read(file);
-        return new SqliteJobs(Db.open(file, Db.Use.READ), Clock.systemUTC(), List.of());
+        SqliteHeader.read(file);
+        return new SqliteJobs(SqliteConnection.open(file, SqliteConnection.Use.READ), Clock.systemUTC(), List.of());
     }
 
     /**
      * Looks through the whole file: its pages, its texts, every job step by step. Nothing is written.
      *
-     * @throws StoreTrouble only when there is no such file
+     * @throws StoreException only when there is no such file
      */
     public static StoreReport check(Path file) {
         if (!Files.isRegularFile(file)) {
-            Header.read(file); // says what it is instead
+            SqliteHeader.read(file); // says what it is instead
         }
         Optional<Problem> refused = refused(file);
         if (refused.isPresent()) {
             return new StoreReport(0, 0, List.of(refused.get()));
         }
-        try (Db db = Db.open(file, Db.Use.READ)) {
+        try (SqliteConnection db = SqliteConnection.open(file, SqliteConnection.Use.READ)) {
             return new Examination(db).report();
-        } catch (StoreTrouble unreadable) {
+        } catch (StoreException unreadable) {
             return new StoreReport(0, 0, List.of(unreadable.problem()));
         }
     }
 
     private static Optional<Problem> refused(Path file) {
         try {
-            Header.read(file);
+            SqliteHeader.read(file);
             return Optional.empty();
-        } catch (StoreTrouble refusal) {
+        } catch (StoreException refusal) {
             return Optional.of(refusal.problem());
         }
     }

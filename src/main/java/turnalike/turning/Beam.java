@@ -16,13 +16,13 @@ final class Beam {
     private static final double ROUGHLY = 1e-6;
 
     private final BeamMesh mesh;
-    private final Span span;
+    private final PoissonSolver span;
     private final double moeMpa;
     private final double tonnesPerMm3;
 
     Beam(BeamMesh mesh, double moeMpa, double tonnesPerMm3) {
         this.mesh = mesh;
-        this.span = new Span(mesh);
+        this.span = new PoissonSolver(mesh);
         this.moeMpa = moeMpa;
         this.tonnesPerMm3 = tonnesPerMm3;
     }
@@ -45,7 +45,7 @@ final class Beam {
     record Natural(double first, double second, double nodeMm) {}
 
     Natural natural() {
-        Modes modes = vibration(3).settle(2, SETTLED);
+        SubspaceIteration modes = vibration(3).settle(2, SETTLED);
         return new Natural(Math.sqrt(1 / modes.value[0]), Math.sqrt(1 / modes.value[1]), nodeMm(modes.shape[1]));
     }
 
@@ -54,12 +54,12 @@ final class Beam {
         return Math.sqrt(1 / vibration(1).settle(1, ROUGHLY).value[0]);
     }
 
-    private Modes vibration(int vectors) {
+    private SubspaceIteration vibration(int vectors) {
         double[] mass = weights();
         for (int i = 0; i < mass.length; i++) {
             mass[i] *= tonnesPerMm3 * mesh.areaMm2[i];
         }
-        return new Modes(mesh.stationMm, mass, this::swing, vectors);
+        return new SubspaceIteration(mesh.stationMm, mass, this::swing, vectors);
     }
 
     /** Takes a shape to its deflection under its own inertia at one radian a second. */
@@ -108,7 +108,7 @@ final class Beam {
         for (int i = 0; i < give.length; i++) {
             give[i] /= moeMpa * mesh.inertiaMm4[i];
         }
-        Modes modes = new Modes(
+        SubspaceIteration modes = new SubspaceIteration(
                 mesh.stationMm,
                 give,
                 (moment, out) -> {
@@ -124,8 +124,8 @@ final class Beam {
     private double[] weights() {
         double[] out = new double[mesh.stationMm.length];
         for (int i = 0; i < out.length; i++) {
-            int e = i / GaussPoints.COUNT;
-            out[i] = GaussPoints.whole(i % GaussPoints.COUNT) * (mesh.nodeMm[e + 1] - mesh.nodeMm[e]);
+            int e = i / GaussLegendre.COUNT;
+            out[i] = GaussLegendre.whole(i % GaussLegendre.COUNT) * (mesh.nodeMm[e + 1] - mesh.nodeMm[e]);
         }
         return out;
     }
@@ -157,7 +157,7 @@ final class Beam {
     /** ∫ (x − origin)²/EI dx over an element. */
     private double moment2(int element, double[] weight, double originMm) {
         double sum = 0;
-        for (int i = element * GaussPoints.COUNT; i < (element + 1) * GaussPoints.COUNT; i++) {
+        for (int i = element * GaussLegendre.COUNT; i < (element + 1) * GaussLegendre.COUNT; i++) {
             double arm = mesh.stationMm[i] - originMm;
             sum += weight[i] * arm * arm / (moeMpa * mesh.inertiaMm4[i]);
         }

@@ -49,7 +49,7 @@ final class BeamMesh {
     /** Ends of the elements from the start of the piece, one more than there are elements. */
     final double[] nodeMm;
 
-    /** Stations, {@link GaussPoints#COUNT} to an element. */
+    /** Stations, {@link GaussLegendre#COUNT} to an element. */
     final double[] stationMm;
 
     /** Second moment of area about an axis across the piece, by station. */
@@ -63,15 +63,15 @@ final class BeamMesh {
         this.startMm = outline.start().mm();
         this.thinnestMm = THINNEST * outline.largestRadius().mm();
         this.nodeMm = nodeMm;
-        int stations = (nodeMm.length - 1) * GaussPoints.COUNT;
+        int stations = (nodeMm.length - 1) * GaussLegendre.COUNT;
         stationMm = new double[stations];
         inertiaMm4 = new double[stations];
         areaMm2 = new double[stations];
         for (int e = 0; e + 1 < nodeMm.length; e++) {
             Segment segment = outline.segments().get(segmentOf[e]);
-            for (int i = 0; i < GaussPoints.COUNT; i++) {
-                int at = e * GaussPoints.COUNT + i;
-                stationMm[at] = nodeMm[e] + GaussPoints.at(i) * (nodeMm[e + 1] - nodeMm[e]);
+            for (int i = 0; i < GaussLegendre.COUNT; i++) {
+                int at = e * GaussLegendre.COUNT + i;
+                stationMm[at] = nodeMm[e] + GaussLegendre.at(i) * (nodeMm[e + 1] - nodeMm[e]);
                 double r = radiusMm(segment, stationMm[at]);
                 Section section = segment.section();
                 inertiaMm4[at] = section.secondMomentFactor() * r * r * r * r;

@@ -16,14 +16,14 @@ final class Cautions {
     /** Above this share of its buckling load a piece bows so far under the tailstock that a third more is added to every sag. */
     private static final double MUCH_OF_BUCKLING = 0.25;
 
-    private final Work work;
+    private final TurningProblem work;
     private final List<Warning> out = new ArrayList<>();
 
-    private Cautions(Work work) {
+    private Cautions(TurningProblem work) {
         this.work = work;
     }
 
-    static List<Warning> of(Work work, Optional<Whip> whip, List<Stage> stages, SpeedAdvice speeds) {
+    static List<Warning> of(TurningProblem work, Optional<Whip> whip, List<Stage> stages, SpeedAdvice speeds) {
         Cautions cautions = new Cautions(work);
         cautions.speed(speeds);
         cautions.steps(speeds);

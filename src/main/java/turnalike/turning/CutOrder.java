@@ -8,36 +8,36 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import turnalike.outline.Section;
 import turnalike.pattern.Member;
-import turnalike.pattern.Placed;
+import turnalike.pattern.PlacedMember;
 import turnalike.pattern.Tool;
-import turnalike.pattern.Way;
+import turnalike.pattern.CutMethod;
 import turnalike.settings.CaliperSetting;
 import turnalike.settings.Wrenches;
 import turnalike.units.Length;
 
 /**
  * The cuts in their order, not yet numbered: {@link Phase} by phase. Heavy details go from the tail end to the drive end, so that what
- * still drives the piece is stout; slender stretches after them, see {@link Slender#order}; tenons last but for sanding, since they hold
+ * still drives the piece is stout; slender stretches after them, see {@link SlenderMembers#order}; tenons last but for sanding, since they hold
  * the piece. Common practice, no source; what the order does to stiffness is reckoned in {@link CutStiffness}.
  */
 final class CutOrder {
     /** A sentence names no more members than this; the cut itself holds them all. */
     private static final int MOST_NAMED = 12;
 
-    private final Work work;
-    private final List<Placed> run;
+    private final TurningProblem work;
+    private final List<PlacedMember> run;
     private final List<SizedPlace> sized;
     private final Set<Integer> slender;
     private final List<Cut> out = new ArrayList<>();
 
-    private CutOrder(Work work, Set<Integer> slender) {
+    private CutOrder(TurningProblem work, Set<Integer> slender) {
         this.work = work;
         this.run = work.pattern().placed();
         this.sized = SizedPlace.of(work);
         this.slender = slender;
     }
 
-    static List<Cut> of(Work work, Set<Integer> slender) {
+    static List<Cut> of(TurningProblem work, Set<Integer> slender) {
         CutOrder order = new CutOrder(work, slender);
         order.shoulders();
         order.round();
@@ -178,7 +178,7 @@ final class CutOrder {
                 member(Phase.DETAILS, i);
             }
         }
-        Slender.order(work, slender).forEach(index -> member(Phase.SLENDER, index));
+        SlenderMembers.order(work, slender).forEach(index -> member(Phase.SLENDER, index));
     }
 
     private void tenons() {
@@ -190,9 +190,9 @@ final class CutOrder {
     }
 
     private void member(Phase phase, int index) {
-        Placed placed = run.get(index);
+        PlacedMember placed = run.get(index);
         Member member = placed.member();
-        Way way = member.way();
+        CutMethod way = member.way();
         List<SizedPlace> here =
                 sized.stream().filter(each -> each.member() == index).toList();
         // The thinnest is the one that must not be passed; a bead's or a swell's thickest is what is seen, and is sized

@@ -19,15 +19,15 @@ final class CutStiffness {
 
     private static final int SAG_PLACES = 20;
 
-    private final Work work;
+    private final TurningProblem work;
     private final double moeMpa;
-    private final Shapes shapes;
+    private final StageOutlines shapes;
     private final Set<Integer> slender;
 
-    CutStiffness(Work work, double moeMpa, Set<Integer> slender) {
+    CutStiffness(TurningProblem work, double moeMpa, Set<Integer> slender) {
         this.work = work;
         this.moeMpa = moeMpa;
-        this.shapes = new Shapes(work);
+        this.shapes = new StageOutlines(work);
         this.slender = slender;
     }
 

@@ -18,14 +18,14 @@ import turnalike.units.Length;
  * step starts from a mark that stands.
  */
 final class LayoutCuts {
-    private final Work work;
+    private final TurningProblem work;
 
-    private LayoutCuts(Work work) {
+    private LayoutCuts(TurningProblem work) {
         this.work = work;
     }
 
     /** In order, not yet numbered. */
-    static List<Cut> of(Work work) {
+    static List<Cut> of(TurningProblem work) {
         LayoutCuts layout = new LayoutCuts(work);
         List<Cut> out = new ArrayList<>();
         layout.fromStick().ifPresent(out::add);

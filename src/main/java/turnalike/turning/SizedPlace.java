@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import turnalike.pattern.Member;
-import turnalike.pattern.Placed;
+import turnalike.pattern.PlacedMember;
 import turnalike.settings.CaliperSetting;
 import turnalike.units.Length;
 
@@ -18,9 +18,9 @@ import turnalike.units.Length;
  */
 record SizedPlace(int member, Length place, CaliperSetting setting) {
     /** Every diameter that some opening sizes, in order of place. */
-    static List<SizedPlace> of(Work work) {
+    static List<SizedPlace> of(TurningProblem work) {
         List<SizedPlace> out = new ArrayList<>();
-        for (Placed placed : work.pattern().placed()) {
+        for (PlacedMember placed : work.pattern().placed()) {
             int index = placed.number() - 1;
             for (Member.Diameter diameter : placed.member().diameters()) {
                 nearest(work, index, diameter.size())
@@ -32,7 +32,7 @@ record SizedPlace(int member, Length place, CaliperSetting setting) {
     }
 
     /** Of the openings that serve the member, the one meant for this diameter. */
-    private static Optional<CaliperSetting> nearest(Work work, int member, Length finished) {
+    private static Optional<CaliperSetting> nearest(TurningProblem work, int member, Length finished) {
         return work.calipers().stream()
                 .filter(each -> each.members().contains(member))
                 .min(Comparator.comparing(

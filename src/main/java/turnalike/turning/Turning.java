@@ -43,8 +43,8 @@ public record Turning(
     }
 
     /** Works it out. */
-    public static Turning of(Work work) {
-        Set<Integer> slender = Slender.of(work);
+    public static Turning of(TurningProblem work) {
+        Set<Integer> slender = SlenderMembers.of(work);
         List<Cut> cuts = CutOrder.of(work, slender);
         Optional<Whip> whip = work.stiffness()
                 .map(each -> Whip.of(
@@ -82,7 +82,7 @@ public record Turning(
         return out;
     }
 
-    private static List<Length> sagPlaces(Work work) {
+    private static List<Length> sagPlaces(TurningProblem work) {
         TreeSet<Length> out = new TreeSet<>();
         work.marks().stream().map(Mark::place).forEach(out::add);
         Length length = work.pattern().length();

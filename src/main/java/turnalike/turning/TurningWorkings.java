@@ -14,7 +14,7 @@ final class TurningWorkings {
 
     private TurningWorkings() {}
 
-    static List<Working> of(Work work, Optional<Whip> whip, SpeedAdvice speeds) {
+    static List<Working> of(TurningProblem work, Optional<Whip> whip, SpeedAdvice speeds) {
         List<Working> out = new ArrayList<>();
         work.stiffness().ifPresent(each -> out.add(each.working()));
         whip.ifPresent(each -> {

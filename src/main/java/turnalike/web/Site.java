@@ -18,15 +18,15 @@ import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.io.EofException;
 import org.eclipse.jetty.server.handler.SizeLimitHandler;
 import turnalike.job.kept.JobStore;
-import turnalike.job.kept.StoreTrouble;
+import turnalike.job.kept.StoreException;
 import turnalike.units.Problem;
 import turnalike.web.bench.BenchFeature;
 import turnalike.web.help.HelpFeature;
 import turnalike.web.job.EditFeature;
 import turnalike.web.job.FileFeature;
 import turnalike.web.job.JobFeature;
-import turnalike.web.job.Plans;
-import turnalike.web.job.Rehearsal;
+import turnalike.web.job.PlanCache;
+import turnalike.web.job.PageWarmUp;
 import turnalike.web.jobs.DemoJob;
 import turnalike.web.jobs.JobsFeature;
 import turnalike.web.kit.Assets;
@@ -98,7 +98,7 @@ public final class Site implements AutoCloseable {
     public static Site start(Reach reach, JobStore store, Consumer<Exception> faults) throws PortTaken {
         Assets assets = new Assets();
         Pages pages = new Pages(assets);
-        Plans plans = new Plans();
+        PlanCache plans = new PlanCache();
         Opened opened = new Opened(reach.sharing().isPresent());
         List<Feature> features = new ArrayList<>(List.of(
                 assets,
@@ -134,7 +134,7 @@ public final class Site implements AutoCloseable {
 
     /** Begins to make the first edits as quick as later ones, beside whatever else goes on; in the end, how many it made. */
     public CompletableFuture<Integer> rehearse() {
-        return Rehearsal.begin(pages, new Shell("", "", assets), DemoJob.text(), REHEARSED_EDITS);
+        return PageWarmUp.begin(pages, new Shell("", "", assets), DemoJob.text(), REHEARSED_EDITS);
     }
 
     /** The port is known only when it is open. */
@@ -182,7 +182,7 @@ public final class Site implements AutoCloseable {
         config.routes.exception(
                 Refusal.class, (refusal, ctx) -> pages.problems(ctx, refusal.status(), refusal.problems()));
         config.routes.exception(
-                StoreTrouble.class, (trouble, ctx) -> pages.problems(ctx, 503, List.of(trouble.problem())));
+                StoreException.class, (trouble, ctx) -> pages.problems(ctx, 503, List.of(trouble.problem())));
         config.routes.exception(HttpResponseException.class, (plain, ctx) -> told(ctx, pages, plain.getStatus()));
         config.routes.exception(
                 HttpException.RuntimeException.class, (broken, ctx) -> told(ctx, pages, broken.getCode()));

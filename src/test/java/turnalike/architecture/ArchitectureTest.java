@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.jspecify.annotations.NullMarked;
 import org.junit.jupiter.api.Test;
 import turnalike.Main;
@@ -231,5 +232,27 @@ class ArchitectureTest {
             Class<?> info = Class.forName(name + ".package-info");
             assertThat(info.isAnnotationPresent(NullMarked.class)).as(name).isTrue();
         }
+    }
+
+    @Test
+    void no_two_types_have_one_name() {
+        Map<String, Set<String>> packages = packagesByName(CLASSES.stream().filter(type -> !type.isNestedClass()));
+        assertThat(packages).hasSizeGreaterThan(300);
+        packages.values().removeIf(its -> its.size() == 1);
+        assertThat(packages).isEmpty();
+    }
+
+    @Test
+    void a_name_that_stands_twice_is_noticed() {
+        JavaClasses twice = new ClassFileImporter().importClasses(java.util.List.class, java.awt.List.class);
+        assertThat(packagesByName(twice.stream()).get("List")).containsExactlyInAnyOrder("java.util", "java.awt");
+    }
+
+    private static Map<String, Set<String>> packagesByName(Stream<JavaClass> types) {
+        Map<String, Set<String>> packages = new TreeMap<>();
+        types.filter(type -> !type.getSimpleName().equals("package-info"))
+                .forEach(type -> packages.computeIfAbsent(type.getSimpleName(), name -> new TreeSet<>())
+                        .add(type.getPackageName()));
+        return packages;
     }
 }

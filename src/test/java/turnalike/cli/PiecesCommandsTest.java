@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import turnalike.job.Job;
 import turnalike.job.read.JobReader;
 import turnalike.pattern.Member;
-import turnalike.pattern.Placed;
+import turnalike.pattern.PlacedMember;
 import turnalike.pattern.Samples;
 import turnalike.solid.Quadrature;
 
@@ -85,7 +85,7 @@ class PiecesCommandsTest {
         double taken = 0;
         double cost = 0;
         for (JsonNode cut : mend.get("cuts")) {
-            Placed placed = job.pattern().placed().get(cut.get("member").intValue());
+            PlacedMember placed = job.pattern().placed().get(cut.get("member").intValue());
             double off = cut.get("take_off_diameter_mm").doubleValue();
             assertThat(off).isPositive();
             assertThat(cut.get("from_mm").doubleValue())

@@ -14,13 +14,13 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
-import turnalike.cli.page.Serving;
+import turnalike.cli.page.PageServer;
 import turnalike.job.kept.JobStore;
 
 /** What a run of the command line left: its exit code and both streams. */
 public record Ran(int code, String out, String err) {
     /** Serving never ends by itself, so a test of it runs a process. */
-    private static final Serving NO_PAGE = new Serving() {
+    private static final PageServer NO_PAGE = new PageServer() {
         @Override
         public Page open(Reach reach, JobStore jobs, Consumer<Exception> faults) {
             throw new IllegalStateException("no page is served in a test's own process");

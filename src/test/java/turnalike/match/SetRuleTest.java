@@ -20,11 +20,11 @@ class SetRuleTest {
             double wanted = random.nextDouble() * random.nextDouble() * 2;
             SetRule rule = new SetRule(massesG, places, wanted);
             double smallest = Double.POSITIVE_INFINITY;
-            for (int mask : Orders.masks(pieces, places)) {
+            for (int mask : Permutations.masks(pieces, places)) {
                 smallest = Math.min(smallest, share(massesG, mask));
             }
             Set<Integer> passing = new HashSet<>();
-            for (int mask : Orders.masks(pieces, places)) {
+            for (int mask : Permutations.masks(pieces, places)) {
                 if (share(massesG, mask) <= Math.max(wanted, smallest) + 1e-11) {
                     passing.add(mask);
                 }

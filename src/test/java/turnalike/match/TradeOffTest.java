@@ -52,7 +52,7 @@ class TradeOffTest {
         TradeOff.Rim rim = random(new Random(6), 24);
         List<TradeOff.Point> curve = TradeOff.curve(rim, Effort.ofAsks(400));
         Random random = new Random(7);
-        Dice dice = new Dice(random.nextLong());
+        SplitMix64 dice = new SplitMix64(random.nextLong());
         int[] order = new int[24];
         for (int i = 0; i < 24; i++) {
             order[i] = i;

@@ -37,7 +37,7 @@ class WeightsOneToNTest {
         for (Row row : rows()) {
             if (row.n <= 17) {
                 Count count = new Count();
-                boolean ended = new ExactPairs(weights(row.n), new Compass(row.n), 0, 0, false)
+                boolean ended = new ExactPairs(weights(row.n), new PlaceDirections(row.n), 0, 0, false)
                         .search(all(row.n), Math.max(1.5 * row.optimum, 1e-8), Effort.unlimited(), count);
                 assertThat(ended).isTrue();
                 assertThat(count.smallest)
@@ -123,17 +123,17 @@ class WeightsOneToNTest {
     }
 
     private static ExactOrders exact(int n, boolean once) {
-        return new ExactOrders(weights(n), new Compass(n), 0, 0, once);
+        return new ExactOrders(weights(n), new PlaceDirections(n), 0, 0, once);
     }
 
-    static Ring ring(int n) {
+    static WheelArrays ring(int n) {
         return ring(weights(n));
     }
 
-    static Ring ring(double... weights) {
+    static WheelArrays ring(double... weights) {
         double[] alike = new double[weights.length];
         Arrays.fill(alike, 1);
-        return new Ring(alike, weights, new Compass(weights.length), new SetRule(alike, weights.length, 1), 0, 0);
+        return new WheelArrays(alike, weights, new PlaceDirections(weights.length), new SetRule(alike, weights.length, 1), 0, 0);
     }
 
     private static double[] weights(int n) {

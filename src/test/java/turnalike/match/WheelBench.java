@@ -61,7 +61,7 @@ public final class WheelBench {
                 WheelMatch.solve(problem, Effort.unlimited());
             }
             double bestS = Double.POSITIVE_INFINITY;
-            Placement placement = WheelMatch.solve(problem, Effort.unlimited());
+            WheelPlacement placement = WheelMatch.solve(problem, Effort.unlimited());
             for (int run = 0; run < 50; run++) {
                 long start = System.nanoTime();
                 placement = WheelMatch.solve(problem, Effort.unlimited());
@@ -83,7 +83,7 @@ public final class WheelBench {
     /** Every order with the first piece fixed, the moment carried along: a fair plain enumeration, as far as it comes in the time. */
     private static double enumerated(WheelProblem problem, double seconds) {
         int n = problem.wheel().places();
-        Compass compass = new Compass(n);
+        PlaceDirections compass = new PlaceDirections(n);
         double[] moments = moments(problem);
         double[] best = {Double.POSITIVE_INFINITY};
         deal(compass, moments, 1, new boolean[n], moments[0], 0, best, until(seconds));
@@ -91,7 +91,7 @@ public final class WheelBench {
     }
 
     private static void deal(
-            Compass c, double[] moments, int place, boolean[] used, double x, double y, double[] best, Effort effort) {
+            PlaceDirections c, double[] moments, int place, boolean[] used, double x, double y, double[] best, Effort effort) {
         if (place == moments.length) {
             best[0] = Math.min(best[0], x * x + y * y);
             return;
@@ -116,7 +116,7 @@ public final class WheelBench {
         for (int places : new int[] {12, 24, 60, 200}) {
             WheelProblem problem = random(places, places, 17);
             long start = System.nanoTime();
-            Placement ours = WheelMatch.solve(problem, until(1));
+            WheelPlacement ours = WheelMatch.solve(problem, until(1));
             double oursS = seconds(start);
             double randomGMm = bestOfRandom(problem, oursS);
             double plainGMm = enumerated(problem, oursS);
@@ -150,8 +150,8 @@ public final class WheelBench {
     private static double bestOfRandom(WheelProblem problem, double seconds) {
         int n = problem.wheel().places();
         double[] moments = moments(problem);
-        Compass compass = new Compass(n);
-        Dice dice = new Dice(9);
+        PlaceDirections compass = new PlaceDirections(n);
+        SplitMix64 dice = new SplitMix64(9);
         int[] order = new int[n];
         Arrays.setAll(order, i -> i);
         double best = Double.POSITIVE_INFINITY;
@@ -176,7 +176,7 @@ public final class WheelBench {
         int n = problem.wheel().places();
         double[] moments = moments(problem);
         double mean = Arrays.stream(moments).average().orElse(0);
-        Compass compass = new Compass(n);
+        PlaceDirections compass = new PlaceDirections(n);
         CpModel model = new CpModel();
         BoolVar[][] stands = new BoolVar[n][n];
         for (int i = 0; i < n; i++) {
@@ -237,7 +237,7 @@ public final class WheelBench {
                 WheelProblem asked = new WheelProblem(
                         problem.pieces(), problem.wheel(), 4, problem.scale(), problem.given(), strict);
                 long start = System.nanoTime();
-                Placement placement = WheelMatch.solve(asked, until(10));
+                WheelPlacement placement = WheelMatch.solve(asked, until(10));
                 System.out.printf(
                         "%d places of %d pieces%s: %.3e g mm%s, spread %.1f g, %d warnings, noise %.1f, %.2f s%n",
                         size[0],
@@ -279,10 +279,10 @@ public final class WheelBench {
         }
     }
 
-    static Ring ring(WheelProblem problem) {
+    static WheelArrays ring(WheelProblem problem) {
         double[] moments = moments(problem);
         int n = problem.wheel().places();
-        return new Ring(moments, moments, new Compass(n), new SetRule(moments, n, Double.MAX_VALUE), 0, 0);
+        return new WheelArrays(moments, moments, new PlaceDirections(n), new SetRule(moments, n, Double.MAX_VALUE), 0, 0);
     }
 
     static WheelProblem random(int places, int pieces, long seed) {

@@ -24,7 +24,7 @@ class WheelMatchTest {
             int places = 1 + random.nextInt(6);
             int pieces = places + random.nextInt(Math.min(3, 8 - places) + 1);
             WheelProblem problem = random(random, places, pieces, random.nextInt(3) == 0);
-            Placement placement = WheelMatch.solve(problem, Effort.ofAsks(0));
+            WheelPlacement placement = WheelMatch.solve(problem, Effort.ofAsks(0));
             assertSound(problem, placement);
             assertThat(placement.bestProven()).isTrue();
             assertThat(placement.unbalance().gMm()).isCloseTo(new PlainEnumeration(problem).smallestGMm, within(1e-7));
@@ -35,7 +35,7 @@ class WheelMatchTest {
     void finds_what_plain_enumeration_finds_on_eight_places_from_nine_pieces() {
         Seeds.each(3, random -> {
             WheelProblem problem = random(random, 8, 9, false);
-            Placement placement = WheelMatch.solve(problem, Effort.ofAsks(0));
+            WheelPlacement placement = WheelMatch.solve(problem, Effort.ofAsks(0));
             assertSound(problem, placement);
             assertThat(placement.bestProven()).isTrue();
             assertThat(placement.unbalance().gMm()).isCloseTo(new PlainEnumeration(problem).smallestGMm, within(1e-7));
@@ -48,7 +48,7 @@ class WheelMatchTest {
             WheelProblem any = random(random, 30 + random.nextInt(371), 2000, true);
             WheelProblem problem =
                     new WheelProblem(any.pieces(), any.wheel(), any.tolerancePct(), any.scale(), any.given(), false);
-            Placement placement = WheelMatch.solve(problem, Effort.ofAsks(500));
+            WheelPlacement placement = WheelMatch.solve(problem, Effort.ofAsks(500));
             assertSound(problem, placement);
             assertThat(placement.unbalance().gMm()).isLessThan(placement.noiseFloorGMm());
         });
@@ -65,7 +65,7 @@ class WheelMatchTest {
     void a_set_that_passes_is_chosen_before_a_set_that_balances() {
         // Three of the four light ones are alike within 20 % and leave less over, but only the heavy three pass.
         WheelProblem problem = problem(3, 2, 100, 10, 101, 10.3, 100.5, 10.6);
-        Placement placement = WheelMatch.solve(problem, Effort.unlimited());
+        WheelPlacement placement = WheelMatch.solve(problem, Effort.unlimited());
         assertThat(placement.seats()).extracting(s -> s.piece().mass().grams()).containsOnly(100.0, 101.0, 100.5);
         assertThat(placement.spares()).hasSize(3);
         assertThat(placement.massSpread().grams()).isEqualTo(1);
@@ -74,14 +74,14 @@ class WheelMatchTest {
 
     @Test
     void the_set_most_alike_is_placed_with_a_warning_when_none_passes() {
-        Placement placement = WheelMatch.solve(problem(3, 1, 100, 110, 120, 180, 190, 195), Effort.unlimited());
+        WheelPlacement placement = WheelMatch.solve(problem(3, 1, 100, 110, 120, 180, 190, 195), Effort.unlimited());
         assertThat(placement.seats()).extracting(s -> s.piece().mass().grams()).containsOnly(180.0, 190.0, 195.0);
         assertThat(placement.warnings()).singleElement().asString().contains("most alike");
     }
 
     @Test
     void like_pieces_balance_to_nothing_and_that_is_proven() {
-        Placement placement = WheelMatch.solve(problem(7, 2, 80, 80, 80, 80, 80, 80, 80), Effort.ofAsks(0));
+        WheelPlacement placement = WheelMatch.solve(problem(7, 2, 80, 80, 80, 80, 80, 80, 80), Effort.ofAsks(0));
         assertThat(placement.unbalance()).isEqualTo(Moment.NONE);
         assertThat(placement.bestProven()).isTrue();
     }
@@ -93,14 +93,14 @@ class WheelMatchTest {
             massesG[i] = 100 + i * 0.1;
         }
         massesG[40] = 400;
-        Placement placement = WheelMatch.solve(problem(16, 1.55, massesG), Effort.ofAsks(100));
+        WheelPlacement placement = WheelMatch.solve(problem(16, 1.55, massesG), Effort.ofAsks(100));
         assertThat(placement.massSpread().grams()).isLessThan(1.65);
         assertThat(placement.warnings()).isEmpty();
     }
 
     @Test
     void the_noise_floor_is_that_of_the_scale() {
-        Placement placement = WheelMatch.solve(problem(4, 2, 80, 80, 80, 80), Effort.ofAsks(0));
+        WheelPlacement placement = WheelMatch.solve(problem(4, 2, 80, 80, 80, 80), Effort.ofAsks(0));
         assertThat(placement.noiseFloorGMm()).isCloseTo(0.1 / Math.sqrt(12) * Math.sqrt(4 * 300.0 * 300), within(1e-9));
     }
 
@@ -113,7 +113,7 @@ class WheelMatchTest {
                 .hasMessageContaining("3 pieces for 4 places");
     }
 
-    private static void assertSound(WheelProblem problem, Placement placement) {
+    private static void assertSound(WheelProblem problem, WheelPlacement placement) {
         int places = problem.wheel().places();
         assertThat(placement.seats()).hasSize(places);
         List<Candidate> all = new ArrayList<>(placement.spares());

@@ -43,7 +43,7 @@ final class WheelScaling {
                 "g mm left over after 1 CPU second: places, invented weights, noise floor of a scale of 0.1 g");
         for (int places : LARGE) {
             WheelProblem problem = WheelBench.random(places, places, 17);
-            Placement placement = WheelMatch.solve(problem, cpuSeconds(1));
+            WheelPlacement placement = WheelMatch.solve(problem, cpuSeconds(1));
             left.put(places, placement.unbalance().gMm());
             floor.put(places, placement.noiseFloorGMm());
             System.out.printf(
@@ -58,7 +58,7 @@ final class WheelScaling {
     }
 
     /** The quickest of some runs; the processor's time, as the machine may have others to serve. */
-    private static double toProof(Supplier<Ring> ring, int runs) {
+    private static double toProof(Supplier<WheelArrays> ring, int runs) {
         double least = Double.POSITIVE_INFINITY;
         for (int run = 0; run < runs; run++) {
             double start = cpu();

@@ -18,9 +18,9 @@ import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
 
 class LikenessTest {
-    private static final Tolerances TOLERANCES = new Tolerances(Length.ofMm(0.4), Length.ofMm(0.2), 2);
-    private static final Likeness LIKENESS = new Likeness(TOLERANCES, Weights.USUAL, Optional.of(Mass.ofGrams(200)));
-    private static final Keyed METRIC = new Keyed(UnitSystem.METRIC, MassUnit.GRAM);
+    private static final LikenessTolerances TOLERANCES = new LikenessTolerances(Length.ofMm(0.4), Length.ofMm(0.2), 2);
+    private static final Likeness LIKENESS = new Likeness(TOLERANCES, LikenessWeights.USUAL, Optional.of(Mass.ofGrams(200)));
+    private static final KeyedFigure METRIC = new KeyedFigure(UnitSystem.METRIC, MassUnit.GRAM);
 
     /** A piece from text like {@code mass_g=182.4 d1=22}. */
     private static Piece piece(String label, String figures) {
@@ -72,7 +72,7 @@ class LikenessTest {
 
     @Test
     void weights_are_the_job_s_to_set() {
-        Weights own = new Weights(0, 5, 0, Map.of("grain", 4.0, "colour", 2.0));
+        LikenessWeights own = new LikenessWeights(0, 5, 0, Map.of("grain", 4.0, "colour", 2.0));
         Likeness likeness = new Likeness(TOLERANCES, own, Optional.empty());
         Piece one = new Piece("1", piece("1", "length=1 d1=22").measures(), Map.of("grain", "3", "colour", "Pale"));
         Piece two = new Piece("2", piece("2", "length=9 d1=22.2").measures(), Map.of("grain", "1,5", "colour", "pale"));
@@ -80,15 +80,15 @@ class LikenessTest {
         assertThat(likeness.difference(one, two)).isCloseTo(5 + 4 * 1.5, within(1e-9));
         assertThat(likeness.difference(two, three)).isEqualTo(2);
         assertThat(LIKENESS.difference(two, three)).isZero(); // extra columns are ignored unless the job weighs them
-        assertThatThrownBy(() -> new Weights(-1, 0, 0, Map.of())).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new LikenessWeights(-1, 0, 0, Map.of())).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
     void the_mass_tolerance_is_of_the_mean_of_all_weighed() {
         List<Piece> set = List.of(piece("1", "mass_g=100"), piece("2", "mass_g=300"), piece("3", "d1=22"));
-        Likeness likeness = Likeness.among(set, TOLERANCES, Weights.USUAL);
+        Likeness likeness = Likeness.among(set, TOLERANCES, LikenessWeights.USUAL);
         assertThat(likeness.meanMass()).contains(Mass.ofGrams(200));
-        assertThat(Likeness.among(set.subList(2, 3), TOLERANCES, Weights.USUAL).meanMass())
+        assertThat(Likeness.among(set.subList(2, 3), TOLERANCES, LikenessWeights.USUAL).meanMass())
                 .isEmpty();
     }
 
@@ -125,7 +125,7 @@ class LikenessTest {
         Locale before = Locale.getDefault();
         try {
             Locale.setDefault(Locale.GERMANY);
-            LikenessWords words = new LikenessWords(Map.of(), new Keyed(UnitSystem.INCH, MassUnit.OUNCE));
+            LikenessWords words = new LikenessWords(Map.of(), new KeyedFigure(UnitSystem.INCH, MassUnit.OUNCE));
             Measures reference = piece("r", "mass_g=200 d1=22 length=508").measures();
             Piece piece = piece("1", "mass_g=204.5 d1=22.1 length=508.396875");
             assertThat(words.of(LIKENESS.figure(piece, reference), 3))

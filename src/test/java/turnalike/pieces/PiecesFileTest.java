@@ -260,7 +260,7 @@ class PiecesFileTest {
 
     @Test
     void an_instrument_s_line_is_entered_and_a_blank_takes_it_out() {
-        Keyed keyed = new Keyed(UnitSystem.INCH, MassUnit.OUNCE);
+        KeyedFigure keyed = new KeyedFigure(UnitSystem.INCH, MassUnit.OUNCE);
         Measures weighed =
                 keyed.enter(Measures.NONE, Column.MASS, "+  182.4 g\r\n").get();
         assertThat(weighed.mass()).contains(Mass.ofGrams(182.4));

@@ -15,9 +15,9 @@ import turnalike.units.UnitSystem;
 
 /** Invented pieces of 182 g, 559 mm long, 22 mm at the first check place and 28 mm at the second. */
 class SlipsTest {
-    private static final Tolerances TOLERANCES = new Tolerances(Length.ofMm(0.4), Length.ofMm(0.4), 2);
+    private static final LikenessTolerances TOLERANCES = new LikenessTolerances(Length.ofMm(0.4), Length.ofMm(0.4), 2);
     private static final Slips SLIPS =
-            new Slips(Measures.NONE, TOLERANCES, new Keyed(UnitSystem.METRIC, MassUnit.GRAM));
+            new Slips(Measures.NONE, TOLERANCES, new KeyedFigure(UnitSystem.METRIC, MassUnit.GRAM));
 
     private static Measures measures(double massG, double lengthMm, double firstMm, double secondMm) {
         return Measures.ofMass(Mass.ofGrams(massG))
@@ -197,7 +197,7 @@ class SlipsTest {
     @Test
     void inches_are_asked_about_in_inches() {
         Slips inches =
-                new Slips(measures(182, 559, 22.225, 28), TOLERANCES, new Keyed(UnitSystem.INCH, MassUnit.OUNCE));
+                new Slips(measures(182, 559, 22.225, 28), TOLERANCES, new KeyedFigure(UnitSystem.INCH, MassUnit.OUNCE));
         Measures typed = measures(182, 559, 22.225 + 25.4, 28);
         Slip slip = inches.ask(Piece.of("1", typed), List.of()).get(0);
         assertThat(slip.question()).contains("1 7/8 in is 1 in from the usual 7/8 in", "7/8 in meant?");

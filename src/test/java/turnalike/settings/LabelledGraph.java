@@ -40,7 +40,7 @@ record LabelledGraph(int nodes, List<List<int[]>> labels) {
 
     /** The fewest labels, proven by the search for the fewest divider settings. */
     int fewest() {
-        Proven proven = DividerSearch.search(spans(), new UntilFewest());
+        ProvenChoice proven = DividerSearch.search(spans(), new UntilFewest());
         if (proven.lowerBound() != proven.choice().settings()) {
             throw new AssertionError("%s is not proven".formatted(proven));
         }

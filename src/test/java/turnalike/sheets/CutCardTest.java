@@ -12,7 +12,7 @@ import turnalike.drawing.svg.Lettered;
 import turnalike.drawing.svg.Lettering;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 import turnalike.pattern.Pattern;
 import turnalike.turning.Cut;
 import turnalike.turning.Turning;
@@ -83,7 +83,7 @@ class CutCardTest {
     @Test
     void what_to_do_is_set_in_fourteen_points_and_more() {
         Sheet sheet = CutCard.of(content(Samples.spoke(), UnitSystem.INCH), Paper.A4);
-        List<Words> words = new ArrayList<>();
+        List<TextLine> words = new ArrayList<>();
         sheet.drawings().forEach(page -> collect(page.shapes(), words));
         assertThat(words).anyMatch(each -> each.text().startsWith("Roughing gouge"));
         for (String said : List.of("Roughing gouge", "Bring the square", "Slow while out of", "mark 0 to", "set")) {
@@ -95,9 +95,9 @@ class CutCardTest {
         assertThat(Lettering.LATHE.sizeMm()).isGreaterThanOrEqualTo(4.94);
     }
 
-    private static void collect(List<Shape> shapes, List<Words> out) {
+    private static void collect(List<Shape> shapes, List<TextLine> out) {
         for (Shape shape : shapes) {
-            if (shape instanceof Words words) {
+            if (shape instanceof TextLine words) {
                 out.add(words);
             } else if (shape instanceof Group group) {
                 collect(group.shapes(), out);

@@ -15,7 +15,7 @@ import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.Typeface;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 import turnalike.units.Length;
 
 class PdfPagesTest {
@@ -23,12 +23,12 @@ class PdfPagesTest {
         return new Svg(Length.ofMm(widthMm), Length.ofMm(heightMm), "a test", List.of(shapes));
     }
 
-    private static byte[] page(Paper.Format format, Placement... placed) {
+    private static byte[] page(Paper.Format format, PlacedDrawing... placed) {
         return PdfPages.pdf("a test", List.of(new PdfPages.Page(format, List.of(placed))));
     }
 
-    private static Placement at(double rightMm, double downMm, Svg svg) {
-        return Placement.whole(svg, Length.ofMm(rightMm), Length.ofMm(downMm));
+    private static PlacedDrawing at(double rightMm, double downMm, Svg svg) {
+        return PlacedDrawing.whole(svg, Length.ofMm(rightMm), Length.ofMm(downMm));
     }
 
     @Test
@@ -112,8 +112,8 @@ class PdfPagesTest {
     @Test
     void a_window_shows_only_its_stretch_in_its_place() {
         Svg stick = drawing(500, 40, Path.line(Pen.LINE, 0, 10, 500, 10), Path.line(Pen.HEAVY, 250, 0, 250, 40));
-        Placement part = Placement.part(
-                stick, new Placement.Window(Length.ofMm(240), Length.ofMm(480)), Length.ofMm(20), Length.ofMm(30));
+        PlacedDrawing part = PlacedDrawing.part(
+                stick, new PlacedDrawing.Window(Length.ofMm(240), Length.ofMm(480)), Length.ofMm(20), Length.ofMm(30));
         List<PdfReading.Painted> painted = PdfReading.painted(page(Paper.A4.landscape(), part));
         assertThat(painted.get(1).least(0)).isCloseTo(30, within(0.001));
         PdfReading.Box clip = painted.get(0).clip();
@@ -134,9 +134,9 @@ class PdfPagesTest {
                         drawing(
                                 200,
                                 200,
-                                Words.of(Lettering.BODY, 20, 20, text),
-                                Words.centred(Lettering.TITLE, 100, 40, "A & B <i>"),
-                                Words.of(Lettering.STRONG, 20, 60, "one 木 two 🪵 three\nfour"))));
+                                TextLine.of(Lettering.BODY, 20, 20, text),
+                                TextLine.centred(Lettering.TITLE, 100, 40, "A & B <i>"),
+                                TextLine.of(Lettering.STRONG, 20, 60, "one 木 two 🪵 three\nfour"))));
         String read = PdfReading.text(pdf, 1);
         assertThat(read).contains(text).contains("A & B <i>").contains("one ? two ? three four");
     }
@@ -146,14 +146,14 @@ class PdfPagesTest {
         assertThat(PdfFonts.printable(Typeface.REGULAR, "leg 12 \u05e9\u05dc\u05d5\u05dd end"))
                 .isEqualTo("leg 12 \u05dd\u05d5\u05dc\u05e9 end");
         String hebrew = "\u05e9\u05dc\u05d5\u05dd";
-        byte[] pdf = page(Paper.A4.portrait(), at(0, 0, drawing(200, 200, Words.of(Lettering.BODY, 20, 20, hebrew))));
+        byte[] pdf = page(Paper.A4.portrait(), at(0, 0, drawing(200, 200, TextLine.of(Lettering.BODY, 20, 20, hebrew))));
         assertThat(PdfReading.text(pdf, 1)).contains(hebrew);
     }
 
     @Test
     void the_same_pages_give_the_same_bytes_and_ask_not_to_be_scaled() throws IOException {
-        byte[] once = page(Paper.A4.portrait(), at(0, 0, drawing(99, 9, Words.of(Lettering.BODY, 1, 8, "same"))));
-        byte[] again = page(Paper.A4.portrait(), at(0, 0, drawing(99, 9, Words.of(Lettering.BODY, 1, 8, "same"))));
+        byte[] once = page(Paper.A4.portrait(), at(0, 0, drawing(99, 9, TextLine.of(Lettering.BODY, 1, 8, "same"))));
+        byte[] again = page(Paper.A4.portrait(), at(0, 0, drawing(99, 9, TextLine.of(Lettering.BODY, 1, 8, "same"))));
         assertThat(again).isEqualTo(once);
         try (PDDocument document = Loader.loadPDF(once)) {
             assertThat(document.getDocumentInformation().getTitle()).isEqualTo("a test");

@@ -29,7 +29,7 @@ import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 import turnalike.units.Length;
 
 /**
@@ -101,7 +101,7 @@ class SameAsSvgTest {
                         group.attributes(),
                         group.tip(),
                         withoutWords(group.shapes())));
-            } else if (!(shape instanceof Words)) {
+            } else if (!(shape instanceof TextLine)) {
                 out.add(shape);
             }
         }
@@ -142,7 +142,7 @@ class SameAsSvgTest {
     private static BufferedImage drawnByPdfBox(Svg drawing) throws IOException {
         Paper.Format format = new Paper.Format(drawing.width(), drawing.height());
         byte[] pdf = PdfPages.pdf(
-                "x", List.of(new PdfPages.Page(format, List.of(Placement.whole(drawing, Length.ZERO, Length.ZERO)))));
+                "x", List.of(new PdfPages.Page(format, List.of(PlacedDrawing.whole(drawing, Length.ZERO, Length.ZERO)))));
         try (PDDocument document = Loader.loadPDF(pdf)) {
             PDFRenderer renderer = new PDFRenderer(document);
             renderer.setRenderingHints(HINTS);

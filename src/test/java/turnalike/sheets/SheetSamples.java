@@ -7,7 +7,7 @@ import java.util.TreeMap;
 import turnalike.pattern.Mark;
 import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
-import turnalike.pattern.Placed;
+import turnalike.pattern.PlacedMember;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -24,7 +24,7 @@ final class SheetSamples {
                     .add(new BenchCardContent.Step(i - 1, i, 1 + i % 3));
         }
         Map<Length, String> calipers = new TreeMap<>(java.util.Comparator.reverseOrder());
-        for (Placed placed : pattern.placed()) {
+        for (PlacedMember placed : pattern.placed()) {
             for (Member.Diameter each : placed.member().diameters()) {
                 calipers.merge(
                         each.size(), placed.number() + " " + placed.member().title(), (a, b) -> a + ", " + b);

@@ -7,7 +7,7 @@ import org.hipparchus.analysis.integration.IterativeLegendreGaussIntegrator;
 import turnalike.outline.Section;
 import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
-import turnalike.pattern.Placed;
+import turnalike.pattern.PlacedMember;
 import turnalike.pattern.Samples;
 import turnalike.units.Length;
 
@@ -27,8 +27,8 @@ public final class Quadrature {
 
     public Quadrature(Pattern pattern, double relative) {
         this.relative = relative;
-        List<Placed> run = pattern.placed();
-        for (Placed placed : run) {
+        List<PlacedMember> run = pattern.placed();
+        for (PlacedMember placed : run) {
             Member member = placed.member();
             Member.Ends ends = new Member.Ends(placed.number() == 1, placed.number() == run.size());
             DoubleUnaryOperator radius = Samples.shape(member, ends);

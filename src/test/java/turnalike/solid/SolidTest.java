@@ -19,7 +19,7 @@ import turnalike.pattern.Cylinder;
 import turnalike.pattern.Details;
 import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
-import turnalike.pattern.Placed;
+import turnalike.pattern.PlacedMember;
 import turnalike.pattern.Samples;
 import turnalike.pattern.Stock;
 import turnalike.units.Density;
@@ -165,7 +165,7 @@ class SolidTest {
             Pattern pattern = Samples.pattern(9, random);
             double sum = 0;
             double moment = 0;
-            for (Placed placed : pattern.placed()) {
+            for (PlacedMember placed : pattern.placed()) {
                 Solid part = Solid.of(placed.outline(), UNIT);
                 sum += part.mass().grams();
                 moment += part.mass().grams() * part.balance().mm();

@@ -19,7 +19,7 @@ import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJobs;
 import turnalike.job.kept.StoreReport;
-import turnalike.job.kept.StoreTrouble;
+import turnalike.job.kept.StoreException;
 
 /** A damaged file is told of, with what can be read, and never written to. */
 class DamageIT {
@@ -44,8 +44,8 @@ class DamageIT {
 
     private String refusal(byte[] bytes) {
         Folder.write(file(), bytes);
-        StoreTrouble open = catchThrowableOfType(StoreTrouble.class, () -> StoreFile.open(file(), clock));
-        StoreTrouble make = catchThrowableOfType(StoreTrouble.class, () -> StoreFile.openOrMake(file(), clock));
+        StoreException open = catchThrowableOfType(StoreException.class, () -> StoreFile.open(file(), clock));
+        StoreException make = catchThrowableOfType(StoreException.class, () -> StoreFile.openOrMake(file(), clock));
         assertThat(make.problem()).isEqualTo(open.problem());
         assertThat(StoreFile.check(file()).sound()).isFalse();
         assertThat(StoreFile.check(file()).faults())
@@ -69,7 +69,7 @@ class DamageIT {
     @Test
     void another_programs_sqlite_file_is_no_store() {
         Path other = folder.resolve("other.db");
-        try (Db db = Db.open(other, Db.Use.MAKE)) {
+        try (SqliteConnection db = SqliteConnection.open(other, SqliteConnection.Use.MAKE)) {
             db.script("CREATE TABLE job (id TEXT); PRAGMA user_version = 1;");
         }
         assertThat(refusal(Folder.bytes(other))).startsWith("is a file of another program");
@@ -144,7 +144,7 @@ class DamageIT {
             assertThat(now.kept().pieces()).isEqualTo(before.kept().pieces());
             assertThat(now.kept().text()).isEqualTo(before.kept().text());
             return now.equals(before) ? 2 : 1;
-        } catch (StoreTrouble gone) {
+        } catch (StoreException gone) {
             return 0;
         }
     }
@@ -163,7 +163,7 @@ class DamageIT {
     private byte[] oneBitOfATextAltered(Random random) {
         Folder.write(file(), whole);
         List<String> rows;
-        try (Db db = Db.open(file(), Db.Use.READ)) {
+        try (SqliteConnection db = SqliteConnection.open(file(), SqliteConnection.Use.READ)) {
             rows = db.list(
                     "SELECT digest || body FROM document WHERE length(body) BETWEEN 10 AND 300",
                     row -> row.getString(1));
@@ -188,7 +188,7 @@ class DamageIT {
         byte[] damaged = oneBitOfATextAltered(new Random(1));
         Folder.write(file(), damaged);
         assertThatThrownBy(() -> StoreFile.open(file(), clock))
-                .isInstanceOf(StoreTrouble.class)
+                .isInstanceOf(StoreException.class)
                 .hasMessageContaining("is not as it was written");
         assertThat(folder.resolve("backups")).doesNotExist();
         assertThat(Folder.bytes(file())).isEqualTo(damaged);
@@ -204,7 +204,7 @@ class DamageIT {
                 "DROP TRIGGER step_stays; UPDATE step SET what = 'nothing' WHERE number = 3",
                 "DROP TRIGGER change_is_not_lost; DELETE FROM change WHERE step = 2")) {
             Folder.write(file(), whole);
-            try (Db db = Db.open(file(), Db.Use.WRITE)) {
+            try (SqliteConnection db = SqliteConnection.open(file(), SqliteConnection.Use.WRITE)) {
                 db.script(sql);
             }
             assertThat(StoreFile.check(file()).faults()).as(sql).isNotEmpty();

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import turnalike.job.kept.Done;
+import turnalike.job.kept.StepSummary;
 import turnalike.job.kept.Edit;
 import turnalike.job.kept.Histories;
 import turnalike.job.kept.JobId;
@@ -51,7 +51,7 @@ class HistoryIT {
                 play(early, step);
                 assertThat(store.done(id))
                         .element(step.number() - 1)
-                        .isEqualTo(new Done(step.number(), step.at(), step.did(), step.what()));
+                        .isEqualTo(new StepSummary(step.number(), step.at(), step.did(), step.what()));
                 assertThat(store.textAfter(id, step.number()))
                         .contains(early.kept(id).text());
             }

@@ -31,7 +31,7 @@ class SchemaIT {
     }
 
     private int version() {
-        try (Db db = Db.open(file(), Db.Use.READ)) {
+        try (SqliteConnection db = SqliteConnection.open(file(), SqliteConnection.Use.READ)) {
             return Schema.version(db);
         }
     }
@@ -61,7 +61,7 @@ class SchemaIT {
                 new Schema(List.of(FIRST, "CREATE TABLE one (a TEXT);", "CREATE TABLE two (a TEXT); NONSENSE;"));
         assertThatThrownBy(() -> StoreFile.open(file(), clock, broken)).isInstanceOf(IllegalStateException.class);
         assertThat(version()).isEqualTo(2);
-        try (Db db = Db.open(file(), Db.Use.READ)) {
+        try (SqliteConnection db = SqliteConnection.open(file(), SqliteConnection.Use.READ)) {
             assertThat(db.number("SELECT count(*) FROM sqlite_schema WHERE name = 'one'"))
                     .isEqualTo(1);
             assertThat(db.number("SELECT count(*) FROM sqlite_schema WHERE name = 'two'"))
@@ -74,7 +74,7 @@ class SchemaIT {
         Folder.fill(file(), 1, clock);
         CompletableFuture<?>[] programs = IntStream.range(0, 4)
                 .mapToObj(i -> CompletableFuture.runAsync(() -> {
-                    try (Db db = Db.open(file(), Db.Use.WRITE)) {
+                    try (SqliteConnection db = SqliteConnection.open(file(), SqliteConnection.Use.WRITE)) {
                         NEXT.migrate(db);
                     }
                 }))

@@ -25,7 +25,7 @@ import turnalike.job.kept.KeptPiece;
 import turnalike.job.kept.PhotoResult;
 import turnalike.job.kept.Step;
 import turnalike.job.kept.StoreReport;
-import turnalike.job.kept.StoreTrouble;
+import turnalike.job.kept.StoreException;
 import turnalike.pieces.Column;
 import turnalike.pieces.Measures;
 import turnalike.units.Length;
@@ -125,7 +125,7 @@ class SqliteJobsIT {
             assertThat(store.find(id).orElseThrow().photos()).containsExactly(result);
             assertThat(store.find(id).orElseThrow().pieces()).containsExactly(piece);
         }
-        try (Db db = Db.open(file("shop.db"), Db.Use.READ)) {
+        try (SqliteConnection db = SqliteConnection.open(file("shop.db"), SqliteConnection.Use.READ)) {
             assertThat(db.list(
                             "SELECT name, value, source, photo, accuracy_mm, step FROM figure ORDER BY name",
                             row -> IntStream.rangeClosed(1, 6)
@@ -195,13 +195,13 @@ class SqliteJobsIT {
             here.keep(late);
             assertThat(here.give(id)).contains(late);
             assertThatThrownBy(() -> here.keep(early))
-                    .isInstanceOf(StoreTrouble.class)
+                    .isInstanceOf(StoreException.class)
                     .hasMessageContaining("was changed since the file was given");
             here.edit(id, Folder.log("8", 1));
             there.edit(id, Folder.log("9", 1));
             GivenJob parted = there.give(id).orElseThrow();
             assertThatThrownBy(() -> here.keep(parted))
-                    .isInstanceOf(StoreTrouble.class)
+                    .isInstanceOf(StoreException.class)
                     .hasMessageContaining("was changed otherwise")
                     .hasMessageContaining("--beside");
             JobId beside = here.keepBeside(parted);
@@ -290,7 +290,7 @@ class SqliteJobsIT {
     @Test
     void history_cannot_be_altered_even_by_sql() {
         Folder.fill(file("shop.db"), 1, clock);
-        try (Db db = Db.open(file("shop.db"), Db.Use.WRITE)) {
+        try (SqliteConnection db = SqliteConnection.open(file("shop.db"), SqliteConnection.Use.WRITE)) {
             for (String sql : List.of("DELETE FROM step", "UPDATE change SET name = ''", "DELETE FROM document")) {
                 assertThatThrownBy(() -> db.script(sql)).hasStackTraceContaining("history is only added to");
             }

@@ -67,7 +67,7 @@ class TurningTest {
     @Test
     void every_round_member_is_shaped_once_and_every_square_never() {
         Seeds.each(20, random -> {
-            Work work = Works.stiff(Samples.pattern(1 + random.nextInt(12), random));
+            TurningProblem work = Works.stiff(Samples.pattern(1 + random.nextInt(12), random));
             Set<Integer> shaped = new HashSet<>();
             for (Cut cut : Turning.of(work).cuts()) {
                 if (cut.phase() == Phase.DETAILS || cut.phase() == Phase.SLENDER || cut.phase() == Phase.TENONS) {
@@ -89,7 +89,7 @@ class TurningTest {
     @Test
     void every_mark_is_struck_and_every_diameter_sized_before_anything_is_shaped() {
         Seeds.each(20, random -> {
-            Work work = Works.stiff(Samples.pattern(1 + random.nextInt(12), random));
+            TurningProblem work = Works.stiff(Samples.pattern(1 + random.nextInt(12), random));
             Turning turning = Turning.of(work);
             Set<Length> struck = new HashSet<>();
             phase(turning, Phase.LAYOUT).forEach(cut -> struck.addAll(cut.places()));
@@ -142,10 +142,10 @@ class TurningTest {
     /** The computed reason holds by itself: the stage it speaks of really is stiffer than the other order's. */
     @Test
     void the_reason_for_the_order_is_reckoned() {
-        Work work = Works.stiff(Works.baluster());
+        TurningProblem work = Works.stiff(Works.baluster());
         Cut first = phase(Turning.of(work), Phase.SLENDER).get(0);
         assertThat(first.why()).isPresent();
-        Shapes shapes = new Shapes(work);
+        StageOutlines shapes = new StageOutlines(work);
         Set<Integer> round = Set.of(2, 3, 4, 5, 6, 7, 8, 9);
         Speed ordered = Whip.firstOf(shapes.after(Set.of(2, 3, 4, 7, 8, 9), round), 11_000, work.density());
         Speed other = Whip.firstOf(shapes.after(Set.of(5, 6), round), 11_000, work.density());

@@ -35,7 +35,7 @@ public final class Works {
         return Length.ofMm(mm);
     }
 
-    static Work of(Pattern pattern, Optional<Stiffness> stiffness, Lathe lathe) {
+    static TurningProblem of(Pattern pattern, Optional<Stiffness> stiffness, Lathe lathe) {
         List<Mark> marks = pattern.marks();
         DividerProblem problem =
                 DividerProblem.of(marks.stream().map(Mark::place).toList(), UnitSystem.METRIC);
@@ -45,7 +45,7 @@ public final class Works {
                 sized.add(new SizedDiameter(i, each.size()));
             }
         }
-        return new Work(
+        return new TurningProblem(
                 pattern,
                 marks,
                 Dividers.solve(problem, Effort.ofAsks(2000)).findPlan().orElseThrow(),
@@ -58,7 +58,7 @@ public final class Works {
                 UnitSystem.METRIC);
     }
 
-    public static Work stiff(Pattern pattern) {
+    public static TurningProblem stiff(Pattern pattern) {
         return of(pattern, Optional.of(Stiffness.given(11_000)), Lathe.USUAL);
     }
 

@@ -55,17 +55,17 @@ class UnitsTest {
 
     @Test
     void a_told_sentence_has_its_lengths_in_the_readers_units() {
-        Told told = Told.of("%s of %s is more than %s", 3, Length.ofMm(50.8), Length.ofMm(25.4));
+        LengthMessage told = LengthMessage.of("%s of %s is more than %s", 3, Length.ofMm(50.8), Length.ofMm(25.4));
         assertThat(told.in(UnitSystem.INCH)).isEqualTo("3 of 2 in (50.8 mm) is more than 1 in (25.4 mm)");
         assertThat(told.in(UnitSystem.METRIC)).isEqualTo("3 of 50.8 mm (2 in) is more than 25.4 mm (1 in)");
     }
 
     @Test
     void a_sentence_begins_with_a_capital() {
-        assertThat(Sentence.capital("belly")).isEqualTo("Belly");
-        assertThat(Sentence.capital("übung")).isEqualTo("Übung");
-        assertThat(Sentence.capital("3 beads")).isEqualTo("3 beads");
-        assertThat(Sentence.capital("")).isEmpty();
+        assertThat(SentenceCase.capital("belly")).isEqualTo("Belly");
+        assertThat(SentenceCase.capital("übung")).isEqualTo("Übung");
+        assertThat(SentenceCase.capital("3 beads")).isEqualTo("3 beads");
+        assertThat(SentenceCase.capital("")).isEmpty();
     }
 
     @Test
@@ -185,7 +185,7 @@ class UnitsTest {
 
     @Test
     void a_sentence_can_carry_what_is_no_length() {
-        assertThat(Told.of("%s beads of %s", 2, "oak").in(UnitSystem.INCH)).isEqualTo("2 beads of oak");
+        assertThat(LengthMessage.of("%s beads of %s", 2, "oak").in(UnitSystem.INCH)).isEqualTo("2 beads of oak");
     }
 
     @Test

@@ -7,7 +7,7 @@ import com.microsoft.playwright.Page;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import turnalike.job.edit.Written;
+import turnalike.job.edit.TypedFields;
 import turnalike.job.kept.JobText;
 
 /** Two people, each with a browser, at one job: both look at the same state, then both change it. */
@@ -39,8 +39,8 @@ class TwoBrowsersIT {
             type(other, "#f-crown", "1 3/16");
             assertThat(other.locator("#undo")).hasAttribute("title", "change crown of member 7 (ring)");
             JobText text = served.store().find(served.demo()).orElseThrow().text();
-            assertThat(Written.member(text, 3)).containsEntry("crown", "1 3/8");
-            assertThat(Written.member(text, 7)).containsEntry("crown", "1 3/16");
+            assertThat(TypedFields.member(text, 3)).containsEntry("crown", "1 3/8");
+            assertThat(TypedFields.member(text, 7)).containsEntry("crown", "1 3/16");
 
             // One has not seen the ring's new crown: typing another is told, the typed figure stays, and doing it again
             // counts.
@@ -55,13 +55,13 @@ class TwoBrowsersIT {
             one.locator("#f-crown").press("Enter");
             assertThat(one.locator("#f-crown")).not().hasAttribute("aria-invalid", "true");
             text = served.store().find(served.demo()).orElseThrow().text();
-            assertThat(Written.member(text, 3)).containsEntry("crown", "1 7/16");
+            assertThat(TypedFields.member(text, 3)).containsEntry("crown", "1 7/16");
 
             // The other's undo would take back what the other has never seen.
             other.locator("#undo").click();
             assertThat(other.locator("[role=alert]")).containsText("this was done meanwhile");
             text = served.store().find(served.demo()).orElseThrow().text();
-            assertThat(Written.member(text, 3)).containsEntry("crown", "1 7/16");
+            assertThat(TypedFields.member(text, 3)).containsEntry("crown", "1 7/16");
             other.locator("#undo").click();
             assertThat(other.locator("#f-crown")).hasValue("1 5/16");
 

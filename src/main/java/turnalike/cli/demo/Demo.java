@@ -10,7 +10,7 @@ import turnalike.cli.kit.Deadline;
 import turnalike.cli.kit.InputFiles;
 import turnalike.cli.kit.OutputFolder;
 import turnalike.cli.kit.PaperChoice;
-import turnalike.cli.kit.Written;
+import turnalike.cli.kit.WrittenFiles;
 import turnalike.cli.match.MatchCommand;
 import turnalike.cli.match.MatchSummary;
 import turnalike.cli.pieces.ControlSheets;
@@ -21,7 +21,7 @@ import turnalike.job.Plan;
 import turnalike.job.answer.MatchJson;
 import turnalike.job.answer.PlanJson;
 import turnalike.job.pieces.ControlReport;
-import turnalike.job.pieces.Wanted;
+import turnalike.job.pieces.ColumnTargets;
 import turnalike.job.set.SetMatch;
 import turnalike.pieces.PiecesFile;
 import turnalike.pieces.control.ChartConstants;
@@ -46,13 +46,13 @@ public final class Demo {
         Plan plan = Plan.of(job, Deadline.inSeconds(5));
         SetMatch match = MatchCommand.match(job, pieces, out.resolve(PIECES), false, Deadline.inSeconds(matchSeconds));
         folder.write("plan.json", PlanJson.print(plan));
-        folder.write("match.json", MatchJson.print(match, Wanted.questions(job, pieces)));
+        folder.write("match.json", MatchJson.print(match, ColumnTargets.questions(job, pieces)));
         PlanCommand.writeSheets(plan, paper, folder);
         MatchCommand.writeRecord(job, match, paper, folder);
         ControlReport weights = ControlReport.of(Optional.of(job), pieces.pieces(), "mass_g", ChartConstants.PRINTED)
                 .get();
         ControlSheets.write(weights, job.title() + ": " + weights.things(), paper, folder);
-        return PlanSummary.text(plan) + "\n" + MatchSummary.text(match) + Written.text(folder.written());
+        return PlanSummary.text(plan) + "\n" + MatchSummary.text(match) + WrittenFiles.text(folder.written());
     }
 
     private static String shipped(String name) {

@@ -7,9 +7,9 @@ import turnalike.effort.Progress;
 /** Effort by the clock, which only the outer layers have, ended sooner by whoever waits. */
 public final class Deadline implements Effort {
     private final long end;
-    private final Optional<Waiter> waiter;
+    private final Optional<ConsoleProgress> waiter;
 
-    private Deadline(long end, Optional<Waiter> waiter) {
+    private Deadline(long end, Optional<ConsoleProgress> waiter) {
         this.end = end;
         this.waiter = waiter;
     }
@@ -18,7 +18,7 @@ public final class Deadline implements Effort {
         return new Deadline(System.nanoTime() + (long) (seconds * 1e9), Optional.empty());
     }
 
-    public static Deadline inSeconds(double seconds, Waiter waiter) {
+    public static Deadline inSeconds(double seconds, ConsoleProgress waiter) {
         return new Deadline(System.nanoTime() + (long) (seconds * 1e9), Optional.of(waiter));
     }
 

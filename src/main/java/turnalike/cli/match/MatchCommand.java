@@ -14,15 +14,15 @@ import turnalike.cli.kit.Deadline;
 import turnalike.cli.kit.InputFiles;
 import turnalike.cli.kit.OutputFolder;
 import turnalike.cli.kit.PaperChoice;
-import turnalike.cli.kit.Questions;
+import turnalike.cli.kit.QuestionsText;
 import turnalike.cli.kit.Today;
-import turnalike.cli.kit.Waiter;
-import turnalike.cli.kit.Workings;
-import turnalike.cli.kit.Written;
+import turnalike.cli.kit.ConsoleProgress;
+import turnalike.cli.kit.WorkingsText;
+import turnalike.cli.kit.WrittenFiles;
 import turnalike.effort.Effort;
 import turnalike.job.Job;
 import turnalike.job.answer.MatchJson;
-import turnalike.job.pieces.Wanted;
+import turnalike.job.pieces.ColumnTargets;
 import turnalike.job.set.SetMatch;
 import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
@@ -86,7 +86,7 @@ public final class MatchCommand implements Runnable {
         Job job = InputFiles.job(jobFile);
         PiecesFile.Read read = InputFiles.pieces(piecesFile, job);
         double most = Arguments.seconds(seconds);
-        try (Waiter waiter = Waiter.at(spec.commandLine().getErr())) {
+        try (ConsoleProgress waiter = ConsoleProgress.at(spec.commandLine().getErr())) {
             SetMatch match = match(job, read, piecesFile, strict, Deadline.inSeconds(most, waiter));
             waiter.found();
             print(job, read, match);
@@ -94,7 +94,7 @@ public final class MatchCommand implements Runnable {
     }
 
     private void print(Job job, PiecesFile.Read read, SetMatch match) {
-        List<Slip> questions = Wanted.questions(job, read);
+        List<Slip> questions = ColumnTargets.questions(job, read);
         Optional<OutputFolder> folder = out.map(OutputFolder::new);
         folder.ifPresent(each -> {
             each.write("match.json", MatchJson.print(match, questions));
@@ -105,11 +105,11 @@ public final class MatchCommand implements Runnable {
             console.print(MatchJson.print(match, questions));
         } else {
             console.print(MatchSummary.text(match));
-            console.print(Questions.text(questions));
+            console.print(QuestionsText.text(questions));
             if (workings) {
-                console.print(Workings.text(match.workings()));
+                console.print(WorkingsText.text(match.workings()));
             }
-            folder.ifPresent(each -> console.print(Written.text(each.written())));
+            folder.ifPresent(each -> console.print(WrittenFiles.text(each.written())));
         }
         console.flush();
     }

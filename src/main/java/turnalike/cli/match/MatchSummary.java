@@ -13,7 +13,7 @@ import turnalike.job.set.RowSet;
 import turnalike.job.set.SetMatch;
 import turnalike.job.set.WheelSet;
 import turnalike.match.Candidate;
-import turnalike.match.Placement;
+import turnalike.match.WheelPlacement;
 import turnalike.pieces.Piece;
 import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
@@ -36,7 +36,7 @@ public final class MatchSummary implements SetMatch.Cases<String> {
 
     @Override
     public String wheel(WheelSet set) {
-        Placement placement = set.placement();
+        WheelPlacement placement = set.placement();
         line(
                 "Set        %d places, going round from place 1 at 0 degrees",
                 placement.seats().size());
@@ -152,7 +152,7 @@ public final class MatchSummary implements SetMatch.Cases<String> {
     }
 
     private void balance(WheelSet set) {
-        Placement placement = set.placement();
+        WheelPlacement placement = set.placement();
         double unbalance = placement.unbalance().gMm();
         boolean rounder = set.roundness().map(Roundness::choseOrder).orElse(false);
         String less = rounder ? "another order has less" : "the best found; less may be possible";

@@ -11,7 +11,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import turnalike.cli.kit.FaultLog;
-import turnalike.cli.kit.UntilStopped;
+import turnalike.cli.kit.ShutdownHook;
 import turnalike.cli.kit.UserError;
 import turnalike.cli.store.DataFolder;
 import turnalike.cli.store.Stores;
@@ -55,7 +55,7 @@ public final class ServeCommand implements Runnable {
     public static void open(CommandSpec spec) {
         ServeCommand command = new ServeCommand();
         command.spec = spec;
-        command.serve(spec.commandLine().getOut(), Desktop::open);
+        command.serve(spec.commandLine().getOut(), DesktopBrowser::open);
     }
 
     @Override
@@ -66,8 +66,8 @@ public final class ServeCommand implements Runnable {
         serve(spec.commandLine().getOut(), address -> {});
     }
 
-    private Serving serving() {
-        return Serving.of(spec);
+    private PageServer serving() {
+        return PageServer.of(spec);
     }
 
     private interface Opening {
@@ -78,7 +78,7 @@ public final class ServeCommand implements Runnable {
         Path store = file.orElseGet(ServeCommand::ownStore);
         boolean isNew = !Files.exists(store);
         // Whatever is not closed by then loses nothing: each edit was on disk before it was shown.
-        UntilStopped end = UntilStopped.hooked(LONGEST_CLOSING_S, () -> {});
+        ShutdownHook end = ShutdownHook.hooked(LONGEST_CLOSING_S, () -> {});
         try {
             serve(store, isNew, end, console, opening);
         } finally {
@@ -86,12 +86,12 @@ public final class ServeCommand implements Runnable {
         }
     }
 
-    private void serve(Path store, boolean isNew, UntilStopped end, PrintWriter console, Opening opening) {
+    private void serve(Path store, boolean isNew, ShutdownHook end, PrintWriter console, Opening opening) {
         Stores.with(() -> StoreFile.openOrMake(store, Stores.clock()), jobs -> {
             if (isNew) {
                 serving().begin(jobs);
             }
-            try (Serving.Page site = start(jobs, store)) {
+            try (PageServer.Page site = start(jobs, store)) {
                 console.println("Turnalike is at " + site.address() + " and keeps its jobs in " + store
                         + ". Stop it with Ctrl-C.");
                 if (lan) {
@@ -107,9 +107,9 @@ public final class ServeCommand implements Runnable {
         });
     }
 
-    private Serving.Shared shared(Path storeFile) {
+    private PageServer.Shared shared(Path storeFile) {
         Path devices = storeFile.resolveSibling(storeFile.getFileName() + ".devices");
-        return new Serving.Shared(devices, code -> {
+        return new PageServer.Shared(devices, code -> {
             PrintWriter console = spec.commandLine().getOut();
             console.println(
                     "Pairing code for the next device: %s %s".formatted(code.substring(0, 3), code.substring(3)));
@@ -124,12 +124,12 @@ public final class ServeCommand implements Runnable {
         err.flush();
     }
 
-    private Serving.Page start(JobStore jobs, Path storeFile) {
-        Optional<Serving.Shared> shared = lan ? Optional.of(shared(storeFile)) : Optional.empty();
+    private PageServer.Page start(JobStore jobs, Path storeFile) {
+        Optional<PageServer.Shared> shared = lan ? Optional.of(shared(storeFile)) : Optional.empty();
         OptionalInt asked = port.map(OptionalInt::of).orElse(OptionalInt.empty());
         try {
-            return serving().open(new Serving.Reach(asked.orElse(USUAL_PORT), shared), jobs, this::fault);
-        } catch (Serving.PortTaken taken) {
+            return serving().open(new PageServer.Reach(asked.orElse(USUAL_PORT), shared), jobs, this::fault);
+        } catch (PageServer.PortTaken taken) {
             if (asked.isPresent()) {
                 throw UserError.of(
                         "--port",
@@ -138,8 +138,8 @@ public final class ServeCommand implements Runnable {
             }
         }
         try {
-            return serving().open(new Serving.Reach(0, shared), jobs, this::fault);
-        } catch (Serving.PortTaken none) {
+            return serving().open(new PageServer.Reach(0, shared), jobs, this::fault);
+        } catch (PageServer.PortTaken none) {
             throw UserError.of("network", "no port of this machine can be opened", "check what keeps programs from it");
         }
     }

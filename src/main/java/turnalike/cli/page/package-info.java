@@ -1,4 +1,4 @@
-/** The command that serves the page; {@link turnalike.cli.page.Serving} is the page as the command line knows it. */
+/** The command that serves the page; {@link turnalike.cli.page.PageServer} is the page as the command line knows it. */
 @NullMarked
 package turnalike.cli.page;
 

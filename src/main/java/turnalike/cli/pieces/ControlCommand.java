@@ -12,14 +12,14 @@ import picocli.CommandLine.Spec;
 import turnalike.cli.kit.InputFiles;
 import turnalike.cli.kit.OutputFolder;
 import turnalike.cli.kit.PaperChoice;
-import turnalike.cli.kit.Questions;
+import turnalike.cli.kit.QuestionsText;
 import turnalike.cli.kit.UserError;
-import turnalike.cli.kit.Workings;
-import turnalike.cli.kit.Written;
+import turnalike.cli.kit.WorkingsText;
+import turnalike.cli.kit.WrittenFiles;
 import turnalike.job.Job;
 import turnalike.job.answer.ControlJson;
 import turnalike.job.pieces.ControlReport;
-import turnalike.job.pieces.Wanted;
+import turnalike.job.pieces.ColumnTargets;
 import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
 import turnalike.pieces.control.ChartConstants;
@@ -89,7 +89,7 @@ public final class ControlCommand implements Runnable {
         }
         String file = String.valueOf(piecesFile.getFileName());
         ControlReport report = accept(file + ": " + column, ControlReport.of(job, read.pieces(), column, constants()));
-        List<Slip> questions = job.map(each -> Wanted.questions(each, read)).orElse(read.slips());
+        List<Slip> questions = job.map(each -> ColumnTargets.questions(each, read)).orElse(read.slips());
         Optional<OutputFolder> folder = out.map(OutputFolder::new);
         folder.ifPresent(each -> write(report, job, each));
         PrintWriter console = spec.commandLine().getOut();
@@ -97,11 +97,11 @@ public final class ControlCommand implements Runnable {
             console.print(ControlJson.print(column, report, questions));
         } else {
             console.print(ControlSummary.text(column, report));
-            console.print(Questions.text(questions));
+            console.print(QuestionsText.text(questions));
             if (workings) {
-                console.print(Workings.text(report.workings()));
+                console.print(WorkingsText.text(report.workings()));
             }
-            folder.ifPresent(each -> console.print(Written.text(each.written())));
+            folder.ifPresent(each -> console.print(WrittenFiles.text(each.written())));
         }
         console.flush();
     }

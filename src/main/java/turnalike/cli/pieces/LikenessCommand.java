@@ -11,12 +11,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import turnalike.cli.kit.InputFiles;
-import turnalike.cli.kit.Questions;
-import turnalike.cli.kit.Workings;
+import turnalike.cli.kit.QuestionsText;
+import turnalike.cli.kit.WorkingsText;
 import turnalike.job.Job;
 import turnalike.job.answer.LikenessJson;
 import turnalike.job.pieces.LikenessReport;
-import turnalike.job.pieces.Wanted;
+import turnalike.job.pieces.ColumnTargets;
 import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
 
@@ -50,16 +50,16 @@ public final class LikenessCommand implements Runnable {
     public void run() {
         Job job = InputFiles.job(jobFile);
         PiecesFile.Read read = InputFiles.pieces(piecesFile, job);
-        List<Slip> questions = Wanted.questions(job, read);
+        List<Slip> questions = ColumnTargets.questions(job, read);
         LikenessReport report = LikenessReport.of(job, read.pieces(), read.massUnit());
         PrintWriter console = spec.commandLine().getOut();
         if (json) {
             console.print(LikenessJson.print(report, questions));
         } else {
             console.print(text(report));
-            console.print(Questions.text(questions));
+            console.print(QuestionsText.text(questions));
             if (workings) {
-                console.print(Workings.text(report.workings()));
+                console.print(WorkingsText.text(report.workings()));
             }
         }
         console.flush();
@@ -69,7 +69,7 @@ public final class LikenessCommand implements Runnable {
     static String text(LikenessReport report) {
         StringBuilder out = new StringBuilder();
         out.append("Unlike   the piece, and what sets it apart; the most unlike first\n");
-        for (LikenessReport.Entry entry : report.mostUnlikeFirst()) {
+        for (LikenessReport.PieceLikeness entry : report.mostUnlikeFirst()) {
             Optional<LikenessReport.Pair> twin = entry.nearest();
             out.append(String.format(
                     Locale.ROOT,

@@ -10,14 +10,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import turnalike.cli.kit.InputFiles;
-import turnalike.cli.kit.Questions;
+import turnalike.cli.kit.QuestionsText;
 import turnalike.cli.kit.UserError;
-import turnalike.cli.kit.Workings;
+import turnalike.cli.kit.WorkingsText;
 import turnalike.job.Job;
 import turnalike.job.answer.MendJson;
 import turnalike.job.pieces.MendJob;
 import turnalike.job.pieces.MendWords;
-import turnalike.job.pieces.Wanted;
+import turnalike.job.pieces.ColumnTargets;
 import turnalike.pieces.MassText;
 import turnalike.pieces.MassUnit;
 import turnalike.pieces.PiecesFile;
@@ -66,15 +66,15 @@ public final class MendCommand implements Runnable {
             throw InputFiles.in(piecesFile, List.of(problem(lack)));
         });
         MendJob mend = MendJob.of(job, read.pieces(), label, target);
-        List<Slip> questions = Wanted.questions(job, read);
+        List<Slip> questions = ColumnTargets.questions(job, read);
         PrintWriter console = spec.commandLine().getOut();
         if (json) {
             console.print(MendJson.print(mend, questions));
         } else {
             console.print(text(mend, job.units()));
-            console.print(Questions.text(questions));
+            console.print(QuestionsText.text(questions));
             if (workings) {
-                console.print(Workings.text(mend.workings()));
+                console.print(WorkingsText.text(mend.workings()));
             }
         }
         console.flush();

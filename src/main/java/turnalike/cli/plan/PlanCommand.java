@@ -13,9 +13,9 @@ import turnalike.cli.kit.Deadline;
 import turnalike.cli.kit.InputFiles;
 import turnalike.cli.kit.OutputFolder;
 import turnalike.cli.kit.PaperChoice;
-import turnalike.cli.kit.Waiter;
-import turnalike.cli.kit.Workings;
-import turnalike.cli.kit.Written;
+import turnalike.cli.kit.ConsoleProgress;
+import turnalike.cli.kit.WorkingsText;
+import turnalike.cli.kit.WrittenFiles;
 import turnalike.drawing.piece.ShadedSpindle;
 import turnalike.drawing.svg.Svg;
 import turnalike.job.Job;
@@ -72,7 +72,7 @@ public final class PlanCommand implements Runnable {
     public void run() {
         Job job = InputFiles.job(jobFile);
         double most = Arguments.seconds(seconds);
-        try (Waiter waiter = Waiter.at(spec.commandLine().getErr())) {
+        try (ConsoleProgress waiter = ConsoleProgress.at(spec.commandLine().getErr())) {
             Plan plan = Plan.of(job, Deadline.inSeconds(most, waiter));
             waiter.found();
             print(plan);
@@ -89,9 +89,9 @@ public final class PlanCommand implements Runnable {
         } else {
             console.print(PlanSummary.text(plan));
             if (workings) {
-                console.print(Workings.text(plan.workings()));
+                console.print(WorkingsText.text(plan.workings()));
             }
-            folder.ifPresent(each -> console.print(Written.text(each.written())));
+            folder.ifPresent(each -> console.print(WrittenFiles.text(each.written())));
         }
         console.flush();
     }

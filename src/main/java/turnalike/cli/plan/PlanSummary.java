@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
 import turnalike.job.Job;
 import turnalike.job.MemberWeight;
 import turnalike.job.Plan;
-import turnalike.pattern.Placed;
+import turnalike.pattern.PlacedMember;
 import turnalike.stock.StockPlan;
 import turnalike.units.UnitSystem;
 
@@ -71,7 +71,7 @@ public final class PlanSummary {
                         .collect(Collectors.joining(", ")));
     }
 
-    private static String caption(Placed placed) {
+    private static String caption(PlacedMember placed) {
         return placed.number() + " " + placed.member().title();
     }
 

@@ -10,7 +10,7 @@ import picocli.CommandLine.Spec;
 import turnalike.cli.kit.UserError;
 import turnalike.job.kept.KeptSummary;
 import turnalike.job.kept.StoreReport;
-import turnalike.job.kept.StoreTrouble;
+import turnalike.job.kept.StoreException;
 import turnalike.store.StoreFile;
 import turnalike.units.Problem;
 
@@ -59,7 +59,7 @@ public final class CheckCommand implements Runnable {
     private StoreReport report() {
         try {
             return StoreFile.check(file);
-        } catch (StoreTrouble trouble) {
+        } catch (StoreException trouble) {
             List<Problem> problems = List.of(trouble.problem());
             throw new UserError(problems);
         }

@@ -10,7 +10,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import turnalike.cli.kit.Questions;
+import turnalike.cli.kit.QuestionsText;
 import turnalike.cli.kit.UserError;
 import turnalike.job.edit.PieceEntry;
 import turnalike.job.kept.Change;
@@ -22,7 +22,7 @@ import turnalike.job.kept.KeptPiece;
 import turnalike.job.kept.KeptSummary;
 import turnalike.job.kept.Step;
 import turnalike.pieces.Column;
-import turnalike.pieces.Keyed;
+import turnalike.pieces.KeyedFigure;
 import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
@@ -133,7 +133,7 @@ public final class LogCommand implements Runnable {
     }
 
     private Measures taken(UnitSystem units) {
-        Keyed keyed = new Keyed(units, MassUnit.GRAM);
+        KeyedFigure keyed = new KeyedFigure(units, MassUnit.GRAM);
         Measures taken = mass.map(text -> enter(keyed, Measures.NONE, Column.MASS, text, "--mass"))
                 .orElse(Measures.NONE);
         for (String each : measures) {
@@ -154,7 +154,7 @@ public final class LogCommand implements Runnable {
         return taken;
     }
 
-    private static Measures enter(Keyed keyed, Measures before, Column column, String text, String where) {
+    private static Measures enter(KeyedFigure keyed, Measures before, Column column, String text, String where) {
         if (text.isBlank()) {
             throw UserError.of(where, "is empty", "give a figure, or leave it out");
         }
@@ -184,7 +184,7 @@ public final class LogCommand implements Runnable {
                     console.print(KeptSummary.logged(id, step, logged.piece().get(), questions, store.notes()));
                 } else {
                     console.println("Kept: piece %s of job %s.".formatted(logged.label(), id));
-                    console.print(Questions.text(questions));
+                    console.print(QuestionsText.text(questions));
                     Stores.note(console, store.notes());
                 }
             }

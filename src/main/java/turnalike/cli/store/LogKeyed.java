@@ -20,7 +20,7 @@ import turnalike.job.kept.KeptPiece;
 import turnalike.job.kept.KeptSummary;
 import turnalike.job.kept.Step;
 import turnalike.pieces.Column;
-import turnalike.pieces.Keyed;
+import turnalike.pieces.KeyedFigure;
 import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Slip;
@@ -52,7 +52,7 @@ final class LogKeyed {
                         "use mass_g, mass_oz, length, balance, d1, d2, … or m1, m2, …"));
         KeptJob kept = store.find(id).orElseThrow(() -> Stores.unknown(id));
         MassUnit unit = MassUnit.OUNCE.column().equalsIgnoreCase(columnName.strip()) ? MassUnit.OUNCE : MassUnit.GRAM;
-        Keyed keyed = new Keyed(kept.text().job().units(), unit);
+        KeyedFigure keyed = new KeyedFigure(kept.text().job().units(), unit);
         Optional<Step> last = Optional.empty();
         int next = number(first);
         try (BufferedReader lines = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8))) {
@@ -106,7 +106,7 @@ final class LogKeyed {
         return undone.isPresent();
     }
 
-    private Optional<Step> keep(Keyed keyed, Column column, int number, String text) {
+    private Optional<Step> keep(KeyedFigure keyed, Column column, int number, String text) {
         String piece = String.valueOf(number);
         Optional<Measures> taken = keyed.enter(Measures.NONE, column, text).fold(Optional::of, (what, mend) -> {
             say("not kept, still at piece %s: %s; %s".formatted(piece, what, mend));

@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import turnalike.cli.kit.InputFiles;
-import turnalike.cli.kit.Questions;
+import turnalike.cli.kit.QuestionsText;
 import turnalike.cli.kit.UserError;
 import turnalike.job.kept.Change;
 import turnalike.job.kept.Edit;
@@ -18,7 +18,7 @@ import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
 import turnalike.job.kept.KeptSummary;
 import turnalike.job.kept.Step;
-import turnalike.job.pieces.Wanted;
+import turnalike.job.pieces.ColumnTargets;
 import turnalike.pieces.Piece;
 import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
@@ -41,7 +41,7 @@ record LogTable(JobStore store, JobId id, PrintWriter console, boolean json) {
                         throw InputFiles.in(file, read.problems());
                     }
                     pieces.addAll(read.pieces());
-                    questions.addAll(Wanted.questions(kept.text().job(), read));
+                    questions.addAll(ColumnTargets.questions(kept.text().job(), read));
                     return edit(kept, read.pieces(), file);
                 })
                 .orElseThrow(() -> Stores.unknown(id));
@@ -50,7 +50,7 @@ record LogTable(JobStore store, JobId id, PrintWriter console, boolean json) {
             console.print(KeptSummary.logged(id, step, labels, questions, store.notes()));
         } else {
             console.println("Kept: %d pieces of job %s.".formatted(labels.size(), id));
-            console.print(Questions.text(questions));
+            console.print(QuestionsText.text(questions));
             Stores.note(console, store.notes());
         }
         console.flush();

@@ -8,7 +8,7 @@ import turnalike.job.kept.JobStore;
         description = "Brings the edit of a kept job that was undone last again.",
         footer = {"", "Example: turnalike redo 7k3m-2x9q-ht4d --store shop.db"},
         mixinStandardHelpOptions = true)
-public final class RedoCommand extends Stepping {
+public final class RedoCommand extends StepCommand {
     RedoCommand() {
         super("redo", JobStore::redo);
     }

@@ -9,7 +9,7 @@ import java.util.function.Supplier;
 import turnalike.cli.kit.UserError;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.KeptJobs;
-import turnalike.job.kept.StoreTrouble;
+import turnalike.job.kept.StoreException;
 import turnalike.units.Problem;
 
 /** A store opened for one command; what is wrong with it is told like any other input. */
@@ -24,7 +24,7 @@ public final class Stores {
     public static <S extends KeptJobs, T> T with(Supplier<S> open, Function<S, T> work) {
         try (S store = open.get()) {
             return work.apply(store);
-        } catch (StoreTrouble trouble) {
+        } catch (StoreException trouble) {
             throw new UserError(List.of(trouble.problem()));
         }
     }

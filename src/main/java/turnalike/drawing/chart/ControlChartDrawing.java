@@ -12,14 +12,14 @@ import java.util.stream.IntStream;
 import turnalike.drawing.svg.Box;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.Lines;
+import turnalike.drawing.svg.TextWrap;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 import turnalike.pieces.control.ControlChart;
-import turnalike.pieces.control.Point;
+import turnalike.pieces.control.ChartPoint;
 import turnalike.pieces.control.RunRule;
 import turnalike.pieces.control.Signal;
 import turnalike.units.Length;
@@ -46,7 +46,7 @@ public final class ControlChartDrawing {
         this.chart = chart;
         this.unit = unit;
         this.paper = paper;
-        this.axis = new PieceAxis(chart.points().stream().map(Point::piece).toList());
+        this.axis = new PieceAxis(chart.points().stream().map(ChartPoint::piece).toList());
         for (Signal signal : chart.signals()) {
             Map<String, List<Signal>> of = signal.rule() == RunRule.RANGE_BEYOND ? rangeSignals : valueSignals;
             of.computeIfAbsent(signal.piece(), piece -> new ArrayList<>()).add(signal);
@@ -102,7 +102,7 @@ public final class ControlChartDrawing {
 
         List<Shape> out = new ArrayList<>();
         if (!title.isBlank()) {
-            out.add(Words.of(Lettering.HEADING, 0, 5, Lines.cut(title, Lettering.HEADING, paper.width())));
+            out.add(TextLine.of(Lettering.HEADING, 0, 5, TextWrap.cut(title, Lettering.HEADING, paper.width())));
         }
         out.addAll(zones(above));
         out.addAll(panel(new Panel(
@@ -115,12 +115,12 @@ public final class ControlChartDrawing {
     }
 
     private String inUnit() {
-        return unit.isBlank() ? "" : ", " + Lines.cut(unit.strip(), Lettering.SMALL, 30);
+        return unit.isBlank() ? "" : ", " + TextWrap.cut(unit.strip(), Lettering.SMALL, 30);
     }
 
     private Plot.Span valueSpan() {
-        double least = chart.points().stream().mapToDouble(Point::value).min().orElse(chart.centre());
-        double most = chart.points().stream().mapToDouble(Point::value).max().orElse(chart.centre());
+        double least = chart.points().stream().mapToDouble(ChartPoint::value).min().orElse(chart.centre());
+        double most = chart.points().stream().mapToDouble(ChartPoint::value).max().orElse(chart.centre());
         return Plot.Span.around(Math.min(least, chart.lower()), Math.max(most, chart.upper()), 0.09);
     }
 
@@ -174,8 +174,8 @@ public final class ControlChartDrawing {
         List<Place> places = panel.places();
         List<Shape> out = new ArrayList<>();
         Box field = plot.field();
-        String caption = Lines.cut(panel.caption(), Lettering.SMALL, field.width());
-        out.add(Words.of(Lettering.SMALL, field.left(), field.top() - 1.6, caption));
+        String caption = TextWrap.cut(panel.caption(), Lettering.SMALL, field.width());
+        out.add(TextLine.of(Lettering.SMALL, field.left(), field.top() - 1.6, caption));
         out.add(plot.frame());
         out.addAll(plot.upTicks(panel.ticks()));
         out.addAll(LineLabel.shapes(panel.lines(), plot));
@@ -184,7 +184,7 @@ public final class ControlChartDrawing {
                 places.stream()
                         .flatMapToDouble(p -> DoubleStream.of(p.x(), p.y()))
                         .toArray()));
-        FreeRoom room = new FreeRoom(new Box(field.left() + 0.5, field.top() - 1, field.right(), field.bottom() - 0.5));
+        LabelPlacer room = new LabelPlacer(new Box(field.left() + 0.5, field.top() - 1, field.right(), field.bottom() - 0.5));
         for (LineLabel line : panel.lines()) {
             room.avoid(field.left(), plot.yMm(line.value()), field.right(), plot.yMm(line.value()));
         }
@@ -199,7 +199,7 @@ public final class ControlChartDrawing {
         return out;
     }
 
-    private List<Shape> points(Plot plot, List<Place> places, Map<String, List<Signal>> signals, FreeRoom room) {
+    private List<Shape> points(Plot plot, List<Place> places, Map<String, List<Signal>> signals, LabelPlacer room) {
         double pitch = plot.xMm(2) - plot.xMm(1);
         double dot = Math.max(0.3, Math.min(0.8, pitch * 0.3));
         List<Shape> out = new ArrayList<>();
@@ -223,10 +223,10 @@ public final class ControlChartDrawing {
         return out;
     }
 
-    private Group ringed(Place place, List<Signal> signals, FreeRoom room) {
+    private Group ringed(Place place, List<Signal> signals, LabelPlacer room) {
         List<Shape> shapes = new ArrayList<>();
         shapes.add(Path.circle(Pen.ACCENT, place.x(), place.y(), RING_MM));
-        String label = Lines.cut(place.piece(), Lettering.STRONG, LONGEST_LABEL_MM);
+        String label = TextWrap.cut(place.piece(), Lettering.STRONG, LONGEST_LABEL_MM);
         List<Shape> lettered = room.label(Lettering.STRONG, place.x(), place.y(), RING_MM + 1.2, label);
         unlettered += lettered.isEmpty() ? 1 : 0;
         shapes.addAll(lettered);
@@ -262,14 +262,14 @@ public final class ControlChartDrawing {
                 + " pieces in the order they were turned; grey: 1 to 2 sigma from the centre; "
                 + (chart.signals().isEmpty() ? "no signals" : rings)
                 + trial;
-        return Lines.wrap(text, Lettering.SMALL, paper.width());
+        return TextWrap.wrap(text, Lettering.SMALL, paper.width());
     }
 
     private List<Shape> foot(double y) {
         List<Shape> out = new ArrayList<>();
         double at = y;
         for (String line : footLines(unlettered)) {
-            out.add(Words.of(Lettering.SMALL, 0, at, line));
+            out.add(TextLine.of(Lettering.SMALL, 0, at, line));
             at += CAPTION_MM - 0.4;
         }
         return out;

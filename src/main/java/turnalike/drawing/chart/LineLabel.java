@@ -8,8 +8,8 @@ import turnalike.drawing.svg.Lettering;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
-import turnalike.drawing.svg.Spread;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.LabelSpacing;
+import turnalike.drawing.svg.TextLine;
 
 /**
  * A level line of a chart with its name and figure at its right end.
@@ -37,7 +37,7 @@ record LineLabel(String name, double value, Pen pen, Ticks ticks) {
                 .toList();
         Box field = plot.field();
         List<Double> wanted = down.stream().map(line -> plot.yMm(line.value())).toList();
-        double[] places = Spread.apart(wanted, STEP_MM, field.top(), field.bottom());
+        double[] places = LabelSpacing.apart(wanted, STEP_MM, field.top(), field.bottom());
         List<Shape> out = new ArrayList<>();
         for (int i = 0; i < down.size(); i++) {
             LineLabel line = down.get(i);
@@ -45,7 +45,7 @@ record LineLabel(String name, double value, Pen pen, Ticks ticks) {
             out.add(Path.line(line.pen(), field.left(), at, field.right(), at));
             out.add(Path.line(Pen.FINE, field.right(), at, field.right() + GAP_MM - 0.6, places[i]));
             double baseline = places[i] + Lettering.SMALL.capHeightMm() / 2;
-            out.add(Words.of(Lettering.SMALL, field.right() + GAP_MM, baseline, line.text()));
+            out.add(TextLine.of(Lettering.SMALL, field.right() + GAP_MM, baseline, line.text()));
         }
         return out;
     }

@@ -3,11 +3,11 @@ package turnalike.drawing.chart;
 import java.util.ArrayList;
 import java.util.List;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.Lines;
+import turnalike.drawing.svg.TextWrap;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 
 /** Piece labels below a chart: level where they fit, else upright, and every second, fifth, tenth … where they would crowd. */
 record PieceAxis(List<String> labels) {
@@ -38,8 +38,8 @@ record PieceAxis(List<String> labels) {
                 double cap = LETTERING.capHeightMm();
                 out.add(
                         upright
-                                ? Words.upwardsEnding(LETTERING, x + cap / 2, bottom + TICK_MM + 0.8, labels.get(i))
-                                : Words.centred(LETTERING, x, bottom + TICK_MM + 0.8 + cap, labels.get(i)));
+                                ? TextLine.upwardsEnding(LETTERING, x + cap / 2, bottom + TICK_MM + 0.8, labels.get(i))
+                                : TextLine.centred(LETTERING, x, bottom + TICK_MM + 0.8 + cap, labels.get(i)));
             }
             return out;
         }
@@ -53,7 +53,7 @@ record PieceAxis(List<String> labels) {
      */
     Laid lay(double pitchMm, double longestMm) {
         List<String> cut = labels.stream()
-                .map(label -> Lines.cut(label, LETTERING, longestMm))
+                .map(label -> TextWrap.cut(label, LETTERING, longestMm))
                 .toList();
         double widest = cut.stream().mapToDouble(LETTERING::widthMm).max().orElse(0);
         int level = every(pitchMm, widest + AIR_MM);

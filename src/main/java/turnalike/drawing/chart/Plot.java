@@ -7,7 +7,7 @@ import turnalike.drawing.svg.Lettering;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 
 /**
  * The field of a chart: where figures come to stand on the paper. Figures grow to the right and upwards.
@@ -58,7 +58,7 @@ record Plot(Box field, Span x, Span y) {
         for (double value : ticks.values()) {
             double at = yMm(value);
             out.add(Path.line(Pen.FINE, field.left() - TICK_MM, at, field.left(), at));
-            out.add(Words.ending(
+            out.add(TextLine.ending(
                     Lettering.SMALL,
                     field.left() - TICK_MM - 0.8,
                     at + Lettering.SMALL.capHeightMm() / 2,
@@ -73,7 +73,7 @@ record Plot(Box field, Span x, Span y) {
         for (double value : ticks.values()) {
             double at = xMm(value);
             out.add(Path.line(Pen.FINE, at, field.bottom(), at, field.bottom() + TICK_MM));
-            out.add(Words.centred(Lettering.SMALL, at, field.bottom() + TICK_MM + 3.4, ticks.label(value)));
+            out.add(TextLine.centred(Lettering.SMALL, at, field.bottom() + TICK_MM + 3.4, ticks.label(value)));
         }
         return out;
     }

@@ -10,12 +10,12 @@ import java.util.stream.IntStream;
 import turnalike.drawing.svg.Box;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.Lines;
+import turnalike.drawing.svg.TextWrap;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 import turnalike.match.TradeOff;
 import turnalike.units.Length;
 
@@ -99,35 +99,35 @@ public final class TradeOffDrawing {
         Plot.Span along = Plot.Span.around(least, far, 0.12);
         Ticks upTicks = Ticks.between(up.least(), up.most(), 6);
         Ticks alongTicks = Ticks.between(along.least(), along.most(), paper.width() < 120 ? 4 : 7);
-        List<String> words = Lines.wrap(advice(), Lettering.SMALL, paper.width());
+        List<String> words = TextWrap.wrap(advice(), Lettering.SMALL, paper.width());
         double foot = 11 + words.size() * LINE_MM;
         double left = 1 + Plot.ticksWidthMm(upTicks);
         Plot plot = new Plot(new Box(left, 6, paper.right() - 6, paper.bottom() - foot), along, up);
 
         List<Shape> out = new ArrayList<>();
-        FreeRoom room =
-                new FreeRoom(new Box(left + 0.5, 5, paper.right(), plot.field().bottom() - 0.3));
+        LabelPlacer room =
+                new LabelPlacer(new Box(left + 0.5, 5, paper.right(), plot.field().bottom() - 0.3));
         out.addAll(band(plot, room));
         out.add(plot.frame());
         out.addAll(plot.upTicks(upTicks));
         out.addAll(plot.alongTicks(alongTicks));
-        out.add(Words.of(Lettering.SMALL, 0, HEAD_MM, "unbalance, g·mm"));
+        out.add(TextLine.of(Lettering.SMALL, 0, HEAD_MM, "unbalance, g·mm"));
         double below = plot.field().bottom() + 4.6 + LINE_MM;
-        out.add(Words.ending(Lettering.SMALL, plot.field().right(), below, "run-out of the rim, mm"));
+        out.add(TextLine.ending(Lettering.SMALL, plot.field().right(), below, "run-out of the rim, mm"));
         out.add(steps(plot, room));
         List<Group> dots = dots(plot, room);
         out.addAll(dots);
         long bare = dots.stream().filter(dot -> dot.shapes().size() == 1).count();
         if (bare > 0) {
-            out.add(Words.of(Lettering.SMALL, 0, below, bare + " numbers left out"));
+            out.add(TextLine.of(Lettering.SMALL, 0, below, bare + " numbers left out"));
         }
         for (int i = 0; i < words.size(); i++) {
-            out.add(Words.of(Lettering.SMALL, 0, below + 1 + (i + 1) * LINE_MM, words.get(i)));
+            out.add(TextLine.of(Lettering.SMALL, 0, below + 1 + (i + 1) * LINE_MM, words.get(i)));
         }
         return out;
     }
 
-    private List<Shape> band(Plot plot, FreeRoom room) {
+    private List<Shape> band(Plot plot, LabelPlacer room) {
         List<Shape> out = new ArrayList<>();
         if (noiseFloorGMm == 0) {
             return out;
@@ -139,12 +139,12 @@ public final class TradeOffDrawing {
         room.avoid(field.left(), at, field.right(), at);
         String text = String.format(Locale.ROOT, "grey: the scale's noise, %.3g g·mm", noiseFloorGMm);
         // Above the field: where the noise is small the line lies among the points.
-        out.add(Words.ending(Lettering.SMALL, field.right(), HEAD_MM, text));
+        out.add(TextLine.ending(Lettering.SMALL, field.right(), HEAD_MM, text));
         return out;
     }
 
     /** Steps, not slopes: between two points there is no order, only the worse of either in each aim. */
-    private Path steps(Plot plot, FreeRoom room) {
+    private Path steps(Plot plot, LabelPlacer room) {
         List<TradeOff.Point> sorted = points.stream()
                 .sorted(Comparator.comparingDouble(TradeOffDrawing::runOutMm))
                 .toList();
@@ -166,7 +166,7 @@ public final class TradeOffDrawing {
                 Pen.FINE, xy.stream().mapToDouble(Double::doubleValue).toArray());
     }
 
-    private List<Group> dots(Plot plot, FreeRoom room) {
+    private List<Group> dots(Plot plot, LabelPlacer room) {
         for (TradeOff.Point point : points) {
             double x = plot.xMm(runOutMm(point));
             double y = plot.yMm(gMm(point));

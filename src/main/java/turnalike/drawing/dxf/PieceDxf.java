@@ -3,7 +3,7 @@ package turnalike.drawing.dxf;
 import java.util.ArrayList;
 import java.util.List;
 import turnalike.drawing.dxf.DxfFile.Vertex;
-import turnalike.drawing.svg.Figures;
+import turnalike.drawing.svg.LengthLabels;
 import turnalike.outline.Outline;
 import turnalike.pattern.Mark;
 import turnalike.pattern.Pattern;
@@ -47,7 +47,7 @@ public final class PieceDxf {
             double x = marks.get(i).place().mm();
             double foot = outline.largestRadius().mm() + 1;
             file.line("MARKS", x, foot, x, foot + ENGRAVED_MM);
-            String text = i + "  " + Figures.bare(marks.get(i).place(), units);
+            String text = i + "  " + LengthLabels.bare(marks.get(i).place(), units);
             file.upwards("MARKS", x + LETTER_MM / 2, foot + ENGRAVED_MM + 1, LETTER_MM, text);
         }
         return file.text();

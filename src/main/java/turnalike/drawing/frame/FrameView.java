@@ -7,12 +7,12 @@ import java.util.Optional;
 import turnalike.drawing.piece.TurnedBody;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.Lines;
+import turnalike.drawing.svg.TextWrap;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 import turnalike.pattern.Pattern;
 import turnalike.units.Angle;
 import turnalike.units.Length;
@@ -58,11 +58,11 @@ public final class FrameView {
             List<Shape> body =
                     new ArrayList<>(new TurnedBody(outward.outline(), origin, cos, sin, scale, bands).shapes());
             double away = scale * (rim + rimTenon) + RIM_MM + LABEL_MM / 2;
-            body.add(Words.centred(
+            body.add(TextLine.centred(
                     Lettering.NUMBER,
                     middle + away * cos,
                     middle + away * sin + Lettering.NUMBER.capHeightMm() / 2,
-                    Lines.cut(place.piece(), Lettering.NUMBER, LABEL_MM)));
+                    TextWrap.cut(place.piece(), Lettering.NUMBER, LABEL_MM)));
             out.add(new Group(
                     0,
                     0,
@@ -142,11 +142,11 @@ public final class FrameView {
             List<Shape> body = new ArrayList<>(
                     new TurnedBody(pattern.outline(), new TurnedBody.Spot(x, foot), 0, -1, scale, bands).shapes());
             if (i % every == 0) {
-                body.add(Words.centred(
+                body.add(TextLine.centred(
                         Lettering.SMALL,
                         x,
                         foot + RIM_MM + 2 + Lettering.SMALL.capHeightMm(),
-                        Lines.cut(places.get(i).piece(), Lettering.SMALL, every * pitch - 1)));
+                        TextWrap.cut(places.get(i).piece(), Lettering.SMALL, every * pitch - 1)));
             }
             out.add(new Group(
                     0,

@@ -7,12 +7,12 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.Lines;
+import turnalike.drawing.svg.TextWrap;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 import turnalike.units.Length;
 
 /**
@@ -77,8 +77,8 @@ public record RowDrawing(List<Place> places, OptionalInt inGroup) implements Pla
         }
         String caption = caption(lines);
         double y = lines * cells.heightMm() + 3;
-        for (String line : Lines.wrap(caption, Lettering.SMALL, width.mm() - 2 * SIDE_MM)) {
-            out.add(Words.of(Lettering.SMALL, SIDE_MM, y, line));
+        for (String line : TextWrap.wrap(caption, Lettering.SMALL, width.mm() - 2 * SIDE_MM)) {
+            out.add(TextLine.of(Lettering.SMALL, SIDE_MM, y, line));
             y += 4.2;
         }
         return new Svg(width, Length.ofMm(y - 2.2), (inGroup.isPresent() ? "legs: " : "row: ") + caption, out);
@@ -147,13 +147,13 @@ public record RowDrawing(List<Place> places, OptionalInt inGroup) implements Pla
             if (cells.bodies()) {
                 shapes.addAll(body(x, top + RAIL_MM, bottom - RAIL_MM));
             }
-            shapes.add(Words.centred(Lettering.SMALL, x, numbersAt, numberText(place)));
+            shapes.add(TextLine.centred(Lettering.SMALL, x, numbersAt, numberText(place)));
             double y = bottom + 1.4 + cells.piece().capHeightMm();
             double room = cells.widthMm() - 1;
-            shapes.add(Words.centred(cells.piece(), x, y, Lines.cut(place.piece(), cells.piece(), room)));
+            shapes.add(TextLine.centred(cells.piece(), x, y, TextWrap.cut(place.piece(), cells.piece(), room)));
             if (place.mass().isPresent()) {
                 y += cells.mass().capHeightMm() + 1.5;
-                shapes.add(Words.centred(cells.mass(), x, y, place.massText()));
+                shapes.add(TextLine.centred(cells.mass(), x, y, place.massText()));
             }
             Map<String, String> attributes = Map.of("class", "place", "data-place", Integer.toString(place.number()));
             out.add(new Group(0, 0, attributes, Optional.of(place.tip()), shapes));

@@ -8,12 +8,12 @@ import java.util.Optional;
 import turnalike.drawing.svg.Box;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.Lines;
+import turnalike.drawing.svg.TextWrap;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 import turnalike.frame.Counterweight;
-import turnalike.match.Placement;
+import turnalike.match.WheelPlacement;
 import turnalike.units.Angle;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
@@ -26,7 +26,7 @@ import turnalike.units.UnitSystem;
  * @param hubRadius from the axle to the shoulder of the hub tenon
  * @param counterweight the weight that ends the unbalance, if one is wanted; not shown while the unbalance is within the noise
  */
-public record WheelDrawing(Placement placement, Length hubRadius, Optional<Counterweight> counterweight)
+public record WheelDrawing(WheelPlacement placement, Length hubRadius, Optional<Counterweight> counterweight)
         implements PlacesDrawing {
     private static final double LINE_MM = 4.4;
     private static final double SYMBOL_MM = 7;
@@ -106,8 +106,8 @@ public record WheelDrawing(Placement placement, Length hubRadius, Optional<Count
             double reach = labels.radiusMm() + WheelLabels.NODE_MM + WheelLabels.DARK_MM;
             double top = -reach;
             double bottom = reach;
-            for (List<Words> block : labels.blocks()) {
-                for (Words words : block) {
+            for (List<TextLine> block : labels.blocks()) {
+                for (TextLine words : block) {
                     top = Math.min(top, Box.of(words).top());
                     bottom = Math.max(bottom, Box.of(words).bottom());
                 }
@@ -117,7 +117,7 @@ public record WheelDrawing(Placement placement, Length hubRadius, Optional<Count
     }
 
     private List<Shape> wheel(WheelLabels labels, List<Place> places) {
-        Wheelwork work = new Wheelwork(labels.radiusMm(), hubRadius, placement.seats());
+        WheelParts work = new WheelParts(labels.radiusMm(), hubRadius, placement.seats());
         List<Shape> out = new ArrayList<>();
         out.add(work.rim());
         for (int i = 0; i < places.size(); i++) {
@@ -134,8 +134,8 @@ public record WheelDrawing(Placement placement, Length hubRadius, Optional<Count
         }
         out.addAll(work.hub());
         weight().ifPresent(weight -> {
-            out.addAll(Wheelwork.addMark(work.place(weight.at(), weight.radius())));
-            out.addAll(Wheelwork.takeMark(work.place(weight.removeAt(), weight.radius())));
+            out.addAll(WheelParts.addMark(work.place(weight.at(), weight.radius())));
+            out.addAll(WheelParts.takeMark(work.place(weight.removeAt(), weight.radius())));
         });
         if (isHeavyOnOneSide()) {
             out.addAll(work.arrow(placement.unbalance().at()));
@@ -147,11 +147,11 @@ public record WheelDrawing(Placement placement, Length hubRadius, Optional<Count
     private double legend(List<Shape> out, double fromY, double widthMm, WheelLabels labels) {
         String lettered = labels.every() == 1 ? "" : " Every %s is lettered.".formatted(ordinal(labels.every()));
         String order = "Place 1 is the dark one, at 0°; places go round anticlockwise." + lettered;
-        double y = entry(out, fromY, widthMm, Wheelwork.smallNode(), order);
+        double y = entry(out, fromY, widthMm, WheelParts.smallNode(), order);
         List<String> statements = statements();
-        y = entry(out, y, widthMm, isHeavyOnOneSide() ? Wheelwork.smallArrow() : List.of(), statements.get(0));
+        y = entry(out, y, widthMm, isHeavyOnOneSide() ? WheelParts.smallArrow() : List.of(), statements.get(0));
         if (statements.size() > 1) {
-            y = entry(out, y, widthMm, Wheelwork.addMark(new Wheelwork.Spot(2.2, -1.2)), statements.get(1));
+            y = entry(out, y, widthMm, WheelParts.addMark(new WheelParts.Spot(2.2, -1.2)), statements.get(1));
         }
         return y - LINE_MM + 1.5;
     }
@@ -159,8 +159,8 @@ public record WheelDrawing(Placement placement, Length hubRadius, Optional<Count
     private static double entry(List<Shape> out, double fromY, double widthMm, List<Shape> symbol, String text) {
         double y = fromY;
         out.add(Group.at(0, y, symbol));
-        for (String line : Lines.wrap(text, Lettering.SMALL, widthMm - SYMBOL_MM)) {
-            out.add(Words.of(Lettering.SMALL, SYMBOL_MM, y, line));
+        for (String line : TextWrap.wrap(text, Lettering.SMALL, widthMm - SYMBOL_MM)) {
+            out.add(TextLine.of(Lettering.SMALL, SYMBOL_MM, y, line));
             y += LINE_MM;
         }
         return y + 0.6;

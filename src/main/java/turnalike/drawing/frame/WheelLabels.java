@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import turnalike.drawing.svg.Box;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.Lines;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextWrap;
+import turnalike.drawing.svg.TextLine;
 
 /**
  * The lettering round a wheel: as full as there is room for. Few places carry piece and mass on two lines, more of them one line each,
@@ -16,7 +16,7 @@ import turnalike.drawing.svg.Words;
  * @param radiusMm of the rim that this leaves room for
  * @param blocks by place, from the first; empty for the unlettered
  */
-record WheelLabels(boolean numbersAtRim, int every, double radiusMm, List<List<Words>> blocks) {
+record WheelLabels(boolean numbersAtRim, int every, double radiusMm, List<List<TextLine>> blocks) {
     /** The radius of a ring with a place's number. */
     static final double NODE_MM = 3.2;
 
@@ -83,7 +83,7 @@ record WheelLabels(boolean numbersAtRim, int every, double radiusMm, List<List<W
             }
         }
         double radius = Math.max(LEAST_RADIUS_MM, sizeMm / 2 - widest - node - 2 * AIR_MM);
-        List<List<Words>> blocks = new ArrayList<>();
+        List<List<TextLine>> blocks = new ArrayList<>();
         for (int i = 0; i < places.size(); i++) {
             double angle = 2 * Math.PI * i / places.size();
             blocks.add(
@@ -97,7 +97,7 @@ record WheelLabels(boolean numbersAtRim, int every, double radiusMm, List<List<W
     private static List<String> lines(PlacesDrawing.Place place, Style style, double longestMm) {
         if (style.twoLines()) {
             List<String> out = new ArrayList<>();
-            out.add(Lines.cut(place.piece(), style.lettering, longestMm));
+            out.add(TextWrap.cut(place.piece(), style.lettering, longestMm));
             if (!place.massText().isEmpty()) {
                 out.add(place.massText());
             }
@@ -106,12 +106,12 @@ record WheelLabels(boolean numbersAtRim, int every, double radiusMm, List<List<W
         String number = place.number() + ": ";
         String mass = style.mass && !place.massText().isEmpty() ? ", " + place.massText() : "";
         double room = longestMm - style.lettering.widthMm(number + mass);
-        String piece = Lines.cut(place.piece(), style.lettering, Math.max(room, longestMm / 3));
+        String piece = TextWrap.cut(place.piece(), style.lettering, Math.max(room, longestMm / 3));
         return List.of(number + piece + mass);
     }
 
     /** Lines beside a point that far from the middle, clear of the circle through it. */
-    private static List<Words> block(List<String> lines, Style style, double angle, double awayMm) {
+    private static List<TextLine> block(List<String> lines, Style style, double angle, double awayMm) {
         double cos = Math.cos(angle);
         double sin = Math.sin(angle);
         if (!style.twoLines()) {
@@ -127,24 +127,24 @@ record WheelLabels(boolean numbersAtRim, int every, double radiusMm, List<List<W
         double support = Math.abs(cos) * width / 2 + Math.abs(sin) * height / 2;
         double x = (awayMm + support) * cos;
         double top = -(awayMm + support) * sin - height / 2;
-        List<Words> out = new ArrayList<>();
-        out.add(Words.centred(style.lettering, x, top + cap, lines.get(0)));
+        List<TextLine> out = new ArrayList<>();
+        out.add(TextLine.centred(style.lettering, x, top + cap, lines.get(0)));
         for (int i = 1; i < lines.size(); i++) {
-            out.add(Words.centred(Lettering.SMALL, x, top + cap + i * step, lines.get(i)));
+            out.add(TextLine.centred(Lettering.SMALL, x, top + cap + i * step, lines.get(i)));
         }
         return out;
     }
 
-    private static Words single(String line, Lettering lettering, double cos, double sin, double awayMm) {
+    private static TextLine single(String line, Lettering lettering, double cos, double sin, double awayMm) {
         double half = lettering.capHeightMm() / 2;
         double x = awayMm * cos;
         double y = -awayMm * sin;
         if (Math.abs(cos) >= Math.abs(sin) - 1e-9) {
-            return cos > 0 ? Words.of(lettering, x, y + half, line) : Words.ending(lettering, x, y + half, line);
+            return cos > 0 ? TextLine.of(lettering, x, y + half, line) : TextLine.ending(lettering, x, y + half, line);
         }
         return sin > 0
-                ? Words.upwards(lettering, x + half, y, line)
-                : Words.upwardsEnding(lettering, x + half, y, line);
+                ? TextLine.upwards(lettering, x + half, y, line)
+                : TextLine.upwardsEnding(lettering, x + half, y, line);
     }
 
     private boolean isClear() {

@@ -7,7 +7,7 @@ import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 import turnalike.units.Length;
 
 /** Two bars of known length, to lay a rule on: whoever prints at another size than 100 % finds it here before it costs a piece. */
@@ -25,9 +25,9 @@ public final class CheckBars {
         List<Shape> shapes = new ArrayList<>(bar(1, METRIC, 10, "100 mm"));
         shapes.addAll(bar(10, INCH, 4, "4 in"));
         double x = 1 + INCH.mm() + 22;
-        shapes.add(Words.of(Lettering.STRONG, x, 5, "Print at 100 %"));
-        shapes.add(Words.of(Lettering.SMALL, x, 10, "“actual size”, not “fit to page”."));
-        shapes.add(Words.of(Lettering.SMALL, x, 15, "Lay a rule on both bars first."));
+        shapes.add(TextLine.of(Lettering.STRONG, x, 5, "Print at 100 %"));
+        shapes.add(TextLine.of(Lettering.SMALL, x, 10, "“actual size”, not “fit to page”."));
+        shapes.add(TextLine.of(Lettering.SMALL, x, 15, "Lay a rule on both bars first."));
         return new Svg(Length.ofMm(180), Length.ofMm(17), "check bars of 100 mm and 4 in", shapes);
     }
 
@@ -41,7 +41,7 @@ public final class CheckBars {
         out.add(Path.line(Pen.FINE, 1, topMm + 4, 1 + length.mm(), topMm + 4));
         out.add(Path.line(Pen.LINE, 1, topMm, 1, topMm + 5.5));
         out.add(Path.line(Pen.LINE, 1 + length.mm(), topMm, 1 + length.mm(), topMm + 5.5));
-        out.add(Words.of(Lettering.STRONG, 3 + length.mm(), topMm + 4.2, label));
+        out.add(TextLine.of(Lettering.STRONG, 3 + length.mm(), topMm + 4.2, label));
         return out;
     }
 }

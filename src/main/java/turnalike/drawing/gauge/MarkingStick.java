@@ -2,19 +2,19 @@ package turnalike.drawing.gauge;
 
 import java.util.ArrayList;
 import java.util.List;
-import turnalike.drawing.piece.Flags;
-import turnalike.drawing.piece.PieceFlags;
-import turnalike.drawing.piece.Sizes;
+import turnalike.drawing.piece.LeaderLabels;
+import turnalike.drawing.piece.PieceLabels;
+import turnalike.drawing.piece.DrawnDiameters;
 import turnalike.drawing.svg.Lettering;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 import turnalike.pattern.Mark;
 import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
-import turnalike.pattern.Placed;
+import turnalike.pattern.PlacedMember;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -61,7 +61,7 @@ public final class MarkingStick {
     }
 
     public static MarkingStick of(Pattern pattern, UnitSystem units, Edge edge) {
-        double needed = Flags.closestMm(new MarkingStick(pattern, units, edge, 0).flags());
+        double needed = LeaderLabels.closestMm(new MarkingStick(pattern, units, edge, 0).flags());
         double pad = Math.max(LEAST_PAD_MM, (needed - pattern.length().mm()) / 2 + 2);
         return new MarkingStick(pattern, units, edge, pad);
     }
@@ -78,12 +78,12 @@ public final class MarkingStick {
 
     /** Every place along the piece where the stick has a line or a tick, from the datum end. */
     public List<Length> listPlaces() {
-        return Sizes.places(pattern);
+        return DrawnDiameters.places(pattern);
     }
 
     public Svg svg() {
         double widthMm = 2 * padMm + pattern.length().mm();
-        Flags flags = Flags.between(1, widthMm - 1, flags());
+        LeaderLabels flags = LeaderLabels.between(1, widthMm - 1, flags());
         double height = LINE_TO_MM + flags.depthMm() + 1;
         List<Shape> shapes = new ArrayList<>();
         shapes.add(upperEdge(widthMm));
@@ -154,7 +154,7 @@ public final class MarkingStick {
 
     private List<Shape> ticks() {
         List<Shape> out = new ArrayList<>();
-        for (Sizes.Size size : Sizes.of(pattern)) {
+        for (DrawnDiameters.Size size : DrawnDiameters.of(pattern)) {
             double x = x(size.place());
             out.add(Path.line(Pen.ACCENT, x, TICK_FROM_MM, x, LINE_TO_MM));
         }
@@ -162,13 +162,13 @@ public final class MarkingStick {
     }
 
     private static List<Shape> end(double baselineMm, String text) {
-        return List.of(Words.upwardsEnding(Lettering.NUMBER, baselineMm, EDGE_MM + 1.5, text));
+        return List.of(TextLine.upwardsEnding(Lettering.NUMBER, baselineMm, EDGE_MM + 1.5, text));
     }
 
     /** Each member's name above its stretch, where there is room for it. */
     private List<Shape> names() {
         List<Shape> out = new ArrayList<>();
-        for (Placed placed : pattern.placed()) {
+        for (PlacedMember placed : pattern.placed()) {
             boolean marked = !placed.member().details().byEye();
             Length room = placed.member().crests().stream()
                     .filter(crest -> marked)
@@ -178,13 +178,13 @@ public final class MarkingStick {
             String name = placed.member().title();
             if (Lettering.SMALL.widthMm(name) + 2 <= room.mm()) {
                 double middle = x(placed.start()) + room.mm() / 2;
-                out.add(Words.centred(Lettering.SMALL, middle, EDGE_MM + 6, name));
+                out.add(TextLine.centred(Lettering.SMALL, middle, EDGE_MM + 6, name));
             }
         }
         return out;
     }
 
-    private List<Flags.Flag> flags() {
-        return PieceFlags.of(pattern, units, padMm);
+    private List<LeaderLabels.Flag> flags() {
+        return PieceLabels.of(pattern, units, padMm);
     }
 }

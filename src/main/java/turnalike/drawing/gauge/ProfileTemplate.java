@@ -2,9 +2,9 @@ package turnalike.drawing.gauge;
 
 import java.util.ArrayList;
 import java.util.List;
-import turnalike.drawing.piece.Flags;
-import turnalike.drawing.piece.PieceFlags;
-import turnalike.drawing.piece.Sizes;
+import turnalike.drawing.piece.LeaderLabels;
+import turnalike.drawing.piece.PieceLabels;
+import turnalike.drawing.piece.DrawnDiameters;
 import turnalike.drawing.svg.OutlinePath;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
@@ -43,7 +43,7 @@ public final class ProfileTemplate {
     }
 
     public static ProfileTemplate of(Pattern pattern, UnitSystem units) {
-        double needed = Flags.closestMm(new ProfileTemplate(pattern, units, 0).flags());
+        double needed = LeaderLabels.closestMm(new ProfileTemplate(pattern, units, 0).flags());
         double pad = Math.max(PAD_MM, (needed - pattern.length().mm()) / 2 + 2);
         return new ProfileTemplate(pattern, units, pad);
     }
@@ -60,12 +60,12 @@ public final class ProfileTemplate {
 
     /** Every place along the piece where the template has a line or a tick, from the datum end. */
     public List<Length> listPlaces() {
-        return Sizes.places(pattern);
+        return DrawnDiameters.places(pattern);
     }
 
     public Svg svg() {
         double widthMm = 2 * padMm + pattern.length().mm();
-        Flags flags = labels(widthMm);
+        LeaderLabels flags = labels(widthMm);
         double labelsEnd = EDGE_MM + flags.depthMm() + 2;
         double axis = labelsEnd + NECK_MM + outline.largestRadius().mm();
         double height = axis - outline.smallestRadius().mm() + BELOW_MM;
@@ -79,11 +79,11 @@ public final class ProfileTemplate {
     }
 
     /** Within the card's ends where there is room, so that none is cut through. */
-    private Flags labels(double widthMm) {
-        List<Flags.Flag> flags = flags();
-        boolean inside = Flags.closestMm(flags) <= pattern.length().mm() - 2;
+    private LeaderLabels labels(double widthMm) {
+        List<LeaderLabels.Flag> flags = flags();
+        boolean inside = LeaderLabels.closestMm(flags) <= pattern.length().mm() - 2;
         double least = inside ? padMm + 1 : 1;
-        return Flags.between(least, widthMm - least, flags);
+        return LeaderLabels.between(least, widthMm - least, flags);
     }
 
     private Path card(double axisMm) {
@@ -105,7 +105,7 @@ public final class ProfileTemplate {
                 out.add(Path.line(Pen.FINE, x, labelsEndMm, x, axisMm - highestMm(mark.place())));
             }
         }
-        for (Sizes.Size size : Sizes.of(pattern)) {
+        for (DrawnDiameters.Size size : DrawnDiameters.of(pattern)) {
             double x = padMm + size.place().mm();
             out.add(Path.line(Pen.ACCENT, x, labelsEndMm, x, labelsEndMm + TICK_MM));
         }
@@ -120,7 +120,7 @@ public final class ProfileTemplate {
         return Math.max(before, after);
     }
 
-    private List<Flags.Flag> flags() {
-        return PieceFlags.of(pattern, units, padMm);
+    private List<LeaderLabels.Flag> flags() {
+        return PieceLabels.of(pattern, units, padMm);
     }
 }

@@ -6,12 +6,12 @@ import java.util.Map;
 import java.util.Optional;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.Lines;
+import turnalike.drawing.svg.TextWrap;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -81,14 +81,14 @@ public final class SettingBars {
 
     private static Drawn drawn(Bar bar, UnitSystem units, double widthMm) {
         List<Shape> out = new ArrayList<>();
-        out.add(Words.of(Lettering.STRONG, LEFT_MM, 4, bar.opening().format(units)));
+        out.add(TextLine.of(Lettering.STRONG, LEFT_MM, 4, bar.opening().format(units)));
         double useAt = useAt(bar, units);
         boolean broken = LEFT_MM + bar.opening().mm() > widthMm - 1;
         String use = (broken ? "bar broken, set by the figure; " : "") + bar.use();
         double y = 4 - LINE_MM;
-        for (String line : Lines.wrap(use, USE, widthMm - useAt - 1)) {
+        for (String line : TextWrap.wrap(use, USE, widthMm - useAt - 1)) {
             y += LINE_MM;
-            out.add(Words.of(USE, useAt, y, line));
+            out.add(TextLine.of(USE, useAt, y, line));
         }
         double barAt = y + 4;
         double end = broken ? widthMm - 1 : LEFT_MM + bar.opening().mm();

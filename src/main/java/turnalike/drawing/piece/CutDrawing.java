@@ -11,14 +11,14 @@ import turnalike.drawing.svg.Lettering;
 import turnalike.drawing.svg.OutlinePath;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
-import turnalike.drawing.svg.Scale;
+import turnalike.drawing.svg.DrawingScale;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 import turnalike.outline.Section;
 import turnalike.pattern.Mark;
 import turnalike.pattern.Pattern;
-import turnalike.pattern.Placed;
+import turnalike.pattern.PlacedMember;
 import turnalike.units.Length;
 
 /**
@@ -32,10 +32,10 @@ public final class CutDrawing {
     private static final double OVER_MM = 1.8;
 
     private final Pattern pattern;
-    private final List<Placed> run;
+    private final List<PlacedMember> run;
     private final List<Mark> marks;
     private final Length width;
-    private final Scale scale;
+    private final DrawingScale scale;
 
     /**
      * The piece drawn as large as the room lets it be.
@@ -50,7 +50,7 @@ public final class CutDrawing {
         this.width = width;
         double along = (width.mm() - 2 * SIDE_MM) / pattern.length().mm();
         double across = tallest.mm() / (2 * pattern.outline().largestRadius().mm());
-        this.scale = Scale.of(Math.min(along, across));
+        this.scale = DrawingScale.of(Math.min(along, across));
     }
 
     /**
@@ -69,7 +69,7 @@ public final class CutDrawing {
         List<Shape> shapes = new ArrayList<>();
         shapes.addAll(body(path));
         for (int index : cut) {
-            Placed placed = run.get(index);
+            PlacedMember placed = run.get(index);
             shapes.add(new Group(
                     0,
                     0,
@@ -99,7 +99,7 @@ public final class CutDrawing {
     private List<Shape> body(OutlinePath path) {
         List<Shape> out = new ArrayList<>();
         out.add(path.closed(Pen.WOOD_FLAT, pattern.outline()));
-        for (Placed placed : run) {
+        for (PlacedMember placed : run) {
             if (placed.member().section() == Section.SQUARE) {
                 double half = scale.times(placed.outline().largestRadius());
                 double from = x(placed.start());
@@ -124,7 +124,7 @@ public final class CutDrawing {
         if (point) {
             out.add(Path.polygon(
                     Pen.ACCENT_FILL, middle - 1.6, topMm + BAR_MM, middle + 1.6, topMm + BAR_MM, middle, topMm));
-            out.addAll(number(from, middle, base, Words.Anchor.MIDDLE));
+            out.addAll(number(from, middle, base, TextLine.Anchor.MIDDLE));
             return out;
         }
         out.add(Path.rectangle(Pen.ACCENT_FILL, start, topMm + 0.8, end - start, 1.2));
@@ -135,18 +135,18 @@ public final class CutDrawing {
         boolean close = end - start < 8;
         double aside = Lettering.NUMBER.widthMm("888") + 1;
         middle = Math.min(Math.max(middle, aside), width.mm() - aside);
-        out.addAll(number(from, close ? middle - 0.7 : start, base, close ? Words.Anchor.END : Words.Anchor.MIDDLE));
-        out.addAll(number(to, close ? middle + 0.7 : end, base, close ? Words.Anchor.START : Words.Anchor.MIDDLE));
+        out.addAll(number(from, close ? middle - 0.7 : start, base, close ? TextLine.Anchor.END : TextLine.Anchor.MIDDLE));
+        out.addAll(number(to, close ? middle + 0.7 : end, base, close ? TextLine.Anchor.START : TextLine.Anchor.MIDDLE));
         return out;
     }
 
-    private List<Shape> number(Length place, double xMm, double baseMm, Words.Anchor anchor) {
+    private List<Shape> number(Length place, double xMm, double baseMm, TextLine.Anchor anchor) {
         for (int i = 0; i < marks.size(); i++) {
             if (marks.get(i).place().minus(place).abs().mm() < 1e-6) {
-                Words words = new Words(Lettering.NUMBER, xMm, baseMm, anchor, false, Integer.toString(i));
+                TextLine words = new TextLine(Lettering.NUMBER, xMm, baseMm, anchor, false, Integer.toString(i));
                 Box box = Box.of(words);
                 double inside = Math.max(0, -box.left()) - Math.max(0, box.right() - width.mm());
-                return List.of(new Words(Lettering.NUMBER, xMm + inside, baseMm, anchor, false, Integer.toString(i)));
+                return List.of(new TextLine(Lettering.NUMBER, xMm + inside, baseMm, anchor, false, Integer.toString(i)));
             }
         }
         return List.of();

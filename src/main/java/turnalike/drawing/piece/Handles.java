@@ -14,7 +14,7 @@ import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.pattern.Member;
 import turnalike.pattern.MemberKey;
-import turnalike.pattern.Placed;
+import turnalike.pattern.PlacedMember;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -28,7 +28,7 @@ final class Handles {
     private Handles() {}
 
     /** For the member in its place, drawn as the path draws it; points, which are typed, have none. */
-    static List<Shape> of(Placed placed, OutlinePath path, UnitSystem units) {
+    static List<Shape> of(PlacedMember placed, OutlinePath path, UnitSystem units) {
         List<Shape> out = new ArrayList<>();
         Set<String> undone = placed.member().kind().keys().stream()
                 .filter(key -> key.type() == MemberKey.Type.LENGTH)
@@ -50,7 +50,7 @@ final class Handles {
     }
 
     private static Group handle(
-            Placed placed, String key, Length size, double xMm, double yMm, double scale, UnitSystem units) {
+            PlacedMember placed, String key, Length size, double xMm, double yMm, double scale, UnitSystem units) {
         Map<String, String> attributes = Map.of(
                 "class", "handle " + (key.equals(MemberKey.LENGTH) ? "along" : "across"),
                 "data-number", Integer.toString(placed.number()),

@@ -5,18 +5,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
-import turnalike.drawing.svg.Figures;
+import turnalike.drawing.svg.LengthLabels;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.OutlinePath;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
-import turnalike.drawing.svg.Scale;
+import turnalike.drawing.svg.DrawingScale;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.outline.Section;
 import turnalike.pattern.Mark;
 import turnalike.pattern.Pattern;
-import turnalike.pattern.Placed;
+import turnalike.pattern.PlacedMember;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -32,14 +32,14 @@ public final class SpindleDrawing {
     private final Pattern pattern;
     private final UnitSystem units;
     private final Length width;
-    private final Scale scale;
+    private final DrawingScale scale;
     private final OptionalInt held;
 
-    private SpindleDrawing(Pattern pattern, UnitSystem units, Length width, Scale scale) {
+    private SpindleDrawing(Pattern pattern, UnitSystem units, Length width, DrawingScale scale) {
         this(pattern, units, width, scale, OptionalInt.empty());
     }
 
-    private SpindleDrawing(Pattern pattern, UnitSystem units, Length width, Scale scale, OptionalInt held) {
+    private SpindleDrawing(Pattern pattern, UnitSystem units, Length width, DrawingScale scale, OptionalInt held) {
         this.held = held;
         this.pattern = pattern;
         this.units = units;
@@ -54,12 +54,12 @@ public final class SpindleDrawing {
      * @param tallest the body may be on paper
      */
     public static SpindleDrawing filling(Pattern pattern, UnitSystem units, Length width, Length tallest) {
-        return new SpindleDrawing(pattern, units, width, Scale.of(largest(pattern, width, tallest)));
+        return new SpindleDrawing(pattern, units, width, DrawingScale.of(largest(pattern, width, tallest)));
     }
 
     /** For paper: at the largest scale a person would choose, 1 : 1, 1 : 1.5, 1 : 2 …, that fits. */
     public static SpindleDrawing toScale(Pattern pattern, UnitSystem units, Length width, Length tallest) {
-        return new SpindleDrawing(pattern, units, width, Scale.tidy(largest(pattern, width, tallest)));
+        return new SpindleDrawing(pattern, units, width, DrawingScale.tidy(largest(pattern, width, tallest)));
     }
 
     private static double largest(Pattern pattern, Length width, Length tallest) {
@@ -78,14 +78,14 @@ public final class SpindleDrawing {
     }
 
     /** The scale it is drawn to. */
-    public Scale scale() {
+    public DrawingScale scale() {
         return scale;
     }
 
     public Svg svg() {
         double reach = scale.times(pattern.outline().largestRadius());
-        Flags sizes = Flags.between(1, width.mm() - 1, sizeFlags());
-        Flags marks = Flags.between(1, width.mm() - 1, markFlags());
+        LeaderLabels sizes = LeaderLabels.between(1, width.mm() - 1, sizeFlags());
+        LeaderLabels marks = LeaderLabels.between(1, width.mm() - 1, markFlags());
         double axis = sizes.depthMm() + AIR_MM + reach;
         double stickTop = axis + reach + AIR_MM;
         OutlinePath path = new OutlinePath(SIDE_MM, axis, scale.paperOverWood());
@@ -107,13 +107,13 @@ public final class SpindleDrawing {
         return SIDE_MM + scale.times(place);
     }
 
-    private List<Flags.Flag> sizeFlags() {
-        List<Flags.Flag> out = new ArrayList<>();
-        for (Sizes.Size size : Sizes.of(pattern)) {
-            out.add(new Flags.Flag(
+    private List<LeaderLabels.Flag> sizeFlags() {
+        List<LeaderLabels.Flag> out = new ArrayList<>();
+        for (DrawnDiameters.Size size : DrawnDiameters.of(pattern)) {
+            out.add(new LeaderLabels.Flag(
                     x(size.place()),
                     "",
-                    Figures.bare(size.diameter(), units),
+                    LengthLabels.bare(size.diameter(), units),
                     "diameter " + size.diameter().formatBoth(units),
                     Map.of("class", "size")));
         }
@@ -122,7 +122,7 @@ public final class SpindleDrawing {
 
     private List<Shape> sizeLeaders(OutlinePath path, double topMm) {
         List<Path> out = new ArrayList<>();
-        for (Sizes.Size size : Sizes.of(pattern)) {
+        for (DrawnDiameters.Size size : DrawnDiameters.of(pattern)) {
             double surface = path.axisMm() - scale.times(size.diameter()) / 2;
             double x = x(size.place());
             out.add(Path.line(Pen.FINE, x, surface, x, topMm));
@@ -130,15 +130,15 @@ public final class SpindleDrawing {
         return Path.together(Pen.FINE, out);
     }
 
-    private List<Flags.Flag> markFlags() {
+    private List<LeaderLabels.Flag> markFlags() {
         List<Mark> marks = pattern.marks();
-        List<Flags.Flag> out = new ArrayList<>();
+        List<LeaderLabels.Flag> out = new ArrayList<>();
         for (int i = 0; i < marks.size(); i++) {
             Mark mark = marks.get(i);
-            out.add(new Flags.Flag(
+            out.add(new LeaderLabels.Flag(
                     x(mark.place()),
                     Integer.toString(i),
-                    Figures.bare(mark.place(), units),
+                    LengthLabels.bare(mark.place(), units),
                     "mark %d: %s, %s from the datum end"
                             .formatted(i, mark.label(), mark.place().formatBoth(units)),
                     Map.of("class", "mark", "data-mark", Integer.toString(i))));
@@ -148,10 +148,10 @@ public final class SpindleDrawing {
 
     private List<Shape> body(OutlinePath path) {
         List<Shape> out = new ArrayList<>();
-        for (Placed placed : pattern.placed()) {
+        for (PlacedMember placed : pattern.placed()) {
             out.add(member(path, placed));
         }
-        List<Placed> run = pattern.placed();
+        List<PlacedMember> run = pattern.placed();
         List<Path> boundaries = new ArrayList<>();
         for (int i = 1; i < run.size(); i++) {
             double before = run.get(i - 1).outline().endRadius().mm();
@@ -167,7 +167,7 @@ public final class SpindleDrawing {
         return out;
     }
 
-    private Group member(OutlinePath path, Placed placed) {
+    private Group member(OutlinePath path, PlacedMember placed) {
         List<Shape> shapes = new ArrayList<>();
         boolean square = placed.member().section() == Section.SQUARE;
         shapes.add(path.closed(square ? Pen.WOOD_FLAT : Pen.WOOD, placed.outline()));
@@ -184,7 +184,7 @@ public final class SpindleDrawing {
     }
 
     /** Crossed thin lines say that a face is flat, as in any engineering drawing (ISO 128; from memory). */
-    private List<Shape> flatFace(OutlinePath path, Placed placed) {
+    private List<Shape> flatFace(OutlinePath path, PlacedMember placed) {
         double half = scale.paperOverWood() * placed.outline().startRadius().mm();
         double from = x(placed.start());
         double to = x(placed.end());

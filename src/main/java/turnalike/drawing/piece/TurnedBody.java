@@ -5,7 +5,7 @@ import java.util.List;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
-import turnalike.drawing.svg.Tone;
+import turnalike.drawing.svg.ShadedArea;
 import turnalike.outline.Curve;
 import turnalike.outline.Line;
 import turnalike.outline.Outline;
@@ -66,13 +66,13 @@ public record TurnedBody(Outline outline, Spot origin, double alongX, double alo
     private List<Shape> lit(List<Segment> run) {
         List<Station> stations = stations(run);
         if (run.get(0).section() == Section.SQUARE) {
-            return List.of(new Tone(FLAT_LIGHT, band(stations, -1)));
+            return List.of(new ShadedArea(FLAT_LIGHT, band(stations, -1)));
         }
         List<Shape> out = new ArrayList<>();
         for (int i = 0; i < bands; i++) {
             double from = -1 + 2.0 * i / bands;
             // Each band reaches to the far side and the next lies over it: no seam can show between them.
-            out.add(new Tone(light(from + 1.0 / bands), band(stations, from)));
+            out.add(new ShadedArea(light(from + 1.0 / bands), band(stations, from)));
         }
         return out;
     }

@@ -23,7 +23,7 @@ public record Box(double left, double top, double right, double bottom) {
     }
 
     /** Round the capitals and figures of a line. */
-    public static Box of(Words words) {
+    public static Box of(TextLine words) {
         double width = words.widthMm();
         double back =
                 switch (words.anchor()) {

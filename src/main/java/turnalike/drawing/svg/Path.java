@@ -114,7 +114,7 @@ public record Path(Pen pen, List<Step> steps) implements Shape {
 
     private static void numbers(StringBuilder out, double... mm) {
         for (int i = 0; i < mm.length; i++) {
-            Numbers.mm(i == 0 ? out : out.append(' '), mm[i]);
+            SvgNumbers.mm(i == 0 ? out : out.append(' '), mm[i]);
         }
     }
 

@@ -85,13 +85,13 @@ public enum Pen {
                 new StringBuilder(".").append(className()).append("{fill:").append(fill.orElse("none"));
         out.append(";stroke:").append(stroke.orElse("none"));
         if (stroke.isPresent()) {
-            out.append(";stroke-width:").append(Numbers.mm(widthMm));
+            out.append(";stroke-width:").append(SvgNumbers.mm(widthMm));
         }
         if (drawnMm > 0) {
             out.append(";stroke-dasharray:")
-                    .append(Numbers.mm(drawnMm))
+                    .append(SvgNumbers.mm(drawnMm))
                     .append(' ')
-                    .append(Numbers.mm(skippedMm));
+                    .append(SvgNumbers.mm(skippedMm));
         }
         return out.append('}').toString();
     }

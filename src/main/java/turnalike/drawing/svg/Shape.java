@@ -1,7 +1,7 @@
 package turnalike.drawing.svg;
 
 /** One thing in a picture; places are millimetres of the picture it stands in, x to the right and y down. */
-public sealed interface Shape permits Group, Path, Tone, Words {
+public sealed interface Shape permits Group, Path, ShadedArea, TextLine {
     <R> R match(Cases<R> cases);
 
     interface Cases<R> {
@@ -9,8 +9,8 @@ public sealed interface Shape permits Group, Path, Tone, Words {
 
         R path(Path path);
 
-        R tone(Tone tone);
+        R tone(ShadedArea tone);
 
-        R words(Words words);
+        R words(TextLine words);
     }
 }

@@ -41,8 +41,8 @@ public record Svg(Length width, Length height, String title, List<Shape> shapes)
     }
 
     private String open() {
-        String w = Numbers.mm(width.mm());
-        String h = Numbers.mm(height.mm());
+        String w = SvgNumbers.mm(width.mm());
+        String h = SvgNumbers.mm(height.mm());
         return ("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drawing\" role=\"img\" width=\"%smm\" height=\"%smm\""
                         + " viewBox=\"0 0 %s %s\">\n<title>%s</title>\n")
                 .formatted(w, h, w, h, SvgText.escape(title));

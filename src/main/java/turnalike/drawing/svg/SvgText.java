@@ -19,8 +19,8 @@ final class SvgText implements Shape.Cases<StringBuilder> {
                 .append(escape(value))
                 .append('"'));
         if (group.rightMm() != 0 || group.downMm() != 0) {
-            Numbers.mm(out.append(" transform=\"translate("), group.rightMm());
-            Numbers.mm(out.append(' '), group.downMm()).append(")\"");
+            SvgNumbers.mm(out.append(" transform=\"translate("), group.rightMm());
+            SvgNumbers.mm(out.append(' '), group.downMm()).append(")\"");
         }
         out.append(">\n");
         group.tip().ifPresent(tip -> out.append("<title>").append(escape(tip)).append("</title>\n"));
@@ -35,7 +35,7 @@ final class SvgText implements Shape.Cases<StringBuilder> {
     }
 
     @Override
-    public StringBuilder tone(Tone tone) {
+    public StringBuilder tone(ShadedArea tone) {
         out.append("<path fill=\"").append(tone.fill());
         return data(tone.steps());
     }
@@ -47,9 +47,9 @@ final class SvgText implements Shape.Cases<StringBuilder> {
     }
 
     @Override
-    public StringBuilder words(Words words) {
-        String x = Numbers.mm(words.xMm());
-        String y = Numbers.mm(words.yMm());
+    public StringBuilder words(TextLine words) {
+        String x = SvgNumbers.mm(words.xMm());
+        String y = SvgNumbers.mm(words.yMm());
         out.append("<text class=\"")
                 .append(words.lettering().className())
                 .append("\" x=\"")
@@ -57,7 +57,7 @@ final class SvgText implements Shape.Cases<StringBuilder> {
                 .append("\" y=\"")
                 .append(y)
                 .append('"');
-        if (words.anchor() != Words.Anchor.START) {
+        if (words.anchor() != TextLine.Anchor.START) {
             out.append(" text-anchor=\"").append(words.anchor().svg()).append('"');
         }
         if (words.upright()) {

@@ -2,7 +2,7 @@ package turnalike.drawing.svg;
 
 import java.util.ArrayList;
 import java.util.List;
-import turnalike.drawing.svg.Words.Anchor;
+import turnalike.drawing.svg.TextLine.Anchor;
 
 /**
  * Rows of text under headings, every other row tinted.
@@ -55,7 +55,7 @@ public record Table(List<Column> columns, List<List<String>> rows) {
         Column c = columns.get(column);
         double room = c.widthMm() - 2 * PAD_MM;
         String text = rows.get(row).get(column);
-        return c.wraps() ? Lines.wrap(text, c.lettering(), room) : List.of(Lines.cut(text, c.lettering(), room));
+        return c.wraps() ? TextWrap.wrap(text, c.lettering(), room) : List.of(TextWrap.cut(text, c.lettering(), room));
     }
 
     public double widthMm() {
@@ -67,7 +67,7 @@ public record Table(List<Column> columns, List<List<String>> rows) {
         List<Shape> out = new ArrayList<>();
         double x = 0;
         for (Column column : columns) {
-            String heading = Lines.cut(column.heading(), Lettering.SMALL, column.widthMm() - PAD_MM);
+            String heading = TextWrap.cut(column.heading(), Lettering.SMALL, column.widthMm() - PAD_MM);
             out.add(cell(column, Lettering.SMALL, x, HEAD_MM - 1.4, heading));
             x += column.widthMm();
         }
@@ -93,8 +93,8 @@ public record Table(List<Column> columns, List<List<String>> rows) {
         return out;
     }
 
-    private static Words cell(Column column, Lettering lettering, double x, double baseline, String text) {
+    private static TextLine cell(Column column, Lettering lettering, double x, double baseline, String text) {
         double at = column.right() ? x + column.widthMm() - PAD_MM : x + PAD_MM;
-        return new Words(lettering, at, baseline, column.right() ? Anchor.END : Anchor.START, false, text);
+        return new TextLine(lettering, at, baseline, column.right() ? Anchor.END : Anchor.START, false, text);
     }
 }

@@ -35,7 +35,7 @@ public enum Typeface {
 
     /** How wide the text sets, in millimetres, without kerning. A letter the font does not have counts as one size wide. */
     public double widthMm(String text, double sizeMm) {
-        Advances advances = advances();
+        GlyphAdvances advances = advances();
         double ems = 0;
         for (int at = 0; at < text.length(); ) {
             int letter = text.codePointAt(at);
@@ -50,18 +50,18 @@ public enum Typeface {
         return advances().has(codePoint);
     }
 
-    private Advances advances() {
+    private GlyphAdvances advances() {
         return this == REGULAR ? Loaded.REGULAR : Loaded.BOLD;
     }
 
     /** Read once, on first use. */
     private static final class Loaded {
-        static final Advances REGULAR = read(Typeface.REGULAR);
-        static final Advances BOLD = read(Typeface.BOLD);
+        static final GlyphAdvances REGULAR = read(Typeface.REGULAR);
+        static final GlyphAdvances BOLD = read(Typeface.BOLD);
 
-        private static Advances read(Typeface face) {
+        private static GlyphAdvances read(Typeface face) {
             try (InputStream in = face.ttf()) {
-                return Advances.of(in.readAllBytes());
+                return GlyphAdvances.of(in.readAllBytes());
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

@@ -9,7 +9,7 @@ import turnalike.pieces.Slip;
 import turnalike.pieces.control.Capability;
 import turnalike.pieces.control.ControlChart;
 import turnalike.pieces.control.Drift;
-import turnalike.pieces.control.Point;
+import turnalike.pieces.control.ChartPoint;
 import turnalike.pieces.control.Signal;
 
 /** An individuals chart as the one JSON object that {@code control --json} prints, in the column's own unit. */
@@ -41,7 +41,7 @@ public final class ControlJson {
         report.drift().ifPresent(each -> drift(root.putObject("drift"), each));
         report.limits().ifPresent(limits -> capability(root.putObject("capability"), report, limits));
         ArrayNode points = root.putArray("points");
-        for (Point point : chart.points()) {
+        for (ChartPoint point : chart.points()) {
             points.addObject().put("piece", point.piece()).put("value", point.value());
         }
         ArrayNode warnings = root.putArray("warnings");

@@ -15,7 +15,7 @@ public final class LikenessJson {
     public static String print(LikenessReport report, List<Slip> questions) {
         ObjectNode root = Json.object();
         ArrayNode pieces = root.putArray("pieces");
-        for (LikenessReport.Entry entry : report.pieces()) {
+        for (LikenessReport.PieceLikeness entry : report.pieces()) {
             ObjectNode piece = pieces.addObject()
                     .put("piece", entry.figure().piece())
                     .put("figure", entry.figure().figure())

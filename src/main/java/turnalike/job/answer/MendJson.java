@@ -6,7 +6,7 @@ import java.util.List;
 import turnalike.job.pieces.MendJob;
 import turnalike.job.read.Json;
 import turnalike.pieces.Slip;
-import turnalike.pieces.mend.Cut;
+import turnalike.pieces.mend.MendCut;
 import turnalike.pieces.mend.MendPlan;
 
 /** What to do about a piece, as the one JSON object that {@code mend --json} prints. */
@@ -47,7 +47,7 @@ public final class MendJson implements MendPlan.Cases<ObjectNode> {
     public ObjectNode cuts(MendPlan.Cuts plan) {
         ObjectNode root = Json.object().put("plan", "cut");
         ArrayNode cuts = root.putArray("cuts");
-        for (Cut cut : plan.cuts()) {
+        for (MendCut cut : plan.cuts()) {
             cuts.addObject()
                     .put("member", cut.member())
                     .put("name", cut.name())

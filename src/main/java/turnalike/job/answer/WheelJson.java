@@ -11,7 +11,7 @@ import turnalike.job.set.Roundness;
 import turnalike.job.set.SpeedGrade;
 import turnalike.job.set.WheelSet;
 import turnalike.match.Candidate;
-import turnalike.match.Placement;
+import turnalike.match.WheelPlacement;
 import turnalike.match.Seat;
 import turnalike.match.TradeOff;
 import turnalike.units.Length;
@@ -21,7 +21,7 @@ final class WheelJson {
     private WheelJson() {}
 
     static ObjectNode of(WheelSet set) {
-        Placement placement = set.placement();
+        WheelPlacement placement = set.placement();
         ObjectNode root = Json.object();
         ArrayNode places = root.putArray("places");
         for (Seat seat : placement.seats()) {

@@ -30,7 +30,7 @@ public record JobFields(Map<String, String> values) implements JobEdit {
 
     @Override
     public JobEdit narrowed(JobText base) {
-        return new JobFields(Written.changed(values, Written.job(base)));
+        return new JobFields(TypedFields.changed(values, TypedFields.job(base)));
     }
 
     @Override
@@ -89,7 +89,7 @@ public record JobFields(Map<String, String> values) implements JobEdit {
         } else if (value.isEmpty()) {
             at.remove(key);
         } else {
-            Optional<Listed> list = Listed.find(path);
+            Optional<ListFields> list = ListFields.find(path);
             at.set(
                     key,
                     list.isPresent()

@@ -10,7 +10,7 @@ import turnalike.job.kept.JobText;
 import turnalike.pattern.Member;
 import turnalike.pattern.MemberKey;
 import turnalike.pattern.MemberKind;
-import turnalike.pattern.Placed;
+import turnalike.pattern.PlacedMember;
 import turnalike.pattern.Room;
 import turnalike.units.Length;
 import turnalike.units.Problem;
@@ -106,7 +106,7 @@ public record MemberEdit(int number, Deed deed) implements JobEdit {
 
     @Override
     public String what(JobText before) {
-        List<Placed> run = before.job().pattern().placed();
+        List<PlacedMember> run = before.job().pattern().placed();
         String where = number >= 1 && number <= run.size() ? run.get(number - 1).where() : "member " + number;
         return deed.words() + " " + where.replaceAll("\\p{Cntrl}", " ");
     }
@@ -115,7 +115,7 @@ public record MemberEdit(int number, Deed deed) implements JobEdit {
     public JobEdit narrowed(JobText base) {
         boolean there = number >= 1 && number <= base.job().pattern().members().size();
         return there && deed instanceof Sizes sizes
-                ? new MemberEdit(number, new Sizes(Written.changed(sizes.values(), Written.member(base, number))))
+                ? new MemberEdit(number, new Sizes(TypedFields.changed(sizes.values(), TypedFields.member(base, number))))
                 : this;
     }
 
@@ -163,7 +163,7 @@ public record MemberEdit(int number, Deed deed) implements JobEdit {
             return Optional.empty();
         }
 
-        private Placed placed() {
+        private PlacedMember placed() {
             return text.job().pattern().placed().get(number - 1);
         }
 
@@ -214,7 +214,7 @@ public record MemberEdit(int number, Deed deed) implements JobEdit {
         }
 
         private Optional<Problem> boundary(Length length) {
-            List<Placed> run = text.job().pattern().placed();
+            List<PlacedMember> run = text.job().pattern().placed();
             MemberFields.length(
                     tree.member(number), member(), length, text.job().units());
             if (number < run.size()) {

@@ -25,7 +25,7 @@ final class MemberFields {
         for (MemberKey key : kind.keys()) {
             switch (key.type()) {
                 case LENGTH ->
-                    sizes.find(key.name()).ifPresent(size -> out.put(key.name(), Spelling.of(size, room.units())));
+                    sizes.find(key.name()).ifPresent(size -> out.put(key.name(), LengthSpelling.of(size, room.units())));
                 case POINTS -> write(out.putArray(key.name()), sizes.points(), room.units());
             }
         }
@@ -34,7 +34,7 @@ final class MemberFields {
 
     private static void write(ArrayNode out, List<FreeCurve.Point> points, UnitSystem units) {
         points.forEach(point ->
-                out.addArray().add(Spelling.of(point.place(), units)).add(Spelling.of(point.diameter(), units)));
+                out.addArray().add(LengthSpelling.of(point.place(), units)).add(LengthSpelling.of(point.diameter(), units)));
     }
 
     /** Whether a member of that kind is given by a length of its own, not by points. */
@@ -79,7 +79,7 @@ final class MemberFields {
             switch (key.type()) {
                 case LENGTH -> {
                     if (key.name().equals(MemberKey.LENGTH)) {
-                        tree.put(key.name(), Spelling.of(length, units));
+                        tree.put(key.name(), LengthSpelling.of(length, units));
                     }
                 }
                 case POINTS ->
@@ -95,7 +95,7 @@ final class MemberFields {
     private static void stretch(ArrayNode pairs, Member member, double share, UnitSystem units) {
         List<FreeCurve.Point> points = member.sizes().points();
         for (int i = 0; i < points.size(); i++) {
-            String place = Spelling.of(points.get(i).place().times(share), units);
+            String place = LengthSpelling.of(points.get(i).place().times(share), units);
             ((ArrayNode) pairs.get(i)).set(0, pairs.textNode(place));
         }
     }
@@ -122,6 +122,6 @@ final class MemberFields {
                 .filter(each -> each.getValue().equals(size) && typed.has(each.getKey()))
                 .findFirst()
                 .map(each -> typed.get(each.getKey()))
-                .orElseGet(() -> typed.textNode(Spelling.of(size, units)));
+                .orElseGet(() -> typed.textNode(LengthSpelling.of(size, units)));
     }
 }

@@ -8,9 +8,9 @@ import java.util.Optional;
 import turnalike.job.Job;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
-import turnalike.job.pieces.Wanted;
+import turnalike.job.pieces.ColumnTargets;
 import turnalike.pieces.Column;
-import turnalike.pieces.Keyed;
+import turnalike.pieces.KeyedFigure;
 import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
@@ -67,7 +67,7 @@ public final class PieceEntry {
     }
 
     private static Measures measures(Job job, Measures before, Map<String, String> figures, List<Problem> problems) {
-        Keyed keyed = new Keyed(job.units(), MassUnit.GRAM);
+        KeyedFigure keyed = new KeyedFigure(job.units(), MassUnit.GRAM);
         Measures measures = before;
         for (Map.Entry<String, String> each : figures.entrySet()) {
             Optional<Column> column = Column.find(each.getKey());
@@ -101,6 +101,6 @@ public final class PieceEntry {
                 .map(KeptPiece::piece)
                 .filter(each -> !each.label().equals(entered.label()))
                 .toList();
-        return Wanted.slips(kept.text().job(), MassUnit.GRAM).ask(entered, others);
+        return ColumnTargets.slips(kept.text().job(), MassUnit.GRAM).ask(entered, others);
     }
 }

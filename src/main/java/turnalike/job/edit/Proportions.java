@@ -3,14 +3,14 @@ package turnalike.job.edit;
 import java.util.List;
 import turnalike.job.Job;
 import turnalike.pattern.MemberKind;
-import turnalike.pattern.Placed;
+import turnalike.pattern.PlacedMember;
 import turnalike.pattern.Room;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
 /** The room in and beside one member of the run: what a new member there starts from. */
 record Proportions(Job job, int number) {
-    private Placed placed() {
+    private PlacedMember placed() {
         return job.pattern().placed().get(number - 1);
     }
 
@@ -26,7 +26,7 @@ record Proportions(Job job, int number) {
     }
 
     Room beside(Length length, boolean after) {
-        List<Placed> run = job.pattern().placed();
+        List<PlacedMember> run = job.pattern().placed();
         int left = after ? number - 1 : number - 2;
         Length before = left >= 0 ? ending(run.get(left)) : starting(run.get(0));
         Length next = left + 1 < run.size() ? starting(run.get(left + 1)) : before;
@@ -41,11 +41,11 @@ record Proportions(Job job, int number) {
         return new Room(length, before, after, job.pattern().stock().size(), job.units());
     }
 
-    private static Length starting(Placed placed) {
+    private static Length starting(PlacedMember placed) {
         return placed.outline().startRadius().times(2);
     }
 
-    private static Length ending(Placed placed) {
+    private static Length ending(PlacedMember placed) {
         return placed.outline().endRadius().times(2);
     }
 }

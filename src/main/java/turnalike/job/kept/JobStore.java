@@ -15,7 +15,7 @@ public interface JobStore extends KeptJobs {
      * Takes a job back that was carried away. A job that is here already is brought up to the given one when its history goes on from ours;
      * a job that is here to the letter stays as it is.
      *
-     * @throws StoreTrouble when the job here has gone another way since: nothing is overwritten
+     * @throws StoreException when the job here has gone another way since: nothing is overwritten
      */
     JobId keep(GivenJob given);
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import turnalike.units.Problem;
 
-/** Jobs that are kept, to be read. Every call may throw {@link StoreTrouble}. May be used by several threads. */
+/** Jobs that are kept, to be read. Every call may throw {@link StoreException}. May be used by several threads. */
 public interface KeptJobs extends AutoCloseable {
     /** All jobs, the one changed last first. */
     List<JobCard> list();
@@ -13,7 +13,7 @@ public interface KeptJobs extends AutoCloseable {
     Optional<KeptJob> find(JobId id);
 
     /** What was done to the job, in order, without what it changed; empty when there is none of that id. */
-    List<Done> done(JobId id);
+    List<StepSummary> done(JobId id);
 
     /** The job's text as it stood after that step; empty when there is no such step. */
     Optional<JobText> textAfter(JobId id, int step);

@@ -33,7 +33,7 @@ public final class FrameKeys {
 
     public static final Key<Word> KIND = Key.needed(
                     "kind", new Word(List.of(WHEEL, ROW, LEGS)), "of frame; it says which other keys there are")
-            .asked(Section.FRAME, "Goes into", "left empty: no frame");
+            .asked(KeySection.FRAME, "Goes into", "left empty: no frame");
 
     /** Round a hub. */
     public static final class WheelKeys {
@@ -41,28 +41,28 @@ public final class FrameKeys {
 
         public static final Key<Size> HUB_RADIUS = Key.needed(
                         "hub_radius", JobKeys.size(), "from the axle to the shoulder of the hub tenon")
-                .asked(Section.FRAME, "Hub radius", "a wheel's; to the shoulder");
+                .asked(KeySection.FRAME, "Hub radius", "a wheel's; to the shoulder");
 
         public static final Key<Word> TENON_AT = Key.may("tenon_at", ENDS, "the end that enters the hub", "start")
-                .asked(Section.FRAME, "End in the hub", "");
+                .asked(KeySection.FRAME, "End in the hub", "");
 
         public static final Key<Size> COUNTERWEIGHT_RADIUS = Key.may(
                         "counterweight_radius",
                         JobKeys.aboveZero(),
                         "where a counterweight could sit, or wood could come off, from the axle",
                         "the job's own, if any")
-                .asked(Section.FRAME, "Counterweight radius", "");
+                .asked(KeySection.FRAME, "Counterweight radius", "");
 
         public static final Key<Number> RPM = Key.may(
                         "rpm", JobKeys.number(0.1, 100_000), "how fast it will turn; for information only", "not told")
-                .asked(Section.FRAME, "Will turn at, rpm", "for information");
+                .asked(KeySection.FRAME, "Will turn at, rpm", "for information");
 
         public static final Key<ListOf<Size>> SEAT_DEPTHS = Key.may(
                         "seat_depths",
                         new ListOf<>(JobKeys.size(), 0, MOST_PLACES),
                         "one length for each place: how much deeper than meant its seat lies, 0 for the shallowest",
                         "all alike")
-                .asked(Section.BARE_WHEEL, "Seats too deep by", "one for each place, parted by semicolons");
+                .asked(KeySection.BARE_WHEEL, "Seats too deep by", "one for each place, parted by semicolons");
 
         public static final Key<Number> GIVEN_G_MM = Key.needed("g_mm", JobKeys.number(0, 1e12), "how strong");
 
@@ -73,37 +73,37 @@ public final class FrameKeys {
                         new Rows(GIVEN_G_MM, GIVEN_AT, MOST_PLACES),
                         "what the hub, the rim or its joint pull by themselves",
                         "nothing")
-                .asked(Section.BARE_WHEEL, "Bare wheel pulls, g·mm ; at degrees", "a line each: 1200 ; 90");
+                .asked(KeySection.BARE_WHEEL, "Bare wheel pulls, g·mm ; at degrees", "a line each: 1200 ; 90");
 
         public static final Key<Number> PERIOD = Key.needed(
                         "period_s", JobKeys.number(0.05, 3600), "one swing there and back: time ten")
-                .asked(Section.BARE_WHEEL, "Rocking: there and back in, s", "time ten swings");
+                .asked(KeySection.BARE_WHEEL, "Rocking: there and back in, s", "time ten swings");
 
         public static final Key<Number> RESTS_AT = Key.needed(
                         "rests_at_deg", JobKeys.number(-360, 720), "which direction of the wheel settles lowest")
-                .asked(Section.BARE_WHEEL, "Rocking: it rests at, degrees", "");
+                .asked(KeySection.BARE_WHEEL, "Rocking: it rests at, degrees", "");
 
         public static final Key<Number> AMPLITUDE = Key.may(
                         "amplitude_deg", JobKeys.number(0, 60, 0), "how far it was pushed aside", "0")
-                .asked(Section.BARE_WHEEL, "Rocking: pushed by, degrees", "left empty: 0");
+                .asked(KeySection.BARE_WHEEL, "Rocking: pushed by, degrees", "left empty: 0");
 
         public static final Key<Number> RIM_MASS = Key.may(
                         "rim_mass_g",
                         JobKeys.number(0.1, 1e7),
                         "of the rim, taken as a thin ring of `rim_radius`",
                         "`inertia_g_mm2` must stand in their place")
-                .asked(Section.BARE_WHEEL, "Rocking: the rim weighs, g", "");
+                .asked(KeySection.BARE_WHEEL, "Rocking: the rim weighs, g", "");
 
         public static final Key<Size> RIM_RADIUS = Key.may(
                         "rim_radius", JobKeys.aboveZero(), "of that ring", "`inertia_g_mm2` must stand in their place")
-                .asked(Section.BARE_WHEEL, "Rocking: the rim's radius", "");
+                .asked(KeySection.BARE_WHEEL, "Rocking: the rim's radius", "");
 
         public static final Key<Number> INERTIA = Key.may(
                         "inertia_g_mm2",
                         JobKeys.number(1, 1e15),
                         "of the bare wheel about its axle, in place of the rim",
                         "as the ring's, m·r²")
-                .asked(Section.BARE_WHEEL, "Rocking: or its inertia, g·mm²", "in place of the rim");
+                .asked(KeySection.BARE_WHEEL, "Rocking: or its inertia, g·mm²", "in place of the rim");
 
         public static final Key<Group> ROCKING = Key.may(
                 "rocking",
@@ -120,7 +120,7 @@ public final class FrameKeys {
 
         public static final Key<Word> SEEN_FROM = Key.may(
                         "seen_from", ENDS, "the end that people come from: pieces there are looked at most", "start")
-                .asked(Section.FRAME, "Seen from", "left empty: the start");
+                .asked(KeySection.FRAME, "Seen from", "left empty: the start");
 
         private RowKeys() {}
     }
@@ -134,7 +134,7 @@ public final class FrameKeys {
                         new Whole(1, MOST_PLACES, OptionalInt.empty()),
                         "how many groups are wanted",
                         "as many as the pieces allow")
-                .asked(Section.FRAME, "Groups of legs", "");
+                .asked(KeySection.FRAME, "Groups of legs", "");
 
         private LegsKeys() {}
     }
@@ -150,7 +150,7 @@ public final class FrameKeys {
 
     private static Key<Whole> places(int least, int most, String meaning) {
         return Key.needed("places", new Whole(least, most, OptionalInt.empty()), meaning)
-                .asked(Section.FRAME, "Places", PLACES_HINT);
+                .asked(KeySection.FRAME, "Places", PLACES_HINT);
     }
 
     private static Map<String, Group> kinds() {

@@ -17,7 +17,7 @@ import turnalike.job.keys.KeyType.Size;
 import turnalike.job.keys.KeyType.Text;
 import turnalike.job.keys.KeyType.Whole;
 import turnalike.job.keys.KeyType.Word;
-import turnalike.pieces.Weights;
+import turnalike.pieces.LikenessWeights;
 import turnalike.stock.Spares;
 import turnalike.turning.Lathe;
 import turnalike.units.Length;
@@ -37,7 +37,7 @@ public final class JobKeys {
             Key.needed("version", new Whole(1, 1, OptionalInt.empty()), "of the format");
 
     public static final Key<Text> TITLE =
-            Key.may("title", text(), "the turner's own", "\"Untitled\"").asked(Section.ORDER, "Title", "");
+            Key.may("title", text(), "the turner's own", "\"Untitled\"").asked(KeySection.ORDER, "Title", "");
 
     public static final Key<Word> UNITS =
             Key.needed("units", new Word(List.of("in", "mm")), "the units of bare numbers, and of what is printed");
@@ -45,18 +45,18 @@ public final class JobKeys {
     /** The spindle. */
     public static final class PatternKeys {
         public static final Key<Text> NAME = Key.may("name", text(), "the spindle's own", "the title")
-                .asked(Section.ORDER, "Pattern", "left empty: the title");
+                .asked(KeySection.ORDER, "Pattern", "left empty: the title");
 
         public static final Key<Word> SECTION = Key.needed(
                         "section", new Word(List.of("square", "round")), "of the milled blank as it goes on the lathe")
-                .asked(Section.STOCK, "Section", "");
+                .asked(KeySection.STOCK, "Section", "");
 
         public static final Key<Size> SIZE = Key.needed(
                         "size", aboveZero(), "across the blank's flats, or its diameter")
-                .asked(Section.STOCK, "Across", "");
+                .asked(KeySection.STOCK, "Across", "");
 
         public static final Key<Size> LENGTH =
-                Key.needed("length", aboveZero(), "of the blank").asked(Section.STOCK, "Length", "");
+                Key.needed("length", aboveZero(), "of the blank").asked(KeySection.STOCK, "Length", "");
 
         public static final Key<Group> STOCK =
                 Key.needed("stock", new Group(List.of(SECTION, SIZE, LENGTH)), "what it is turned from");
@@ -85,14 +85,14 @@ public final class JobKeys {
                         new ListOf<>(number(SLOWEST_RPM, FASTEST_RPM), 1, 100),
                         "the steps of your lathe, in rpm; those within the range are named",
                         "any speed")
-                .asked(Section.TURNING, "Your lathe's speeds, rpm", PARTED + ": 500; 900; 1500");
+                .asked(KeySection.TURNING, "Your lathe's speeds, rpm", PARTED + ": 500; 900; 1500");
 
         public static final Key<Number> MAX_RPM = Key.may(
                         "max_rpm",
                         number(SLOWEST_RPM, FASTEST_RPM),
                         "no faster than this; a step above it is an error",
                         "the fastest step")
-                .asked(Section.TURNING, "Lathe's fastest, rpm", "left empty: any");
+                .asked(KeySection.TURNING, "Lathe's fastest, rpm", "left empty: any");
 
         /** A tool is not pushed harder than two hundred kilograms' weight. */
         public static final Key<Number> FORCE = Key.may(
@@ -100,14 +100,14 @@ public final class JobKeys {
                         number(0.001, 2000, Lathe.USUAL_CUTTING.newtons()),
                         "how hard the tool pushes the piece aside, for its sag",
                         "20 N, a light finishing cut (common practice, no source)")
-                .asked(Section.TURNING, "Tool pushes with, N", "left empty: 20, a light cut");
+                .asked(KeySection.TURNING, "Tool pushes with, N", "left empty: 20, a light cut");
 
         public static final Key<Number> TAILSTOCK_FORCE = Key.may(
                         "tailstock_force_n",
                         number(0.001, 20_000),
                         "how hard the tailstock is wound up, held against what bows the piece out",
                         "not looked at")
-                .asked(Section.TURNING, "Tailstock presses with, N", "");
+                .asked(KeySection.TURNING, "Tailstock presses with, N", "");
 
         private TurningKeys() {}
     }
@@ -127,19 +127,19 @@ public final class JobKeys {
                                 .toList()),
                         "a name of the wood table",
                         "`density_kg_m3` must stand in its place")
-                .asked(Section.STOCK, "Species", "");
+                .asked(KeySection.STOCK, "Species", "");
 
         /**
          * Left out, the target for interior use in most of the United States (Wood Handbook, figure 13-1; VERIFIED second-hand).
          */
         public static final Key<Number> MOISTURE = Key.may(
                         "moisture_pct", number(0, 300, 8), "water per hundred of dry wood, as it is turned", "8")
-                .asked(Section.STOCK, "Moisture, %", "left empty: 8");
+                .asked(KeySection.STOCK, "Moisture, %", "left empty: 8");
 
         /** No wood is lighter than 30 or heavier than its own cell wall full of water. */
         public static final Key<Number> DENSITY = Key.may(
                         "density_kg_m3", number(30, 2000), "in place of a species", "the species' own at its moisture")
-                .asked(Section.STOCK, "Or density, kg/m³", "in place of a species");
+                .asked(KeySection.STOCK, "Or density, kg/m³", "in place of a species");
 
         /** Balsa has about 3,000 MPa along the grain and no wood 40,000 (from memory); far outside that the unit is wrong. */
         public static final Key<Number> MOE = Key.may(
@@ -147,7 +147,7 @@ public final class JobKeys {
                         number(500, 60_000),
                         "its stiffness along the grain, shear-free; wins over the table's",
                         "the table's printed value and 10 %; nothing about whip when none is printed")
-                .asked(Section.TURNING, "Wood's stiffness, MPa", "left empty: the handbook's");
+                .asked(KeySection.TURNING, "Wood's stiffness, MPa", "left empty: the handbook's");
 
         private WoodKeys() {}
     }
@@ -162,14 +162,14 @@ public final class JobKeys {
                     new Whole(1, 10_000, OptionalInt.empty()),
                     "good pieces wanted",
                     "the frame's places, else 1")
-            .asked(Section.ORDER, "Good pieces wanted", "");
+            .asked(KeySection.ORDER, "Good pieces wanted", "");
 
     public static final Key<Number> LOSS = Key.may(
                     "loss_pct",
                     number(0, 90, 100 * Spares.USUAL_LOSS_RATE),
                     "blanks that come to nothing, per hundred",
                     "5")
-            .asked(Section.ORDER, "Blanks lost, %", "left empty: the usual share");
+            .asked(KeySection.ORDER, "Blanks lost, %", "left empty: the usual share");
 
     /** What may differ. */
     public static final class ToleranceKeys {
@@ -178,32 +178,32 @@ public final class JobKeys {
                         aboveZero(Tolerances.USUAL.mark()),
                         "how far one pencil line may be off, each time it is stepped",
                         "0.25 mm")
-                .asked(Section.TOLERANCES, "A mark, each step", "left empty: 0.25 mm");
+                .asked(KeySection.TOLERANCES, "A mark, each step", "left empty: 0.25 mm");
 
         public static final Key<Size> DIAMETER = Key.may(
                         "diameter",
                         aboveZero(Tolerances.USUAL.diameter()),
                         "how far a finished diameter may be off",
                         "0.4 mm")
-                .asked(Section.TOLERANCES, "A diameter", "left empty: 0.4 mm");
+                .asked(KeySection.TOLERANCES, "A diameter", "left empty: 0.4 mm");
 
         public static final Key<Number> MASS = Key.may(
                         "mass_pct",
                         number(0, 100, Tolerances.USUAL.massPct()),
                         "a set's heaviest less its lightest, per hundred of their mean",
                         "2")
-                .asked(Section.TOLERANCES, "Weights of a set, %", "left empty: 2");
+                .asked(KeySection.TOLERANCES, "Weights of a set, %", "left empty: 2");
 
         public static final Key<Number> SCALE = Key.may(
                         "scale_g",
                         number(0, 1000, Tolerances.USUAL.scale().grams()),
                         "the smallest step the scale shows",
                         "0.1")
-                .asked(Section.TOLERANCES, "The scale shows, g", "left empty: 0.1");
+                .asked(KeySection.TOLERANCES, "The scale shows, g", "left empty: 0.1");
 
         public static final Key<Size> MARK_LIMIT = Key.may(
                         "mark_limit", aboveZero(), "the greatest worst-case error a mark may collect", "3 × `mark`")
-                .asked(Section.TOLERANCES, "What a mark may collect", "left empty: three steps");
+                .asked(KeySection.TOLERANCES, "What a mark may collect", "left empty: three steps");
 
         private ToleranceKeys() {}
     }
@@ -223,19 +223,19 @@ public final class JobKeys {
     public static final class AllowanceKeys {
         public static final Key<Size> SIZING = Key.may(
                         "sizing", size(Length.ZERO), "over the finished diameter when sized", "0")
-                .asked(Section.ALLOWANCES, "Sized over by", "left empty: none");
+                .asked(KeySection.ALLOWANCES, "Sized over by", "left empty: none");
 
         public static final Key<Size> SANDING = Key.may(
                         "sanding", size(Length.ZERO), "the part of `sizing` that sanding takes", "0")
-                .asked(Section.ALLOWANCES, "Sanding takes", "left empty: none");
+                .asked(KeySection.ALLOWANCES, "Sanding takes", "left empty: none");
 
         public static final Key<Size> MILLING = Key.may(
                         "milling", size(), "taken off each face of the rough blank", "1/16 in or 1.5 mm")
-                .asked(Section.ALLOWANCES, "Milling, each face", "left empty: the usual");
+                .asked(KeySection.ALLOWANCES, "Milling, each face", "left empty: the usual");
 
         public static final Key<Size> TRIMMING = Key.may(
                         "trimming", size(), "cut off each end of the rough blank", "1/2 in or 12 mm")
-                .asked(Section.ALLOWANCES, "Trimming, each end", "left empty: the usual");
+                .asked(KeySection.ALLOWANCES, "Trimming, each end", "left empty: the usual");
 
         private AllowanceKeys() {}
     }
@@ -256,22 +256,22 @@ public final class JobKeys {
                         new ListOf<>(size(), 0, MOST),
                         "divider openings that must be used, counted even if they serve no mark",
                         "none")
-                .asked(Section.SETTINGS, "Openings you have set", PARTED + ": 1 1/4; 3");
+                .asked(KeySection.SETTINGS, "Openings you have set", PARTED + ": 1 1/4; 3");
 
         public static final Key<ListOf<Size>> FORBID = Key.may(
                         "forbid", new ListOf<>(size(), 0, MOST), "divider openings that must not be used", "none")
-                .asked(Section.SETTINGS, "Openings not to use", PARTED);
+                .asked(KeySection.SETTINGS, "Openings not to use", PARTED);
 
         public static final Key<ListOf<Mark>> STICK = Key.may(
                         "stick",
                         new ListOf<>(new Mark(), 0, MOST),
                         "marks, by number or label, taken from the stick",
                         "none")
-                .asked(Section.SETTINGS, "Marks from the stick", "numbers of marks, " + PARTED);
+                .asked(KeySection.SETTINGS, "Marks from the stick", "numbers of marks, " + PARTED);
 
         public static final Key<Word> STICK_MARKS = Key.may(
                         "stick_marks", new Word(List.of("lines", "notches")), "how the stick is marked", "lines")
-                .asked(Section.SETTINGS, "The stick is marked by", "left empty: lines");
+                .asked(KeySection.SETTINGS, "The stick is marked by", "left empty: lines");
 
         private SettingKeys() {}
     }
@@ -291,7 +291,7 @@ public final class JobKeys {
                     new Rows(CHECK_NAME, CHECK_AT, 99),
                     "where a caliper is laid on every piece; `d1` of a pieces file is the first",
                     "none")
-            .asked(Section.ALIKE, "Where a caliper is laid", "a line each: name ; place from the head end");
+            .asked(KeySection.ALIKE, "Where a caliper is laid", "a line each: name ; place from the head end");
 
     /** How much measures count to the eye. */
     public static final class LikenessKeys {
@@ -299,25 +299,25 @@ public final class JobKeys {
 
         public static final Key<Number> LENGTH = Key.may(
                         "length",
-                        number(0, MOST, Weights.USUAL.length()),
+                        number(0, MOST, LikenessWeights.USUAL.length()),
                         "what lengths, marks and balance points count",
                         "3")
-                .asked(Section.ALIKE, "Lengths and marks count", "left empty: 3");
+                .asked(KeySection.ALIKE, "Lengths and marks count", "left empty: 3");
 
         public static final Key<Number> DIAMETER = Key.may(
-                        "diameter", number(0, MOST, Weights.USUAL.diameter()), "what diameters count", "2")
-                .asked(Section.ALIKE, "Diameters count", "left empty: 2");
+                        "diameter", number(0, MOST, LikenessWeights.USUAL.diameter()), "what diameters count", "2")
+                .asked(KeySection.ALIKE, "Diameters count", "left empty: 2");
 
         public static final Key<Number> MASS = Key.may(
-                        "mass", number(0, MOST, Weights.USUAL.mass()), "what weights count", "1")
-                .asked(Section.ALIKE, "Weights count", "left empty: 1");
+                        "mass", number(0, MOST, LikenessWeights.USUAL.mass()), "what weights count", "1")
+                .asked(KeySection.ALIKE, "Weights count", "left empty: 1");
 
         public static final Key<Named> NOTED = Key.may(
                         "noted",
                         new Named(number(0, MOST)),
                         "further columns judged by eye, each with what a grade counts",
                         "none")
-                .asked(Section.ALIKE, "Judged by eye, and what a grade counts", "a line each: colour ; 0.5");
+                .asked(KeySection.ALIKE, "Judged by eye, and what a grade counts", "a line each: colour ; 0.5");
 
         private LikenessKeys() {}
     }

@@ -15,13 +15,13 @@ public record Key<T extends KeyType>(
     /**
      * How a form asks for a key.
      *
-     * @param section the part of the form; {@link Section#NONE} when no form asks for it
+     * @param section the part of the form; {@link KeySection#NONE} when no form asks for it
      * @param label what it is called there
      * @param hint what stands beside the empty field
      */
-    public record Field(Section section, String label, String hint) {}
+    public record Field(KeySection section, String label, String hint) {}
 
-    private static final Field UNASKED = new Field(Section.NONE, "", "");
+    private static final Field UNASKED = new Field(KeySection.NONE, "", "");
 
     /** A key that must be there. */
     static <T extends KeyType> Key<T> needed(String name, T type, String meaning) {
@@ -34,7 +34,7 @@ public record Key<T extends KeyType>(
     }
 
     /** The same, asked for in that part of the form. */
-    Key<T> asked(Section section, String label, String hint) {
+    Key<T> asked(KeySection section, String label, String hint) {
         return new Key<>(name, type, isNeeded, meaning, leftOut, new Field(section, label, hint));
     }
 }

@@ -40,9 +40,9 @@ public final class KeyPaths {
     public static List<At> asked(String frameKind) {
         List<At> all = walked(Optional.of(frameKind));
         List<At> out = new ArrayList<>();
-        for (Section section : Section.values()) {
+        for (KeySection section : KeySection.values()) {
             all.stream()
-                    .filter(at -> section != Section.NONE && at.key().field().section() == section)
+                    .filter(at -> section != KeySection.NONE && at.key().field().section() == section)
                     .forEach(out::add);
         }
         return out;
@@ -51,7 +51,7 @@ public final class KeyPaths {
     /** The paths that a form may send, whatever the frame. */
     public static Set<String> askedAnywhere() {
         return ALL.stream()
-                .filter(at -> at.key().field().section() != Section.NONE)
+                .filter(at -> at.key().field().section() != KeySection.NONE)
                 .map(At::path)
                 .collect(Collectors.toUnmodifiableSet());
     }

@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
 import turnalike.job.Job;
 import turnalike.job.Tolerances;
 import turnalike.pieces.Column;
-import turnalike.pieces.Keyed;
+import turnalike.pieces.KeyedFigure;
 import turnalike.pieces.MassUnit;
 import turnalike.pieces.Piece;
 import turnalike.pieces.control.Capability;
@@ -18,7 +18,7 @@ import turnalike.pieces.control.Drift;
 import turnalike.pieces.control.RunRule;
 import turnalike.pieces.control.Series;
 import turnalike.units.Parsed;
-import turnalike.units.Sentence;
+import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 
@@ -92,7 +92,7 @@ public record ControlReport(
     /** What the values say beyond the chart's own signals: drift, and whether the work holds the tolerance. A sentence each. */
     public List<String> findings() {
         List<String> out = new ArrayList<>();
-        drift.ifPresent(each -> out.add(Sentence.capital(each.words()) + ": check the setting before the next piece."));
+        drift.ifPresent(each -> out.add(SentenceCase.capital(each.words()) + ": check the setting before the next piece."));
         fromPieceToPiece().ifPresent(each -> out.add(holds(each)));
         return out;
     }
@@ -156,7 +156,7 @@ public record ControlReport(
 
         OptionalDouble target() {
             return job.isPresent() && column.isPresent()
-                    ? Wanted.shape(job.get()).figure(column.get())
+                    ? ColumnTargets.shape(job.get()).figure(column.get())
                     : OptionalDouble.empty();
         }
 
@@ -165,7 +165,7 @@ public record ControlReport(
                 return "values of " + series.name();
             }
             Column known = column.get();
-            String place = job.map(Wanted::names).map(names -> names.get(known)).orElse(known.format());
+            String place = job.map(ColumnTargets::names).map(names -> names.get(known)).orElse(known.format());
             return switch (known.kind()) {
                 case MASS -> "weights";
                 case LENGTH -> "lengths";
@@ -182,8 +182,8 @@ public record ControlReport(
             }
             MassUnit mass = series.massUnit();
             double inside = column.get().isMass() ? mass.mass(Math.abs(change)).grams() : change;
-            return job.map(each -> new Keyed(each.units(), mass))
-                    .orElse(new Keyed(UnitSystem.METRIC, mass))
+            return job.map(each -> new KeyedFigure(each.units(), mass))
+                    .orElse(new KeyedFigure(UnitSystem.METRIC, mass))
                     .say(column.get(), inside);
         }
     }

@@ -21,7 +21,7 @@ import turnalike.units.Working;
  * @param pairs every pair, the most alike first; of more than {@link #MOST_PIECES_PAIRED} pieces, each piece's nearest only
  * @param workings how the figures were found
  */
-public record LikenessReport(List<Entry> pieces, List<Pair> pairs, List<Working> workings) {
+public record LikenessReport(List<PieceLikeness> pieces, List<Pair> pairs, List<Working> workings) {
     /** So many pieces make 19,900 pairs; beyond, only nearest ones are listed. */
     public static final int MOST_PIECES_PAIRED = 200;
 
@@ -40,7 +40,7 @@ public record LikenessReport(List<Entry> pieces, List<Pair> pairs, List<Working>
      * @param words what makes it unlike, the largest parts only
      * @param nearest the piece most like it, if another shares a measure with it
      */
-    public record Entry(Likeness.Figure figure, String words, Optional<Pair> nearest) {}
+    public record PieceLikeness(Likeness.Figure figure, String words, Optional<Pair> nearest) {}
 
     /**
      * Two pieces.
@@ -56,9 +56,9 @@ public record LikenessReport(List<Entry> pieces, List<Pair> pairs, List<Working>
     }
 
     /** The pieces, the least like the pattern first: that is the one to look at. */
-    public List<Entry> mostUnlikeFirst() {
+    public List<PieceLikeness> mostUnlikeFirst() {
         return pieces.stream()
-                .sorted(Comparator.comparingDouble((Entry each) -> each.figure().figure())
+                .sorted(Comparator.comparingDouble((PieceLikeness each) -> each.figure().figure())
                         .reversed())
                 .toList();
     }
@@ -66,8 +66,8 @@ public record LikenessReport(List<Entry> pieces, List<Pair> pairs, List<Working>
     /** Compares every piece with the pattern (its mass with the median of the others) and with every other. */
     public static LikenessReport of(Job job, List<Piece> pieces, MassUnit mass) {
         Likeness likeness = Likeness.among(pieces, job.tolerances().forLikeness(), job.likeness());
-        Measures reference = Likeness.reference(Wanted.shape(job), pieces);
-        LikenessWords words = Wanted.words(job, mass);
+        Measures reference = Likeness.reference(ColumnTargets.shape(job), pieces);
+        LikenessWords words = ColumnTargets.words(job, mass);
         boolean all = pieces.size() <= MOST_PIECES_PAIRED;
         List<Pair> pairs = new ArrayList<>();
         List<Optional<Pair>> nearest = new ArrayList<>(Collections.nCopies(pieces.size(), Optional.empty()));
@@ -87,10 +87,10 @@ public record LikenessReport(List<Entry> pieces, List<Pair> pairs, List<Working>
         if (!all) {
             nearest.forEach(each -> each.ifPresent(pairs::add));
         }
-        List<Entry> entries = new ArrayList<>();
+        List<PieceLikeness> entries = new ArrayList<>();
         for (int i = 0; i < pieces.size(); i++) {
             Likeness.Figure figure = likeness.figure(pieces.get(i), reference);
-            entries.add(new Entry(figure, words.of(figure, PARTS_SAID), nearest.get(i)));
+            entries.add(new PieceLikeness(figure, words.of(figure, PARTS_SAID), nearest.get(i)));
         }
         pairs.sort(Comparator.comparingDouble(Pair::difference));
         return new LikenessReport(entries, pairs, List.of(job.likeness().working(), beside()));

@@ -5,17 +5,17 @@ import java.util.List;
 import java.util.Optional;
 import turnalike.job.Job;
 import turnalike.pattern.Member;
-import turnalike.pattern.Placed;
+import turnalike.pattern.PlacedMember;
 import turnalike.pieces.Likeness;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
-import turnalike.pieces.mend.LightWays;
+import turnalike.pieces.mend.LightPieceOptions;
 import turnalike.pieces.mend.Mend;
 import turnalike.pieces.mend.MendOrder;
 import turnalike.pieces.mend.MendPlan;
 import turnalike.pieces.mend.Mendable;
 import turnalike.pieces.mend.Removal;
-import turnalike.pieces.mend.Room;
+import turnalike.pieces.mend.CutRange;
 import turnalike.solid.Sensitivity;
 import turnalike.units.Density;
 import turnalike.units.Length;
@@ -80,7 +80,7 @@ public record MendJob(Piece piece, Mass mass, Mass target, MendPlan plan, List<S
         if (!(massPct > 0 && massPct < 100)) {
             return List.of();
         }
-        return LightWays.of(piece, pieces, Math.max(2, job.count()), massPct, aim)
+        return LightPieceOptions.of(piece, pieces, Math.max(2, job.count()), massPct, aim)
                 .words();
     }
 
@@ -99,7 +99,7 @@ public record MendJob(Piece piece, Mass mass, Mass target, MendPlan plan, List<S
     private static List<Mendable> mendable(Job job) {
         Density density = job.wood().density();
         List<Mendable> out = new ArrayList<>();
-        for (Placed placed : job.pattern().placed()) {
+        for (PlacedMember placed : job.pattern().placed()) {
             Member member = placed.member();
             if (member.isShaped()) {
                 out.add(new Mendable(
@@ -117,9 +117,9 @@ public record MendJob(Piece piece, Mass mass, Mass target, MendPlan plan, List<S
     }
 
     /** Within the tolerance, but never deeper than a tenth of the member's thinnest diameter. */
-    private static Room room(Placed placed, Length tolerance) {
+    private static CutRange room(PlacedMember placed, Length tolerance) {
         Length tenth = placed.outline().smallestRadius().times(0.2);
-        return Room.within(tolerance.compareTo(tenth) < 0 ? tolerance : tenth);
+        return CutRange.within(tolerance.compareTo(tenth) < 0 ? tolerance : tenth);
     }
 
     private static int mark(Job job, Length place) {

@@ -17,7 +17,7 @@ import turnalike.job.keys.JobKeys.LikenessKeys;
 import turnalike.job.keys.JobKeys.ToleranceKeys;
 import turnalike.pattern.Pattern;
 import turnalike.pieces.Piece;
-import turnalike.pieces.Weights;
+import turnalike.pieces.LikenessWeights;
 import turnalike.stock.Allowances;
 import turnalike.turning.Lathe;
 import turnalike.units.Length;
@@ -65,7 +65,7 @@ public final class JobReader {
         Optional<Cutting> cutting = fields.objectOrEmpty(JobKeys.ALLOWANCES).flatMap(JobReader::cutting);
         Optional<LayoutWishes> wishes =
                 fields.objectOrEmpty(JobKeys.SETTINGS).flatMap(each -> SettingsReader.read(each, pattern));
-        Optional<Weights> likeness = fields.objectOrEmpty(JobKeys.LIKENESS).flatMap(JobReader::likeness);
+        Optional<LikenessWeights> likeness = fields.objectOrEmpty(JobKeys.LIKENESS).flatMap(JobReader::likeness);
         Optional<Lathe> lathe = fields.objectOrEmpty(JobKeys.TURNING).flatMap(TurningReader::read);
         fields.refuseUnknown(JobKeys.ROOT);
         if (reading.count() == 0) {
@@ -113,7 +113,7 @@ public final class JobReader {
                 d -> massPct.flatMap(pct -> scale.map(g -> new Tolerances(m, limit, d, pct, Mass.ofGrams(g)))))));
     }
 
-    private static Optional<Weights> likeness(Fields fields) {
+    private static Optional<LikenessWeights> likeness(Fields fields) {
         Optional<Double> length = fields.number(LikenessKeys.LENGTH);
         Optional<Double> diameter = fields.number(LikenessKeys.DIAMETER);
         Optional<Double> mass = fields.number(LikenessKeys.MASS);
@@ -123,7 +123,7 @@ public final class JobReader {
                         .orElse(Map.of())
                 : Map.of();
         fields.refuseUnknown(JobKeys.LIKENESS.type());
-        return length.flatMap(l -> diameter.flatMap(d -> mass.map(m -> new Weights(l, d, m, noted))));
+        return length.flatMap(l -> diameter.flatMap(d -> mass.map(m -> new LikenessWeights(l, d, m, noted))));
     }
 
     /** Extra columns that note what is judged by eye; any name but a measured column's may stand there. */

@@ -12,7 +12,7 @@ import turnalike.pattern.FreeCurve;
 import turnalike.pattern.Member;
 import turnalike.pattern.MemberKey;
 import turnalike.pattern.MemberKind;
-import turnalike.pattern.Placed;
+import turnalike.pattern.PlacedMember;
 import turnalike.pattern.Sizes;
 import turnalike.units.Length;
 
@@ -30,7 +30,7 @@ final class MemberReader {
             return Optional.empty();
         }
         String title = title(object);
-        Fields fields = new Fields(Placed.where(number, title), object, reading);
+        Fields fields = new Fields(PlacedMember.where(number, title), object, reading);
         Optional<MemberKind> kind = fields.choice("kind", "one of " + words(), MemberKind::find);
         Details details = new Details(
                 fields.findText(MemberKey.NAME).filter(name -> !name.isBlank()), fields.flag(MemberKey.BY_EYE));

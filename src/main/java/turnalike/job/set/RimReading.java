@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import turnalike.job.JobFrame;
-import turnalike.match.Placement;
+import turnalike.match.WheelPlacement;
 import turnalike.match.Seat;
 import turnalike.match.Spoke;
 import turnalike.match.TradeOff;
@@ -26,7 +26,7 @@ record RimReading(Optional<TradeOff.Rim> rim, List<String> notes) {
     /** A circle fits safely through points this near to one; anything farther is a length read wrong. */
     private static final double FAR_FROM_ROUND = 0.2;
 
-    static RimReading of(JobFrame.OnWheel frame, Seating seating, List<Piece> pieces, Placement placement) {
+    static RimReading of(JobFrame.OnWheel frame, Seating seating, List<Piece> pieces, WheelPlacement placement) {
         Map<String, Piece> byLabel = pieces.stream().collect(Collectors.toMap(Piece::label, Function.identity()));
         List<Spoke> spokes = new ArrayList<>();
         List<String> unmeasured = new ArrayList<>();

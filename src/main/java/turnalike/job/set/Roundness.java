@@ -9,7 +9,7 @@ import turnalike.effort.Effort;
 import turnalike.frame.Moment;
 import turnalike.frame.RimFit;
 import turnalike.frame.RimPoint;
-import turnalike.match.Placement;
+import turnalike.match.WheelPlacement;
 import turnalike.match.TradeOff;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
@@ -43,7 +43,7 @@ public record Roundness(
      *
      * @param best where each spoke of {@code rim} stands as numbered
      */
-    static Roundness of(TradeOff.Rim rim, Placement best, boolean strict, Effort effort) {
+    static Roundness of(TradeOff.Rim rim, WheelPlacement best, boolean strict, Effort effort) {
         double alikeGMm = ALIKE_SHARE
                 * rim.spokes().stream()
                         .mapToDouble(each -> each.piece().mass().grams()

@@ -6,7 +6,7 @@ import java.util.Optional;
 import turnalike.effort.Effort;
 import turnalike.job.Job;
 import turnalike.job.JobFrame;
-import turnalike.job.pieces.Wanted;
+import turnalike.job.pieces.ColumnTargets;
 import turnalike.match.RowMatch;
 import turnalike.match.RowPlacement;
 import turnalike.match.RowProblem;
@@ -56,7 +56,7 @@ public record RowSet(List<Piece> pieces, RowPlacement placement, Optional<NextPi
      */
     private static RowPlacement turned(Job job, JobFrame.InRow frame, List<Piece> pieces, RowPlacement placement) {
         Likeness likeness = Likeness.among(pieces, job.tolerances().forLikeness(), job.likeness());
-        Measures reference = Likeness.reference(Wanted.shape(job), pieces);
+        Measures reference = Likeness.reference(ColumnTargets.shape(job), pieces);
         int places = placement.order().size();
         double seenFromStart = 0;
         double seenFromEnd = 0;

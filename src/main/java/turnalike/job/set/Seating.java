@@ -3,7 +3,7 @@ package turnalike.job.set;
 import java.util.List;
 import turnalike.job.JobFrame;
 import turnalike.pattern.Pattern;
-import turnalike.pattern.Placed;
+import turnalike.pattern.PlacedMember;
 import turnalike.units.Length;
 
 /**
@@ -16,7 +16,7 @@ import turnalike.units.Length;
  */
 record Seating(JobFrame.HubEnd hubEnd, Length shoulder, Length hubTenon, Length rimTenon) {
     static Seating of(Pattern pattern, JobFrame.HubEnd hubEnd) {
-        List<Placed> run = pattern.placed();
+        List<PlacedMember> run = pattern.placed();
         boolean atStart = hubEnd == JobFrame.HubEnd.START;
         Length first = tenon(run.get(0));
         // A run of one member has one tenon, not two.
@@ -28,7 +28,7 @@ record Seating(JobFrame.HubEnd hubEnd, Length shoulder, Length hubTenon, Length 
         return new Seating(hubEnd, pattern.length().minus(hub), hub, run.size() > 1 ? first : Length.ZERO);
     }
 
-    private static Length tenon(Placed placed) {
+    private static Length tenon(PlacedMember placed) {
         return placed.member().lengthInHole();
     }
 

@@ -2,7 +2,7 @@ package turnalike.job.set;
 
 import java.util.List;
 import turnalike.frame.BalanceGrade;
-import turnalike.match.Placement;
+import turnalike.match.WheelPlacement;
 import turnalike.units.Mass;
 import turnalike.units.Working;
 
@@ -33,7 +33,7 @@ public record SpeedGrade(double revPerMin, Mass mass, BalanceGrade reached, List
         permitted = List.copyOf(permitted);
     }
 
-    static SpeedGrade of(Placement placement, double revPerMin) {
+    static SpeedGrade of(WheelPlacement placement, double revPerMin) {
         double grams = placement.seats().stream()
                 .mapToDouble(seat -> seat.piece().mass().grams())
                 .sum();

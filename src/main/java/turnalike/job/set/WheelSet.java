@@ -7,7 +7,7 @@ import turnalike.effort.Effort;
 import turnalike.job.Job;
 import turnalike.job.JobFrame;
 import turnalike.match.Candidate;
-import turnalike.match.Placement;
+import turnalike.match.WheelPlacement;
 import turnalike.match.WheelMatch;
 import turnalike.match.WheelProblem;
 import turnalike.pieces.Piece;
@@ -29,7 +29,7 @@ import turnalike.units.Working;
  */
 public record WheelSet(
         JobFrame.OnWheel frame,
-        Placement placement,
+        WheelPlacement placement,
         Optional<Roundness> roundness,
         Optional<SpeedGrade> grade,
         Optional<NextPieces> nextSet,
@@ -58,11 +58,11 @@ public record WheelSet(
 
     static WheelSet of(Job job, JobFrame.OnWheel frame, List<Piece> pieces, boolean strict, Effort effort) {
         Effort placing = RimReading.expected(frame, pieces) ? effort.share(PLACING_SHARE) : effort;
-        Placement best = WheelMatch.solve(problem(job, frame, pieces, strict), placing);
+        WheelPlacement best = WheelMatch.solve(problem(job, frame, pieces, strict), placing);
         Seating seating = Seating.of(job.pattern(), frame.hubEnd());
         RimReading reading = RimReading.of(frame, seating, pieces, best);
         Optional<Roundness> roundness = reading.rim().map(rim -> Roundness.of(rim, best, strict, effort));
-        Placement placement = roundness.map(each -> Reseated.of(best, each)).orElse(best);
+        WheelPlacement placement = roundness.map(each -> RounderPlacement.of(best, each)).orElse(best);
         Optional<SpeedGrade> grade = frame.revPerMin().isPresent()
                 ? Optional.of(SpeedGrade.of(placement, frame.revPerMin().getAsDouble()))
                 : Optional.empty();

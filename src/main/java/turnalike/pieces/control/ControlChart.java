@@ -23,7 +23,7 @@ import turnalike.units.Working;
  * @param sample the values' own mean, deviation and lag-1 correlation
  */
 public record ControlChart(
-        List<Point> points,
+        List<ChartPoint> points,
         List<Double> ranges,
         double centre,
         double meanMovingRange,
@@ -32,7 +32,7 @@ public record ControlChart(
         double upper,
         double rangeUpper,
         List<Signal> signals,
-        Sample sample) {
+        SampleStatistics sample) {
     /** Fewer points than this give trial limits only (common practice, no source). */
     public static final int ENOUGH = 20;
 
@@ -45,12 +45,12 @@ public record ControlChart(
     }
 
     /** The chart with the printed constants and the usual rules. */
-    public static Parsed<ControlChart> of(List<Point> points) {
+    public static Parsed<ControlChart> of(List<ChartPoint> points) {
         return of(points, ChartConstants.PRINTED, RunRule.usual());
     }
 
     /** The chart of at least two points; fewer are refused. Time grows with points times rules. */
-    public static Parsed<ControlChart> of(List<Point> points, ChartConstants constants, Set<RunRule> rules) {
+    public static Parsed<ControlChart> of(List<ChartPoint> points, ChartConstants constants, Set<RunRule> rules) {
         if (points.size() < 2) {
             return Parsed.refused(
                     "a chart needs two measured pieces, there %s %d"
@@ -61,9 +61,9 @@ public record ControlChart(
         for (int i = 1; i < points.size(); i++) {
             ranges.add(Math.abs(points.get(i).value() - points.get(i - 1).value()));
         }
-        Sample sample = Sample.of(points.stream().map(Point::value).toList());
+        SampleStatistics sample = SampleStatistics.of(points.stream().map(ChartPoint::value).toList());
         double centre = sample.mean();
-        double meanRange = Sample.of(ranges).mean();
+        double meanRange = SampleStatistics.of(ranges).mean();
         double sigma = meanRange / constants.d2();
         double rangeUpper = constants.d4() * meanRange;
         return Parsed.of(new ControlChart(

@@ -30,7 +30,7 @@ public record Drift(String first, String last, int pieces, double change) {
      *
      * @param telling a change worth speaking of, in the chart's own unit; zero or above, else {@link IllegalArgumentException}
      */
-    public static Optional<Drift> find(List<Point> points, double telling) {
+    public static Optional<Drift> find(List<ChartPoint> points, double telling) {
         if (!(telling >= 0)) {
             throw new IllegalArgumentException("a telling change is zero or above, was %s".formatted(telling));
         }
@@ -50,7 +50,7 @@ public record Drift(String first, String last, int pieces, double change) {
                         new Drift(points.get(first).piece(), points.get(last).piece(), pieces, change));
     }
 
-    private static int step(List<Point> points, int at) {
+    private static int step(List<ChartPoint> points, int at) {
         return Double.compare(points.get(at).value(), points.get(at - 1).value());
     }
 

@@ -13,7 +13,7 @@ import java.util.List;
  * @param upper the upper limit
  * @param beyond the labels of the pieces at which the average is beyond a limit
  */
-public record EwmaChart(List<Point> averages, double centre, double lower, double upper, List<String> beyond) {
+public record EwmaChart(List<ChartPoint> averages, double centre, double lower, double upper, List<String> beyond) {
     private static final double LIMIT_SIGMAS = 3;
 
     /**
@@ -41,14 +41,14 @@ public record EwmaChart(List<Point> averages, double centre, double lower, doubl
     }
 
     /** The chart of the points; none give an empty one. */
-    public static EwmaChart of(List<Point> points, Setting setting) {
+    public static EwmaChart of(List<ChartPoint> points, Setting setting) {
         double half = LIMIT_SIGMAS * setting.sigma() * Math.sqrt(setting.lambda() / (2 - setting.lambda()));
         double average = setting.start();
-        List<Point> averages = new ArrayList<>();
+        List<ChartPoint> averages = new ArrayList<>();
         List<String> beyond = new ArrayList<>();
-        for (Point point : points) {
+        for (ChartPoint point : points) {
             average += setting.lambda() * (point.value() - average);
-            averages.add(new Point(point.piece(), average));
+            averages.add(new ChartPoint(point.piece(), average));
             if (Math.abs(average - setting.start()) > half) {
                 beyond.add(point.piece());
             }

@@ -20,7 +20,7 @@ import turnalike.units.UnitSystem;
  * @param points in the file's order, in grams or (for {@code mass_oz}) ounces, in millimetres for lengths, in its own unit for an extra
  *     column of numbers
  */
-public record Series(String name, List<Point> points) {
+public record Series(String name, List<ChartPoint> points) {
     private static final Pattern NUMBER = Pattern.compile("[+-]?(?:\\d{1,15}(?:[.,]\\d{1,15})?|[.,]\\d{1,15})");
 
     public Series {
@@ -48,11 +48,11 @@ public record Series(String name, List<Point> points) {
         Optional<Column> known = Column.find(name);
         if (known.isPresent()) {
             MassUnit unit = massUnit(name);
-            List<Point> points = new ArrayList<>();
+            List<ChartPoint> points = new ArrayList<>();
             for (Piece piece : pieces) {
                 OptionalDouble figure = piece.measures().figure(known.get());
                 figure.ifPresent(each -> points.add(
-                        new Point(piece.label(), known.get().isMass() ? unit.count(Mass.ofGrams(each)) : each)));
+                        new ChartPoint(piece.label(), known.get().isMass() ? unit.count(Mass.ofGrams(each)) : each)));
             }
             return points.isEmpty() ? nowhere(pieces, name) : Parsed.of(new Series(name.strip(), points));
         }
@@ -60,7 +60,7 @@ public record Series(String name, List<Point> points) {
     }
 
     private static Parsed<Series> ofExtra(List<Piece> pieces, String name) {
-        List<Point> points = new ArrayList<>();
+        List<ChartPoint> points = new ArrayList<>();
         for (Piece piece : pieces) {
             String cell = piece.extra().get(name);
             if (cell == null) {
@@ -71,7 +71,7 @@ public record Series(String name, List<Point> points) {
                         "piece %s has '%s' in column %s".formatted(piece.label(), cell.strip(), name),
                         "chart a column of numbers");
             }
-            points.add(new Point(piece.label(), Double.parseDouble(cell.strip().replace(',', '.'))));
+            points.add(new ChartPoint(piece.label(), Double.parseDouble(cell.strip().replace(',', '.'))));
         }
         return points.isEmpty() ? nowhere(pieces, name) : Parsed.of(new Series(name, points));
     }

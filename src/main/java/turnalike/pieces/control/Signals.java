@@ -7,16 +7,16 @@ import java.util.Set;
 
 /** Asks each rule at each point. */
 final class Signals {
-    private final List<Point> points;
+    private final List<ChartPoint> points;
     private final List<Double> ranges;
 
-    Signals(List<Point> points, List<Double> ranges) {
+    Signals(List<ChartPoint> points, List<Double> ranges) {
         this.points = points;
         this.ranges = ranges;
     }
 
     List<Signal> find(double centre, double sigma, double rangeUpper, Set<RunRule> rules) {
-        Runs runs = new Runs(points.stream().mapToDouble(Point::value).toArray(), centre, sigma);
+        Runs runs = new Runs(points.stream().mapToDouble(ChartPoint::value).toArray(), centre, sigma);
         List<Signal> signals = new ArrayList<>();
         Set<RunRule> ordered = EnumSet.noneOf(RunRule.class);
         ordered.addAll(rules);
@@ -32,7 +32,7 @@ final class Signals {
     }
 
     private Signal signal(RunRule rule, int at, double centre) {
-        Point point = points.get(at);
+        ChartPoint point = points.get(at);
         String where = rule.points() == 1
                 ? "piece " + point.piece()
                 : "pieces %s to %s"

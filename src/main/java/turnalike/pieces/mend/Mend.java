@@ -11,7 +11,7 @@ import turnalike.units.Working;
 
 /**
  * Finds the least visible cuts that bring a heavy piece to weight: the least Σ w·δ/t with the mass met. First with cuts nobody will see;
- * only if those do not suffice, with the deepest allowed; then another piece must be made. The optimum is proven, see {@link Shaving} and,
+ * only if those do not suffice, with the deepest allowed; then another piece must be made. The optimum is proven, see {@link LeastCostRemoval} and,
  * for cuts worth setting up for, {@link WorthwhileCuts}.
  */
 public final class Mend {
@@ -31,38 +31,38 @@ public final class Mend {
                 .orElseGet(() -> new MendPlan.MakeAnother(off, deepest(order)));
     }
 
-    private static Optional<MendPlan> cuts(MendOrder order, Mass off, Function<Room, Length> depth) {
-        List<Shaving.Stock> stocks = stocks(order, depth);
+    private static Optional<MendPlan> cuts(MendOrder order, Mass off, Function<CutRange, Length> depth) {
+        List<LeastCostRemoval.Removable> stocks = stocks(order, depth);
         // A mass too small for any worthwhile cut is still better met by a small one than not at all.
         return WorthwhileCuts.solve(stocks, off.grams(), order.smallest().mm())
-                .or(() -> Shaving.solve(stocks, off.grams()))
+                .or(() -> LeastCostRemoval.solve(stocks, off.grams()))
                 .map(found -> plan(order, stocks, found));
     }
 
-    private static MendPlan plan(MendOrder order, List<Shaving.Stock> stocks, double[] found) {
-        List<Cut> cuts = new ArrayList<>();
+    private static MendPlan plan(MendOrder order, List<LeastCostRemoval.Removable> stocks, double[] found) {
+        List<MendCut> cuts = new ArrayList<>();
         boolean gentle = true;
         for (int i = 0; i < found.length; i++) {
             Mendable member = order.members().get(i);
             if (found[i] > 0) {
-                cuts.add(new Cut(member.member(), member.name(), member.from(), member.to(), Length.ofMm(found[i])));
+                cuts.add(new MendCut(member.member(), member.name(), member.from(), member.to(), Length.ofMm(found[i])));
                 gentle &= found[i] <= member.room().gentle().mm();
             }
         }
-        cuts.sort(Comparator.comparing(Cut::from));
-        Mass after = order.mass().minus(Mass.ofGrams(Shaving.grams(stocks, found)));
-        return new MendPlan.Cuts(cuts, after, Shaving.cost(stocks, found), gentle);
+        cuts.sort(Comparator.comparing(MendCut::from));
+        Mass after = order.mass().minus(Mass.ofGrams(LeastCostRemoval.grams(stocks, found)));
+        return new MendPlan.Cuts(cuts, after, LeastCostRemoval.cost(stocks, found), gentle);
     }
 
     private static Mass deepest(MendOrder order) {
-        List<Shaving.Stock> stocks = stocks(order, room -> room.most());
-        return Mass.ofGrams(Shaving.grams(
-                stocks, stocks.stream().mapToDouble(Shaving.Stock::upper).toArray()));
+        List<LeastCostRemoval.Removable> stocks = stocks(order, room -> room.most());
+        return Mass.ofGrams(LeastCostRemoval.grams(
+                stocks, stocks.stream().mapToDouble(LeastCostRemoval.Removable::upper).toArray()));
     }
 
-    private static List<Shaving.Stock> stocks(MendOrder order, Function<Room, Length> depth) {
+    private static List<LeastCostRemoval.Removable> stocks(MendOrder order, Function<CutRange, Length> depth) {
         return order.members().stream()
-                .map(member -> new Shaving.Stock(
+                .map(member -> new LeastCostRemoval.Removable(
                         member.removal(),
                         member.weight() / order.tolerance().mm(),
                         member.room().thick().mm(),

@@ -38,7 +38,7 @@ public sealed interface MendPlan permits MendPlan.Leave, MendPlan.Cuts, MendPlan
      * @param likenessCost Σ w·δ/t over the cuts, δ counted from where the piece is no thicker than the pattern
      * @param gentle whether every cut is one nobody will see
      */
-    record Cuts(List<Cut> cuts, Mass massAfter, double likenessCost, boolean gentle) implements MendPlan {
+    record Cuts(List<MendCut> cuts, Mass massAfter, double likenessCost, boolean gentle) implements MendPlan {
         public Cuts {
             cuts = List.copyOf(cuts);
         }
@@ -50,7 +50,7 @@ public sealed interface MendPlan permits MendPlan.Leave, MendPlan.Cuts, MendPlan
     }
 
     /**
-     * It is light, and nothing can be put back; see {@link LightWays}.
+     * It is light, and nothing can be put back; see {@link LightPieceOptions}.
      *
      * @param lacking what it lacks, above zero
      */

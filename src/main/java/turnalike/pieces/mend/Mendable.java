@@ -13,7 +13,7 @@ import turnalike.units.Length;
  * @param room how deep a cut may go; the mass must still fall with the diameter there
  * @param weight its likeness weight, zero or above; {@link IllegalArgumentException} as for the others
  */
-public record Mendable(int member, String name, Length from, Length to, Removal removal, Room room, double weight) {
+public record Mendable(int member, String name, Length from, Length to, Removal removal, CutRange room, double weight) {
     public Mendable {
         if (to.compareTo(from) <= 0 || !(weight >= 0) || !Double.isFinite(weight)) {
             throw new IllegalArgumentException("member %d cannot be mended: from %s mm to %s mm, weight %s"

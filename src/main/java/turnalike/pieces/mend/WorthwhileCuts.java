@@ -6,7 +6,7 @@ import java.util.Optional;
 
 /**
  * The cheapest cuts of which none is smaller than is worth setting up for: each cut is nothing or at least {@code smallest}. Branch and
- * bound over {@link Shaving}: where its answer holds a cut too small, the member is first left alone, then cut at least that deep; a branch
+ * bound over {@link LeastCostRemoval}: where its answer holds a cut too small, the member is first left alone, then cut at least that deep; a branch
  * no cheaper than the best so far is dropped. Exact; at worst 2ⁿ steps for n members, in practice one to three.
  */
 final class WorthwhileCuts {
@@ -20,15 +20,15 @@ final class WorthwhileCuts {
         this.grams = grams;
     }
 
-    static Optional<double[]> solve(List<Shaving.Stock> stocks, double grams, double smallest) {
+    static Optional<double[]> solve(List<LeastCostRemoval.Removable> stocks, double grams, double smallest) {
         WorthwhileCuts search = new WorthwhileCuts(smallest, grams);
         search.branch(stocks);
         return search.bestCost < Double.POSITIVE_INFINITY ? Optional.of(search.best) : Optional.empty();
     }
 
-    private void branch(List<Shaving.Stock> stocks) {
-        Optional<double[]> relaxed = Shaving.solve(stocks, grams);
-        if (relaxed.isEmpty() || Shaving.cost(stocks, relaxed.get()) >= bestCost) {
+    private void branch(List<LeastCostRemoval.Removable> stocks) {
+        Optional<double[]> relaxed = LeastCostRemoval.solve(stocks, grams);
+        if (relaxed.isEmpty() || LeastCostRemoval.cost(stocks, relaxed.get()) >= bestCost) {
             return;
         }
         double[] cuts = relaxed.get();
@@ -42,11 +42,11 @@ final class WorthwhileCuts {
             }
         }
         best = cuts;
-        bestCost = Shaving.cost(stocks, cuts);
+        bestCost = LeastCostRemoval.cost(stocks, cuts);
     }
 
-    private static List<Shaving.Stock> with(List<Shaving.Stock> stocks, int at, double low, double high) {
-        List<Shaving.Stock> changed = new ArrayList<>(stocks);
+    private static List<LeastCostRemoval.Removable> with(List<LeastCostRemoval.Removable> stocks, int at, double low, double high) {
+        List<LeastCostRemoval.Removable> changed = new ArrayList<>(stocks);
         changed.set(at, stocks.get(at).between(low, high));
         return changed;
     }

@@ -12,9 +12,9 @@ import turnalike.job.kept.Change;
 import turnalike.job.kept.Edit;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
-import turnalike.job.pieces.Wanted;
+import turnalike.job.pieces.ColumnTargets;
 import turnalike.pieces.Column;
-import turnalike.pieces.Keyed;
+import turnalike.pieces.KeyedFigure;
 import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
@@ -62,13 +62,13 @@ record BenchEntry(String serial, String label, Map<String, String> figures, Opti
         if (plain instanceof Parsed.Refused<String> refused) {
             problems.add(new Problem("piece", refused.what(), refused.mend()));
         }
-        Keyed keyed = new Keyed(kept.text().job().units(), MassUnit.GRAM);
+        KeyedFigure keyed = new KeyedFigure(kept.text().job().units(), MassUnit.GRAM);
         Measures taken = Measures.NONE;
         for (Column column : columns(kept.text().job())) {
             String typed = figures.getOrDefault(column.format(), "");
             Measures before = taken;
             taken = keyed.enter(before, column, typed).fold(after -> after, (what, mend) -> {
-                problems.add(new Problem(Wanted.name(kept.text().job(), column), what, mend));
+                problems.add(new Problem(ColumnTargets.name(kept.text().job(), column), what, mend));
                 return before;
             });
         }

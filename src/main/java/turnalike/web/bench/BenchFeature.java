@@ -13,7 +13,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import turnalike.job.Plan;
-import turnalike.job.kept.Done;
+import turnalike.job.kept.StepSummary;
 import turnalike.job.kept.Edit;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
@@ -22,23 +22,23 @@ import turnalike.job.kept.Step;
 import turnalike.pieces.Column;
 import turnalike.pieces.Slip;
 import turnalike.units.Problem;
-import turnalike.web.job.Plans;
-import turnalike.web.kit.Addressed;
-import turnalike.web.kit.Asked;
+import turnalike.web.job.PlanCache;
+import turnalike.web.kit.JobAddress;
+import turnalike.web.kit.RequestInput;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
 
 /** The bench view of a job: its cuts one at a time, and the entry of each piece, kept once however often it is sent. */
 public final class BenchFeature implements Feature {
-    private static final String BENCH = Addressed.JOB + "/bench";
+    private static final String BENCH = JobAddress.JOB + "/bench";
     private static final String WORKER = "/turnalike/web/bench-worker.js";
 
     private final JobStore store;
     private final Pages pages;
-    private final Plans plans;
+    private final PlanCache plans;
 
-    public BenchFeature(JobStore store, Pages pages, Plans plans) {
+    public BenchFeature(JobStore store, Pages pages, PlanCache plans) {
         this.store = store;
         this.pages = pages;
         this.plans = plans;
@@ -53,7 +53,7 @@ public final class BenchFeature implements Feature {
     }
 
     private void show(Context ctx) {
-        KeptJob kept = Addressed.job(ctx, store);
+        KeptJob kept = JobAddress.job(ctx, store);
         Plan plan = plans.patient(kept.text());
         pages.show(ctx, 200, "bench/page.jte", kept.text().job().title() + ", at the bench", new BenchView(kept, plan));
     }
@@ -71,7 +71,7 @@ public final class BenchFeature implements Feature {
 
     // One entry at a time: two sendings of one entry that cross must not both find it missing.
     private synchronized void log(Context ctx) {
-        JobId id = Addressed.id(ctx);
+        JobId id = JobAddress.id(ctx);
         BenchEntry entry = entry(ctx);
         if (listDone(id).stream().anyMatch(step -> BenchEntry.isOf(step.what(), entry.serial()))) {
             answer(ctx, 200, "Piece %s was kept already.".formatted(entry.label()));
@@ -99,25 +99,25 @@ public final class BenchFeature implements Feature {
         Map<String, String> figures = new LinkedHashMap<>();
         for (String name : ctx.formParamMap().keySet()) {
             if (Column.find(name).isPresent()) {
-                Asked.field(ctx, name).ifPresent(value -> figures.put(name, value));
+                RequestInput.field(ctx, name).ifPresent(value -> figures.put(name, value));
             }
         }
         return new BenchEntry(
-                serial, Asked.field(ctx, "piece").orElse("").strip(), figures, Asked.field(ctx, "minutes"));
+                serial, RequestInput.field(ctx, "piece").orElse("").strip(), figures, RequestInput.field(ctx, "minutes"));
     }
 
     private static String serial(Context ctx) {
-        return Asked.field(ctx, "entry")
+        return RequestInput.field(ctx, "entry")
                 .filter(text -> text.matches("[0-9a-f]{16,32}"))
                 .orElseThrow(() -> Refusal.of(422, "entry", "has no number of its own", "load the page again"));
     }
 
     /** Takes an entry back as long as nothing else was done since. */
     private synchronized void undo(Context ctx) {
-        JobId id = Addressed.id(ctx);
+        JobId id = JobAddress.id(ctx);
         String serial = serial(ctx);
-        List<Done> done = listDone(id);
-        Done last = done.get(done.size() - 1);
+        List<StepSummary> done = listDone(id);
+        StepSummary last = done.get(done.size() - 1);
         boolean isLast = last.did() == Step.Did.EDIT && BenchEntry.isOf(last.what(), serial);
         Optional<Step> undone = isLast ? store.undo(id) : Optional.empty();
         answer(
@@ -137,8 +137,8 @@ public final class BenchFeature implements Feature {
     }
 
     /** At least one: every job begins with a step. */
-    private List<Done> listDone(JobId id) {
-        List<Done> done = store.done(id);
+    private List<StepSummary> listDone(JobId id) {
+        List<StepSummary> done = store.done(id);
         if (done.isEmpty()) {
             throw Refusal.notFound("that job");
         }

@@ -5,9 +5,9 @@ import turnalike.drawing.piece.CutDrawing;
 import turnalike.job.Job;
 import turnalike.job.Plan;
 import turnalike.job.kept.KeptJob;
-import turnalike.job.pieces.Wanted;
+import turnalike.job.pieces.ColumnTargets;
 import turnalike.units.Length;
-import turnalike.web.kit.Addressed;
+import turnalike.web.kit.JobAddress;
 
 /** What the bench view shows of a job. */
 public record BenchView(KeptJob kept, Plan plan) {
@@ -28,7 +28,7 @@ public record BenchView(KeptJob kept, Plan plan) {
     }
 
     public String jobAddress() {
-        return Addressed.address(kept.id());
+        return JobAddress.address(kept.id());
     }
 
     public String jobId() {
@@ -62,7 +62,7 @@ public record BenchView(KeptJob kept, Plan plan) {
 
     public List<Figure> figures() {
         return BenchEntry.columns(job()).stream()
-                .map(column -> new Figure(column.format(), Wanted.heading(job(), column)))
+                .map(column -> new Figure(column.format(), ColumnTargets.heading(job(), column)))
                 .toList();
     }
 }

@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import java.util.function.IntFunction;
-import turnalike.job.edit.Carried;
+import turnalike.job.edit.RebasedEdit;
 import turnalike.job.edit.JobEdit;
 import turnalike.job.edit.MemberEdit;
 import turnalike.job.edit.RunMirrored;
@@ -26,21 +26,21 @@ import turnalike.job.kept.Step;
 import turnalike.pattern.MemberKind;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
-import turnalike.web.kit.Addressed;
-import turnalike.web.kit.Asked;
+import turnalike.web.kit.JobAddress;
+import turnalike.web.kit.RequestInput;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
 
 /** Every edit of one job's text, with its undo and redo. */
 public final class EditFeature implements Feature {
-    private static final String JOB = Addressed.JOB;
+    private static final String JOB = JobAddress.JOB;
     private static final String MEMBER = JOB + "/member/{number}";
 
     private final JobStore store;
     private final JobShow show;
 
-    public EditFeature(JobStore store, Pages pages, Plans plans) {
+    public EditFeature(JobStore store, Pages pages, PlanCache plans) {
         this.store = store;
         this.show = new JobShow(pages, plans);
     }
@@ -57,7 +57,7 @@ public final class EditFeature implements Feature {
         routes.post(MEMBER + "/turn", deed(ctx -> new MemberEdit.Turn(kind(ctx))));
         routes.post(
                 MEMBER + "/boundary",
-                deed(ctx -> new MemberEdit.Boundary(Asked.field(ctx, "length").orElse(""))));
+                deed(ctx -> new MemberEdit.Boundary(RequestInput.field(ctx, "length").orElse(""))));
         routes.post(MEMBER + "/mirror", deed(ctx -> new MemberEdit.Mirror()));
         routes.post(MEMBER + "/copy", deed(ctx -> new MemberEdit.Copy(), number -> number + 1));
         routes.post(MEMBER + "/remove", deed(ctx -> new MemberEdit.Remove()));
@@ -76,26 +76,26 @@ public final class EditFeature implements Feature {
     /** @param selects the member that is selected after it */
     private Handler deed(Deed deed, IntFunction<Integer> selects) {
         return ctx -> {
-            int number = Asked.pathNumber(ctx, "number");
+            int number = RequestInput.pathNumber(ctx, "number");
             edit(ctx, new MemberEdit(number, deed.of(ctx)), "member", Map.of(), selects.apply(number));
         };
     }
 
     private void insert(Context ctx) {
-        int number = Asked.pathNumber(ctx, "number");
-        boolean after = Asked.field(ctx, "side").filter("after"::equals).isPresent();
+        int number = RequestInput.pathNumber(ctx, "number");
+        boolean after = RequestInput.field(ctx, "side").filter("after"::equals).isPresent();
         MemberEdit.Insert insert = new MemberEdit.Insert(kind(ctx), after);
         edit(ctx, new MemberEdit(number, insert), "member", Map.of(), after ? number + 1 : number);
     }
 
     private static MemberKind kind(Context ctx) {
-        return Asked.field(ctx, "kind")
+        return RequestInput.field(ctx, "kind")
                 .flatMap(MemberKind::find)
                 .orElseThrow(() -> Refusal.of(422, "kind", "is none we know", "choose one of the list"));
     }
 
     private void sizes(Context ctx) {
-        int number = Asked.pathNumber(ctx, "number");
+        int number = RequestInput.pathNumber(ctx, "number");
         Map<String, String> values = fields(ctx, MemberForm.FIELDS);
         edit(ctx, new MemberEdit(number, new MemberEdit.Sizes(values)), "member", values, number);
     }
@@ -106,7 +106,7 @@ public final class EditFeature implements Feature {
     }
 
     private void units(Context ctx) {
-        UnitSystem units = Asked.field(ctx, "units")
+        UnitSystem units = RequestInput.field(ctx, "units")
                 .flatMap(UnitSystem::find)
                 .orElseThrow(() -> Refusal.of(422, "units", "are none we know", "choose in or mm"));
         edit(ctx, new UnitsChange(units), "job", Map.of(), JobShow.member(ctx));
@@ -115,7 +115,7 @@ public final class EditFeature implements Feature {
     private static Map<String, String> fields(Context ctx, Set<String> known) {
         Map<String, String> out = new LinkedHashMap<>();
         for (String name : known) {
-            Asked.field(ctx, name).ifPresent(value -> out.put(name, value));
+            RequestInput.field(ctx, name).ifPresent(value -> out.put(name, value));
         }
         return out;
     }
@@ -124,7 +124,7 @@ public final class EditFeature implements Feature {
     private void edit(Context ctx, JobEdit edit, String form, Map<String, String> typed, int selected) {
         Begun begun = new Begun();
         try {
-            Step step = store.edit(Addressed.id(ctx), made(ctx, edit, selected, begun))
+            Step step = store.edit(JobAddress.id(ctx), made(ctx, edit, selected, begun))
                     .orElseThrow(() -> Refusal.notFound("that job"));
             if (begun.part.isPresent()) {
                 show.done(ctx, begun.part.orElseThrow());
@@ -133,7 +133,7 @@ public final class EditFeature implements Feature {
             }
         } catch (Refusal refused) {
             KeptJob kept = begun.kept.orElseThrow(() -> refused);
-            show.page(ctx, refused.status(), kept, new Attempt(form, typed, refused.problems()), selected);
+            show.page(ctx, refused.status(), kept, new RefusedEdit(form, typed, refused.problems()), selected);
         } catch (Unchanged nothingToDo) {
             show.done(ctx, begun.kept.orElseThrow(), selected);
         }
@@ -171,7 +171,7 @@ public final class EditFeature implements Feature {
     }
 
     private static JobEdit carried(JobEdit edit, JobText seen, JobText now) {
-        Carried carried = Carried.over(edit, seen, now);
+        RebasedEdit carried = RebasedEdit.over(edit, seen, now);
         return carried.edit().orElseThrow(() -> new Refusal(409, carried.problems()));
     }
 
@@ -195,7 +195,7 @@ public final class EditFeature implements Feature {
     }
 
     private static Optional<Integer> version(Context ctx) {
-        return Asked.number(Asked.field(ctx, "version"));
+        return RequestInput.number(RequestInput.field(ctx, "version"));
     }
 
     /** Undo and redo take the last step of all, which may be another person's: then it is shown first. */
@@ -207,7 +207,7 @@ public final class EditFeature implements Feature {
                     word,
                     "this was done meanwhile: " + last.orElse("nothing"),
                     "press %s again if that is what you mean".formatted(word));
-            show.page(ctx, 409, kept, new Attempt("job", Map.of(), List.of(problem)), JobShow.member(ctx));
+            show.page(ctx, 409, kept, new RefusedEdit("job", Map.of(), List.of(problem)), JobShow.member(ctx));
             return;
         }
         stepping.of(kept.id()); // empty when there is nothing to take back, and then nothing is shown to have changed
@@ -219,6 +219,6 @@ public final class EditFeature implements Feature {
     }
 
     private KeptJob kept(Context ctx) {
-        return Addressed.job(ctx, store);
+        return JobAddress.job(ctx, store);
     }
 }

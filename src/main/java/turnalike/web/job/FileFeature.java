@@ -10,15 +10,15 @@ import turnalike.job.kept.JobStore;
 import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
 import turnalike.units.Problem;
-import turnalike.web.kit.Addressed;
-import turnalike.web.kit.Asked;
+import turnalike.web.kit.JobAddress;
+import turnalike.web.kit.RequestInput;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
 
 /** The job file itself, to be changed as text: whatever has no field of its own is written there. */
 public final class FileFeature implements Feature {
-    private static final String FILE = Addressed.JOB + "/file";
+    private static final String FILE = JobAddress.JOB + "/file";
 
     private final JobStore store;
     private final Pages pages;
@@ -31,7 +31,7 @@ public final class FileFeature implements Feature {
     @Override
     public void addTo(RoutesConfig routes) {
         routes.get(FILE, ctx -> {
-            KeptJob kept = Addressed.job(ctx, store);
+            KeptJob kept = JobAddress.job(ctx, store);
             show(ctx, 200, kept, kept.text().text(), version(kept), List.of());
         });
         routes.post(FILE, this::keep);
@@ -54,16 +54,16 @@ public final class FileFeature implements Feature {
 
     private void show(Context ctx, int status, KeptJob kept, String text, int version, List<Problem> problems) {
         String title = kept.text().job().title();
-        View view = new View(Addressed.address(kept.id()), title, text, version, problems);
+        View view = new View(JobAddress.address(kept.id()), title, text, version, problems);
         pages.show(ctx, status, "job/file.jte", title + ", job file", view);
     }
 
     private void keep(Context ctx) {
-        KeptJob before = Addressed.job(ctx, store);
-        String typed = Asked.field(ctx, "text")
+        KeptJob before = JobAddress.job(ctx, store);
+        String typed = RequestInput.field(ctx, "text")
                 .map(text -> text.replace("\r\n", "\n"))
                 .orElseThrow(() -> Refusal.of(422, "job file", "is too long or missing", "send a shorter one"));
-        int seen = Asked.number(Asked.field(ctx, "version")).orElse(-1);
+        int seen = RequestInput.number(RequestInput.field(ctx, "version")).orElse(-1);
         JobText.Read read = JobText.read(typed);
         if (read.text().isEmpty()) {
             show(ctx, 422, before, typed, seen, read.problems());
@@ -71,7 +71,7 @@ public final class FileFeature implements Feature {
         }
         try {
             store.edit(before.id(), kept -> edit(kept, read.text().get(), seen));
-            ctx.redirect(Addressed.address(before.id()), HttpStatus.SEE_OTHER);
+            ctx.redirect(JobAddress.address(before.id()), HttpStatus.SEE_OTHER);
         } catch (Refusal crossed) {
             show(ctx, crossed.status(), before, typed, version(before), crossed.problems());
         }

@@ -5,7 +5,7 @@ import io.javalin.http.Context;
 import turnalike.job.Plan;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
-import turnalike.web.kit.Addressed;
+import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Attachment;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.Pages;
@@ -13,14 +13,14 @@ import turnalike.web.kit.Refusal;
 
 /** One job's page, and what of it can be looked at or carried away. */
 public final class JobFeature implements Feature {
-    private static final String JOB = Addressed.JOB;
+    private static final String JOB = JobAddress.JOB;
 
     private final JobStore store;
     private final Pages pages;
-    private final Plans plans;
+    private final PlanCache plans;
     private final JobShow show;
 
-    public JobFeature(JobStore store, Pages pages, Plans plans) {
+    public JobFeature(JobStore store, Pages pages, PlanCache plans) {
         this.store = store;
         this.pages = pages;
         this.plans = plans;
@@ -29,7 +29,7 @@ public final class JobFeature implements Feature {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get(JOB, ctx -> show.page(ctx, 200, kept(ctx), Attempt.NONE, JobShow.member(ctx)));
+        routes.get(JOB, ctx -> show.page(ctx, 200, kept(ctx), RefusedEdit.NONE, JobShow.member(ctx)));
         routes.get(JOB + "/settings", this::settings);
         routes.get(JOB + "/look", this::look);
         routes.get(
@@ -61,7 +61,7 @@ public final class JobFeature implements Feature {
         attachment(
                 ctx,
                 "whole.json",
-                store.give(Addressed.id(ctx))
+                store.give(JobAddress.id(ctx))
                         .orElseThrow(() -> Refusal.notFound("that job"))
                         .format());
     }
@@ -71,6 +71,6 @@ public final class JobFeature implements Feature {
     }
 
     private KeptJob kept(Context ctx) {
-        return Addressed.job(ctx, store);
+        return JobAddress.job(ctx, store);
     }
 }

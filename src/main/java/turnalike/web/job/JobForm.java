@@ -5,11 +5,11 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import turnalike.job.edit.Written;
+import turnalike.job.edit.TypedFields;
 import turnalike.job.kept.JobText;
 import turnalike.job.keys.Key;
 import turnalike.job.keys.KeyPaths;
-import turnalike.job.keys.Section;
+import turnalike.job.keys.KeySection;
 import turnalike.units.UnitSystem;
 import turnalike.web.job.FieldView.Look;
 
@@ -32,9 +32,9 @@ public final class JobForm {
 
     private JobForm() {}
 
-    static List<Group> of(JobText text, Attempt attempt) {
-        Map<String, String> written = Written.job(text);
-        Map<Section, List<FieldView>> sections = new EnumMap<>(Section.class);
+    static List<Group> of(JobText text, RefusedEdit attempt) {
+        Map<String, String> written = TypedFields.job(text);
+        Map<KeySection, List<FieldView>> sections = new EnumMap<>(KeySection.class);
         for (KeyPaths.At at : KeyPaths.asked(written.getOrDefault("frame.kind", ""))) {
             sections.computeIfAbsent(at.key().field().section(), section -> new ArrayList<>())
                     .add(field(

@@ -7,7 +7,7 @@ import java.util.concurrent.CompletableFuture;
 import turnalike.job.Plan;
 import turnalike.job.kept.KeptJob;
 import turnalike.units.Length;
-import turnalike.web.kit.Asked;
+import turnalike.web.kit.RequestInput;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Shell;
 
@@ -22,9 +22,9 @@ final class JobShow {
     private static final double WIDEST_PX = 2400;
 
     private final Pages pages;
-    private final Plans plans;
+    private final PlanCache plans;
 
-    JobShow(Pages pages, Plans plans) {
+    JobShow(Pages pages, PlanCache plans) {
         this.pages = pages;
         this.plans = plans;
     }
@@ -32,7 +32,7 @@ final class JobShow {
     /** After an edit: the page anew for a browser, the changed part for a script. */
     void done(Context ctx, KeptJob kept, int selected) {
         if (Pages.isPart(ctx)) {
-            page(ctx, 200, kept, Attempt.NONE, selected);
+            page(ctx, 200, kept, RefusedEdit.NONE, selected);
         } else {
             ctx.redirect("/jobs/%s?member=%d#member".formatted(kept.id().text(), selected), HttpStatus.SEE_OTHER);
         }
@@ -43,13 +43,13 @@ final class JobShow {
         Shell shell = pages.shell(ctx, after.text().job().title());
         double widthMm = widthMm(ctx);
         return plans.ahead(after.text())
-                .thenApplyAsync(plan -> pages.text(shell, PART, view(after, plan, Attempt.NONE, selected, widthMm)));
+                .thenApplyAsync(plan -> pages.text(shell, PART, view(after, plan, RefusedEdit.NONE, selected, widthMm)));
     }
 
     /** The part of the page that an edit changes. */
     String part(Shell shell, KeptJob after, int selected) {
         return pages.text(
-                shell, PART, view(after, plans.now(after.text()), Attempt.NONE, selected, room(USUAL_WIDTH_PX)));
+                shell, PART, view(after, plans.now(after.text()), RefusedEdit.NONE, selected, room(USUAL_WIDTH_PX)));
     }
 
     /** After an edit that {@link #ahead} was told of. */
@@ -57,27 +57,27 @@ final class JobShow {
         pages.answer(ctx, 200, part.join());
     }
 
-    void page(Context ctx, int status, KeptJob kept, Attempt attempt, int selected) {
+    void page(Context ctx, int status, KeptJob kept, RefusedEdit attempt, int selected) {
         Plan plan = plans.now(kept.text());
         JobView view = view(kept, plan, attempt, selected, widthMm(ctx));
         pages.show(ctx, status, Pages.isPart(ctx) ? PART : "job/page.jte", view.title(), view);
     }
 
     JobView view(Context ctx, KeptJob kept, Plan plan) {
-        return view(kept, plan, Attempt.NONE, member(ctx), widthMm(ctx));
+        return view(kept, plan, RefusedEdit.NONE, member(ctx), widthMm(ctx));
     }
 
-    private JobView view(KeptJob kept, Plan plan, Attempt attempt, int selected, double widthMm) {
+    private JobView view(KeptJob kept, Plan plan, RefusedEdit attempt, int selected, double widthMm) {
         int last = plan.job().pattern().members().size();
         JobView.Glance glance = new JobView.Glance(Math.max(1, Math.min(last, selected)), widthMm);
         return new JobView(kept, plan, plans.isFinal(plan), glance, attempt);
     }
 
     private static double widthMm(Context ctx) {
-        Optional<String> told = Asked.query(ctx, "w")
-                .or(() -> Asked.field(ctx, "w"))
+        Optional<String> told = RequestInput.query(ctx, "w")
+                .or(() -> RequestInput.field(ctx, "w"))
                 .or(() -> Optional.ofNullable(ctx.cookie("turnalike-room")));
-        return room(Asked.number(told).map(Integer::doubleValue).orElse(USUAL_WIDTH_PX));
+        return room(RequestInput.number(told).map(Integer::doubleValue).orElse(USUAL_WIDTH_PX));
     }
 
     private static double room(double px) {
@@ -86,7 +86,7 @@ final class JobShow {
 
     /** The member that is asked for, from 1; the first when none is. */
     static int member(Context ctx) {
-        return Asked.number(Asked.query(ctx, "member").or(() -> Asked.field(ctx, "member")))
+        return RequestInput.number(RequestInput.query(ctx, "member").or(() -> RequestInput.field(ctx, "member")))
                 .orElse(1);
     }
 }

@@ -13,7 +13,7 @@ import turnalike.job.Job;
 import turnalike.job.Plan;
 import turnalike.job.kept.KeptJob;
 import turnalike.pattern.MemberKind;
-import turnalike.pattern.Placed;
+import turnalike.pattern.PlacedMember;
 import turnalike.pattern.Warning;
 import turnalike.settings.DividerSetting;
 import turnalike.settings.DividerStep;
@@ -28,7 +28,7 @@ public final class JobView {
     private final Plan plan;
     private final boolean isFinal;
     private final Glance glance;
-    private final Attempt attempt;
+    private final RefusedEdit attempt;
 
     /**
      * What of the job is looked at.
@@ -38,7 +38,7 @@ public final class JobView {
      */
     record Glance(int member, double widthMm) {}
 
-    JobView(KeptJob kept, Plan plan, boolean isFinal, Glance glance, Attempt attempt) {
+    JobView(KeptJob kept, Plan plan, boolean isFinal, Glance glance, RefusedEdit attempt) {
         this.kept = kept;
         this.plan = plan;
         this.isFinal = isFinal;
@@ -110,7 +110,7 @@ public final class JobView {
     /** A kg/m³ in pounds a cubic foot: 0.3048³ / 0.45359237, both exact by definition. */
     private static final double LB_PER_FT3 = 0.3048 * 0.3048 * 0.3048 / 0.45359237;
 
-    public List<Placed> run() {
+    public List<PlacedMember> run() {
         return job().pattern().placed();
     }
 
@@ -118,12 +118,12 @@ public final class JobView {
         return glance.member();
     }
 
-    public boolean isSelected(Placed placed) {
+    public boolean isSelected(PlacedMember placed) {
         return placed.number() == glance.member();
     }
 
     /** The selected member. */
-    public Placed member() {
+    public PlacedMember member() {
         return run().get(glance.member() - 1);
     }
 

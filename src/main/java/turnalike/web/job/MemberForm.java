@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import turnalike.job.edit.Written;
+import turnalike.job.edit.TypedFields;
 import turnalike.job.kept.JobText;
 import turnalike.pattern.MemberKey;
 import turnalike.pattern.MemberKind;
@@ -26,7 +26,7 @@ final class MemberForm {
     private MemberForm() {}
 
     static List<FieldView> of(JobText text, int number) {
-        Map<String, String> written = Written.member(text, number);
+        Map<String, String> written = TypedFields.member(text, number);
         UnitSystem units = text.job().units();
         List<FieldView> out = new ArrayList<>();
         for (MemberKey key :

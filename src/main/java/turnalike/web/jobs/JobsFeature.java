@@ -11,7 +11,7 @@ import turnalike.job.kept.JobStore;
 import turnalike.job.kept.JobText;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
-import turnalike.web.kit.Asked;
+import turnalike.web.kit.RequestInput;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
@@ -39,13 +39,13 @@ public final class JobsFeature implements Feature {
     }
 
     private void begin(Context ctx) {
-        UnitSystem units = Asked.field(ctx, "units").flatMap(UnitSystem::find).orElse(UnitSystem.METRIC);
+        UnitSystem units = RequestInput.field(ctx, "units").flatMap(UnitSystem::find).orElse(UnitSystem.METRIC);
         open(ctx, store.keep(NewJob.in(units)));
     }
 
     /** Takes a job file or a whole job as it was carried away. */
     private void bring(Context ctx) {
-        String text = Asked.upload(ctx, "file")
+        String text = RequestInput.upload(ctx, "file")
                 .orElseThrow(() -> Refusal.of(422, "file", "none was chosen", "choose a job file"));
         if (GivenJob.claims(text)) {
             GivenJob.Read read = GivenJob.read(text);

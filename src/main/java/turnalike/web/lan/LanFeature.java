@@ -7,7 +7,7 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.SameSite;
 import java.util.List;
 import java.util.function.Supplier;
-import turnalike.web.kit.Asked;
+import turnalike.web.kit.RequestInput;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
@@ -40,14 +40,14 @@ public final class LanFeature implements Feature {
     }
 
     private void pair(Context ctx) {
-        String name = Asked.field(ctx, "name").orElse("").strip();
+        String name = RequestInput.field(ctx, "name").orElse("").strip();
         if (name.isEmpty()
                 || name.length() > Device.LONGEST_NAME
                 || name.chars().anyMatch(Character::isISOControl)) {
             showPairing(ctx, 422, "Give the device a name of 1 to 40 letters.");
             return;
         }
-        switch (sharing.code().with(Asked.field(ctx, "code").orElse(""))) {
+        switch (sharing.code().with(RequestInput.field(ctx, "code").orElse(""))) {
             case PAIRED -> {
                 Cookie cookie = new Cookie(
                         Sharing.COOKIE,

@@ -15,8 +15,8 @@ import turnalike.sheets.Paper;
 import turnalike.sheets.SetSheets;
 import turnalike.sheets.Sheet;
 import turnalike.units.Problem;
-import turnalike.web.kit.Addressed;
-import turnalike.web.kit.Asked;
+import turnalike.web.kit.JobAddress;
+import turnalike.web.kit.RequestInput;
 import turnalike.web.kit.Attachment;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.Pages;
@@ -25,7 +25,7 @@ import turnalike.web.kit.Refusal;
 
 /** The set chosen and placed. */
 public final class MatchFeature implements Feature {
-    private static final String MATCH = Addressed.JOB + "/match";
+    private static final String MATCH = JobAddress.JOB + "/match";
 
     /** How long the first look takes, and how much longer its answer is waited for. */
     private static final int FIRST_S = 1;
@@ -35,7 +35,7 @@ public final class MatchFeature implements Feature {
 
     private final JobStore store;
     private final Pages pages;
-    private final Searches searches = new Searches();
+    private final SetSearches searches = new SetSearches();
 
     public MatchFeature(JobStore store, Pages pages) {
         this.store = store;
@@ -52,10 +52,10 @@ public final class MatchFeature implements Feature {
     }
 
     private void show(Context ctx) {
-        KeptJob kept = Addressed.job(ctx, store);
+        KeptJob kept = JobAddress.job(ctx, store);
         List<Problem> problems = SetMatch.problems(
                 kept.text().job(), kept.pieces().stream().map(KeptPiece::piece).toList());
-        Optional<Search> search = problems.isEmpty()
+        Optional<SetSearch> search = problems.isEmpty()
                 ? searches.find(kept).or(() -> Optional.of(searches.begin(kept, FIRST_S, false)))
                 : Optional.empty();
         search.filter(each -> each.seconds() == FIRST_S).ifPresent(each -> each.await(WAITED_MS));
@@ -66,10 +66,10 @@ public final class MatchFeature implements Feature {
 
     /** The record of the set that was found, as it stands on the page. */
     private void record(Context ctx) {
-        KeptJob kept = Addressed.job(ctx, store);
+        KeptJob kept = JobAddress.job(ctx, store);
         String name = ctx.pathParam("file");
         SetMatch set =
-                searches.find(kept).flatMap(Search::found).orElseThrow(() -> Refusal.notFound("a set of these pieces"));
+                searches.find(kept).flatMap(SetSearch::found).orElseThrow(() -> Refusal.notFound("a set of these pieces"));
         Sheet sheet = Stream.of(Paper.A4, Paper.LETTER)
                 .map(paper -> SetSheets.record(kept.text().job().title(), Papers.today(), set, paper))
                 .filter(each -> each.name().equals(name))
@@ -79,9 +79,9 @@ public final class MatchFeature implements Feature {
     }
 
     private void longer(Context ctx) {
-        KeptJob kept = Addressed.job(ctx, store);
-        int seconds = Asked.number(Asked.field(ctx, "seconds")).orElse(10);
-        boolean strict = Asked.field(ctx, "strict").filter("true"::equals).isPresent();
+        KeptJob kept = JobAddress.job(ctx, store);
+        int seconds = RequestInput.number(RequestInput.field(ctx, "seconds")).orElse(10);
+        boolean strict = RequestInput.field(ctx, "strict").filter("true"::equals).isPresent();
         boolean possible = SetMatch.problems(
                         kept.text().job(),
                         kept.pieces().stream().map(KeptPiece::piece).toList())
@@ -90,22 +90,22 @@ public final class MatchFeature implements Feature {
             searches.begin(kept, Math.max(FIRST_S, Math.min(LONGEST_S, seconds)), strict)
                     .await(50);
         }
-        ctx.redirect(Addressed.address(kept.id()) + "/match", HttpStatus.SEE_OTHER);
+        ctx.redirect(JobAddress.address(kept.id()) + "/match", HttpStatus.SEE_OTHER);
     }
 
     private void stop(Context ctx) {
-        KeptJob kept = Addressed.job(ctx, store);
+        KeptJob kept = JobAddress.job(ctx, store);
         searches.find(kept).ifPresent(search -> {
             search.stop();
             search.await(WAITED_MS);
         });
-        ctx.redirect(Addressed.address(kept.id()) + "/match", HttpStatus.SEE_OTHER);
+        ctx.redirect(JobAddress.address(kept.id()) + "/match", HttpStatus.SEE_OTHER);
     }
 
     /** Tells a page how far the search has come, twice a second, until it is done or nobody listens. */
     private void progress(SseClient client) {
-        KeptJob kept = Addressed.job(client.ctx(), store);
-        Optional<Search> search = searches.find(kept);
+        KeptJob kept = JobAddress.job(client.ctx(), store);
+        Optional<SetSearch> search = searches.find(kept);
         while (search.isPresent() && !search.get().isDone() && !client.terminated()) {
             client.sendEvent("progress", search.get().progress());
             search.get().await(500);

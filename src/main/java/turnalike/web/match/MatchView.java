@@ -20,7 +20,7 @@ import turnalike.sheets.SetSheets;
 import turnalike.units.Length;
 import turnalike.units.Problem;
 import turnalike.units.Working;
-import turnalike.web.kit.Addressed;
+import turnalike.web.kit.JobAddress;
 
 /**
  * The set as the page shows it.
@@ -29,7 +29,7 @@ import turnalike.web.kit.Addressed;
  * @param problems why there can be no set yet
  * @param search for it
  */
-public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> search) {
+public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch> search) {
     private static final Length FRAME_WIDTH = Length.ofMm(200);
 
     public MatchView {
@@ -37,7 +37,7 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
     }
 
     public String address() {
-        return Addressed.address(kept.id());
+        return JobAddress.address(kept.id());
     }
 
     public String title() {
@@ -50,12 +50,12 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<Search> s
     }
 
     public String progress() {
-        return search.map(Search::progress).orElse("");
+        return search.map(SetSearch::progress).orElse("");
     }
 
     /** What was found, as it is shown. */
     public Optional<Shown> shown() {
-        return search.flatMap(Search::found)
+        return search.flatMap(SetSearch::found)
                 .map(set -> set.match(new Showing(SetSheets.frame(kept.text().job(), set, FRAME_WIDTH))));
     }
 

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import turnalike.job.kept.KeptJob;
-import turnalike.job.pieces.Wanted;
+import turnalike.job.pieces.ColumnTargets;
 import turnalike.pieces.Column;
 
 /** The form that logs one piece. */
@@ -15,10 +15,10 @@ public final class PieceForm {
     static final String NOTED = "noted.";
 
     private final KeptJob kept;
-    private final Entry entry;
+    private final PieceFormEntry entry;
     private final Map<String, String> had;
 
-    PieceForm(KeptJob kept, Entry entry) {
+    PieceForm(KeptJob kept, PieceFormEntry entry) {
         this.kept = kept;
         this.entry = entry;
         this.had = PiecesView.written(kept, entry.label());
@@ -46,7 +46,7 @@ public final class PieceForm {
         List<Cell> out = new ArrayList<>();
         for (Column each : columns) {
             String name = each.format();
-            out.add(cell("c-" + name, name, name, Wanted.heading(kept.text().job(), each), true));
+            out.add(cell("c-" + name, name, name, ColumnTargets.heading(kept.text().job(), each), true));
         }
         for (String name : kept.text().job().likeness().noted().keySet()) {
             out.add(cell("c-noted-" + out.size(), NOTED + name, name, name, false));

@@ -15,7 +15,7 @@ import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
 import turnalike.job.kept.Subject;
 import turnalike.job.pieces.ControlReport;
-import turnalike.job.pieces.Wanted;
+import turnalike.job.pieces.ColumnTargets;
 import turnalike.pieces.Column;
 import turnalike.pieces.Piece;
 import turnalike.pieces.PiecesFile;
@@ -23,8 +23,8 @@ import turnalike.pieces.Slip;
 import turnalike.sheets.ControlSheet;
 import turnalike.sheets.Paper;
 import turnalike.units.Problem;
-import turnalike.web.kit.Addressed;
-import turnalike.web.kit.Asked;
+import turnalike.web.kit.JobAddress;
+import turnalike.web.kit.RequestInput;
 import turnalike.web.kit.Attachment;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.Pages;
@@ -33,7 +33,7 @@ import turnalike.web.kit.Refusal;
 
 /** The pieces' table and everything that adds to it. */
 public final class PiecesFeature implements Feature {
-    private static final String PIECES = Addressed.JOB + "/pieces";
+    private static final String PIECES = JobAddress.JOB + "/pieces";
 
     private final JobStore store;
     private final Pages pages;
@@ -45,7 +45,7 @@ public final class PiecesFeature implements Feature {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get(PIECES, ctx -> show(ctx, 200, Entry.of(Addressed.job(ctx, store), Asked.query(ctx, "piece"))));
+        routes.get(PIECES, ctx -> show(ctx, 200, PieceFormEntry.of(JobAddress.job(ctx, store), RequestInput.query(ctx, "piece"))));
         routes.post(PIECES, this::log);
         routes.post(PIECES + "/table", this::table);
         routes.post(PIECES + "/remove", this::remove);
@@ -53,18 +53,18 @@ public final class PiecesFeature implements Feature {
         routes.get(PIECES + "/control-chart/{paper}", this::chartSheet);
     }
 
-    private void show(Context ctx, int status, Entry entry) {
-        KeptJob kept = Addressed.job(ctx, store);
-        PiecesView view = new PiecesView(kept, entry, Asked.query(ctx, "column").orElse("mass_g"));
+    private void show(Context ctx, int status, PieceFormEntry entry) {
+        KeptJob kept = JobAddress.job(ctx, store);
+        PiecesView view = new PiecesView(kept, entry, RequestInput.query(ctx, "column").orElse("mass_g"));
         pages.show(ctx, status, "pieces/page.jte", view.title(), view);
     }
 
     private void log(Context ctx) {
-        KeptJob kept = Addressed.job(ctx, store);
-        String label = Asked.field(ctx, "piece").orElse("");
+        KeptJob kept = JobAddress.job(ctx, store);
+        String label = RequestInput.field(ctx, "piece").orElse("");
         Map<String, String> figures = figures(ctx);
         PieceEntry.Read read = PieceEntry.read(kept, label, figures);
-        Entry entry = new Entry(label, figures, "", read.problems(), List.of());
+        PieceFormEntry entry = new PieceFormEntry(label, figures, "", read.problems(), List.of());
         if (read.piece().isEmpty()) {
             show(ctx, 422, entry);
             return;
@@ -87,8 +87,8 @@ public final class PiecesFeature implements Feature {
             if (!noted && Column.find(field).isEmpty()) {
                 continue;
             }
-            String had = Asked.field(ctx, "had_" + field).orElse("");
-            Asked.field(ctx, field)
+            String had = RequestInput.field(ctx, "had_" + field).orElse("");
+            RequestInput.field(ctx, field)
                     .filter(text -> !text.strip().equals(had))
                     .ifPresent(text -> out.put(noted ? field.substring(PieceForm.NOTED.length()) : field, text));
         }
@@ -96,17 +96,17 @@ public final class PiecesFeature implements Feature {
     }
 
     private static boolean isSure(Context ctx) {
-        return Asked.field(ctx, "sure").filter("yes"::equals).isPresent();
+        return RequestInput.field(ctx, "sure").filter("yes"::equals).isPresent();
     }
 
     /** Pasted cells, or a file of them. */
     private void table(Context ctx) {
-        KeptJob kept = Addressed.job(ctx, store);
+        KeptJob kept = JobAddress.job(ctx, store);
         String text =
-                Asked.upload(ctx, "file").or(() -> Asked.field(ctx, "cells")).orElse("");
+                RequestInput.upload(ctx, "file").or(() -> RequestInput.field(ctx, "cells")).orElse("");
         PiecesFile.Read read =
                 PiecesFile.parseWithoutMass(text, kept.text().job().units());
-        Entry entry = Entry.of(kept, Optional.empty()).pasted(text);
+        PieceFormEntry entry = PieceFormEntry.of(kept, Optional.empty()).pasted(text);
         if (!read.problems().isEmpty()) {
             show(ctx, 422, entry.wrong(read.problems()));
             return;
@@ -119,7 +119,7 @@ public final class PiecesFeature implements Feature {
                             new Problem("cells", "hold no piece", "paste a header and a line for each piece"))));
             return;
         }
-        List<Slip> slips = Wanted.questions(kept.text().job(), read);
+        List<Slip> slips = ColumnTargets.questions(kept.text().job(), read);
         if (!slips.isEmpty() && !isSure(ctx)) {
             show(ctx, 422, entry.asking(slips));
             return;
@@ -147,7 +147,7 @@ public final class PiecesFeature implements Feature {
     }
 
     private void remove(Context ctx) {
-        String label = Asked.field(ctx, "piece").orElse("");
+        String label = RequestInput.field(ctx, "piece").orElse("");
         edit(ctx, kept -> {
             if (kept.find(label).isEmpty()) {
                 throw Refusal.notFound("that piece");
@@ -157,25 +157,25 @@ public final class PiecesFeature implements Feature {
     }
 
     private void edit(Context ctx, java.util.function.Function<KeptJob, Edit> edit) {
-        if (store.edit(Addressed.id(ctx), edit).isEmpty()) {
+        if (store.edit(JobAddress.id(ctx), edit).isEmpty()) {
             throw Refusal.notFound("that job");
         }
-        ctx.redirect(Addressed.address(Addressed.id(ctx)) + "/pieces", HttpStatus.SEE_OTHER);
+        ctx.redirect(JobAddress.address(JobAddress.id(ctx)) + "/pieces", HttpStatus.SEE_OTHER);
     }
 
     private void csv(Context ctx) {
-        KeptJob kept = Addressed.job(ctx, store);
+        KeptJob kept = JobAddress.job(ctx, store);
         List<Piece> pieces = kept.pieces().stream().map(KeptPiece::piece).toList();
         String text = PiecesFile.format(pieces, kept.text().job().units());
         Attachment.send(ctx, "pieces.csv", "text/csv; charset=utf-8", text);
     }
 
     private void chartSheet(Context ctx) {
-        KeptJob kept = Addressed.job(ctx, store);
+        KeptJob kept = JobAddress.job(ctx, store);
         PiecesView view = new PiecesView(
                 kept,
-                Entry.of(kept, Optional.empty()),
-                Asked.query(ctx, "column").orElse("mass_g"));
+                PieceFormEntry.of(kept, Optional.empty()),
+                RequestInput.query(ctx, "column").orElse("mass_g"));
         Paper paper = Papers.at(ctx);
         ControlReport report = view.report().orElseThrow(() -> Refusal.notFound("that chart"));
         ControlSheet.Heading heading = new ControlSheet.Heading(

@@ -17,7 +17,7 @@ import turnalike.job.pieces.ControlReport;
 import turnalike.job.pieces.LikenessReport;
 import turnalike.job.pieces.MendJob;
 import turnalike.job.pieces.MendWords;
-import turnalike.job.pieces.Wanted;
+import turnalike.job.pieces.ColumnTargets;
 import turnalike.pieces.Column;
 import turnalike.pieces.MassUnit;
 import turnalike.pieces.Piece;
@@ -29,14 +29,14 @@ import turnalike.units.LengthText;
 import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
-import turnalike.web.kit.Addressed;
+import turnalike.web.kit.JobAddress;
 
 /** The pieces as the page shows them. */
 public final class PiecesView {
     private static final double SAME_MM = 1e-6;
 
     private final KeptJob kept;
-    private final Entry entry;
+    private final PieceFormEntry entry;
     private final String column;
     private final List<Piece> pieces;
     /** The columns that were measured on any piece. */
@@ -47,7 +47,7 @@ public final class PiecesView {
     private final Optional<ControlReport> report;
     private final String noChart;
 
-    PiecesView(KeptJob kept, Entry entry, String column) {
+    PiecesView(KeptJob kept, PieceFormEntry entry, String column) {
         this.kept = kept;
         this.entry = entry;
         this.column = column;
@@ -61,14 +61,14 @@ public final class PiecesView {
     }
 
     public String address() {
-        return Addressed.address(kept.id());
+        return JobAddress.address(kept.id());
     }
 
     public String title() {
         return kept.text().job().title();
     }
 
-    public Entry entry() {
+    public PieceFormEntry entry() {
         return entry;
     }
 
@@ -92,7 +92,7 @@ public final class PiecesView {
     }
 
     private String heading(Column column) {
-        return Wanted.heading(kept.text().job(), column);
+        return ColumnTargets.heading(kept.text().job(), column);
     }
 
     /** What is wrong and belongs to no field. */
@@ -186,7 +186,7 @@ public final class PiecesView {
     /** A column as a person calls it. */
     public String called(String column) {
         return Column.find(column)
-                .map(each -> Wanted.name(kept.text().job(), each))
+                .map(each -> ColumnTargets.name(kept.text().job(), each))
                 .orElse(column);
     }
 
@@ -221,7 +221,7 @@ public final class PiecesView {
     }
 
     /** How alike the pieces are, the most unlike first; empty with fewer than two. */
-    public List<LikenessReport.Entry> likeness() {
+    public List<LikenessReport.PieceLikeness> likeness() {
         return pieces.size() < 2
                 ? List.of()
                 : LikenessReport.of(kept.text().job(), pieces, MassUnit.GRAM).mostUnlikeFirst();

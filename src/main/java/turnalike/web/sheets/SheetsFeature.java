@@ -11,8 +11,8 @@ import turnalike.job.kept.KeptJob;
 import turnalike.sheets.Paper;
 import turnalike.sheets.PlanSheets;
 import turnalike.sheets.Sheet;
-import turnalike.web.job.Plans;
-import turnalike.web.kit.Addressed;
+import turnalike.web.job.PlanCache;
+import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Attachment;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.Pages;
@@ -20,7 +20,7 @@ import turnalike.web.kit.Refusal;
 
 /** The sheets of a plan, as PDF and SVG. A new sheet of a plan is one line here. */
 public final class SheetsFeature implements Feature {
-    private static final String SHEETS = Addressed.JOB + "/sheets";
+    private static final String SHEETS = JobAddress.JOB + "/sheets";
 
     private record Kind(String title, String use, BiFunction<Plan, Paper, Sheet> make) {}
 
@@ -43,9 +43,9 @@ public final class SheetsFeature implements Feature {
 
     private final JobStore store;
     private final Pages pages;
-    private final Plans plans;
+    private final PlanCache plans;
 
-    public SheetsFeature(JobStore store, Pages pages, Plans plans) {
+    public SheetsFeature(JobStore store, Pages pages, PlanCache plans) {
         this.store = store;
         this.pages = pages;
         this.plans = plans;
@@ -74,7 +74,7 @@ public final class SheetsFeature implements Feature {
     }
 
     private void show(Context ctx) {
-        KeptJob kept = Addressed.job(ctx, store);
+        KeptJob kept = JobAddress.job(ctx, store);
         Plan plan = plans.patient(kept.text());
         List<Offer> offers = KINDS.stream()
                 .flatMap(kind -> PAPERS.stream().map(paper -> offer(kind, plan, paper)))
@@ -85,7 +85,7 @@ public final class SheetsFeature implements Feature {
                 "sheets/page.jte",
                 plan.job().title(),
                 new View(
-                        Addressed.address(kept.id()),
+                        JobAddress.address(kept.id()),
                         plan.job().title(),
                         offers,
                         PlanSheets.dxf(plan).keySet().stream().sorted().toList()));
@@ -98,7 +98,7 @@ public final class SheetsFeature implements Feature {
 
     /** The outlines for a laser or a router. */
     private void dxf(Context ctx) {
-        KeptJob kept = Addressed.job(ctx, store);
+        KeptJob kept = JobAddress.job(ctx, store);
         String name = ctx.pathParam("file") + ".dxf";
         String text = Optional.ofNullable(PlanSheets.dxf(plans.now(kept.text())).get(name))
                 .orElseThrow(() -> Refusal.notFound("that file"));
@@ -106,7 +106,7 @@ public final class SheetsFeature implements Feature {
     }
 
     private void file(Context ctx) {
-        KeptJob kept = Addressed.job(ctx, store);
+        KeptJob kept = JobAddress.job(ctx, store);
         String name = ctx.pathParam("file");
         Plan plan = plans.patient(kept.text());
         byte[] bytes = KINDS.stream()

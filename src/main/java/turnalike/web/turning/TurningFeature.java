@@ -4,8 +4,8 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
-import turnalike.web.job.Plans;
-import turnalike.web.kit.Addressed;
+import turnalike.web.job.PlanCache;
+import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.Pages;
 
@@ -13,9 +13,9 @@ import turnalike.web.kit.Pages;
 public final class TurningFeature implements Feature {
     private final JobStore store;
     private final Pages pages;
-    private final Plans plans;
+    private final PlanCache plans;
 
-    public TurningFeature(JobStore store, Pages pages, Plans plans) {
+    public TurningFeature(JobStore store, Pages pages, PlanCache plans) {
         this.store = store;
         this.pages = pages;
         this.plans = plans;
@@ -23,12 +23,12 @@ public final class TurningFeature implements Feature {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get(Addressed.JOB + "/turning", this::show);
+        routes.get(JobAddress.JOB + "/turning", this::show);
     }
 
     private void show(Context ctx) {
-        KeptJob kept = Addressed.job(ctx, store);
-        TurningView view = new TurningView(Addressed.address(kept.id()), plans.patient(kept.text()));
+        KeptJob kept = JobAddress.job(ctx, store);
+        TurningView view = new TurningView(JobAddress.address(kept.id()), plans.patient(kept.text()));
         pages.show(ctx, 200, "turning/page.jte", view.title() + ", turning", view);
     }
 }

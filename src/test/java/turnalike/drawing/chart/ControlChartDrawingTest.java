@@ -17,7 +17,7 @@ import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.pieces.control.ControlChart;
-import turnalike.pieces.control.Point;
+import turnalike.pieces.control.ChartPoint;
 import turnalike.units.Length;
 
 class ControlChartDrawingTest {
@@ -52,7 +52,7 @@ class ControlChartDrawingTest {
     /** Values 10 and 12: mean 11, moving range 2, limits 11 ± 3 · 2 / 1.128 (NIST/SEMATECH e-Handbook 6.3.2.2). */
     @Test
     void points_and_limit_lines_stand_in_proportion() {
-        ControlChart two = Charts.chart(List.of(new Point("a", 10), new Point("b", 12)));
+        ControlChart two = Charts.chart(List.of(new ChartPoint("a", 10), new ChartPoint("b", 12)));
         Svg svg = chart(two, 200, 120);
         List<Group> points = Drawn.groups(svg, "point");
         assertThat(points).hasSize(3);

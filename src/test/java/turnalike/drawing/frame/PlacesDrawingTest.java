@@ -14,7 +14,7 @@ import turnalike.drawing.svg.Lettering;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Svg;
-import turnalike.drawing.svg.Words;
+import turnalike.drawing.svg.TextLine;
 import turnalike.frame.Moment;
 import turnalike.match.Seat;
 import turnalike.units.Length;
@@ -64,9 +64,9 @@ class PlacesDrawingTest {
         List<Group> places = Drawn.groups(Wheels.wheel(12, false, FINE).svg(mm(150)), "place");
         assertThat(places).hasSize(12);
         for (int i = 0; i < 12; i++) {
-            Words number = places.get(i).shapes().stream()
-                    .filter(Words.class::isInstance)
-                    .map(Words.class::cast)
+            TextLine number = places.get(i).shapes().stream()
+                    .filter(TextLine.class::isInstance)
+                    .map(TextLine.class::cast)
                     .findFirst()
                     .orElseThrow();
             assertThat(number.text()).isEqualTo(Integer.toString(i + 1));

@@ -15,7 +15,7 @@ import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
-import turnalike.drawing.svg.Tone;
+import turnalike.drawing.svg.ShadedArea;
 import turnalike.pattern.Pattern;
 import turnalike.units.Length;
 import turnalike.units.Mass;
@@ -28,7 +28,7 @@ class TurnedViewTest {
         return Length.ofMm(mm);
     }
 
-    private static List<double[]> spots(Tone tone) {
+    private static List<double[]> spots(ShadedArea tone) {
         List<double[]> out = new ArrayList<>();
         for (Path.Step step : tone.steps()) {
             if (step instanceof Path.Move move) {
@@ -40,19 +40,19 @@ class TurnedViewTest {
         return out;
     }
 
-    private static List<Tone> tones(List<Shape> shapes) {
+    private static List<ShadedArea> tones(List<Shape> shapes) {
         return shapes.stream()
-                .filter(Tone.class::isInstance)
-                .map(Tone.class::cast)
+                .filter(ShadedArea.class::isInstance)
+                .map(ShadedArea.class::cast)
                 .toList();
     }
 
     @Test
     void tones_run_from_shade_through_wood_to_bright() {
-        assertThat(new Tone(0, List.of()).fill()).isEqualTo("#7a552c");
-        assertThat(new Tone(0.7, List.of()).fill()).isEqualTo(Pen.WOOD.fill().orElseThrow());
-        assertThat(new Tone(1, List.of()).fill()).isEqualTo("#f8e8cb");
-        assertThatThrownBy(() -> new Tone(1.1, List.of())).isInstanceOf(IllegalArgumentException.class);
+        assertThat(new ShadedArea(0, List.of()).fill()).isEqualTo("#7a552c");
+        assertThat(new ShadedArea(0.7, List.of()).fill()).isEqualTo(Pen.WOOD.fill().orElseThrow());
+        assertThat(new ShadedArea(1, List.of()).fill()).isEqualTo("#f8e8cb");
+        assertThatThrownBy(() -> new ShadedArea(1.1, List.of())).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test
@@ -69,9 +69,9 @@ class TurnedViewTest {
         double scale = 194 / spoke.length().mm();
         assertThat(bottom - top)
                 .isCloseTo(2 * scale * spoke.outline().largestRadius().mm(), within(1e-3));
-        List<Tone> bands = tones(svg.shapes());
-        Tone above = bands.get(8);
-        Tone below = bands.get(bands.size() - 2);
+        List<ShadedArea> bands = tones(svg.shapes());
+        ShadedArea above = bands.get(8);
+        ShadedArea below = bands.get(bands.size() - 2);
         assertThat(above.light()).isGreaterThan(below.light() + 0.3);
         Drawn.assertSameEverywhere(() -> ShadedSpindle.svg(spoke, mm(200), mm(60)));
         assertThatThrownBy(() -> ShadedSpindle.svg(spoke, mm(20), mm(60))).isInstanceOf(IllegalArgumentException.class);

@@ -10,7 +10,7 @@ import turnalike.frame.RimFit;
 import turnalike.frame.RimPoint;
 import turnalike.frame.Wheel;
 import turnalike.match.Candidate;
-import turnalike.match.Placement;
+import turnalike.match.WheelPlacement;
 import turnalike.match.Seat;
 import turnalike.match.TradeOff;
 import turnalike.units.Angle;
@@ -50,7 +50,7 @@ public final class Wheels {
                 new Candidate(label(1, hostile), Mass.ofGrams(402.1), Length.ofMm(290)),
                 new Candidate(label(2, hostile), Mass.ofGrams(431.9), Length.ofMm(290)));
         Moment unbalance = Moment.sum(pulls);
-        Placement placement = new Placement(
+        WheelPlacement placement = new WheelPlacement(
                 seats,
                 spares,
                 unbalance,

@@ -11,7 +11,7 @@ import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Svg;
 import turnalike.pattern.Mark;
 import turnalike.pattern.Pattern;
-import turnalike.pattern.Placed;
+import turnalike.pattern.PlacedMember;
 import turnalike.units.Length;
 
 class CutDrawingTest {
@@ -22,7 +22,7 @@ class CutDrawingTest {
     @Test
     void each_member_can_be_shown_and_no_number_covers_another_or_leaves_the_picture() {
         for (Pattern pattern : DrawingsTest.PATTERNS) {
-            for (Placed placed : pattern.placed()) {
+            for (PlacedMember placed : pattern.placed()) {
                 Svg svg = drawing(pattern)
                         .svg("a cut", List.of(placed.number() - 1), placed.start(), placed.end(), List.of());
                 Drawn.assertSound(svg);
@@ -59,7 +59,7 @@ class CutDrawingTest {
     @Test
     void the_picture_stays_as_it_was() {
         Pattern spoke = Samples.spoke();
-        Placed taper = spoke.placed().get(9);
+        PlacedMember taper = spoke.placed().get(9);
         Golden.check(
                 "drawing/cut-taper.svg",
                 drawing(spoke)

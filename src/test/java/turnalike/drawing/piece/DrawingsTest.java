@@ -11,13 +11,13 @@ import turnalike.drawing.gauge.CheckBars;
 import turnalike.drawing.gauge.MarkingStick;
 import turnalike.drawing.gauge.ProfileTemplate;
 import turnalike.drawing.gauge.SettingBars;
-import turnalike.drawing.svg.Figures;
+import turnalike.drawing.svg.LengthLabels;
 import turnalike.drawing.svg.Golden;
 import turnalike.drawing.svg.Lettered;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.Lines;
-import turnalike.drawing.svg.Numbers;
-import turnalike.drawing.svg.Scale;
+import turnalike.drawing.svg.TextWrap;
+import turnalike.drawing.svg.SvgNumbers;
+import turnalike.drawing.svg.DrawingScale;
 import turnalike.drawing.svg.Svg;
 import turnalike.pattern.Pattern;
 import turnalike.units.Length;
@@ -102,12 +102,12 @@ public class DrawingsTest {
                 .file();
         for (int i = 0; i < pattern.marks().size(); i++) {
             assertThat(svg).contains("data-mark=\"" + i + "\"").contains(">" + i + "</text>");
-            assertThat(svg).contains(">" + Figures.bare(pattern.marks().get(i).place(), UnitSystem.INCH) + "</text>");
+            assertThat(svg).contains(">" + LengthLabels.bare(pattern.marks().get(i).place(), UnitSystem.INCH) + "</text>");
         }
         for (var placed : pattern.placed()) {
             assertThat(svg).contains("data-member=\"" + placed.number() + "\"");
             for (var diameter : placed.member().diameters()) {
-                assertThat(svg).contains(">" + Figures.bare(diameter.size(), UnitSystem.INCH) + "</text>");
+                assertThat(svg).contains(">" + LengthLabels.bare(diameter.size(), UnitSystem.INCH) + "</text>");
             }
         }
     }
@@ -118,7 +118,7 @@ public class DrawingsTest {
         String svg = stick.svg().file();
         assertThat(svg).contains("<title>mark 12: 9 ogee | 10 long taper, 6 13/16 in (173 mm)</title>");
         double x = stick.datum().mm() + 0.75 * 25.4;
-        assertThat(svg).contains("d=\"M%s 2L%s 16\"".formatted(Numbers.mm(x), Numbers.mm(x)));
+        assertThat(svg).contains("d=\"M%s 2L%s 16\"".formatted(SvgNumbers.mm(x), SvgNumbers.mm(x)));
     }
 
     @Test
@@ -126,11 +126,11 @@ public class DrawingsTest {
         for (long seed = 1; seed <= 40; seed++) {
             Random random = new Random(seed);
             int n = 1 + random.nextInt(80);
-            List<Flags.Flag> flags = new ArrayList<>();
+            List<LeaderLabels.Flag> flags = new ArrayList<>();
             for (double at : random.doubles(n, 0, 180).sorted().toArray()) {
-                flags.add(new Flags.Flag(at, "" + flags.size(), "7 63/64", "", java.util.Map.of()));
+                flags.add(new LeaderLabels.Flag(at, "" + flags.size(), "7 63/64", "", java.util.Map.of()));
             }
-            Flags laid = Flags.between(0, 180, flags);
+            LeaderLabels laid = LeaderLabels.between(0, 180, flags);
             Svg svg = new Svg(Length.ofMm(180), Length.ofMm(laid.depthMm() + 5), "seed " + seed, laid.below(2));
             assertThat(Lettered.overlaps(Lettered.boxes(svg)))
                     .as("seed %d, %d labels", seed, n)
@@ -142,22 +142,22 @@ public class DrawingsTest {
 
     @Test
     void scales_are_those_a_person_would_choose() {
-        assertThat(Scale.tidy(1.7).text()).isEqualTo("1 : 1 (full size)");
-        assertThat(Scale.tidy(0.45).text()).isEqualTo("1 : 2.5");
-        assertThat(Scale.tidy(0.4).paperOverWood()).isCloseTo(0.4, within(1e-12));
-        assertThat(Scale.of(2.5).text()).isEqualTo("2.5 : 1");
-        assertThat(Scale.of(0.3).text()).isEqualTo("1 : 3.33");
+        assertThat(DrawingScale.tidy(1.7).text()).isEqualTo("1 : 1 (full size)");
+        assertThat(DrawingScale.tidy(0.45).text()).isEqualTo("1 : 2.5");
+        assertThat(DrawingScale.tidy(0.4).paperOverWood()).isCloseTo(0.4, within(1e-12));
+        assertThat(DrawingScale.of(2.5).text()).isEqualTo("2.5 : 1");
+        assertThat(DrawingScale.of(0.3).text()).isEqualTo("1 : 3.33");
     }
 
     @Test
     void text_is_broken_between_words_and_cut_with_dots() {
         List<String> lines =
-                Lines.wrap("one two three four five", Lettering.BODY, Lettering.BODY.widthMm("one two three"));
+                TextWrap.wrap("one two three four five", Lettering.BODY, Lettering.BODY.widthMm("one two three"));
         assertThat(lines).containsExactly("one two three", "four five");
-        assertThat(String.join("", Lines.wrap("w".repeat(200), Lettering.BODY, 50)))
+        assertThat(String.join("", TextWrap.wrap("w".repeat(200), Lettering.BODY, 50)))
                 .isEqualTo("w".repeat(200));
-        assertThat(Lines.wrap("", Lettering.BODY, 50)).containsExactly("");
-        String cut = Lines.cut("a very long name for a member", Lettering.BODY, 30);
+        assertThat(TextWrap.wrap("", Lettering.BODY, 50)).containsExactly("");
+        String cut = TextWrap.cut("a very long name for a member", Lettering.BODY, 30);
         assertThat(cut).endsWith("…");
         assertThat(Lettering.BODY.widthMm(cut)).isLessThanOrEqualTo(30);
     }

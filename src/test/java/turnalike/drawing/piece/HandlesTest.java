@@ -14,7 +14,7 @@ import turnalike.drawing.svg.Svg;
 import turnalike.pattern.FreeCurve;
 import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
-import turnalike.pattern.Placed;
+import turnalike.pattern.PlacedMember;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -42,7 +42,7 @@ class HandlesTest {
     @Test
     void a_diameters_handle_stands_its_radius_off_the_axis_and_the_lengths_at_the_far_end() {
         for (Pattern pattern : DrawingsTest.PATTERNS) {
-            for (Placed placed : pattern.placed()) {
+            for (PlacedMember placed : pattern.placed()) {
                 SpindleDrawing drawing = holding(pattern, placed.number());
                 Svg svg = drawing.svg();
                 double scale = drawing.scale().paperOverWood();
@@ -88,7 +88,7 @@ class HandlesTest {
     @Test
     void the_handles_of_a_taper_lie_on_corners_of_the_drawn_outline() {
         Pattern pattern = Samples.spoke();
-        Placed taper = pattern.placed().stream()
+        PlacedMember taper = pattern.placed().stream()
                 .filter(placed -> placed.member().kind().equals("taper"))
                 .findFirst()
                 .orElseThrow();

@@ -70,8 +70,8 @@ public final class Drawn {
     /** What a group letters, in order. */
     public static List<String> texts(Group group) {
         return group.shapes().stream()
-                .filter(Words.class::isInstance)
-                .map(shape -> ((Words) shape).text())
+                .filter(TextLine.class::isInstance)
+                .map(shape -> ((TextLine) shape).text())
                 .toList();
     }
 }

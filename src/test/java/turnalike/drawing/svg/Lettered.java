@@ -73,13 +73,13 @@ public final class Lettered {
         for (Shape shape : shapes) {
             if (shape instanceof Group group) {
                 collect(group.shapes(), right + group.rightMm(), down + group.downMm(), out);
-            } else if (shape instanceof Words words) {
+            } else if (shape instanceof TextLine words) {
                 out.add(box(words, right, down));
             }
         }
     }
 
-    private static Box box(Words words, double right, double down) {
+    private static Box box(TextLine words, double right, double down) {
         double width = words.widthMm();
         double cap = words.lettering().capHeightMm();
         double back =

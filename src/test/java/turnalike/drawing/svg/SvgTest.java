@@ -35,8 +35,8 @@ class SvgTest {
                             Optional.of("14 3/8 in, 365.1 mm"),
                             List.of(
                                     Path.line(Pen.LINE, 10, 25, 10, 35),
-                                    Words.upwards(Lettering.SMALL, 12, 34, "a & b"),
-                                    Words.centred(Lettering.BODY, 30, 20, "<bead> \"x\" 'y'")))));
+                                    TextLine.upwards(Lettering.SMALL, 12, 34, "a & b"),
+                                    TextLine.centred(Lettering.BODY, 30, 20, "<bead> \"x\" 'y'")))));
 
     private static Document parsed(String svg) throws Exception {
         return DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new InputSource(new StringReader(svg)));
@@ -96,7 +96,7 @@ class SvgTest {
                         0,
                         Map.of("data-name", text),
                         Optional.of(text),
-                        List.of(Words.of(Lettering.BODY, 0, 5, text)))));
+                        List.of(TextLine.of(Lettering.BODY, 0, 5, text)))));
         Document document = parsed(svg.file());
         String words = document.getElementsByTagName("text").item(0).getTextContent();
         assertThat(document.getElementsByTagName("title").item(0).getTextContent())
@@ -121,14 +121,14 @@ class SvgTest {
 
     @Test
     void numbers_are_rounded_to_three_decimals_without_needless_ones() {
-        assertThat(Numbers.mm(0)).isEqualTo("0");
-        assertThat(Numbers.mm(-0.0001)).isEqualTo("0");
-        assertThat(Numbers.mm(12)).isEqualTo("12");
-        assertThat(Numbers.mm(-12.5)).isEqualTo("-12.5");
-        assertThat(Numbers.mm(0.07)).isEqualTo("0.07");
-        assertThat(Numbers.mm(1234.0056)).isEqualTo("1234.006");
-        assertThat(Numbers.mm(0.9996)).isEqualTo("1");
-        assertThatThrownBy(() -> Numbers.mm(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
+        assertThat(SvgNumbers.mm(0)).isEqualTo("0");
+        assertThat(SvgNumbers.mm(-0.0001)).isEqualTo("0");
+        assertThat(SvgNumbers.mm(12)).isEqualTo("12");
+        assertThat(SvgNumbers.mm(-12.5)).isEqualTo("-12.5");
+        assertThat(SvgNumbers.mm(0.07)).isEqualTo("0.07");
+        assertThat(SvgNumbers.mm(1234.0056)).isEqualTo("1234.006");
+        assertThat(SvgNumbers.mm(0.9996)).isEqualTo("1");
+        assertThatThrownBy(() -> SvgNumbers.mm(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test

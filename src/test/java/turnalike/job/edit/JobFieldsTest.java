@@ -69,7 +69,7 @@ class JobFieldsTest {
         assertThat(job.likeness().noted()).isEqualTo(Map.of("colour", 0.5, "grain, at the neck", 2.0));
         JobText text = JobEdit.fields(values).on(demo()).text().orElseThrow();
         assertThat(text.text()).contains("{\"g_mm\": 1200, \"at_deg\": 90}");
-        Map<String, String> written = Written.job(text);
+        Map<String, String> written = TypedFields.job(text);
         assertThat(written)
                 .containsEntry("settings.pin", "1 1/4; 38,5 mm")
                 .containsEntry("turning.speeds", "500; 900; 1500")

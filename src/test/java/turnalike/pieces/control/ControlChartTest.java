@@ -14,10 +14,10 @@ import turnalike.units.UnitSystem;
 
 /** Against worked examples of the NIST/SEMATECH e-Handbook of Statistical Methods (verified, see the README with the data). */
 class ControlChartTest {
-    static List<Point> points(double... values) {
-        List<Point> points = new ArrayList<>();
+    static List<ChartPoint> points(double... values) {
+        List<ChartPoint> points = new ArrayList<>();
         for (double value : values) {
-            points.add(new Point("p" + (points.size() + 1), value));
+            points.add(new ChartPoint("p" + (points.size() + 1), value));
         }
         return points;
     }
@@ -51,7 +51,7 @@ class ControlChartTest {
         List<List<String>> rows = Published.rows("spc_worked_series.csv").stream()
                 .filter(row -> row.get(0).startsWith("nist_6324"))
                 .toList();
-        List<Point> points = Published.series("nist_6324_ewma_lambda0.3_start50");
+        List<ChartPoint> points = Published.series("nist_6324_ewma_lambda0.3_start50");
         EwmaChart chart = EwmaChart.of(points, new EwmaChart.Setting(50, 2.0539, 0.3));
         assertThat(rows).hasSize(20);
         assertThat(chart.upper()).isCloseTo(52.5884, within(5e-5));
@@ -119,10 +119,10 @@ class ControlChartTest {
                         "piece,mass_oz,length,d1,temp,note\n1,6,559,,\"20,5\",a\n2,,560,22,21,b\n", UnitSystem.METRIC)
                 .pieces();
         assertThat(Series.of(pieces, "length").get().points())
-                .containsExactly(new Point("1", 559), new Point("2", 560));
+                .containsExactly(new ChartPoint("1", 559), new ChartPoint("2", 560));
         assertThat(Series.of(pieces, "mass_oz").get().points().get(0).value()).isCloseTo(6, within(1e-12));
         assertThat(Series.of(pieces, "mass_g").get().points().get(0).value()).isCloseTo(170.09713875, within(1e-9));
-        assertThat(Series.of(pieces, "temp").get().points()).containsExactly(new Point("1", 20.5), new Point("2", 21));
+        assertThat(Series.of(pieces, "temp").get().points()).containsExactly(new ChartPoint("1", 20.5), new ChartPoint("2", 21));
         assertThat(Series.of(pieces, "note")).isInstanceOf(Parsed.Refused.class);
         assertThat(Series.of(pieces, "d9"))
                 .isInstanceOfSatisfying(Parsed.Refused.class, refused -> assertThat(refused.mend())

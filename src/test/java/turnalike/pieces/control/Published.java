@@ -23,10 +23,10 @@ final class Published {
         }
     }
 
-    static List<Point> series(String name) {
+    static List<ChartPoint> series(String name) {
         return rows("spc_worked_series.csv").stream()
                 .filter(row -> row.get(0).equals(name))
-                .map(row -> new Point(row.get(1), Double.parseDouble(row.get(2))))
+                .map(row -> new ChartPoint(row.get(1), Double.parseDouble(row.get(2))))
                 .toList();
     }
 }

@@ -104,7 +104,7 @@ class RunRuleTest {
 
     @Test
     void signals_name_the_piece_the_rule_and_the_side() {
-        List<Point> points = ControlChartTest.points(10, 10.1, 9.9, 10, 10.1, 9.9, 10, 10.1, 9.9, 14, 10);
+        List<ChartPoint> points = ControlChartTest.points(10, 10.1, 9.9, 10, 10.1, 9.9, 10, 10.1, 9.9, 14, 10);
         Set<RunRule> rules = EnumSet.of(RunRule.BEYOND_THREE, RunRule.RANGE_BEYOND);
         List<Signal> signals =
                 ControlChart.of(points, ChartConstants.PRINTED, rules).get().signals();
@@ -120,7 +120,7 @@ class RunRuleTest {
 
     @Test
     void only_the_rules_asked_for_speak() {
-        List<Point> points = ControlChartTest.points(1, 2, 3, 4, 5, 6, 7, 8, 9, 10);
+        List<ChartPoint> points = ControlChartTest.points(1, 2, 3, 4, 5, 6, 7, 8, 9, 10);
         Set<RunRule> trend = EnumSet.of(RunRule.SIX_STEADY);
         List<Signal> signals =
                 ControlChart.of(points, ChartConstants.PRINTED, trend).get().signals();
@@ -131,7 +131,7 @@ class RunRuleTest {
 
     @Test
     void the_last_four_necks_that_grew_are_told() {
-        List<Point> points = ControlChartTest.points(22.1, 22.0, 22.1, 21.9, 21.95, 22.02, 22.1);
+        List<ChartPoint> points = ControlChartTest.points(22.1, 22.0, 22.1, 21.9, 21.95, 22.02, 22.1);
         Drift drift = Drift.find(points, 0.15).orElseThrow();
         assertThat(drift.words("necks", "0.2 mm")).isEqualTo("the last four necks grew 0.2 mm (pieces p4 to p7)");
         assertThat(Drift.find(points, 0.25)).isEmpty();

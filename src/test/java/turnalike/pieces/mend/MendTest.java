@@ -22,7 +22,7 @@ import turnalike.units.UnitSystem;
 class MendTest {
     private static final Length TOLERANCE = Length.ofMm(0.4);
 
-    private static Mendable member(int index, Removal removal, Room room, double weight) {
+    private static Mendable member(int index, Removal removal, CutRange room, double weight) {
         return new Mendable(
                 index, "member " + index, Length.ofMm(50 * index), Length.ofMm(50 * index + 40), removal, room, weight);
     }
@@ -44,8 +44,8 @@ class MendTest {
                 members);
     }
 
-    private static Room upTo(double mm) {
-        return new Room(Length.ZERO, Length.ofMm(mm), Length.ofMm(mm));
+    private static CutRange upTo(double mm) {
+        return new CutRange(Length.ZERO, Length.ofMm(mm), Length.ofMm(mm));
     }
 
     @Test
@@ -65,7 +65,7 @@ class MendTest {
 
     @Test
     void one_member_is_cut_by_the_root_of_the_quadratic() {
-        Mendable taper = member(3, cylinder(20), Room.within(TOLERANCE), 2);
+        Mendable taper = member(3, cylinder(20), CutRange.within(TOLERANCE), 2);
         double wanted = cylinder(20).grams(0.15);
         MendPlan.Cuts cuts = (MendPlan.Cuts) Mend.plan(order(182, 182 - wanted, 0, List.of(taper)));
         assertThat(cuts.cuts()).hasSize(1);
@@ -80,21 +80,21 @@ class MendTest {
     @Test
     void no_three_cuts_on_a_grid_are_cheaper() {
         Seeds.each(60, random -> {
-            List<Shaving.Stock> stocks = stocks(random, 3);
-            double[] deepest = stocks.stream().mapToDouble(Shaving.Stock::upper).toArray();
-            double grams = Shaving.grams(stocks, deepest) * random.nextDouble();
-            double[] found = Shaving.solve(stocks, grams).orElseThrow();
+            List<LeastCostRemoval.Removable> stocks = stocks(random, 3);
+            double[] deepest = stocks.stream().mapToDouble(LeastCostRemoval.Removable::upper).toArray();
+            double grams = LeastCostRemoval.grams(stocks, deepest) * random.nextDouble();
+            double[] found = LeastCostRemoval.solve(stocks, grams).orElseThrow();
             requireSound(stocks, grams, found);
-            double cost = Shaving.cost(stocks, found);
+            double cost = LeastCostRemoval.cost(stocks, found);
             int steps = 60;
             double cheapest = Double.POSITIVE_INFINITY;
             for (int i = 0; i <= steps; i++) {
                 for (int j = 0; j <= steps; j++) {
                     double[] cuts = {deepest[0] * i / steps, deepest[1] * j / steps, 0};
-                    double missing = grams - Shaving.grams(stocks, cuts);
+                    double missing = grams - LeastCostRemoval.grams(stocks, cuts);
                     if (missing >= 0 && missing <= stocks.get(2).removal().grams(deepest[2])) {
                         cuts[2] = stocks.get(2).removal().takeOffMm(missing);
-                        cheapest = Math.min(cheapest, Shaving.cost(stocks, cuts));
+                        cheapest = Math.min(cheapest, LeastCostRemoval.cost(stocks, cuts));
                     }
                 }
             }
@@ -104,21 +104,21 @@ class MendTest {
         });
     }
 
-    private static void requireSound(List<Shaving.Stock> stocks, double grams, double[] cuts) {
-        assertThat(Shaving.grams(stocks, cuts)).isCloseTo(grams, within(1e-9));
+    private static void requireSound(List<LeastCostRemoval.Removable> stocks, double grams, double[] cuts) {
+        assertThat(LeastCostRemoval.grams(stocks, cuts)).isCloseTo(grams, within(1e-9));
         for (int i = 0; i < cuts.length; i++) {
             assertThat(cuts[i]).isBetween(stocks.get(i).lower(), stocks.get(i).upper());
         }
     }
 
-    private static List<Shaving.Stock> stocks(Random random, int count) {
-        List<Shaving.Stock> stocks = new ArrayList<>();
+    private static List<LeastCostRemoval.Removable> stocks(Random random, int count) {
+        List<LeastCostRemoval.Removable> stocks = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             double a = 0.5 + 3 * random.nextDouble();
             double b = random.nextInt(4) == 0 ? 0 : a * 0.4 * random.nextDouble();
             double cost = random.nextInt(6) == 0 ? 0 : 2.5 * (1 + random.nextInt(3));
             double thick = random.nextInt(3) == 0 ? 0.3 * random.nextDouble() : 0;
-            stocks.add(new Shaving.Stock(new Removal(a, b), cost, thick, 0, 0.1 + random.nextDouble()));
+            stocks.add(new LeastCostRemoval.Removable(new Removal(a, b), cost, thick, 0, 0.1 + random.nextDouble()));
         }
         return stocks;
     }
@@ -127,26 +127,26 @@ class MendTest {
     @Test
     void straight_prices_fill_like_a_knapsack() {
         Seeds.each(100, random -> {
-            List<Shaving.Stock> stocks = new ArrayList<>();
+            List<LeastCostRemoval.Removable> stocks = new ArrayList<>();
             for (int i = 0; i < 8; i++) {
                 Removal removal = new Removal(1 + random.nextInt(4), 0);
-                stocks.add(new Shaving.Stock(removal, 1 + random.nextInt(4), 0, 0, 0.5));
+                stocks.add(new LeastCostRemoval.Removable(removal, 1 + random.nextInt(4), 0, 0, 0.5));
             }
             double grams = 8 * random.nextDouble();
             double left = grams;
             double cost = 0;
-            List<Shaving.Stock> cheapFirst = new ArrayList<>(stocks);
+            List<LeastCostRemoval.Removable> cheapFirst = new ArrayList<>(stocks);
             cheapFirst.sort(Comparator.comparingDouble(
                     stock -> stock.costPerMm() / stock.removal().gramsPerMm()));
-            for (Shaving.Stock stock : cheapFirst) {
+            for (LeastCostRemoval.Removable stock : cheapFirst) {
                 double cut = Math.min(0.5, left / stock.removal().gramsPerMm());
                 left -= cut * stock.removal().gramsPerMm();
                 cost += cut * stock.costPerMm();
             }
-            Optional<double[]> found = Shaving.solve(stocks, grams);
+            Optional<double[]> found = LeastCostRemoval.solve(stocks, grams);
             assertThat(found.isPresent()).isEqualTo(left < 1e-9);
             if (found.isPresent()) {
-                assertThat(Shaving.cost(stocks, found.get())).isCloseTo(cost, within(1e-9));
+                assertThat(LeastCostRemoval.cost(stocks, found.get())).isCloseTo(cost, within(1e-9));
             }
         });
     }
@@ -154,15 +154,15 @@ class MendTest {
     @Test
     void members_between_their_bounds_share_one_price() {
         Seeds.each(200, random -> {
-            List<Shaving.Stock> stocks = stocks(random, 9);
-            double[] deepest = stocks.stream().mapToDouble(Shaving.Stock::upper).toArray();
-            double grams = Shaving.grams(stocks, deepest) * random.nextDouble();
-            double[] found = Shaving.solve(stocks, grams).orElseThrow();
+            List<LeastCostRemoval.Removable> stocks = stocks(random, 9);
+            double[] deepest = stocks.stream().mapToDouble(LeastCostRemoval.Removable::upper).toArray();
+            double grams = LeastCostRemoval.grams(stocks, deepest) * random.nextDouble();
+            double[] found = LeastCostRemoval.solve(stocks, grams).orElseThrow();
             requireSound(stocks, grams, found);
             double dearestTaken = 0;
             double cheapestLeft = Double.POSITIVE_INFINITY;
             for (int i = 0; i < found.length; i++) {
-                Shaving.Stock stock = stocks.get(i);
+                LeastCostRemoval.Removable stock = stocks.get(i);
                 double price = stock.costPerMm() / stock.removal().slope(found[i]);
                 if (found[i] > stock.thick() + 1e-9) {
                     dearestTaken = Math.max(dearestTaken, price);
@@ -178,13 +178,13 @@ class MendTest {
     @Test
     void worthwhile_cuts_are_the_best_of_every_choice_of_members() {
         Seeds.each(60, random -> {
-            List<Shaving.Stock> stocks = stocks(random, 6);
-            double[] deepest = stocks.stream().mapToDouble(Shaving.Stock::upper).toArray();
-            double grams = Shaving.grams(stocks, deepest) * (0.02 + 0.9 * random.nextDouble());
+            List<LeastCostRemoval.Removable> stocks = stocks(random, 6);
+            double[] deepest = stocks.stream().mapToDouble(LeastCostRemoval.Removable::upper).toArray();
+            double grams = LeastCostRemoval.grams(stocks, deepest) * (0.02 + 0.9 * random.nextDouble());
             double smallest = 0.15;
             double cheapest = Double.POSITIVE_INFINITY;
             for (int choice = 0; choice < 1 << 6; choice++) {
-                List<Shaving.Stock> chosen = new ArrayList<>();
+                List<LeastCostRemoval.Removable> chosen = new ArrayList<>();
                 boolean possible = true;
                 for (int i = 0; i < 6; i++) {
                     boolean cut = (choice >> i & 1) == 1;
@@ -192,13 +192,13 @@ class MendTest {
                     possible &= !cut || upper >= smallest;
                     chosen.add(stocks.get(i).between(cut ? smallest : 0, cut ? upper : 0));
                 }
-                Optional<double[]> cuts = possible ? Shaving.solve(chosen, grams) : Optional.empty();
+                Optional<double[]> cuts = possible ? LeastCostRemoval.solve(chosen, grams) : Optional.empty();
                 if (cuts.isPresent()) {
-                    cheapest = Math.min(cheapest, Shaving.cost(chosen, cuts.get()));
+                    cheapest = Math.min(cheapest, LeastCostRemoval.cost(chosen, cuts.get()));
                 }
             }
             Optional<double[]> found = WorthwhileCuts.solve(stocks, grams, smallest);
-            assertThat(found.map(cuts -> Shaving.cost(stocks, cuts)).orElse(Double.POSITIVE_INFINITY))
+            assertThat(found.map(cuts -> LeastCostRemoval.cost(stocks, cuts)).orElse(Double.POSITIVE_INFINITY))
                     .isCloseTo(cheapest, within(1e-9));
             found.ifPresent(cuts ->
                     assertThat(Arrays.stream(cuts).boxed()).allMatch(cut -> cut == 0 || cut >= smallest - 1e-12));
@@ -208,14 +208,14 @@ class MendTest {
     @Test
     void deeper_cuts_come_only_when_gentle_ones_do_not_suffice() {
         List<Mendable> members = List.of(
-                member(1, cylinder(20), Room.within(TOLERANCE), 2),
-                member(2, cylinder(30), Room.within(TOLERANCE), 2),
-                member(3, cylinder(40), Room.NONE, 2));
+                member(1, cylinder(20), CutRange.within(TOLERANCE), 2),
+                member(2, cylinder(30), CutRange.within(TOLERANCE), 2),
+                member(3, cylinder(40), CutRange.NONE, 2));
         double gentle = cylinder(20).grams(0.2) + cylinder(30).grams(0.2);
         double most = cylinder(20).grams(0.4) + cylinder(30).grams(0.4);
         MendPlan.Cuts all = (MendPlan.Cuts) Mend.plan(order(182, 182 - gentle, 0, members));
         assertThat(all.gentle()).isTrue();
-        assertThat(all.cuts()).extracting(Cut::member).containsExactly(1, 2);
+        assertThat(all.cuts()).extracting(MendCut::member).containsExactly(1, 2);
         MendPlan.Cuts deep = (MendPlan.Cuts) Mend.plan(order(182, 182 - gentle - 0.1, 0, members));
         assertThat(deep.gentle()).isFalse();
         assertThat(deep.massAfter().grams()).isCloseTo(182 - gentle - 0.1, within(1e-9));
@@ -226,11 +226,11 @@ class MendTest {
 
     @Test
     void where_the_piece_is_too_thick_the_cut_is_free() {
-        Room thick = new Room(Length.ofMm(0.2), Length.ofMm(0.4), Length.ofMm(0.4));
+        CutRange thick = new CutRange(Length.ofMm(0.2), Length.ofMm(0.4), Length.ofMm(0.4));
         List<Mendable> members = List.of(member(1, cylinder(40), upTo(0.4), 2), member(2, cylinder(20), thick, 2));
         double free = cylinder(20).grams(0.2);
         MendPlan.Cuts cuts = (MendPlan.Cuts) Mend.plan(order(182, 182 - free / 2, 0, members));
-        assertThat(cuts.cuts()).extracting(Cut::member).containsExactly(2);
+        assertThat(cuts.cuts()).extracting(MendCut::member).containsExactly(2);
         assertThat(cuts.likenessCost()).isZero();
         // Past the free part the thicker cylinder gives more grams for each tenth seen.
         MendPlan.Cuts further = (MendPlan.Cuts) Mend.plan(order(182, 182 - free - 0.1, 0, members));
@@ -259,7 +259,7 @@ class MendTest {
     void a_member_that_would_be_cut_through_is_a_fault() {
         assertThatThrownBy(() -> member(1, new Removal(1, 1), upTo(0.5), 2))
                 .isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> new Room(Length.ZERO, Length.ofMm(1), Length.ofMm(0.5)))
+        assertThatThrownBy(() -> new CutRange(Length.ZERO, Length.ofMm(1), Length.ofMm(0.5)))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -270,11 +270,11 @@ class MendTest {
     @Test
     void a_light_piece_passes_once_the_others_come_down_to_the_ceiling() {
         List<Piece> others = List.of(weighed("a", 200), weighed("b", 206), weighed("c", 203), weighed("d", 220));
-        LightWays ways = LightWays.of(weighed("x", 198), others, 4, 2, Mass.ofGrams(202));
+        LightPieceOptions ways = LightPieceOptions.of(weighed("x", 198), others, 4, 2, Mass.ofGrams(202));
         // (h - 198) = 0.02 (198 + 200 + h + h) / 4 when both b and c are above h: h = 198 + 1.99 + 0.01 h.
         double ceiling = 199.99 / 0.99;
         assertThat(ways.ceiling().grams()).isCloseTo(ceiling, within(1e-9));
-        assertThat(ways.over()).extracting(LightWays.Over::piece).containsExactly("c", "b");
+        assertThat(ways.over()).extracting(LightPieceOptions.Over::piece).containsExactly("c", "b");
         assertThat(ways.over().get(1).tooMuch().grams()).isCloseTo(206 - ceiling, within(1e-9));
         assertThat(ways.heavierBlank()).isCloseTo(202 / 198.0, within(1e-12));
         assertThat(ways.words().get(0)).isEqualTo("bring the others down to it: piece c by 1.0 g, piece b by 4.0 g");
@@ -282,8 +282,8 @@ class MendTest {
 
     @Test
     void a_light_piece_in_a_light_set_is_well_placed() {
-        LightWays ways =
-                LightWays.of(weighed("x", 199), List.of(weighed("a", 200), weighed("b", 201)), 3, 2, Mass.ofGrams(202));
+        LightPieceOptions ways =
+                LightPieceOptions.of(weighed("x", 199), List.of(weighed("a", 200), weighed("b", 201)), 3, 2, Mass.ofGrams(202));
         assertThat(ways.over()).isEmpty();
         assertThat(ways.words().get(0)).contains("passes");
     }
@@ -297,7 +297,7 @@ class MendTest {
                 others.add(weighed("p" + i, 195 + 12 * random.nextDouble()));
             }
             double own = 194 + 4 * random.nextDouble();
-            double found = LightWays.of(weighed("x", own), others, 7, 2, Mass.ofGrams(202))
+            double found = LightPieceOptions.of(weighed("x", own), others, 7, 2, Mass.ofGrams(202))
                     .ceiling()
                     .grams();
             double top = others.stream()

@@ -20,7 +20,7 @@ class JobFormTest {
     }
 
     private static List<FieldView> fields(JobText text) {
-        return JobForm.of(text, Attempt.NONE).stream()
+        return JobForm.of(text, RefusedEdit.NONE).stream()
                 .flatMap(group -> group.fields().stream())
                 .toList();
     }
@@ -56,8 +56,8 @@ class JobFormTest {
     @Test
     void what_is_wrong_with_an_entry_of_a_list_stands_beside_its_field() throws IOException {
         Map<String, String> typed = Map.of("settings.pin", "1 1/4; wide", "turning.speeds", "500; fast");
-        Attempt attempt =
-                new Attempt("job", typed, JobEdit.fields(typed).on(demo()).problems());
+        RefusedEdit attempt =
+                new RefusedEdit("job", typed, JobEdit.fields(typed).on(demo()).problems());
         assertThat(JobForm.of(demo(), attempt).stream()
                         .flatMap(group -> group.fields().stream())
                         .filter(FieldView::isWrong))
@@ -65,8 +65,8 @@ class JobFormTest {
                 .containsExactlyInAnyOrder("settings.pin", "turning.speeds");
         for (String noted : List.of("colour", "mass_g ; 2", "Piece ; 2", "colour ; much", " ; 2")) {
             Map<String, String> judged = Map.of("likeness.noted", noted);
-            Attempt wrong =
-                    new Attempt("job", judged, JobEdit.fields(judged).on(demo()).problems());
+            RefusedEdit wrong =
+                    new RefusedEdit("job", judged, JobEdit.fields(judged).on(demo()).problems());
             assertThat(JobForm.of(demo(), wrong).stream()
                             .flatMap(group -> group.fields().stream())
                             .filter(FieldView::isWrong))

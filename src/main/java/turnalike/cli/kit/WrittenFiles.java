@@ -1,0 +1,16 @@
+package turnalike.cli.kit;
+
+import java.nio.file.Path;
+import java.util.List;
+
+/** Where each file is. */
+public final class WrittenFiles {
+    private WrittenFiles() {}
+
+    public static String text(List<Path> files) {
+        StringBuilder out = new StringBuilder("\nWritten\n");
+        files.forEach(file -> out.append("  ").append(file).append('\n'));
+        out.append("Print sheets at 100 % (no \"fit to page\"), then lay a rule on the check bar.\n");
+        return out.toString();
+    }
+}

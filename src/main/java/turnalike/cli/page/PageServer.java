@@ -1,0 +1,68 @@
+package turnalike.cli.page;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import picocli.CommandLine.Model.CommandSpec;
+import turnalike.job.kept.JobStore;
+
+/** The page, as the command line knows it: something that can be opened at a port. Who has the page hands it in. */
+public interface PageServer {
+    /** What is open; closing it stops the serving. */
+    interface Page extends AutoCloseable {
+        /** What to open in a browser. */
+        String address();
+
+        /** What to open on other devices; empty when it is not shared. */
+        List<String> otherAddresses();
+
+        @Override
+        void close();
+    }
+
+    /** Nobody can be served at that port. */
+    final class PortTaken extends Exception {
+        private static final long serialVersionUID = 1L;
+
+        public PortTaken(Throwable cause) {
+            super(cause);
+        }
+    }
+
+    /**
+     * How it is shared with other devices.
+     *
+     * @param devices the file that remembers which are paired
+     * @param code told of every code that pairs a device, to show it
+     */
+    record Shared(Path devices, Consumer<String> code) {}
+
+    /**
+     * Who is served where.
+     *
+     * @param port 0 for any that is free
+     * @param shared with the local network; without it this machine alone is served
+     */
+    record Reach(int port, Optional<Shared> shared) {}
+
+    /**
+     * Opens the page.
+     *
+     * @param faults told of each fault of ours
+     */
+    Page open(Reach reach, JobStore jobs, Consumer<Exception> faults) throws PortTaken;
+
+    /** Who was handed the page: the program that a command is part of. */
+    interface Provider {
+        PageServer serving();
+    }
+
+    /** The page, for one of the program's commands. */
+    static PageServer of(CommandSpec spec) {
+        return ((Provider) spec.root().userObject()).serving();
+    }
+
+    /** Puts into a new store what everybody begins with. */
+    void begin(JobStore jobs);
+}

@@ -1,0 +1,55 @@
+package turnalike.drawing.svg;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Text broken to a width. */
+public final class TextWrap {
+    private TextWrap() {}
+
+    /** The text's lines, broken between words; a word wider than the line is broken where it must be. */
+    public static List<String> wrap(String text, Lettering lettering, double widthMm) {
+        List<String> out = new ArrayList<>();
+        String line = "";
+        for (String word : text.strip().split("\\s+", -1)) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (lettering.widthMm(longer) <= widthMm) {
+                line = longer;
+                continue;
+            }
+            if (!line.isEmpty()) {
+                out.add(line);
+            }
+            line = word;
+            while (lettering.widthMm(line) > widthMm && line.codePointCount(0, line.length()) > 1) {
+                int fits = fits(line, lettering, widthMm);
+                out.add(line.substring(0, fits));
+                line = line.substring(fits);
+            }
+        }
+        out.add(line);
+        return out;
+    }
+
+    /** The text, or as much of it as fits with dots after it. */
+    public static String cut(String text, Lettering lettering, double widthMm) {
+        if (lettering.widthMm(text) <= widthMm) {
+            return text;
+        }
+        int fits = fits(text, lettering, widthMm - lettering.widthMm("…"));
+        return text.substring(0, fits).stripTrailing() + "…";
+    }
+
+    /** How many chars from the start fit, at least one letter's. */
+    private static int fits(String text, Lettering lettering, double widthMm) {
+        int end = text.offsetByCodePoints(0, 1);
+        while (end < text.length()) {
+            int next = text.offsetByCodePoints(end, 1);
+            if (lettering.widthMm(text.substring(0, next)) > widthMm) {
+                break;
+            }
+            end = next;
+        }
+        return end;
+    }
+}

@@ -1,0 +1,13 @@
+package turnalike.job.kept;
+
+import java.time.Instant;
+
+/**
+ * What was done in one step, without what it changed.
+ *
+ * @param number the step's, from 1
+ * @param at when
+ * @param did what sort of step
+ * @param what in the user's words
+ */
+public record StepSummary(int number, Instant at, Step.Did did, String what) {}

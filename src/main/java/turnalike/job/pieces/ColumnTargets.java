@@ -1,0 +1,104 @@
+package turnalike.job.pieces;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import turnalike.job.Job;
+import turnalike.pattern.Mark;
+import turnalike.pieces.Column;
+import turnalike.pieces.KeyedFigure;
+import turnalike.pieces.LikenessWords;
+import turnalike.pieces.MassUnit;
+import turnalike.pieces.Measures;
+import turnalike.pieces.PiecesFile;
+import turnalike.pieces.Slip;
+import turnalike.pieces.Slips;
+import turnalike.solid.Solid;
+import turnalike.units.SentenceCase;
+
+/** What the pattern asks of a piece, column by column of a pieces file, and what each column is called. */
+public final class ColumnTargets {
+    private ColumnTargets() {}
+
+    /**
+     * The pattern's own length, marks ({@code m1} is the plan's mark 1, the first after the start end) and diameters at the check places
+     * ({@code d1} is the first).
+     *
+     * <p>Its mass and balance point are left out: they follow the wood of the day, which spreads by a tenth, so pieces are better compared
+     * with one another in them.
+     */
+    public static Measures shape(Job job) {
+        Measures wanted = Measures.NONE.with(Column.LENGTH, job.pattern().length());
+        List<Mark> marks = job.pattern().marks();
+        for (int i = 1; i < marks.size(); i++) {
+            wanted = wanted.with(Column.mark(i), marks.get(i).place());
+        }
+        for (int i = 0; i < job.checks().size(); i++) {
+            wanted = wanted.with(
+                    Column.diameter(i + 1),
+                    job.pattern().outline().radiusAt(job.checks().get(i).at()).times(2));
+        }
+        return wanted;
+    }
+
+    /** The shape with the mass and balance point that the job's wood would give: what a figure typed in is held against. */
+    public static Measures all(Job job) {
+        Solid solid = Solid.of(job.pattern().outline(), job.wood().density());
+        return shape(job).with(solid.mass()).with(Column.BALANCE, solid.balance());
+    }
+
+    /** What the marks and check places are called in a sentence. */
+    public static Map<Column, String> names(Job job) {
+        Map<Column, String> names = new HashMap<>();
+        List<Mark> marks = job.pattern().marks();
+        for (int i = 1; i < marks.size(); i++) {
+            names.put(Column.mark(i), name(marks.get(i)));
+        }
+        for (int i = 0; i < job.checks().size(); i++) {
+            names.put(Column.diameter(i + 1), job.checks().get(i).name());
+        }
+        return names;
+    }
+
+    /** What a column is called: {@code weight}, {@code belly}; a mark or check place the job does not have goes by its number. */
+    public static String name(Job job, Column column) {
+        return switch (column.kind()) {
+            case MASS -> "weight";
+            case LENGTH -> "length";
+            case BALANCE -> "balance";
+            case MARK -> names(job).getOrDefault(column, "mark " + column.place());
+            case DIAMETER -> names(job).getOrDefault(column, "diameter " + column.place());
+        };
+    }
+
+    /** A column's heading with the unit its figures are typed in: {@code Weight, g}, {@code Belly, in}. */
+    public static String heading(Job job, Column column) {
+        String unit = column.isMass() ? MassUnit.GRAM.symbol() : job.units().symbol();
+        return SentenceCase.capital(name(job, column)) + ", " + unit;
+    }
+
+    /** {@code 3 hub bead crest} is the hub bead crest; {@code 2 fillet | 3 hub bead} the edge between fillet and hub bead. */
+    private static String name(Mark mark) {
+        String plain = mark.label().replaceAll("(^|\\| )\\d+ ", "$1");
+        String[] sides = plain.split(" \\| ", 2);
+        return sides.length == 2 ? "edge between %s and %s".formatted(sides[0], sides[1]) : plain;
+    }
+
+    /** How a piece's unlikeness is told in this job. */
+    public static LikenessWords words(Job job, MassUnit mass) {
+        return new LikenessWords(names(job), new KeyedFigure(job.units(), mass));
+    }
+
+    /** How this job's figures are asked about when they read like a slip. */
+    public static Slips slips(Job job, MassUnit mass) {
+        return new Slips(all(job), job.tolerances().forLikeness(), new KeyedFigure(job.units(), mass));
+    }
+
+    /** Everything in a table of pieces that reads like a slip: its header first, then its figures, in the table's own unit of mass. */
+    public static List<Slip> questions(Job job, PiecesFile.Read read) {
+        List<Slip> questions = new ArrayList<>(read.slips());
+        questions.addAll(slips(job, read.massUnit()).askAll(read.pieces()));
+        return questions;
+    }
+}

@@ -1,0 +1,55 @@
+package turnalike.pieces;
+
+import turnalike.units.Length;
+import turnalike.units.Parsed;
+import turnalike.units.UnitSystem;
+
+/**
+ * One figure as it comes from a key, a paste or an instrument that types: {@code +  182.4 g}, {@code 22.31mm}, {@code 7/8}. A unit that is
+ * written wins over the one expected; a scale's or caliper's plus sign, leading zeros and line end are read over.
+ *
+ * @param units how a bare length is read
+ * @param mass how a bare mass is read
+ */
+public record KeyedFigure(UnitSystem units, MassUnit mass) {
+    /** Reads the figure for a column, in grams for the mass and millimetres for the rest; above zero or refused. */
+    Parsed<Double> figure(Column column, String text) {
+        return column.isMass() ? grams(text) : mm(text);
+    }
+
+    /** The measures with the figure typed for that column; an empty text takes the figure out again. */
+    public Parsed<Measures> enter(Measures before, Column column, String text) {
+        if (text.isBlank()) {
+            return Parsed.of(before.without(column));
+        }
+        Parsed<Double> figure = figure(column, text);
+        return figure instanceof Parsed.Refused<Double> refused
+                ? Parsed.refused(refused.what(), refused.mend())
+                : Parsed.of(before.with(column, figure.get()));
+    }
+
+    /** A figure of a column as a sentence carries it, with its unit and without its sign. */
+    public String say(Column column, double figure) {
+        return FigureText.figure(column, figure, this);
+    }
+
+    private Parsed<Double> grams(String text) {
+        var parsed = MassText.parse(text, mass);
+        return parsed instanceof Parsed.Refused<?> refused
+                ? Parsed.refused(refused.what(), refused.mend())
+                : Parsed.of(parsed.get().grams());
+    }
+
+    private Parsed<Double> mm(String text) {
+        String signless = text.strip().startsWith("+") ? text.strip().substring(1) : text;
+        Parsed<Length> parsed = Length.parse(signless, units);
+        if (parsed instanceof Parsed.Refused<Length> refused) {
+            return Parsed.refused(refused.what(), refused.mend());
+        }
+        return parsed.get().isPositive()
+                ? Parsed.of(parsed.get().mm())
+                : Parsed.refused(
+                        "a measure is above zero, was '%s'".formatted(text.strip()),
+                        "leave it blank when it was not measured");
+    }
+}

@@ -1,0 +1,179 @@
+package turnalike.store;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteDataSource;
+import org.sqlite.SQLiteOpenMode;
+
+/** One connection to one file, and the few ways it is spoken to. Calls from several threads wait for each other. */
+final class SqliteConnection implements AutoCloseable {
+    /** Long enough for another process's commit on a slow disk. */
+    private static final int WAIT_FOR_OTHERS_MS = 10_000;
+
+    private final Path file;
+    private final Connection connection;
+    private final Map<String, PreparedStatement> prepared = new HashMap<>();
+
+    private SqliteConnection(Path file, Connection connection) {
+        this.file = file;
+        this.connection = connection;
+    }
+
+    /** What may be done with the file. */
+    enum Use {
+        /** The file is made when it is not there. */
+        MAKE,
+        WRITE,
+        /** SQL cannot change anything. SQLite itself still takes back a write that was cut off, where the disk allows. */
+        READ
+    }
+
+    /** Makes one row into a value. */
+    interface Row<T> {
+        T of(ResultSet row) throws SQLException;
+    }
+
+    static SqliteConnection open(Path file, Use use) {
+        SQLiteConfig config = new SQLiteConfig();
+        if (use != Use.MAKE) {
+            config.resetOpenMode(SQLiteOpenMode.CREATE);
+        }
+        config.setBusyTimeout(WAIT_FOR_OTHERS_MS);
+        config.enforceForeignKeys(true);
+        SQLiteDataSource source = new SQLiteDataSource(config);
+        // As a URI, since in a plain name the driver would take what follows a question mark for settings.
+        source.setUrl("jdbc:sqlite:" + file.toAbsolutePath().toUri().toASCIIString());
+        try {
+            SqliteConnection db = new SqliteConnection(file, source.getConnection());
+            // The journal is SQLite's usual one, so at rest there is one file and nothing beside it. EXTRA makes a
+            // commit survive losing
+            // power right after it.
+            db.script(
+                    "PRAGMA synchronous=EXTRA; PRAGMA fullfsync=ON; PRAGMA cell_size_check=ON; PRAGMA trusted_schema=OFF;"
+                            + (use == Use.READ ? " PRAGMA query_only=ON;" : ""));
+            return db;
+        } catch (SQLException trouble) {
+            throw SqliteErrors.of(file, trouble);
+        }
+    }
+
+    Path file() {
+        return file;
+    }
+
+    /** Runs statements that give nothing back. */
+    synchronized void script(String sql) {
+        try (Statement statement = connection.createStatement()) {
+            statement.executeUpdate(sql);
+        } catch (SQLException trouble) {
+            throw SqliteErrors.of(file, trouble);
+        }
+    }
+
+    /** Runs one statement with these values for its question marks, and returns how many rows it changed. */
+    synchronized int run(String sql, @Nullable Object... values) {
+        try {
+            return filled(sql, values).executeUpdate();
+        } catch (SQLException trouble) {
+            throw failed(sql, trouble);
+        }
+    }
+
+    synchronized <T> List<T> list(String sql, Row<T> row, @Nullable Object... values) {
+        try (ResultSet rows = filled(sql, values).executeQuery()) {
+            List<T> out = new ArrayList<>();
+            while (rows.next()) {
+                out.add(row.of(rows));
+            }
+            return out;
+        } catch (SQLException trouble) {
+            throw failed(sql, trouble);
+        }
+    }
+
+    <T> Optional<T> find(String sql, Row<T> row, @Nullable Object... values) {
+        return list(sql, row, values).stream().findFirst();
+    }
+
+    /** The one number a query gives. */
+    int number(String sql, @Nullable Object... values) {
+        return find(sql, row -> row.getInt(1), values).orElseThrow();
+    }
+
+    private PreparedStatement filled(String sql, @Nullable Object... values) throws SQLException {
+        PreparedStatement statement = prepared.get(sql);
+        if (statement == null) {
+            statement = connection.prepareStatement(sql);
+            prepared.put(sql, statement);
+        }
+        for (int i = 0; i < values.length; i++) {
+            statement.setObject(i + 1, values[i]);
+        }
+        return statement;
+    }
+
+    /** The driver finishes with a statement that failed: it cannot be used again. */
+    private RuntimeException failed(String sql, SQLException trouble) {
+        prepared.remove(sql);
+        return SqliteErrors.of(file, trouble);
+    }
+
+    /** All of the work or none of it. When this returns it is on disk; from its first moment no other process writes. */
+    synchronized <T> T write(Supplier<T> work) {
+        script("BEGIN IMMEDIATE");
+        boolean done = false;
+        try {
+            T result = work.get();
+            script("COMMIT");
+            done = true;
+            return result;
+        } finally {
+            if (!done) {
+                rollBack();
+            }
+        }
+    }
+
+    /** Everything read in it is of one moment. It ends by rolling back, since of a damaged file not even nothing can be committed. */
+    synchronized <T> T read(Supplier<T> work) {
+        script("BEGIN");
+        try {
+            return work.get();
+        } finally {
+            rollBack();
+        }
+    }
+
+    private void rollBack() {
+        try (Statement statement = connection.createStatement()) {
+            statement.executeUpdate("ROLLBACK");
+        } catch (SQLException alreadyRolledBack) {
+            // SQLite does so by itself after a full disk or a failed write; the trouble that led here is already on its
+            // way.
+        }
+    }
+
+    @Override
+    public synchronized void close() {
+        try {
+            for (PreparedStatement each : prepared.values()) {
+                each.close();
+            }
+            connection.close();
+        } catch (SQLException trouble) {
+            throw SqliteErrors.of(file, trouble);
+        }
+    }
+}

@@ -1,0 +1,79 @@
+package turnalike.store;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.util.Locale;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+import turnalike.job.kept.StoreException;
+import turnalike.units.Problem;
+
+/** What SQLite and the disk complain of, in the user's words. */
+final class SqliteErrors {
+    private SqliteErrors() {}
+
+    static RuntimeException of(Path file, SQLException trouble) {
+        if (!(trouble instanceof SQLiteException known)) {
+            return new IllegalStateException("the store was spoken to wrongly", trouble);
+        }
+        SQLiteErrorCode code = known.getResultCode();
+        String name = code.name();
+        if (name.startsWith("SQLITE_CORRUPT") || name.equals("SQLITE_NOTADB")) {
+            return damaged(file, plain(code.message), trouble);
+        }
+        if (name.startsWith("SQLITE_BUSY") || name.startsWith("SQLITE_LOCKED")) {
+            return told(file, "is in use by another program", "try again when that is done", trouble);
+        }
+        if (name.equals("SQLITE_FULL")) {
+            return told(file, "the disk is full", "free some space; nothing was changed", trouble);
+        }
+        if (name.startsWith("SQLITE_READONLY") || name.startsWith("SQLITE_CANTOPEN") || name.equals("SQLITE_PERM")) {
+            return told(file, "cannot be written to", "check that you may write to it and to its folder", trouble);
+        }
+        if (name.startsWith("SQLITE_IOERR")) {
+            return told(file, "the disk failed (%s)".formatted(plain(code.message)), "check the disk", trouble);
+        }
+        return new IllegalStateException("the store was spoken to wrongly", trouble);
+    }
+
+    /** The file is not what was written to it. */
+    static StoreException damaged(Path file, String how, Throwable cause) {
+        return new StoreException(damage(file, how), cause);
+    }
+
+    static StoreException damaged(Path file, String how) {
+        return new StoreException(damage(file, how));
+    }
+
+    static Problem damage(Path file, String how) {
+        return new Problem(
+                file.toString(),
+                "is damaged: %s; it is left as it is".formatted(how),
+                "'turnalike check' tells what can be read, 'turnalike give' takes that out; " + Backups.advice(file));
+    }
+
+    static StoreException disk(Path file, IOException trouble) {
+        return told(
+                file,
+                "cannot be read or written (%s)".formatted(reason(trouble)),
+                "check the disk and the folder",
+                trouble);
+    }
+
+    static String reason(IOException trouble) {
+        return trouble.getClass()
+                .getSimpleName()
+                .replace("Exception", "")
+                .replaceAll("([a-z])([A-Z])", "$1 $2")
+                .toLowerCase(Locale.ROOT);
+    }
+
+    private static StoreException told(Path file, String what, String mend, Throwable cause) {
+        return new StoreException(new Problem(file.toString(), what, mend), cause);
+    }
+
+    private static String plain(String message) {
+        return message.replaceAll("\\p{Cntrl}", " ").replaceAll("[()]", "");
+    }
+}

@@ -1,0 +1,110 @@
+package turnalike.turning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import turnalike.outline.Line;
+import turnalike.outline.Outline;
+import turnalike.outline.Section;
+import turnalike.pattern.PlacedMember;
+import turnalike.units.Length;
+
+/** The piece's outline at any stage of the work: some members finished, the others still roughed, with or without their sizing cuts. */
+final class StageOutlines {
+    /** The width of a sizing cut: a parting tool of 3 mm, 1/8 in. Common practice, no source. */
+    private static final double SLOT_MM = 3;
+
+    private final TurningProblem work;
+    private final List<PlacedMember> run;
+    private final List<SizedPlace> sized;
+    private final double roughRadiusMm;
+
+    StageOutlines(TurningProblem work) {
+        this.work = work;
+        this.run = work.pattern().placed();
+        this.sized = SizedPlace.of(work);
+        this.roughRadiusMm = work.roughed().mm() / 2;
+    }
+
+    /** The blank cut to the finished length. */
+    Outline blank() {
+        Length radius = work.pattern().stock().size().times(0.5);
+        return Outline.of(
+                Length.ZERO,
+                List.of(Line.level(work.pattern().length(), radius)),
+                work.pattern().stock().section());
+    }
+
+    /** The roughed cylinder, nothing sized. */
+    Outline roughed() {
+        return after(Set.of(), Set.of());
+    }
+
+    /**
+     * The piece with some members finished.
+     *
+     * @param finished indices of members
+     * @param slotted indices of members with their sizing cuts made; those finished need not be named
+     */
+    Outline after(Set<Integer> finished, Set<Integer> slotted) {
+        List<Outline> parts = new ArrayList<>();
+        for (PlacedMember placed : run) {
+            int index = placed.number() - 1;
+            if (finished.contains(index) || placed.member().section() == Section.SQUARE) {
+                parts.add(placed.outline());
+            } else {
+                parts.add(rough(placed, slotted.contains(index)));
+            }
+        }
+        return Outline.join(parts);
+    }
+
+    /** Finished, with the blank's spare length still on at the far end, roughed. */
+    Outline unparted() {
+        Length radius = Length.ofMm(roughRadiusMm);
+        Outline spare = Outline.of(work.pattern().length(), List.of(Line.level(work.spare(), radius)), Section.ROUND);
+        return Outline.join(List.of(work.pattern().outline(), spare));
+    }
+
+    private Outline rough(PlacedMember placed, boolean slotted) {
+        double length = placed.member().length().mm();
+        List<Slot> slots = slotted ? slots(placed) : List.of();
+        TreeSet<Double> joints = new TreeSet<>(List.of(0.0, length));
+        slots.forEach(slot -> joints.addAll(List.of(slot.fromMm(), slot.toMm())));
+        List<Line> lines = new ArrayList<>();
+        double last = 0;
+        for (double joint : joints) {
+            double width = joint - last;
+            if (width > 0) {
+                double middle = last + width / 2;
+                double deepest = slots.stream()
+                        .filter(slot -> slot.fromMm() < middle && middle < slot.toMm())
+                        .mapToDouble(Slot::radiusMm)
+                        .min()
+                        .orElse(roughRadiusMm);
+                lines.add(Line.level(Length.ofMm(width), Length.ofMm(deepest)));
+            }
+            last = joint;
+        }
+        return Outline.of(placed.start(), lines, Section.ROUND);
+    }
+
+    /** A stretch of the member parted down, from its own start. */
+    private record Slot(double fromMm, double toMm, double radiusMm) {}
+
+    private List<Slot> slots(PlacedMember placed) {
+        double length = placed.member().length().mm();
+        double width = Math.min(SLOT_MM, length);
+        List<Slot> out = new ArrayList<>();
+        for (SizedPlace each : sized) {
+            if (each.member() == placed.number() - 1) {
+                double middle = each.place().minus(placed.start()).mm();
+                double from = Math.min(Math.max(0, middle - width / 2), length - width);
+                double radius = Math.min(roughRadiusMm, each.setting().opening().mm() / 2);
+                out.add(new Slot(from, from + width, radius));
+            }
+        }
+        return out;
+    }
+}

@@ -1,0 +1,75 @@
+package turnalike.turning;
+
+import java.util.List;
+import java.util.Optional;
+import turnalike.outline.Section;
+import turnalike.pattern.Mark;
+import turnalike.pattern.Pattern;
+import turnalike.settings.CaliperSetting;
+import turnalike.settings.DividerPlan;
+import turnalike.units.Density;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+import turnalike.wood.Stiffness;
+
+/**
+ * What the order of cuts and the whip follow from.
+ *
+ * @param pattern the finished piece and its blank
+ * @param marks its marks, in order of place
+ * @param dividers how the marks are laid out
+ * @param calipers how the diameters are sized
+ * @param sizing what a sizing cut leaves on the diameter
+ * @param diameterTolerance how far a finished diameter may be off
+ * @param density of the wood
+ * @param stiffness of the wood, if known; without it nothing is said of whip
+ * @param lathe the turner's own
+ * @param units in which sentences give lengths
+ */
+public record TurningProblem(
+        Pattern pattern,
+        List<Mark> marks,
+        DividerPlan dividers,
+        List<CaliperSetting> calipers,
+        Length sizing,
+        Length diameterTolerance,
+        Density density,
+        Optional<Stiffness> stiffness,
+        Lathe lathe,
+        UnitSystem units) {
+    public TurningProblem {
+        marks = List.copyOf(marks);
+        calipers = List.copyOf(calipers);
+    }
+
+    /** What the blank is longer by than the finished piece. */
+    Length spare() {
+        return pattern.stock().length().minus(pattern.length());
+    }
+
+    /** Whether there is enough spare length to be parted off rather than sanded away: a millimetre. */
+    boolean partsOff() {
+        return spare().mm() >= 1;
+    }
+
+    /** Half the thickest finished diameter that is turned; half the blank's size where nothing is. */
+    Length thickestRound() {
+        return pattern.placed().stream()
+                .filter(each -> each.member().section() == Section.ROUND)
+                .map(each -> each.outline().largestRadius())
+                .max(Length::compareTo)
+                .orElse(pattern.stock().size().times(0.5));
+    }
+
+    /** The roughed cylinder's diameter: the thickest finished one and the sizing allowance, as far as the blank allows. */
+    Length roughed() {
+        Length wanted = thickestRound().times(2).plus(sizing);
+        Length most = pattern.stock().size();
+        return wanted.compareTo(most) < 0 ? wanted : most;
+    }
+
+    /** A length in a sentence: the job's units, the other beside. */
+    String both(Length length) {
+        return length.formatBoth(units);
+    }
+}

@@ -1,0 +1,13 @@
+package turnalike.units;
+
+import java.util.Locale;
+
+/** Words as a sentence has them. */
+public final class SentenceCase {
+    private SentenceCase() {}
+
+    /** With a capital letter at its beginning; an empty text stays empty. */
+    public static String capital(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+}

@@ -1,0 +1,59 @@
+package turnalike.web.job;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import turnalike.units.Problem;
+
+/**
+ * An edit that was refused: what was typed stays in the form, with each problem beside its field.
+ *
+ * @param form which form was sent: {@code member} or {@code job}
+ * @param typed the fields as they were sent
+ * @param problems why nothing was kept; empty when nothing was refused
+ */
+record RefusedEdit(String form, Map<String, String> typed, List<Problem> problems) {
+    static final RefusedEdit NONE = new RefusedEdit("", Map.of(), List.of());
+
+    RefusedEdit {
+        typed = Map.copyOf(typed);
+        problems = List.copyOf(problems);
+    }
+
+    /** The fields, each with what was typed and what is wrong with it. */
+    List<FieldView> onto(String thisForm, List<FieldView> fields) {
+        if (!thisForm.equals(form)) {
+            return fields;
+        }
+        return fields.stream()
+                .map(field -> field.typed(Optional.ofNullable(typed.get(field.name())), wrong(field.name())))
+                .toList();
+    }
+
+    private Optional<String> wrong(String name) {
+        return problems.stream()
+                .filter(problem -> isAt(problem, name))
+                .map(problem -> problem.what() + "; " + problem.mend())
+                .findFirst();
+    }
+
+    /** A problem names its place as the job file does: {@code member 3 (ring): crown}, {@code wood: moisture_pct}. */
+    private static boolean isAt(Problem problem, String name) {
+        String where = problem.where();
+        String key = name.substring(name.lastIndexOf('.') + 1);
+        String path = name.replace(".", ": ");
+        return where.equals(path)
+                || where.startsWith(path + " ")
+                || where.startsWith(path + ": ")
+                || (where.startsWith("member ") && where.endsWith(": " + key))
+                || (key.equals("points") && where.contains(": point"));
+    }
+
+    /** What belongs to no field of that form. */
+    List<Problem> others(List<FieldView> fields) {
+        List<Problem> out = new ArrayList<>(problems);
+        out.removeIf(problem -> fields.stream().anyMatch(field -> isAt(problem, field.name())));
+        return out;
+    }
+}

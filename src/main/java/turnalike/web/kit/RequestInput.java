@@ -1,0 +1,53 @@
+package turnalike.web.kit;
+
+import io.javalin.http.Context;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+
+/** What a request asks for, read with care: whatever a browser sends may be anything. */
+public final class RequestInput {
+    private static final int LONGEST = 200_000;
+
+    private RequestInput() {}
+
+    /** A field of the form that was sent, to the letter. */
+    public static Optional<String> field(Context ctx, String name) {
+        List<String> sent = ctx.formParams(name);
+        // Of a tick box and the empty field before it, which stands for no tick, the last one sent counts.
+        return sent.isEmpty()
+                ? Optional.empty()
+                : Optional.of(sent.get(sent.size() - 1)).filter(value -> value.length() <= LONGEST);
+    }
+
+    /** A part of the address after the question mark. */
+    public static Optional<String> query(Context ctx, String name) {
+        return Optional.ofNullable(ctx.queryParam(name));
+    }
+
+    /** A field that is a whole number of at most nine digits. */
+    public static Optional<Integer> number(Optional<String> text) {
+        return text.filter(each -> each.matches("-?\\d{1,9}")).map(Integer::valueOf);
+    }
+
+    /** The text of a file that was sent, read as UTF-8; empty when none was chosen. */
+    public static Optional<String> upload(Context ctx, String name) {
+        Optional<UploadedFile> file = Optional.ofNullable(ctx.uploadedFile(name));
+        return file.filter(each -> each.size() > 0).map(each -> {
+            try (InputStream in = each.content()) {
+                return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            } catch (IOException broken) {
+                throw new UncheckedIOException(broken);
+            }
+        });
+    }
+
+    /** A number in the path; what is none leads nowhere. */
+    public static int pathNumber(Context ctx, String name) {
+        return number(Optional.of(ctx.pathParam(name))).orElseThrow(() -> Refusal.notFound("that page"));
+    }
+}

@@ -1,0 +1,40 @@
+package turnalike.web.match;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import turnalike.job.kept.JobId;
+import turnalike.job.kept.KeptJob;
+
+/** The last search of each job. Two run at a time, more wait; when the job or its pieces change, a search for how they were is stopped. */
+final class SetSearches {
+    private static final int KEPT = 32;
+
+    private final ExecutorService workers = Executors.newFixedThreadPool(2, work -> {
+        Thread thread = new Thread(work, "match");
+        thread.setDaemon(true); // an unfinished search must not keep the program from ending
+        return thread;
+    });
+    private final Map<JobId, SetSearch> last = new LinkedHashMap<>();
+
+    /** The search for the job as it stands, if there is one. */
+    synchronized Optional<SetSearch> find(KeptJob kept) {
+        Optional<SetSearch> had = Optional.ofNullable(last.get(kept.id()));
+        had.filter(search -> !search.isOf(kept)).ifPresent(SetSearch::stop);
+        return had.filter(search -> search.isOf(kept));
+    }
+
+    /** Begins anew; the search before it, if any, is stopped. */
+    synchronized SetSearch begin(KeptJob kept, int seconds, boolean strict) {
+        Optional.ofNullable(last.remove(kept.id())).ifPresent(SetSearch::stop);
+        SetSearch search = new SetSearch(kept, seconds, strict);
+        last.put(kept.id(), search);
+        if (last.size() > KEPT) {
+            last.remove(last.keySet().iterator().next()).stop();
+        }
+        workers.execute(search::run);
+        return search;
+    }
+}

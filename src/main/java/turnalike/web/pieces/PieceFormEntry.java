@@ -1,0 +1,54 @@
+package turnalike.web.pieces;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import turnalike.job.kept.KeptJob;
+import turnalike.pieces.Slip;
+import turnalike.units.Problem;
+
+/**
+ * What stands in the forms.
+ *
+ * @param label of the piece being logged
+ * @param figures by column, as typed
+ * @param cells what was pasted
+ * @param problems what is wrong with it; nothing of it was kept
+ * @param slips what reads like a mistake; nothing was kept until it is answered
+ */
+public record PieceFormEntry(String label, Map<String, String> figures, String cells, List<Problem> problems, List<Slip> slips) {
+    public PieceFormEntry {
+        figures = Map.copyOf(figures);
+        problems = List.copyOf(problems);
+        slips = List.copyOf(slips);
+    }
+
+    /** An empty form for the next piece, or the form of one that is there. */
+    static PieceFormEntry of(KeptJob kept, Optional<String> label) {
+        Optional<String> there = label.filter(each -> kept.find(each).isPresent());
+        return new PieceFormEntry(
+                there.orElse(kept.nextLabel()),
+                there.map(each -> PiecesView.written(kept, each)).orElse(Map.of()),
+                "",
+                List.of(),
+                List.of());
+    }
+
+    PieceFormEntry asking(List<Slip> these) {
+        return new PieceFormEntry(label, figures, cells, problems, these);
+    }
+
+    PieceFormEntry wrong(List<Problem> these) {
+        return new PieceFormEntry(label, figures, cells, these, slips);
+    }
+
+    PieceFormEntry pasted(String text) {
+        return new PieceFormEntry(label, new LinkedHashMap<>(figures), text, problems, slips);
+    }
+
+    /** Whether the table rather than the one piece is asked about. */
+    public boolean isTable() {
+        return !cells.isEmpty();
+    }
+}
