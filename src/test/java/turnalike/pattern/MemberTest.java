@@ -1,10 +1,12 @@
 package turnalike.pattern;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static turnalike.pattern.Samples.mm;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -233,5 +235,115 @@ class MemberTest {
     void a_square_is_square() {
         assertThat(new Square(mm(10), mm(40), Details.NONE).section()).isEqualTo(Section.SQUARE);
         assertThat(new Bead(mm(10), mm(20), mm(30), Details.NONE).section()).isEqualTo(Section.ROUND);
+    }
+
+    /** A millionth of a millimetre is no size to any tool; zero is a chamfer that is not there. */
+    @Test
+    void a_size_is_above_zero_by_a_millionth_at_least() {
+        assertKeys(Cylinder.faults(mm(1e-6), mm(1e-6)));
+        assertKeys(Cylinder.faults(mm(0.9e-6), mm(20)), "length");
+        assertKeys(Cylinder.faults(mm(10), mm(0.9e-6)), "diameter");
+        assertKeys(Tenon.faults(mm(10), mm(20), mm(0)));
+        assertKeys(Tenon.faults(mm(10), mm(20), mm(-0.1)), "chamfer");
+        assertKeys(Tenon.faults(mm(0), mm(20), mm(1)), "length");
+        assertKeys(Tenon.faults(mm(10), mm(0), mm(1)), "diameter");
+        assertKeys(Tenon.faults(mm(10), mm(20), mm(5)));
+        assertKeys(Tenon.faults(mm(10), mm(8), mm(6)), "chamfer", "chamfer");
+        assertKeys(Fillet.faults(mm(0), mm(0)), "length", "diameter");
+        assertKeys(HalfBead.faults(mm(10), mm(20), mm(0)), "to");
+        assertKeys(HalfCove.faults(mm(10), mm(0), mm(20)), "from");
+        assertKeys(Ogee.faults(mm(0), mm(20), mm(20)), "length");
+        assertKeys(ReverseOgee.faults(mm(10), mm(20), mm(0)), "to");
+        assertKeys(Cove.faults(mm(10), mm(20), mm(20)), "rim");
+        assertKeys(Groove.faults(mm(10), mm(20), mm(20)), "rim");
+        assertKeys(Swell.faults(mm(30), mm(0), mm(0), mm(0)), "from", "middle", "to");
+        assertKeys(Stock.faults(mm(0), mm(0)), "size", "length");
+    }
+
+    @Test
+    void a_hole_takes_its_tenon() {
+        assertKeys(Tenon.holeFaults(mm(12), Optional.empty()));
+        assertKeys(Tenon.holeFaults(mm(12), Optional.of(mm(12))));
+        assertKeys(Tenon.holeFaults(mm(12 + 1e-11), Optional.of(mm(12))));
+        assertKeys(Tenon.holeFaults(mm(12.001), Optional.of(mm(12))), "hole");
+        assertKeys(Tenon.holeFaults(mm(12), Optional.of(mm(0))), "hole");
+        Member.Hole own =
+                new Tenon(mm(20), mm(12), mm(0), Details.NONE).enters().orElseThrow();
+        assertThat(own).isEqualTo(new Member.Hole(mm(12), false));
+        Member.Hole told = new Tenon(mm(20), mm(12), mm(0), Optional.of(mm(12.3)), Details.NONE)
+                .enters()
+                .orElseThrow();
+        assertThat(told).isEqualTo(new Member.Hole(mm(12.3), true));
+    }
+
+    @Test
+    void no_member_that_cannot_exist_is_made_and_the_first_reason_is_told() {
+        assertThatThrownBy(() -> new Bead(mm(10), mm(20), mm(20), Details.NONE))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("bead crown must exceed the root, was 20 mm (0.7874 in) with a root of 20 mm (0.7874 in)");
+        assertThatThrownBy(() -> new Cylinder(mm(0), mm(1), Details.NONE)).hasMessageStartingWith("cylinder length");
+        assertThatThrownBy(() -> new Fillet(mm(0), mm(1), Details.NONE)).hasMessageStartingWith("fillet length");
+        assertThatThrownBy(() -> new Square(mm(1), mm(0), Details.NONE)).hasMessageStartingWith("square side");
+        assertThatThrownBy(() -> new Taper(mm(1), mm(0), mm(1), Details.NONE)).hasMessageStartingWith("taper from");
+        assertThatThrownBy(() -> new Swell(mm(9), mm(9), mm(0), mm(9), Details.NONE))
+                .hasMessageStartingWith("swell middle");
+        assertThatThrownBy(() -> new HalfBead(mm(1), mm(1), mm(0), Details.NONE))
+                .hasMessageStartingWith("half-bead to");
+        assertThatThrownBy(() -> new HalfCove(mm(1), mm(1), mm(0), Details.NONE))
+                .hasMessageStartingWith("half-cove to");
+        assertThatThrownBy(() -> new Ogee(mm(1), mm(1), mm(0), Details.NONE)).hasMessageStartingWith("ogee to");
+        assertThatThrownBy(() -> new ReverseOgee(mm(1), mm(1), mm(0), Details.NONE))
+                .hasMessageStartingWith("reverse-ogee to");
+        assertThatThrownBy(() -> new Cove(mm(1), mm(1), mm(1), Details.NONE)).hasMessageStartingWith("cove rim");
+        assertThatThrownBy(() -> new Vee(mm(1), mm(1), mm(1), Details.NONE)).hasMessageStartingWith("vee rim");
+        assertThatThrownBy(() -> new Groove(mm(1), mm(1), mm(1), Details.NONE)).hasMessageStartingWith("groove rim");
+        assertThatThrownBy(() -> new FreeCurve(List.of(), Details.NONE)).hasMessageStartingWith("curve points");
+        assertThatThrownBy(() -> new Tenon(mm(1), mm(1), mm(1), Details.NONE)).hasMessageStartingWith("tenon chamfer");
+        assertThatThrownBy(() -> new Tenon(mm(1), mm(2), mm(0), Optional.of(mm(1)), Details.NONE))
+                .hasMessageStartingWith("tenon hole");
+        assertThatThrownBy(() -> new Stock(Section.ROUND, mm(0), mm(1))).hasMessageStartingWith("stock size");
+    }
+
+    @Test
+    void a_free_curve_is_sized_at_its_ends_and_wherever_it_turns() {
+        FreeCurve curve = new FreeCurve(
+                List.of(
+                        point(0, 10),
+                        point(5, 20),
+                        point(10, 15),
+                        point(15, 15),
+                        point(20, 15),
+                        point(25, 30),
+                        point(30, 31)),
+                Details.NONE);
+        assertThat(curve.diameters().stream().map(Member.Diameter::key))
+                .containsExactly("point 1", "point 2", "point 3", "point 5", "point 7");
+    }
+
+    @Test
+    void a_tenon_that_is_all_chamfer_has_no_straight_part() {
+        Tenon tenon = new Tenon(mm(10), mm(12), mm(5), Details.NONE);
+        assertThat(tenon.curves(new Member.Ends(true, true))).hasSize(2);
+        assertThat(tenon.curves(new Member.Ends(true, false))).hasSize(2);
+        assertThat(tenon.curves(Member.Ends.NEITHER)).hasSize(1);
+        assertThat(new Tenon(mm(10), mm(12), mm(0), Details.NONE).curves(new Member.Ends(true, true)))
+                .hasSize(1);
+    }
+
+    @Test
+    void a_member_goes_by_its_name_or_its_kind() {
+        assertThat(new Bead(mm(10), mm(20), mm(30), Details.NONE).title()).isEqualTo("bead");
+        assertThat(new Bead(mm(10), mm(20), mm(30), Details.named("ring")).title())
+                .isEqualTo("ring");
+    }
+
+    @Test
+    void beads_are_rolled_and_nothing_else() {
+        Seeds.each(1, random -> {
+            for (int kind = 0; kind < Samples.KINDS; kind++) {
+                Member member = Samples.member(kind, random);
+                assertThat(member.isRolled()).isEqualTo(member instanceof Bead || member instanceof HalfBead);
+            }
+        });
     }
 }

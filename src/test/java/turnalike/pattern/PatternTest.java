@@ -227,4 +227,44 @@ class PatternTest {
         assertThat(warnings(pattern(members)))
                 .noneSatisfy(warning -> assertThat(warning.what()).contains(word));
     }
+
+    @Test
+    void patterns_are_equal_when_name_stock_and_members_are() {
+        Pattern one = pattern(cylinder(10, 20), bead(Details.NONE));
+        assertThat(pattern(cylinder(10, 20), bead(Details.NONE))).isEqualTo(one).hasSameHashCodeAs(one);
+        assertThat(pattern(cylinder(10, 21), bead(Details.NONE))).isNotEqualTo(one);
+        assertThat(new Pattern("q", STOCK, one.members())).isNotEqualTo(one);
+        assertThat(new Pattern("p", new Stock(Section.ROUND, mm(40), mm(500)), one.members()))
+                .isNotEqualTo(one);
+        assertThat(one).isNotEqualTo("p").hasToString("Pattern[p, %s, %s]".formatted(STOCK, one.members()));
+        assertThat(one.hashCode()).isNotEqualTo(pattern(cylinder(10, 21)).hashCode());
+        assertThat(one.name()).isEqualTo("p");
+    }
+
+    @Test
+    void rounding_makes_no_run_too_long_and_no_member_too_wide() {
+        assertThat(problems(STOCK, List.of(cylinder(500 * (1 + 5e-13), 40 * (1 + 5e-13)))))
+                .isEmpty();
+        assertThat(problems(STOCK, List.of(cylinder(500 * (1 + 1e-11), 40)))).hasSize(1);
+        assertThat(problems(STOCK, List.of(cylinder(500, 40 * (1 + 1e-11))))).hasSize(1);
+    }
+
+    @Test
+    void what_is_too_wide_is_measured_as_its_blank_is() {
+        Stock round = new Stock(Section.ROUND, mm(40), mm(100));
+        Square square = new Square(mm(10), mm(30), Details.NONE);
+        // 30 mm across the flats are 42.426 mm across the corners.
+        assertThat(problems(round, List.of(square)).get(0).what())
+                .isEqualTo("is 42.426 mm (1.6703 in) across, wider than the blank of 40 mm (1.5748 in)");
+        assertThat(problems(STOCK, List.of(new Square(mm(10), mm(41), Details.NONE)))
+                        .get(0)
+                        .what())
+                .startsWith("is 41 mm (1.6142 in) across");
+        assertThat(problems(STOCK, List.of(new Groove(mm(10), mm(41), mm(20), Details.NONE)))
+                        .get(0)
+                        .what())
+                .startsWith("is 41 mm (1.6142 in) across");
+        assertThat(whats(List.of(cylinder(300, 30), cylinder(201, 30))))
+                .containsExactly("the run of 501 mm (19.7244 in) is longer than the stock of 500 mm (19.685 in)");
+    }
 }
