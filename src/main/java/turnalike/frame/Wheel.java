@@ -11,7 +11,7 @@ import turnalike.units.Mass;
  * @param places how many spokes, at least 1, else {@link IllegalArgumentException}
  * @param hubRadius from the axle to the shoulder of the hub tenon; the tenon itself is inside it; not negative
  */
-public record Wheel(int places, Length hubRadius) implements Frame {
+public record Wheel(int places, Length hubRadius) {
     public Wheel {
         if (places < 1) {
             throw new IllegalArgumentException("a wheel needs at least 1 place, was %d".formatted(places));
@@ -54,10 +54,5 @@ public record Wheel(int places, Length hubRadius) implements Frame {
             squaresMm2 += reach.mm() * reach.mm();
         }
         return scale.grams() / Math.sqrt(12) * Math.sqrt(squaresMm2);
-    }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-        return cases.wheel(this);
     }
 }

@@ -2,6 +2,7 @@ package turnalike.job;
 
 import java.util.List;
 import java.util.Optional;
+import turnalike.job.set.Frame;
 import turnalike.pattern.Pattern;
 import turnalike.pieces.LikenessWeights;
 import turnalike.turning.Lathe;
@@ -39,7 +40,7 @@ public record Job(
         LikenessWeights likeness,
         List<CheckPlace> checks,
         Lathe lathe,
-        Optional<JobFrame> frame) {
+        Optional<Frame> frame) {
     public Job {
         checks = List.copyOf(checks);
     }

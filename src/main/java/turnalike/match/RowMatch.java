@@ -24,7 +24,7 @@ public final class RowMatch {
             throw new IllegalArgumentException(problem.problems().get(0).line());
         }
         int pieces = problem.masses().size();
-        int places = problem.row().places();
+        int places = problem.places();
         double[][] difference = Unlikeness.table(problem.unlikeness(), pieces);
         SetRule rule = new SetRule(
                 problem.masses().stream().mapToDouble(m -> m.grams()).toArray(), places, problem.tolerancePct() / 100);

@@ -1,7 +1,6 @@
 package turnalike.match;
 
 import java.util.List;
-import turnalike.frame.Row;
 import turnalike.units.Mass;
 import turnalike.units.Problem;
 
@@ -10,9 +9,10 @@ import turnalike.units.Problem;
  *
  * @param masses of all pieces there are to choose from, positive
  * @param unlikeness of any two of them
+ * @param places how many stand in the row, at least 1
  * @param tolerancePct a set passes when (heaviest − lightest) / mean is at most this many hundredths
  */
-public record RowProblem(List<Mass> masses, Unlikeness unlikeness, Row row, double tolerancePct) {
+public record RowProblem(List<Mass> masses, Unlikeness unlikeness, int places, double tolerancePct) {
     /** The differences of that many pieces take 32 MB and well under a second; both grow with the square. */
     static final int MOST_PIECES = 2000;
 
@@ -20,6 +20,9 @@ public record RowProblem(List<Mass> masses, Unlikeness unlikeness, Row row, doub
 
     public RowProblem {
         masses = List.copyOf(masses);
+        if (places < 1) {
+            throw new IllegalArgumentException("a row needs at least 1 place, was %d".formatted(places));
+        }
         if (!(tolerancePct >= 0)) {
             throw new IllegalArgumentException("tolerance must not be negative, was %s %%".formatted(tolerancePct));
         }
@@ -27,10 +30,10 @@ public record RowProblem(List<Mass> masses, Unlikeness unlikeness, Row row, doub
 
     /** What keeps it from being filled; empty when nothing does. */
     public List<Problem> problems() {
-        if (row.places() > MOST_PLACES) {
+        if (places > MOST_PLACES) {
             return List.of(new Problem(
                     "places",
-                    "a row of %d is longer than %d".formatted(row.places(), MOST_PLACES),
+                    "a row of %d is longer than %d".formatted(places, MOST_PLACES),
                     "fill it in stretches of %d or fewer".formatted(MOST_PLACES)));
         }
         if (masses.size() > MOST_PIECES) {
@@ -40,12 +43,12 @@ public record RowProblem(List<Mass> masses, Unlikeness unlikeness, Row row, doub
                     "take %d out, those farthest from the others in mass first"
                             .formatted(masses.size() - MOST_PIECES)));
         }
-        if (masses.size() >= row.places()) {
+        if (masses.size() >= places) {
             return List.of();
         }
         return List.of(new Problem(
                 "pieces",
-                "%d pieces for %d places".formatted(masses.size(), row.places()),
-                "log %d more or make the row shorter".formatted(row.places() - masses.size())));
+                "%d pieces for %d places".formatted(masses.size(), places),
+                "log %d more or make the row shorter".formatted(places - masses.size())));
     }
 }

@@ -98,14 +98,21 @@ public record SetRecordContent(
         return new SetRecordContent(title, date, groups, List.of(fact), spares, List.of(), List.of());
     }
 
-    /** A copy with other figures and with those warnings among the notes that are not there yet. */
-    public SetRecordContent with(List<BenchCardContent.Fact> changed, List<String> warnings) {
+    /** A copy with one figure more. */
+    SetRecordContent with(BenchCardContent.Fact fact) {
+        List<BenchCardContent.Fact> all = new ArrayList<>(facts);
+        all.add(fact);
+        return new SetRecordContent(title, date, drawing, all, spares, notes, cautions);
+    }
+
+    /** A copy with those warnings among the notes that are not there yet. */
+    SetRecordContent with(List<String> warnings) {
         List<String> all = new ArrayList<>(notes);
         warnings.stream()
                 .map(SetRecordContent::sentence)
                 .filter(each -> !all.contains(each))
                 .forEach(all::add);
-        return new SetRecordContent(title, date, drawing, changed, spares, all, cautions);
+        return new SetRecordContent(title, date, drawing, facts, spares, all, cautions);
     }
 
     private static String sentence(String warning) {

@@ -26,9 +26,6 @@ class WheelTest {
         Wheel wheel = new Wheel(4, Length.ofMm(60));
         Moment moment = wheel.moment(1, Mass.ofGrams(100), wheel.reach(Length.ofMm(240)));
         assertThat(moment).isEqualTo(new Moment(30_000, Angle.ofDegrees(90)));
-        assertThat(wheel.match(new Names())).isEqualTo("wheel");
-        assertThat(new Row(3).match(new Names())).isEqualTo("row");
-        assertThat(new Legs(4).match(new Names())).isEqualTo("legs");
     }
 
     /**
@@ -88,22 +85,5 @@ class WheelTest {
 
     private static Moment pull(double kg, double m, double degrees) {
         return new Moment(kg * 1000 * m * 1000, Angle.ofDegrees(degrees));
-    }
-
-    private static final class Names implements Frame.Cases<String> {
-        @Override
-        public String wheel(Wheel wheel) {
-            return "wheel";
-        }
-
-        @Override
-        public String row(Row row) {
-            return "row";
-        }
-
-        @Override
-        public String legs(Legs legs) {
-            return "legs";
-        }
     }
 }

@@ -12,7 +12,6 @@ import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
 import turnalike.effort.Effort;
-import turnalike.frame.Row;
 import turnalike.units.Mass;
 
 class RowMatchTest {
@@ -34,7 +33,7 @@ class RowMatchTest {
         Seeds.each(20, random -> {
             RowProblem problem = random(random, 12, random.nextBoolean() ? 12 : 9, 50);
             double[][] difference = Unlikeness.table(problem.unlikeness(), 12);
-            int places = problem.row().places();
+            int places = problem.places();
             SetRule rule = rule(problem);
             double exact = RowMatch.solve(problem, Effort.ofAsks(0)).totalDifference();
             RowSearch search = new RowSearch(difference, rule);
@@ -50,7 +49,7 @@ class RowMatchTest {
         Random random = new Random(7);
         double[] length = random.doubles(80).toArray();
         RowProblem problem = new RowProblem(
-                Collections.nCopies(80, Mass.ofGrams(100)), (a, b) -> Math.abs(length[a] - length[b]), new Row(80), 2);
+                Collections.nCopies(80, Mass.ofGrams(100)), (a, b) -> Math.abs(length[a] - length[b]), 80, 2);
         RowPlacement placement = RowMatch.solve(problem, Effort.ofAsks(3000));
         assertSound(problem, placement);
         double span = span(length);
@@ -101,7 +100,7 @@ class RowMatchTest {
     }
 
     private static RowProblem nothingMeasured(int pieces, int places) {
-        return new RowProblem(Collections.nCopies(pieces, Mass.ofGrams(100)), (a, b) -> 0, new Row(places), 2);
+        return new RowProblem(Collections.nCopies(pieces, Mass.ofGrams(100)), (a, b) -> 0, places, 2);
     }
 
     private static double span(double[] length) {
@@ -116,7 +115,7 @@ class RowMatchTest {
 
     private static SetRule rule(RowProblem problem) {
         double[] massesG = problem.masses().stream().mapToDouble(Mass::grams).toArray();
-        return new SetRule(massesG, problem.row().places(), problem.tolerancePct() / 100);
+        return new SetRule(massesG, problem.places(), problem.tolerancePct() / 100);
     }
 
     private static void assertSound(RowProblem problem, RowPlacement placement) {
@@ -127,7 +126,7 @@ class RowMatchTest {
             assertThat(all.get(i)).isEqualTo(i);
         }
         assertThat(all).hasSameSizeAs(problem.masses());
-        assertThat(placement.order()).hasSize(problem.row().places());
+        assertThat(placement.order()).hasSize(problem.places());
         assertThat(placement.totalDifference()).isCloseTo(total(problem, placement.order()), within(1e-9));
         assertThat(placement.bound()).isLessThanOrEqualTo(placement.totalDifference());
     }
@@ -154,7 +153,7 @@ class RowMatchTest {
     }
 
     private static void every(List<Integer> order, RowProblem problem, Consumer<List<Integer>> use) {
-        if (order.size() == problem.row().places()) {
+        if (order.size() == problem.places()) {
             use.accept(order);
             return;
         }
@@ -184,6 +183,6 @@ class RowMatchTest {
             }
             return sum;
         };
-        return new RowProblem(masses, unlikeness, new Row(places), tolerancePct);
+        return new RowProblem(masses, unlikeness, places, tolerancePct);
     }
 }

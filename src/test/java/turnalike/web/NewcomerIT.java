@@ -98,7 +98,7 @@ class NewcomerIT {
         assertThat(page.locator("tbody tr")).hasCount(4);
         page.locator("#seconds").selectOption("10");
         page.locator("#longer").click();
-        assertThat(page.locator("#good + ul")).containsText("No other choice or order has less");
+        assertThat(page.locator("#good + ul")).containsText("no other choice or order has less");
     }
 
     private void print(Page page) throws IOException {

@@ -10,23 +10,25 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import turnalike.cli.kit.Arguments;
+import turnalike.cli.kit.ConsoleProgress;
 import turnalike.cli.kit.Deadline;
 import turnalike.cli.kit.InputFiles;
 import turnalike.cli.kit.OutputFolder;
 import turnalike.cli.kit.PaperChoice;
 import turnalike.cli.kit.QuestionsText;
 import turnalike.cli.kit.Today;
-import turnalike.cli.kit.ConsoleProgress;
 import turnalike.cli.kit.WorkingsText;
 import turnalike.cli.kit.WrittenFiles;
 import turnalike.effort.Effort;
 import turnalike.job.Job;
 import turnalike.job.answer.MatchJson;
 import turnalike.job.pieces.ColumnTargets;
+import turnalike.job.pieces.MatchJob;
 import turnalike.job.set.SetMatch;
 import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
 import turnalike.sheets.Paper;
+import turnalike.sheets.SetPicture;
 import turnalike.sheets.SetSheets;
 import turnalike.units.Length;
 import turnalike.units.Problem;
@@ -116,17 +118,19 @@ public final class MatchCommand implements Runnable {
 
     public static void writeRecord(Job job, SetMatch match, PaperChoice paper, OutputFolder folder) {
         SetSheets.drawings(match).forEach((name, svg) -> folder.write(name, svg.file()));
-        SetSheets.frame(job, match, Length.ofMm(240)).ifPresent(svg -> folder.write("frame.svg", svg.file()));
+        SetPicture.of(match)
+                .frame(job.pattern(), Length.ofMm(240))
+                .ifPresent(svg -> folder.write("frame.svg", svg.file()));
         for (Paper each : paper.papers()) {
             folder.write(SetSheets.record(job.title(), Today.text(), match, each));
         }
     }
 
     public static SetMatch match(Job job, PiecesFile.Read read, Path piecesFile, boolean strict, Effort effort) {
-        List<Problem> problems = SetMatch.problems(job, read.pieces());
+        List<Problem> problems = MatchJob.problems(job, read.pieces());
         if (!problems.isEmpty()) {
             throw InputFiles.in(piecesFile, problems);
         }
-        return SetMatch.of(job, read.pieces(), strict, effort);
+        return MatchJob.of(job, read.pieces(), strict, effort);
     }
 }

@@ -3,13 +3,13 @@ package turnalike.job.answer;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import turnalike.job.fields.Json;
 import turnalike.job.pieces.ControlReport;
-import turnalike.job.read.Json;
 import turnalike.pieces.Slip;
 import turnalike.pieces.control.Capability;
+import turnalike.pieces.control.ChartPoint;
 import turnalike.pieces.control.ControlChart;
 import turnalike.pieces.control.Drift;
-import turnalike.pieces.control.ChartPoint;
 import turnalike.pieces.control.Signal;
 
 /** An individuals chart as the one JSON object that {@code control --json} prints, in the column's own unit. */

@@ -3,7 +3,7 @@ package turnalike.job.answer;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import turnalike.job.read.Json;
+import turnalike.job.fields.Json;
 import turnalike.job.set.LegsSet;
 import turnalike.job.set.NextPieces;
 import turnalike.job.set.RowSet;
@@ -47,7 +47,7 @@ public final class MatchJson implements SetMatch.Cases<ObjectNode> {
             place.put("place", i + 1).put("piece", order.get(i).label());
             order.get(i).mass().map(Mass::grams).ifPresent(grams -> place.put("mass_g", grams));
         }
-        pieces(root.putArray("spares"), set.spares());
+        labels(root.putArray("spares"), set.spareLabels());
         root.put("total_difference", set.placement().totalDifference());
         root.put("at_least", set.placement().bound());
         root.put("best_proven", set.placement().bestProven());
@@ -59,7 +59,7 @@ public final class MatchJson implements SetMatch.Cases<ObjectNode> {
         ObjectNode root = Json.object();
         ArrayNode groups = root.putArray("groups");
         set.groups().forEach(group -> pieces(groups.addArray(), group));
-        pieces(root.putArray("spares"), set.spares());
+        labels(root.putArray("spares"), set.spareLabels());
         root.put("total_difference", set.grouping().totalDifference());
         root.put("best_proven", set.grouping().bestProven());
         return root;

@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import turnalike.job.MemberWeight;
 import turnalike.job.Plan;
-import turnalike.job.read.Json;
+import turnalike.job.fields.Json;
 import turnalike.pattern.Mark;
 import turnalike.solid.Solid;
 import turnalike.stock.Blank;

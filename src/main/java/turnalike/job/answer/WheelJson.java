@@ -6,14 +6,13 @@ import java.util.List;
 import turnalike.frame.Counterweight;
 import turnalike.frame.Moment;
 import turnalike.frame.RimFit;
-import turnalike.job.read.Json;
+import turnalike.job.fields.Json;
 import turnalike.job.set.Roundness;
 import turnalike.job.set.SpeedGrade;
 import turnalike.job.set.WheelSet;
-import turnalike.match.Candidate;
-import turnalike.match.WheelPlacement;
 import turnalike.match.Seat;
 import turnalike.match.TradeOff;
+import turnalike.match.WheelPlacement;
 import turnalike.units.Length;
 
 /** A placed wheel as JSON. */
@@ -32,9 +31,7 @@ final class WheelJson {
                     .put("mass_g", seat.piece().mass().grams())
                     .put("radius_mm", seat.piece().reach().mm());
         }
-        MatchJson.labels(
-                root.putArray("spares"),
-                placement.spares().stream().map(Candidate::label).toList());
+        MatchJson.labels(root.putArray("spares"), set.spareLabels());
         root.put("unbalance_g_mm", placement.unbalance().gMm());
         root.put("heavy_at_deg", placement.unbalance().at().degrees());
         root.put("noise_floor_g_mm", placement.noiseFloorGMm());

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import turnalike.job.kept.JobText;
 import turnalike.job.keys.KeyPaths;
-import turnalike.units.UnitSystem;
+import turnalike.job.set.FrameKind;
 
 /**
  * Fields of the job outside the run, as typed.
@@ -51,7 +51,7 @@ public record JobFields(Map<String, String> values) implements JobEdit {
         }
     }
 
-    /** Another kind of frame starts from sizes that can be: each piece has a place, and a hub two inches or so across. */
+    /** Another kind of frame starts from sizes that can be: those of its kind. */
     private void frame(ObjectNode root, JobText before) {
         String kind = values.getOrDefault("frame.kind", "?").strip();
         String had = JobTree.of(before).root().path("frame").path("kind").asText();
@@ -62,12 +62,10 @@ public record JobFields(Map<String, String> values) implements JobEdit {
             root.remove("frame");
             return;
         }
-        ObjectNode frame = root.putObject("frame").put("kind", kind);
-        int count = before.job().count();
-        frame.put("places", kind.equals("legs") ? 4 : Math.max(2, Math.min(400, count)));
-        if (kind.equals("wheel")) {
-            frame.put("hub_radius", before.job().units() == UnitSystem.INCH ? "2" : "50");
-        }
+        ObjectNode frame = FrameKind.find(kind)
+                .map(each -> each.start(before.job().count(), before.job().units()))
+                .orElseGet(() -> JobTree.object().put("kind", kind));
+        root.set("frame", frame);
     }
 
     private static void set(ObjectNode root, String path, String value) {

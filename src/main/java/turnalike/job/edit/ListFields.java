@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import turnalike.job.keys.Key;
+import turnalike.job.fields.Key;
+import turnalike.job.fields.KeyType;
 import turnalike.job.keys.KeyPaths;
-import turnalike.job.keys.KeyType;
 
 /**
  * Fields of the job that hold several values, as they are typed into one field: entries parted by semicolons, such as {@code 1 1/4; 3}, or a pair

@@ -2,21 +2,24 @@ package turnalike.job.keys;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import turnalike.job.Tolerances;
-import turnalike.job.keys.KeyType.Group;
-import turnalike.job.keys.KeyType.Kinds;
-import turnalike.job.keys.KeyType.ListOf;
-import turnalike.job.keys.KeyType.Mark;
-import turnalike.job.keys.KeyType.Members;
-import turnalike.job.keys.KeyType.Named;
-import turnalike.job.keys.KeyType.Number;
-import turnalike.job.keys.KeyType.Rows;
-import turnalike.job.keys.KeyType.Size;
-import turnalike.job.keys.KeyType.Text;
-import turnalike.job.keys.KeyType.Whole;
-import turnalike.job.keys.KeyType.Word;
+import turnalike.job.fields.Key;
+import turnalike.job.fields.KeySection;
+import turnalike.job.fields.KeyType;
+import turnalike.job.fields.KeyType.Group;
+import turnalike.job.fields.KeyType.Kinds;
+import turnalike.job.fields.KeyType.ListOf;
+import turnalike.job.fields.KeyType.Mark;
+import turnalike.job.fields.KeyType.Members;
+import turnalike.job.fields.KeyType.Named;
+import turnalike.job.fields.KeyType.Number;
+import turnalike.job.fields.KeyType.Rows;
+import turnalike.job.fields.KeyType.Size;
+import turnalike.job.fields.KeyType.Text;
+import turnalike.job.fields.KeyType.Whole;
+import turnalike.job.fields.KeyType.Word;
+import turnalike.job.set.FrameKind;
 import turnalike.pieces.LikenessWeights;
 import turnalike.stock.Spares;
 import turnalike.turning.Lathe;
@@ -332,7 +335,7 @@ public final class JobKeys {
             "counterweight_radius", aboveZero(), "as in the frame, for a wheel that has none of its own", "none");
 
     public static final Key<Kinds> FRAME =
-            Key.may("frame", FrameKeys.KINDS, "what the set goes into, see below", "no placing");
+            Key.may("frame", FrameKind.KINDS, "what the set goes into, see below", "no placing");
 
     /** The whole job file. */
     public static final Group ROOT = new Group(List.of(
@@ -355,28 +358,28 @@ public final class JobKeys {
 
     private JobKeys() {}
 
-    static Size size() {
-        return new Size(false, Optional.empty());
+    private static Size size() {
+        return KeyType.size();
     }
 
     private static Size size(Length otherwise) {
         return new Size(false, Optional.of(otherwise));
     }
 
-    static Size aboveZero() {
-        return new Size(true, Optional.empty());
+    private static Size aboveZero() {
+        return KeyType.aboveZero();
     }
 
     private static Size aboveZero(Length otherwise) {
         return new Size(true, Optional.of(otherwise));
     }
 
-    static Number number(double least, double most) {
-        return new Number(least, most, OptionalDouble.empty());
+    private static Number number(double least, double most) {
+        return KeyType.number(least, most);
     }
 
-    static Number number(double least, double most, double otherwise) {
-        return new Number(least, most, OptionalDouble.of(otherwise));
+    private static Number number(double least, double most, double otherwise) {
+        return KeyType.number(least, most, otherwise);
     }
 
     private static Text text() {

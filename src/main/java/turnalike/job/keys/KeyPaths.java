@@ -7,7 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import turnalike.job.keys.KeyType.Group;
+import turnalike.job.fields.Key;
+import turnalike.job.fields.KeySection;
+import turnalike.job.fields.KeyType.Group;
 
 /** The keys outside the members by their paths: {@code wood.species}, a key and those of the objects around it parted by points. */
 public final class KeyPaths {

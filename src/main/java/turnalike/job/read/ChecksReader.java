@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import turnalike.job.CheckPlace;
+import turnalike.job.fields.Fields;
 import turnalike.job.keys.JobKeys;
 import turnalike.pattern.Pattern;
 import turnalike.units.Length;

@@ -8,16 +8,20 @@ import java.util.TreeMap;
 import turnalike.job.CheckPlace;
 import turnalike.job.Cutting;
 import turnalike.job.Job;
-import turnalike.job.JobFrame;
 import turnalike.job.LayoutWishes;
 import turnalike.job.Tolerances;
+import turnalike.job.fields.Fields;
+import turnalike.job.fields.Json;
+import turnalike.job.fields.Reading;
 import turnalike.job.keys.JobKeys;
 import turnalike.job.keys.JobKeys.AllowanceKeys;
 import turnalike.job.keys.JobKeys.LikenessKeys;
 import turnalike.job.keys.JobKeys.ToleranceKeys;
+import turnalike.job.set.Frame;
+import turnalike.job.set.FrameKind;
 import turnalike.pattern.Pattern;
-import turnalike.pieces.Piece;
 import turnalike.pieces.LikenessWeights;
+import turnalike.pieces.Piece;
 import turnalike.stock.Allowances;
 import turnalike.turning.Lathe;
 import turnalike.units.Length;
@@ -50,22 +54,23 @@ public final class JobReader {
                 .flatMap(each -> PatternReader.read(each, title));
         Optional<Wood> wood = fields.object(JobKeys.WOOD, "give {\"species\": …, \"moisture_pct\": …}")
                 .flatMap(WoodReader::read);
-        Optional<JobFrame> frame = fields.has(JobKeys.FRAME)
+        Optional<Frame> frame = fields.has(JobKeys.FRAME)
                 ? fields.object(JobKeys.FRAME, "describe the wheel, row or legs")
-                        .flatMap(FrameReader::read)
+                        .flatMap(FrameKind::read)
                 : Optional.empty();
         Optional<Length> counterweight = fields.size(JobKeys.COUNTERWEIGHT_RADIUS);
         List<CheckPlace> checks = ChecksReader.read(fields, pattern);
         Optional<Integer> count = fields.has(JobKeys.COUNT)
                 ? fields.whole(JobKeys.COUNT)
-                : frame.map(JobFrame::pieces).or(() -> Optional.of(1));
+                : frame.map(Frame::pieces).or(() -> Optional.of(1));
         Optional<Double> lossPct = fields.number(JobKeys.LOSS);
         Optional<Tolerances> tolerances =
                 fields.objectOrEmpty(JobKeys.TOLERANCES).flatMap(JobReader::tolerances);
         Optional<Cutting> cutting = fields.objectOrEmpty(JobKeys.ALLOWANCES).flatMap(JobReader::cutting);
         Optional<LayoutWishes> wishes =
                 fields.objectOrEmpty(JobKeys.SETTINGS).flatMap(each -> SettingsReader.read(each, pattern));
-        Optional<LikenessWeights> likeness = fields.objectOrEmpty(JobKeys.LIKENESS).flatMap(JobReader::likeness);
+        Optional<LikenessWeights> likeness =
+                fields.objectOrEmpty(JobKeys.LIKENESS).flatMap(JobReader::likeness);
         Optional<Lathe> lathe = fields.objectOrEmpty(JobKeys.TURNING).flatMap(TurningReader::read);
         fields.refuseUnknown(JobKeys.ROOT);
         if (reading.count() == 0) {

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import turnalike.job.fields.Fields;
+import turnalike.job.fields.Reading;
 import turnalike.pattern.Details;
 import turnalike.pattern.Fault;
 import turnalike.pattern.FreeCurve;

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import turnalike.job.fields.Fields;
+import turnalike.job.fields.Reading;
 import turnalike.job.keys.JobKeys;
 import turnalike.job.keys.JobKeys.PatternKeys;
 import turnalike.outline.Section;

@@ -1,6 +1,7 @@
 package turnalike.job.read;
 
 import java.util.Optional;
+import turnalike.job.fields.Fields;
 import turnalike.job.keys.JobKeys;
 import turnalike.job.keys.JobKeys.WoodKeys;
 import turnalike.units.Density;

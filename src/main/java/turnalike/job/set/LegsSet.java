@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import turnalike.effort.Effort;
-import turnalike.job.Job;
-import turnalike.job.JobFrame;
 import turnalike.match.GroupMatch;
 import turnalike.match.Grouping;
 import turnalike.pieces.Likeness;
@@ -33,17 +31,13 @@ public record LegsSet(List<Piece> pieces, Grouping grouping, Optional<NextPieces
         warnings = List.copyOf(warnings);
     }
 
-    static List<Problem> problems(JobFrame.InLegs frame, List<Piece> pieces) {
+    static List<Problem> problems(InLegs frame, List<Piece> pieces) {
         if (pieces.size() < frame.pieces()) {
             int groups = frame.groups().orElse(1);
             return List.of(new Problem(
                     "pieces",
                     "%d pieces for %d group%s of %d"
-                            .formatted(
-                                    pieces.size(),
-                                    groups,
-                                    groups == 1 ? "" : "s",
-                                    frame.legs().places()),
+                            .formatted(pieces.size(), groups, groups == 1 ? "" : "s", frame.places()),
                     "log %d more or ask for less".formatted(frame.pieces() - pieces.size())));
         }
         if (pieces.size() > MOST_PIECES) {
@@ -55,9 +49,9 @@ public record LegsSet(List<Piece> pieces, Grouping grouping, Optional<NextPieces
         return List.of();
     }
 
-    static LegsSet of(Job job, JobFrame.InLegs frame, List<Piece> pieces, Effort effort) {
-        Likeness likeness = Likeness.among(pieces, job.tolerances().forLikeness(), job.likeness());
-        int size = frame.legs().places();
+    static LegsSet of(SetTerms terms, InLegs frame, List<Piece> pieces, Effort effort) {
+        Likeness likeness = terms.likeness(pieces);
+        int size = frame.places();
         Grouping grouping = GroupMatch.groups(
                 pieces.size(),
                 size,
@@ -65,7 +59,7 @@ public record LegsSet(List<Piece> pieces, Grouping grouping, Optional<NextPieces
                 (one, other) -> likeness.difference(pieces.get(one), pieces.get(other)),
                 effort);
         List<Piece> left = grouping.spares().stream().map(pieces::get).toList();
-        double tolerancePct = job.tolerances().massPct();
+        double tolerancePct = terms.massPct();
         return new LegsSet(
                 pieces,
                 grouping,
@@ -109,9 +103,38 @@ public record LegsSet(List<Piece> pieces, Grouping grouping, Optional<NextPieces
                 .toList();
     }
 
-    /** The pieces left over. */
-    public List<Piece> spares() {
-        return grouping.spares().stream().map(pieces::get).toList();
+    @Override
+    public List<String> spareLabels() {
+        return grouping.spares().stream().map(pieces::get).map(Piece::label).toList();
+    }
+
+    @Override
+    public List<String> groupsInWords() {
+        List<String> out = new ArrayList<>();
+        for (List<Piece> group : groups()) {
+            String labels = String.join(", ", group.stream().map(Piece::label).toList());
+            out.add("group %d: pieces %s%s".formatted(out.size() + 1, labels, masses(group)));
+        }
+        return out;
+    }
+
+    private static String masses(List<Piece> group) {
+        double[] massesG = group.stream()
+                .flatMap(piece -> piece.mass().stream())
+                .mapToDouble(Mass::grams)
+                .sorted()
+                .toArray();
+        return massesG.length < group.size()
+                ? ""
+                : String.format(Locale.ROOT, " (%.1f to %.1f g)", massesG[0], massesG[massesG.length - 1]);
+    }
+
+    @Override
+    public Verdict verdict() {
+        String sure = grouping.bestProven() ? "no other grouping has less" : Verdict.MAY_BE_LESS;
+        String differ = String.format(
+                Locale.ROOT, "pieces of one group differ by %.4g in all; %s", grouping.totalDifference(), sure);
+        return new Verdict("Likeness", List.of(differ));
     }
 
     @Override

@@ -1,6 +1,7 @@
 package turnalike.job.set;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import turnalike.match.NextSet;
 import turnalike.pieces.Piece;
@@ -31,6 +32,14 @@ public record NextPieces(List<String> pieces, int missing, Mass aimFrom, Mass ai
         List<String> labels =
                 next.pieces().stream().map(i -> spares.get(i).label()).toList();
         return Optional.of(new NextPieces(labels, next.missing(), next.aimFrom(), next.aimTo()));
+    }
+
+    /** What to keep and what to turn. */
+    String inWords() {
+        String turn = missing == 0
+                ? "they make a set as they are"
+                : String.format(Locale.ROOT, "turn %d more of %.1f to %.1f g", missing, aimFrom.grams(), aimTo.grams());
+        return "next set: keep piece %s; %s".formatted(String.join(", ", pieces), turn);
     }
 
     static Optional<NextPieces> ofPieces(List<Piece> spares, int places, double tolerancePct) {

@@ -8,11 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import turnalike.job.JobFrame;
-import turnalike.match.WheelPlacement;
 import turnalike.match.Seat;
 import turnalike.match.Spoke;
 import turnalike.match.TradeOff;
+import turnalike.match.WheelPlacement;
 import turnalike.pieces.Piece;
 import turnalike.units.Length;
 
@@ -26,7 +25,7 @@ record RimReading(Optional<TradeOff.Rim> rim, List<String> notes) {
     /** A circle fits safely through points this near to one; anything farther is a length read wrong. */
     private static final double FAR_FROM_ROUND = 0.2;
 
-    static RimReading of(JobFrame.OnWheel frame, Seating seating, List<Piece> pieces, WheelPlacement placement) {
+    static RimReading of(OnWheel frame, Seating seating, List<Piece> pieces, WheelPlacement placement) {
         Map<String, Piece> byLabel = pieces.stream().collect(Collectors.toMap(Piece::label, Function.identity()));
         List<Spoke> spokes = new ArrayList<>();
         List<String> unmeasured = new ArrayList<>();
@@ -53,7 +52,7 @@ record RimReading(Optional<TradeOff.Rim> rim, List<String> notes) {
     }
 
     /** Whether anything was measured that roundness could be judged by, whichever pieces are placed. */
-    static boolean expected(JobFrame.OnWheel frame, List<Piece> pieces) {
+    static boolean expected(OnWheel frame, List<Piece> pieces) {
         boolean measured = !frame.seatDepths().isEmpty()
                 || pieces.stream().anyMatch(piece -> piece.length().isPresent());
         return frame.wheel().places() >= 3 && measured;

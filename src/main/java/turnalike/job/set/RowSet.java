@@ -2,11 +2,9 @@ package turnalike.job.set;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import turnalike.effort.Effort;
-import turnalike.job.Job;
-import turnalike.job.JobFrame;
-import turnalike.job.pieces.ColumnTargets;
 import turnalike.match.RowMatch;
 import turnalike.match.RowPlacement;
 import turnalike.match.RowProblem;
@@ -14,7 +12,6 @@ import turnalike.pieces.Likeness;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
 import turnalike.units.Mass;
-import turnalike.units.Problem;
 import turnalike.units.Working;
 
 /**
@@ -32,31 +29,23 @@ public record RowSet(List<Piece> pieces, RowPlacement placement, Optional<NextPi
         warnings = List.copyOf(warnings);
     }
 
-    static List<Problem> problems(Job job, JobFrame.InRow frame, List<Piece> pieces) {
-        return problem(job, frame, pieces).problems();
-    }
-
-    static RowSet of(Job job, JobFrame.InRow frame, List<Piece> pieces, Effort effort) {
-        RowPlacement placement = turned(job, frame, pieces, RowMatch.solve(problem(job, frame, pieces), effort));
+    static RowSet of(SetTerms terms, InRow frame, List<Piece> pieces, Effort effort) {
+        RowPlacement placement = turned(terms, frame, pieces, RowMatch.solve(problem(terms, frame, pieces), effort));
         List<String> warnings = new ArrayList<>(placement.warnings());
         if (!allWeighed(pieces)) {
             warnings.add("not every piece was weighed, so the set is not held to mass_pct");
         }
         List<Piece> left = placement.spares().stream().map(pieces::get).toList();
-        return new RowSet(
-                pieces,
-                placement,
-                NextPieces.ofPieces(left, frame.row().places(), job.tolerances().massPct()),
-                warnings);
+        return new RowSet(pieces, placement, NextPieces.ofPieces(left, frame.places(), terms.massPct()), warnings);
     }
 
     /**
      * Of the two ways round, which differ in nothing else, the one with the pieces least like the pattern far from where the row is seen:
      * each piece's unlikeness counts by how many places it stands from the far end.
      */
-    private static RowPlacement turned(Job job, JobFrame.InRow frame, List<Piece> pieces, RowPlacement placement) {
-        Likeness likeness = Likeness.among(pieces, job.tolerances().forLikeness(), job.likeness());
-        Measures reference = Likeness.reference(ColumnTargets.shape(job), pieces);
+    private static RowPlacement turned(SetTerms terms, InRow frame, List<Piece> pieces, RowPlacement placement) {
+        Likeness likeness = terms.likeness(pieces);
+        Measures reference = Likeness.reference(terms.shape(), pieces);
         int places = placement.order().size();
         double seenFromStart = 0;
         double seenFromEnd = 0;
@@ -66,14 +55,12 @@ public record RowSet(List<Piece> pieces, RowPlacement placement, Optional<NextPi
             seenFromStart += unlike * (places - i);
             seenFromEnd += unlike * (i + 1);
         }
-        boolean asIs = frame.seenFrom() == JobFrame.SeenFrom.START
-                ? seenFromStart <= seenFromEnd
-                : seenFromEnd <= seenFromStart;
+        boolean asIs = frame.seenFrom() == End.START ? seenFromStart <= seenFromEnd : seenFromEnd <= seenFromStart;
         return asIs ? placement : placement.reversed();
     }
 
-    private static RowProblem problem(Job job, JobFrame.InRow frame, List<Piece> pieces) {
-        Likeness likeness = Likeness.among(pieces, job.tolerances().forLikeness(), job.likeness());
+    static RowProblem problem(SetTerms terms, InRow frame, List<Piece> pieces) {
+        Likeness likeness = terms.likeness(pieces);
         boolean weighed = allWeighed(pieces);
         List<Mass> masses = pieces.stream()
                 .map(piece -> weighed ? piece.mass().orElseThrow() : Mass.ofGrams(1))
@@ -81,8 +68,8 @@ public record RowSet(List<Piece> pieces, RowPlacement placement, Optional<NextPi
         return new RowProblem(
                 masses,
                 (one, other) -> likeness.difference(pieces.get(one), pieces.get(other)),
-                frame.row(),
-                job.tolerances().massPct());
+                frame.places(),
+                terms.massPct());
     }
 
     private static boolean allWeighed(List<Piece> pieces) {
@@ -94,9 +81,19 @@ public record RowSet(List<Piece> pieces, RowPlacement placement, Optional<NextPi
         return placement.order().stream().map(pieces::get).toList();
     }
 
-    /** The pieces left over. */
-    public List<Piece> spares() {
-        return placement.spares().stream().map(pieces::get).toList();
+    @Override
+    public List<String> spareLabels() {
+        return placement.spares().stream().map(pieces::get).map(Piece::label).toList();
+    }
+
+    @Override
+    public Verdict verdict() {
+        String sure = placement.bestProven()
+                ? "no other choice or order has less"
+                : String.format(Locale.ROOT, "the best found; none can be below %.4g", placement.bound());
+        String differ =
+                String.format(Locale.ROOT, "neighbours differ by %.4g in all; %s", placement.totalDifference(), sure);
+        return new Verdict("Likeness", List.of(differ));
     }
 
     @Override

@@ -1,7 +1,6 @@
 package turnalike.job.set;
 
 import java.util.List;
-import turnalike.job.JobFrame;
 import turnalike.pattern.Pattern;
 import turnalike.pattern.PlacedMember;
 import turnalike.units.Length;
@@ -14,10 +13,10 @@ import turnalike.units.Length;
  * @param hubTenon length of the hub tenon; zero for none
  * @param rimTenon length of the tenon at the other end; zero for none
  */
-record Seating(JobFrame.HubEnd hubEnd, Length shoulder, Length hubTenon, Length rimTenon) {
-    static Seating of(Pattern pattern, JobFrame.HubEnd hubEnd) {
+record Seating(End hubEnd, Length shoulder, Length hubTenon, Length rimTenon) {
+    static Seating of(Pattern pattern, End hubEnd) {
         List<PlacedMember> run = pattern.placed();
-        boolean atStart = hubEnd == JobFrame.HubEnd.START;
+        boolean atStart = hubEnd == End.START;
         Length first = tenon(run.get(0));
         // A run of one member has one tenon, not two.
         Length last = run.size() > 1 ? tenon(run.get(run.size() - 1)) : Length.ZERO;
@@ -38,7 +37,7 @@ record Seating(JobFrame.HubEnd hubEnd, Length shoulder, Length hubTenon, Length 
 
     /** From the hub tenon's shoulder outward to the balance point, which is measured from the start end. */
     Length fromShoulder(Length balance) {
-        return hubEnd == JobFrame.HubEnd.START ? balance.minus(shoulder) : shoulder.minus(balance);
+        return hubEnd == End.START ? balance.minus(shoulder) : shoulder.minus(balance);
     }
 
     /** From the hub tenon's shoulder to where the piece meets the rim, of a piece measured from end to end. */

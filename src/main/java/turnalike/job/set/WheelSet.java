@@ -2,18 +2,20 @@ package turnalike.job.set;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import turnalike.effort.Effort;
-import turnalike.job.Job;
-import turnalike.job.JobFrame;
+import turnalike.frame.Counterweight;
+import turnalike.frame.Moment;
 import turnalike.match.Candidate;
-import turnalike.match.WheelPlacement;
 import turnalike.match.WheelMatch;
+import turnalike.match.WheelPlacement;
 import turnalike.match.WheelProblem;
 import turnalike.pieces.Piece;
 import turnalike.solid.Solid;
 import turnalike.units.Length;
 import turnalike.units.Problem;
+import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 
 /**
@@ -28,7 +30,7 @@ import turnalike.units.Working;
  * @param workings how the figures were found
  */
 public record WheelSet(
-        JobFrame.OnWheel frame,
+        OnWheel frame,
         WheelPlacement placement,
         Optional<Roundness> roundness,
         Optional<SpeedGrade> grade,
@@ -46,23 +48,24 @@ public record WheelSet(
         workings = List.copyOf(workings);
     }
 
-    static List<Problem> problems(Job job, JobFrame.OnWheel frame, List<Piece> pieces) {
+    static List<Problem> problems(SetTerms terms, OnWheel frame, List<Piece> pieces) {
         List<Problem> out = new ArrayList<>();
         for (Piece piece : pieces) {
             if (piece.mass().isEmpty()) {
                 out.add(new Problem("piece " + piece.label(), "has no mass", "weigh it, or take it out of the file"));
             }
         }
-        return out.isEmpty() ? problem(job, frame, pieces, false).problems() : out;
+        return out.isEmpty() ? problem(terms, frame, pieces, false).problems() : out;
     }
 
-    static WheelSet of(Job job, JobFrame.OnWheel frame, List<Piece> pieces, boolean strict, Effort effort) {
+    static WheelSet of(SetTerms terms, OnWheel frame, List<Piece> pieces, boolean strict, Effort effort) {
         Effort placing = RimReading.expected(frame, pieces) ? effort.share(PLACING_SHARE) : effort;
-        WheelPlacement best = WheelMatch.solve(problem(job, frame, pieces, strict), placing);
-        Seating seating = Seating.of(job.pattern(), frame.hubEnd());
+        WheelPlacement best = WheelMatch.solve(problem(terms, frame, pieces, strict), placing);
+        Seating seating = Seating.of(terms.pattern(), frame.hubEnd());
         RimReading reading = RimReading.of(frame, seating, pieces, best);
         Optional<Roundness> roundness = reading.rim().map(rim -> Roundness.of(rim, best, strict, effort));
-        WheelPlacement placement = roundness.map(each -> RounderPlacement.of(best, each)).orElse(best);
+        WheelPlacement placement =
+                roundness.map(each -> RounderPlacement.of(best, each)).orElse(best);
         Optional<SpeedGrade> grade = frame.revPerMin().isPresent()
                 ? Optional.of(SpeedGrade.of(placement, frame.revPerMin().getAsDouble()))
                 : Optional.empty();
@@ -85,15 +88,15 @@ public record WheelSet(
                 placement,
                 roundness,
                 grade,
-                NextPieces.of(spares, frame.wheel().places(), job.tolerances().massPct()),
+                NextPieces.of(spares, frame.wheel().places(), terms.massPct()),
                 warnings,
                 workings);
     }
 
-    private static WheelProblem problem(Job job, JobFrame.OnWheel frame, List<Piece> pieces, boolean strict) {
+    private static WheelProblem problem(SetTerms terms, OnWheel frame, List<Piece> pieces, boolean strict) {
         Length patternBalance =
-                Solid.of(job.pattern().outline(), job.wood().density()).balance();
-        Seating seating = Seating.of(job.pattern(), frame.hubEnd());
+                Solid.of(terms.pattern().outline(), terms.density()).balance();
+        Seating seating = Seating.of(terms.pattern(), frame.hubEnd());
         List<Candidate> candidates = new ArrayList<>();
         for (Piece piece : pieces) {
             Length balance = piece.balance().orElse(patternBalance);
@@ -101,12 +104,56 @@ public record WheelSet(
             candidates.add(new Candidate(piece.label(), piece.mass().orElseThrow(), reach));
         }
         return new WheelProblem(
-                candidates,
-                frame.wheel(),
-                job.tolerances().massPct(),
-                job.tolerances().scale(),
-                frame.givenMoments(),
-                strict);
+                candidates, frame.wheel(), terms.massPct(), terms.scale(), frame.givenMoments(), strict);
+    }
+
+    @Override
+    public List<String> spareLabels() {
+        return placement.spares().stream().map(Candidate::label).toList();
+    }
+
+    @Override
+    public Verdict verdict() {
+        Moment unbalance = placement.unbalance();
+        boolean rounder = roundness.map(Roundness::choseOrder).orElse(false);
+        String less = rounder ? "another order has less" : Verdict.MAY_BE_LESS;
+        String sure = placement.bestProven() ? "no other choice or order has less" : less;
+        boolean below = unbalance.gMm() <= placement.noiseFloorGMm();
+        String seen = below ? "balanced to within what your scale can see" : "more than the scale's own noise";
+        List<String> out = new ArrayList<>();
+        out.add(said(
+                "%.3g g mm left, heavy at %.0f degrees; %s",
+                unbalance.gMm(), unbalance.at().degrees(), sure));
+        out.add(said("the scale's noise alone is %.3g g mm: %s", placement.noiseFloorGMm(), seen));
+        if (!below) { // else a counterweight would correct the scale's error, not the wheel's
+            frame.counterweightRadius()
+                    .map(unbalance::counterweight)
+                    .map(WheelSet::cancelling)
+                    .ifPresent(out::add);
+        }
+        return new Verdict("Balance", out);
+    }
+
+    private static String cancelling(Counterweight weight) {
+        return said(
+                "to cancel it: %.3g g at %.0f degrees, %s from the axle, or as much off at %.0f degrees",
+                weight.mass().grams(),
+                weight.at().degrees(),
+                weight.radius().formatBoth(UnitSystem.METRIC),
+                weight.removeAt().degrees());
+    }
+
+    @Override
+    public List<String> remarks() {
+        List<String> out = new ArrayList<>();
+        out.add(said(
+                "masses within %.1f g of one another", placement.massSpread().grams()));
+        out.addAll(SetMatch.super.remarks());
+        return out;
+    }
+
+    private static String said(String text, Object... values) {
+        return String.format(Locale.ROOT, text, values);
     }
 
     @Override

@@ -2,7 +2,7 @@ package turnalike.web.job;
 
 import java.util.List;
 import java.util.Optional;
-import turnalike.job.keys.KeyType;
+import turnalike.job.fields.KeyType;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 

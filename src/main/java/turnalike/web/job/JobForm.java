@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import turnalike.job.edit.TypedFields;
+import turnalike.job.fields.Key;
+import turnalike.job.fields.KeySection;
 import turnalike.job.kept.JobText;
-import turnalike.job.keys.Key;
 import turnalike.job.keys.KeyPaths;
-import turnalike.job.keys.KeySection;
 import turnalike.units.UnitSystem;
 import turnalike.web.job.FieldView.Look;
 

@@ -10,18 +10,19 @@ import java.util.stream.Stream;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
+import turnalike.job.pieces.MatchJob;
 import turnalike.job.set.SetMatch;
 import turnalike.sheets.Paper;
 import turnalike.sheets.SetSheets;
 import turnalike.sheets.Sheet;
 import turnalike.units.Problem;
-import turnalike.web.kit.JobAddress;
-import turnalike.web.kit.RequestInput;
 import turnalike.web.kit.Attachment;
 import turnalike.web.kit.Feature;
+import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Papers;
 import turnalike.web.kit.Refusal;
+import turnalike.web.kit.RequestInput;
 
 /** The set chosen and placed. */
 public final class MatchFeature implements Feature {
@@ -53,7 +54,7 @@ public final class MatchFeature implements Feature {
 
     private void show(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
-        List<Problem> problems = SetMatch.problems(
+        List<Problem> problems = MatchJob.problems(
                 kept.text().job(), kept.pieces().stream().map(KeptPiece::piece).toList());
         Optional<SetSearch> search = problems.isEmpty()
                 ? searches.find(kept).or(() -> Optional.of(searches.begin(kept, FIRST_S, false)))
@@ -68,8 +69,9 @@ public final class MatchFeature implements Feature {
     private void record(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
         String name = ctx.pathParam("file");
-        SetMatch set =
-                searches.find(kept).flatMap(SetSearch::found).orElseThrow(() -> Refusal.notFound("a set of these pieces"));
+        SetMatch set = searches.find(kept)
+                .flatMap(SetSearch::found)
+                .orElseThrow(() -> Refusal.notFound("a set of these pieces"));
         Sheet sheet = Stream.of(Paper.A4, Paper.LETTER)
                 .map(paper -> SetSheets.record(kept.text().job().title(), Papers.today(), set, paper))
                 .filter(each -> each.name().equals(name))
@@ -81,8 +83,9 @@ public final class MatchFeature implements Feature {
     private void longer(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
         int seconds = RequestInput.number(RequestInput.field(ctx, "seconds")).orElse(10);
-        boolean strict = RequestInput.field(ctx, "strict").filter("true"::equals).isPresent();
-        boolean possible = SetMatch.problems(
+        boolean strict =
+                RequestInput.field(ctx, "strict").filter("true"::equals).isPresent();
+        boolean possible = MatchJob.problems(
                         kept.text().job(),
                         kept.pieces().stream().map(KeptPiece::piece).toList())
                 .isEmpty();

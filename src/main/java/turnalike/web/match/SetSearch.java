@@ -10,6 +10,7 @@ import turnalike.effort.Progress;
 import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
+import turnalike.job.pieces.MatchJob;
 import turnalike.job.set.SetMatch;
 import turnalike.pieces.Piece;
 
@@ -53,7 +54,7 @@ public final class SetSearch implements Effort {
     /** Searches until proven, stopped, or out of time. */
     void run() {
         try {
-            found = Optional.of(SetMatch.of(text.job(), pieces, strict, this));
+            found = Optional.of(MatchJob.of(text.job(), pieces, strict, this));
         } catch (RuntimeException ours) {
             fault = Optional.of(ours); // thrown on where somebody is told
         } finally {

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import turnalike.Seeds;
 import turnalike.job.Job;
+import turnalike.job.pieces.MatchJob;
 import turnalike.job.read.JobReader;
 import turnalike.pieces.PiecesFile;
 import turnalike.units.UnitSystem;
@@ -165,7 +166,7 @@ class LegsSetTest {
         Job job = JobReader.read(job("{\"kind\": \"legs\", \"places\": 4, \"groups\": 2}"))
                 .job()
                 .orElseThrow();
-        assertThat(SetMatch.problems(
+        assertThat(MatchJob.problems(
                         job,
                         PiecesFile.parse("piece,mass_g\na,1\nb,1\nc,1\n", UnitSystem.METRIC)
                                 .pieces()))

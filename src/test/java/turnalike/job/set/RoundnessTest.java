@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
 import turnalike.effort.Effort;
 import turnalike.job.Job;
+import turnalike.job.pieces.MatchJob;
 import turnalike.job.read.JobReader;
 import turnalike.pieces.PiecesFile;
 import turnalike.units.UnitSystem;
@@ -138,7 +139,7 @@ class RoundnessTest {
     void a_large_wheel_has_a_curve_even_when_the_effort_is_gone() {
         SmallWheel wheel = SmallWheel.random(new Random(10), 24);
         Job job = JobReader.read(wheel.job(0.01, "")).job().orElseThrow();
-        SetMatch match = SetMatch.of(
+        SetMatch match = MatchJob.of(
                 job, PiecesFile.parse(wheel.csv(), UnitSystem.METRIC).pieces(), true, Effort.ofAsks(0));
         Roundness roundness = ((WheelSet) match).roundness().orElseThrow();
         assertThat(roundness.curve()).hasSizeGreaterThan(3);

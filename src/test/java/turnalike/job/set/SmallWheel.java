@@ -11,6 +11,7 @@ import java.util.Random;
 import turnalike.effort.Effort;
 import turnalike.job.Job;
 import turnalike.job.answer.MatchJson;
+import turnalike.job.pieces.MatchJob;
 import turnalike.job.read.JobReader;
 import turnalike.pieces.PiecesFile;
 import turnalike.units.UnitSystem;
@@ -85,7 +86,7 @@ final class SmallWheel {
                 .job()
                 .orElseThrow(() -> new AssertionError(JobReader.read(job).problems()));
         PiecesFile.Read read = PiecesFile.parse(csv, UnitSystem.METRIC);
-        SetMatch match = SetMatch.of(parsed, read.pieces(), strict, Effort.ofAsks(2000));
+        SetMatch match = MatchJob.of(parsed, read.pieces(), strict, Effort.ofAsks(2000));
         try {
             return new ObjectMapper().readTree(MatchJson.print(match, List.of()));
         } catch (IOException notJson) {

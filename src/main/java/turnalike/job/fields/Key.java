@@ -1,4 +1,4 @@
-package turnalike.job.keys;
+package turnalike.job.fields;
 
 /**
  * A key of the job file.
@@ -24,17 +24,17 @@ public record Key<T extends KeyType>(
     private static final Field UNASKED = new Field(KeySection.NONE, "", "");
 
     /** A key that must be there. */
-    static <T extends KeyType> Key<T> needed(String name, T type, String meaning) {
+    public static <T extends KeyType> Key<T> needed(String name, T type, String meaning) {
         return new Key<>(name, type, true, meaning, "", UNASKED);
     }
 
     /** A key that may be left out. */
-    static <T extends KeyType> Key<T> may(String name, T type, String meaning, String leftOut) {
+    public static <T extends KeyType> Key<T> may(String name, T type, String meaning, String leftOut) {
         return new Key<>(name, type, false, meaning, leftOut, UNASKED);
     }
 
     /** The same, asked for in that part of the form. */
-    Key<T> asked(KeySection section, String label, String hint) {
+    public Key<T> asked(KeySection section, String label, String hint) {
         return new Key<>(name, type, isNeeded, meaning, leftOut, new Field(section, label, hint));
     }
 }

@@ -1,4 +1,4 @@
-package turnalike.job.read;
+package turnalike.job.fields;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,31 +6,31 @@ import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 
 /** What is known while a job file is read: the units of bare numbers, and every problem found so far, in order. */
-final class Reading {
+public final class Reading {
     private final List<Problem> problems = new ArrayList<>();
     private UnitSystem units = UnitSystem.METRIC;
 
-    void units(UnitSystem units) {
+    public void units(UnitSystem units) {
         this.units = units;
     }
 
-    UnitSystem units() {
+    public UnitSystem units() {
         return units;
     }
 
-    void problem(String where, String what, String mend) {
+    public void problem(String where, String what, String mend) {
         problems.add(new Problem(where, what, mend));
     }
 
-    void problem(Problem problem) {
+    public void problem(Problem problem) {
         problems.add(problem);
     }
 
-    List<Problem> problems() {
+    public List<Problem> problems() {
         return List.copyOf(problems);
     }
 
-    int count() {
+    public int count() {
         return problems.size();
     }
 }

@@ -1,4 +1,4 @@
-package turnalike.job.keys;
+package turnalike.job.fields;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -40,6 +40,26 @@ public sealed interface KeyType {
     }
 
     <R> R match(Cases<R> cases);
+
+    /** A length of zero or more. */
+    static Size size() {
+        return new Size(false, Optional.empty());
+    }
+
+    /** A length above zero. */
+    static Size aboveZero() {
+        return new Size(true, Optional.empty());
+    }
+
+    /** A number from the one to the other, both included. */
+    static Number number(double least, double most) {
+        return new Number(least, most, OptionalDouble.empty());
+    }
+
+    /** The same; {@code otherwise} counts when it is left out. */
+    static Number number(double least, double most, double otherwise) {
+        return new Number(least, most, OptionalDouble.of(otherwise));
+    }
 
     /** Whether it is one length: a bare number then changes its meaning with the job's units. */
     default boolean isLength() {

@@ -1,4 +1,4 @@
-package turnalike.job.read;
+package turnalike.job.fields;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -13,8 +13,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import turnalike.job.keys.Key;
-import turnalike.job.keys.KeyType;
 import turnalike.units.Length;
 import turnalike.units.Parsed;
 import turnalike.units.UnitSystem;
@@ -23,7 +21,7 @@ import turnalike.units.UnitSystem;
  * The keys of one JSON object, taken one by one. Whatever is wrong goes to the {@link Reading} with the place's name; what nobody took
  * is an unknown key. An empty answer to a required key means that its problem has been told.
  */
-final class Fields {
+public final class Fields {
     private static final String LENGTH_MEND = "give a number or text like \"1 1/2\", \"38 mm\" or \"1' 10\\\"\"";
 
     private final String where;
@@ -31,25 +29,25 @@ final class Fields {
     private final Reading reading;
     private final Set<String> taken = new LinkedHashSet<>();
 
-    Fields(String where, ObjectNode node, Reading reading) {
+    public Fields(String where, ObjectNode node, Reading reading) {
         this.where = where;
         this.node = node;
         this.reading = reading;
     }
 
-    String where() {
+    public String where() {
         return where;
     }
 
-    Reading reading() {
+    public Reading reading() {
         return reading;
     }
 
-    String at(String key) {
+    public String at(String key) {
         return where.isEmpty() ? key : where + ": " + key;
     }
 
-    boolean has(String key) {
+    public boolean has(String key) {
         taken.add(key);
         return node.has(key) && !node.get(key).isNull();
     }
@@ -66,21 +64,21 @@ final class Fields {
         return found;
     }
 
-    boolean has(Key<?> key) {
+    public boolean has(Key<?> key) {
         return has(key.name());
     }
 
     /** A length that must be there, of a member whose kind says so. */
-    Optional<Length> length(String key) {
+    public Optional<Length> length(String key) {
         return require(key, LENGTH_MEND).flatMap(value -> asLength(at(key), value));
     }
 
-    Optional<Length> lengthOr(String key, Length otherwise) {
+    public Optional<Length> lengthOr(String key, Length otherwise) {
         return find(key).map(value -> asLength(at(key), value)).orElse(Optional.of(otherwise));
     }
 
     /** The length; when it is left out, what counts then, if anything always does. */
-    Optional<Length> size(Key<KeyType.Size> key) {
+    public Optional<Length> size(Key<KeyType.Size> key) {
         if (!has(key) && !key.isNeeded()) {
             return key.type().otherwise();
         }
@@ -88,7 +86,7 @@ final class Fields {
     }
 
     /** The length of a key that must be there because of another key. */
-    Optional<Length> needed(Key<KeyType.Size> key) {
+    public Optional<Length> needed(Key<KeyType.Size> key) {
         return length(key.name())
                 .filter(length ->
                         length.isPositive() || !key.type().aboveZero() || tell(key.name(), "must be above zero"));
@@ -121,7 +119,7 @@ final class Fields {
     }
 
     /** The value, or the refusal told at that place. */
-    <T> Optional<T> accept(String place, Parsed<T> parsed) {
+    public <T> Optional<T> accept(String place, Parsed<T> parsed) {
         return parsed.<Optional<T>>fold(Optional::of, (what, mend) -> {
             reading.problem(place, what, mend);
             return Optional.empty();
@@ -129,7 +127,7 @@ final class Fields {
     }
 
     /** The number; when it is left out, what counts then, if anything always does. */
-    Optional<Double> number(Key<KeyType.Number> key) {
+    public Optional<Double> number(Key<KeyType.Number> key) {
         if (!has(key) && !key.isNeeded()) {
             OptionalDouble otherwise = key.type().otherwise();
             return otherwise.isPresent() ? Optional.of(otherwise.getAsDouble()) : Optional.empty();
@@ -138,7 +136,7 @@ final class Fields {
     }
 
     /** The number under a name of the user's own. */
-    Optional<Double> number(String key, KeyType.Number range) {
+    public Optional<Double> number(String key, KeyType.Number range) {
         String mend = "give a number from %s to %s".formatted(plain(range.least()), plain(range.most()));
         return require(key, mend).flatMap(value -> {
             if (isIn(range, value)) {
@@ -150,13 +148,13 @@ final class Fields {
     }
 
     /** Whether the value is a number in that range. */
-    static boolean isIn(KeyType.Number range, JsonNode value) {
+    public static boolean isIn(KeyType.Number range, JsonNode value) {
         double number = value.isNumber() ? value.doubleValue() : Double.NaN;
         return number >= range.least() && number <= range.most();
     }
 
     /** The whole number; when it is left out, what counts then, if anything always does. */
-    Optional<Integer> whole(Key<KeyType.Whole> key) {
+    public Optional<Integer> whole(Key<KeyType.Whole> key) {
         int least = key.type().least();
         int most = key.type().most();
         if (!has(key) && !key.isNeeded()) {
@@ -174,7 +172,7 @@ final class Fields {
         });
     }
 
-    static String plain(double number) {
+    public static String plain(double number) {
         return number == Math.rint(number) && Math.abs(number) < 1e15
                 ? String.valueOf((long) number)
                 : String.valueOf(number);
@@ -184,16 +182,16 @@ final class Fields {
         return require(key, mend).flatMap(value -> asText(key, value));
     }
 
-    Optional<String> findText(Key<KeyType.Text> key) {
+    public Optional<String> findText(Key<KeyType.Text> key) {
         return findText(key.name());
     }
 
-    Optional<String> findText(String key) {
+    public Optional<String> findText(String key) {
         return find(key).flatMap(value -> asText(key, value));
     }
 
     /** The one word that can stand there, if it does. */
-    Optional<String> only(Key<KeyType.Word> key, String missing, String mend) {
+    public Optional<String> only(Key<KeyType.Word> key, String missing, String mend) {
         String word = key.type().words().get(0);
         return text(key.name(), missing).filter(given -> {
             if (!given.equals(word)) {
@@ -204,7 +202,7 @@ final class Fields {
     }
 
     /** One of the key's words; the first where it may be left out and is. */
-    Optional<String> word(Key<KeyType.Word> key) {
+    public Optional<String> word(Key<KeyType.Word> key) {
         if (!has(key) && !key.isNeeded()) {
             return Optional.of(key.type().words().get(0));
         }
@@ -228,7 +226,7 @@ final class Fields {
     }
 
     /** One word out of a few. */
-    <T> Optional<T> choice(String key, String words, Function<String, Optional<T>> meaning) {
+    public <T> Optional<T> choice(String key, String words, Function<String, Optional<T>> meaning) {
         String mend = "use " + words;
         return text(key, mend).flatMap(word -> {
             Optional<T> meant = meaning.apply(word);
@@ -239,7 +237,7 @@ final class Fields {
         });
     }
 
-    boolean flag(String key) {
+    public boolean flag(String key) {
         return find(key)
                 .map(value -> {
                     if (!value.isBoolean()) {
@@ -250,12 +248,12 @@ final class Fields {
                 .orElse(false);
     }
 
-    Optional<Fields> object(Key<?> key, String mend) {
+    public Optional<Fields> object(Key<?> key, String mend) {
         return require(key.name(), mend).flatMap(value -> asObject(key.name(), value, mend));
     }
 
     /** The object, or an empty one when the key is left out. */
-    Optional<Fields> objectOrEmpty(Key<KeyType.Group> key) {
+    public Optional<Fields> objectOrEmpty(Key<KeyType.Group> key) {
         String name = key.name();
         return find(name)
                 .map(value -> asObject(name, value, "write it in braces"))
@@ -270,11 +268,11 @@ final class Fields {
         return Optional.empty();
     }
 
-    Optional<List<JsonNode>> list(Key<?> key, String mend) {
+    public Optional<List<JsonNode>> list(Key<?> key, String mend) {
         return list(key.name(), mend);
     }
 
-    Optional<List<JsonNode>> list(String key, String mend) {
+    public Optional<List<JsonNode>> list(String key, String mend) {
         return require(key, mend).flatMap(value -> {
             if (!value.isArray()) {
                 reading.problem(at(key), "is no list, was " + excerpt(value), mend);
@@ -287,7 +285,7 @@ final class Fields {
     }
 
     /** Every key that is there, in the file's order. */
-    List<String> names() {
+    public List<String> names() {
         List<String> out = new ArrayList<>();
         node.fieldNames().forEachRemaining(out::add);
         return out;
@@ -297,7 +295,7 @@ final class Fields {
      * The keys that the description does not have. Call it last, when every key has been taken: one that is described and was not taken, or
      * the other way round, is a fault of ours.
      */
-    void refuseUnknown(KeyType.Group described) {
+    public void refuseUnknown(KeyType.Group described) {
         Set<String> names = described.keys().stream().map(Key::name).collect(Collectors.toCollection(TreeSet::new));
         if (!names.equals(new TreeSet<>(taken))) {
             throw new IllegalStateException("%s: described are %s, read were %s".formatted(where, names, taken));
@@ -306,7 +304,7 @@ final class Fields {
     }
 
     /** The keys that nobody asked for. */
-    void refuseUnknown() {
+    public void refuseUnknown() {
         node.fieldNames().forEachRemaining(key -> {
             if (!taken.contains(key)) {
                 reading.problem(
@@ -317,16 +315,16 @@ final class Fields {
         });
     }
 
-    UnitSystem units() {
+    public UnitSystem units() {
         return reading.units();
     }
 
     /** A length that stands in a list instead of under a key. */
-    Optional<Length> lengthAt(String place, JsonNode value) {
+    public Optional<Length> lengthAt(String place, JsonNode value) {
         return asLength(at(place), value);
     }
 
-    static String excerpt(JsonNode value) {
+    public static String excerpt(JsonNode value) {
         return excerpt(value.isTextual() ? "'" + value.textValue() + "'" : value.toString());
     }
 

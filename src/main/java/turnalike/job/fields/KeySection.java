@@ -1,4 +1,4 @@
-package turnalike.job.keys;
+package turnalike.job.fields;
 
 /** The parts of the form of what is outside the run, in their order on the page. */
 public enum KeySection {

@@ -1,4 +1,4 @@
-package turnalike.job.read;
+package turnalike.job.fields;
 
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParser;
@@ -35,7 +35,7 @@ public final class Json {
     }
 
     /** The object in the text; otherwise the problem is in {@code reading}. */
-    static Optional<ObjectNode> parse(String text, Reading reading) {
+    public static Optional<ObjectNode> parse(String text, Reading reading) {
         String plain = text.startsWith("\ufeff") ? text.substring(1) : text;
         if (plain.isBlank()) {
             reading.problem("line 1", "the file is empty", "start from the demo's job file");

@@ -1,0 +1,62 @@
+package turnalike.job.pieces;
+
+import java.util.ArrayList;
+import java.util.List;
+import turnalike.effort.Effort;
+import turnalike.job.Job;
+import turnalike.job.set.SetMatch;
+import turnalike.job.set.SetTerms;
+import turnalike.pieces.Piece;
+import turnalike.units.Problem;
+
+/** A job's set, chosen from its pieces and placed in its frame. */
+public final class MatchJob {
+    private MatchJob() {}
+
+    /** Everything that keeps these pieces from being placed, in order; empty when they can be. */
+    public static List<Problem> problems(Job job, List<Piece> pieces) {
+        if (job.frame().isEmpty()) {
+            return List.of(new Problem(
+                    "frame", "the job has no frame to place the set in", "add \"frame\": {\"kind\": \"wheel\", …}"));
+        }
+        List<Problem> out = new ArrayList<>();
+        for (Piece piece : pieces) {
+            boolean beyond = piece.balance()
+                    .map(balance -> balance.compareTo(job.pattern().length()) > 0)
+                    .orElse(false);
+            if (beyond) {
+                out.add(new Problem(
+                        "piece " + piece.label(),
+                        "its balance point lies beyond its far end",
+                        "measure it from the start end"));
+            }
+        }
+        out.addAll(job.frame().get().problems(terms(job), pieces));
+        return out;
+    }
+
+    /**
+     * Chooses and places.
+     *
+     * @param strict whether to go on below what the scale can tell, where that has a meaning
+     * @throws IllegalArgumentException when {@link #problems} is not empty
+     */
+    public static SetMatch of(Job job, List<Piece> pieces, boolean strict, Effort effort) {
+        List<Problem> problems = problems(job, pieces);
+        if (!problems.isEmpty()) {
+            throw new IllegalArgumentException(problems.get(0).line());
+        }
+        return job.frame().orElseThrow().fill(terms(job), pieces, strict, effort);
+    }
+
+    private static SetTerms terms(Job job) {
+        return new SetTerms(
+                job.pattern(),
+                job.wood().density(),
+                job.tolerances().massPct(),
+                job.tolerances().scale(),
+                job.tolerances().forLikeness(),
+                job.likeness(),
+                ColumnTargets.shape(job));
+    }
+}

@@ -1,0 +1,16 @@
+package turnalike.job.set;
+
+import java.util.List;
+import turnalike.job.fields.KeyType.Word;
+
+/** One of the two ends of a run or a row. */
+public enum End {
+    START,
+    END;
+
+    static final Word WORDS = new Word(List.of("start", "end"));
+
+    static End of(String word) {
+        return word.equals(WORDS.words().get(0)) ? START : END;
+    }
+}

@@ -1,0 +1,74 @@
+package turnalike.job.set;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import turnalike.effort.Effort;
+import turnalike.job.fields.Fields;
+import turnalike.job.fields.Json;
+import turnalike.job.fields.Key;
+import turnalike.job.fields.KeySection;
+import turnalike.job.fields.KeyType.Whole;
+import turnalike.pieces.Piece;
+import turnalike.units.Problem;
+import turnalike.units.UnitSystem;
+
+/**
+ * Together under one table, or one of several: all are seen at once, so each piece is compared with every other one of its group.
+ *
+ * @param places how many make one group, at least 1
+ * @param groups how many groups are wanted; without it, as many as the pieces allow
+ */
+public record InLegs(int places, OptionalInt groups) implements Frame {
+    private static final int USUAL_PLACES = 4;
+
+    static final Key<Whole> PLACES = Key.needed(
+                    "places", new Whole(2, 8, OptionalInt.empty()), "how many make one group")
+            .asked(KeySection.FRAME, "Places", FrameKind.PLACES_HINT);
+
+    static final Key<Whole> GROUPS = Key.may(
+                    "groups",
+                    new Whole(1, FrameKind.MOST_PLACES, OptionalInt.empty()),
+                    "how many groups are wanted",
+                    "as many as the pieces allow")
+            .asked(KeySection.FRAME, "Groups of legs", "");
+
+    static final List<Key<?>> KEYS = List.of(PLACES, GROUPS);
+
+    public InLegs {
+        if (places < 1) {
+            throw new IllegalArgumentException("legs need at least 1 place, was %d".formatted(places));
+        }
+    }
+
+    static Optional<InLegs> read(Fields fields) {
+        Optional<Integer> size = fields.whole(PLACES);
+        OptionalInt groups = fields.whole(GROUPS).map(OptionalInt::of).orElse(OptionalInt.empty());
+        return size.map(n -> new InLegs(n, groups));
+    }
+
+    static ObjectNode start(int pieces, UnitSystem units) {
+        return Json.object().put(PLACES.name(), USUAL_PLACES);
+    }
+
+    @Override
+    public FrameKind kind() {
+        return FrameKind.LEGS;
+    }
+
+    @Override
+    public int pieces() {
+        return places * groups.orElse(1);
+    }
+
+    @Override
+    public List<Problem> problems(SetTerms terms, List<Piece> pieces) {
+        return LegsSet.problems(this, pieces);
+    }
+
+    @Override
+    public SetMatch fill(SetTerms terms, List<Piece> pieces, boolean strict, Effort effort) {
+        return LegsSet.of(terms, this, pieces, effort);
+    }
+}

@@ -1,0 +1,36 @@
+package turnalike.job.set;
+
+import java.util.List;
+import turnalike.pattern.Pattern;
+import turnalike.pieces.Likeness;
+import turnalike.pieces.LikenessTolerances;
+import turnalike.pieces.LikenessWeights;
+import turnalike.pieces.Measures;
+import turnalike.pieces.Piece;
+import turnalike.units.Density;
+import turnalike.units.Mass;
+
+/**
+ * What of a job decides its set, beside the frame.
+ *
+ * @param pattern what every piece copies
+ * @param density of the wood
+ * @param massPct the set's heaviest less its lightest, as a percentage of its mean
+ * @param scale the smallest step the scale shows
+ * @param tolerances in which likeness counts
+ * @param weights how much each kind of measure counts to the eye
+ * @param shape the pattern's own measures, its mass and balance point left out
+ */
+public record SetTerms(
+        Pattern pattern,
+        Density density,
+        double massPct,
+        Mass scale,
+        LikenessTolerances tolerances,
+        LikenessWeights weights,
+        Measures shape) {
+    /** How alike those pieces are to the eye of this job. */
+    Likeness likeness(List<Piece> pieces) {
+        return Likeness.among(pieces, tolerances, weights);
+    }
+}

@@ -1,0 +1,180 @@
+package turnalike.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import turnalike.drawing.chart.TradeOffDrawing;
+import turnalike.drawing.frame.FrameView;
+import turnalike.drawing.frame.PlacesDrawing;
+import turnalike.drawing.frame.RowDrawing;
+import turnalike.drawing.frame.WheelDrawing;
+import turnalike.drawing.svg.Svg;
+import turnalike.frame.Counterweight;
+import turnalike.job.set.End;
+import turnalike.job.set.LegsSet;
+import turnalike.job.set.RowSet;
+import turnalike.job.set.SetMatch;
+import turnalike.job.set.WheelSet;
+import turnalike.pattern.Pattern;
+import turnalike.pieces.Piece;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+
+/** A set in its frame, as it is drawn and printed: all that the pictures know of the kind of frame. */
+public sealed interface SetPicture {
+    /** What the file of the places' picture is called, without its ending. */
+    String name();
+
+    /** The places with their pieces. */
+    PlacesDrawing places();
+
+    /** How wide they are drawn on the page. */
+    Length width();
+
+    /** The frame as it will look, with its pieces in place; empty when they are too many to be seen. */
+    Optional<Svg> frame(Pattern pattern, Length width);
+
+    /** Balance against roundness; empty where there is no choice between them. */
+    default Optional<Svg> curve(Length width, Length height) {
+        return Optional.empty();
+    }
+
+    /**
+     * What the record says, but for the set's own warnings.
+     *
+     * @param date as it is to be printed; may be empty
+     */
+    SetRecordContent record(String title, String date);
+
+    /** The picture of that set. */
+    static SetPicture of(SetMatch set) {
+        return set.match(new SetMatch.Cases<>() {
+            @Override
+            public SetPicture wheel(WheelSet wheel) {
+                return new OfWheel(wheel);
+            }
+
+            @Override
+            public SetPicture row(RowSet row) {
+                return new OfRow(row);
+            }
+
+            @Override
+            public SetPicture legs(LegsSet legs) {
+                return new OfLegs(legs);
+            }
+        });
+    }
+
+    private static List<PlacesDrawing.Place> places(List<Piece> order) {
+        List<PlacesDrawing.Place> out = new ArrayList<>();
+        for (Piece piece : order) {
+            out.add(new PlacesDrawing.Place(out.size() + 1, Optional.empty(), piece.label(), piece.mass()));
+        }
+        return out;
+    }
+
+    /** Spokes round a hub, with the counterweight if there is one. */
+    record OfWheel(WheelSet set) implements SetPicture {
+        @Override
+        public String name() {
+            return "wheel";
+        }
+
+        @Override
+        public WheelDrawing places() {
+            Optional<Counterweight> weight = set.frame()
+                    .counterweightRadius()
+                    .map(radius -> set.placement().unbalance().counterweight(radius));
+            return new WheelDrawing(set.placement(), set.frame().wheel().hubRadius(), weight);
+        }
+
+        @Override
+        public Length width() {
+            return Length.ofMm(150);
+        }
+
+        @Override
+        public Optional<Svg> frame(Pattern pattern, Length width) {
+            return FrameView.wheel(pattern, set.frame().hubEnd() == End.START, places(), width);
+        }
+
+        @Override
+        public Optional<Svg> curve(Length width, Length height) {
+            return set.roundness()
+                    .filter(round -> round.curve().size() > 1)
+                    .map(round ->
+                            TradeOffDrawing.svg(round.curve(), set.placement().noiseFloorGMm(), width, height));
+        }
+
+        @Override
+        public SetRecordContent record(String title, String date) {
+            SetRecordContent content = SetRecordContent.ofWheel(title, date, places());
+            return set.roundness()
+                    .map(round -> content.with(new BenchCardContent.Fact(
+                            "run-out of the rim",
+                            round.placed().rim().runOut().formatFineBoth(UnitSystem.METRIC),
+                            "about its best centre")))
+                    .orElse(content);
+        }
+    }
+
+    /** Side by side. */
+    record OfRow(RowSet set) implements SetPicture {
+        @Override
+        public String name() {
+            return "row";
+        }
+
+        @Override
+        public RowDrawing places() {
+            return RowDrawing.along(SetPicture.places(set.inOrder()));
+        }
+
+        @Override
+        public Length width() {
+            return Length.ofMm(230);
+        }
+
+        @Override
+        public Optional<Svg> frame(Pattern pattern, Length width) {
+            return FrameView.row(pattern, places(), width);
+        }
+
+        @Override
+        public SetRecordContent record(String title, String date) {
+            return SetRecordContent.ofRow(title, date, places(), set.placement().totalDifference(), set.spareLabels());
+        }
+    }
+
+    /** Legs, group by group. */
+    record OfLegs(LegsSet set) implements SetPicture {
+        @Override
+        public String name() {
+            return "legs";
+        }
+
+        @Override
+        public RowDrawing places() {
+            List<List<Piece>> groups = set.groups();
+            return RowDrawing.ofGroups(
+                    SetPicture.places(groups.stream().flatMap(List::stream).toList()),
+                    groups.get(0).size());
+        }
+
+        @Override
+        public Length width() {
+            return Length.ofMm(150);
+        }
+
+        @Override
+        public Optional<Svg> frame(Pattern pattern, Length width) {
+            return FrameView.row(pattern, places(), width);
+        }
+
+        @Override
+        public SetRecordContent record(String title, String date) {
+            return SetRecordContent.ofLegs(title, date, places(), set.grouping().totalDifference(), set.spareLabels());
+        }
+    }
+}
