@@ -89,7 +89,7 @@ class HandlesTest {
     void the_handles_of_a_taper_lie_on_corners_of_the_drawn_outline() {
         Pattern pattern = Samples.spoke();
         PlacedMember taper = pattern.placed().stream()
-                .filter(placed -> placed.member().kind().equals("taper"))
+                .filter(placed -> placed.member().kind().word().equals("taper"))
                 .findFirst()
                 .orElseThrow();
         Svg svg = holding(pattern, taper.number()).svg();
