@@ -13,6 +13,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -22,7 +23,8 @@ class StartScriptIT {
     private static final Path HERE = Path.of("").toAbsolutePath();
 
     /** Not a temporary folder: the first start of each build leaves work behind that outlives it by a second. */
-    private static final Path CHECKOUT = HERE.resolve("target/start-script");
+    private static final Path CHECKOUT =
+            HERE.resolve("target/start-script-" + ProcessHandle.current().pid());
 
     private static final String MAIN = """
             package turnalike;
@@ -46,13 +48,6 @@ class StartScriptIT {
 
     @BeforeAll
     static void checkout() throws IOException {
-        if (Files.exists(CHECKOUT)) {
-            try (Stream<Path> all = Files.walk(CHECKOUT)) {
-                for (Path each : all.sorted(Comparator.reverseOrder()).toList()) {
-                    Files.delete(each);
-                }
-            }
-        }
         for (String each : List.of("turnalike", "scripts/build.sh", "pom.xml")) {
             Files.createDirectories(CHECKOUT.resolve(each).getParent());
             Files.copy(HERE.resolve(each), CHECKOUT.resolve(each));
@@ -60,6 +55,16 @@ class StartScriptIT {
         write("src/main/resources/turnalike/word.txt", "a resource");
         write("src/main/jte/page.jte", "@param String word\n<p>${word}</p>\n");
         write("src/main/java/turnalike/Main.java", MAIN);
+    }
+
+    @AfterAll
+    static void away() throws IOException {
+        try (Stream<Path> all = Files.walk(CHECKOUT)) {
+            for (Path each : all.sorted(Comparator.reverseOrder()).toList()) {
+                // What is being written just now stays for the next clean build.
+                each.toFile().delete();
+            }
+        }
     }
 
     @BeforeEach
@@ -223,7 +228,7 @@ class StartScriptIT {
     void a_moved_checkout_starts_as_it_is() throws Exception {
         built();
         FileTime built = builtAt();
-        Path moved = CHECKOUT.resolveSibling("start-script-moved");
+        Path moved = CHECKOUT.resolveSibling(CHECKOUT.getFileName() + "-moved");
         withoutMaven(() -> {
             Files.move(CHECKOUT, moved);
             try {
