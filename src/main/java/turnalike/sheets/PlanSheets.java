@@ -3,51 +3,38 @@ package turnalike.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import turnalike.drawing.dxf.PieceDxf;
 import turnalike.drawing.gauge.MarkingStick;
 import turnalike.job.Job;
 import turnalike.job.Plan;
 import turnalike.job.TenonFit;
-import turnalike.pattern.Pattern;
 import turnalike.pattern.Warning;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
-/** A plan's sheets. A new sheet is one method here. */
-public final class PlanSheets {
+/** How each of a plan's sheets is made; {@link PlanSheet} lists them. */
+final class PlanSheets {
     private PlanSheets() {}
 
     /** The card that hangs by the lathe. */
-    public static Sheet benchCard(Plan plan, Paper paper) {
+    static Sheet benchCard(Plan plan, Paper paper) {
         return BenchCard.of(content(plan), paper);
     }
 
     /** The full-size marking stick, in strips that fit the paper. */
-    public static Sheet markingStick(Plan plan, Paper paper) {
+    static Sheet markingStick(Plan plan, Paper paper) {
         MarkingStick.Edge edge = plan.job().wishes().notched() ? MarkingStick.Edge.NOTCHES : MarkingStick.Edge.LINES;
         return StickSheets.of(plan.job().pattern(), plan.job().units(), edge, paper);
     }
 
     /** The full-size checking template, in strips that fit the paper. */
-    public static Sheet checkingTemplate(Plan plan, Paper paper) {
+    static Sheet checkingTemplate(Plan plan, Paper paper) {
         return TemplateSheets.of(plan.job().pattern(), plan.job().units(), paper);
     }
 
-    /** What a laser or router takes, by file name. */
-    public static Map<String, String> dxf(Plan plan) {
-        Pattern pattern = plan.job().pattern();
-        return Map.of(
-                "outline.dxf",
-                PieceDxf.outline(pattern),
-                "checking-template.dxf",
-                PieceDxf.template(pattern, plan.job().units()));
-    }
-
     /** The order of cuts, each with a drawing of its place. */
-    public static Sheet cutOrder(Plan plan, Paper paper) {
+    static Sheet cutOrder(Plan plan, Paper paper) {
         return CutCard.of(TurningFacts.content(plan), paper);
     }
 

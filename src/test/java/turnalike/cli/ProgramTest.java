@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import turnalike.sheets.PlanSheet;
 
 class ProgramTest {
     private static final String DEMO_JOB = "src/main/resources/turnalike/demo/fair-wheel.job.json";
@@ -167,6 +168,7 @@ class ProgramTest {
         assertThat(out.resolve("cut-order-a4.pdf")).isNotEmptyFile();
         assertThat(out.resolve("cut-order-us-letter-1.svg")).isNotEmptyFile();
         assertThat(out.toFile().list()).noneMatch(name -> name.endsWith(".part"));
+        assertThat(out.toFile().list((dir, name) -> name.endsWith(".pdf"))).hasSize(2 * PlanSheet.values().length);
     }
 
     @Test

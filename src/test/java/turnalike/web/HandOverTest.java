@@ -13,6 +13,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import turnalike.sheets.PlanSheet;
 
 /** What the pages say of the demo's pieces and set, and the files they hand out. */
 class HandOverTest {
@@ -64,6 +65,9 @@ class HandOverTest {
     void templates_and_outlines_are_handed_out() throws Exception {
         String page = get("/sheets").body();
         assertThat(page).contains("checking-template-a4.pdf", "outline.dxf");
+        for (PlanSheet sheet : PlanSheet.values()) {
+            assertThat(page).contains(sheet.title() + ", A4", sheet.title() + ", US Letter", sheet.use());
+        }
         assertThat(get("/sheets/outline.dxf").body()).contains("ENTITIES", "EOF");
         assertThat(get("/sheets/checking-template-a4.pdf").body()).startsWith("%PDF-");
         assertThat(get("/sheets/other.dxf").statusCode()).isEqualTo(404);

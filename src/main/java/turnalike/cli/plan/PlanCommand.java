@@ -2,18 +2,17 @@ package turnalike.cli.plan;
 
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.TreeMap;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import turnalike.cli.kit.Arguments;
+import turnalike.cli.kit.ConsoleProgress;
 import turnalike.cli.kit.Deadline;
 import turnalike.cli.kit.InputFiles;
 import turnalike.cli.kit.OutputFolder;
 import turnalike.cli.kit.PaperChoice;
-import turnalike.cli.kit.ConsoleProgress;
 import turnalike.cli.kit.WorkingsText;
 import turnalike.cli.kit.WrittenFiles;
 import turnalike.drawing.piece.ShadedSpindle;
@@ -22,7 +21,8 @@ import turnalike.job.Job;
 import turnalike.job.Plan;
 import turnalike.job.answer.PlanJson;
 import turnalike.sheets.Paper;
-import turnalike.sheets.PlanSheets;
+import turnalike.sheets.PlanDxf;
+import turnalike.sheets.PlanSheet;
 import turnalike.units.Length;
 
 @Command(
@@ -98,12 +98,11 @@ public final class PlanCommand implements Runnable {
 
     public static void writeSheets(Plan plan, PaperChoice paper, OutputFolder folder) {
         for (Paper each : paper.papers()) {
-            folder.write(PlanSheets.benchCard(plan, each));
-            folder.write(PlanSheets.markingStick(plan, each));
-            folder.write(PlanSheets.checkingTemplate(plan, each));
-            folder.write(PlanSheets.cutOrder(plan, each));
+            for (PlanSheet sheet : PlanSheet.values()) {
+                folder.write(sheet.of(plan, each));
+            }
         }
-        new TreeMap<>(PlanSheets.dxf(plan)).forEach(folder::write);
+        PlanDxf.files(plan).forEach(folder::write);
         Svg turned = ShadedSpindle.svg(plan.job().pattern(), TURNED_WIDTH, TURNED_TALLEST);
         folder.write("turned.svg", turned.file());
     }

@@ -4,40 +4,24 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiFunction;
+import java.util.stream.Stream;
 import turnalike.job.Plan;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
 import turnalike.sheets.Paper;
-import turnalike.sheets.PlanSheets;
+import turnalike.sheets.PlanDxf;
+import turnalike.sheets.PlanSheet;
 import turnalike.sheets.Sheet;
 import turnalike.web.job.PlanCache;
-import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Attachment;
 import turnalike.web.kit.Feature;
+import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
 
-/** The sheets of a plan, as PDF and SVG. A new sheet of a plan is one line here. */
+/** The sheets of a plan, as PDF and SVG. */
 public final class SheetsFeature implements Feature {
     private static final String SHEETS = JobAddress.JOB + "/sheets";
-
-    private record Kind(String title, String use, BiFunction<Plan, Paper, Sheet> make) {}
-
-    private static final List<Kind> KINDS = List.of(
-            new Kind("Bench card", "Hangs by the lathe: the piece, its settings and sizes.", PlanSheets::benchCard),
-            new Kind(
-                    "Order of cuts",
-                    "Each cut with its tool, setting and place, in type to read at the lathe.",
-                    PlanSheets::cutOrder),
-            new Kind(
-                    "Marking stick",
-                    "Full size, in strips to join. Lay a rule on the check bar before you trust it.",
-                    PlanSheets::markingStick),
-            new Kind(
-                    "Checking template",
-                    "Half the outline at full size: glue to card, cut, and hold it to the piece with the lathe stopped.",
-                    PlanSheets::checkingTemplate));
 
     private static final List<Paper> PAPERS = List.of(Paper.A4, Paper.LETTER);
 
@@ -76,7 +60,7 @@ public final class SheetsFeature implements Feature {
     private void show(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
         Plan plan = plans.patient(kept.text());
-        List<Offer> offers = KINDS.stream()
+        List<Offer> offers = Stream.of(PlanSheet.values())
                 .flatMap(kind -> PAPERS.stream().map(paper -> offer(kind, plan, paper)))
                 .toList();
         pages.show(
@@ -88,11 +72,11 @@ public final class SheetsFeature implements Feature {
                         JobAddress.address(kept.id()),
                         plan.job().title(),
                         offers,
-                        PlanSheets.dxf(plan).keySet().stream().sorted().toList()));
+                        List.copyOf(PlanDxf.files(plan).keySet())));
     }
 
-    private static Offer offer(Kind kind, Plan plan, Paper paper) {
-        Sheet sheet = kind.make().apply(plan, paper);
+    private static Offer offer(PlanSheet kind, Plan plan, Paper paper) {
+        Sheet sheet = kind.of(plan, paper);
         return new Offer(kind.title(), kind.use(), paper.label(), sheet.pageCount(), sheet.fileNames());
     }
 
@@ -100,7 +84,7 @@ public final class SheetsFeature implements Feature {
     private void dxf(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
         String name = ctx.pathParam("file") + ".dxf";
-        String text = Optional.ofNullable(PlanSheets.dxf(plans.now(kept.text())).get(name))
+        String text = Optional.ofNullable(PlanDxf.files(plans.now(kept.text())).get(name))
                 .orElseThrow(() -> Refusal.notFound("that file"));
         Attachment.send(ctx, name, "image/vnd.dxf", text);
     }
@@ -109,8 +93,8 @@ public final class SheetsFeature implements Feature {
         KeptJob kept = JobAddress.job(ctx, store);
         String name = ctx.pathParam("file");
         Plan plan = plans.patient(kept.text());
-        byte[] bytes = KINDS.stream()
-                .flatMap(kind -> PAPERS.stream().map(paper -> kind.make().apply(plan, paper)))
+        byte[] bytes = Stream.of(PlanSheet.values())
+                .flatMap(kind -> PAPERS.stream().map(paper -> kind.of(plan, paper)))
                 .flatMap(sheet -> sheet.file(name).stream())
                 .findFirst()
                 .orElseThrow(() -> Refusal.notFound("that sheet"));
