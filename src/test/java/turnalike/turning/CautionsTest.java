@@ -1,0 +1,209 @@
+package turnalike.turning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import turnalike.outline.Section;
+import turnalike.pattern.Cylinder;
+import turnalike.pattern.Details;
+import turnalike.pattern.Pattern;
+import turnalike.pattern.Square;
+import turnalike.pattern.Stock;
+import turnalike.pattern.Warning;
+import turnalike.units.Force;
+import turnalike.units.Length;
+import turnalike.units.Speed;
+import turnalike.wood.Stiffness;
+
+/** Which caution appears on which side of its threshold, with the figures that it names. */
+class CautionsTest {
+    private static final Pattern ROD = new Pattern(
+            "rod",
+            new Stock(Section.SQUARE, mm(45), mm(400)),
+            List.of(new Cylinder(mm(200), mm(40), Details.NONE), new Square(mm(200), mm(45), Details.NONE)));
+
+    private static Length mm(double mm) {
+        return Length.ofMm(mm);
+    }
+
+    private static Stage stage(String name, double bucklingN) {
+        return new Stage(
+                name,
+                Speed.ofRpm(9000),
+                Speed.ofRpm(36_000),
+                Force.ofNewtons(bucklingN),
+                new Whip.Sag(mm(200), mm(0.01)));
+    }
+
+    private static Whip whip(double sagMm, double steadyMm, boolean thickened) {
+        return new Whip(
+                Speed.ofRpm(9000),
+                Speed.ofRpm(36_000),
+                List.of(new Whip.Sag(mm(50), mm(sagMm / 2)), new Whip.Sag(mm(150), mm(sagMm))),
+                Force.ofNewtons(20),
+                Force.ofNewtons(1000),
+                mm(steadyMm),
+                40,
+                1e-5,
+                thickened);
+    }
+
+    private static SpeedAdvice speeds(SpeedAdvice.Limit limit, List<Speed> turningSteps) {
+        return new SpeedAdvice(
+                new SpeedRange(Speed.ofRpm(300), Speed.ofRpm(600), mm(60)),
+                new SpeedRange(Speed.ofRpm(1000), Speed.ofRpm(2000), mm(40)),
+                Optional.empty(),
+                limit,
+                List.of(),
+                turningSteps);
+    }
+
+    private static Lathe lathe(Optional<Double> tailstockN, double... steps) {
+        return new Lathe(
+                Lathe.USUAL_CUTTING,
+                Arrays.stream(steps).mapToObj(Speed::ofRpm).toList(),
+                Optional.empty(),
+                tailstockN.map(Force::ofNewtons));
+    }
+
+    private static List<String> said(Lathe lathe, Optional<Whip> whip, List<Stage> stages, SpeedAdvice speeds) {
+        List<Warning> cautions =
+                Cautions.of(Works.of(ROD, Optional.of(Stiffness.given(11_000)), lathe), whip, stages, speeds);
+        return cautions.stream().map(each -> each.where() + ": " + each.what()).toList();
+    }
+
+    private static final SpeedAdvice FREE = speeds(SpeedAdvice.Limit.PRACTICE, List.of(Speed.ofRpm(1500)));
+
+    private static List<String> tailstock(double forceN, double... bucklingN) {
+        List<Stage> stages = Arrays.stream(bucklingN)
+                .mapToObj(n -> stage("stage of " + n, n))
+                .toList();
+        return said(lathe(Optional.of(forceN)), Optional.of(whip(0.01, 100, false)), stages, FREE).stream()
+                .filter(each -> each.startsWith("turning.tailstock_force_n"))
+                .toList();
+    }
+
+    @Test
+    void nothing_but_the_general_caution_is_said_of_a_stout_round_piece() {
+        assertThat(said(Lathe.USUAL, Optional.of(whip(0.01, 100, false)), List.of(stage("blank", 9e9)), FREE))
+                .singleElement()
+                .asString()
+                .startsWith("speed: the figures suppose sound, straight-grained wood")
+                .contains("start slow, stand aside, wear a face shield", "down a step at the first shake");
+    }
+
+    @Test
+    void a_tailstock_force_is_told_above_a_quarter_of_the_weakest_stages_buckling_load() {
+        assertThat(tailstock(250, 1000)).isEmpty();
+        assertThat(tailstock(251, 1000))
+                .singleElement()
+                .asString()
+                .contains("251 N is 25 % of what bows the piece out (stage of 1000.0)", "about 1.3-fold");
+        assertThat(tailstock(900, 9000, 1000, 5000))
+                .singleElement()
+                .asString()
+                .contains("900 N is 90 %", "(stage of 1000.0)", "about 10.0-fold");
+    }
+
+    @Test
+    void a_tailstock_force_at_the_buckling_load_or_above_bows_the_piece_by_itself() {
+        assertThat(tailstock(999, 1000)).singleElement().asString().contains("every sag grows");
+        assertThat(tailstock(1000, 1000))
+                .singleElement()
+                .asString()
+                .contains("1000 N bows this piece out by itself (stage of 1000.0: 1000 N); ease the tailstock");
+        assertThat(tailstock(1500, 4000, 1000)).singleElement().asString().contains("1500 N bows", "1000 N)");
+    }
+
+    @Test
+    void a_sag_is_told_when_twice_of_it_is_more_than_the_tolerance_of_the_diameter() {
+        // The tolerance of a diameter in these works is 0.4 mm.
+        assertThat(said(Lathe.USUAL, Optional.of(whip(0.2, 100, false)), List.of(), FREE))
+                .noneMatch(each -> each.startsWith("whip"));
+        assertThat(said(Lathe.USUAL, Optional.of(whip(0.21, 100, false)), List.of(), FREE))
+                .filteredOn(each -> each.startsWith("whip"))
+                .singleElement()
+                .asString()
+                .contains(
+                        "20 N push the finished piece 0.21 mm aside at 150 mm",
+                        "diameter 0.42 mm too large there",
+                        "the 0.4 mm allowed",
+                        "steady rest at 100 mm");
+    }
+
+    @Test
+    void figures_of_a_piece_reckoned_thicker_than_it_is_are_not_to_be_trusted() {
+        assertThat(said(Lathe.USUAL, Optional.of(whip(0.01, 100, true)), List.of(), FREE))
+                .anyMatch(each -> each.contains("reckoned as that; do not trust these figures"));
+        assertThat(said(Lathe.USUAL, Optional.of(whip(0.01, 100, false)), List.of(), FREE))
+                .noneMatch(each -> each.contains("do not trust"));
+    }
+
+    @Test
+    void a_steady_rest_that_would_run_on_a_square_is_to_be_set_elsewhere() {
+        assertThat(said(Lathe.USUAL, Optional.of(whip(0.01, 300, false)), List.of(), FREE))
+                .filteredOn(each -> each.startsWith("steady rest"))
+                .singleElement()
+                .asString()
+                .contains("300 mm", "on a square, where none can run", "nearest round stretch");
+        assertThat(said(Lathe.USUAL, Optional.of(whip(0.01, 100, false)), List.of(), FREE))
+                .noneMatch(each -> each.startsWith("steady rest"));
+    }
+
+    @Test
+    void the_pieces_own_whip_is_named_when_it_holds_the_speed_and_only_then() {
+        SpeedAdvice held = speeds(SpeedAdvice.Limit.WHIP, List.of(Speed.ofRpm(1500)));
+        assertThat(said(Lathe.USUAL, Optional.of(whip(0.01, 100, false)), List.of(), held))
+                .first()
+                .asString()
+                .startsWith("speed: held to 2000 rpm by the piece's own whip")
+                .contains("a steady rest lets it be turned with less shake");
+        SpeedAdvice lathe = speeds(SpeedAdvice.Limit.LATHE, List.of(Speed.ofRpm(1500)));
+        assertThat(said(Lathe.USUAL, Optional.of(whip(0.01, 100, false)), List.of(), lathe))
+                .noneMatch(each -> each.contains("held to"));
+    }
+
+    private static List<String> steps(List<Double> within, double... steps) {
+        SpeedAdvice speeds = speeds(
+                SpeedAdvice.Limit.PRACTICE, within.stream().map(Speed::ofRpm).toList());
+        return said(lathe(Optional.empty(), steps), Optional.of(whip(0.01, 100, false)), List.of(), speeds).stream()
+                .filter(each -> each.startsWith("turning.speeds"))
+                .toList();
+    }
+
+    @Test
+    void a_lathe_without_a_step_in_range_is_told_to_take_the_next_slower_or_has_none() {
+        assertThat(steps(List.of(1500.0), 500, 1500)).isEmpty();
+        assertThat(steps(List.of(), 500, 5000))
+                .containsExactly("turning.speeds: no step lies from 1000 to 2000 rpm; take the next slower one");
+        assertThat(steps(List.of(), 2000.5))
+                .hasSize(2)
+                .first()
+                .asString()
+                .contains("every step is faster than 2000 rpm");
+        // A slowest step of just the fastest speed is not faster than it.
+        assertThat(steps(List.of(), 2000)).first().asString().contains("take the next slower one");
+        assertThat(steps(List.of())).isEmpty();
+    }
+
+    @Test
+    void a_lathe_whose_slowest_step_is_above_the_roughing_speed_is_told() {
+        assertThat(steps(List.of(1500.0), 600, 1500)).isEmpty();
+        assertThat(steps(List.of(1500.0), 601, 1500))
+                .containsExactly("turning.speeds: the slowest step is above 600 rpm, the most for roughing; knock the"
+                        + " corners off first");
+    }
+
+    @Test
+    void without_a_stiffness_the_piece_is_to_be_taken_for_one_that_whips() {
+        assertThat(said(lathe(Optional.of(5000.0)), Optional.empty(), List.of(stage("blank", 10)), FREE))
+                .hasSize(2)
+                .first()
+                .asString()
+                .startsWith("whip: not reckoned")
+                .contains("take a slim piece for one that whips");
+    }
+}
