@@ -1,0 +1,365 @@
+package turnalike.turning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import turnalike.outline.Outline;
+import turnalike.outline.Section;
+import turnalike.pattern.Cylinder;
+import turnalike.pattern.Details;
+import turnalike.pattern.Mark;
+import turnalike.pattern.Member;
+import turnalike.pattern.Pattern;
+import turnalike.pattern.Square;
+import turnalike.pattern.Stock;
+import turnalike.pattern.Tenon;
+import turnalike.pattern.Tool;
+import turnalike.units.Length;
+import turnalike.units.Problem;
+import turnalike.units.Speed;
+
+/** What each cut says and warns of, where it goes, which members wait, and the stages in between. */
+class CutsTest {
+    private static final Turning BALUSTER = Turning.of(Works.stiff(Works.baluster()));
+
+    private static Length mm(double mm) {
+        return Length.ofMm(mm);
+    }
+
+    private static Cylinder rod(double lengthMm, double diameterMm) {
+        return new Cylinder(mm(lengthMm), mm(diameterMm), Details.NONE);
+    }
+
+    private static Pattern pattern(Section section, double sizeMm, double lengthMm, Member... members) {
+        return new Pattern("any", new Stock(section, mm(sizeMm), mm(lengthMm)), List.of(members));
+    }
+
+    private static List<Cut> phase(Turning turning, Phase phase) {
+        return turning.cuts().stream().filter(cut -> cut.phase() == phase).toList();
+    }
+
+    private static Set<Integer> slender(Member... members) {
+        return SlenderMembers.of(Works.stiff(pattern(Section.ROUND, 60, 2000, members)));
+    }
+
+    @Test
+    void every_cut_near_the_whirling_corners_or_that_can_catch_warns_of_it() {
+        assertThat(phase(BALUSTER, Phase.SHOULDERS)).hasSize(4).allSatisfy(cut -> {
+            assertThat(cut.tool()).isEqualTo(Tool.SKEW);
+            assertThat(cut.what()).contains("on all four faces", "until the shoulder of ");
+            assertThat(cut.caution()).contains("the corners are a blur: hands behind the rest");
+        });
+        assertThat(phase(BALUSTER, Phase.SHOULDERS).get(0).what()).contains("shoulder of 2 square is clean");
+        assertThat(phase(BALUSTER, Phase.SHOULDERS).get(1).members()).containsExactly(1);
+        assertThat(phase(BALUSTER, Phase.SHOULDERS).get(2).members()).containsExactly(10);
+        assertThat(phase(BALUSTER, Phase.ROUND)).allSatisfy(cut -> {
+            assertThat(cut.what()).isEqualTo("bring the square to one even cylinder");
+            assertThat(cut.caution()).contains("slow while out of round", "stop to set the calipers");
+            assertThat(cut.setting()).contains(mm(48.8));
+        });
+        assertThat(phase(BALUSTER, Phase.LAYOUT)).isNotEmpty();
+        assertThat(phase(BALUSTER, Phase.SIZING)).isNotEmpty().allSatisfy(cut -> assertThat(cut.caution())
+                .contains("light hand on the calipers"));
+        assertThat(phase(BALUSTER, Phase.TENONS)).hasSize(2).allSatisfy(cut -> assertThat(cut.caution())
+                .contains("stop the lathe before you try the wrench"));
+        assertThat(phase(BALUSTER, Phase.SANDING)).singleElement().satisfies(cut -> {
+            assertThat(cut.caution()).contains("take the rest away first, keep cloth off the lathe");
+            assertThat(cut.what()).contains("leave the tenons and squares alone");
+            assertThat(cut.members()).containsExactly(2, 3, 4, 5, 6, 7, 8, 9);
+            assertThat(cut.from()).isEqualTo(mm(85));
+            assertThat(cut.to()).isEqualTo(mm(535));
+        });
+        assertThat(phase(BALUSTER, Phase.PARTING)).singleElement().satisfies(cut -> {
+            assertThat(cut.caution()).contains("never part right through between centres");
+            assertThat(cut.members()).containsExactly(11);
+            assertThat(cut.places()).containsExactly(mm(600));
+        });
+    }
+
+    @Test
+    void rounding_leaves_the_squares_out() {
+        assertThat(phase(BALUSTER, Phase.ROUND).stream().map(Cut::from)).containsExactly(mm(0), mm(85), mm(575));
+        assertThat(phase(BALUSTER, Phase.ROUND).stream().map(Cut::to)).containsExactly(mm(25), mm(535), mm(600));
+        Turning round = Turning.of(Works.stiff(pattern(Section.ROUND, 45, 220, rod(200, 40))));
+        assertThat(phase(round, Phase.ROUND)).singleElement().satisfies(cut -> {
+            assertThat(cut.what()).isEqualTo("true up one even cylinder");
+            assertThat(cut.caution()).startsWith("turn it by hand once").doesNotContain("out of round");
+        });
+        assertThat(phase(round, Phase.SHOULDERS)).isEmpty();
+    }
+
+    @Test
+    void a_millimetre_of_spare_length_is_parted_off_and_less_is_not() {
+        Turning spare = Turning.of(Works.stiff(pattern(Section.ROUND, 45, 201, rod(200, 40))));
+        assertThat(phase(spare, Phase.PARTING)).hasSize(1);
+        assertThat(phase(spare, Phase.DATUM).get(0).what()).contains("strike the datum line");
+        assertThat(spare.stages()).hasSize(7);
+        Turning none = Turning.of(Works.stiff(pattern(Section.ROUND, 45, 200.9, rod(200, 40))));
+        assertThat(phase(none, Phase.PARTING)).isEmpty();
+        assertThat(phase(none, Phase.DATUM).get(0).what()).contains("check the length against the stick");
+        assertThat(none.stages()).hasSize(6);
+    }
+
+    @Test
+    void the_roughed_cylinder_is_the_thickest_and_the_sizing_as_far_as_the_blank_allows() {
+        assertThat(Works.stiff(pattern(Section.ROUND, 45, 200, rod(200, 40))).roughed())
+                .isEqualTo(mm(40.8));
+        assertThat(Works.stiff(pattern(Section.ROUND, 40.5, 200, rod(200, 40))).roughed())
+                .isEqualTo(mm(40.5));
+        TurningProblem squares =
+                Works.stiff(pattern(Section.SQUARE, 50, 200, new Square(mm(200), mm(50), Details.NONE)));
+        assertThat(squares.thickestRound()).isEqualTo(mm(25));
+        assertThat(phase(Turning.of(squares), Phase.SANDING)).isEmpty();
+    }
+
+    @Test
+    void a_sizing_cut_goes_to_its_opening_widest_first_and_tells_at_most_twelve_members_by_name() {
+        List<Length> openings = phase(BALUSTER, Phase.SIZING).stream()
+                .map(cut -> cut.setting().orElseThrow())
+                .toList();
+        assertThat(openings).isSortedAccordingTo(Collections.reverseOrder()).doesNotHaveDuplicates();
+        assertThat(phase(BALUSTER, Phase.SIZING)).allSatisfy(cut -> {
+            assertThat(cut.places()).isSorted().doesNotHaveDuplicates();
+            assertThat(cut.from()).isEqualTo(cut.places().get(0));
+            assertThat(cut.to()).isEqualTo(cut.places().get(cut.places().size() - 1));
+            assertThat(cut.members()).doesNotHaveDuplicates().doesNotContain(0, 11);
+        });
+        assertThat(sizing(12)).endsWith("12 cylinder").doesNotContain("more");
+        assertThat(sizing(13)).endsWith("12 cylinder and 1 more");
+    }
+
+    private static String sizing(int members) {
+        Member[] run = Collections.nCopies(members, rod(20, 40)).toArray(new Member[0]);
+        return phase(Turning.of(Works.stiff(pattern(Section.ROUND, 45, 20 * members, run))), Phase.SIZING)
+                .get(0)
+                .what();
+    }
+
+    @Test
+    void a_tenon_is_brought_to_its_holes_wrench() {
+        Tenon tenon = new Tenon(mm(25), mm(18), mm(2), Details.NONE);
+        Turning turning = Turning.of(Works.stiff(pattern(Section.ROUND, 45, 225, rod(200, 40), tenon)));
+        assertThat(phase(turning, Phase.TENONS).get(0).what())
+                .startsWith("2 tenon: ")
+                .contains("then a shaving at a time until a 18 mm wrench just drops over");
+        assertThat(phase(turning, Phase.DETAILS).get(0).what()).doesNotContain("wrench");
+    }
+
+    @Test
+    void below_two_thirds_of_the_thickest_is_slender_however_stiff_it_stays() {
+        // The last one is so limber that no other gives a tenth.
+        assertThat(slender(rod(20, 26.6), rod(300, 40), rod(300, 15))).containsExactly(0, 2);
+        assertThat(slender(rod(20, 26.7), rod(300, 40), rod(300, 15))).containsExactly(2);
+    }
+
+    @Test
+    void below_nine_tenths_is_slender_when_it_gives_a_tenth_of_the_limberness() {
+        assertThat(slender(rod(300, 40), rod(300, 35.9))).containsExactly(1);
+        assertThat(slender(rod(300, 40), rod(300, 36.1))).isEmpty();
+        assertThat(slender(rod(300, 40), rod(300, 40))).isEmpty();
+    }
+
+    /** ∫ sin²(πx/L) dx over a stretch, times what its cut adds to 1/r⁴: the share of a tenth by the closed form. */
+    @Test
+    void a_tenth_of_the_limberness_is_reckoned_where_the_piece_bows() {
+        double last = 0;
+        boolean[] seen = new boolean[2];
+        for (double length = 10; length <= 200; length += 5) {
+            double all = 1000 + length;
+            double share = added(0, length, all, 17.5)
+                    / (added(0, length, all, 17.5)
+                            + added(length, 500 + length, all, 20)
+                            + added(500 + length, all, all, 13));
+            assertThat(share).isGreaterThan(last);
+            last = share;
+            boolean slender =
+                    slender(rod(length, 35), rod(500, 40), rod(500, 26)).contains(0);
+            assertThat(slender).as("share %s", share).isEqualTo(share >= 0.1);
+            seen[slender ? 1 : 0] = true;
+        }
+        assertThat(seen[0]).isTrue();
+    }
+
+    private static double added(double from, double to, double length, double radius) {
+        double whole = (to - from) / 2
+                - length
+                        / (4 * Math.PI)
+                        * (Math.sin(2 * Math.PI * to / length) - Math.sin(2 * Math.PI * from / length));
+        return whole * (Math.pow(radius, -4) - Math.pow(20.4, -4));
+    }
+
+    @Test
+    void tenons_and_squares_are_never_slender() {
+        Tenon tenon = new Tenon(mm(200), mm(12), mm(2), Details.NONE);
+        Square square = new Square(mm(60), mm(20), Details.NONE);
+        assertThat(slender(tenon, rod(100, 40), square)).isEmpty();
+    }
+
+    @Test
+    void a_stage_half_way_has_finished_members_slots_of_three_millimetres_and_roughed_ones() {
+        StageOutlines shapes = new StageOutlines(Works.stiff(pattern(
+                Section.SQUARE, 45, 320, rod(100, 40), rod(100, 30), new Square(mm(100), mm(45), Details.NONE))));
+        Outline stage = shapes.after(Set.of(0), Set.of(1));
+        assertThat(stage.length().mm()).isCloseTo(300, within(1e-9));
+        assertThat(stage.radiusAt(mm(50)).mm()).isEqualTo(20);
+        // The sized place of a cylinder is its middle; the opening is 30.8.
+        double middle = 100
+                + Works.stiff(pattern(Section.ROUND, 45, 100, rod(100, 30)))
+                        .pattern()
+                        .members()
+                        .get(0)
+                        .diameters()
+                        .get(0)
+                        .place()
+                        .mm();
+        double inside = middle + (middle < 150 ? 1.4 : -1.4);
+        double outside = middle + (middle < 150 ? 3.1 : -3.1);
+        assertThat(stage.radiusAt(mm(inside)).mm()).isCloseTo(15.4, within(1e-9));
+        assertThat(stage.radiusAt(mm(outside)).mm()).isCloseTo(20.4, within(1e-9));
+        assertThat(stage.radiusAt(mm(250)).mm()).isEqualTo(22.5);
+        assertThat(stage.sectionAt(mm(250))).isEqualTo(Section.SQUARE);
+        Outline unparted = shapes.unparted();
+        assertThat(unparted.length().mm()).isCloseTo(320, within(1e-9));
+        assertThat(unparted.radiusAt(mm(310)).mm()).isCloseTo(20.4, within(1e-9));
+        Outline blank = shapes.blank();
+        assertThat(blank.sectionAt(mm(10))).isEqualTo(Section.SQUARE);
+        assertThat(blank.radiusAt(mm(10)).mm()).isEqualTo(22.5);
+        assertThat(shapes.roughed().radiusAt(mm(50)).mm()).isCloseTo(20.4, within(1e-9));
+    }
+
+    @Test
+    void coarse_figures_of_a_stage_are_within_a_thousandth_of_the_fine_ones() {
+        Outline outline = Works.baluster().outline();
+        TurningProblem work = Works.stiff(Works.baluster());
+        List<Length> places = List.of(mm(150), mm(300), mm(450));
+        Whip fine = Whip.of(outline, 11_000, work.density(), work.lathe().cutting(), places);
+        Stage stage =
+                Whip.stage("any", outline, 11_000, work.density(), work.lathe().cutting(), places);
+        assertThat(stage.first().rpm()).isCloseTo(fine.first().rpm(), withinPercentage(0.1));
+        assertThat(stage.second().rpm()).isCloseTo(fine.second().rpm(), withinPercentage(0.1));
+        assertThat(stage.buckling().newtons()).isCloseTo(fine.buckling().newtons(), withinPercentage(0.1));
+        assertThat(stage.most().sag().mm()).isCloseTo(fine.most().sag().mm(), withinPercentage(0.1));
+        assertThat(stage.most().place()).isEqualTo(fine.most().place()).isEqualTo(mm(300));
+        assertThat(Whip.firstOf(outline, 11_000, work.density()).rpm())
+                .isCloseTo(fine.first().rpm(), withinPercentage(0.1));
+    }
+
+    @Test
+    void the_sag_is_told_at_every_mark_and_forty_even_parts_none_twice() {
+        Whip whip = BALUSTER.whip().orElseThrow();
+        List<Length> places = whip.sags().stream().map(Whip.Sag::place).toList();
+        assertThat(places).isSorted().contains(mm(0), mm(15), mm(300), mm(600));
+        assertThat(places)
+                .containsAll(Works.baluster().marks().stream().map(Mark::place).toList());
+        for (int i = 1; i < places.size(); i++) {
+            assertThat(places.get(i).minus(places.get(i - 1)).mm()).isGreaterThan(1e-6);
+        }
+        assertThat(whip.most().sag())
+                .isEqualTo(whip.sags().stream()
+                        .map(Whip.Sag::sag)
+                        .max(Length::compareTo)
+                        .orElseThrow());
+    }
+
+    @Test
+    void the_sizing_cuts_say_what_they_cost() {
+        List<Cut> narrow = phase(BALUSTER, Phase.SIZING);
+        Cut last = narrow.get(narrow.size() - 1);
+        double before = BALUSTER.stages().get(1).first().rpm();
+        double after = BALUSTER.stages().get(2).first().rpm();
+        String why = last.why().orElseThrow();
+        assertThat(why)
+                .contains("from %.0f to %.0f rpm (%+.0f %%)".formatted(before, after, 100 * (after / before - 1)));
+        assertThat(why.contains("light cuts from here on")).isEqualTo(after <= 0.9 * before);
+        assertThat(narrow.subList(0, narrow.size() - 1))
+                .allSatisfy(cut -> assertThat(cut.why()).isEmpty());
+        // One cut a quarter of the way down in a stout rod costs next to nothing.
+        Cut stout = phase(
+                        Turning.of(Works.stiff(pattern(Section.ROUND, 45, 300, rod(150, 40), rod(150, 36)))),
+                        Phase.SIZING)
+                .get(1);
+        assertThat(stout.why().orElseThrow()).contains("all may be made at once");
+        // Down to a fifth in the middle it costs much.
+        Cut deep = phase(
+                        Turning.of(Works.stiff(pattern(Section.ROUND, 45, 303, rod(150, 40), rod(3, 8), rod(150, 40)))),
+                        Phase.SIZING)
+                .get(1);
+        assertThat(deep.why().orElseThrow()).contains("light cuts from here on");
+    }
+
+    @Test
+    void with_more_than_sixty_members_only_the_last_cut_of_a_phase_has_its_natural_speed() {
+        List<Member> run = new ArrayList<>();
+        for (int i = 0; i < 61; i++) {
+            run.add(rod(10, 40 - i % 2));
+        }
+        Pattern many = new Pattern("many", new Stock(Section.ROUND, mm(45), mm(610)), run);
+        List<Cut> details = phase(Turning.of(Works.stiff(many)), Phase.DETAILS);
+        assertThat(details).hasSize(61);
+        assertThat(details.subList(0, 60))
+                .allSatisfy(cut -> assertThat(cut.natural()).isEmpty());
+        assertThat(details.get(60).natural()).isPresent();
+        Pattern sixty = new Pattern("sixty", new Stock(Section.ROUND, mm(45), mm(600)), run.subList(0, 60));
+        assertThat(phase(Turning.of(Works.stiff(sixty)), Phase.DETAILS))
+                .allSatisfy(cut -> assertThat(cut.natural()).isPresent());
+    }
+
+    @Test
+    void natural_speeds_stand_at_cuts_that_shape_and_fall_as_wood_goes() {
+        assertThat(BALUSTER.cuts()).allSatisfy(cut -> {
+            boolean shapes = Set.of(Phase.SIZING, Phase.DETAILS, Phase.SLENDER, Phase.TENONS)
+                    .contains(cut.phase());
+            if (cut.phase() != Phase.ROUND) {
+                assertThat(cut.natural().isPresent()).isEqualTo(shapes);
+            }
+        });
+        List<Cut> round = phase(BALUSTER, Phase.ROUND);
+        assertThat(round.get(0).natural()).isEmpty();
+        assertThat(round.get(2).natural().orElseThrow().rpm())
+                .isCloseTo(BALUSTER.stages().get(1).first().rpm(), within(1e-6));
+    }
+
+    @Test
+    void the_workings_give_the_figures_they_explain() {
+        Whip whip = BALUSTER.whip().orElseThrow();
+        String all = BALUSTER.workings().toString();
+        assertThat(BALUSTER.workings()).hasSize(7);
+        assertThat(all)
+                .contains(
+                        "first %.0f rpm, second %.0f rpm"
+                                .formatted(whip.first().rpm(), whip.second().rpm()),
+                        "%d finite elements".formatted(whip.elements()),
+                        "P = %.0f N".formatted(whip.buckling().newtons()),
+                        "times 20.0 N; most %.3f mm at %.1f mm"
+                                .formatted(
+                                        whip.most().sag().mm(),
+                                        whip.most().place().mm()),
+                        "leaves at rest, %.1f mm".formatted(whip.steady().mm()),
+                        "no figure by more than %.4f %%".formatted(100 * whip.halvingChange()));
+        assertThat(Turning.of(Works.of(Works.baluster(), Optional.empty(), Lathe.USUAL))
+                        .workings())
+                .hasSize(2);
+    }
+
+    @Test
+    void a_lathes_speeds_that_contradict_one_another_are_told_where_they_stand() {
+        List<Speed> steps = List.of(Speed.ofRpm(500), Speed.ofRpm(900), Speed.ofRpm(500), Speed.ofRpm(3000.5));
+        assertThat(Lathe.problems("turning.speeds", steps, Optional.of(Speed.ofRpm(900))))
+                .containsExactly(
+                        new Problem("turning.speeds: step 3", "500 rpm is there twice", "list each step once"),
+                        new Problem(
+                                "turning.speeds: step 4",
+                                "3000.5 rpm is above max_rpm, 900",
+                                "leave the step out or raise max_rpm"));
+        assertThat(Lathe.problems("at", steps.subList(0, 2), Optional.empty())).isEmpty();
+        assertThat(new Lathe(Lathe.USUAL_CUTTING, steps, Optional.empty(), Optional.empty()).steps())
+                .isSorted();
+    }
+}
