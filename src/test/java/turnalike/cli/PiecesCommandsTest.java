@@ -91,7 +91,7 @@ class PiecesCommandsTest {
             assertThat(cut.get("from_mm").doubleValue())
                     .isCloseTo(placed.start().mm(), within(1e-9));
             assertThat(cut.get("to_mm").doubleValue()).isCloseTo(placed.end().mm(), within(1e-9));
-            assertThat(placed.member().kind()).isNotEqualTo("tenon");
+            assertThat(placed.member().kind().word()).isNotEqualTo("tenon");
             DoubleUnaryOperator shape = Samples.shape(placed.member(), Member.Ends.NEITHER);
             double half = placed.member().length().mm() / 2;
             DoubleUnaryOperator ring = x ->
