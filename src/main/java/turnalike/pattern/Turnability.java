@@ -63,9 +63,10 @@ public final class Turnability {
         Outline outline = pattern.outline();
         Length heaviest = Length.ZERO;
         for (Outline.Station station : outline.stations()) {
+            // The place itself counts: at a shoulder the heavy part may be thickest where it meets the neck.
             boolean inboard = nearStart
-                    ? station.place().compareTo(place) > 0
-                    : station.place().compareTo(place) < 0;
+                    ? station.place().compareTo(place) >= 0
+                    : station.place().compareTo(place) <= 0;
             if (inboard && station.radius().compareTo(heaviest) > 0) {
                 heaviest = station.radius();
             }

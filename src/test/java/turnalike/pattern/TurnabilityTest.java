@@ -229,4 +229,36 @@ class TurnabilityTest {
     void a_warning_reads_as_a_sentence() {
         assertThat(new Warning("member 2 (cove)", "is deep").sentence()).isEqualTo("Member 2 (cove): is deep.");
     }
+
+    @Test
+    void where_the_piece_only_grows_thinner_or_rises_to_a_crown_is_no_neck() {
+        Taper first = new Taper(mm(200), mm(30), mm(19), Details.NONE);
+        Taper second = new Taper(mm(200), mm(19), mm(10), Details.NONE);
+        assertThat(told("whip", first, second)).isEmpty();
+        assertThat(told("whip", second.mirrored(), first.mirrored())).isEmpty();
+        assertThat(told(
+                        "whip",
+                        new Taper(mm(300), mm(10), mm(20), Details.NONE),
+                        new Taper(mm(300), mm(20), mm(10), Details.NONE)))
+                .isEmpty();
+    }
+
+    /** A level neck that ends at the shoulder of the heavy part: there the part is thickest, and it thins from there. */
+    @Test
+    void a_heavy_part_loads_the_neck_it_stands_beside_though_it_thins_away_from_it() {
+        Taper heavy = new Taper(mm(400), mm(40), mm(20), Details.NONE);
+        assertThat(told("outboard", cylinder(20, 20), cylinder(30, 12), heavy))
+                .singleElement()
+                .asString()
+                .startsWith("member 2 (cylinder): the neck of 12 mm (0.472 in) stands outboard of a part 40 mm");
+        assertThat(told("outboard", heavy.mirrored(), cylinder(30, 12), cylinder(20, 20)))
+                .singleElement()
+                .asString()
+                .contains("outboard of a part 40 mm (1.575 in) thick");
+        // The shoulder on the outboard side is no load.
+        assertThat(told("outboard", cylinder(20, 40), cylinder(30, 12), cylinder(400, 25)))
+                .isEmpty();
+        assertThat(told("outboard", cylinder(400, 25), cylinder(30, 12), cylinder(20, 40)))
+                .isEmpty();
+    }
 }
