@@ -60,6 +60,16 @@ class WheelTest {
         assertThat(Moment.sum(List.of())).isEqualTo(Moment.NONE);
     }
 
+    @Test
+    void a_wheel_has_a_place_at_least_and_a_hub_of_no_size_at_least() {
+        assertThat(new Wheel(1, Length.ZERO).angle(0).degrees()).isZero();
+        assertThat(new Wheel(3, Length.ZERO).reach(Length.ofMm(-5))).isEqualTo(Length.ofMm(-5));
+        assertThatThrownBy(() -> new Wheel(0, Length.ZERO)).hasMessageContaining("at least 1 place");
+        assertThatThrownBy(() -> new Wheel(1, Length.ofMm(-1))).hasMessageContaining("hub radius");
+        assertThatThrownBy(() -> new Wheel(8, Length.ZERO).angle(-1)).hasMessageContaining("0 to 7");
+        assertThatThrownBy(() -> new Wheel(8, Length.ZERO).angle(8)).hasMessageContaining("0 to 7, was 8");
+    }
+
     /** Equal pieces read on a coarse scale: the mean square of the feigned unbalance is the floor's square. */
     @Test
     void the_noise_floor_is_the_spread_that_rounded_weighings_show() {

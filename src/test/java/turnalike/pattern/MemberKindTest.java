@@ -189,4 +189,57 @@ class MemberKindTest {
         assertThat(named.find("root")).isEmpty();
         assertThat(named.details()).isEqualTo(Details.named("ring"));
     }
+
+    /** Of each example: what is sized, where from its start, to which diameter, all in millimetres. */
+    @Test
+    void the_diameters_of_each_kind_are_sized_where_a_caliper_is_set() {
+        Map<String, String> sized = Map.ofEntries(
+                Map.entry("square", ""),
+                Map.entry("cylinder", "diameter 17: 22"),
+                Map.entry("fillet", "diameter 2.5: 38"),
+                Map.entry("tenon", "diameter 17: 20"),
+                Map.entry("taper", "from 0: 30, to 34: 20"),
+                Map.entry("swell", "from 0: 30, middle 17: 33, to 34: 30"),
+                Map.entry("bead", "root 0: 30, crown 17: 39, root 34: 30"),
+                Map.entry("half-bead", "from 0: 30, to 34: 20"),
+                Map.entry("cove", "rim 0: 30, bottom 17: 22.5, rim 34: 30"),
+                Map.entry("half-cove", "from 0: 30, to 34: 20"),
+                Map.entry("ogee", "from 0: 30, to 34: 20"),
+                Map.entry("reverse-ogee", "from 0: 30, to 34: 20"),
+                Map.entry("vee", "rim 0: 30, bottom 17: 22.5, rim 34: 30"),
+                Map.entry("groove", "bottom 4: 22.5"),
+                Map.entry("curve", "point 1 0: 30, point 2 17: 25.5, point 3 34: 30"));
+        for (MemberKind kind : MemberKind.all()) {
+            List<String> told = kind.example().diameters().stream()
+                    .map(each -> "%s %s: %s".formatted(each.key(), mmText(each.place()), mmText(each.size())))
+                    .toList();
+            assertThat(String.join(", ", told)).as(kind.word()).isEqualTo(sized.get(kind.word()));
+        }
+    }
+
+    private static String mmText(Length length) {
+        return length.format(UnitSystem.METRIC).replace(" mm", "");
+    }
+
+    @Test
+    void a_size_of_nothing_is_a_fault_of_its_key_in_every_kind() {
+        for (MemberKind kind : MemberKind.all()) {
+            Sizes sizes = kind.example().sizes();
+            for (String key : sizes.lengths().keySet()) {
+                if (!key.equals("chamfer")) {
+                    assertThat(kind.faults(sizes.with(key, Length.ZERO)).stream()
+                                    .map(Fault::key))
+                            .as("%s %s", kind, key)
+                            .contains(key);
+                }
+            }
+        }
+        assertThat(FreeCurve.KIND.faults(Sizes.NONE)).isNotEmpty();
+        Sizes loose = new Tenon(mm(20), mm(12), Length.ZERO, Details.NONE).sizes();
+        assertThat(Tenon.KIND.faults(loose.with("hole", mm(11))).stream().map(Fault::key))
+                .containsExactly("hole");
+        assertThat(Tenon.KIND.faults(loose.with("chamfer", mm(11)).with("hole", mm(11))).stream()
+                        .map(Fault::key))
+                .containsExactly("chamfer", "chamfer");
+    }
 }

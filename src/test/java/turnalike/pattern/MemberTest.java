@@ -323,6 +323,9 @@ class MemberTest {
                 Details.NONE);
         assertThat(curve.diameters().stream().map(Member.Diameter::key))
                 .containsExactly("point 1", "point 2", "point 3", "point 5", "point 7");
+        FreeCurve levelling = new FreeCurve(List.of(point(0, 10), point(5, 20), point(10, 20)), Details.NONE);
+        assertThat(levelling.diameters().stream().map(Member.Diameter::key))
+                .containsExactly("point 1", "point 2", "point 3");
     }
 
     @Test

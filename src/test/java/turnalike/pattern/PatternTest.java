@@ -267,4 +267,16 @@ class PatternTest {
         assertThat(whats(List.of(cylinder(300, 30), cylinder(201, 30))))
                 .containsExactly("the run of 501 mm (19.7244 in) is longer than the stock of 500 mm (19.685 in)");
     }
+
+    @Test
+    void a_tenons_edge_is_broken_at_a_free_end_alone() {
+        Tenon tenon = new Tenon(mm(20), mm(12), mm(2), Details.NONE);
+        Pattern pattern = pattern(tenon, cylinder(50, 20), tenon, cylinder(50, 20), tenon);
+        assertThat(pattern.outline().startRadius()).isEqualTo(mm(4));
+        assertThat(pattern.outline().endRadius()).isEqualTo(mm(4));
+        assertThat(pattern.outline().radiusAt(mm(19.99))).isEqualTo(mm(6));
+        assertThat(pattern.outline().radiusAt(mm(70.01)).mm()).isEqualTo(6);
+        assertThat(pattern.outline().radiusAt(mm(89.99)).mm()).isEqualTo(6);
+        assertThat(pattern.outline().radiusAt(mm(140.01)).mm()).isEqualTo(6);
+    }
 }
