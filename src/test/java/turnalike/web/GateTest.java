@@ -108,7 +108,14 @@ class GateTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "BBBBBBBBBBBBBBBBBBBBBB"})
+    @ValueSource(
+            strings = {
+                "",
+                "BBBBBBBBBBBBBBBBBBBBBB",
+                "AAAAAAAAAAAAAAAAAAAAA",
+                "AAAAAAAAAAAAAAAAAAAAAAA",
+                "aaaaaaaaaaaaaaaaaaaaaa"
+            })
     void a_form_without_the_pages_token_changes_nothing(String token) throws IOException {
         int before = jobs();
         String body = "units=mm&token=" + token;
@@ -123,6 +130,27 @@ class GateTest {
 
                 """.formatted(served.port(), body.length()) + body);
         assertThat(answer).startsWith("HTTP/1.1 403");
+        assertThat(jobs()).isEqualTo(before);
+    }
+
+    /** No token is not the same as no token: who never saw a page of ours cannot have the right one. */
+    @Test
+    void a_form_of_someone_without_a_token_changes_nothing() throws IOException {
+        int before = jobs();
+        for (String body : new String[] {"units=mm", "units=mm&token="}) {
+            for (String cookie : new String[] {"", "Cookie: turnalike-token=\n"}) {
+                String answer = raw("""
+                        POST /jobs HTTP/1.1
+                        Host: localhost:%1$d
+                        Origin: http://localhost:%1$d
+                        %2$sContent-Type: application/x-www-form-urlencoded
+                        Content-Length: %3$d
+                        Connection: close
+
+                        """.formatted(served.port(), cookie, body.length()) + body);
+                assertThat(answer).startsWith("HTTP/1.1 403");
+            }
+        }
         assertThat(jobs()).isEqualTo(before);
     }
 
@@ -228,9 +256,13 @@ class GateTest {
             assertThat(policy)
                     .contains("default-src 'none'")
                     .contains("script-src 'self'")
-                    .contains("style-src 'self'");
+                    .contains("style-src 'self'")
+                    .contains("form-action 'self'")
+                    .contains("base-uri 'none'")
+                    .contains("frame-ancestors 'none'");
             assertThat(policy).doesNotContain("unsafe").doesNotContain("*").doesNotContain("http");
             assertThat(answer.headers().firstValue("X-Content-Type-Options")).contains("nosniff");
+            assertThat(answer.headers().firstValue("X-Frame-Options")).contains("DENY");
         }
     }
 

@@ -141,6 +141,8 @@ class MemberEditTest {
         assertThat(kinds(after(text(SPINDLE), 2, new MemberEdit.Copy())))
                 .containsExactly("tenon", "taper", "taper", "bead");
         assertThat(kinds(after(text(SPINDLE), 2, new MemberEdit.Remove()))).containsExactly("tenon", "bead");
+        assertThat(kinds(after(text(SPINDLE), 1, new MemberEdit.Move(9)))).containsExactly("taper", "bead", "tenon");
+        assertThat(kinds(after(text(SPINDLE), 3, new MemberEdit.Remove()))).containsExactly("tenon", "taper");
     }
 
     @Test
@@ -159,6 +161,16 @@ class MemberEditTest {
         assertThat(made.job().pattern().length())
                 .isEqualTo(text(SPINDLE).job().pattern().length());
         assertThat(made.text()).contains("\"length\": \"3/8\"");
+    }
+
+    @Test
+    void the_far_end_moved_lengthens_the_last_member_alone() {
+        JobText made = after(text(SPINDLE), 3, new MemberEdit.Boundary("3/4"));
+        assertThat(made.job().pattern().members().get(2).length()).isEqualTo(Length.ofInches(0.75));
+        assertThat(made.job().pattern().length().format(UnitSystem.INCH)).isEqualTo("5 3/4 in");
+        JobText.Read refused = new MemberEdit(3, new MemberEdit.Boundary("1 2/2")).on(text(SPINDLE));
+        assertThat(refused.problems()).singleElement().satisfies(problem -> assertThat(problem.where())
+                .isEqualTo("member 3 (bead): length"));
     }
 
     @Test
