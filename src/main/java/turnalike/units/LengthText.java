@@ -107,7 +107,7 @@ public final class LengthText {
             if (Character.getType(c) == Character.OTHER_NUMBER) {
                 String spelled = Normalizer.normalize(String.valueOf(c), Normalizer.Form.NFKD);
                 boolean fraction = spelled.indexOf('\u2044') > 0;
-                out.append(fraction ? " " + spelled.replace('\u2044', '/') : c);
+                out.append(fraction ? " " + spelled.replace('\u2044', '/') + " " : c);
             } else {
                 out.append(plain(c));
             }
