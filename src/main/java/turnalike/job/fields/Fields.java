@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import turnalike.pattern.Fault;
 import turnalike.units.Length;
 import turnalike.units.Parsed;
 import turnalike.units.UnitSystem;
@@ -282,6 +283,14 @@ public final class Fields {
             value.forEach(out::add);
             return Optional.of(List.copyOf(out));
         });
+    }
+
+    /** Tells what cannot be of what these keys describe; whether nothing is wrong. */
+    boolean sound(List<Fault> faults) {
+        for (Fault fault : faults) {
+            reading.problem(at(fault.key()), fault.what().in(units()), fault.mend());
+        }
+        return faults.isEmpty();
     }
 
     /** Every key that is there, in the file's order. */

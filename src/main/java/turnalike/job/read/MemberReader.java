@@ -9,7 +9,6 @@ import java.util.stream.Collectors;
 import turnalike.job.fields.Fields;
 import turnalike.job.fields.Reading;
 import turnalike.pattern.Details;
-import turnalike.pattern.Fault;
 import turnalike.pattern.FreeCurve;
 import turnalike.pattern.Member;
 import turnalike.pattern.MemberKey;
@@ -37,7 +36,7 @@ final class MemberReader {
         Details details = new Details(
                 fields.findText(MemberKey.NAME).filter(name -> !name.isBlank()), fields.flag(MemberKey.BY_EYE));
         Optional<Member> member = kind.flatMap(each -> sizes(each, fields, stockSize)
-                .filter(sizes -> sound(fields, each.faults(sizes)))
+                .filter(sizes -> fields.sound(each.faults(sizes)))
                 .map(sizes -> each.make(sizes.with(details))));
         if (kind.isPresent()) {
             fields.refuseUnknown(); // without a kind nobody knows which keys belong
@@ -102,12 +101,5 @@ final class MemberReader {
             x.ifPresent(at -> d.ifPresent(across -> points.add(new FreeCurve.Point(at, across))));
         }
         return points.size() == nodes.get().size() ? Optional.of(points) : Optional.empty();
-    }
-
-    private static boolean sound(Fields fields, List<Fault> faults) {
-        for (Fault fault : faults) {
-            fields.reading().problem(fields.at(fault.key()), fault.what().in(fields.units()), fault.mend());
-        }
-        return faults.isEmpty();
     }
 }

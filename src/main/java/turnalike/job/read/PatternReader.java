@@ -54,6 +54,8 @@ final class PatternReader {
         Optional<Length> size = fields.size(PatternKeys.SIZE);
         Optional<Length> length = fields.size(PatternKeys.LENGTH);
         fields.refuseUnknown(PatternKeys.STOCK.type());
-        return section.flatMap(s -> size.flatMap(across -> length.map(along -> new Stock(s, across, along))));
+        return section.flatMap(
+                s -> size.flatMap(across -> length.filter(along -> fields.sound(Stock.faults(across, along)))
+                        .map(along -> new Stock(s, across, along))));
     }
 }
