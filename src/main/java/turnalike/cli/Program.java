@@ -16,8 +16,8 @@ import turnalike.cli.kit.FaultLog;
 import turnalike.cli.kit.UserError;
 import turnalike.cli.kit.WrongArguments;
 import turnalike.cli.match.MatchCommand;
-import turnalike.cli.page.ServeCommand;
 import turnalike.cli.page.PageServer;
+import turnalike.cli.page.ServeCommand;
 import turnalike.cli.pieces.ControlCommand;
 import turnalike.cli.pieces.LikenessCommand;
 import turnalike.cli.pieces.MendCommand;
@@ -62,6 +62,7 @@ import turnalike.units.Problem;
             CheckCommand.class,
             ServeCommand.class,
             DemoCommand.class,
+            SchemaCommand.class,
             CompletionCommand.class,
             WarmUpCommand.class
         },

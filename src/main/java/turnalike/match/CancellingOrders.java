@@ -67,7 +67,14 @@ final class CancellingOrders {
      * @param radiusGMm wider than {@link #widestGMm} costs time, up to all pairs
      * @return whether the search came to its end before the effort did
      */
-    boolean search(ArcOrders a, ArcOrders b, double givenXGMm, double givenYGMm, double radiusGMm, Effort effort, Found found) {
+    boolean search(
+            ArcOrders a,
+            ArcOrders b,
+            double givenXGMm,
+            double givenYGMm,
+            double radiusGMm,
+            Effort effort,
+            Found found) {
         long given = pack(givenXGMm, givenYGMm);
         nearSteps = Math.min((long) Math.ceil(radiusGMm / stepGMm) + SLACK_STEPS, 1L << 32);
         spread = GOLDEN;

@@ -11,7 +11,13 @@ package turnalike.match;
  * @param givenYGMm and toward 90°
  */
 @SuppressWarnings("ArrayRecordComponent") // one problem in hand, never compared
-record WheelArrays(double[] massesG, double[] momentsGMm, PlaceDirections compass, SetRule rule, double givenXGMm, double givenYGMm) {
+record WheelArrays(
+        double[] massesG,
+        double[] momentsGMm,
+        PlaceDirections compass,
+        SetRule rule,
+        double givenXGMm,
+        double givenYGMm) {
     int places() {
         return compass.places;
     }

@@ -44,7 +44,8 @@ record LikelyCorrection(Slip.Kind kind, double figure, String how) {
         double count = count(column, figure, keyed);
         return (column.isMass() ? MASS_UNITS : LENGTH_UNITS)
                 .stream()
-                        .map(unit -> new LikelyCorrection(Slip.Kind.WRONG_UNIT, count * unit.factor(), "is it in " + unit.name()))
+                        .map(unit -> new LikelyCorrection(
+                                Slip.Kind.WRONG_UNIT, count * unit.factor(), "is it in " + unit.name()))
                         .filter(meant -> meant.figure() != figure && usual.fits(meant.figure()))
                         .findFirst();
     }
@@ -57,7 +58,8 @@ record LikelyCorrection(Slip.Kind kind, double figure, String how) {
                 .findFirst();
     }
 
-    private static Optional<LikelyCorrection> digits(Column column, double figure, UsualRange usual, KeyedFigure keyed) {
+    private static Optional<LikelyCorrection> digits(
+            Column column, double figure, UsualRange usual, KeyedFigure keyed) {
         String typed = BigDecimal.valueOf(count(column, figure, keyed))
                 .setScale(DECIMALS, RoundingMode.HALF_EVEN)
                 .stripTrailingZeros()
@@ -68,11 +70,14 @@ record LikelyCorrection(Slip.Kind kind, double figure, String how) {
                 .or(() -> nearest(Typing.changes(typed), inside, usual, "is one digit wrong"));
     }
 
-    private static Optional<LikelyCorrection> nearest(DoubleStream counts, DoubleUnaryOperator inside, UsualRange usual, String how) {
+    private static Optional<LikelyCorrection> nearest(
+            DoubleStream counts, DoubleUnaryOperator inside, UsualRange usual, String how) {
         OptionalDouble best = counts.map(inside)
                 .filter(usual::fitsWell)
                 .reduce((a, b) -> Math.abs(b - usual.centre()) < Math.abs(a - usual.centre()) ? b : a);
-        return best.isEmpty() ? Optional.empty() : Optional.of(new LikelyCorrection(Slip.Kind.DIGIT, best.getAsDouble(), how));
+        return best.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new LikelyCorrection(Slip.Kind.DIGIT, best.getAsDouble(), how));
     }
 
     /** How the figure was typed: a number of the bare units. */

@@ -56,8 +56,8 @@ public record Likeness(LikenessTolerances tolerances, LikenessWeights weights, O
 
     /** Likeness within a set: the mass tolerance is taken of the mean over every piece of it that was weighed. */
     public static Likeness among(List<Piece> set, LikenessTolerances tolerances, LikenessWeights weights) {
-        double[] masses =
-                UsualRange.figures(Column.MASS, set.stream().map(Piece::measures).toList());
+        double[] masses = UsualRange.figures(
+                Column.MASS, set.stream().map(Piece::measures).toList());
         OptionalDouble mean = Arrays.stream(masses).average();
         return new Likeness(
                 tolerances,

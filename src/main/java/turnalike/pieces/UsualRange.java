@@ -31,7 +31,8 @@ record UsualRange(double centre, double width) {
     private static final double ROUGH_DIAMETER = 0.10;
 
     /** Where the column lies, from the others and the pattern; empty when neither says enough. */
-    static Optional<UsualRange> of(Column column, List<Measures> others, Measures wanted, LikenessTolerances tolerances) {
+    static Optional<UsualRange> of(
+            Column column, List<Measures> others, Measures wanted, LikenessTolerances tolerances) {
         double[] figures = figures(column, others);
         OptionalDouble own = wanted.figure(column);
         if (figures.length >= ENOUGH) {

@@ -4,15 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import turnalike.drawing.piece.CutDrawing;
-import turnalike.drawing.svg.LengthLabels;
 import turnalike.drawing.svg.Group;
+import turnalike.drawing.svg.LengthLabels;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.TextWrap;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.TextLine;
+import turnalike.drawing.svg.TextWrap;
 import turnalike.turning.Cut;
 import turnalike.turning.Phase;
 import turnalike.units.Length;
@@ -94,7 +94,10 @@ public final class CutCard {
         if (beginsPhase) {
             out.add(Path.rectangle(Pen.TINT, 0, 1, widthMm, 7));
             out.add(TextLine.of(
-                    Lettering.HEADING, 1.5, 6.1, SentenceCase.capital(cut.phase().text())));
+                    Lettering.HEADING,
+                    1.5,
+                    6.1,
+                    SentenceCase.capital(cut.phase().text())));
             top = 9.5;
         } else {
             out.add(Path.line(Pen.FINE, 0, 0.5, widthMm, 0.5));

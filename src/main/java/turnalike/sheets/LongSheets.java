@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Locale;
 import turnalike.drawing.gauge.CheckBars;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.TextWrap;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.TextLine;
+import turnalike.drawing.svg.TextWrap;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -182,7 +182,8 @@ final class LongSheets {
         Svg check = CheckBars.svg();
         Length checkAt = format.height().minus(Paper.MARGIN).minus(check.height());
         placed.add(PlacedDrawing.whole(check, Paper.MARGIN, checkAt));
-        placed.add(PlacedDrawing.whole(new Svg(format.width(), format.height(), pageOf, marks), Length.ZERO, Length.ZERO));
+        placed.add(
+                PlacedDrawing.whole(new Svg(format.width(), format.height(), pageOf, marks), Length.ZERO, Length.ZERO));
         return new PdfPages.Page(format, placed);
     }
 

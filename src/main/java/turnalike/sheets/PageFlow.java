@@ -6,12 +6,12 @@ import java.util.Locale;
 import java.util.Optional;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.TextWrap;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.TextLine;
+import turnalike.drawing.svg.TextWrap;
 import turnalike.units.Length;
 import turnalike.units.SentenceCase;
 

@@ -8,10 +8,10 @@ import org.apache.pdfbox.util.Matrix;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
-import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.ShadedArea;
-import turnalike.drawing.svg.Typeface;
+import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.TextLine;
+import turnalike.drawing.svg.Typeface;
 
 /**
  * Paints shapes into a page's content, every millimetre true. Straight to PDFBox rather than through an SVG library: those lay out text

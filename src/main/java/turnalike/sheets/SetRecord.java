@@ -6,11 +6,11 @@ import java.util.Optional;
 import turnalike.drawing.frame.PlacesDrawing;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.TextWrap;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.Table;
 import turnalike.drawing.svg.TextLine;
+import turnalike.drawing.svg.TextWrap;
 import turnalike.units.Length;
 
 /**
@@ -84,7 +84,8 @@ public final class SetRecord {
             int row = i / inRow;
             double y = row * FACT_MM;
             out.add(TextLine.of(Lettering.SMALL, x, y + 4, TextWrap.cut(fact.name(), Lettering.SMALL, each - 2)));
-            out.add(TextLine.of(Lettering.SETTING, x, y + 10, TextWrap.cut(fact.figure(), Lettering.SETTING, each - 2)));
+            out.add(TextLine.of(
+                    Lettering.SETTING, x, y + 10, TextWrap.cut(fact.figure(), Lettering.SETTING, each - 2)));
             out.add(TextLine.of(Lettering.SMALL, x, y + 14.6, TextWrap.cut(fact.beside(), Lettering.SMALL, each - 2)));
         }
         int rows = (count + inRow - 1) / inRow;

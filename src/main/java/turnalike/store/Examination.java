@@ -7,8 +7,8 @@ import java.util.Set;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.KeptPiece;
 import turnalike.job.kept.Replay;
-import turnalike.job.kept.StoreReport;
 import turnalike.job.kept.StoreException;
+import turnalike.job.kept.StoreReport;
 import turnalike.units.Problem;
 
 /** Looks through a whole store, and goes on past what is damaged. */

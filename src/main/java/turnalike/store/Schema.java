@@ -36,8 +36,8 @@ record Schema(List<String> scripts) {
             db.write(() -> {
                 if (version(db) < next) {
                     db.script(scripts.get(next - 1));
-                    db.script(
-                            "PRAGMA user_version=%d; PRAGMA application_id=%d;".formatted(next, SqliteHeader.APPLICATION_ID));
+                    db.script("PRAGMA user_version=%d; PRAGMA application_id=%d;"
+                            .formatted(next, SqliteHeader.APPLICATION_ID));
                 }
                 return next;
             });

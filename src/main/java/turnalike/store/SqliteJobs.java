@@ -10,7 +10,6 @@ import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import turnalike.job.kept.Change;
-import turnalike.job.kept.StepSummary;
 import turnalike.job.kept.Edit;
 import turnalike.job.kept.GivenJob;
 import turnalike.job.kept.JobCard;
@@ -20,6 +19,7 @@ import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.Replay;
 import turnalike.job.kept.Step;
+import turnalike.job.kept.StepSummary;
 import turnalike.job.kept.StoreException;
 import turnalike.units.Problem;
 

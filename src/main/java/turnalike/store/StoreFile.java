@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJobs;
-import turnalike.job.kept.StoreReport;
 import turnalike.job.kept.StoreException;
+import turnalike.job.kept.StoreReport;
 import turnalike.units.Problem;
 
 /**

@@ -20,7 +20,8 @@ class ExactPairsTest {
             boolean given = random.nextBoolean();
             double x = given ? 40 * random.nextGaussian() : 0;
             double y = given && random.nextBoolean() ? 40 * random.nextGaussian() : 0;
-            WheelArrays ring = new WheelArrays(moments, moments, new PlaceDirections(n), new SetRule(moments, n, 1e9), x, y);
+            WheelArrays ring =
+                    new WheelArrays(moments, moments, new PlaceDirections(n), new SetRule(moments, n, 1e9), x, y);
             double smallest = smallest(ring, identity(n), 0);
             Smallest found = new Smallest(ring);
             boolean ended = new ExactPairs(moments, ring.compass(), x, y, true)
@@ -37,7 +38,8 @@ class ExactPairsTest {
             double[] moments = moments(random, n);
             double x = random.nextBoolean() ? 0 : 30 * random.nextGaussian();
             double radius = 2;
-            WheelArrays ring = new WheelArrays(moments, moments, new PlaceDirections(n), new SetRule(moments, n, 1e9), x, 0);
+            WheelArrays ring =
+                    new WheelArrays(moments, moments, new PlaceDirections(n), new SetRule(moments, n, 1e9), x, 0);
             Smallest pairs = new Smallest(ring);
             new ExactPairs(moments, ring.compass(), x, 0, true).search(identity(n), radius, Effort.unlimited(), pairs);
             Smallest orders = new Smallest(ring);
@@ -70,7 +72,8 @@ class ExactPairsTest {
     @Test
     void one_very_heavy_piece_is_held_against_as_far_as_the_others_can() {
         double[] moments = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 900};
-        WheelArrays ring = new WheelArrays(moments, moments, new PlaceDirections(13), new SetRule(moments, 13, 1e9), 0, 0);
+        WheelArrays ring =
+                new WheelArrays(moments, moments, new PlaceDirections(13), new SetRule(moments, 13, 1e9), 0, 0);
         WheelSearch search = new WheelSearch(ring, 0, true);
         search.run(Effort.ofAsks(50));
         // Straight against the heavy piece the others cannot pull harder than this (rearrangement inequality).

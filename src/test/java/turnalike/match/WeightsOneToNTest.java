@@ -133,7 +133,8 @@ class WeightsOneToNTest {
     static WheelArrays ring(double... weights) {
         double[] alike = new double[weights.length];
         Arrays.fill(alike, 1);
-        return new WheelArrays(alike, weights, new PlaceDirections(weights.length), new SetRule(alike, weights.length, 1), 0, 0);
+        return new WheelArrays(
+                alike, weights, new PlaceDirections(weights.length), new SetRule(alike, weights.length, 1), 0, 0);
     }
 
     private static double[] weights(int n) {

@@ -91,7 +91,14 @@ public final class WheelBench {
     }
 
     private static void deal(
-            PlaceDirections c, double[] moments, int place, boolean[] used, double x, double y, double[] best, Effort effort) {
+            PlaceDirections c,
+            double[] moments,
+            int place,
+            boolean[] used,
+            double x,
+            double y,
+            double[] best,
+            Effort effort) {
         if (place == moments.length) {
             best[0] = Math.min(best[0], x * x + y * y);
             return;
@@ -282,7 +289,8 @@ public final class WheelBench {
     static WheelArrays ring(WheelProblem problem) {
         double[] moments = moments(problem);
         int n = problem.wheel().places();
-        return new WheelArrays(moments, moments, new PlaceDirections(n), new SetRule(moments, n, Double.MAX_VALUE), 0, 0);
+        return new WheelArrays(
+                moments, moments, new PlaceDirections(n), new SetRule(moments, n, Double.MAX_VALUE), 0, 0);
     }
 
     static WheelProblem random(int places, int pieces, long seed) {

@@ -19,7 +19,8 @@ import turnalike.units.UnitSystem;
 
 class LikenessTest {
     private static final LikenessTolerances TOLERANCES = new LikenessTolerances(Length.ofMm(0.4), Length.ofMm(0.2), 2);
-    private static final Likeness LIKENESS = new Likeness(TOLERANCES, LikenessWeights.USUAL, Optional.of(Mass.ofGrams(200)));
+    private static final Likeness LIKENESS =
+            new Likeness(TOLERANCES, LikenessWeights.USUAL, Optional.of(Mass.ofGrams(200)));
     private static final KeyedFigure METRIC = new KeyedFigure(UnitSystem.METRIC, MassUnit.GRAM);
 
     /** A piece from text like {@code mass_g=182.4 d1=22}. */
@@ -88,7 +89,8 @@ class LikenessTest {
         List<Piece> set = List.of(piece("1", "mass_g=100"), piece("2", "mass_g=300"), piece("3", "d1=22"));
         Likeness likeness = Likeness.among(set, TOLERANCES, LikenessWeights.USUAL);
         assertThat(likeness.meanMass()).contains(Mass.ofGrams(200));
-        assertThat(Likeness.among(set.subList(2, 3), TOLERANCES, LikenessWeights.USUAL).meanMass())
+        assertThat(Likeness.among(set.subList(2, 3), TOLERANCES, LikenessWeights.USUAL)
+                        .meanMass())
                 .isEmpty();
     }
 

@@ -14,8 +14,8 @@ import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
-import turnalike.drawing.svg.Typeface;
 import turnalike.drawing.svg.TextLine;
+import turnalike.drawing.svg.Typeface;
 import turnalike.units.Length;
 
 class PdfPagesTest {
@@ -146,7 +146,8 @@ class PdfPagesTest {
         assertThat(PdfFonts.printable(Typeface.REGULAR, "leg 12 \u05e9\u05dc\u05d5\u05dd end"))
                 .isEqualTo("leg 12 \u05dd\u05d5\u05dc\u05e9 end");
         String hebrew = "\u05e9\u05dc\u05d5\u05dd";
-        byte[] pdf = page(Paper.A4.portrait(), at(0, 0, drawing(200, 200, TextLine.of(Lettering.BODY, 20, 20, hebrew))));
+        byte[] pdf =
+                page(Paper.A4.portrait(), at(0, 0, drawing(200, 200, TextLine.of(Lettering.BODY, 20, 20, hebrew))));
         assertThat(PdfReading.text(pdf, 1)).contains(hebrew);
     }
 

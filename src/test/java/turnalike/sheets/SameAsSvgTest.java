@@ -142,7 +142,8 @@ class SameAsSvgTest {
     private static BufferedImage drawnByPdfBox(Svg drawing) throws IOException {
         Paper.Format format = new Paper.Format(drawing.width(), drawing.height());
         byte[] pdf = PdfPages.pdf(
-                "x", List.of(new PdfPages.Page(format, List.of(PlacedDrawing.whole(drawing, Length.ZERO, Length.ZERO)))));
+                "x",
+                List.of(new PdfPages.Page(format, List.of(PlacedDrawing.whole(drawing, Length.ZERO, Length.ZERO)))));
         try (PDDocument document = Loader.loadPDF(pdf)) {
             PDFRenderer renderer = new PDFRenderer(document);
             renderer.setRenderingHints(HINTS);

@@ -18,8 +18,8 @@ import turnalike.job.kept.GivenJob;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJobs;
-import turnalike.job.kept.StoreReport;
 import turnalike.job.kept.StoreException;
+import turnalike.job.kept.StoreReport;
 
 /** A damaged file is told of, with what can be read, and never written to. */
 class DamageIT {

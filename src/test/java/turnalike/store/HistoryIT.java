@@ -10,13 +10,13 @@ import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import turnalike.job.kept.StepSummary;
 import turnalike.job.kept.Edit;
 import turnalike.job.kept.Histories;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.Replay;
 import turnalike.job.kept.Step;
+import turnalike.job.kept.StepSummary;
 
 class HistoryIT {
     @TempDir

@@ -18,8 +18,8 @@ import turnalike.cli.kit.WorkingsText;
 import turnalike.cli.kit.WrittenFiles;
 import turnalike.job.Job;
 import turnalike.job.answer.ControlJson;
-import turnalike.job.pieces.ControlReport;
 import turnalike.job.pieces.ColumnTargets;
+import turnalike.job.pieces.ControlReport;
 import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
 import turnalike.pieces.control.ChartConstants;
@@ -89,7 +89,8 @@ public final class ControlCommand implements Runnable {
         }
         String file = String.valueOf(piecesFile.getFileName());
         ControlReport report = accept(file + ": " + column, ControlReport.of(job, read.pieces(), column, constants()));
-        List<Slip> questions = job.map(each -> ColumnTargets.questions(each, read)).orElse(read.slips());
+        List<Slip> questions =
+                job.map(each -> ColumnTargets.questions(each, read)).orElse(read.slips());
         Optional<OutputFolder> folder = out.map(OutputFolder::new);
         folder.ifPresent(each -> write(report, job, each));
         PrintWriter console = spec.commandLine().getOut();

@@ -15,8 +15,8 @@ import turnalike.cli.kit.QuestionsText;
 import turnalike.cli.kit.WorkingsText;
 import turnalike.job.Job;
 import turnalike.job.answer.LikenessJson;
-import turnalike.job.pieces.LikenessReport;
 import turnalike.job.pieces.ColumnTargets;
+import turnalike.job.pieces.LikenessReport;
 import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
 

@@ -9,8 +9,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import turnalike.cli.kit.UserError;
 import turnalike.job.kept.KeptSummary;
-import turnalike.job.kept.StoreReport;
 import turnalike.job.kept.StoreException;
+import turnalike.job.kept.StoreReport;
 import turnalike.store.StoreFile;
 import turnalike.units.Problem;
 

@@ -12,14 +12,14 @@ import java.util.stream.IntStream;
 import turnalike.drawing.svg.Box;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.TextWrap;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.TextLine;
-import turnalike.pieces.control.ControlChart;
+import turnalike.drawing.svg.TextWrap;
 import turnalike.pieces.control.ChartPoint;
+import turnalike.pieces.control.ControlChart;
 import turnalike.pieces.control.RunRule;
 import turnalike.pieces.control.Signal;
 import turnalike.units.Length;
@@ -119,8 +119,10 @@ public final class ControlChartDrawing {
     }
 
     private Plot.Span valueSpan() {
-        double least = chart.points().stream().mapToDouble(ChartPoint::value).min().orElse(chart.centre());
-        double most = chart.points().stream().mapToDouble(ChartPoint::value).max().orElse(chart.centre());
+        double least =
+                chart.points().stream().mapToDouble(ChartPoint::value).min().orElse(chart.centre());
+        double most =
+                chart.points().stream().mapToDouble(ChartPoint::value).max().orElse(chart.centre());
         return Plot.Span.around(Math.min(least, chart.lower()), Math.max(most, chart.upper()), 0.09);
     }
 
@@ -184,7 +186,8 @@ public final class ControlChartDrawing {
                 places.stream()
                         .flatMapToDouble(p -> DoubleStream.of(p.x(), p.y()))
                         .toArray()));
-        LabelPlacer room = new LabelPlacer(new Box(field.left() + 0.5, field.top() - 1, field.right(), field.bottom() - 0.5));
+        LabelPlacer room =
+                new LabelPlacer(new Box(field.left() + 0.5, field.top() - 1, field.right(), field.bottom() - 0.5));
         for (LineLabel line : panel.lines()) {
             room.avoid(field.left(), plot.yMm(line.value()), field.right(), plot.yMm(line.value()));
         }

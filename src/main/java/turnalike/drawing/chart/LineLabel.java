@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import turnalike.drawing.svg.Box;
+import turnalike.drawing.svg.LabelSpacing;
 import turnalike.drawing.svg.Lettering;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
-import turnalike.drawing.svg.LabelSpacing;
 import turnalike.drawing.svg.TextLine;
 
 /**

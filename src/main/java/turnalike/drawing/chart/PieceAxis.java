@@ -3,11 +3,11 @@ package turnalike.drawing.chart;
 import java.util.ArrayList;
 import java.util.List;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.TextWrap;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.TextLine;
+import turnalike.drawing.svg.TextWrap;
 
 /** Piece labels below a chart: level where they fit, else upright, and every second, fifth, tenth … where they would crowd. */
 record PieceAxis(List<String> labels) {

@@ -10,12 +10,12 @@ import java.util.stream.IntStream;
 import turnalike.drawing.svg.Box;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.TextWrap;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.TextLine;
+import turnalike.drawing.svg.TextWrap;
 import turnalike.match.TradeOff;
 import turnalike.units.Length;
 
@@ -105,8 +105,8 @@ public final class TradeOffDrawing {
         Plot plot = new Plot(new Box(left, 6, paper.right() - 6, paper.bottom() - foot), along, up);
 
         List<Shape> out = new ArrayList<>();
-        LabelPlacer room =
-                new LabelPlacer(new Box(left + 0.5, 5, paper.right(), plot.field().bottom() - 0.3));
+        LabelPlacer room = new LabelPlacer(
+                new Box(left + 0.5, 5, paper.right(), plot.field().bottom() - 0.3));
         out.addAll(band(plot, room));
         out.add(plot.frame());
         out.addAll(plot.upTicks(upTicks));

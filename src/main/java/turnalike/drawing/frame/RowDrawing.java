@@ -7,12 +7,12 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.TextWrap;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.TextLine;
+import turnalike.drawing.svg.TextWrap;
 import turnalike.units.Length;
 
 /**

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import turnalike.drawing.svg.Box;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.TextWrap;
 import turnalike.drawing.svg.TextLine;
+import turnalike.drawing.svg.TextWrap;
 
 /**
  * The lettering round a wheel: as full as there is room for. Few places carry piece and mass on two lines, more of them one line each,

@@ -2,9 +2,9 @@ package turnalike.drawing.gauge;
 
 import java.util.ArrayList;
 import java.util.List;
+import turnalike.drawing.piece.DrawnDiameters;
 import turnalike.drawing.piece.LeaderLabels;
 import turnalike.drawing.piece.PieceLabels;
-import turnalike.drawing.piece.DrawnDiameters;
 import turnalike.drawing.svg.OutlinePath;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;

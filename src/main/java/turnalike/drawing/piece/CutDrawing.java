@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import turnalike.drawing.svg.Box;
+import turnalike.drawing.svg.DrawingScale;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Lettering;
 import turnalike.drawing.svg.OutlinePath;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
-import turnalike.drawing.svg.DrawingScale;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.TextLine;
@@ -135,8 +135,10 @@ public final class CutDrawing {
         boolean close = end - start < 8;
         double aside = Lettering.NUMBER.widthMm("888") + 1;
         middle = Math.min(Math.max(middle, aside), width.mm() - aside);
-        out.addAll(number(from, close ? middle - 0.7 : start, base, close ? TextLine.Anchor.END : TextLine.Anchor.MIDDLE));
-        out.addAll(number(to, close ? middle + 0.7 : end, base, close ? TextLine.Anchor.START : TextLine.Anchor.MIDDLE));
+        out.addAll(
+                number(from, close ? middle - 0.7 : start, base, close ? TextLine.Anchor.END : TextLine.Anchor.MIDDLE));
+        out.addAll(
+                number(to, close ? middle + 0.7 : end, base, close ? TextLine.Anchor.START : TextLine.Anchor.MIDDLE));
         return out;
     }
 
@@ -146,7 +148,8 @@ public final class CutDrawing {
                 TextLine words = new TextLine(Lettering.NUMBER, xMm, baseMm, anchor, false, Integer.toString(i));
                 Box box = Box.of(words);
                 double inside = Math.max(0, -box.left()) - Math.max(0, box.right() - width.mm());
-                return List.of(new TextLine(Lettering.NUMBER, xMm + inside, baseMm, anchor, false, Integer.toString(i)));
+                return List.of(
+                        new TextLine(Lettering.NUMBER, xMm + inside, baseMm, anchor, false, Integer.toString(i)));
             }
         }
         return List.of();

@@ -5,11 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import turnalike.drawing.svg.Group;
+import turnalike.drawing.svg.LabelSpacing;
 import turnalike.drawing.svg.Lettering;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
-import turnalike.drawing.svg.LabelSpacing;
 import turnalike.drawing.svg.TextLine;
 
 /**

@@ -60,6 +60,7 @@ public enum Lettering {
 
     String css() {
         return ".%s{font-family:%s;font-size:%spx;font-weight:%s;fill:%s;stroke:none}"
-                .formatted(className(), Typeface.FAMILIES, SvgNumbers.mm(sizeMm), bold ? "700" : "400", Pen.Palette.INK);
+                .formatted(
+                        className(), Typeface.FAMILIES, SvgNumbers.mm(sizeMm), bold ? "700" : "400", Pen.Palette.INK);
     }
 }

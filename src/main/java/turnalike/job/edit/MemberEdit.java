@@ -115,7 +115,8 @@ public record MemberEdit(int number, Deed deed) implements JobEdit {
     public JobEdit narrowed(JobText base) {
         boolean there = number >= 1 && number <= base.job().pattern().members().size();
         return there && deed instanceof Sizes sizes
-                ? new MemberEdit(number, new Sizes(TypedFields.changed(sizes.values(), TypedFields.member(base, number))))
+                ? new MemberEdit(
+                        number, new Sizes(TypedFields.changed(sizes.values(), TypedFields.member(base, number))))
                 : this;
     }
 

@@ -3,8 +3,10 @@ package turnalike.job.edit;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import turnalike.pattern.FreeCurve;
 import turnalike.pattern.Member;
 import turnalike.pattern.MemberKey;
@@ -25,7 +27,8 @@ final class MemberFields {
         for (MemberKey key : kind.keys()) {
             switch (key.type()) {
                 case LENGTH ->
-                    sizes.find(key.name()).ifPresent(size -> out.put(key.name(), LengthSpelling.of(size, room.units())));
+                    sizes.find(key.name())
+                            .ifPresent(size -> out.put(key.name(), LengthSpelling.of(size, room.units())));
                 case POINTS -> write(out.putArray(key.name()), sizes.points(), room.units());
             }
         }
@@ -33,8 +36,9 @@ final class MemberFields {
     }
 
     private static void write(ArrayNode out, List<FreeCurve.Point> points, UnitSystem units) {
-        points.forEach(point ->
-                out.addArray().add(LengthSpelling.of(point.place(), units)).add(LengthSpelling.of(point.diameter(), units)));
+        points.forEach(point -> out.addArray()
+                .add(LengthSpelling.of(point.place(), units))
+                .add(LengthSpelling.of(point.diameter(), units)));
     }
 
     /** Whether a member of that kind is given by a length of its own, not by points. */
@@ -61,6 +65,23 @@ final class MemberFields {
     private static MemberKind kind(ObjectNode member) {
         String word = member.path("kind").asText();
         return MemberKind.find(word).orElseThrow(() -> new IllegalStateException("a member that was read has no kind"));
+    }
+
+    /** What was typed for a key of that kind, each of its lengths changed. */
+    static String withLengths(MemberKind kind, String key, String typed, UnaryOperator<String> change) {
+        if (kind.find(MemberKey.Type.LENGTH, key).isPresent()) {
+            return change.apply(typed);
+        }
+        if (kind.find(MemberKey.Type.POINTS, key).isEmpty()) {
+            return typed;
+        }
+        List<String> lines = new ArrayList<>();
+        points(typed).forEach(pair -> {
+            List<String> changed = new ArrayList<>();
+            pair.forEach(length -> changed.add(change.apply(length.asText())));
+            lines.add(String.join(" ; ", changed));
+        });
+        return String.join("\n", lines);
     }
 
     /** A pair a line, place and diameter parted by a semicolon, a tab or two spaces. */

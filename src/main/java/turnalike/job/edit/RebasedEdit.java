@@ -8,6 +8,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.UnaryOperator;
 import turnalike.job.kept.JobText;
+import turnalike.job.keys.KeyPaths;
+import turnalike.pattern.Member;
+import turnalike.pattern.MemberKind;
 import turnalike.units.Length;
 import turnalike.units.Parsed;
 import turnalike.units.Problem;
@@ -53,14 +56,14 @@ public record RebasedEdit(Optional<JobEdit> edit, List<Problem> problems) {
                 : new UnitsChange(units).on(seen).text().orElse(seen);
     }
 
+    /** A member that is not there is told later, when its number is looked up. */
     private static MemberEdit spelled(MemberEdit edit, JobText seen, JobText now) {
-        if (edit.deed() instanceof MemberEdit.Boundary boundary) {
-            String length =
-                    spelled(Map.of("length", boundary.length()), seen, now).getOrDefault("length", "");
-            return new MemberEdit(edit.number(), new MemberEdit.Boundary(length));
-        }
-        return edit.deed() instanceof MemberEdit.Sizes sizes
-                ? new MemberEdit(edit.number(), new MemberEdit.Sizes(spelled(sizes.values(), seen, now)))
+        List<Member> members = seen.job().pattern().members();
+        boolean there = edit.number() >= 1 && edit.number() <= members.size();
+        return there
+                ? new MemberEdit(
+                        edit.number(),
+                        spelled(edit, members.get(edit.number() - 1).kind(), ownUnits(seen, now)))
                 : edit;
     }
 
@@ -124,25 +127,41 @@ public record RebasedEdit(Optional<JobEdit> edit, List<Problem> problems) {
     }
 
     /** A bare length was typed in the units that were shown: where the job went over to others meanwhile, it is given its own. */
-    private static Map<String, String> spelled(Map<String, String> typed, JobText seen, JobText now) {
+    private static UnaryOperator<String> ownUnits(JobText seen, JobText now) {
         UnitSystem units = seen.job().units();
         if (units == now.job().units()) {
-            return typed;
+            return UnaryOperator.identity();
         }
-        UnaryOperator<String> own = value -> {
+        return value -> {
             Parsed<Length> length = Length.parse(value, units);
             return length.isValue() && !length.equals(Length.parse(value, units.other()))
                     ? value.strip() + " " + units.symbol()
                     : value;
         };
+    }
+
+    private static Map<String, String> spelled(Map<String, String> typed, JobText seen, JobText now) {
+        UnaryOperator<String> own = ownUnits(seen, now);
         Map<String, String> out = new LinkedHashMap<>(typed);
-        out.replaceAll((key, value) -> {
-            boolean length =
-                    UnitsChange.isLength(key.substring(key.lastIndexOf('.') + 1)) && !key.startsWith("likeness.");
-            return ListFields.find(key)
-                    .map(list -> list.withLengths(value, own))
-                    .orElseGet(() -> length ? own.apply(value) : value);
-        });
+        out.replaceAll((path, value) -> ListFields.find(path)
+                .map(list -> list.withLengths(value, own))
+                .orElseGet(() -> isLength(path) ? own.apply(value) : value));
         return out;
+    }
+
+    private static boolean isLength(String path) {
+        return KeyPaths.find(path).map(key -> key.type().isLength()).orElse(false);
+    }
+
+    private static MemberEdit.Deed spelled(MemberEdit edit, MemberKind kind, UnaryOperator<String> own) {
+        if (edit.deed() instanceof MemberEdit.Boundary boundary) {
+            return new MemberEdit.Boundary(own.apply(boundary.length()));
+        }
+        if (edit.deed() instanceof MemberEdit.Sizes sizes) {
+            Map<String, String> out = new LinkedHashMap<>(sizes.values());
+            out.replaceAll((key, value) -> MemberFields.withLengths(kind, key, value, own));
+            return new MemberEdit.Sizes(out);
+        }
+        return edit.deed();
     }
 }

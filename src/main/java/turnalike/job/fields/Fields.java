@@ -286,7 +286,7 @@ public final class Fields {
     }
 
     /** Tells what cannot be of what these keys describe; whether nothing is wrong. */
-    boolean sound(List<Fault> faults) {
+    public boolean sound(List<Fault> faults) {
         for (Fault fault : faults) {
             reading.problem(at(fault.key()), fault.what().in(units()), fault.mend());
         }

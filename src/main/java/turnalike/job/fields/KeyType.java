@@ -235,10 +235,21 @@ public sealed interface KeyType {
         }
     }
 
-    /** An object. */
-    record Group(List<Key<?>> keys) implements KeyType {
+    /**
+     * An object.
+     *
+     * @param either names of keys that stand in each other's place: all of one entry must be there and none of the others; empty when each key
+     *     stands for itself
+     */
+    record Group(List<Key<?>> keys, List<List<String>> either) implements KeyType {
         public Group {
             keys = List.copyOf(keys);
+            either = either.stream().map(List::copyOf).toList();
+        }
+
+        /** An object each of whose keys stands for itself. */
+        public Group(List<Key<?>> keys) {
+            this(keys, List.of());
         }
 
         @Override

@@ -157,7 +157,9 @@ public final class JobKeys {
 
     public static final Key<Group> WOOD = Key.needed(
             "wood",
-            new Group(List.of(WoodKeys.SPECIES, WoodKeys.MOISTURE, WoodKeys.DENSITY, WoodKeys.MOE)),
+            new Group(
+                    List.of(WoodKeys.SPECIES, WoodKeys.MOISTURE, WoodKeys.DENSITY, WoodKeys.MOE),
+                    List.of(List.of(WoodKeys.SPECIES.name()), List.of(WoodKeys.DENSITY.name()))),
             "what it is turned from");
 
     public static final Key<Whole> COUNT = Key.may(
@@ -256,13 +258,13 @@ public final class JobKeys {
 
         public static final Key<ListOf<Size>> PIN = Key.may(
                         "pin",
-                        new ListOf<>(size(), 0, MOST),
+                        new ListOf<>(aboveZero(), 0, MOST),
                         "divider openings that must be used, counted even if they serve no mark",
                         "none")
                 .asked(KeySection.SETTINGS, "Openings you have set", PARTED + ": 1 1/4; 3");
 
         public static final Key<ListOf<Size>> FORBID = Key.may(
-                        "forbid", new ListOf<>(size(), 0, MOST), "divider openings that must not be used", "none")
+                        "forbid", new ListOf<>(aboveZero(), 0, MOST), "divider openings that must not be used", "none")
                 .asked(KeySection.SETTINGS, "Openings not to use", PARTED);
 
         public static final Key<ListOf<Mark>> STICK = Key.may(

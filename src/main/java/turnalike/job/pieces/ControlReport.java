@@ -92,7 +92,8 @@ public record ControlReport(
     /** What the values say beyond the chart's own signals: drift, and whether the work holds the tolerance. A sentence each. */
     public List<String> findings() {
         List<String> out = new ArrayList<>();
-        drift.ifPresent(each -> out.add(SentenceCase.capital(each.words()) + ": check the setting before the next piece."));
+        drift.ifPresent(
+                each -> out.add(SentenceCase.capital(each.words()) + ": check the setting before the next piece."));
         fromPieceToPiece().ifPresent(each -> out.add(holds(each)));
         return out;
     }
@@ -165,7 +166,8 @@ public record ControlReport(
                 return "values of " + series.name();
             }
             Column known = column.get();
-            String place = job.map(ColumnTargets::names).map(names -> names.get(known)).orElse(known.format());
+            String place =
+                    job.map(ColumnTargets::names).map(names -> names.get(known)).orElse(known.format());
             return switch (known.kind()) {
                 case MASS -> "weights";
                 case LENGTH -> "lengths";

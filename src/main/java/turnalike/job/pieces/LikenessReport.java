@@ -58,7 +58,8 @@ public record LikenessReport(List<PieceLikeness> pieces, List<Pair> pairs, List<
     /** The pieces, the least like the pattern first: that is the one to look at. */
     public List<PieceLikeness> mostUnlikeFirst() {
         return pieces.stream()
-                .sorted(Comparator.comparingDouble((PieceLikeness each) -> each.figure().figure())
+                .sorted(Comparator.comparingDouble(
+                                (PieceLikeness each) -> each.figure().figure())
                         .reversed())
                 .toList();
     }

@@ -35,7 +35,7 @@ public record BareWheel(List<Moment> moments, Optional<Rocking> rocking) {
 
     static final Key<Group> ROCKING = Key.may(
             "rocking",
-            new Group(Rocking.KEYS),
+            Rocking.KEYS,
             "the same, found by letting the bare wheel rock; added to the given ones",
             "nothing");
 

@@ -61,7 +61,9 @@ public record Rocking(double inertiaGMm2, boolean ofThinRing, double periodS, An
                     "as the ring's, m·r²")
             .asked(KeySection.BARE_WHEEL, "Rocking: or its inertia, g·mm²", "in place of the rim");
 
-    static final List<Key<?>> KEYS = List.of(PERIOD, RESTS_AT, AMPLITUDE, RIM_MASS, RIM_RADIUS, INERTIA);
+    static final Group KEYS = new Group(
+            List.of(PERIOD, RESTS_AT, AMPLITUDE, RIM_MASS, RIM_RADIUS, INERTIA),
+            List.of(List.of(INERTIA.name()), List.of(RIM_MASS.name(), RIM_RADIUS.name())));
 
     private record Inertia(double gMm2, boolean ofThinRing) {}
 
@@ -73,7 +75,7 @@ public record Rocking(double inertiaGMm2, boolean ofThinRing, double periodS, An
         boolean massGiven = fields.has(RIM_MASS);
         boolean ofRing = fields.has(RIM_RADIUS) || massGiven;
         Optional<Inertia> inertia = given == ofRing ? neitherOrBoth(fields, given) : inertia(fields, given, period);
-        fields.refuseUnknown(new Group(KEYS));
+        fields.refuseUnknown(KEYS);
         return period.flatMap(t -> amplitude.flatMap(wide -> restsAt.flatMap(at -> inertia.map(
                 each -> new Rocking(each.gMm2(), each.ofThinRing(), t, Angle.ofDegrees(wide), Angle.ofDegrees(at))))));
     }

@@ -3,9 +3,9 @@ package turnalike.job.set;
 import java.util.ArrayList;
 import java.util.List;
 import turnalike.frame.Moment;
-import turnalike.match.WheelPlacement;
 import turnalike.match.Seat;
 import turnalike.match.TradeOff;
+import turnalike.match.WheelPlacement;
 import turnalike.units.Working;
 
 /** A placement whose order roundness had a say in. */
@@ -35,7 +35,11 @@ final class RounderPlacement {
                 best.bestProven() && !chose,
                 best.massSpread(),
                 best.warnings(),
-                chose ? best.workings().stream().map(RounderPlacement::chosenRound).toList() : best.workings());
+                chose
+                        ? best.workings().stream()
+                                .map(RounderPlacement::chosenRound)
+                                .toList()
+                        : best.workings());
     }
 
     private static Working chosenRound(Working working) {

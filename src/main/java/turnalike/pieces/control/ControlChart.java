@@ -61,7 +61,8 @@ public record ControlChart(
         for (int i = 1; i < points.size(); i++) {
             ranges.add(Math.abs(points.get(i).value() - points.get(i - 1).value()));
         }
-        SampleStatistics sample = SampleStatistics.of(points.stream().map(ChartPoint::value).toList());
+        SampleStatistics sample =
+                SampleStatistics.of(points.stream().map(ChartPoint::value).toList());
         double centre = sample.mean();
         double meanRange = SampleStatistics.of(ranges).mean();
         double sigma = meanRange / constants.d2();

@@ -71,7 +71,8 @@ public record Series(String name, List<ChartPoint> points) {
                         "piece %s has '%s' in column %s".formatted(piece.label(), cell.strip(), name),
                         "chart a column of numbers");
             }
-            points.add(new ChartPoint(piece.label(), Double.parseDouble(cell.strip().replace(',', '.'))));
+            points.add(new ChartPoint(
+                    piece.label(), Double.parseDouble(cell.strip().replace(',', '.'))));
         }
         return points.isEmpty() ? nowhere(pieces, name) : Parsed.of(new Series(name, points));
     }

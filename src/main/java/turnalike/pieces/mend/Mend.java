@@ -45,7 +45,8 @@ public final class Mend {
         for (int i = 0; i < found.length; i++) {
             Mendable member = order.members().get(i);
             if (found[i] > 0) {
-                cuts.add(new MendCut(member.member(), member.name(), member.from(), member.to(), Length.ofMm(found[i])));
+                cuts.add(
+                        new MendCut(member.member(), member.name(), member.from(), member.to(), Length.ofMm(found[i])));
                 gentle &= found[i] <= member.room().gentle().mm();
             }
         }
@@ -57,7 +58,8 @@ public final class Mend {
     private static Mass deepest(MendOrder order) {
         List<LeastCostRemoval.Removable> stocks = stocks(order, room -> room.most());
         return Mass.ofGrams(LeastCostRemoval.grams(
-                stocks, stocks.stream().mapToDouble(LeastCostRemoval.Removable::upper).toArray()));
+                stocks,
+                stocks.stream().mapToDouble(LeastCostRemoval.Removable::upper).toArray()));
     }
 
     private static List<LeastCostRemoval.Removable> stocks(MendOrder order, Function<CutRange, Length> depth) {

@@ -45,7 +45,8 @@ final class WorthwhileCuts {
         bestCost = LeastCostRemoval.cost(stocks, cuts);
     }
 
-    private static List<LeastCostRemoval.Removable> with(List<LeastCostRemoval.Removable> stocks, int at, double low, double high) {
+    private static List<LeastCostRemoval.Removable> with(
+            List<LeastCostRemoval.Removable> stocks, int at, double low, double high) {
         List<LeastCostRemoval.Removable> changed = new ArrayList<>(stocks);
         changed.set(at, stocks.get(at).between(low, high));
         return changed;

@@ -3,8 +3,8 @@ package turnalike.drawing.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import turnalike.pieces.control.ControlChart;
 import turnalike.pieces.control.ChartPoint;
+import turnalike.pieces.control.ControlChart;
 
 /** Invented charts for looking at. */
 public final class Charts {

@@ -16,8 +16,8 @@ import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
-import turnalike.pieces.control.ControlChart;
 import turnalike.pieces.control.ChartPoint;
+import turnalike.pieces.control.ControlChart;
 import turnalike.units.Length;
 
 class ControlChartDrawingTest {

@@ -13,9 +13,9 @@ import turnalike.drawing.svg.Drawn;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
+import turnalike.drawing.svg.ShadedArea;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
-import turnalike.drawing.svg.ShadedArea;
 import turnalike.pattern.Pattern;
 import turnalike.units.Length;
 import turnalike.units.Mass;
@@ -50,7 +50,8 @@ class TurnedViewTest {
     @Test
     void tones_run_from_shade_through_wood_to_bright() {
         assertThat(new ShadedArea(0, List.of()).fill()).isEqualTo("#7a552c");
-        assertThat(new ShadedArea(0.7, List.of()).fill()).isEqualTo(Pen.WOOD.fill().orElseThrow());
+        assertThat(new ShadedArea(0.7, List.of()).fill())
+                .isEqualTo(Pen.WOOD.fill().orElseThrow());
         assertThat(new ShadedArea(1, List.of()).fill()).isEqualTo("#f8e8cb");
         assertThatThrownBy(() -> new ShadedArea(1.1, List.of())).isInstanceOf(IllegalArgumentException.class);
     }

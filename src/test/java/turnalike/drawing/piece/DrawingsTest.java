@@ -11,14 +11,14 @@ import turnalike.drawing.gauge.CheckBars;
 import turnalike.drawing.gauge.MarkingStick;
 import turnalike.drawing.gauge.ProfileTemplate;
 import turnalike.drawing.gauge.SettingBars;
-import turnalike.drawing.svg.LengthLabels;
+import turnalike.drawing.svg.DrawingScale;
 import turnalike.drawing.svg.Golden;
+import turnalike.drawing.svg.LengthLabels;
 import turnalike.drawing.svg.Lettered;
 import turnalike.drawing.svg.Lettering;
-import turnalike.drawing.svg.TextWrap;
-import turnalike.drawing.svg.SvgNumbers;
-import turnalike.drawing.svg.DrawingScale;
 import turnalike.drawing.svg.Svg;
+import turnalike.drawing.svg.SvgNumbers;
+import turnalike.drawing.svg.TextWrap;
 import turnalike.pattern.Pattern;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
@@ -102,7 +102,8 @@ public class DrawingsTest {
                 .file();
         for (int i = 0; i < pattern.marks().size(); i++) {
             assertThat(svg).contains("data-mark=\"" + i + "\"").contains(">" + i + "</text>");
-            assertThat(svg).contains(">" + LengthLabels.bare(pattern.marks().get(i).place(), UnitSystem.INCH) + "</text>");
+            assertThat(svg)
+                    .contains(">" + LengthLabels.bare(pattern.marks().get(i).place(), UnitSystem.INCH) + "</text>");
         }
         for (var placed : pattern.placed()) {
             assertThat(svg).contains("data-member=\"" + placed.number() + "\"");

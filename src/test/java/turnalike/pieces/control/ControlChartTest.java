@@ -122,7 +122,8 @@ class ControlChartTest {
                 .containsExactly(new ChartPoint("1", 559), new ChartPoint("2", 560));
         assertThat(Series.of(pieces, "mass_oz").get().points().get(0).value()).isCloseTo(6, within(1e-12));
         assertThat(Series.of(pieces, "mass_g").get().points().get(0).value()).isCloseTo(170.09713875, within(1e-9));
-        assertThat(Series.of(pieces, "temp").get().points()).containsExactly(new ChartPoint("1", 20.5), new ChartPoint("2", 21));
+        assertThat(Series.of(pieces, "temp").get().points())
+                .containsExactly(new ChartPoint("1", 20.5), new ChartPoint("2", 21));
         assertThat(Series.of(pieces, "note")).isInstanceOf(Parsed.Refused.class);
         assertThat(Series.of(pieces, "d9"))
                 .isInstanceOfSatisfying(Parsed.Refused.class, refused -> assertThat(refused.mend())

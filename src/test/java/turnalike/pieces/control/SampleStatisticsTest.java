@@ -75,7 +75,8 @@ class SampleStatisticsTest {
         Seeds.each(50, random -> {
             List<Double> values = random.doubles(20).boxed().toList();
             SampleStatistics here = SampleStatistics.of(values);
-            SampleStatistics there = SampleStatistics.of(values.stream().map(x -> x + 1024).toList());
+            SampleStatistics there =
+                    SampleStatistics.of(values.stream().map(x -> x + 1024).toList());
             assertThat(there.mean()).isCloseTo(here.mean() + 1024, within(1e-12));
             assertThat(there.deviation()).isCloseTo(here.deviation(), within(1e-12));
             assertThat(there.neighbours()).isCloseTo(here.neighbours(), within(1e-11));

@@ -81,7 +81,9 @@ class MendTest {
     void no_three_cuts_on_a_grid_are_cheaper() {
         Seeds.each(60, random -> {
             List<LeastCostRemoval.Removable> stocks = stocks(random, 3);
-            double[] deepest = stocks.stream().mapToDouble(LeastCostRemoval.Removable::upper).toArray();
+            double[] deepest = stocks.stream()
+                    .mapToDouble(LeastCostRemoval.Removable::upper)
+                    .toArray();
             double grams = LeastCostRemoval.grams(stocks, deepest) * random.nextDouble();
             double[] found = LeastCostRemoval.solve(stocks, grams).orElseThrow();
             requireSound(stocks, grams, found);
@@ -155,7 +157,9 @@ class MendTest {
     void members_between_their_bounds_share_one_price() {
         Seeds.each(200, random -> {
             List<LeastCostRemoval.Removable> stocks = stocks(random, 9);
-            double[] deepest = stocks.stream().mapToDouble(LeastCostRemoval.Removable::upper).toArray();
+            double[] deepest = stocks.stream()
+                    .mapToDouble(LeastCostRemoval.Removable::upper)
+                    .toArray();
             double grams = LeastCostRemoval.grams(stocks, deepest) * random.nextDouble();
             double[] found = LeastCostRemoval.solve(stocks, grams).orElseThrow();
             requireSound(stocks, grams, found);
@@ -179,7 +183,9 @@ class MendTest {
     void worthwhile_cuts_are_the_best_of_every_choice_of_members() {
         Seeds.each(60, random -> {
             List<LeastCostRemoval.Removable> stocks = stocks(random, 6);
-            double[] deepest = stocks.stream().mapToDouble(LeastCostRemoval.Removable::upper).toArray();
+            double[] deepest = stocks.stream()
+                    .mapToDouble(LeastCostRemoval.Removable::upper)
+                    .toArray();
             double grams = LeastCostRemoval.grams(stocks, deepest) * (0.02 + 0.9 * random.nextDouble());
             double smallest = 0.15;
             double cheapest = Double.POSITIVE_INFINITY;
@@ -282,8 +288,8 @@ class MendTest {
 
     @Test
     void a_light_piece_in_a_light_set_is_well_placed() {
-        LightPieceOptions ways =
-                LightPieceOptions.of(weighed("x", 199), List.of(weighed("a", 200), weighed("b", 201)), 3, 2, Mass.ofGrams(202));
+        LightPieceOptions ways = LightPieceOptions.of(
+                weighed("x", 199), List.of(weighed("a", 200), weighed("b", 201)), 3, 2, Mass.ofGrams(202));
         assertThat(ways.over()).isEmpty();
         assertThat(ways.words().get(0)).contains("passes");
     }
