@@ -15,156 +15,142 @@ import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
 import java.io.InputStream;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.BiPredicate;
 import java.util.stream.Stream;
 import org.jspecify.annotations.NullMarked;
 import org.junit.jupiter.api.Test;
-import turnalike.Main;
+import turnalike.job.Job;
+import turnalike.job.PlantedRoomViolation;
+import turnalike.job.read.JobReader;
 import turnalike.outline.PlantedViolation;
 
 /** Holds the arrows between the packages: a folder is a feature, and features stand on levels. */
 class ArchitectureTest {
-    /** The program's own classes, wherever they were compiled to: none of the tests' and none made from the templates. */
-    private static final JavaClasses CLASSES = new ClassFileImporter()
-            .withImportOption(location -> location.contains("/turnalike/"))
-            .importUrl(Main.class.getProtectionDomain().getCodeSource().getLocation());
-
-    /** A package uses only packages of a lower level. {@code sheets} uses {@code drawing}, the one pair on one level. */
-    private static final Map<String, Integer> LEVELS = new TreeMap<>(Map.ofEntries(
-            Map.entry("units", 0),
-            Map.entry("effort", 0),
-            Map.entry("outline", 1),
-            Map.entry("wood", 1),
-            Map.entry("pattern", 2),
-            Map.entry("solid", 2),
-            Map.entry("stock", 3),
-            Map.entry("settings", 3),
-            Map.entry("pieces", 3),
-            Map.entry("frame", 3),
-            Map.entry("turning", 4),
-            Map.entry("match", 4),
-            Map.entry("photo", 4),
-            Map.entry("job", 5),
-            Map.entry("drawing", 6),
-            Map.entry("sheets", 6),
-            Map.entry("store", 6),
-            Map.entry("web", 7),
-            Map.entry("cli", 7),
-            Map.entry("", 8)));
+    private static final JavaClasses CLASSES = Levels.classes();
 
     private static final int HIGHEST_PURE_LEVEL = 5;
 
-    /** Which packages may touch which library; a library named nowhere here may be touched by none. */
+    /** Which features may touch which library; a library named nowhere here may be touched by none. */
     private static final Map<String, Set<String>> OWNERS = Map.ofEntries(
             Map.entry("com.fasterxml.jackson", Set.of("job")),
             Map.entry("org.apache.commons.csv", Set.of("wood", "pieces")),
             Map.entry("org.apache.pdfbox", Set.of("sheets")),
-            Map.entry("org.apache.fontbox", Set.of("sheets")),
-            Map.entry("java.awt", Set.of("sheets")),
-            Map.entry("javax.imageio", Set.of("sheets")),
-            Map.entry("picocli", Set.of("cli", "")),
+            Map.entry("picocli", Set.of("cli")),
             Map.entry("io.javalin", Set.of("web")),
             Map.entry("org.eclipse.jetty", Set.of("web")),
             Map.entry("gg.jte", Set.of("web")),
             Map.entry("java.sql", Set.of("store")),
-            Map.entry("javax.sql", Set.of("store")),
-            Map.entry("org.jdbi", Set.of("store")),
-            Map.entry("org.flywaydb", Set.of("store")),
-            Map.entry("org.sqlite", Set.of("store")),
-            Map.entry(
-                    "org.hipparchus",
-                    Set.of("outline", "solid", "stock", "settings", "pieces", "frame", "turning", "match", "photo")),
-            Map.entry("org.jspecify", LEVELS.keySet()));
+            Map.entry("org.sqlite", Set.of("store")));
 
-    private static String feature(JavaClass type) {
-        String name = type.getPackageName();
-        if (name.equals("turnalike")) {
-            return "";
-        }
-        String rest = name.substring("turnalike.".length());
-        return rest.contains(".") ? rest.substring(0, rest.indexOf('.')) : rest;
-    }
+    /** Used by all; it has no part in what the program does. */
+    private static final String ANNOTATIONS = "org.jspecify";
 
-    /** A feature that is in no row stands above all: it may use nothing wrongly and nothing may use it. */
-    private static int level(String feature) {
-        return LEVELS.getOrDefault(feature, Integer.MAX_VALUE);
-    }
+    /** Parts of Java that no feature uses: pictures are made in {@code drawing}, and the store opens its one file itself. */
+    private static final List<String> UNUSED_JAVA = List.of("java.awt", "javax.imageio", "javax.sql");
 
-    private static boolean ours(JavaClass type) {
-        return type.getPackageName().equals("turnalike")
-                || type.getPackageName().startsWith("turnalike.");
-    }
-
-    private static ArchCondition<JavaClass> useOnlyLowerLevels() {
-        return new ArchCondition<>("use only packages of a lower level") {
+    private static ArchCondition<JavaClass> useOnlyLower(String what, BiPredicate<JavaClass, JavaClass> allowed) {
+        return new ArchCondition<>("use only %s of a lower level".formatted(what)) {
             @Override
             public void check(JavaClass type, ConditionEvents events) {
-                String from = feature(type);
                 type.getDirectDependenciesFromSelf().stream()
-                        .filter(dependency -> ours(dependency.getTargetClass()))
-                        .filter(dependency ->
-                                !feature(dependency.getTargetClass()).equals(from))
-                        .filter(dependency -> !allowed(from, feature(dependency.getTargetClass())))
+                        .filter(dependency -> Levels.isOurs(dependency.getTargetClass()))
+                        .filter(dependency -> !allowed.test(type, dependency.getTargetClass()))
                         .forEach(dependency ->
                                 events.add(SimpleConditionEvent.violated(type, dependency.getDescription())));
             }
         };
     }
 
-    private static boolean allowed(String from, String to) {
-        boolean sheetsDraw = from.equals("sheets") && to.equals("drawing");
-        return sheetsDraw || level(from) > level(to);
-    }
-
     private static final ArchRule LEVEL_RULE = classes()
-            .should(useOnlyLowerLevels())
+            .should(useOnlyLower("features", (from, to) -> Levels.mayUse(Levels.feature(from), Levels.feature(to))))
             .because("a newcomer can read the packages from the bottom up, and a change in one never reaches below it");
+
+    private static final ArchRule ROOM_RULE = classes()
+            .should(useOnlyLower(
+                    "rooms",
+                    (from, to) -> !Levels.feature(from).equals(Levels.feature(to))
+                            || Levels.roomMayUse(Levels.feature(from), Levels.room(from), Levels.room(to))))
+            .because("what holds between the features holds within each");
+
+    private static final ArchRule CYCLE_RULE =
+            slices().matching("turnalike.(**)").should().beFreeOfCycles();
 
     @Test
     void every_package_has_its_level() {
-        Set<String> known = new TreeSet<>();
-        CLASSES.forEach(type -> known.add(feature(type)));
-        assertThat(LEVELS.keySet()).containsAll(known);
+        Map<String, Set<String>> rooms = Levels.roomsOf(CLASSES);
+        assertThat(Levels.FEATURES.keySet()).isEqualTo(rooms.keySet());
+        rooms.forEach(
+                (feature, its) -> assertThat(Levels.rooms(feature).stream().flatMap(Set::stream))
+                        .as("the rooms of %s", feature)
+                        .containsExactlyInAnyOrderElementsOf(its));
     }
 
     @Test
     void arrows_point_down() {
         LEVEL_RULE.check(CLASSES);
+        ROOM_RULE.check(CLASSES);
     }
 
     @Test
     void an_arrow_that_points_up_is_noticed() {
         JavaClasses planted = new ClassFileImporter().importClasses(PlantedViolation.class);
         assertThat(LEVEL_RULE.evaluate(planted).hasViolation()).isTrue();
+        JavaClasses room = new ClassFileImporter().importClasses(PlantedRoomViolation.class);
+        assertThat(LEVEL_RULE.evaluate(room).hasViolation()).isFalse();
+        assertThat(ROOM_RULE.evaluate(room).hasViolation()).isTrue();
     }
 
     @Test
     void there_are_no_cycles() {
-        slices().matching("turnalike.(*)..").should().beFreeOfCycles().check(CLASSES);
+        CYCLE_RULE.check(CLASSES);
+    }
+
+    @Test
+    void a_cycle_within_a_feature_is_noticed() {
+        JavaClasses planted =
+                new ClassFileImporter().importClasses(PlantedRoomViolation.class, JobReader.class, Job.class);
+        assertThat(CYCLE_RULE.evaluate(planted).hasViolation()).isTrue();
+    }
+
+    private static ArchRule ownedBy(String library, Set<String> owners) {
+        String[] packages = owners.stream()
+                .map(owner -> owner.isEmpty() ? "turnalike" : "turnalike." + owner + "..")
+                .toArray(String[]::new);
+        return noClasses()
+                .that(owners.isEmpty() ? Levels.ours() : resideOutsideOfPackages(packages))
+                .should()
+                .dependOnClassesThat(resideInAnyPackage(library + ".."))
+                .because("a library that one feature owns can be changed in one place");
     }
 
     @Test
     void each_library_has_its_owners() {
-        OWNERS.forEach((library, owners) -> {
-            String[] packages = owners.stream()
-                    .map(owner -> owner.isEmpty() ? "turnalike" : "turnalike." + owner + "..")
-                    .toArray(String[]::new);
-            noClasses()
-                    .that(resideOutsideOfPackages(packages))
-                    .should()
-                    .dependOnClassesThat(resideInAnyPackage(library + ".."))
-                    .because("a library that one feature owns can be changed in one place")
-                    .allowEmptyShould(true)
-                    .check(CLASSES);
-        });
+        OWNERS.forEach((library, owners) -> ownedBy(library, owners).check(CLASSES));
+        UNUSED_JAVA.forEach(part -> ownedBy(part, Set.of()).check(CLASSES));
+    }
+
+    /** Else a rule is kept for what is no longer there, or was never meant. */
+    @Test
+    void each_owner_uses_its_library() {
+        OWNERS.forEach((library, owners) -> owners.forEach(owner -> {
+            Set<String> others = new TreeSet<>(Levels.FEATURES.keySet());
+            others.remove(owner);
+            assertThat(ownedBy(library, others).evaluate(CLASSES).hasViolation())
+                    .as("%s uses %s", owner, library)
+                    .isTrue();
+        }));
     }
 
     @Test
     void no_other_library_creeps_in() {
-        String[] known = OWNERS.keySet().stream().map(library -> library + "..").toArray(String[]::new);
+        String[] known = Stream.concat(OWNERS.keySet().stream(), Stream.of(ANNOTATIONS))
+                .map(library -> library + "..")
+                .toArray(String[]::new);
         noClasses()
                 .should()
                 .dependOnClassesThat(resideOutsideOfPackages("turnalike..", "java..", "javax..")
@@ -221,7 +207,8 @@ class ArchitectureTest {
 
     private static com.tngtech.archunit.base.DescribedPredicate<JavaClass> pure() {
         return com.tngtech.archunit.base.DescribedPredicate.describe(
-                "are in the domain", type -> ours(type) && level(feature(type)) <= HIGHEST_PURE_LEVEL);
+                "are in the domain",
+                type -> Levels.isOurs(type) && Levels.level(Levels.feature(type)) <= HIGHEST_PURE_LEVEL);
     }
 
     @Test
@@ -244,7 +231,7 @@ class ArchitectureTest {
 
     @Test
     void a_name_that_stands_twice_is_noticed() {
-        JavaClasses twice = new ClassFileImporter().importClasses(java.util.List.class, java.awt.List.class);
+        JavaClasses twice = new ClassFileImporter().importClasses(List.class, java.awt.List.class);
         assertThat(packagesByName(twice.stream()).get("List")).containsExactlyInAnyOrder("java.util", "java.awt");
     }
 

@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import turnalike.cli.kit.FaultLog;
 import turnalike.cli.kit.ShutdownHook;
+import turnalike.cli.kit.Today;
 import turnalike.cli.kit.UserError;
 import turnalike.cli.store.DataFolder;
 import turnalike.cli.store.Stores;
@@ -87,7 +88,7 @@ public final class ServeCommand implements Runnable {
     }
 
     private void serve(Path store, boolean isNew, ShutdownHook end, PrintWriter console, Opening opening) {
-        Stores.with(() -> StoreFile.openOrMake(store, Stores.clock()), jobs -> {
+        Stores.with(() -> StoreFile.openOrMake(store, Today.clock()), jobs -> {
             if (isNew) {
                 serving().begin(jobs);
             }

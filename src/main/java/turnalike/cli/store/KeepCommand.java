@@ -9,6 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import turnalike.cli.kit.InputFiles;
+import turnalike.cli.kit.Today;
 import turnalike.cli.kit.UserError;
 import turnalike.job.kept.Change;
 import turnalike.job.kept.Edit;
@@ -83,7 +84,7 @@ public final class KeepCommand implements Runnable {
     }
 
     private void keep(Keeping keeping) {
-        Stores.with(() -> StoreFile.openOrMake(file, Stores.clock()), store -> {
+        Stores.with(() -> StoreFile.openOrMake(file, Today.clock()), store -> {
             JobId id = keeping.in(store);
             GivenJob stored = store.give(id).orElseThrow();
             PrintWriter console = spec.commandLine().getOut();

@@ -11,6 +11,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import turnalike.cli.kit.QuestionsText;
+import turnalike.cli.kit.Today;
 import turnalike.cli.kit.UserError;
 import turnalike.job.edit.PieceEntry;
 import turnalike.job.kept.Change;
@@ -95,7 +96,7 @@ public final class LogCommand implements Runnable {
         if (table.isPresent() || keyed.isPresent()) {
             requireAlone();
             PrintWriter console = spec.commandLine().getOut();
-            Stores.with(() -> StoreFile.open(into.file(), Stores.clock()), store -> {
+            Stores.with(() -> StoreFile.open(into.file(), Today.clock()), store -> {
                 table.ifPresent(from -> new LogTable(store, id, console, json).log(from));
                 keyed.ifPresent(column -> new LogKeyed(store, id, console, json).log(column, label.orElse("1")));
                 return id;
@@ -105,7 +106,7 @@ public final class LogCommand implements Runnable {
         String piece = label(label.orElseThrow(() -> UserError.of(
                 "--piece", "is missing", "name the piece, or give a table with --from or a column with --keyed")));
         Optional<Duration> turning = minutes.map(LogCommand::time);
-        Stores.with(() -> StoreFile.open(into.file(), Stores.clock()), store -> {
+        Stores.with(() -> StoreFile.open(into.file(), Today.clock()), store -> {
             List<Slip> questions = new ArrayList<>();
             Step step = store.edit(id, kept -> edit(kept, piece, turning, questions))
                     .orElseThrow(() -> Stores.unknown(id));

@@ -7,6 +7,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import turnalike.cli.kit.Today;
 import turnalike.cli.kit.UserError;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
@@ -37,7 +38,7 @@ abstract class StepCommand implements Runnable {
     @Override
     public void run() {
         JobId id = kept.id();
-        Stores.with(() -> StoreFile.open(kept.file(), Stores.clock()), store -> {
+        Stores.with(() -> StoreFile.open(kept.file(), Today.clock()), store -> {
             if (store.find(id).isEmpty()) {
                 throw Stores.unknown(id);
             }

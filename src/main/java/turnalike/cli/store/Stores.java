@@ -1,8 +1,6 @@
 package turnalike.cli.store;
 
 import java.io.PrintWriter;
-import java.time.Clock;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -15,11 +13,6 @@ import turnalike.units.Problem;
 /** A store opened for one command; what is wrong with it is told like any other input. */
 public final class Stores {
     private Stores() {}
-
-    /** A backup is dated by the day where the machine stands. */
-    public static Clock clock() {
-        return Clock.system(ZoneId.systemDefault());
-    }
 
     public static <S extends KeptJobs, T> T with(Supplier<S> open, Function<S, T> work) {
         try (S store = open.get()) {

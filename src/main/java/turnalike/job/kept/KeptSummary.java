@@ -3,7 +3,7 @@ package turnalike.job.kept;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import turnalike.job.answer.QuestionsJson;
+import turnalike.job.pieces.QuestionsJson;
 import turnalike.pieces.Slip;
 import turnalike.units.Problem;
 

@@ -1,4 +1,4 @@
-package turnalike.job.answer;
+package turnalike.job.pieces;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
