@@ -13,21 +13,21 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import turnalike.job.Plan;
-import turnalike.job.kept.StepSummary;
 import turnalike.job.kept.Edit;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.Step;
+import turnalike.job.kept.StepSummary;
 import turnalike.pieces.Column;
 import turnalike.pieces.Slip;
 import turnalike.units.Problem;
 import turnalike.web.job.PlanCache;
-import turnalike.web.kit.JobAddress;
-import turnalike.web.kit.RequestInput;
 import turnalike.web.kit.Feature;
+import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
+import turnalike.web.kit.RequestInput;
 
 /** The bench view of a job: its cuts one at a time, and the entry of each piece, kept once however often it is sent. */
 public final class BenchFeature implements Feature {
@@ -103,7 +103,10 @@ public final class BenchFeature implements Feature {
             }
         }
         return new BenchEntry(
-                serial, RequestInput.field(ctx, "piece").orElse("").strip(), figures, RequestInput.field(ctx, "minutes"));
+                serial,
+                RequestInput.field(ctx, "piece").orElse("").strip(),
+                figures,
+                RequestInput.field(ctx, "minutes"));
     }
 
     private static String serial(Context ctx) {

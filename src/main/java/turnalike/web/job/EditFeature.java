@@ -11,9 +11,9 @@ import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import java.util.function.IntFunction;
-import turnalike.job.edit.RebasedEdit;
 import turnalike.job.edit.JobEdit;
 import turnalike.job.edit.MemberEdit;
+import turnalike.job.edit.RebasedEdit;
 import turnalike.job.edit.RunMirrored;
 import turnalike.job.edit.UnitsChange;
 import turnalike.job.kept.Change;
@@ -26,11 +26,11 @@ import turnalike.job.kept.Step;
 import turnalike.pattern.MemberKind;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
-import turnalike.web.kit.JobAddress;
-import turnalike.web.kit.RequestInput;
 import turnalike.web.kit.Feature;
+import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
+import turnalike.web.kit.RequestInput;
 
 /** Every edit of one job's text, with its undo and redo. */
 public final class EditFeature implements Feature {
@@ -57,7 +57,8 @@ public final class EditFeature implements Feature {
         routes.post(MEMBER + "/turn", deed(ctx -> new MemberEdit.Turn(kind(ctx))));
         routes.post(
                 MEMBER + "/boundary",
-                deed(ctx -> new MemberEdit.Boundary(RequestInput.field(ctx, "length").orElse(""))));
+                deed(ctx -> new MemberEdit.Boundary(
+                        RequestInput.field(ctx, "length").orElse(""))));
         routes.post(MEMBER + "/mirror", deed(ctx -> new MemberEdit.Mirror()));
         routes.post(MEMBER + "/copy", deed(ctx -> new MemberEdit.Copy(), number -> number + 1));
         routes.post(MEMBER + "/remove", deed(ctx -> new MemberEdit.Remove()));

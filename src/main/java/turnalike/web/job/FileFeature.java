@@ -10,11 +10,11 @@ import turnalike.job.kept.JobStore;
 import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
 import turnalike.units.Problem;
-import turnalike.web.kit.JobAddress;
-import turnalike.web.kit.RequestInput;
 import turnalike.web.kit.Feature;
+import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
+import turnalike.web.kit.RequestInput;
 
 /** The job file itself, to be changed as text: whatever has no field of its own is written there. */
 public final class FileFeature implements Feature {

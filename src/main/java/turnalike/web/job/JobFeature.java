@@ -5,9 +5,9 @@ import io.javalin.http.Context;
 import turnalike.job.Plan;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
-import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Attachment;
 import turnalike.web.kit.Feature;
+import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
 

@@ -7,8 +7,8 @@ import java.util.concurrent.CompletableFuture;
 import turnalike.job.Plan;
 import turnalike.job.kept.KeptJob;
 import turnalike.units.Length;
-import turnalike.web.kit.RequestInput;
 import turnalike.web.kit.Pages;
+import turnalike.web.kit.RequestInput;
 import turnalike.web.kit.Shell;
 
 /** How one job's page is shown: which member is selected, how wide the drawing is, the page or its changed part. */
@@ -43,7 +43,8 @@ final class JobShow {
         Shell shell = pages.shell(ctx, after.text().job().title());
         double widthMm = widthMm(ctx);
         return plans.ahead(after.text())
-                .thenApplyAsync(plan -> pages.text(shell, PART, view(after, plan, RefusedEdit.NONE, selected, widthMm)));
+                .thenApplyAsync(
+                        plan -> pages.text(shell, PART, view(after, plan, RefusedEdit.NONE, selected, widthMm)));
     }
 
     /** The part of the page that an edit changes. */

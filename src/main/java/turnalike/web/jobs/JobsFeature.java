@@ -11,10 +11,10 @@ import turnalike.job.kept.JobStore;
 import turnalike.job.kept.JobText;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
-import turnalike.web.kit.RequestInput;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
+import turnalike.web.kit.RequestInput;
 
 /** The list of jobs, a new job, the demo again, and a job brought back from a file. */
 public final class JobsFeature implements Feature {
@@ -39,7 +39,8 @@ public final class JobsFeature implements Feature {
     }
 
     private void begin(Context ctx) {
-        UnitSystem units = RequestInput.field(ctx, "units").flatMap(UnitSystem::find).orElse(UnitSystem.METRIC);
+        UnitSystem units =
+                RequestInput.field(ctx, "units").flatMap(UnitSystem::find).orElse(UnitSystem.METRIC);
         open(ctx, store.keep(NewJob.in(units)));
     }
 

@@ -7,10 +7,10 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.SameSite;
 import java.util.List;
 import java.util.function.Supplier;
-import turnalike.web.kit.RequestInput;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
+import turnalike.web.kit.RequestInput;
 
 /** Pairing a device, and on the host the list of devices. */
 public final class LanFeature implements Feature {

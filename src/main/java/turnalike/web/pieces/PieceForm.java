@@ -46,7 +46,8 @@ public final class PieceForm {
         List<Cell> out = new ArrayList<>();
         for (Column each : columns) {
             String name = each.format();
-            out.add(cell("c-" + name, name, name, ColumnTargets.heading(kept.text().job(), each), true));
+            out.add(cell(
+                    "c-" + name, name, name, ColumnTargets.heading(kept.text().job(), each), true));
         }
         for (String name : kept.text().job().likeness().noted().keySet()) {
             out.add(cell("c-noted-" + out.size(), NOTED + name, name, name, false));

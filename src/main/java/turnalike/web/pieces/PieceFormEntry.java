@@ -17,7 +17,8 @@ import turnalike.units.Problem;
  * @param problems what is wrong with it; nothing of it was kept
  * @param slips what reads like a mistake; nothing was kept until it is answered
  */
-public record PieceFormEntry(String label, Map<String, String> figures, String cells, List<Problem> problems, List<Slip> slips) {
+public record PieceFormEntry(
+        String label, Map<String, String> figures, String cells, List<Problem> problems, List<Slip> slips) {
     public PieceFormEntry {
         figures = Map.copyOf(figures);
         problems = List.copyOf(problems);

@@ -14,8 +14,8 @@ import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
 import turnalike.job.kept.Subject;
-import turnalike.job.pieces.ControlReport;
 import turnalike.job.pieces.ColumnTargets;
+import turnalike.job.pieces.ControlReport;
 import turnalike.pieces.Column;
 import turnalike.pieces.Piece;
 import turnalike.pieces.PiecesFile;
@@ -23,13 +23,13 @@ import turnalike.pieces.Slip;
 import turnalike.sheets.ControlSheet;
 import turnalike.sheets.Paper;
 import turnalike.units.Problem;
-import turnalike.web.kit.JobAddress;
-import turnalike.web.kit.RequestInput;
 import turnalike.web.kit.Attachment;
 import turnalike.web.kit.Feature;
+import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Papers;
 import turnalike.web.kit.Refusal;
+import turnalike.web.kit.RequestInput;
 
 /** The pieces' table and everything that adds to it. */
 public final class PiecesFeature implements Feature {
@@ -45,7 +45,9 @@ public final class PiecesFeature implements Feature {
 
     @Override
     public void addTo(RoutesConfig routes) {
-        routes.get(PIECES, ctx -> show(ctx, 200, PieceFormEntry.of(JobAddress.job(ctx, store), RequestInput.query(ctx, "piece"))));
+        routes.get(
+                PIECES,
+                ctx -> show(ctx, 200, PieceFormEntry.of(JobAddress.job(ctx, store), RequestInput.query(ctx, "piece"))));
         routes.post(PIECES, this::log);
         routes.post(PIECES + "/table", this::table);
         routes.post(PIECES + "/remove", this::remove);
@@ -55,7 +57,8 @@ public final class PiecesFeature implements Feature {
 
     private void show(Context ctx, int status, PieceFormEntry entry) {
         KeptJob kept = JobAddress.job(ctx, store);
-        PiecesView view = new PiecesView(kept, entry, RequestInput.query(ctx, "column").orElse("mass_g"));
+        PiecesView view =
+                new PiecesView(kept, entry, RequestInput.query(ctx, "column").orElse("mass_g"));
         pages.show(ctx, status, "pieces/page.jte", view.title(), view);
     }
 
@@ -102,8 +105,9 @@ public final class PiecesFeature implements Feature {
     /** Pasted cells, or a file of them. */
     private void table(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
-        String text =
-                RequestInput.upload(ctx, "file").or(() -> RequestInput.field(ctx, "cells")).orElse("");
+        String text = RequestInput.upload(ctx, "file")
+                .or(() -> RequestInput.field(ctx, "cells"))
+                .orElse("");
         PiecesFile.Read read =
                 PiecesFile.parseWithoutMass(text, kept.text().job().units());
         PieceFormEntry entry = PieceFormEntry.of(kept, Optional.empty()).pasted(text);

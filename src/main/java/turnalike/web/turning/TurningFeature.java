@@ -5,8 +5,8 @@ import io.javalin.http.Context;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
 import turnalike.web.job.PlanCache;
-import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Feature;
+import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Pages;
 
 /** The page that says how a job's piece is turned. */

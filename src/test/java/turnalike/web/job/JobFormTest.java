@@ -65,8 +65,8 @@ class JobFormTest {
                 .containsExactlyInAnyOrder("settings.pin", "turning.speeds");
         for (String noted : List.of("colour", "mass_g ; 2", "Piece ; 2", "colour ; much", " ; 2")) {
             Map<String, String> judged = Map.of("likeness.noted", noted);
-            RefusedEdit wrong =
-                    new RefusedEdit("job", judged, JobEdit.fields(judged).on(demo()).problems());
+            RefusedEdit wrong = new RefusedEdit(
+                    "job", judged, JobEdit.fields(judged).on(demo()).problems());
             assertThat(JobForm.of(demo(), wrong).stream()
                             .flatMap(group -> group.fields().stream())
                             .filter(FieldView::isWrong))
