@@ -54,7 +54,7 @@ public final class BenchFeature implements Feature {
 
     private void show(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
-        Plan plan = plans.patient(kept.text());
+        Plan plan = plans.patient(kept.id(), kept.text());
         pages.show(ctx, 200, "bench/page.jte", kept.text().job().title() + ", at the bench", new BenchView(kept, plan));
     }
 

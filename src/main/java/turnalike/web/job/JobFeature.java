@@ -42,14 +42,14 @@ public final class JobFeature implements Feature {
     /** The settings after a longer search, to take the place of the first ones. */
     private void settings(Context ctx) {
         KeptJob kept = kept(ctx);
-        Plan plan = plans.patient(kept.text());
+        Plan plan = plans.patient(kept.id(), kept.text());
         JobView view = show.view(ctx, kept, plan);
         pages.show(ctx, 200, "job/settings.jte", view.title(), view);
     }
 
     private void look(Context ctx) {
         KeptJob kept = kept(ctx);
-        JobView view = show.view(ctx, kept, plans.now(kept.text()));
+        JobView view = show.view(ctx, kept, plans.now(kept.id(), kept.text()));
         pages.show(ctx, 200, Pages.isPart(ctx) ? "job/look.jte" : "job/lookpage.jte", view.title(), view);
     }
 

@@ -42,7 +42,7 @@ final class JobShow {
     CompletableFuture<String> ahead(Context ctx, KeptJob after, int selected) {
         Shell shell = pages.shell(ctx, after.text().job().title());
         double widthMm = widthMm(ctx);
-        return plans.ahead(after.text())
+        return plans.ahead(after.id(), after.text())
                 .thenApplyAsync(
                         plan -> pages.text(shell, PART, view(after, plan, RefusedEdit.NONE, selected, widthMm)));
     }
@@ -50,7 +50,9 @@ final class JobShow {
     /** The part of the page that an edit changes. */
     String part(Shell shell, KeptJob after, int selected) {
         return pages.text(
-                shell, PART, view(after, plans.now(after.text()), RefusedEdit.NONE, selected, room(USUAL_WIDTH_PX)));
+                shell,
+                PART,
+                view(after, plans.now(after.id(), after.text()), RefusedEdit.NONE, selected, room(USUAL_WIDTH_PX)));
     }
 
     /** After an edit that {@link #ahead} was told of. */
@@ -59,7 +61,7 @@ final class JobShow {
     }
 
     void page(Context ctx, int status, KeptJob kept, RefusedEdit attempt, int selected) {
-        Plan plan = plans.now(kept.text());
+        Plan plan = plans.now(kept.id(), kept.text());
         JobView view = view(kept, plan, attempt, selected, widthMm(ctx));
         pages.show(ctx, status, Pages.isPart(ctx) ? PART : "job/page.jte", view.title(), view);
     }

@@ -4,10 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicLong;
 import turnalike.effort.Effort;
 import turnalike.job.Plan;
+import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobText;
 import turnalike.settings.DividerOutcome;
 import turnalike.settings.DividerPlan;
@@ -27,7 +28,8 @@ public final class PlanCache {
 
     private final Map<JobText, CompletableFuture<Plan>> plans = recent();
     private final Map<DividerProblem, DividerOutcome> searched = recent();
-    private final AtomicLong asked = new AtomicLong();
+    /** How often each job was asked about; one person's page never ends the search for another's job. */
+    private final Map<JobId, Long> asked = new ConcurrentHashMap<>();
 
     private static <K, V> Map<K, V> recent() {
         return new LinkedHashMap<>(KEPT, 0.75f, true) {
@@ -41,8 +43,8 @@ public final class PlanCache {
     }
 
     /** Begins on a text that will be asked for in a moment, beside whatever else goes on: while it is written to disk, say. */
-    public CompletableFuture<Plan> ahead(JobText text) {
-        asked.incrementAndGet();
+    public CompletableFuture<Plan> ahead(JobId job, JobText text) {
+        asked.merge(job, 1L, Long::sum);
         return begun(text);
     }
 
@@ -65,8 +67,8 @@ public final class PlanCache {
     }
 
     /** The plan now; its settings may not be the fewest yet, see {@link #isFinal}. */
-    public Plan now(JobText text) {
-        return ahead(text).join();
+    public Plan now(JobId job, JobText text) {
+        return ahead(job, text).join();
     }
 
     /** Whether nothing better will come for this plan. */
@@ -79,19 +81,25 @@ public final class PlanCache {
                         .isPresent();
     }
 
-    /** The plan after some seconds of search; ended early by the next edit, so that an old text's search never slows a new one's. */
-    public Plan patient(JobText text) {
+    /**
+     * The plan after some seconds of search; ended early by the job's next edit, so that an old text's search never slows a new one's.
+     */
+    public Plan patient(JobId job, JobText text) {
         Plan quick = begun(text).join();
         if (isFinal(quick)) {
             return quick;
         }
-        long turn = asked.get();
+        long turn = turn(job);
         Effort time = within(PATIENCE_MS);
-        DividerOutcome best = Dividers.solve(quick.dividerProblem(), () -> time.spent() || asked.get() != turn);
-        if (asked.get() == turn) {
+        DividerOutcome best = Dividers.solve(quick.dividerProblem(), () -> time.spent() || turn(job) != turn);
+        if (turn(job) == turn) {
             keep(quick.dividerProblem(), best);
         }
         return Plan.of(text.job(), problem -> best);
+    }
+
+    private long turn(JobId job) {
+        return asked.getOrDefault(job, 0L);
     }
 
     private static Effort within(long milliseconds) {

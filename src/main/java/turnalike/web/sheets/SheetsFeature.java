@@ -59,7 +59,7 @@ public final class SheetsFeature implements Feature {
 
     private void show(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
-        Plan plan = plans.patient(kept.text());
+        Plan plan = plans.patient(kept.id(), kept.text());
         List<Offer> offers = Stream.of(PlanSheet.values())
                 .flatMap(kind -> PAPERS.stream().map(paper -> offer(kind, plan, paper)))
                 .toList();
@@ -84,7 +84,8 @@ public final class SheetsFeature implements Feature {
     private void dxf(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
         String name = ctx.pathParam("file") + ".dxf";
-        String text = Optional.ofNullable(PlanDxf.files(plans.now(kept.text())).get(name))
+        String text = Optional.ofNullable(
+                        PlanDxf.files(plans.now(kept.id(), kept.text())).get(name))
                 .orElseThrow(() -> Refusal.notFound("that file"));
         Attachment.send(ctx, name, "image/vnd.dxf", text);
     }
@@ -92,7 +93,7 @@ public final class SheetsFeature implements Feature {
     private void file(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
         String name = ctx.pathParam("file");
-        Plan plan = plans.patient(kept.text());
+        Plan plan = plans.patient(kept.id(), kept.text());
         byte[] bytes = Stream.of(PlanSheet.values())
                 .flatMap(kind -> PAPERS.stream().map(paper -> kind.of(plan, paper)))
                 .flatMap(sheet -> sheet.file(name).stream())

@@ -28,7 +28,7 @@ public final class TurningFeature implements Feature {
 
     private void show(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
-        TurningView view = new TurningView(JobAddress.address(kept.id()), plans.patient(kept.text()));
+        TurningView view = new TurningView(JobAddress.address(kept.id()), plans.patient(kept.id(), kept.text()));
         pages.show(ctx, 200, "turning/page.jte", view.title() + ", turning", view);
     }
 }

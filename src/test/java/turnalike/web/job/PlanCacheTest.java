@@ -4,11 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.Test;
 import turnalike.job.Plan;
+import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobText;
 
 class PlanCacheTest {
+    private static final JobId ONE = JobId.of(new int[] {1, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0});
+    private static final JobId ANOTHER = JobId.of(new int[] {2, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0});
+
     /** An invented run of twelve, not proven at once. */
     private static JobText twelve(double crown, double firstLength) {
         double[] lengths = {firstLength, 7, 19, 11, 23, 5, 31, 13, 17, 9, 29, 15};
@@ -31,25 +36,49 @@ class PlanCacheTest {
     @Test
     void settings_that_were_searched_for_serve_every_text_with_the_same_marks() {
         PlanCache plans = new PlanCache();
-        Plan quick = plans.now(twelve(32, 12.3));
+        Plan quick = plans.now(ONE, twelve(32, 12.3));
         assertThat(plans.isFinal(quick)).isFalse();
-        Plan patient = plans.patient(twelve(32, 12.3));
+        Plan patient = plans.patient(ONE, twelve(32, 12.3));
         assertThat(plans.isFinal(patient)).isTrue();
-        assertThat(plans.now(twelve(32, 12.3)).settings()).isEqualTo(patient.settings());
+        assertThat(plans.now(ONE, twelve(32, 12.3)).settings()).isEqualTo(patient.settings());
 
-        Plan thicker = plans.now(twelve(33, 12.3));
+        Plan thicker = plans.now(ONE, twelve(33, 12.3));
         assertThat(plans.isFinal(thicker)).isTrue();
         assertThat(thicker.settings().dividers()).isEqualTo(patient.settings().dividers());
         assertThat(thicker.settings().calipers())
                 .isNotEqualTo(patient.settings().calipers());
-        assertThat(plans.isFinal(plans.now(twelve(32, 12.9)))).isFalse();
+        assertThat(plans.isFinal(plans.now(ONE, twelve(32, 12.9)))).isFalse();
     }
 
     @Test
     void what_is_begun_ahead_is_worked_out_once() {
         PlanCache plans = new PlanCache();
         JobText text = twelve(32, 12.3);
-        Plan quick = plans.now(text);
-        assertThat(plans.ahead(text).join()).isSameAs(quick);
+        Plan quick = plans.now(ONE, text);
+        assertThat(plans.ahead(ONE, text).join()).isSameAs(quick);
+    }
+
+    @Test
+    void one_jobs_page_does_not_end_the_search_for_another() {
+        PlanCache plans = new PlanCache();
+        CompletableFuture<Plan> one = CompletableFuture.supplyAsync(() -> plans.patient(ONE, twelve(32, 12.3)));
+        CompletableFuture<Plan> another = CompletableFuture.supplyAsync(() -> plans.patient(ANOTHER, twelve(32, 12.9)));
+        JobId third = JobId.of(new int[12]);
+        while (!one.isDone() || !another.isDone()) {
+            plans.now(third, twelve(32, 13.7));
+        }
+        assertThat(plans.isFinal(one.join())).isTrue();
+        assertThat(plans.isFinal(another.join())).isTrue();
+    }
+
+    @Test
+    void the_next_edit_of_a_job_ends_its_own_search() {
+        PlanCache plans = new PlanCache();
+        plans.now(ONE, twelve(32, 12.3));
+        CompletableFuture<Plan> old = CompletableFuture.supplyAsync(() -> plans.patient(ONE, twelve(32, 12.3)));
+        while (!old.isDone()) {
+            plans.now(ONE, twelve(32, 13.7));
+        }
+        assertThat(plans.isFinal(old.join())).isFalse();
     }
 }
