@@ -98,6 +98,7 @@ class CautionsTest {
     @Test
     void a_tailstock_force_is_told_above_a_quarter_of_the_weakest_stages_buckling_load() {
         assertThat(tailstock(250, 1000)).isEmpty();
+        assertThat(tailstock(250)).isEmpty();
         assertThat(tailstock(251, 1000))
                 .singleElement()
                 .asString()

@@ -27,7 +27,7 @@ import turnalike.units.Speed;
 
 /** What each cut says and warns of, where it goes, which members wait, and the stages in between. */
 class CutsTest {
-    private static final Turning BALUSTER = Turning.of(Works.stiff(Works.baluster()));
+    private final Turning baluster = Turning.of(Works.stiff(Works.baluster()));
 
     private static Length mm(double mm) {
         return Length.ofMm(mm);
@@ -51,32 +51,32 @@ class CutsTest {
 
     @Test
     void every_cut_near_the_whirling_corners_or_that_can_catch_warns_of_it() {
-        assertThat(phase(BALUSTER, Phase.SHOULDERS)).hasSize(4).allSatisfy(cut -> {
+        assertThat(phase(baluster, Phase.SHOULDERS)).hasSize(4).allSatisfy(cut -> {
             assertThat(cut.tool()).isEqualTo(Tool.SKEW);
             assertThat(cut.what()).contains("on all four faces", "until the shoulder of ");
             assertThat(cut.caution()).contains("the corners are a blur: hands behind the rest");
         });
-        assertThat(phase(BALUSTER, Phase.SHOULDERS).get(0).what()).contains("shoulder of 2 square is clean");
-        assertThat(phase(BALUSTER, Phase.SHOULDERS).get(1).members()).containsExactly(1);
-        assertThat(phase(BALUSTER, Phase.SHOULDERS).get(2).members()).containsExactly(10);
-        assertThat(phase(BALUSTER, Phase.ROUND)).allSatisfy(cut -> {
+        assertThat(phase(baluster, Phase.SHOULDERS).get(0).what()).contains("shoulder of 2 square is clean");
+        assertThat(phase(baluster, Phase.SHOULDERS).get(1).members()).containsExactly(1);
+        assertThat(phase(baluster, Phase.SHOULDERS).get(2).members()).containsExactly(10);
+        assertThat(phase(baluster, Phase.ROUND)).allSatisfy(cut -> {
             assertThat(cut.what()).isEqualTo("bring the square to one even cylinder");
             assertThat(cut.caution()).contains("slow while out of round", "stop to set the calipers");
             assertThat(cut.setting()).contains(mm(48.8));
         });
-        assertThat(phase(BALUSTER, Phase.LAYOUT)).isNotEmpty();
-        assertThat(phase(BALUSTER, Phase.SIZING)).isNotEmpty().allSatisfy(cut -> assertThat(cut.caution())
+        assertThat(phase(baluster, Phase.LAYOUT)).isNotEmpty();
+        assertThat(phase(baluster, Phase.SIZING)).isNotEmpty().allSatisfy(cut -> assertThat(cut.caution())
                 .contains("light hand on the calipers"));
-        assertThat(phase(BALUSTER, Phase.TENONS)).hasSize(2).allSatisfy(cut -> assertThat(cut.caution())
+        assertThat(phase(baluster, Phase.TENONS)).hasSize(2).allSatisfy(cut -> assertThat(cut.caution())
                 .contains("stop the lathe before you try the wrench"));
-        assertThat(phase(BALUSTER, Phase.SANDING)).singleElement().satisfies(cut -> {
+        assertThat(phase(baluster, Phase.SANDING)).singleElement().satisfies(cut -> {
             assertThat(cut.caution()).contains("take the rest away first, keep cloth off the lathe");
             assertThat(cut.what()).contains("leave the tenons and squares alone");
             assertThat(cut.members()).containsExactly(2, 3, 4, 5, 6, 7, 8, 9);
             assertThat(cut.from()).isEqualTo(mm(85));
             assertThat(cut.to()).isEqualTo(mm(535));
         });
-        assertThat(phase(BALUSTER, Phase.PARTING)).singleElement().satisfies(cut -> {
+        assertThat(phase(baluster, Phase.PARTING)).singleElement().satisfies(cut -> {
             assertThat(cut.caution()).contains("never part right through between centres");
             assertThat(cut.members()).containsExactly(11);
             assertThat(cut.places()).containsExactly(mm(600));
@@ -85,8 +85,8 @@ class CutsTest {
 
     @Test
     void rounding_leaves_the_squares_out() {
-        assertThat(phase(BALUSTER, Phase.ROUND).stream().map(Cut::from)).containsExactly(mm(0), mm(85), mm(575));
-        assertThat(phase(BALUSTER, Phase.ROUND).stream().map(Cut::to)).containsExactly(mm(25), mm(535), mm(600));
+        assertThat(phase(baluster, Phase.ROUND).stream().map(Cut::from)).containsExactly(mm(0), mm(85), mm(575));
+        assertThat(phase(baluster, Phase.ROUND).stream().map(Cut::to)).containsExactly(mm(25), mm(535), mm(600));
         Turning round = Turning.of(Works.stiff(pattern(Section.ROUND, 45, 220, rod(200, 40))));
         assertThat(phase(round, Phase.ROUND)).singleElement().satisfies(cut -> {
             assertThat(cut.what()).isEqualTo("true up one even cylinder");
@@ -121,11 +121,11 @@ class CutsTest {
 
     @Test
     void a_sizing_cut_goes_to_its_opening_widest_first_and_tells_at_most_twelve_members_by_name() {
-        List<Length> openings = phase(BALUSTER, Phase.SIZING).stream()
+        List<Length> openings = phase(baluster, Phase.SIZING).stream()
                 .map(cut -> cut.setting().orElseThrow())
                 .toList();
         assertThat(openings).isSortedAccordingTo(Collections.reverseOrder()).doesNotHaveDuplicates();
-        assertThat(phase(BALUSTER, Phase.SIZING)).allSatisfy(cut -> {
+        assertThat(phase(baluster, Phase.SIZING)).allSatisfy(cut -> {
             assertThat(cut.places()).isSorted().doesNotHaveDuplicates();
             assertThat(cut.from()).isEqualTo(cut.places().get(0));
             assertThat(cut.to()).isEqualTo(cut.places().get(cut.places().size() - 1));
@@ -253,7 +253,7 @@ class CutsTest {
 
     @Test
     void the_sag_is_told_at_every_mark_and_forty_even_parts_none_twice() {
-        Whip whip = BALUSTER.whip().orElseThrow();
+        Whip whip = baluster.whip().orElseThrow();
         List<Length> places = whip.sags().stream().map(Whip.Sag::place).toList();
         assertThat(places).isSorted().contains(mm(0), mm(15), mm(300), mm(600));
         assertThat(places)
@@ -270,10 +270,10 @@ class CutsTest {
 
     @Test
     void the_sizing_cuts_say_what_they_cost() {
-        List<Cut> narrow = phase(BALUSTER, Phase.SIZING);
+        List<Cut> narrow = phase(baluster, Phase.SIZING);
         Cut last = narrow.get(narrow.size() - 1);
-        double before = BALUSTER.stages().get(1).first().rpm();
-        double after = BALUSTER.stages().get(2).first().rpm();
+        double before = baluster.stages().get(1).first().rpm();
+        double after = baluster.stages().get(2).first().rpm();
         String why = last.why().orElseThrow();
         assertThat(why)
                 .contains("from %.0f to %.0f rpm (%+.0f %%)".formatted(before, after, 100 * (after / before - 1)));
@@ -313,24 +313,24 @@ class CutsTest {
 
     @Test
     void natural_speeds_stand_at_cuts_that_shape_and_fall_as_wood_goes() {
-        assertThat(BALUSTER.cuts()).allSatisfy(cut -> {
+        assertThat(baluster.cuts()).allSatisfy(cut -> {
             boolean shapes = Set.of(Phase.SIZING, Phase.DETAILS, Phase.SLENDER, Phase.TENONS)
                     .contains(cut.phase());
             if (cut.phase() != Phase.ROUND) {
                 assertThat(cut.natural().isPresent()).isEqualTo(shapes);
             }
         });
-        List<Cut> round = phase(BALUSTER, Phase.ROUND);
+        List<Cut> round = phase(baluster, Phase.ROUND);
         assertThat(round.get(0).natural()).isEmpty();
         assertThat(round.get(2).natural().orElseThrow().rpm())
-                .isCloseTo(BALUSTER.stages().get(1).first().rpm(), within(1e-6));
+                .isCloseTo(baluster.stages().get(1).first().rpm(), within(1e-6));
     }
 
     @Test
     void the_workings_give_the_figures_they_explain() {
-        Whip whip = BALUSTER.whip().orElseThrow();
-        String all = BALUSTER.workings().toString();
-        assertThat(BALUSTER.workings()).hasSize(7);
+        Whip whip = baluster.whip().orElseThrow();
+        String all = baluster.workings().toString();
+        assertThat(baluster.workings()).hasSize(7);
         assertThat(all)
                 .contains(
                         "first %.0f rpm, second %.0f rpm"

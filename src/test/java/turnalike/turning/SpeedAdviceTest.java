@@ -141,6 +141,15 @@ class SpeedAdviceTest {
     }
 
     @Test
+    void a_slow_lathe_sets_the_slow_end_of_roughing_before_the_whip_sets_its_fast_end() {
+        SpeedAdvice advice = advice(ROUND, lathe(Optional.of(500.0), 260, 290, 400), 90_000, 600);
+        range(advice.roughing(), 250, 300);
+        range(advice.turning(), 150, 300);
+        assertThat(advice.roughingSteps()).containsExactly(Speed.ofRpm(260), Speed.ofRpm(290));
+        assertThat(advice.turningSteps()).containsExactly(Speed.ofRpm(260), Speed.ofRpm(290));
+    }
+
+    @Test
     void it_is_never_turned_faster_out_of_round_than_round() {
         SpeedAdvice advice = advice(ROUND, Lathe.USUAL, 90_000, 600);
         range(advice.turning(), 150, 300);
