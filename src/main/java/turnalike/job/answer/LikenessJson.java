@@ -3,9 +3,9 @@ package turnalike.job.answer;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import turnalike.job.pieces.QuestionsJson;
 import turnalike.job.fields.Json;
 import turnalike.job.pieces.LikenessReport;
+import turnalike.job.pieces.QuestionsJson;
 import turnalike.pieces.Likeness;
 import turnalike.pieces.Slip;
 

@@ -157,7 +157,7 @@ class FrameKindsTest {
 
     private static Set<String> paths(String path, JsonNode node) {
         Set<String> out = new TreeSet<>();
-        node.fields().forEachRemaining(each -> {
+        node.properties().forEach(each -> {
             String inner = path + "." + each.getKey();
             if (each.getValue().isObject()) {
                 out.addAll(paths(inner, each.getValue()));
