@@ -32,7 +32,7 @@ final class JobTrees {
         try {
             ObjectNode root = (ObjectNode) MAPPER.readTree(text);
             ObjectNode at = root;
-            String[] keys = path.split("\\.");
+            String[] keys = path.split("\\.", -1);
             for (int i = 0; i + 1 < keys.length; i++) {
                 at = at.get(keys[i]) instanceof ObjectNode inner ? inner : at.putObject(keys[i]);
             }
