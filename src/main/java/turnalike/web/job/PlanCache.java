@@ -4,7 +4,6 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
 import turnalike.effort.Effort;
 import turnalike.job.Plan;
@@ -28,8 +27,21 @@ public final class PlanCache {
 
     private final Map<JobText, CompletableFuture<Plan>> plans = recent();
     private final Map<DividerProblem, DividerOutcome> searched = recent();
-    /** How often each job was asked about; one person's page never ends the search for another's job. */
-    private final Map<JobId, Long> asked = new ConcurrentHashMap<>();
+    /** What each job's text is; one person's page never ends the search for another's job. */
+    private final Map<JobId, Latest> latest = recent();
+
+    /**
+     * The text of a job that was asked for last. A search holds on to the one it began with, so that it ends for good when another text
+     * takes its place, though the first come back; and goes on to its end when the job is forgotten meanwhile for others.
+     */
+    private static final class Latest {
+        private final JobText text;
+        private volatile boolean over;
+
+        private Latest(JobText text) {
+            this.text = text;
+        }
+    }
 
     private static <K, V> Map<K, V> recent() {
         return new LinkedHashMap<>(KEPT, 0.75f, true) {
@@ -44,8 +56,22 @@ public final class PlanCache {
 
     /** Begins on a text that will be asked for in a moment, beside whatever else goes on: while it is written to disk, say. */
     public CompletableFuture<Plan> ahead(JobId job, JobText text) {
-        asked.merge(job, 1L, Long::sum);
+        latest(job, text);
         return begun(text);
+    }
+
+    /** Tells that this is the job's text now: a search for another of its texts ends, one for the same text goes on. */
+    private Latest latest(JobId job, JobText text) {
+        synchronized (latest) {
+            Latest last = latest.computeIfAbsent(job, first -> new Latest(text));
+            if (last.text.equals(text)) {
+                return last;
+            }
+            last.over = true;
+            Latest now = new Latest(text);
+            latest.put(job, now);
+            return now;
+        }
     }
 
     private CompletableFuture<Plan> begun(JobText text) {
@@ -83,23 +109,20 @@ public final class PlanCache {
 
     /**
      * The plan after some seconds of search; ended early by the job's next edit, so that an old text's search never slows a new one's.
+     * Looking at the same text again ends nothing.
      */
     public Plan patient(JobId job, JobText text) {
+        Latest last = latest(job, text);
         Plan quick = begun(text).join();
         if (isFinal(quick)) {
             return quick;
         }
-        long turn = turn(job);
         Effort time = within(PATIENCE_MS);
-        DividerOutcome best = Dividers.solve(quick.dividerProblem(), () -> time.spent() || turn(job) != turn);
-        if (turn(job) == turn) {
+        DividerOutcome best = Dividers.solve(quick.dividerProblem(), () -> time.spent() || last.over);
+        if (!last.over) {
             keep(quick.dividerProblem(), best);
         }
         return Plan.of(text.job(), problem -> best);
-    }
-
-    private long turn(JobId job) {
-        return asked.getOrDefault(job, 0L);
     }
 
     private static Effort within(long milliseconds) {
@@ -107,13 +130,18 @@ public final class PlanCache {
         return () -> System.nanoTime() - end > 0;
     }
 
-    /** Keeps what a search found; plans that were made without it are made anew when they are asked for. */
+    /** Keeps what a search found; plans that were, or may be being, made without it are made anew when they are asked for. */
     private void keep(DividerProblem problem, DividerOutcome best) {
         synchronized (searched) {
             searched.put(problem, best);
         }
         synchronized (plans) {
-            plans.clear();
+            plans.values()
+                    .removeIf(each -> !each.isDone() || each.isCompletedExceptionally() || answers(each, problem));
         }
+    }
+
+    private static boolean answers(CompletableFuture<Plan> made, DividerProblem problem) {
+        return made.join().dividerProblem().equals(problem);
     }
 }

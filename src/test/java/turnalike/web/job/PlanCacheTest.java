@@ -81,4 +81,55 @@ class PlanCacheTest {
         }
         assertThat(plans.isFinal(old.join())).isFalse();
     }
+
+    /** Another window on the same job, a reload. */
+    @Test
+    void looking_at_the_same_text_again_does_not_end_its_search() {
+        PlanCache plans = new PlanCache();
+        CompletableFuture<Plan> search = CompletableFuture.supplyAsync(() -> plans.patient(ONE, twelve(32, 12.3)));
+        while (!search.isDone()) {
+            plans.now(ONE, twelve(32, 12.3));
+        }
+        assertThat(plans.isFinal(search.join())).isTrue();
+    }
+
+    /** The other text is the latest for moments only: whether the search is just then looking must not matter. */
+    @Test
+    void a_search_that_an_edit_ended_stays_ended_when_the_edit_is_taken_back() {
+        PlanCache plans = new PlanCache();
+        JobText text = twelve(32, 12.3);
+        JobText other = twelve(32, 13.7);
+        CompletableFuture<Plan> search = CompletableFuture.supplyAsync(() -> plans.patient(ONE, text));
+        while (!search.isDone()) {
+            plans.now(ONE, other);
+            for (int i = 0; i < 50; i++) {
+                plans.now(ONE, text);
+            }
+        }
+        assertThat(plans.isFinal(search.join())).isFalse();
+    }
+
+    @Test
+    void a_search_goes_on_when_its_job_is_forgotten_for_others_and_seen_again() {
+        PlanCache plans = new PlanCache();
+        JobText text = twelve(32, 12.3);
+        CompletableFuture<Plan> search = CompletableFuture.supplyAsync(() -> plans.patient(ONE, text));
+        while (!search.isDone()) {
+            for (int other = 0; other < 100; other++) {
+                plans.now(JobId.of(new int[] {3, other % 10, other / 10, 0, 0, 0, 0, 0, 0, 0, 0, 0}), text);
+            }
+            plans.now(ONE, text);
+        }
+        assertThat(plans.isFinal(search.join())).isTrue();
+    }
+
+    @Test
+    void what_a_search_found_leaves_the_plans_of_other_marks_as_they_are() {
+        PlanCache plans = new PlanCache();
+        Plan other = plans.now(ANOTHER, twelve(32, 12.9));
+        Plan sameMarks = plans.now(ANOTHER, twelve(33, 12.3));
+        plans.patient(ONE, twelve(32, 12.3));
+        assertThat(plans.now(ANOTHER, twelve(32, 12.9))).isSameAs(other);
+        assertThat(plans.now(ANOTHER, twelve(33, 12.3))).isNotSameAs(sameMarks);
+    }
 }
