@@ -7,6 +7,11 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.QRDecomposition;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
 import turnalike.units.Angle;
@@ -112,6 +117,69 @@ class RimFitTest {
                 assertThat(squares(rim, x, y, fit.radius().mm() + step)).isGreaterThan(least);
             }
         });
+    }
+
+    /**
+     * The same circle by another route: Hipparchus's decompositions throughout, begun at the circle of least algebraic distance (linear: x² +
+     * y² = 2ax + 2by + c), then Gauss and Newton's steps by QR of the slopes themselves, where ours solves their normal equations by Cramer's
+     * rule. Rims as they are measured: 4 to 40 places around, up to a fiftieth from round, the axle up to a fifth off.
+     */
+    @Test
+    void hipparchus_finds_the_same_circle() {
+        Seeds.each(300, random -> {
+            int points = 4 + random.nextInt(37);
+            double radiusMm = Math.pow(10, 1 + 2 * random.nextDouble());
+            double xMm = 0.2 * radiusMm * (2 * random.nextDouble() - 1);
+            double yMm = 0.2 * radiusMm * (2 * random.nextDouble() - 1);
+            List<RimPoint> rim = new ArrayList<>();
+            for (int i = 0; i < points; i++) {
+                double angle = 2 * Math.PI * (i + 0.5 * random.nextDouble()) / points;
+                double out = radiusMm * (1 + 0.02 * (2 * random.nextDouble() - 1));
+                double x = xMm + out * Math.cos(angle);
+                double y = yMm + out * Math.sin(angle);
+                rim.add(new RimPoint(Angle.ofRadians(Math.atan2(y, x)), Length.ofMm(Math.hypot(x, y))));
+            }
+            RimFit fit = RimFit.of(rim);
+            double[] other = circleByQr(rim);
+            assertThat(fit.radius().mm()).isCloseTo(other[2], within(SAME * radiusMm));
+            assertThat(fit.offset().mm() * Math.cos(fit.offsetAt().radians()))
+                    .isCloseTo(other[0], within(SAME * radiusMm));
+            assertThat(fit.offset().mm() * Math.sin(fit.offsetAt().radians()))
+                    .isCloseTo(other[1], within(SAME * radiusMm));
+        });
+    }
+
+    /** A share of the radius, far below any digit that is printed. */
+    private static final double SAME = 1e-12;
+
+    /** Centre x, centre y and radius in mm. */
+    private static double[] circleByQr(List<RimPoint> rim) {
+        int n = rim.size();
+        double[] x = new double[n];
+        double[] y = new double[n];
+        RealMatrix rows = new Array2DRowRealMatrix(n, 3);
+        RealVector right = new ArrayRealVector(n);
+        for (int i = 0; i < n; i++) {
+            x[i] = rim.get(i).radius().mm() * Math.cos(rim.get(i).at().radians());
+            y[i] = rim.get(i).radius().mm() * Math.sin(rim.get(i).at().radians());
+            rows.setRow(i, new double[] {2 * x[i], 2 * y[i], 1});
+            right.setEntry(i, x[i] * x[i] + y[i] * y[i]);
+        }
+        double[] circle = new QRDecomposition(rows).getSolver().solve(right).toArray();
+        circle[2] = Math.sqrt(circle[2] + circle[0] * circle[0] + circle[1] * circle[1]);
+        // So near a circle each step leaves a small share of the error; forty are more than it takes.
+        for (int step = 0; step < 40; step++) {
+            for (int i = 0; i < n; i++) {
+                double distance = Math.hypot(x[i] - circle[0], y[i] - circle[1]);
+                rows.setRow(i, new double[] {(x[i] - circle[0]) / distance, (y[i] - circle[1]) / distance, 1});
+                right.setEntry(i, distance - circle[2]);
+            }
+            RealVector move = new QRDecomposition(rows).getSolver().solve(right);
+            for (int k = 0; k < 3; k++) {
+                circle[k] += move.getEntry(k);
+            }
+        }
+        return circle;
     }
 
     private static double squares(List<RimPoint> rim, double xMm, double yMm, double radiusMm) {
