@@ -2,7 +2,9 @@ package turnalike.turning;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import turnalike.effort.Effort;
 import turnalike.outline.Section;
 import turnalike.pattern.Bead;
@@ -17,6 +19,7 @@ import turnalike.pattern.Stock;
 import turnalike.pattern.Taper;
 import turnalike.pattern.Tenon;
 import turnalike.settings.Calipers;
+import turnalike.settings.DividerPlan;
 import turnalike.settings.DividerProblem;
 import turnalike.settings.Dividers;
 import turnalike.settings.SizedDiameter;
@@ -29,7 +32,17 @@ import turnalike.wood.Stiffness;
 public final class Works {
     static final Length SIZING = Length.ofMm(0.8);
 
+    /** Marks that were laid out before are not laid out anew: the search takes far longer than what is asked of it here. */
+    private static final Map<List<Length>, DividerPlan> LAID_OUT = new ConcurrentHashMap<>();
+
     private Works() {}
+
+    private static DividerPlan laidOut(List<Length> marks) {
+        return LAID_OUT.computeIfAbsent(
+                marks, each -> Dividers.solve(DividerProblem.of(each, UnitSystem.METRIC), Effort.ofAsks(2000))
+                        .findPlan()
+                        .orElseThrow());
+    }
 
     static Length mm(double mm) {
         return Length.ofMm(mm);
@@ -37,8 +50,6 @@ public final class Works {
 
     static TurningProblem of(Pattern pattern, Optional<Stiffness> stiffness, Lathe lathe) {
         List<Mark> marks = pattern.marks();
-        DividerProblem problem =
-                DividerProblem.of(marks.stream().map(Mark::place).toList(), UnitSystem.METRIC);
         List<SizedDiameter> sized = new ArrayList<>();
         for (int i = 0; i < pattern.members().size(); i++) {
             for (Member.Diameter each : pattern.members().get(i).diameters()) {
@@ -48,7 +59,7 @@ public final class Works {
         return new TurningProblem(
                 pattern,
                 marks,
-                Dividers.solve(problem, Effort.ofAsks(2000)).findPlan().orElseThrow(),
+                laidOut(marks.stream().map(Mark::place).toList()),
                 Calipers.group(sized, Length.ZERO, SIZING),
                 SIZING,
                 mm(0.4),
