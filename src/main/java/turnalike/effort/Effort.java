@@ -6,15 +6,19 @@ package turnalike.effort;
  */
 @FunctionalInterface
 public interface Effort {
-    /** Whether to stop now; once true, stays true. */
+    /** {@return whether to stop now; once true, stays true} */
     boolean spent();
 
-    /** Tells whoever waits how far the search has come; by default nobody listens. Call it at most a few times a second. */
+    /**
+     * Tells whoever waits how far the search has come; by default nobody listens. Call it at most a few times a second.
+     *
+     * @param progress what is searched, the best so far and its bound
+     */
     default void report(Progress progress) {}
 
     /**
-     * An effort that ends when that share of what is left of this one is spent, or with it, so that a later search gets the rest. One that
-     * does not know how much is left gives itself whole.
+     * {@return an effort that ends when that share of what is left of this one is spent, or with it, so that a later search gets the rest}
+     * One that does not know how much is left gives itself whole.
      *
      * @param share above 0, at most 1
      */
@@ -22,12 +26,21 @@ public interface Effort {
         return this;
     }
 
-    /** No end but the proof itself. */
+    /**
+     * No end but the proof itself.
+     *
+     * @return an effort that is never spent
+     */
     static Effort unlimited() {
         return () -> false;
     }
 
-    /** Ends after being asked that many times: the same on every machine, so tests and the domain use it. */
+    /**
+     * Ends after being asked that many times: the same on every machine, so tests and the domain use it.
+     *
+     * @param asks how often {@link #spent()} answers no; none when zero or less
+     * @return the effort; asked once more, it is spent for good
+     */
     static Effort ofAsks(long asks) {
         return new CountedEffort(asks);
     }

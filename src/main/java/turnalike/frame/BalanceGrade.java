@@ -17,12 +17,23 @@ public record BalanceGrade(double mmPerS) {
         }
     }
 
-    /** The permissible unbalance in g·mm of a body of that mass at that speed in rev/min; both positive. */
+    /**
+     * {@return the permissible unbalance in g·mm of a body of that mass at that speed in rev/min; both positive}
+     *
+     * @param mass of the whole body
+     * @param revPerMin turns in a minute
+     */
     public double permissibleGMm(Mass mass, double revPerMin) {
         return mmPerS * mass.grams() / radPerS(revPerMin);
     }
 
-    /** The grade that an unbalance of {@code gMm} g·mm just meets: U·ω / m. */
+    /**
+     * {@return the grade that an unbalance of {@code gMm} g·mm just meets: U·ω / m}
+     *
+     * @param gMm unbalance
+     * @param mass of the whole body
+     * @param revPerMin turns in a minute
+     */
     public static BalanceGrade met(double gMm, Mass mass, double revPerMin) {
         return new BalanceGrade(gMm * radPerS(revPerMin) / mass.grams());
     }

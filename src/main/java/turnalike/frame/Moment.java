@@ -23,22 +23,32 @@ public record Moment(double gMm, Angle at) {
         at = gMm == 0 ? Angle.ofDegrees(0) : at.aroundOnce();
     }
 
-    /** From its two components: x toward 0°, y toward 90°, both in g·mm. */
+    /**
+     * From its two components: x toward 0°, y toward 90°, both in g·mm.
+     *
+     * @param xGMm toward 0°
+     * @param yGMm toward 90°
+     * @return the pull with these components
+     */
     public static Moment ofComponents(double xGMm, double yGMm) {
         return new Moment(Math.hypot(xGMm, yGMm), Angle.ofRadians(Math.atan2(yGMm, xGMm)));
     }
 
-    /** The component toward 0°, in g·mm. */
+    /** {@return the component toward 0°, in g·mm} */
     public double xGMm() {
         return gMm * Math.cos(at.radians());
     }
 
-    /** The component toward 90°, in g·mm. */
+    /** {@return the component toward 90°, in g·mm} */
     public double yGMm() {
         return gMm * Math.sin(at.radians());
     }
 
-    /** The pull of all of them together. */
+    /**
+     * {@return the pull of all of them together}
+     *
+     * @param moments in any order; none gives no pull
+     */
     public static Moment sum(Collection<Moment> moments) {
         double xGMm = 0;
         double yGMm = 0;
@@ -49,14 +59,14 @@ public record Moment(double gMm, Angle at) {
         return ofComponents(xGMm, yGMm);
     }
 
-    /** The same size the other way. */
+    /** {@return the same size the other way} */
     public Moment opposite() {
         return new Moment(gMm, Angle.ofDegrees(at.degrees() + 180));
     }
 
     /**
-     * The weight that cancels this moment: U / radius, opposite to it. Where wood is taken off instead, the same mass comes off at this
-     * moment's own direction.
+     * {@return the weight that cancels this moment: U / radius, opposite to it} Where wood is taken off instead, the same mass comes off at
+     * this moment's own direction.
      *
      * @param radius where the weight's own balance point sits, from the axle; positive, else {@link IllegalArgumentException}
      */

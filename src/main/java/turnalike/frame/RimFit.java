@@ -28,6 +28,7 @@ public record RimFit(Length radius, Length offset, Angle offsetAt, Length runOut
      * Checked against W. Gander, G. H. Golub and R. Strebel, BIT 34 (1994) 558–578.
      *
      * @param points 3 or more, not in one line, else {@link IllegalArgumentException}
+     * @return the circle that fits the points best, by least squares of their distances from it
      * @throws IllegalStateException when the steps do not settle to 1e-12 of the radius, which takes points far from any circle
      */
     public static RimFit of(List<RimPoint> points) {

@@ -39,17 +39,27 @@ public final class RockingTest {
         return new Moment(gMm, restsAtBottom);
     }
 
-    /** The period in seconds of small swings of a wheel of that inertia (g·mm²) and unbalance; the inverse of {@link #unbalance}. */
+    /**
+     * {@return the period in seconds of small swings of a wheel of that inertia (g·mm²) and unbalance; the inverse of {@link #unbalance}}
+     *
+     * @param inertiaGMm2 about the axle
+     * @param unbalance the pull that makes the wheel swing
+     */
     public static double periodS(double inertiaGMm2, Moment unbalance) {
         return 2 * Math.PI * Math.sqrt(inertiaGMm2 / (GRAVITY_MM_S2 * unbalance.gMm()));
     }
 
-    /** The inertia in g·mm² of a thin ring, mass × radius²: enough for a rim, whose section is small beside its radius. */
+    /**
+     * {@return the inertia in g·mm² of a thin ring, mass × radius²: enough for a rim, whose section is small beside its radius}
+     *
+     * @param mass the ring's
+     * @param meanRadius half way between its inner and outer edge
+     */
     public static double ringInertiaGMm2(Mass mass, Length meanRadius) {
         return mass.grams() * meanRadius.mm() * meanRadius.mm();
     }
 
-    /** How the figure is found, for the page. */
+    /** {@return how the figure is found, for the page} */
     public static Working working() {
         return new Working(
                 "unbalance from rocking",

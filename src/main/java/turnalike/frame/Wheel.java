@@ -21,7 +21,11 @@ public record Wheel(int places, Length hubRadius) {
         }
     }
 
-    /** The direction of place {@code place}, counted from 0; {@link IllegalArgumentException} outside 0 … places − 1. */
+    /**
+     * {@return the direction of place {@code place}, counted from 0; {@link IllegalArgumentException} outside 0 … places − 1}
+     *
+     * @param place in the order of the directions
+     */
     public Angle angle(int place) {
         if (place < 0 || place >= places) {
             throw new IllegalArgumentException("place must be 0 to %d, was %d".formatted(places - 1, place));
@@ -30,7 +34,7 @@ public record Wheel(int places, Length hubRadius) {
     }
 
     /**
-     * How far from the axle a piece's balance point comes to stand.
+     * {@return how far from the axle a piece's balance point comes to stand}
      *
      * @param balanceFromShoulder from the shoulder of the hub tenon outward to the balance point; negative inside the tenon
      */
@@ -38,15 +42,24 @@ public record Wheel(int places, Length hubRadius) {
         return hubRadius.plus(balanceFromShoulder);
     }
 
-    /** What a piece at that place adds: mass × reach, in the direction of the place. Exact up to rounding. */
+    /**
+     * {@return what a piece at that place adds: mass × reach, in the direction of the place} Exact up to rounding.
+     *
+     * @param place from 0, in the order of the directions
+     * @param mass the piece's
+     * @param reach the piece's balance point, from the wheel's centre
+     */
     public Moment moment(int place, Mass mass, Length reach) {
         return new Moment(mass.grams() * reach.mm(), angle(place));
     }
 
     /**
-     * The unbalance that the scale alone can feign, in g·mm: scale / √12 · √(Σ R²). A reading rounded to {@code scale} is off by a uniform
-     * error of standard deviation scale / √12, independent from piece to piece; the figure is the standard deviation of the length of the
-     * unbalance vector, both components together. Derived here.
+     * {@return the unbalance that the scale alone can feign, in g·mm: scale / √12 · √(Σ R²)} A reading rounded to {@code scale} is off by a
+     * uniform error of standard deviation scale / √12, independent from piece to piece; the figure is the standard deviation of the length
+     * of the unbalance vector, both components together. Derived here.
+     *
+     * @param scale the scale's smallest step
+     * @param reaches each piece's balance point, from the wheel's centre
      */
     public static double noiseFloorGMm(Mass scale, Collection<Length> reaches) {
         double squaresMm2 = 0;

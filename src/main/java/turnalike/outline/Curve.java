@@ -8,13 +8,22 @@ import turnalike.units.Length;
  * curve is smooth inside, has a positive length and a radius that is nowhere below zero.
  */
 public sealed interface Curve permits Line, EllipseArc, Polynomial {
-    /** How far the curve reaches along the axis; above zero. */
+    /** {@return how far the curve reaches along the axis; above zero} */
     Length length();
 
-    /** The radius at {@code xMm}, which is between 0 and the length; a place outside is taken as the nearer end. */
+    /**
+     * {@return the radius at {@code xMm}, which is between 0 and the length; a place outside is taken as the nearer end}
+     *
+     * @param xMm place from the curve's start
+     */
     double radiusMm(double xMm);
 
-    /** dr/dx at {@code xMm}; infinite, with its sign, where an ellipse arc stands upright. */
+    /**
+     * dr/dx at {@code xMm}; infinite, with its sign, where an ellipse arc stands upright.
+     *
+     * @param xMm place from the curve's start; outside the curve the nearer end counts
+     * @return millimetres of radius gained per millimetre along the axis
+     */
     double slope(double xMm);
 
     /**
@@ -26,26 +35,50 @@ public sealed interface Curve permits Line, EllipseArc, Polynomial {
      */
     double integral(int xPower, int rPower);
 
-    /** The places strictly inside where the curve is level, in order; empty for a line, even a level one. */
+    /** {@return the places strictly inside where the curve is level, in order; empty for a line, even a level one} */
     List<Double> levelPlacesMm();
 
-    /** The same curve run from the other end. */
+    /** {@return the same curve run from the other end} */
     Curve reversed();
 
+    /**
+     * {@return what the case for this one makes of it}
+     *
+     * @param <R> what becomes of it
+     * @param cases one answer for each case
+     */
     <R> R match(Cases<R> cases);
 
+    /** What an outer layer makes of each case. */
     interface Cases<R> {
+        /**
+         * {@return what a straight stretch becomes}
+         *
+         * @param line the curve
+         */
         R line(Line line);
 
+        /**
+         * {@return what an ellipse arc becomes}
+         *
+         * @param arc the curve
+         */
         R ellipseArc(EllipseArc arc);
 
+        /**
+         * {@return what a polynomial becomes}
+         *
+         * @param polynomial the curve
+         */
         R polynomial(Polynomial polynomial);
     }
 
+    /** {@return the radius where the curve begins, in millimetres} */
     default double startRadiusMm() {
         return radiusMm(0);
     }
 
+    /** {@return the radius where the curve ends, in millimetres} */
     default double endRadiusMm() {
         return radiusMm(length().mm());
     }

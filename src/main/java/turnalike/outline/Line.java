@@ -17,7 +17,12 @@ public record Line(Length length, Length from, Length to) implements Curve {
         CurveChecks.notNegative("line end radius", to.mm());
     }
 
-    /** A stretch of one radius. */
+    /**
+     * {@return a stretch of one radius}
+     *
+     * @param length along the axis, above zero
+     * @param radius the same all along, not below zero
+     */
     public static Line level(Length length, Length radius) {
         return new Line(length, radius, radius);
     }

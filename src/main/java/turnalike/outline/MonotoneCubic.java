@@ -19,7 +19,11 @@ public final class MonotoneCubic {
     /** A measured point: place from the curve's start, and radius there. */
     public record Point(Length place, Length radius) {}
 
-    /** One cubic between each two neighbours; the places must rise strictly and there must be two points or more. */
+    /**
+     * {@return one cubic between each two neighbours; the places must rise strictly and there must be two points or more}
+     *
+     * @param points in the order of their places, along the axis
+     */
     public static List<Polynomial> through(List<Point> points) {
         if (points.size() < 2) {
             throw new IllegalArgumentException("a curve needs two points, had %d".formatted(points.size()));

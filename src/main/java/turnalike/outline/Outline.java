@@ -25,7 +25,13 @@ public record Outline(List<Segment> segments) {
         }
     }
 
-    /** Curves of one section set end to end from {@code start}. */
+    /**
+     * {@return curves of one section set end to end from {@code start}}
+     *
+     * @param start where the first curve begins, from the datum
+     * @param curves in order along the axis, at least one
+     * @param section the section of all of them
+     */
     public static Outline of(Length start, List<? extends Curve> curves, Section section) {
         List<Segment> segments = new ArrayList<>();
         Length at = start;
@@ -36,41 +42,56 @@ public record Outline(List<Segment> segments) {
         return new Outline(segments);
     }
 
-    /** Several outlines, each already in its place, as one. */
+    /**
+     * {@return several outlines, each already in its place, as one}
+     *
+     * @param parts in order along the axis, each starting where the last ends, else {@link IllegalArgumentException}
+     */
     public static Outline join(List<Outline> parts) {
         return new Outline(
                 parts.stream().flatMap(part -> part.segments().stream()).toList());
     }
 
+    /** {@return where the outline begins, from the datum} */
     public Length start() {
         return segments.get(0).start();
     }
 
+    /** {@return where the outline ends, from the datum} */
     public Length end() {
         return segments.get(segments.size() - 1).end();
     }
 
+    /** {@return how far the outline reaches along the axis; above zero} */
     public Length length() {
         return end().minus(start());
     }
 
-    /** The radius where it starts. */
+    /** {@return the radius where it starts} */
     public Length startRadius() {
         return Length.ofMm(segments.get(0).curve().startRadiusMm());
     }
 
-    /** The radius where it ends. */
+    /** {@return the radius where it ends} */
     public Length endRadius() {
         return Length.ofMm(segments.get(segments.size() - 1).curve().endRadiusMm());
     }
 
-    /** The radius at a place (half the side of a square section). On a shoulder: the segment that ends there. */
+    /**
+     * {@return the radius at a place (half the side of a square section)} On a shoulder: the segment that ends there.
+     *
+     * @param place from the datum; outside the outline its nearer end counts
+     */
     public Length radiusAt(Length place) {
         Segment segment = segmentAt(place);
         return Length.ofMm(segment.curve().radiusMm(place.minus(segment.start()).mm()));
     }
 
-    /** The section at a place; on a shoulder, that of the segment that ends there. */
+    /**
+     * {@return the section at a place; on a shoulder, that of the segment that ends there}
+     *
+     * @param place from the datum; outside the outline its nearer end counts
+     */
     public Section sectionAt(Length place) {
         return segmentAt(place).section();
     }
@@ -89,12 +110,12 @@ public record Outline(List<Segment> segments) {
         return segments.get(low);
     }
 
-    /** The largest radius anywhere. */
+    /** {@return the largest radius anywhere} */
     public Length largestRadius() {
         return Collections.max(stations().stream().map(Station::radius).toList());
     }
 
-    /** The smallest radius anywhere. */
+    /** {@return the smallest radius anywhere} */
     public Length smallestRadius() {
         return Collections.min(stations().stream().map(Station::radius).toList());
     }
@@ -102,7 +123,7 @@ public record Outline(List<Segment> segments) {
     /** The radius at a place, taken on one segment: a shoulder has two stations at one place. */
     public record Station(Length place, Length radius) {}
 
-    /** Every place where the radius can be greatest or least: both ends of each segment and where it is level, in order. */
+    /** {@return every place where the radius can be greatest or least: both ends of each segment and where it is level, in order} */
     public List<Station> stations() {
         List<Station> out = new ArrayList<>();
         for (Segment segment : segments) {
@@ -116,7 +137,7 @@ public record Outline(List<Segment> segments) {
         return out;
     }
 
-    /** The same piece turned end for end, its new datum at 0. */
+    /** {@return the same piece turned end for end, its new datum at 0} */
     public Outline reversed() {
         List<Segment> out = new ArrayList<>();
         for (int i = segments.size() - 1; i >= 0; i--) {

@@ -25,23 +25,50 @@ public record Polynomial(Length length, List<Double> coefficientsMm) implements 
         CurveChecks.notNegative("polynomial's least radius", leastMm(length, coefficientsMm));
     }
 
-    /** The quadratic through the start, middle and end radii (Lagrange's form, gathered by powers of u). */
+    /**
+     * {@return the quadratic through the start, middle and end radii (Lagrange's form, gathered by powers of u)}
+     *
+     * @param length along the axis, above zero
+     * @param start radius at the start
+     * @param middle radius half way
+     * @param end radius at the end
+     */
     public static Polynomial quadraticThrough(Length length, Length start, Length middle, Length end) {
         return new Polynomial(length, quadratic(start.mm(), middle.mm(), end.mm()));
     }
 
-    /** The least radius of the quadratic through three radii; may be below zero, which is why one asks before making it. */
+    /**
+     * {@return the least radius of the quadratic through three radii; may be below zero, which is why one asks before making it}
+     *
+     * @param start radius at the start
+     * @param middle radius half way
+     * @param end radius at the end
+     */
     public static Length leastOfQuadratic(Length start, Length middle, Length end) {
         return Length.ofMm(leastMm(Length.ofMm(1), quadratic(start.mm(), middle.mm(), end.mm())));
     }
 
-    /** The largest radius of the quadratic through three radii. */
+    /**
+     * {@return the largest radius of the quadratic through three radii}
+     *
+     * @param start radius at the start
+     * @param middle radius half way
+     * @param end radius at the end
+     */
     public static Length largestOfQuadratic(Length start, Length middle, Length end) {
         return leastOfQuadratic(start.times(-1), middle.times(-1), end.times(-1))
                 .times(-1);
     }
 
-    /** The cubic with given end radii and end slopes dr/dx (Hermite's form). */
+    /**
+     * {@return the cubic with given end radii and end slopes dr/dx (Hermite's form)}
+     *
+     * @param length along the axis, above zero
+     * @param start radius at the start
+     * @param startSlope dr/dx at the start
+     * @param end radius at the end
+     * @param endSlope dr/dx at the end
+     */
     public static Polynomial hermite(Length length, Length start, double startSlope, Length end, double endSlope) {
         double rise = end.minus(start).mm();
         double first = startSlope * length.mm();

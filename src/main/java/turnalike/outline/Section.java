@@ -7,7 +7,10 @@ package turnalike.outline;
  * its middle, and twice that about the long axis (any handbook of mechanics; derived here by integration).
  */
 public enum Section {
+    /** A circle of radius r: area πr², second moment πr⁴/4 about an axis across the piece. */
     ROUND(Math.PI, Math.PI / 4),
+
+    /** A square of side 2r: area 4r², second moment 4r⁴/3 about an axis across the piece. */
     SQUARE(4, 16.0 / 12);
 
     private final double areaFactor;
@@ -18,17 +21,17 @@ public enum Section {
         this.secondMomentFactor = secondMomentFactor;
     }
 
-    /** Area over r². */
+    /** {@return area over r²} */
     public double areaFactor() {
         return areaFactor;
     }
 
-    /** Second moment of area about an axis across the piece, over r⁴. About the long axis it is twice this. */
+    /** {@return second moment of area about an axis across the piece, over r⁴} About the long axis it is twice this. */
     public double secondMomentFactor() {
         return secondMomentFactor;
     }
 
-    /** How far the section's farthest point stands from the axis, over r: √2 for a square's arris. */
+    /** {@return how far the section's farthest point stands from the axis, over r: √2 for a square's arris} */
     public double reachFactor() {
         return this == ROUND ? 1 : Math.sqrt(2);
     }

@@ -14,7 +14,13 @@ import turnalike.units.Mass;
  * @param quadraticGPerMm2 ρπL/4 for round, ρL for square
  */
 public record Sensitivity(double linearGPerMm, double quadraticGPerMm2) {
-    /** From A(r + δ/2) = f·(r + δ/2)² = f·(r² + rδ + δ²/4), f the section's area factor. */
+    /**
+     * From A(r + δ/2) = f·(r + δ/2)² = f·(r² + rδ + δ²/4), f the section's area factor.
+     *
+     * @param part the outline of the part
+     * @param density the wood's
+     * @return how the part's mass follows its diameter; exact in closed form
+     */
     public static Sensitivity of(Outline part, Density density) {
         double linear = 0;
         double quadratic = 0;
@@ -26,7 +32,11 @@ public record Sensitivity(double linearGPerMm, double quadraticGPerMm2) {
         return new Sensitivity(linear, quadratic);
     }
 
-    /** The mass gained when the diameter grows by {@code more}; negative when it shrinks. Exact while the part keeps some wood. */
+    /**
+     * {@return the mass gained when the diameter grows by {@code more}; negative when it shrinks} Exact while the part keeps some wood.
+     *
+     * @param more added to the diameter all along
+     */
     public Mass change(Length more) {
         return Mass.ofGrams(linearGPerMm * more.mm() + quadraticGPerMm2 * more.mm() * more.mm());
     }

@@ -24,6 +24,10 @@ public record Solid(
     /**
      * Works the figures out in closed form: V = ∫A dx, balance = ∫xA dx / V, spin = ρ∫2I dx, swing = ρ∫(I + A(x − x̄)²) dx, with A and I
      * the section's area and second moment. Relative error about 10⁻¹³.
+     *
+     * @param outline the solid's shape
+     * @param density the same all through
+     * @return the figures
      */
     public static Solid of(Outline outline, Density density) {
         double origin =
@@ -53,7 +57,7 @@ public record Solid(
                 rho * (across + apart));
     }
 
-    /** How these figures were found. */
+    /** {@return how these figures were found} */
     public Working working() {
         return new Working(
                 "volume, mass, balance point and inertias",

@@ -20,6 +20,9 @@ public record Allowances(Length millingPerFace, Length trimmingPerEnd) {
     /**
      * 1/16 in a face and 1/2 in an end, or 1.5 mm and 12 mm. Common practice, no source: enough to plane a sawn face flat and to cut
      * end checks and snipe away; warped or cracked stock needs more.
+     *
+     * @param units which of the two is meant
+     * @return the allowances in round figures of those units
      */
     public static Allowances usual(UnitSystem units) {
         return units == UnitSystem.INCH

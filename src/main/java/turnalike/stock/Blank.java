@@ -19,13 +19,18 @@ public record Blank(Section section, Length size, Length length) {
         }
     }
 
-    /** The wood in it. Exact. */
+    /** {@return the wood in it} Exact. */
     public Timber timber() {
         double radiusMm = size.mm() / 2;
         return new Timber(section.areaFactor() * radiusMm * radiusMm * length.mm());
     }
 
-    /** {@code 1 3/4 in square, 20 in long}. */
+    /**
+     * {@code 1 3/4 in square, 20 in long}.
+     *
+     * @param units the units to print in
+     * @return section, size and length in words, lengths in those units
+     */
     public String text(UnitSystem units) {
         return "%s %s, %s long"
                 .formatted(size.format(units), section == Section.ROUND ? "round" : "square", length.format(units));

@@ -20,7 +20,7 @@ public record BlankNeed(Blank blank, Length run, boolean cornersStay) {
         }
     }
 
-    /** What of the blank's length is no part of the piece: for holding and parting off. */
+    /** {@return what of the blank's length is no part of the piece: for holding and parting off} */
     public Length waste() {
         return Length.ofMm(Math.max(0, blank.length().mm() - run.mm()));
     }

@@ -16,22 +16,22 @@ public record CornerCut(Length side) {
         }
     }
 
-    /** The width of each of the eight faces, and of the strip each cut takes off: {@code s (√2 - 1)}. Derived. */
+    /** {@return the width of each of the eight faces, and of the strip each cut takes off: {@code s (√2 - 1)}} Derived. */
     public Length face() {
         return side.times(Math.sqrt(2) - 1);
     }
 
-    /** Where to mark the cut on each face, in from its edge: {@code s (1 - 1/√2)}, about 0.2929 s. Derived. */
+    /** {@return where to mark the cut on each face, in from its edge: {@code s (1 - 1/√2)}, about 0.2929 s} Derived. */
     public Length markIn() {
         return side.times(1 - Math.sqrt(0.5));
     }
 
-    /** How deep each 45° cut takes the corner down, from the arris square to the new face: {@code s (√2 - 1) / 2}. Derived. */
+    /** {@return how deep each 45° cut takes the corner down, from the arris square to the new face: {@code s (√2 - 1) / 2}} Derived. */
     public Length depth() {
         return face().times(0.5);
     }
 
-    /** The largest round that comes out of the square, before or after the corners are cut: its side. */
+    /** {@return the largest round that comes out of the square, before or after the corners are cut: its side} */
     public Length largestRound() {
         return side;
     }

@@ -31,7 +31,7 @@ public final class Spares {
     }
 
     /**
-     * The spares for a count and a loss rate a person gave.
+     * {@return the spares for a count and a loss rate a person gave}
      *
      * @param good good pieces wanted, 1 to 10 000
      * @param lossRate share of blanks that do not become good pieces, 0 to 0.9
@@ -49,41 +49,48 @@ public final class Spares {
         return Parsed.of(new Spares(good, lossRate));
     }
 
-    /** As {@link #read}, but {@link IllegalArgumentException} for what it refuses. */
+    /**
+     * As {@link #read}, but {@link IllegalArgumentException} for what it refuses.
+     *
+     * @param good good pieces wanted, 1 to 10 000
+     * @param lossRate share of blanks that do not become good pieces, 0 to 0.9
+     * @return the spares
+     */
     public static Spares of(int good, double lossRate) {
         return read(good, lossRate).get();
     }
 
-    /** Good pieces wanted. */
+    /** {@return good pieces wanted} */
     public int good() {
         return good;
     }
 
-    /** Share of blanks that are lost, 0 to 0.9. */
+    /** {@return share of blanks that are lost, 0 to 0.9} */
     public double lossRate() {
         return lossRate;
     }
 
-    /** Blanks to make, spares included. */
+    /** {@return blanks to make, spares included} */
     public int blanks() {
         return found.blanks();
     }
 
-    /** Blanks beyond the count. */
+    /** {@return blanks beyond the count} */
     public int spares() {
         return found.blanks() - good;
     }
 
-    /** The chance that they give enough good pieces, at least {@link #WANTED_CHANCE}. Accuracy: 1e-10. */
+    /** {@return the chance that they give enough good pieces, at least {@link #WANTED_CHANCE}} Accuracy: 1e-10. */
     public double chance() {
         return found.chance();
     }
 
-    /** Good pieces to expect on average, over many such jobs. */
+    /** {@return good pieces to expect on average, over many such jobs} */
     public double expectedGood() {
         return found.blanks() * (1 - lossRate);
     }
 
+    /** {@return how the count was found: the exact binomial, its figures, and how sure it is} */
     public Working working() {
         return new Working(
                 "Spares",

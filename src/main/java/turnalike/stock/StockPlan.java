@@ -19,34 +19,38 @@ import turnalike.units.Working;
  * @param density of the wood as it is sawn
  */
 public record StockPlan(BlankNeed need, Allowances allowances, Spares spares, Density density) {
-    /** The blank as it goes on the lathe. */
+    /** {@return the blank as it goes on the lathe} */
     public Blank finished() {
         return need.blank();
     }
 
-    /** What to saw: always square, since boards are; milling on every face, trimming at each end. */
+    /** {@return what to saw: always square, since boards are; milling on every face, trimming at each end} */
     public Blank rough() {
         Length size = finished().size().plus(allowances.millingPerFace().times(2));
         Length length = finished().length().plus(allowances.trimmingPerEnd().times(2));
         return new Blank(Section.SQUARE, size, length);
     }
 
-    /** The corner cut on the milled square. */
+    /** {@return the corner cut on the milled square} */
     public CornerCut cornerCut() {
         return new CornerCut(finished().size());
     }
 
-    /** The wood in all rough blanks, spares included; sawdust between them is not. */
+    /** {@return the wood in all rough blanks, spares included; sawdust between them is not} */
     public Timber timber() {
         return rough().timber().times(spares.blanks());
     }
 
-    /** What one rough blank weighs. */
+    /** {@return what one rough blank weighs} */
     public Mass roughMass() {
         return rough().timber().mass(density);
     }
 
-    /** Every figure's working, in the order a person needs them. */
+    /**
+     * {@return every figure's working, in the order a person needs them}
+     *
+     * @param units the units to print in
+     */
     public List<Working> workings(UnitSystem units) {
         return List.of(
                 finishedWorking(units),
@@ -57,7 +61,7 @@ public record StockPlan(BlankNeed need, Allowances allowances, Spares spares, De
                 massWorking());
     }
 
-    /** Where this work can hurt. */
+    /** {@return where this work can hurt} */
     public List<Problem> cautions() {
         return List.of(new Problem(
                 "stock: corner cut",

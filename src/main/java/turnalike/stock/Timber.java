@@ -22,20 +22,30 @@ public record Timber(double mm3) {
         }
     }
 
-    /** Board feet by actual volume. A yard's tally rounds and counts nominal sizes, so its bill differs. */
+    /** {@return board feet by actual volume} A yard's tally rounds and counts nominal sizes, so its bill differs. */
     public double boardFeet() {
         return mm3 / MM3_PER_BOARD_FOOT;
     }
 
+    /** {@return the volume in cubic metres} */
     public double cubicMetres() {
         return mm3 * 1e-9;
     }
 
+    /**
+     * {@return the wood of that many equal pieces}
+     *
+     * @param pieces zero or more, else {@link IllegalArgumentException}
+     */
     public Timber times(int pieces) {
         return new Timber(mm3 * pieces);
     }
 
-    /** What it weighs at that density. */
+    /**
+     * {@return what it weighs at that density}
+     *
+     * @param density of the wood as it is
+     */
     public Mass mass(Density density) {
         return Mass.ofGrams(mm3 * density.gramsPerMm3());
     }

@@ -13,19 +13,30 @@ public record Angle(double degrees) implements Comparable<Angle> {
         degrees += 0.0; // see Length
     }
 
+    /**
+     * {@return the angle of that many degrees}
+     *
+     * @param degrees finite, else {@link IllegalArgumentException}; anticlockwise positive
+     */
     public static Angle ofDegrees(double degrees) {
         return new Angle(degrees);
     }
 
+    /**
+     * {@return the angle of that many radians}
+     *
+     * @param radians finite, else {@link IllegalArgumentException}; anticlockwise positive
+     */
     public static Angle ofRadians(double radians) {
         return new Angle(Math.toDegrees(radians));
     }
 
+    /** {@return the angle in radians, degrees · π / 180} */
     public double radians() {
         return Math.toRadians(degrees);
     }
 
-    /** The same direction in [0°, 360°). */
+    /** {@return the same direction in [0°, 360°)} */
     public Angle aroundOnce() {
         double turned = degrees % 360;
         if (turned < 0) {

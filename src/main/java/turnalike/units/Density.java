@@ -13,11 +13,16 @@ public record Density(double kgPerM3) {
         }
     }
 
+    /**
+     * {@return the density of that many kilograms per cubic metre}
+     *
+     * @param kgPerM3 finite and above zero, else {@link IllegalArgumentException}
+     */
     public static Density ofKgPerM3(double kgPerM3) {
         return new Density(kgPerM3);
     }
 
-    /** Grams in one cubic millimetre: 1 kg/m³ is 10⁻⁶ g/mm³. */
+    /** {@return grams in one cubic millimetre: 1 kg/m³ is 10⁻⁶ g/mm³} */
     public double gramsPerMm3() {
         return kgPerM3 * 1e-6;
     }

@@ -12,6 +12,11 @@ public record Force(double newtons) implements Comparable<Force> {
         }
     }
 
+    /**
+     * {@return the force of that many newtons}
+     *
+     * @param newtons finite and above zero, else {@link IllegalArgumentException}
+     */
     public static Force ofNewtons(double newtons) {
         return new Force(newtons);
     }

@@ -23,34 +23,62 @@ public record Length(double mm) implements Comparable<Length> {
         mm += 0.0; // -0.0 becomes 0.0, so equal lengths are equal records
     }
 
+    /**
+     * {@return the length of that many millimetres}
+     *
+     * @param mm finite, else {@link IllegalArgumentException}
+     */
     public static Length ofMm(double mm) {
         return new Length(mm);
     }
 
+    /**
+     * {@return the length of that many inches, at exactly 25.4 mm each}
+     *
+     * @param inches finite, else {@link IllegalArgumentException}
+     */
     public static Length ofInches(double inches) {
         return new Length(inches * MM_PER_INCH);
     }
 
+    /** {@return the length in inches, unrounded} */
     public double inches() {
         return mm / MM_PER_INCH;
     }
 
+    /**
+     * {@return the two lengths end to end}
+     *
+     * @param other what is added
+     */
     public Length plus(Length other) {
         return new Length(mm + other.mm);
     }
 
+    /**
+     * {@return this length less the other; below zero when the other is longer}
+     *
+     * @param other what is taken away
+     */
     public Length minus(Length other) {
         return new Length(mm - other.mm);
     }
 
+    /**
+     * {@return this length that many times over, unrounded}
+     *
+     * @param factor a plain number of either sign; the product must be finite
+     */
     public Length times(double factor) {
         return new Length(mm * factor);
     }
 
+    /** {@return the same length without its sign} */
     public Length abs() {
         return new Length(Math.abs(mm));
     }
 
+    /** {@return whether it is above zero} */
     public boolean isPositive() {
         return mm > 0;
     }
@@ -58,38 +86,68 @@ public record Length(double mm) implements Comparable<Length> {
     /**
      * Reads a length in the whole grammar of a job file, see {@link LengthText}.
      *
+     * @param text what a person typed
      * @param bareUnits the units of a number that carries none
+     * @return the length; or refused, with what is wrong and how a length is written
      */
     public static Parsed<Length> parse(String text, UnitSystem bareUnits) {
         return LengthText.parse(text, bareUnits);
     }
 
-    /** This length as a turner in that system writes it, with its unit, rounded to the nearest 1/64 in or 0.1 mm. */
+    /**
+     * {@return this length as a turner in that system writes it, with its unit, rounded to the nearest 1/64 in or 0.1 mm}
+     *
+     * @param units the units to print in
+     */
     public String format(UnitSystem units) {
         return LengthText.print(this, units).text();
     }
 
-    /** In both systems, the first one's figure in front: {@code 14 3/8 in (365.1 mm)}. */
+    /**
+     * In both systems, the first one's figure in front: {@code 14 3/8 in (365.1 mm)}.
+     *
+     * @param first the units whose figure stands first
+     * @return both figures, each with its unit
+     */
     public String formatBoth(UnitSystem first) {
         return format(first) + " (" + format(first.other()) + ")";
     }
 
-    /** As a caliper tells it, in hundredths of a millimetre or thousandths of an inch: {@code 0.2 mm}, {@code 0.008 in}, {@code 1/64 in}. */
+    /**
+     * As a caliper tells it, in hundredths of a millimetre or thousandths of an inch: {@code 0.2 mm}, {@code 0.008 in}, {@code 1/64 in}.
+     *
+     * @param units the units to print in
+     * @return the figure with its unit
+     */
     public String formatFine(UnitSystem units) {
         return LengthText.printFine(this, units, 2);
     }
 
-    /** A decimal finer still, to tell two lengths apart that differ little. */
+    /**
+     * {@return a decimal finer still, to tell two lengths apart that differ little}
+     *
+     * @param units the units to print in
+     */
     public String formatFinest(UnitSystem units) {
         return LengthText.printFine(this, units, 3);
     }
 
-    /** Fine in the first system, the other beside: {@code 0.008 in (0.2 mm)}. */
+    /**
+     * Fine in the first system, the other beside: {@code 0.008 in (0.2 mm)}.
+     *
+     * @param first the units whose figure stands first
+     * @return both figures, each with its unit
+     */
     public String formatFineBoth(UnitSystem first) {
         return formatFine(first) + " (" + formatFine(first.other()) + ")";
     }
 
-    /** Finest in the first system, the other beside: {@code 1 1/8 in (28.575 mm)}. */
+    /**
+     * Finest in the first system, the other beside: {@code 1 1/8 in (28.575 mm)}.
+     *
+     * @param first the units whose figure stands first
+     * @return both figures, each with its unit
+     */
     public String formatFinestBoth(UnitSystem first) {
         return formatFinest(first) + " (" + formatFinest(first.other()) + ")";
     }

@@ -14,11 +14,21 @@ public record LengthMessage(String format, List<Object> parts) {
         parts = List.copyOf(parts);
     }
 
+    /**
+     * {@return a sentence of these parts}
+     *
+     * @param format as of {@link String#format}, each length a {@code %s}
+     * @param parts lengths, and whatever else stands in the sentence, in their order
+     */
     public static LengthMessage of(String format, Object... parts) {
         return new LengthMessage(format, List.of(parts));
     }
 
-    /** The sentence with its lengths in both systems, that one first. */
+    /**
+     * {@return the sentence with its lengths in both systems, that one first}
+     *
+     * @param units the units to print in
+     */
     public String in(UnitSystem units) {
         Object[] printed = parts.stream()
                 .map(part -> part instanceof Length length ? length.formatFinestBoth(units) : part)

@@ -53,7 +53,13 @@ public final class LengthText {
      */
     public record Printed(String text, Length roundedOff) {}
 
-    /** Reads a length; the refusal says what is wrong and how a length is written. */
+    /**
+     * Reads a length; the refusal says what is wrong and how a length is written.
+     *
+     * @param text what a person typed
+     * @param bareUnits the units of a number that carries none
+     * @return the length; or refused, also when it carries a sign or is longer than {@link Length#LONGEST}
+     */
     public static Parsed<Length> parse(String text, UnitSystem bareUnits) {
         String tidy = tidy(text);
         if (tidy.isEmpty()) {
@@ -168,12 +174,23 @@ public final class LengthText {
         }
     }
 
-    /** Prints to the nearest 1/64 in as a fraction in lowest terms, or to the nearest 0.1 mm, and says what was rounded off. */
+    /**
+     * Prints to the nearest 1/64 in as a fraction in lowest terms, or to the nearest 0.1 mm, and says what was rounded off.
+     *
+     * @param length of either sign
+     * @param units the units to print in
+     * @return the text, and the true length less the printed one
+     */
     public static Printed print(Length length, UnitSystem units) {
         return units == UnitSystem.INCH ? printInches(length) : printMm(length, 1);
     }
 
-    /** The length in millimetres to that many decimals, trailing zeros dropped. */
+    /**
+     * {@return the length in millimetres to that many decimals, trailing zeros dropped}
+     *
+     * @param length of either sign
+     * @param decimals how many at most, zero or more; a half goes to the even digit
+     */
     public static Printed printMm(Length length, int decimals) {
         BigDecimal rounded = BigDecimal.valueOf(length.mm()).setScale(decimals, RoundingMode.HALF_EVEN);
         return new Printed(digits(rounded) + " mm", length.minus(Length.ofMm(rounded.doubleValue())));

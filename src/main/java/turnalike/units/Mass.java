@@ -16,22 +16,43 @@ public record Mass(double grams) implements Comparable<Mass> {
         grams += 0.0; // see Length
     }
 
+    /**
+     * {@return the mass of that many grams}
+     *
+     * @param grams finite, else {@link IllegalArgumentException}
+     */
     public static Mass ofGrams(double grams) {
         return new Mass(grams);
     }
 
+    /**
+     * {@return the mass of that many avoirdupois ounces}
+     *
+     * @param ounces finite, else {@link IllegalArgumentException}
+     */
     public static Mass ofOunces(double ounces) {
         return new Mass(ounces * GRAMS_PER_OUNCE);
     }
 
+    /** {@return the mass in avoirdupois ounces, unrounded} */
     public double ounces() {
         return grams / GRAMS_PER_OUNCE;
     }
 
+    /**
+     * {@return the two masses together}
+     *
+     * @param other what is added
+     */
     public Mass plus(Mass other) {
         return new Mass(grams + other.grams);
     }
 
+    /**
+     * {@return this mass less the other; below zero when the other is heavier}
+     *
+     * @param other what is taken away
+     */
     public Mass minus(Mass other) {
         return new Mass(grams - other.grams);
     }

@@ -9,7 +9,7 @@ package turnalike.units;
  * @param mend what to do about it
  */
 public record Problem(String where, String what, String mend) {
-    /** The line a person reads, without the program's name before it. */
+    /** {@return the line a person reads, without the program's name before it} */
     public String line() {
         return where + ": " + what + "; " + mend;
     }

@@ -6,7 +6,11 @@ import java.util.Locale;
 public final class SentenceCase {
     private SentenceCase() {}
 
-    /** With a capital letter at its beginning; an empty text stays empty. */
+    /**
+     * {@return with a capital letter at its beginning; an empty text stays empty}
+     *
+     * @param text a sentence or a part of one
+     */
     public static String capital(String text) {
         return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }

@@ -19,30 +19,56 @@ public record Speed(double rpm) implements Comparable<Speed> {
         }
     }
 
+    /**
+     * {@return the speed of that many turns in a minute}
+     *
+     * @param rpm finite and above zero, else {@link IllegalArgumentException}
+     */
     public static Speed ofRpm(double rpm) {
         return new Speed(rpm);
     }
 
-    /** The speed of whatever turns by that many radians in a second. */
+    /**
+     * {@return the speed of whatever turns by that many radians in a second}
+     *
+     * @param radians angular speed, finite and above zero, else {@link IllegalArgumentException}
+     */
     public static Speed ofRadiansPerSecond(double radians) {
         return new Speed(radians * 60 / (2 * Math.PI));
     }
 
-    /** How fast the wood passes the tool at that diameter: π · d · n, in metres a second. */
+    /**
+     * {@return how fast the wood passes the tool at that diameter: π · d · n, in metres a second}
+     *
+     * @param diameter the wood's where the tool cuts
+     */
     public double surfaceMetresPerSecond(Length diameter) {
         return Math.PI * diameter.mm() / 1000 * rpm / 60;
     }
 
-    /** The same in feet a minute. */
+    /**
+     * {@return the same in feet a minute}
+     *
+     * @param diameter the wood's where the tool cuts
+     */
     public double surfaceFeetPerMinute(Length diameter) {
         return surfaceMetresPerSecond(diameter) * FEET_PER_METRE * 60;
     }
 
+    /**
+     * {@return this speed that many times over}
+     *
+     * @param factor finite and above zero, else {@link IllegalArgumentException}
+     */
     public Speed times(double factor) {
         return new Speed(rpm * factor);
     }
 
-    /** Some of a lathe's own speeds, in words: {@code lathe steps 500, 700}. */
+    /**
+     * {@return some of a lathe's own speeds, in words: {@code lathe steps 500, 700}}
+     *
+     * @param steps at least one, in the order they are told
+     */
     public static String ofLathe(List<Speed> steps) {
         return (steps.size() == 1 ? "lathe step " : "lathe steps ")
                 + steps.stream()
@@ -50,7 +76,11 @@ public record Speed(double rpm) implements Comparable<Speed> {
                         .collect(Collectors.joining(", "));
     }
 
-    /** The slower of the two. */
+    /**
+     * {@return the slower of the two}
+     *
+     * @param other the other one
+     */
     public Speed orSlower(Speed other) {
         return compareTo(other) <= 0 ? this : other;
     }

@@ -15,22 +15,30 @@ public enum UnitSystem {
         this.symbol = symbol;
     }
 
-    /** The word a job file uses: {@code in} or {@code mm}. */
+    /** {@return the word a job file uses: {@code in} or {@code mm}} */
     public String symbol() {
         return symbol;
     }
 
-    /** The other system, for the figure shown in reach beside each length. */
+    /** {@return the other system, for the figure shown in reach beside each length} */
     public UnitSystem other() {
         return this == INCH ? METRIC : INCH;
     }
 
-    /** The length of {@code count} of this system's units. */
+    /**
+     * {@return the length of {@code count} of this system's units}
+     *
+     * @param count of either sign, finite, else {@link IllegalArgumentException}
+     */
     public Length length(double count) {
         return this == INCH ? Length.ofInches(count) : Length.ofMm(count);
     }
 
-    /** The system whose symbol this is, if any. */
+    /**
+     * {@return the system whose symbol this is, if any}
+     *
+     * @param symbol as a job file writes it
+     */
     public static Optional<UnitSystem> find(String symbol) {
         for (UnitSystem system : values()) {
             if (system.symbol.equals(symbol)) {

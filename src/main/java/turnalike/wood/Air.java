@@ -22,16 +22,33 @@ public record Air(double celsius, double relativeHumidity) {
         }
     }
 
+    /**
+     * {@return the air of that temperature and humidity; {@link IllegalArgumentException} outside the ranges above}
+     *
+     * @param celsius temperature, from -20 to 100 °C
+     * @param humidityPct relative humidity, from 0 to 100 %
+     */
     public static Air ofCelsius(double celsius, double humidityPct) {
         return new Air(celsius, humidityPct / 100);
     }
 
-    /** Fahrenheit to Celsius is exact by definition: (F - 32) / 1.8. */
+    /**
+     * Fahrenheit to Celsius is exact by definition: (F - 32) / 1.8.
+     *
+     * @param fahrenheit temperature, from -4 to 212 °F
+     * @param humidityPct relative humidity, from 0 to 100 %
+     * @return the air of that temperature and humidity; {@link IllegalArgumentException} outside the ranges above
+     */
     public static Air ofFahrenheit(double fahrenheit, double humidityPct) {
         return ofCelsius((fahrenheit - 32) / 1.8, humidityPct);
     }
 
-    /** The air a person gave, or why it cannot be any. */
+    /**
+     * {@return the air a person gave, or why it cannot be any}
+     *
+     * @param celsius temperature; refused outside -20 to 100 °C
+     * @param humidityPct relative humidity; refused outside 0 to 100 %
+     */
     public static Parsed<Air> read(double celsius, double humidityPct) {
         if (!(celsius >= COLDEST && celsius <= WARMEST)) {
             return Parsed.refused(

@@ -19,7 +19,11 @@ public record Coefficients(OptionalDouble radial, OptionalDouble tangential) {
         }
     }
 
-    /** The printed coefficient in that direction. */
+    /**
+     * {@return the printed coefficient in that direction}
+     *
+     * @param grain along the radius or along the rings
+     */
     public OptionalDouble in(Grain grain) {
         return grain == Grain.RADIAL ? radial : tangential;
     }

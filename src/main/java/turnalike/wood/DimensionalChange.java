@@ -33,7 +33,14 @@ public final class DimensionalChange {
         this.coefficient = coefficient;
     }
 
-    /** The change of a size above zero; refused for a wood of which neither shrinkage nor coefficient is printed. */
+    /**
+     * {@return the change of a size above zero; refused for a wood of which neither shrinkage nor coefficient is printed}
+     *
+     * @param species the wood
+     * @param grain the direction in which the size lies
+     * @param start the size before the change, above zero, else {@link IllegalArgumentException}
+     * @param moisture from which moisture to which
+     */
     public static Parsed<DimensionalChange> of(Species species, Grain grain, Length start, MoistureChange moisture) {
         if (!start.isPositive()) {
             throw new IllegalArgumentException("size must be above zero, was %s mm".formatted(start.mm()));
@@ -46,16 +53,17 @@ public final class DimensionalChange {
                         "choose a wood that has one");
     }
 
-    /** What the size gains, negative when it shrinks. */
+    /** {@return what the size gains, negative when it shrinks} */
     public Length change() {
         return byCoefficient() ? start.times(ofCoefficient()) : start.times(ofShrinkage());
     }
 
-    /** The size afterwards. */
+    /** {@return the size afterwards} */
     public Length finish() {
         return start.plus(change());
     }
 
+    /** {@return how the change was found: formula, figures put in, source, and how sure it is} */
     public Working working() {
         MoistureChange counted = counted();
         String formula = byCoefficient()

@@ -37,7 +37,7 @@ public enum Equation {
         this.seen = seen;
     }
 
-    /** The citation a {@link turnalike.units.Working} carries. */
+    /** {@return the citation a {@link turnalike.units.Working} carries} */
     public String cite() {
         return "Wood Handbook equation, FPL-GTR-282: %s, FPL-GTR-190: %s; %s".formatted(in282, in190, seen);
     }

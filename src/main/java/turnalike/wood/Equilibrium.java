@@ -11,7 +11,7 @@ import turnalike.units.Working;
  * from 5 to 90 % humidity; beyond that, and below -1 °C or above 54 °C, unchecked.
  */
 public record Equilibrium(Air air) {
-    /** The moisture; at most 30 % for any air allowed here. */
+    /** {@return the moisture; at most 30 % for any air allowed here} */
     public Moisture moisture() {
         double t = air.celsius();
         double w = 349 + 1.29 * t + 0.0135 * t * t;
@@ -24,6 +24,7 @@ public record Equilibrium(Air air) {
         return Moisture.ofPct(1800 / w * (kh / (1 - kh) + doubled / (1 + layered)));
     }
 
+    /** {@return how the moisture was found: formula, figures put in, source, and how sure it is} */
     public Working working() {
         return new Working(
                 "Equilibrium moisture",

@@ -4,9 +4,16 @@ import java.util.Optional;
 
 /** The facts of a species that were found together and so share their sources. */
 public enum FactGroup {
+    /** Specific gravity, basic and at 12 %. */
     GRAVITY("sg", "specific gravity"),
+
+    /** Strength and stiffness, green and dry. */
     STRENGTH("strength", "strength"),
+
+    /** Shrinkage from green to ovendry. */
     SHRINKAGE("shrink", "shrinkage"),
+
+    /** Coefficients of dimensional change per percentage point of moisture. */
     COEFFICIENTS("coef", "coefficients of dimensional change");
 
     private final String tag;
@@ -17,7 +24,7 @@ public enum FactGroup {
         this.text = text;
     }
 
-    /** The group's name as a person reads it. */
+    /** {@return the group's name as a person reads it} */
     public String text() {
         return text;
     }

@@ -7,7 +7,11 @@ public enum Grain {
     /** Along the rings: the width of a flatsawn board. Moves about twice as much. */
     TANGENTIAL;
 
-    /** {@code radial} or {@code tangential}. */
+    /**
+     * {@code radial} or {@code tangential}.
+     *
+     * @return the direction in words
+     */
     public String text() {
         return this == RADIAL ? "radial" : "tangential";
     }

@@ -30,11 +30,20 @@ public record Moisture(double pct) implements Comparable<Moisture> {
         pct += 0.0; // -0.0 becomes 0.0, so equal moistures are equal records
     }
 
+    /**
+     * {@return the moisture of that many percent}
+     *
+     * @param pct percent of the ovendry mass, in the range above, else {@link IllegalArgumentException}
+     */
     public static Moisture ofPct(double pct) {
         return new Moisture(pct);
     }
 
-    /** The moisture a person gave, or why it cannot be one. */
+    /**
+     * {@return the moisture a person gave, or why it cannot be one}
+     *
+     * @param pct percent of the ovendry mass
+     */
     public static Parsed<Moisture> read(double pct) {
         return pct >= 0 && pct <= WETTEST_PCT
                 ? Parsed.of(new Moisture(pct))
@@ -48,7 +57,11 @@ public record Moisture(double pct) implements Comparable<Moisture> {
         return compareTo(FIBRE_SATURATION) < 0 ? this : FIBRE_SATURATION;
     }
 
-    /** {@code 8 %} or {@code 8.25 %}: at most two decimals, always a decimal point. */
+    /**
+     * {@code 8 %} or {@code 8.25 %}: at most two decimals, always a decimal point.
+     *
+     * @return the moisture in percent
+     */
     public String text() {
         return plain(pct) + " %";
     }

@@ -2,6 +2,12 @@ package turnalike.wood;
 
 /** Wood going from one moisture to another, drying or wetting. */
 public record MoistureChange(Moisture from, Moisture to) {
+    /**
+     * {@return the change between two moistures in percent of the ovendry mass}
+     *
+     * @param fromPct before
+     * @param toPct after
+     */
     public static MoistureChange ofPct(double fromPct, double toPct) {
         return new MoistureChange(Moisture.ofPct(fromPct), Moisture.ofPct(toPct));
     }

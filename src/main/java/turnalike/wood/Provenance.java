@@ -35,7 +35,7 @@ public record Provenance(Map<FactGroup, List<String>> keys, String status) {
         return new Provenance(keys, status);
     }
 
-    /** What is doubtful about the row; empty when every fact of it is plainly verified. */
+    /** {@return what is doubtful about the row; empty when every fact of it is plainly verified} */
     public Optional<String> note() {
         return status.equals(PLAIN) ? Optional.empty() : Optional.of(status);
     }

@@ -20,16 +20,21 @@ public record Shrinkage(OptionalDouble radialPct, OptionalDouble tangentialPct, 
         }
     }
 
-    /** The printed shrinkage in that direction. */
+    /**
+     * {@return the printed shrinkage in that direction}
+     *
+     * @param grain along the radius or along the rings
+     */
     public OptionalDouble pct(Grain grain) {
         return grain == Grain.RADIAL ? radialPct : tangentialPct;
     }
 
     /**
-     * The part of a whole shrinkage that has happened at a moisture, in percent of the green size: {@code S (1 - x/30)}, nothing above
-     * 30 %. Source: {@link Equation#SHRINKAGE}.
+     * {@return the part of a whole shrinkage that has happened at a moisture, in percent of the green size: {@code S (1 - x/30)}, nothing
+     * above 30 %} Source: {@link Equation#SHRINKAGE}.
      *
      * @param wholePct the shrinkage from green to ovendry, in percent
+     * @param moisture the moisture reached
      */
     public static double soFarPct(double wholePct, Moisture moisture) {
         return wholePct * (1 - moisture.asItCountsForSize().pct() / Moisture.FIBRE_SATURATION.pct());

@@ -37,7 +37,11 @@ public record Species(
         }
     }
 
-    /** The printed coefficient; else one derived from the printed shrinkage and marked so; empty when neither is printed. */
+    /**
+     * {@return the printed coefficient; else one derived from the printed shrinkage and marked so; empty when neither is printed}
+     *
+     * @param grain along the radius or along the rings
+     */
     public Optional<Coefficient> coefficient(Grain grain) {
         OptionalDouble printed = coefficients.in(grain);
         if (printed.isPresent()) {
@@ -47,12 +51,14 @@ public record Species(
         return whole.isPresent() ? Optional.of(Coefficient.fromShrinkage(whole.getAsDouble())) : Optional.empty();
     }
 
-    /** The most water this wood can hold. Source: {@link Equation#MAXIMUM_MOISTURE}. */
+    /** {@return the most water this wood can hold} Source: {@link Equation#MAXIMUM_MOISTURE}. */
     public Moisture maximumMoisture() {
         return Moisture.ofPct(gravity.maximumMoisturePct());
     }
 
-    /** The moisture at which drying begins to change strength, Mp of {@link Equation#STRENGTH}. Source: Wood Handbook Table 5-13. */
+    /**
+     * {@return the moisture at which drying begins to change strength, Mp of {@link Equation#STRENGTH}} Source: Wood Handbook Table 5-13.
+     */
     public Moisture intersection() {
         return INTERSECTION.getOrDefault(name, INTERSECTION_OF_OTHERS);
     }

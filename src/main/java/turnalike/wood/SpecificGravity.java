@@ -25,16 +25,16 @@ public record SpecificGravity(double basic, OptionalDouble atTwelve) {
     }
 
     /**
-     * The volumetric shrinkage to expect from the basic specific gravity alone, in percent: {@code 26.5 G}. Source:
-     * {@link Equation#ESTIMATED_SHRINKAGE}. For white ash it is 14.6 against the 13.3 printed.
+     * {@return the volumetric shrinkage to expect from the basic specific gravity alone, in percent: {@code 26.5 G}} Source: {@link
+     * Equation#ESTIMATED_SHRINKAGE}. For white ash it is 14.6 against the 13.3 printed.
      */
     public double estimatedShrinkagePct() {
         return 26.5 * basic;
     }
 
     /**
-     * The most water the wood can hold, every hollow filled: {@code 100 (1.54 - G) / (1.54 G)} percent. Source:
-     * {@link Equation#MAXIMUM_MOISTURE}.
+     * {@return the most water the wood can hold, every hollow filled: {@code 100 (1.54 - G) / (1.54 G)} percent} Source: {@link
+     * Equation#MAXIMUM_MOISTURE}.
      */
     public double maximumMoisturePct() {
         return 100 * (OF_WOOD_SUBSTANCE - basic) / (OF_WOOD_SUBSTANCE * basic);

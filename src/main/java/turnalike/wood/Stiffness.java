@@ -23,7 +23,11 @@ public record Stiffness(double moeMpa, Working working) {
         }
     }
 
-    /** A stiffness someone measured or chose, which wins over any printed one. */
+    /**
+     * {@return a stiffness someone measured or chose, which wins over any printed one}
+     *
+     * @param moeMpa modulus of elasticity in megapascals, finite and above zero, else {@link IllegalArgumentException}
+     */
     public static Stiffness given(double moeMpa) {
         return new Stiffness(
                 moeMpa,

@@ -23,12 +23,21 @@ public record StrengthAtMoisture(double atTwelve, double green, Moisture interse
         }
     }
 
-    /** The value at that moisture, in the unit of the two given. */
+    /**
+     * {@return the value at that moisture, in the unit of the two given}
+     *
+     * @param moisture the wood's
+     */
     public double at(Moisture moisture) {
         double counted = Math.min(moisture.pct(), intersection.pct());
         return atTwelve * Math.pow(atTwelve / green, (12 - counted) / (intersection.pct() - 12));
     }
 
+    /**
+     * {@return how the value at that moisture was found}
+     *
+     * @param moisture as of {@link #at}
+     */
     public Working working(Moisture moisture) {
         return new Working(
                 "Strength at " + moisture.text(),

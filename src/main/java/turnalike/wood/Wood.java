@@ -11,36 +11,67 @@ import turnalike.units.Working;
 
 /** The wood of a job: a species at a moisture, or just a density. */
 public sealed interface Wood permits Wood.OfSpecies, Wood.OfDensity {
-    /** Mass over volume, water included. */
+    /** {@return mass over volume, water included} */
     Density density();
 
-    /** How {@link #density()} was found, by which route, and how sure it is. */
+    /** {@return how {@link #density()} was found, by which route, and how sure it is} */
     Working working();
 
-    /** The stiffness to reckon bending with, where one is printed for this wood. */
+    /** {@return the stiffness to reckon bending with, where one is printed for this wood} */
     Optional<Stiffness> stiffness();
 
-    /** What looks wrong about this wood though it can be reckoned with; in order, empty when nothing does. */
+    /** {@return what looks wrong about this wood though it can be reckoned with; in order, empty when nothing does} */
     List<Problem> warnings();
 
+    /**
+     * {@return what the case for this one makes of it}
+     *
+     * @param <R> what becomes of it
+     * @param cases one answer for each case
+     */
     <R> R match(Cases<R> cases);
 
     /** One answer for each kind of wood. */
     interface Cases<R> {
+        /**
+         * {@return what wood of a printed species becomes}
+         *
+         * @param wood the wood
+         */
         R species(OfSpecies wood);
 
+        /**
+         * {@return what wood of a given density becomes}
+         *
+         * @param wood the wood
+         */
         R density(OfDensity wood);
     }
 
+    /**
+     * {@return wood of a printed species at a moisture}
+     *
+     * @param species a row of the table of woods
+     * @param moisture the wood's own
+     */
     static Wood of(Species species, Moisture moisture) {
         return new OfSpecies(species, moisture, Optional.empty());
     }
 
+    /**
+     * {@return wood of which only the density is known}
+     *
+     * @param density mass over volume, water included
+     */
     static Wood of(Density density) {
         return new OfDensity(density, Optional.empty());
     }
 
-    /** The same wood with a stiffness someone measured or chose, which wins over any printed one. */
+    /**
+     * {@return the same wood with a stiffness someone measured or chose, which wins over any printed one}
+     *
+     * @param own the stiffness to use
+     */
     Wood with(Stiffness own);
 
     /**

@@ -24,27 +24,35 @@ public final class Woods {
         this.sources = List.copyOf(sources);
     }
 
-    /** The shipped table; read once, on first use. */
+    /** {@return the shipped table; read once, on first use} */
     public static Woods shipped() {
         return Shipped.WOODS;
     }
 
-    /** All woods, in the table's order. */
+    /** {@return all woods, in the table's order} */
     public List<Species> list() {
         return List.copyOf(byName.values());
     }
 
-    /** What every source key of a {@link Provenance} stands for. */
+    /** {@return what every source key of a {@link Provenance} stands for} */
     public List<Source> listSources() {
         return sources;
     }
 
-    /** The wood of exactly that name. */
+    /**
+     * {@return the wood of exactly that name}
+     *
+     * @param name as the table spells it, capitals counted
+     */
     public Optional<Species> find(String name) {
         return Optional.ofNullable(byName.get(name));
     }
 
-    /** The wood of exactly that name, or a refusal that offers the names nearest to it, capitals not counted. */
+    /**
+     * {@return the wood of exactly that name, or a refusal that offers the names nearest to it, capitals not counted}
+     *
+     * @param name as a person gave it
+     */
     public Parsed<Species> read(String name) {
         Optional<Species> found = find(name);
         if (found.isPresent()) {
