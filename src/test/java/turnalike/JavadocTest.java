@@ -37,8 +37,10 @@ class JavadocTest {
             "turnalike.effort",
             "turnalike.frame",
             "turnalike.outline",
+            "turnalike.settings",
             "turnalike.solid",
             "turnalike.stock",
+            "turnalike.turning",
             "turnalike.units",
             "turnalike.wood");
 

@@ -10,16 +10,17 @@ public final class Calipers {
     private Calipers() {}
 
     /**
-     * The fewest openings for these diameters, the smallest first. Each member is sized to its finished diameter and the sizing
-     * allowance (within which the sanding allowance lies), and cut to the line afterwards. An opening may serve a member when it is
-     * within the tolerance of what that member wants, and never below its finished diameter, as wood cut away does not come back.
-     * The opening is as large as the group allows, what its greatest wants at most: so equal diameters get exactly what they want, and
-     * none that differs by no more than the tolerance is left with less than the allowance.
+     * {@return the fewest openings for these diameters, the smallest first} Each member is sized to its finished diameter and the sizing
+     * allowance (within which the sanding allowance lies), and cut to the line afterwards. An opening may serve a member when it is within
+     * the tolerance of what that member wants, and never below its finished diameter, as wood cut away does not come back. The opening is
+     * as large as the group allows, what its greatest wants at most: so equal diameters get exactly what they want, and none that differs
+     * by no more than the tolerance is left with less than the allowance.
      *
      * <p>Each diameter allows an interval of openings, all of one width, and the fewest points that meet every interval are found by taking
      * them in order and opening a new group at the first that the last group's point cannot meet: exact (the greedy rule for
      * interval stabbing, a textbook exercise; from memory). Comparisons give way by 1e-9 mm for rounding.
      *
+     * @param diameters the finished diameters and whose they are
      * @param tolerance the job's diameter tolerance, not negative
      * @param sizingAllowance left on the diameter by the sizing cut, not negative
      */

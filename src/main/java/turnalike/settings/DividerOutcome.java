@@ -20,7 +20,7 @@ public sealed interface DividerOutcome permits DividerOutcome.Planned, DividerOu
         }
     }
 
-    /** The plan, if there is one. */
+    /** {@return the plan, if there is one} */
     default Optional<DividerPlan> findPlan() {
         return this instanceof Planned planned ? Optional.of(planned.plan()) : Optional.empty();
     }

@@ -30,7 +30,7 @@ public record DividerPlan(
         workings = List.copyOf(workings);
     }
 
-    /** The greatest worst-case error of any mark; zero when there are only the ends. */
+    /** {@return the greatest worst-case error of any mark; zero when there are only the ends} */
     public Length worst() {
         return errors.stream()
                 .map(MarkError::worst)
@@ -38,12 +38,12 @@ public record DividerPlan(
                 .orElse(Length.ZERO);
     }
 
-    /** How many settings the plan may be above the least: zero when proven. */
+    /** {@return how many settings the plan may be above the least: zero when proven} */
     public int gap() {
         return settings.size() - lowerBound;
     }
 
-    /** The indices of the marks that the stick gives instead of dividers. */
+    /** {@return the indices of the marks that the stick gives instead of dividers} */
     public List<Integer> listOnTheStick() {
         return errors.stream()
                 .filter(MarkError::fromTheStick)

@@ -67,7 +67,12 @@ public record DividerProblem(
         }
     }
 
-    /** These marks with the default tolerance, error and limit, and no wishes. */
+    /**
+     * {@return these marks with the default tolerance, error and limit, and no wishes}
+     *
+     * @param marks from the piece's start, rising, both end marks included
+     * @param units the units to print in
+     */
     public static DividerProblem of(List<Length> marks, UnitSystem units) {
         return new DividerProblem(
                 marks,
@@ -80,33 +85,62 @@ public record DividerProblem(
                 units);
     }
 
+    /**
+     * {@return the same problem with another match tolerance}
+     *
+     * @param changed how far a distance may lie from its opening, either way, inclusive; not negative
+     */
     public DividerProblem withMatchTolerance(Length changed) {
         return new DividerProblem(marks, changed, markError, limit, onTheStick, pinned, forbidden, units);
     }
 
-    /** Another mark error, and the limit that goes with it by default. */
+    /**
+     * {@return the same problem with another mark error, and the limit that goes with it by default}
+     *
+     * @param changed what each step adds to a mark's error; not negative
+     */
     public DividerProblem withMarkError(Length changed) {
         Length itsLimit = changed.times(LIMIT_IN_MARK_ERRORS);
         return new DividerProblem(marks, matchTolerance, changed, itsLimit, onTheStick, pinned, forbidden, units);
     }
 
+    /**
+     * {@return the same problem with another limit}
+     *
+     * @param changed the greatest worst-case error a mark may have, inclusive; not negative
+     */
     public DividerProblem withLimit(Length changed) {
         return new DividerProblem(marks, matchTolerance, markError, changed, onTheStick, pinned, forbidden, units);
     }
 
+    /**
+     * {@return the same problem with these marks laid out from the marking stick}
+     *
+     * @param changed indices of inner marks; they replace the earlier ones
+     */
     public DividerProblem withOnTheStick(Set<Integer> changed) {
         return new DividerProblem(marks, matchTolerance, markError, limit, changed, pinned, forbidden, units);
     }
 
+    /**
+     * {@return the same problem with these openings in every plan}
+     *
+     * @param changed openings; they replace the earlier ones
+     */
     public DividerProblem withPinned(List<Length> changed) {
         return new DividerProblem(marks, matchTolerance, markError, limit, onTheStick, changed, forbidden, units);
     }
 
+    /**
+     * {@return the same problem with these openings not to be used}
+     *
+     * @param changed openings; they replace the earlier ones
+     */
     public DividerProblem withForbidden(List<Length> changed) {
         return new DividerProblem(marks, matchTolerance, markError, limit, onTheStick, pinned, changed, units);
     }
 
-    /** How many steps in a row the limit allows; with no mark error at all, as many as there are marks. */
+    /** {@return how many steps in a row the limit allows; with no mark error at all, as many as there are marks} */
     public int mostSteps() {
         int inner = marks.size() - 2;
         if (markError.mm() == 0) {

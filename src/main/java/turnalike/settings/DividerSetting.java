@@ -16,7 +16,7 @@ public record DividerSetting(Length opening, List<DividerStep> steps, boolean pi
         steps = List.copyOf(steps);
     }
 
-    /** Whether one setting strikes more than one mark. */
+    /** {@return whether one setting strikes more than one mark} */
     public boolean servesAgain() {
         return steps.size() > 1;
     }

@@ -9,22 +9,25 @@ public final class Dividers {
     private Dividers() {}
 
     /**
-     * What stands in the way of any sound plan, as far as no search is needed to see it: wishes that contradict one another, then each
-     * mark that no allowed choice of openings reaches, with what would free it. None exactly when {@link #solve} finds a plan.
+     * {@return what stands in the way of any sound plan, as far as no search is needed to see it: wishes that contradict one another, then
+     * each mark that no allowed choice of openings reaches, with what would free it} None exactly when {@link #solve} finds a plan.
+     *
+     * @param problem marks, tolerances and wishes
      */
     public static List<Problem> obstacles(DividerProblem problem) {
         return Obstacles.list(problem);
     }
 
     /**
-     * The sound plan with the fewest distinct openings; of those, the smallest sum of steps; of those, the shortest longest step, which is
-     * the smallest largest opening. (An opening serves a window of distances, so the largest could be shifted by up to the match
+     * {@return the sound plan with the fewest distinct openings; of those, the smallest sum of steps; of those, the shortest longest step,
+     * which is the smallest largest opening} (An opening serves a window of distances, so the largest could be shifted by up to the match
      * tolerance; the comparison takes the longest distance stepped, and the opening is then reported at the middle of what it serves.)
      * Pinned openings stand in every plan and are counted.
      *
      * <p>Exact up to 64 marks, given the effort; when that is spent first, or with more marks, a sound plan still, with what is proven of
      * it. Distances equal to 1e-9 mm are taken as equal.
      *
+     * @param problem marks, tolerances and wishes
      * @param effort asked some thousand times a second; progress tells the settings found and the bound
      */
     public static DividerOutcome solve(DividerProblem problem, Effort effort) {

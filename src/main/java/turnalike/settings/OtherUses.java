@@ -17,8 +17,11 @@ public record OtherUses(List<Integer> widths, List<Integer> calipers) {
     }
 
     /**
-     * The uses of an opening among members' lengths and caliper openings, each within the tolerance, inclusive.
+     * {@return the uses of an opening among members' lengths and caliper openings, each within the tolerance, inclusive}
      *
+     * @param opening of the dividers
+     * @param widths the members' lengths
+     * @param calipers the caliper openings of the same piece
      * @param tolerance the divider match tolerance, not negative
      */
     public static OtherUses of(Length opening, List<Length> widths, List<CaliperSetting> calipers, Length tolerance) {

@@ -65,14 +65,18 @@ public final class Wrenches {
         return new Wrench(size.format(UnitSystem.METRIC), size, Optional.empty());
     }
 
-    /** Every wrench known, inches first, each system's smallest first. */
+    /** {@return every wrench known, inches first, each system's smallest first} */
     public static List<Wrench> all() {
         List<Wrench> out = new ArrayList<>(INCH);
         out.addAll(METRIC);
         return List.copyOf(out);
     }
 
-    /** The wrenches of a hole's nominal size, the nearest first; none, one, or one of each system. */
+    /**
+     * {@return the wrenches of a hole's nominal size, the nearest first; none, one, or one of each system}
+     *
+     * @param hole the hole's diameter
+     */
     public static List<Wrench> forHole(Length hole) {
         return all().stream()
                 .filter(wrench -> off(wrench, hole) <= SAME_SIZE.mm() + Spans.SLACK_MM)

@@ -30,7 +30,13 @@ public record Lathe(Force cutting, List<Speed> steps, Optional<Speed> most, Opti
         steps = steps.stream().sorted().toList();
     }
 
-    /** Steps that contradict one another or the fastest speed, each where it was given: {@code at} is the list's place in the job. */
+    /**
+     * {@return steps that contradict one another or the fastest speed, each where it was given: {@code at} is the list's place in the job}
+     *
+     * @param at the list's place in the job
+     * @param given the steps as they were given
+     * @param most the fastest the lathe may be run, if told
+     */
     public static List<Problem> problems(String at, List<Speed> given, Optional<Speed> most) {
         List<Problem> out = new ArrayList<>();
         for (int i = 0; i < given.size(); i++) {

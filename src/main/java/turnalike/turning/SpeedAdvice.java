@@ -30,8 +30,13 @@ public record SpeedAdvice(
         List<Speed> turningSteps) {
     /** What sets the upper end of the turning range. */
     public enum Limit {
+        /** Nothing but common practice for this diameter. */
         PRACTICE("common practice for this diameter"),
+
+        /** Faster, the piece would come too near its own first natural speed. */
         WHIP("the piece's own whip"),
+
+        /** The lathe goes no faster. */
         LATHE("the lathe's fastest speed");
 
         private final String text;
@@ -40,6 +45,7 @@ public record SpeedAdvice(
             this.text = text;
         }
 
+        /** {@return the limit in words} */
         public String text() {
             return text;
         }

@@ -18,7 +18,7 @@ public record SpeedRange(Speed from, Speed to, Length diameter) {
         }
     }
 
-    /** How fast the widest part passes the tool: {@code 2.1 to 4.3 m/s, 413 to 846 ft/min}. */
+    /** {@return how fast the widest part passes the tool: {@code 2.1 to 4.3 m/s, 413 to 846 ft/min}} */
     public String surface() {
         return String.format(
                 Locale.ROOT,

@@ -42,7 +42,12 @@ public record Turning(
         workings = List.copyOf(workings);
     }
 
-    /** Works it out. */
+    /**
+     * Works it out.
+     *
+     * @param work the piece and what it is turned on
+     * @return order of cuts, speeds and whip of that piece
+     */
     public static Turning of(TurningProblem work) {
         Set<Integer> slender = SlenderMembers.of(work);
         List<Cut> cuts = CutOrder.of(work, slender);

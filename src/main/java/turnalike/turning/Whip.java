@@ -51,10 +51,12 @@ public record Whip(
     public record Sag(Length place, Length sag) {}
 
     /**
-     * The figures of a piece with both its ends on centres.
+     * {@return the figures of a piece with both its ends on centres}
      *
      * @param outline of the piece
      * @param moeMpa shear-free modulus of elasticity along the grain, above zero
+     * @param density the same all along
+     * @param cutting the force with which the tool pushes the piece aside
      * @param places where the sag is told, from the outline's start
      */
     public static Whip of(Outline outline, double moeMpa, Density density, Force cutting, List<Length> places) {
@@ -104,7 +106,7 @@ public record Whip(
         return new Beam(BeamMesh.of(outline, at, fineness), moeMpa, density.kgPerM3() * 1e-12);
     }
 
-    /** Where it gives way most. */
+    /** {@return where it gives way most} */
     public Sag most() {
         return most(sags);
     }
