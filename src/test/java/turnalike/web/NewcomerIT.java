@@ -94,7 +94,7 @@ class NewcomerIT {
 
     private static void match(Page page) {
         page.locator("nav.tabs >> text=Match").click();
-        assertThat(page.locator("#good + ul")).containsText("Unbalance");
+        assertThat(page.locator("#good + ul")).containsText("Balance: ");
         assertThat(page.locator("tbody tr")).hasCount(4);
         page.locator("#seconds").selectOption("10");
         page.locator("#longer").click();
