@@ -56,8 +56,13 @@ class JavadocTest {
 
     @Test
     void what_is_missing_is_told() throws IOException {
-        String source = "/** A size. @param mm millimetres */ public record Size(double mm) {\n"
-                + "    public Size {\n    }\n    public double inches() { return mm / 25.4; }\n}\n";
+        String source = """
+                /** A size. @param mm millimetres */ public record Size(double mm) {
+                    public Size {
+                    }
+                    public double inches() { return mm / 25.4; }
+                }
+                """;
         JavaFileObject bare = new SimpleJavaFileObject(URI.create("string:///Size.java"), JavaFileObject.Kind.SOURCE) {
             @Override
             public CharSequence getCharContent(boolean ignoreEncodingErrors) {

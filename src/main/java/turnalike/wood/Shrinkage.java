@@ -31,7 +31,9 @@ public record Shrinkage(OptionalDouble radialPct, OptionalDouble tangentialPct, 
 
     /**
      * {@return the part of a whole shrinkage that has happened at a moisture, in percent of the green size: {@code S (1 - x/30)}, nothing
-     * above 30 %} Source: {@link Equation#SHRINKAGE}.
+     * above 30 %}
+     *
+     * <p>Source: {@link Equation#SHRINKAGE}.
      *
      * @param wholePct the shrinkage from green to ovendry, in percent
      * @param moisture the moisture reached

@@ -253,8 +253,8 @@ class SearchLevelTest {
             System.arraycopy(gains, 0, level.gain, 0, 8);
             for (int i = 0; i < 8; i++) {
                 level.candidates[i] = 100 + i;
-                level.entered[i] = 200 + i;
-                level.certain[i] = 300 + i;
+                level.entered[i] = 200L + i;
+                level.certain[i] = 300L + i;
                 level.lossesFrom[i] = 400 + i;
                 level.lossesTo[i] = 500 + i;
             }

@@ -7,6 +7,7 @@ import java.util.function.Consumer;
 import java.util.stream.IntStream;
 
 /** Few invented marks with wishes of all kinds, small enough that every set of openings can be tried, and plain answers about them. */
+@SuppressWarnings("ArrayRecordComponent") // never compared
 record SmallSpans(Spans spans, int[] candidates) {
     static final int FAR = Integer.MAX_VALUE;
 

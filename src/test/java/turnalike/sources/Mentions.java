@@ -96,7 +96,7 @@ final class Mentions {
     }
 
     private static void sentences(List<Mention> out, Path file, String feature, String text) {
-        for (String sentence : END.split(text.replaceAll("\\s+", " "))) {
+        for (String sentence : END.split(text.replaceAll("\\s+", " ").replace("} Source", "}. Source"), -1)) {
             Matcher source = SOURCE.matcher(sentence);
             out.add(new Mention(
                     file.getFileName().toString(), feature, sentence.strip(), source.find() && source.start() < 3));

@@ -25,6 +25,7 @@ import turnalike.wood.Equation;
  * The texts that one file of main may show: for each {@link Working} made there its figure's name and its source, put together from what
  * the file says, and every other text in quotes. A source that cannot be put together comes out as {@link #UNREADABLE}, which no row names.
  */
+@SuppressWarnings("VoidUsed") // javac's scanners hand on a Void
 final class ShownTexts extends TreeScanner<@Nullable Void, @Nullable Void> {
     static final String UNREADABLE = "a source that is not written out in its file";
 

@@ -40,6 +40,7 @@ class SourcesTest {
 
     /** Also what shows that the test above would see a row go. */
     @Test
+    @SuppressWarnings("ReferenceEquality") // that row itself, not one like it
     void no_row_is_there_for_nothing() {
         for (SourceRow row : rows) {
             List<SourceRow> others = rows.stream().filter(each -> each != row).toList();

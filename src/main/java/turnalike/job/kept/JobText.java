@@ -23,7 +23,7 @@ public final class JobText {
         }
     }
 
-    /** Takes what {@link Job#parse} takes and refuses what it refuses. */
+    /** Takes what {@link JobReader} takes and refuses what it refuses. */
     public static Read read(String text) {
         Job.Read read = JobReader.read(text);
         return new Read(read.job().map(job -> new JobText(text, job)), read.problems());
