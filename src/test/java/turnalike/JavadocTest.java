@@ -37,6 +37,7 @@ class JavadocTest {
             "turnalike.effort",
             "turnalike.frame",
             "turnalike.outline",
+            "turnalike.pattern",
             "turnalike.settings",
             "turnalike.solid",
             "turnalike.stock",

@@ -11,6 +11,7 @@ import turnalike.units.Length;
  * @param length along the axis, above zero
  * @param root diameter at both edges, above zero
  * @param crown diameter at the middle, above the root
+ * @param details its own name, and whether it is turned by eye
  */
 public record Bead(Length length, Length root, Length crown, Details details) implements Member {
     static final MemberKind KIND = MemberKind.of("bead", Bead.class)
@@ -28,6 +29,14 @@ public record Bead(Length length, Length root, Length crown, Details details) im
         Faults.refuse(KIND.word(), faults(length, root, crown));
     }
 
+    /**
+     * {@return why no bead can have these sizes, in the order of its keys; empty when one can} Each must be above zero, and the crown
+     * larger than the root.
+     *
+     * @param length along the axis
+     * @param root diameter at both edges
+     * @param crown diameter at the middle
+     */
     public static List<Fault> faults(Length length, Length root, Length crown) {
         return Faults.in(length)
                 .positive("root", root)

@@ -11,6 +11,7 @@ import turnalike.units.Length;
  * @param length along the axis, above zero
  * @param rim diameter at both edges, above the bottom
  * @param bottom diameter at the middle, above zero
+ * @param details its own name, and whether it is turned by eye
  */
 public record Cove(Length length, Length rim, Length bottom, Details details) implements Member {
     static final MemberKind KIND = MemberKind.of("cove", Cove.class)
@@ -34,6 +35,14 @@ public record Cove(Length length, Length rim, Length bottom, Details details) im
         Faults.refuse(KIND.word(), faults(length, rim, bottom));
     }
 
+    /**
+     * {@return why no cove can have these sizes, in the order of its keys; empty when one can} Each must be above zero, and the rim
+     * larger than the bottom.
+     *
+     * @param length along the axis
+     * @param rim diameter at both edges
+     * @param bottom diameter at the middle
+     */
     public static List<Fault> faults(Length length, Length rim, Length bottom) {
         return Faults.in(length)
                 .positive("rim", rim)

@@ -10,6 +10,7 @@ import turnalike.units.Length;
  *
  * @param length along the axis, above zero
  * @param diameter finished, above zero
+ * @param details its own name, and whether it is turned by eye
  */
 public record Fillet(Length length, Length diameter, Details details) implements Member {
     static final MemberKind KIND = MemberKind.of("fillet", Fillet.class)
@@ -27,6 +28,12 @@ public record Fillet(Length length, Length diameter, Details details) implements
         Faults.refuse(KIND.word(), faults(length, diameter));
     }
 
+    /**
+     * {@return why no fillet can have these sizes, in the order of its keys; empty when one can} Each must be above zero.
+     *
+     * @param length along the axis
+     * @param diameter finished
+     */
     public static List<Fault> faults(Length length, Length diameter) {
         return Faults.in(length).positive("diameter", diameter).list();
     }

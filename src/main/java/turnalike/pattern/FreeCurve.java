@@ -12,6 +12,7 @@ import turnalike.units.LengthMessage;
  * A shape known by measured diameters, joined by a curve that never overshoots them (see {@link MonotoneCubic} for which).
  *
  * @param points from place zero on, the places rising strictly; two or more
+ * @param details its own name, and whether it is turned by eye
  */
 public record FreeCurve(List<Point> points, Details details) implements Member {
     static final MemberKind KIND = MemberKind.of("curve", FreeCurve.class)
@@ -32,7 +33,12 @@ public record FreeCurve(List<Point> points, Details details) implements Member {
                                     new Point(Length.ofMm(34), Length.ofMm(30))),
                             Details.NONE));
 
-    /** A measured diameter and its place from the member's start. */
+    /**
+     * A measured diameter and where it was measured.
+     *
+     * @param place from the member's start; zero for the first
+     * @param diameter there, finished; above zero
+     */
     public record Point(Length place, Length diameter) {}
 
     public FreeCurve {
@@ -40,6 +46,12 @@ public record FreeCurve(List<Point> points, Details details) implements Member {
         Faults.refuse(KIND.word(), faults(points));
     }
 
+    /**
+     * {@return why no curve can go through these points, point by point; empty when one can} There must be two at least, the first at
+     * place zero, each beyond the one before it and with a diameter above zero.
+     *
+     * @param points in the order given
+     */
     public static List<Fault> faults(List<Point> points) {
         Faults faults = new Faults()
                 .when(points.size() < 2, "points", LengthMessage.of("are %s", points.size()), "give two points or more")

@@ -12,6 +12,7 @@ import turnalike.units.Length;
  * @param length along the axis, above zero
  * @param rim diameter of the walls' tops, above the bottom
  * @param bottom diameter all along, above zero
+ * @param details its own name, and whether it is turned by eye
  */
 public record Groove(Length length, Length rim, Length bottom, Details details) implements Member {
     static final MemberKind KIND = MemberKind.of("groove", Groove.class)
@@ -33,6 +34,14 @@ public record Groove(Length length, Length rim, Length bottom, Details details) 
         Faults.refuse(KIND.word(), faults(length, rim, bottom));
     }
 
+    /**
+     * {@return why no groove can have these sizes, in the order of its keys; empty when one can} Each must be above zero, and the rim
+     * larger than the bottom.
+     *
+     * @param length along the axis
+     * @param rim diameter of the walls' tops
+     * @param bottom diameter all along
+     */
     public static List<Fault> faults(Length length, Length rim, Length bottom) {
         return Faults.in(length)
                 .positive("rim", rim)

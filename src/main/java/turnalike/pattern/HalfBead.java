@@ -12,6 +12,7 @@ import turnalike.units.Length;
  * @param length along the axis, above zero
  * @param from diameter at the start, above zero
  * @param to diameter at the end, above zero
+ * @param details its own name, and whether it is turned by eye
  */
 public record HalfBead(Length length, Length from, Length to, Details details) implements Member {
     static final MemberKind KIND = MemberKind.of("half-bead", HalfBead.class)
@@ -29,6 +30,14 @@ public record HalfBead(Length length, Length from, Length to, Details details) i
         Faults.refuse(KIND.word(), faults(length, from, to));
     }
 
+    /**
+     * {@return why no half bead can have these sizes, in the order of its keys; empty when one can} Each must be above zero; either end
+     * may be the larger.
+     *
+     * @param length along the axis
+     * @param from diameter at the start
+     * @param to diameter at the end
+     */
     public static List<Fault> faults(Length length, Length from, Length to) {
         return Faults.in(length).positive("from", from).positive("to", to).list();
     }

@@ -27,7 +27,7 @@ public sealed interface Member
                 Vee,
                 Groove,
                 FreeCurve {
-    /** Every kind of the family, in the order a turner meets them. */
+    /** {@return every kind of the family, in the order a turner meets them} */
     static List<MemberKind> kinds() {
         return List.of(
                 Square.KIND,
@@ -47,66 +47,75 @@ public sealed interface Member
                 FreeCurve.KIND);
     }
 
-    /** Along the axis; above zero. */
+    /** {@return how long it is along the axis; above zero} */
     Length length();
 
+    /** {@return its own name, if it has one, and whether it is turned by eye} */
     Details details();
 
-    /** What it is, described once for all members of its kind. */
+    /** {@return what it is, described once for all members of its kind} */
     MemberKind kind();
 
     /**
-     * The shape from start to end; the lengths add up to {@link #length()}.
+     * {@return the shape from start to end, as curves of the radius whose lengths add up to {@link #length()}}
      *
      * @param ends which ends of the piece this member stands at, since a tenon is chamfered only there
      */
     List<Curve> curves(Ends ends);
 
+    /** {@return round, unless the member is left square; then its curves give half the side across the flats} */
     default Section section() {
         return Section.ROUND;
     }
 
-    /** The diameters a turner sizes, in order along the member. */
+    /** {@return the diameters a turner sizes, in order along the member; none where nothing is turned} */
     List<Diameter> diameters();
 
-    /** The highest and deepest points that a turner marks, in order along the member, each with a word of its own. */
+    /**
+     * {@return the highest and deepest points that a turner marks, in order along the member, each with a word of its own; by default
+     * none}
+     */
     default List<Crest> crests() {
         return List.of();
     }
 
-    /** With what, and how, it is cut. */
+    /** {@return with what, and how, it is cut} */
     CutMethod way();
 
-    /** What is unwise to turn where it stands, in words that follow its name, the plainest first. */
+    /**
+     * {@return what is unwise to turn where it stands, in words that follow its name, the plainest first; by default nothing}
+     *
+     * @param around the run it stands in, its neighbours there and the units to print in
+     */
     default List<String> unwise(Surroundings around) {
         return List.of();
     }
 
-    /** The hole it enters, if it enters one. */
+    /** {@return the hole it enters, if it enters one} */
     default Optional<Hole> enters() {
         return Optional.empty();
     }
 
-    /** How much of its length goes into a hole: all or nothing. */
+    /** {@return how much of its length goes into a hole: all or nothing} */
     default Length lengthInHole() {
         return enters().isPresent() ? length() : Length.ZERO;
     }
 
     /**
-     * Whether it is turned for its shape, so that it is sanded, may be slender and may give wood when a piece is mended. A square is not
-     * turned, and what enters a hole is turned to that hole.
+     * {@return whether it is turned for its shape, so that it is sanded, may be slender and may give wood when a piece is mended} A
+     * square is not turned, and what enters a hole is turned to that hole.
      */
     default boolean isShaped() {
         return section() == Section.ROUND && enters().isEmpty();
     }
 
-    /** Whether it is rolled up from its line, as a bead is, so that the corners of a square beside it would be struck. */
+    /** {@return whether it is rolled up from its line, as a bead is, so that the corners of a square beside it would be struck} */
     default boolean isRolled() {
         return false;
     }
 
     /**
-     * The greatest radius of the wood it is cut in, walls beside it included.
+     * {@return the greatest radius of the wood it is cut in, walls beside it included; half the side across the flats for a square}
      *
      * @param outline its own shape
      */
@@ -114,21 +123,27 @@ public sealed interface Member
         return outline.largestRadius();
     }
 
-    /** All that it is made from, by the keys of its kind. */
+    /** {@return all that it is made from, by the keys of its kind} {@link MemberKind#make} makes an equal member of it. */
     default Sizes sizes() {
         return kind().sizes(this);
     }
 
-    /** The member turned end for end. */
+    /** {@return the member turned end for end, which is itself where both ends are alike; mirrored twice it is what it was, but for rounding} */
     Member mirrored();
 
-    /** The name if it has one, else its kind. */
+    /** {@return the name if it has one, else the word of its kind} */
     default String title() {
         return details().name().orElseGet(() -> kind().word());
     }
 
-    /** Which ends of the piece a member stands at. */
+    /**
+     * Which ends of the piece a member stands at.
+     *
+     * @param first whether it is the first of the run, so that its start is the piece's datum end
+     * @param last whether it is the last of the run
+     */
     record Ends(boolean first, boolean last) {
+        /** Inside the run, with a member on either side. */
         public static final Ends NEITHER = new Ends(false, false);
     }
 

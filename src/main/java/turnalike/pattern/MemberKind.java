@@ -46,68 +46,89 @@ public final class MemberKind {
         this.maker = maker;
     }
 
-    /** Every kind, in the order a turner meets them. */
+    /** {@return every kind, in the order a turner meets them} */
     public static List<MemberKind> all() {
         return Member.kinds();
     }
 
-    /** The kind written so. */
+    /**
+     * {@return the kind written so, letter for letter; empty when there is none}
+     *
+     * @param word as in a job file
+     */
     public static Optional<MemberKind> find(String word) {
         return all().stream().filter(kind -> kind.word.equals(word)).findFirst();
     }
 
-    /** The word in a job file: {@code half-bead}. */
+    /** {@return the word in a job file: {@code half-bead}; no other kind has it} */
     public String word() {
         return word;
     }
 
-    /** What it is and which sizes it is given by. */
+    /** {@return what it is and which sizes it is given by, in sentences, for the help} */
     public String words() {
         return told.words();
     }
 
-    /** Its outline in a few words. */
+    /** {@return its outline in a few words, for the table of the job file} */
     public String shape() {
         return told.shape();
     }
 
-    /** Whether a new one is given a third of the usual length. */
+    /** {@return whether a new one is given a third of the usual length} */
     public boolean isNarrow() {
         return told.narrow();
     }
 
-    /** One that shows what the kind is for, between parts of 30 mm, in the middle of a blank of 42 mm. */
+    /** {@return one that shows what the kind is for, between parts of 30 mm, in the middle of a blank of 42 mm} */
     public Member example() {
         return told.example().get();
     }
 
-    /** The keys it is given by, in order; besides these, any member may have a name and be cut by eye. */
+    /**
+     * {@return the keys it is given by, in the order in which a form asks for them} Besides these, any member may have a name and be turned
+     * by eye.
+     */
     public List<MemberKey> keys() {
         return entries.stream().map(Entry::key).toList();
     }
 
-    /** The key of that name, if it is one of these. */
+    /**
+     * {@return the key of that type and name, if it is one of these}
+     *
+     * @param type what its value is
+     * @param name as in a job file
+     */
     public Optional<MemberKey> find(MemberKey.Type type, String name) {
         return keys().stream()
                 .filter(key -> key.type() == type && key.name().equals(name))
                 .findFirst();
     }
 
-    /** What a member of these sizes cannot be; every key that is needed or has a value otherwise is among them. */
+    /**
+     * {@return why no member of this kind can have these sizes, in the order of its keys; empty when one can}
+     *
+     * @param sizes a value for every key that is needed or has a value otherwise, else {@link IllegalArgumentException}
+     */
     public List<Fault> faults(Sizes sizes) {
         return faults.apply(sizes);
     }
 
     /**
-     * The member of these sizes.
+     * {@return the member of these sizes}
      *
-     * @throws IllegalArgumentException when there are {@link #faults}
+     * @param sizes a value for every key that is needed or has a value otherwise
+     * @throws IllegalArgumentException when there are {@link #faults}, or a value is not there
      */
     public Member make(Sizes sizes) {
         return maker.apply(sizes);
     }
 
-    /** What a new one there is given: a member that can exist, as far as keys that may be left out are left out. */
+    /**
+     * {@return what a new one is given there: the sizes of a member that can exist, but for keys that may be left out, which are}
+     *
+     * @param room where it is to stand
+     */
     public Sizes blank(Room room) {
         Sizes out = Sizes.NONE;
         for (Entry entry : entries) {

@@ -45,19 +45,29 @@ public final class Pattern {
         this.outline = Outline.join(placed.stream().map(PlacedMember::outline).toList());
     }
 
+    /** {@return the turner's name for it} */
     public String name() {
         return name;
     }
 
+    /** {@return the blank it is turned from} */
     public Stock stock() {
         return stock;
     }
 
+    /** {@return the run, in order from the datum end; at least one} */
     public List<Member> members() {
         return members;
     }
 
-    /** Everything about the run as a whole that cannot exist: no members, one wider than the blank, a run longer than the stock. */
+    /**
+     * {@return everything about the run as a whole that cannot exist: no members, one wider than the blank, a run longer than the stock;
+     * empty when a pattern can be made of them}
+     *
+     * @param stock the blank
+     * @param members the run, in order from the datum end
+     * @param units in which lengths are printed, the other system's beside
+     */
     public static List<Problem> problems(Stock stock, List<Member> members, UnitSystem units) {
         List<Problem> out = new ArrayList<>();
         if (members.isEmpty()) {
@@ -120,23 +130,22 @@ public final class Pattern {
         return out;
     }
 
-    /** The members in their places. */
+    /** {@return the members in their places, numbered from 1} */
     public List<PlacedMember> placed() {
         return placed;
     }
 
-    /** The length of the run, which is the finished piece's; the stock may be longer. */
+    /** {@return the length of the run, which is the finished piece's; the stock may be longer} */
     public Length length() {
         return placed.get(placed.size() - 1).end();
     }
 
+    /** {@return the shape of the whole piece, from the datum end} */
     public Outline outline() {
         return outline;
     }
 
-    /**
-     * The marks in order of place: both ends, every boundary, and the crests of each member that is not done by eye.
-     */
+    /** {@return the marks in order of place: both ends, every boundary, and the crests of each member that is not done by eye} */
     public List<Mark> marks() {
         List<PlacedMember> run = placed();
         List<Mark> out = new ArrayList<>();
@@ -158,7 +167,12 @@ public final class Pattern {
         return out;
     }
 
-    /** The index of the mark at that place, but for rounding; the first, should two lie there. */
+    /**
+     * {@return the index, from 0, of the mark at that place to a millionth of a millimetre; the first, should two lie there; empty when
+     * none does}
+     *
+     * @param place from the datum end
+     */
     public Optional<Integer> markAt(Length place) {
         List<Mark> marks = marks();
         return IntStream.range(0, marks.size())
@@ -175,7 +189,7 @@ public final class Pattern {
         return placed.number() + " " + placed.member().title();
     }
 
-    /** The same pattern turned end for end. */
+    /** {@return the same pattern turned end for end, each member with it} */
     public Pattern mirrored() {
         List<Member> turned = new ArrayList<>();
         for (int i = members.size() - 1; i >= 0; i--) {

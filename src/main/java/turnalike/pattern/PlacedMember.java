@@ -12,15 +12,22 @@ import turnalike.units.Length;
  * @param outline its shape, in place
  */
 public record PlacedMember(int number, Member member, Length start, Outline outline) {
+    /** {@return where it ends and the next begins, from the datum end} */
     public Length end() {
         return outline.end();
     }
 
-    /** {@code member 3 (upper bead)}: how every message names it. */
+    /** {@return how every message names it: {@code member 3 (upper bead)}} */
     public String where() {
         return where(number, member.title());
     }
 
+    /**
+     * {@return how messages name a member that may not exist yet, since it is still being read}
+     *
+     * @param number from 1, from the datum end
+     * @param title its own name, or the word of its kind
+     */
     public static String where(int number, String title) {
         return "member %d (%s)".formatted(number, title);
     }

@@ -23,16 +23,32 @@ public record Sizes(Map<String, Length> lengths, List<FreeCurve.Point> points, D
         points = List.copyOf(points);
     }
 
+    /**
+     * {@return a copy with that size, in place of the one that key had or after all others}
+     *
+     * @param key as in a job file
+     * @param length the size; whether a member can have it is asked later, with {@link MemberKind#faults}
+     */
     public Sizes with(String key, Length length) {
         Map<String, Length> more = new LinkedHashMap<>(lengths);
         more.put(key, length);
         return new Sizes(more, points, details);
     }
 
+    /**
+     * {@return a copy with those points in place of its own}
+     *
+     * @param these from the member's start on; none for a kind that is not given by points
+     */
     public Sizes with(List<FreeCurve.Point> these) {
         return new Sizes(lengths, these, details);
     }
 
+    /**
+     * {@return a copy with those details in place of its own}
+     *
+     * @param these its own name, and whether it is turned by eye
+     */
     public Sizes with(Details these) {
         return new Sizes(lengths, points, these);
     }
@@ -47,7 +63,11 @@ public record Sizes(Map<String, Length> lengths, List<FreeCurve.Point> points, D
         return find(key).orElseThrow(() -> new IllegalArgumentException("no size %s in %s".formatted(key, lengths)));
     }
 
-    /** The size of that key, if it is there. */
+    /**
+     * {@return the size of that key, if it is there}
+     *
+     * @param key as in a job file
+     */
     public Optional<Length> find(String key) {
         return Optional.ofNullable(lengths.get(key));
     }

@@ -12,6 +12,7 @@ import turnalike.units.Length;
  *
  * @param length along the axis, above zero
  * @param side across the flats, above zero
+ * @param details its own name, and whether it is turned by eye
  */
 public record Square(Length length, Length side, Details details) implements Member {
     static final MemberKind KIND = MemberKind.of("square", Square.class)
@@ -31,6 +32,12 @@ public record Square(Length length, Length side, Details details) implements Mem
         Faults.refuse(KIND.word(), faults(length, side));
     }
 
+    /**
+     * {@return why no square can have these sizes, in the order of its keys; empty when one can} Each must be above zero.
+     *
+     * @param length along the axis
+     * @param side across the flats
+     */
     public static List<Fault> faults(Length length, Length side) {
         return Faults.in(length).positive("side", side).list();
     }

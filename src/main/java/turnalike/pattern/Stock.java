@@ -16,6 +16,12 @@ public record Stock(Section section, Length size, Length length) {
         Faults.refuse("stock", faults(size, length));
     }
 
+    /**
+     * {@return why no blank can have these sizes; empty when one can} Each must be above zero.
+     *
+     * @param size across the flats, or the diameter
+     * @param length along the axis
+     */
     public static List<Fault> faults(Length size, Length length) {
         return new Faults().positive("size", size).positive("length", length).list();
     }

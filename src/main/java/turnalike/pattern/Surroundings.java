@@ -25,7 +25,7 @@ public record Surroundings(List<PlacedMember> run, int index, UnitSystem units) 
      */
     public record Joint(PlacedMember neighbour, Length radius) {}
 
-    /** The joints at its start and at its end, as far as there are such. */
+    /** {@return the joints at its start and at its end, in that order; at an end of the piece there is none} */
     public List<Joint> joints() {
         List<Joint> out = new ArrayList<>();
         if (index > 0) {
@@ -39,19 +39,23 @@ public record Surroundings(List<PlacedMember> run, int index, UnitSystem units) 
         return out;
     }
 
-    /** Whether it is the first or the last of the run. */
+    /** {@return whether it is the first or the last of the run} */
     public boolean isAtAnEnd() {
         return index == 0 || index + 1 == run.size();
     }
 
-    /** Whether the hole of any member of the run is told. */
+    /** {@return whether the job names the hole of any member of the run} */
     public boolean isAnyHoleGiven() {
         return run.stream()
                 .anyMatch(placed ->
                         placed.member().enters().filter(Member.Hole::told).isPresent());
     }
 
-    /** The length as warnings print it. */
+    /**
+     * {@return the length as warnings print it, in the job's units and with the other system's beside}
+     *
+     * @param length any
+     */
     public String print(Length length) {
         return length.formatFineBoth(units);
     }

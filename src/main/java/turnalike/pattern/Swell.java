@@ -15,6 +15,7 @@ import turnalike.units.LengthMessage;
  * @param from diameter at the start, above zero
  * @param middle diameter halfway, above zero
  * @param to diameter at the end, above zero
+ * @param details its own name, and whether it is turned by eye
  */
 public record Swell(Length length, Length from, Length middle, Length to, Details details) implements Member {
     static final MemberKind KIND = MemberKind.of("swell", Swell.class)
@@ -52,6 +53,15 @@ public record Swell(Length length, Length from, Length middle, Length to, Detail
         return outline.largestRadius().compareTo(room.stock()) > 0;
     }
 
+    /**
+     * {@return why no swell can have these sizes, in the order of its keys; empty when one can} Each must be above zero, and so must the
+     * curve through the three all along: between ends very unlike it may dip below the axis.
+     *
+     * @param length along the axis
+     * @param from diameter at the start
+     * @param middle diameter halfway
+     * @param to diameter at the end
+     */
     public static List<Fault> faults(Length length, Length from, Length middle, Length to) {
         Faults faults = Faults.in(length)
                 .positive("from", from)

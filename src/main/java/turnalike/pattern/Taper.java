@@ -11,6 +11,7 @@ import turnalike.units.Length;
  * @param length along the axis, above zero
  * @param from diameter at the start, above zero
  * @param to diameter at the end, above zero
+ * @param details its own name, and whether it is turned by eye
  */
 public record Taper(Length length, Length from, Length to, Details details) implements Member {
     static final MemberKind KIND = MemberKind.of("taper", Taper.class)
@@ -28,6 +29,14 @@ public record Taper(Length length, Length from, Length to, Details details) impl
         Faults.refuse(KIND.word(), faults(length, from, to));
     }
 
+    /**
+     * {@return why no taper can have these sizes, in the order of its keys; empty when one can} Each must be above zero; either end may
+     * be the larger.
+     *
+     * @param length along the axis
+     * @param from diameter at the start
+     * @param to diameter at the end
+     */
     public static List<Fault> faults(Length length, Length from, Length to) {
         return Faults.in(length).positive("from", from).positive("to", to).list();
     }

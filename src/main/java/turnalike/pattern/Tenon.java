@@ -15,6 +15,7 @@ import turnalike.units.LengthMessage;
  * @param diameter finished, above zero
  * @param chamfer along the axis and on the radius alike; zero for none, at most half the length and half the diameter
  * @param hole the diameter of the hole it enters, when told; the tenon is not larger
+ * @param details its own name, and whether it is turned by eye
  */
 public record Tenon(Length length, Length diameter, Length chamfer, Optional<Length> hole, Details details)
         implements Member {
@@ -58,12 +59,25 @@ public record Tenon(Length length, Length diameter, Length chamfer, Optional<Len
         return own.isEmpty() ? holeFaults(sizes.size("diameter"), sizes.find("hole")) : own;
     }
 
-    /** A tenon whose hole is not told. */
+    /**
+     * A tenon whose hole is not told: one of its own size is taken for it.
+     *
+     * @param length along the axis, chamfer included; above zero
+     * @param diameter finished, above zero
+     * @param chamfer along the axis and on the radius alike; zero for none
+     * @param details its own name, and whether it is turned by eye
+     * @throws IllegalArgumentException with the first of {@link #faults(Length, Length, Length)}
+     */
     public Tenon(Length length, Length diameter, Length chamfer, Details details) {
         this(length, diameter, chamfer, Optional.empty(), details);
     }
 
-    /** What a hole of that size cannot be. */
+    /**
+     * {@return why a hole cannot take the tenon: it is not above zero, or smaller than the tenon; empty when it can, or none is told}
+     *
+     * @param diameter the tenon's
+     * @param hole the hole's diameter, when told
+     */
     public static List<Fault> holeFaults(Length diameter, Optional<Length> hole) {
         if (hole.isEmpty()) {
             return List.of();
@@ -79,6 +93,14 @@ public record Tenon(Length length, Length diameter, Length chamfer, Optional<Len
                 .list();
     }
 
+    /**
+     * {@return why no tenon can have these sizes, in the order of its keys; empty when one can} Length and diameter must be above zero,
+     * and a chamfer runs at most to the tenon's middle, along it and across.
+     *
+     * @param length along the axis, chamfer included
+     * @param diameter finished
+     * @param chamfer along the axis and on the radius alike; zero for none
+     */
     public static List<Fault> faults(Length length, Length diameter, Length chamfer) {
         Faults faults = Faults.in(length).positive("diameter", diameter).notNegative("chamfer", chamfer);
         boolean sized = length.isPositive() && diameter.isPositive();

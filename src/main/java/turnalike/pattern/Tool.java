@@ -1,13 +1,20 @@
 package turnalike.pattern;
 
-/** What a cut is made with, by the trade's plain names. */
+/** What a cut is made with, by the trade's plain names. What each is for is common practice, no source. */
 public enum Tool {
+    /** Brings a square blank to round, between centres only. */
     ROUGHING_GOUGE("roughing gouge"),
+    /** Hollows coves and follows other curves. */
     SPINDLE_GOUGE("spindle gouge"),
+    /** Planes what is straight and rolls what is round, its bevel rubbing. */
     SKEW("skew chisel"),
+    /** Cuts straight in, to the calipers: grooves, fillets, tenons and sizing cuts. */
     PARTING_TOOL("parting tool"),
+    /** Scribe a line at one setting from another. */
     DIVIDERS("dividers"),
+    /** Carries every mark at full size to the turning piece. */
     STICK("marking stick and pencil"),
+    /** Sands what is turned for its shape; tenons and squares are left alone. */
     ABRASIVE("abrasive");
 
     private final String text;
@@ -16,6 +23,7 @@ public enum Tool {
         this.text = text;
     }
 
+    /** {@return its name as it stands in a sentence: {@code skew chisel}} */
     public String text() {
         return text;
     }

@@ -25,7 +25,12 @@ public final class Turnability {
         this.units = units;
     }
 
-    /** All warnings, member by member from the datum end, then those about necks; lengths in {@code units}, the other system's beside. */
+    /**
+     * {@return what is unwise: member by member from the datum end, then neck by neck; empty when nothing is}
+     *
+     * @param pattern the piece as drawn
+     * @param units in which lengths are printed, the other system's beside
+     */
     public static List<Warning> warnings(Pattern pattern, UnitSystem units) {
         return new Turnability(units).warnings(pattern);
     }

@@ -11,6 +11,7 @@ import turnalike.units.Length;
  * @param length along the axis, above zero
  * @param rim diameter at both edges, above the bottom
  * @param bottom diameter at the point, above zero
+ * @param details its own name, and whether it is turned by eye
  */
 public record Vee(Length length, Length rim, Length bottom, Details details) implements Member {
     static final MemberKind KIND = MemberKind.of("vee", Vee.class)
@@ -32,6 +33,14 @@ public record Vee(Length length, Length rim, Length bottom, Details details) imp
         Faults.refuse(KIND.word(), faults(length, rim, bottom));
     }
 
+    /**
+     * {@return why no vee can have these sizes, in the order of its keys; empty when one can} Each must be above zero, and the rim larger
+     * than the bottom.
+     *
+     * @param length along the axis
+     * @param rim diameter at both edges
+     * @param bottom diameter at the point
+     */
     public static List<Fault> faults(Length length, Length rim, Length bottom) {
         return Faults.in(length)
                 .positive("rim", rim)

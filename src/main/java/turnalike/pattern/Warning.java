@@ -9,7 +9,7 @@ import turnalike.units.SentenceCase;
  * @param what what may go wrong, with the figures, and what turners do about it
  */
 public record Warning(String where, String what) {
-    /** As a sentence of its own. */
+    /** {@return the warning as a sentence of its own, from a capital letter to a full stop} */
     public String sentence() {
         return SentenceCase.capital(where) + ": " + what + ".";
     }
