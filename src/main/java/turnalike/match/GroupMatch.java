@@ -19,13 +19,26 @@ public final class GroupMatch {
      *
      * <p>Exact up to 20 pieces for pairs and 16 for threes and fours; beyond, a good answer. Fewer pieces than one group takes make none.
      *
-     * @param size at least 2, else {@link IllegalArgumentException}
+     * @param pieces how many there are, numbered from 0
+     * @param size how many go into a group; at least 2, else {@link IllegalArgumentException}
+     * @param unlikeness of any two of the pieces; asked once for each two
+     * @param effort what the search may spend where it is not exact
+     * @return the groups with the smallest total difference found
      */
     public static Grouping groups(int pieces, int size, Unlikeness unlikeness, Effort effort) {
         return groups(pieces, size, pieces < size ? 0 : pieces / size, unlikeness, effort);
     }
 
-    /** The {@code size} pieces that look most alike together, the rest left over: the legs of one table. */
+    /**
+     * The {@code size} pieces that look most alike together, the rest left over: the legs of one table. With fewer pieces there is no
+     * group.
+     *
+     * @param pieces how many there are, numbered from 0
+     * @param size how many go into the group; at least 2, else {@link IllegalArgumentException}
+     * @param unlikeness of any two of the pieces; asked once for each two
+     * @param effort what the search may spend where it is not exact
+     * @return one group, or none
+     */
     public static Grouping one(int pieces, int size, Unlikeness unlikeness, Effort effort) {
         return groups(pieces, size, Math.min(1, pieces / size), unlikeness, effort);
     }
@@ -33,7 +46,14 @@ public final class GroupMatch {
     /**
      * {@code count} groups of {@code size}, the rest left over.
      *
-     * @throws IllegalArgumentException when there are too few pieces for that, or size or count make no sense
+     * @param pieces how many there are, numbered from 0
+     * @param size how many go into a group; at least 2
+     * @param count how many groups; 0 for none
+     * @param unlikeness of any two of the pieces; asked once for each two
+     * @param effort what the search may spend where it is not exact
+     * @return the groups with the smallest total difference found
+     * @throws IllegalArgumentException when there are too few pieces for that, size or count make no sense, or a difference is negative
+     *     or not finite
      */
     public static Grouping groups(int pieces, int size, int count, Unlikeness unlikeness, Effort effort) {
         if (size < 2 || count < 0 || pieces < 0 || (long) size * count > pieces) {

@@ -22,7 +22,9 @@ public record NextSet(List<Integer> pieces, int missing, Mass aimFrom, Mass aimT
      * The largest group within the tolerance, up to {@code places}; of groups equally large, the most alike.
      *
      * @param spares the masses left over, positive
+     * @param places how many pieces the next set takes
      * @param tolerancePct a set passes when (heaviest − lightest) / mean is at most this many hundredths
+     * @return the group and what a new piece for it should weigh; without spares, no group and no aim
      */
     public static NextSet of(List<Mass> spares, int places, double tolerancePct) {
         double[] massesG = spares.stream().mapToDouble(Mass::grams).toArray();

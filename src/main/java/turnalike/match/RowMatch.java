@@ -17,7 +17,10 @@ public final class RowMatch {
     /**
      * Fills the row. Up to 16 pieces the answer is exact whatever the effort; beyond, it is a good one with a bound beside it.
      *
-     * @throws IllegalArgumentException when {@link RowProblem#problems()} is not empty
+     * @param problem the pieces, how unlike they are, and the row
+     * @param effort what improving may spend
+     * @return the set in its order, with what is proven of it; where no set passes, the one most alike in mass, with a warning
+     * @throws IllegalArgumentException when {@link RowProblem#problems()} is not empty, or a difference is negative or not finite
      */
     public static RowPlacement solve(RowProblem problem, Effort effort) {
         if (!problem.problems().isEmpty()) {

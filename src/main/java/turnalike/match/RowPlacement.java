@@ -31,7 +31,7 @@ public record RowPlacement(
         workings = List.copyOf(workings);
     }
 
-    /** The same row read from its other end: every neighbour stays a neighbour, so nothing else changes. */
+    /** {@return the same row read from its other end: every neighbour stays a neighbour, so nothing else changes} */
     public RowPlacement reversed() {
         List<Integer> back = new ArrayList<>(order);
         Collections.reverse(back);

@@ -28,7 +28,10 @@ public record RowProblem(List<Mass> masses, Unlikeness unlikeness, int places, d
         }
     }
 
-    /** What keeps it from being filled; empty when nothing does. */
+    /**
+     * {@return what keeps it from being filled: a row longer than 400, more than 2000 pieces, or fewer than places; empty when nothing
+     * does}
+     */
     public List<Problem> problems() {
         if (places > MOST_PLACES) {
             return List.of(new Problem(

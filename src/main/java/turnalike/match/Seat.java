@@ -7,5 +7,6 @@ import turnalike.units.Angle;
  *
  * @param place from 1, as people count
  * @param angle where it stands
+ * @param piece the piece that stands there
  */
 public record Seat(int place, Angle angle, Candidate piece) {}

@@ -17,8 +17,10 @@ public final class TradeOff {
     /**
      * A wheel to be made both balanced and round.
      *
+     * @param wheel its places and its hub; 3 places at least, else {@link IllegalArgumentException}
      * @param spokes the chosen set, one for each place
-     * @param seatDepths how much deeper than meant each place's seat lies in the hub, in the order of the places; negative where it is shallow
+     * @param seatDepths how much deeper than meant each place's seat lies in the hub, in the order of the places; negative where it is
+     *     shallow
      * @param given what the hub, the rim and its joint add by themselves
      */
     public record Rim(Wheel wheel, List<Spoke> spokes, List<Length> seatDepths, List<Moment> given) {
@@ -33,7 +35,12 @@ public final class TradeOff {
             }
         }
 
-        /** Where the rim comes to be at a place when that spoke stands there: hub radius − seat depth + length, from the axle. */
+        /**
+         * {@return where the rim comes to be at a place when that spoke stands there: hub radius − seat depth + length, from the axle}
+         *
+         * @param place from 0, in the order of the wheel's directions
+         * @param spoke by number from 0 in the list given
+         */
         public Length radius(int place, int spoke) {
             return wheel.hubRadius()
                     .minus(seatDepths.get(place))
@@ -41,8 +48,10 @@ public final class TradeOff {
         }
 
         /**
-         * How much deeper each seat must be cut for the rim to be a circle about the axle, in the order of the places: down to the lowest place,
-         * so that nothing need be added anywhere.
+         * {@return how much deeper each seat must be cut for the rim to be a circle about the axle, in the order of the places: down to
+         * the lowest place, so that nothing need be added anywhere} None is negative, and at the lowest place it is zero.
+         *
+         * @param order the spoke at each place, by number from 0 in the list given
          */
         public List<Length> deepenings(List<Integer> order) {
             Length lowest = radius(0, order.get(0));
@@ -91,8 +100,13 @@ public final class TradeOff {
     }
 
     /**
-     * The curve, from best balanced to roundest. Up to 7 places every order is looked at and the curve is exact; beyond, it is made of the best
-     * orders that a search by swaps came by for many weightings of the two aims, and better ones may exist.
+     * The curve, from best balanced to roundest. Up to 7 places every order is looked at and the curve is exact; beyond, it is made of
+     * the best orders that a search by swaps came by for many weightings of the two aims, and better ones may exist.
+     *
+     * @param rim the wheel with its spokes
+     * @param effort what the search beyond 7 places may spend
+     * @return the points none of which another is as good as in both, by unbalance from the smallest; at least one
+     * @throws IllegalStateException when a rim is too far from round for a circle to be fitted, see {@link RimFit#of}
      */
     public static List<Point> curve(Rim rim, Effort effort) {
         Front front = new Front();

@@ -3,10 +3,22 @@ package turnalike.match;
 /** How unlike two pieces are to the eye. The same both ways and never negative; 0 for a piece and itself. */
 @FunctionalInterface
 public interface Unlikeness {
-    /** The difference of the pieces with those numbers, counted from 0 in the list they came in. */
+    /**
+     * {@return the difference of two pieces, 0 when they are alike; finite, and never negative}
+     *
+     * @param piece its number, counted from 0 in the list they came in
+     * @param other the other's number, counted likewise
+     */
     double between(int piece, int other);
 
-    /** All differences among the first {@code count} pieces, asked once each. */
+    /**
+     * {@return all differences among the first {@code count} pieces, each asked once: the one of pieces i and j stands in row i, column j
+     * and in row j, column i}
+     *
+     * @param unlikeness of any two of them
+     * @param count how many pieces
+     * @throws IllegalArgumentException when a difference is negative or not finite
+     */
     static double[][] table(Unlikeness unlikeness, int count) {
         double[][] table = new double[count][count];
         for (int i = 0; i < count; i++) {

@@ -21,9 +21,13 @@ public final class WheelMatch {
     /**
      * Places the set.
      *
-     * <p>Up to 10 places with few spares the answer is exact whatever the effort. Up to about 19 it is exact if the effort lasts, which takes
-     * about a second for 17 and some ten seconds for 19 without spares; beyond, it is a good one. Unless the problem is strict, improving stops once the unbalance is below what the scale can tell.
+     * <p>Up to 10 places with few spares the answer is exact whatever the effort. Up to about 19 it is exact if the effort lasts, which
+     * takes about a second for 17 and some ten seconds for 19 without spares; beyond, it is a good one. Unless the problem is strict,
+     * improving stops once the unbalance is below what the scale can tell.
      *
+     * @param problem the pieces and the wheel
+     * @param effort what the search may spend
+     * @return the set in its places, with what is proven of it
      * @throws IllegalArgumentException when {@link WheelProblem#problems()} is not empty
      */
     public static WheelPlacement solve(WheelProblem problem, Effort effort) {

@@ -13,8 +13,10 @@ import turnalike.units.Problem;
  * What is to be placed on a wheel.
  *
  * @param pieces all there are to choose from
- * @param tolerancePct a set passes when (heaviest − lightest) / mean is at most this many hundredths; not negative
- * @param scale the step of the scale the pieces were weighed on; not negative
+ * @param wheel its places and its hub
+ * @param tolerancePct a set passes when (heaviest − lightest) / mean is at most this many hundredths; not negative, else
+ *     {@link IllegalArgumentException}
+ * @param scale the step of the scale the pieces were weighed on; not negative, else {@link IllegalArgumentException}
  * @param given what the hub, the rim and its joint add by themselves
  * @param strict whether to go on below what the scale can tell
  */
@@ -29,7 +31,10 @@ public record WheelProblem(
         }
     }
 
-    /** Everything that keeps it from being placed, in order; empty when it can be. */
+    /**
+     * {@return everything that keeps it from being placed, in order; empty when it can be} Too few pieces; then, piece by piece, a label
+     * listed twice, a mass that is not positive, or a balance point beyond the axle.
+     */
     public List<Problem> problems() {
         List<Problem> problems = new ArrayList<>();
         if (pieces.size() < wheel.places()) {
