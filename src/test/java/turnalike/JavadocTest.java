@@ -39,6 +39,7 @@ class JavadocTest {
             "turnalike.match",
             "turnalike.outline",
             "turnalike.pattern",
+            "turnalike.pieces",
             "turnalike.settings",
             "turnalike.solid",
             "turnalike.stock",

@@ -51,17 +51,30 @@ public record Column(Kind kind, int place) implements Comparable<Column> {
         }
     }
 
-    /** The diameter at a check place, counted from 1. */
+    /**
+     * {@return the diameter at a check place}
+     *
+     * @param place of the job's check places, counted from 1 to 999, else {@link IllegalArgumentException}
+     */
     public static Column diameter(int place) {
         return new Column(Kind.DIAMETER, place);
     }
 
-    /** Where a mark stands from the start end; marks are counted from 1 as on the stick. */
+    /**
+     * {@return where a mark stands from the start end}
+     *
+     * @param place the mark's number, counted from 1 to 999 as on the stick, else {@link IllegalArgumentException}
+     */
     public static Column mark(int place) {
         return new Column(Kind.MARK, place);
     }
 
-    /** The column of that name in a pieces file, letters in either case; {@code mass_g} and {@code mass_oz} are both the mass. */
+    /**
+     * {@return the column of that name in a pieces file; empty when the file gives the name no meaning of its own} {@code mass_g} and
+     * {@code mass_oz} are both the mass.
+     *
+     * @param name letters in either case, blanks around it ignored
+     */
     public static Optional<Column> find(String name) {
         String plain = name.strip().toLowerCase(Locale.ROOT);
         Matcher numbered = NUMBERED.matcher(plain);
@@ -77,12 +90,16 @@ public record Column(Kind kind, int place) implements Comparable<Column> {
         };
     }
 
-    /** The column's name in a pieces file; the mass is {@code mass_g}. The inverse of {@link #find}. */
+    /** {@return the column's name in a pieces file; the mass is {@code mass_g}} The inverse of {@link #find}. */
     public String format() {
         return format(MassUnit.GRAM);
     }
 
-    /** The column's name in a pieces file that has its masses in that unit. */
+    /**
+     * {@return the column's name in a pieces file that has its masses in that unit}
+     *
+     * @param masses the unit of every mass of the file
+     */
     public String format(MassUnit masses) {
         return switch (kind) {
             case MASS -> masses.column();
@@ -93,7 +110,7 @@ public record Column(Kind kind, int place) implements Comparable<Column> {
         };
     }
 
-    /** Whether the figures are masses in grams rather than lengths in millimetres. */
+    /** {@return whether the figures are masses in grams rather than lengths in millimetres} */
     public boolean isMass() {
         return kind == Kind.MASS;
     }

@@ -17,7 +17,13 @@ public record KeyedFigure(UnitSystem units, MassUnit mass) {
         return column.isMass() ? grams(text) : mm(text);
     }
 
-    /** The measures with the figure typed for that column; an empty text takes the figure out again. */
+    /**
+     * {@return the measures with the figure typed for that column, or why the text is refused: it is no figure, or not above zero}
+     *
+     * @param before the measures so far
+     * @param column what was measured
+     * @param text as it was typed; blank takes the column's figure out again
+     */
     public Parsed<Measures> enter(Measures before, Column column, String text) {
         if (text.isBlank()) {
             return Parsed.of(before.without(column));
@@ -28,7 +34,12 @@ public record KeyedFigure(UnitSystem units, MassUnit mass) {
                 : Parsed.of(before.with(column, figure.get()));
     }
 
-    /** A figure of a column as a sentence carries it, with its unit and without its sign. */
+    /**
+     * {@return a figure of a column as a sentence carries it, with its unit and without its sign}
+     *
+     * @param column what was measured
+     * @param figure in grams for the mass and millimetres for the rest
+     */
     public String say(Column column, double figure) {
         return FigureText.figure(column, figure, this);
     }

@@ -54,7 +54,14 @@ public record Likeness(LikenessTolerances tolerances, LikenessWeights weights, O
         }
     }
 
-    /** Likeness within a set: the mass tolerance is taken of the mean over every piece of it that was weighed. */
+    /**
+     * {@return likeness within a set: the mass tolerance is taken of the mean over every piece of it that was weighed; when none was,
+     * masses are not compared}
+     *
+     * @param set the pieces that are compared with each other
+     * @param tolerances the job's
+     * @param weights the job's, or the usual ones
+     */
     public static Likeness among(List<Piece> set, LikenessTolerances tolerances, LikenessWeights weights) {
         double[] masses = UsualRange.figures(
                 Column.MASS, set.stream().map(Piece::measures).toList());
@@ -65,12 +72,22 @@ public record Likeness(LikenessTolerances tolerances, LikenessWeights weights, O
                 mean.isPresent() ? Optional.of(Mass.ofGrams(mean.getAsDouble())) : Optional.empty());
     }
 
-    /** How unlike two pieces are; 0 when nothing is measured on both. */
+    /**
+     * {@return how unlike two pieces are; 0 also when nothing is measured on both, which only {@link #findDifference} tells apart}
+     *
+     * @param piece one
+     * @param other the other; the two may be named in either order
+     */
     public double difference(Piece piece, Piece other) {
         return findDifference(piece, other).orElse(0);
     }
 
-    /** How unlike two pieces are; empty when nothing is measured on both. The same whichever of the two is named first. */
+    /**
+     * {@return how unlike two pieces are; empty when nothing is measured on both} The same whichever of the two is named first.
+     *
+     * @param piece one
+     * @param other the other
+     */
     public OptionalDouble findDifference(Piece piece, Piece other) {
         List<Part> parts = parts(piece, other);
         double sum = 0;
@@ -80,7 +97,12 @@ public record Likeness(LikenessTolerances tolerances, LikenessWeights weights, O
         return parts.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(sum);
     }
 
-    /** The parts of the difference of two pieces, in the columns' order. */
+    /**
+     * {@return the parts of the difference of two pieces, in the columns' order, then what is noted of both and has a weight}
+     *
+     * @param piece one; a part is off by its figure less the other's
+     * @param other what it is compared with
+     */
     public List<Part> parts(Piece piece, Piece other) {
         List<Part> parts = parts(piece.measures(), other.measures());
         weights.noted().forEach((name, weight) -> {
@@ -94,7 +116,12 @@ public record Likeness(LikenessTolerances tolerances, LikenessWeights weights, O
         return parts;
     }
 
-    /** What a piece is compared with: the pattern's own figures where it has them, else the median of the set. */
+    /**
+     * {@return what a piece is compared with: the pattern's own figures where it has them, else the median of the set}
+     *
+     * @param wanted the pattern's own figures, as far as known
+     * @param set the pieces; columns measured on none of them stay as the pattern has them
+     */
     public static Measures reference(Measures wanted, List<Piece> set) {
         List<Measures> all = set.stream().map(Piece::measures).toList();
         TreeSet<Column> columns = new TreeSet<>();
@@ -108,7 +135,13 @@ public record Likeness(LikenessTolerances tolerances, LikenessWeights weights, O
         return reference;
     }
 
-    /** The piece beside the reference. */
+    /**
+     * {@return the piece beside the reference, the part that counts most first} What is noted by eye has no part in it: the pattern notes
+     * nothing.
+     *
+     * @param piece the piece
+     * @param reference what it is compared with, as {@link #reference} gives it
+     */
     public Figure figure(Piece piece, Measures reference) {
         List<Part> parts = parts(piece.measures(), reference);
         parts.sort(Comparator.comparingDouble(Part::counts).reversed());

@@ -36,7 +36,11 @@ public record LikenessWeights(double length, double diameter, double mass, Map<S
         }
     }
 
-    /** The weight of a column. */
+    /**
+     * {@return the weight of a column}
+     *
+     * @param column what is measured
+     */
     public double of(Column column) {
         return switch (column.kind()) {
             case MASS -> mass;
@@ -45,7 +49,7 @@ public record LikenessWeights(double length, double diameter, double mass, Map<S
         };
     }
 
-    /** How differences are weighed, and that this is custom. */
+    /** {@return how differences are weighed, and that this is custom} */
     public Working working() {
         return new Working(
                 "likeness",

@@ -23,7 +23,14 @@ public record LikenessWords(Map<Column, String> names, KeyedFigure keyed) {
         names = Map.copyOf(new TreeMap<>(names));
     }
 
-    /** The piece's largest parts, at most {@code most} of them. */
+    /**
+     * {@return what makes the piece unlike, in its largest parts, the largest first:
+     * {@code piece 7: its upper bead stands 1.2 mm low; it is 3 g heavy}} Parts too small to measure, or small beside the largest, are
+     * not said.
+     *
+     * @param figure the piece beside the pattern or its set
+     * @param most how many parts are said at most, 1 or more
+     */
     public String of(Likeness.Figure figure, int most) {
         double largest = figure.parts().isEmpty() ? 0 : figure.parts().get(0).counts();
         List<String> said = figure.parts().stream()
@@ -37,7 +44,11 @@ public record LikenessWords(Map<Column, String> names, KeyedFigure keyed) {
         return "piece %s: %s".formatted(figure.piece(), what);
     }
 
-    /** One part, as a clause about the piece. */
+    /**
+     * {@return one part, as a clause about the piece: {@code its upper bead stands 1.2 mm low}}
+     *
+     * @param part of a difference of that piece
+     */
     public String of(Likeness.Part part) {
         return part.column()
                 .map(column -> of(column, part.off()))

@@ -45,7 +45,9 @@ public final class MassText {
     /**
      * Reads a mass. Refused: empty, negative, zero, a zero denominator, an unknown unit, more than {@link #HEAVIEST}.
      *
+     * @param text as a scale or a hand wrote it, blanks around it ignored
      * @param bare the unit of a number that carries none
+     * @return the mass, or why the text is refused and what would be read
      */
     public static Parsed<Mass> parse(String text, MassUnit bare) {
         String tidy = tidy(text);
@@ -76,7 +78,11 @@ public final class MassText {
                         : Parsed.refused("'%s' is not one mass".formatted(text.strip()), HOW));
     }
 
-    /** The mass in grams with every digit it has and no unit: {@link #parse} gives back the same mass from a milligram up. */
+    /**
+     * {@return the mass in grams with every digit it has and no unit} {@link #parse} gives back the same mass from a milligram up.
+     *
+     * @param mass any; only one above zero is read back
+     */
     public static String format(Mass mass) {
         return plain(mass.grams());
     }

@@ -17,22 +17,30 @@ public enum MassUnit {
         this.symbol = symbol;
     }
 
-    /** The column of a pieces file. */
+    /** {@return the name of the column of masses in a pieces file} */
     public String column() {
         return column;
     }
 
-    /** The unit as written after a number. */
+    /** {@return the unit as written after a number} */
     public String symbol() {
         return symbol;
     }
 
-    /** The mass of {@code count} of this unit. */
+    /**
+     * {@return the mass of so many of this unit}
+     *
+     * @param count how many; finite, else {@link IllegalArgumentException}
+     */
     public Mass mass(double count) {
         return this == GRAM ? Mass.ofGrams(count) : Mass.ofOunces(count);
     }
 
-    /** How many of this unit a mass is. */
+    /**
+     * {@return how many of this unit a mass is}
+     *
+     * @param mass any
+     */
     public double count(Mass mass) {
         return this == GRAM ? mass.grams() : mass.ounces();
     }

@@ -29,17 +29,30 @@ public record Measures(SortedMap<Column, Double> figures) {
         figures = Collections.unmodifiableSortedMap(new TreeMap<>(figures));
     }
 
-    /** Only a mass. */
+    /**
+     * {@return the measures of a piece that was only weighed}
+     *
+     * @param mass above zero, else {@link IllegalArgumentException}
+     */
     public static Measures ofMass(Mass mass) {
         return NONE.with(mass);
     }
 
-    /** A copy with that mass. */
+    /**
+     * {@return a copy with that mass}
+     *
+     * @param mass above zero, else {@link IllegalArgumentException}
+     */
     public Measures with(Mass mass) {
         return with(Column.MASS, mass.grams());
     }
 
-    /** A copy with that figure in a column of lengths; {@link IllegalArgumentException} for the mass. */
+    /**
+     * {@return a copy with that figure in a column of lengths}
+     *
+     * @param column what was measured; {@link IllegalArgumentException} for the mass
+     * @param length above zero, else {@link IllegalArgumentException}
+     */
     public Measures with(Column column, Length length) {
         if (column.isMass()) {
             throw new IllegalArgumentException("a mass is not a length of %s mm".formatted(length.mm()));
@@ -54,25 +67,37 @@ public record Measures(SortedMap<Column, Double> figures) {
         return new Measures(changed);
     }
 
-    /** A copy in which that column is not measured. */
+    /**
+     * {@return a copy in which that column is not measured}
+     *
+     * @param column what was not measured after all
+     */
     public Measures without(Column column) {
         SortedMap<Column, Double> changed = new TreeMap<>(figures);
         changed.remove(column);
         return new Measures(changed);
     }
 
-    /** The figure in a column, in grams for the mass and millimetres for the rest; empty when not measured. */
+    /**
+     * {@return the figure in a column, in grams for the mass and millimetres for the rest; empty when not measured}
+     *
+     * @param column what is measured
+     */
     public OptionalDouble figure(Column column) {
         Double figure = figures.get(column);
         return figure == null ? OptionalDouble.empty() : OptionalDouble.of(figure);
     }
 
-    /** The mass, if measured. */
+    /** {@return the mass, if measured} */
     public Optional<Mass> mass() {
         return Optional.ofNullable(figures.get(Column.MASS)).map(Mass::ofGrams);
     }
 
-    /** The length in a column of lengths, if measured; {@link IllegalArgumentException} for the mass. */
+    /**
+     * {@return the length in a column of lengths, if measured}
+     *
+     * @param column what is measured; {@link IllegalArgumentException} for the mass
+     */
     public Optional<Length> length(Column column) {
         if (column.isMass()) {
             throw new IllegalArgumentException("a mass is no length");

@@ -38,12 +38,21 @@ public record Piece(String label, Measures measures, Map<String, String> extra) 
         extra = Collections.unmodifiableMap(new LinkedHashMap<>(extra));
     }
 
-    /** A piece with nothing beside its measures. */
+    /**
+     * {@return a piece with nothing beside its measures}
+     *
+     * @param label what is written on it
+     * @param measures what was measured on it
+     */
     public static Piece of(String label, Measures measures) {
         return new Piece(label, measures, Map.of());
     }
 
-    /** Reads a label as somebody typed it, without the blanks around it; refused unless it is one line of letters, 64 at most. */
+    /**
+     * {@return a label as somebody typed it, without the blanks around it; refused unless it is one line of letters, 64 at most}
+     *
+     * @param text as typed
+     */
     public static Parsed<String> label(String text) {
         String label = text.strip();
         return label.isEmpty() || label.length() > LONGEST_LABEL || !isOneLine(label)
@@ -52,22 +61,22 @@ public record Piece(String label, Measures measures, Map<String, String> extra) 
                 : Parsed.of(label);
     }
 
-    /** The mass, if weighed. */
+    /** {@return the mass, if weighed} */
     public Optional<Mass> mass() {
         return measures.mass();
     }
 
-    /** The overall length, if measured. */
+    /** {@return the overall length, if measured} */
     public Optional<Length> length() {
         return measures.length(Column.LENGTH);
     }
 
-    /** The balance point's distance from the start end, if measured. */
+    /** {@return the balance point's distance from the start end, if measured} */
     public Optional<Length> balance() {
         return measures.length(Column.BALANCE);
     }
 
-    /** The diameters measured, by check place from 1. */
+    /** {@return the diameters measured, by check place from 1} */
     public SortedMap<Integer, Length> diameters() {
         SortedMap<Integer, Length> diameters = new TreeMap<>();
         measures.figures().forEach((column, figure) -> {
@@ -78,12 +87,22 @@ public record Piece(String label, Measures measures, Map<String, String> extra) 
         return Collections.unmodifiableSortedMap(diameters);
     }
 
-    /** A copy with other measures: a correction keeps the label and the extra columns. */
+    /**
+     * {@return a copy with other measures: a correction keeps the label and the extra columns}
+     *
+     * @param changed in place of all its measures
+     */
     public Piece with(Measures changed) {
         return new Piece(label, changed, extra);
     }
 
-    /** A copy with that in a further column; a blank text takes it out. */
+    /**
+     * {@return a copy with that in a further column}
+     *
+     * @param column its name
+     * @param text what is noted there; blank takes the column out
+     * @throws IllegalArgumentException when something is noted under a blank name, or one a pieces file gives a meaning of its own
+     */
     public Piece noting(String column, String text) {
         Map<String, String> changed = new LinkedHashMap<>(extra);
         if (text.isBlank()) {
@@ -94,7 +113,11 @@ public record Piece(String label, Measures measures, Map<String, String> extra) 
         return new Piece(label, measures, changed);
     }
 
-    /** Reads what is noted of a piece, without the blanks around it; refused unless it is one line of letters, or nothing. */
+    /**
+     * {@return what is noted of a piece, without the blanks around it; refused unless it is one line of letters, or nothing}
+     *
+     * @param text as typed
+     */
     public static Parsed<String> note(String text) {
         String note = text.strip();
         return isOneLine(note)
@@ -106,7 +129,11 @@ public record Piece(String label, Measures measures, Map<String, String> extra) 
         return text.chars().noneMatch(each -> Character.isISOControl(each) || each == UNREADABLE_LETTER);
     }
 
-    /** Whether a pieces file gives that column a meaning of its own. */
+    /**
+     * {@return whether a pieces file gives that column a meaning of its own}
+     *
+     * @param name letters in either case, blanks around it ignored
+     */
     public static boolean isKnown(String name) {
         return PiecesFile.LABEL.equalsIgnoreCase(name.strip())
                 || Column.find(name).isPresent();

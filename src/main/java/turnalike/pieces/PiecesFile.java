@@ -39,12 +39,22 @@ public final class PiecesFile {
         }
     }
 
-    /** Reads a pieces file; lengths without a unit are in {@code units}. */
+    /**
+     * {@return the pieces of a file, with everything wrong in it}
+     *
+     * @param text the file's whole text, or what came off a spreadsheet's clipboard
+     * @param units of lengths without a unit
+     */
     public static Read parse(String text, UnitSystem units) {
         return PiecesReader.read(text, units, true);
     }
 
-    /** Reads a pieces file that need not have a mass column, as a control chart of one diameter is content with. */
+    /**
+     * {@return the pieces of a file that need not have a mass column, as a control chart of one diameter is content with}
+     *
+     * @param text the file's whole text, or what came off a spreadsheet's clipboard
+     * @param units of lengths without a unit
+     */
     public static Read parseWithoutMass(String text, UnitSystem units) {
         return PiecesReader.read(text, units, false);
     }
@@ -55,6 +65,9 @@ public final class PiecesFile {
      *
      * <p>Reading it with the same units gives the same pieces; a length of many digits may differ by 10⁻¹⁵ mm.
      *
+     * @param pieces in the order of the lines
+     * @param units inches or millimetres, to read it with again
+     * @return the file's whole text, header first
      * @throws IllegalArgumentException when two pieces bear the same label
      */
     public static String format(List<Piece> pieces, UnitSystem units) {

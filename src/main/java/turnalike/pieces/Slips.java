@@ -22,7 +22,12 @@ public record Slips(Measures wanted, LikenessTolerances tolerances, KeyedFigure 
     /** The fewest equal figures that make two pieces suspect: a scale that shows whole grams gives equal masses every day. */
     private static final int TELLING = 3;
 
-    /** The questions about one piece just entered, beside those before it (which are taken as answered for). */
+    /**
+     * {@return the questions about one piece just entered; empty when nothing in it reads like a mistake}
+     *
+     * @param entered the piece
+     * @param before the pieces before it, in the order they were entered; they are taken as answered for
+     */
     public List<Slip> ask(Piece entered, List<Piece> before) {
         List<Measures> others = before.stream().map(Piece::measures).toList();
         SortedMap<Column, UsualRange> usual = new TreeMap<>();
@@ -41,7 +46,12 @@ public record Slips(Measures wanted, LikenessTolerances tolerances, KeyedFigure 
         return slips;
     }
 
-    /** The questions about a whole file: first about its columns, then piece by piece. A column in doubt is not asked about again. */
+    /**
+     * {@return the questions about a whole file: first about its columns, then piece by piece} A column in doubt is not asked about
+     * again.
+     *
+     * @param pieces in the file's order
+     */
     public List<Slip> askAll(List<Piece> pieces) {
         List<Measures> all = pieces.stream().map(Piece::measures).toList();
         SortedMap<Column, UsualRange> usual = new TreeMap<>();
