@@ -40,6 +40,7 @@ class JavadocTest {
             "turnalike.outline",
             "turnalike.pattern",
             "turnalike.pieces",
+            "turnalike.pieces.control",
             "turnalike.settings",
             "turnalike.solid",
             "turnalike.stock",

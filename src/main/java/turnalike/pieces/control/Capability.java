@@ -34,23 +34,43 @@ public record Capability(
             }
         }
 
-        /** Both limits. */
+        /**
+         * {@return limits on both sides}
+         *
+         * @param lower the least value allowed
+         * @param upper the most, above the lower, else {@link IllegalArgumentException}
+         */
         public static Limits between(double lower, double upper) {
             return new Limits(OptionalDouble.of(lower), OptionalDouble.of(upper));
         }
 
-        /** A target with the same tolerance either side. */
+        /**
+         * {@return limits that lie as far below the target as above it}
+         *
+         * @param target the value aimed at
+         * @param tolerance how far off is allowed; above zero, else {@link IllegalArgumentException}
+         */
         public static Limits around(double target, double tolerance) {
             return between(target - tolerance, target + tolerance);
         }
 
-        /** Only an upper limit. */
+        /**
+         * {@return an upper limit alone, as for run-out}
+         *
+         * @param upper the most allowed
+         */
         public static Limits upTo(double upper) {
             return new Limits(OptionalDouble.empty(), OptionalDouble.of(upper));
         }
     }
 
-    /** The figures for a mean and a standard deviation above zero, else {@link IllegalArgumentException}. */
+    /**
+     * {@return the figures of pieces that spread so between limits, all three in one unit}
+     *
+     * @param mean of the values; finite, else {@link IllegalArgumentException}
+     * @param deviation standard deviation; above zero and finite, else {@link IllegalArgumentException}
+     * @param limits the tolerance's
+     */
     public static Capability of(double mean, double deviation, Limits limits) {
         if (!Double.isFinite(mean) || !(deviation > 0) || !Double.isFinite(deviation)) {
             throw new IllegalArgumentException("no capability of mean %s with deviation %s".formatted(mean, deviation));

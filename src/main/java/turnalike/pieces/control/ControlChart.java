@@ -44,12 +44,22 @@ public record ControlChart(
         signals = List.copyOf(signals);
     }
 
-    /** The chart with the printed constants and the usual rules. */
+    /**
+     * {@return the chart with the printed constants and the usual rules; fewer than two points are refused}
+     *
+     * @param points in the order they were turned
+     */
     public static Parsed<ControlChart> of(List<ChartPoint> points) {
         return of(points, ChartConstants.PRINTED, RunRule.usual());
     }
 
-    /** The chart of at least two points; fewer are refused. Time grows with points times rules. */
+    /**
+     * {@return the chart of at least two points; fewer are refused} Time grows with points times rules.
+     *
+     * @param points in the order they were turned
+     * @param constants the factors of sigma and of the ranges' limit
+     * @param rules the rules that may signal; none for limits alone
+     */
     public static Parsed<ControlChart> of(List<ChartPoint> points, ChartConstants constants, Set<RunRule> rules) {
         if (points.size() < 2) {
             return Parsed.refused(
@@ -80,14 +90,14 @@ public record ControlChart(
                 sample));
     }
 
-    /** Whether there are too few points for more than trial limits. */
+    /** {@return whether there are fewer than {@link #ENOUGH} points, too few for more than trial limits} */
     public boolean isTrial() {
         return points.size() < ENOUGH;
     }
 
     /**
-     * A warning when neighbours are so alike (or so unlike) that the moving range no longer says how much pieces differ: the lag-1
-     * correlation lies more than 2/√n from 0, the usual rough bound of a series without memory (from memory).
+     * {@return a warning when neighbours are so alike (or so unlike) that the moving range no longer says how much pieces differ} That is
+     * when the lag-1 correlation lies more than 2/√n from 0, the usual rough bound of a series without memory (from memory).
      */
     public Optional<String> memory() {
         double bound = 2 / Math.sqrt(points.size());
@@ -100,7 +110,7 @@ public record ControlChart(
                         : "heavy and light take turns, so the limits are drawn too wide");
     }
 
-    /** How the limits were found. */
+    /** {@return how the limits were found} */
     public Working working() {
         return new Working(
                 "control limits",

@@ -28,7 +28,9 @@ public record Drift(String first, String last, int pieces, double change) {
      * {@code telling} should not be small: half the column's tolerance serves. Two sigmas leave about one false word in twenty pieces (by
      * simulation).
      *
+     * @param points in the order they were turned
      * @param telling a change worth speaking of, in the chart's own unit; zero or above, else {@link IllegalArgumentException}
+     * @return the drift, or empty when the last pieces keep no direction or go too short a way
      */
     public static Optional<Drift> find(List<ChartPoint> points, double telling) {
         if (!(telling >= 0)) {
@@ -59,6 +61,7 @@ public record Drift(String first, String last, int pieces, double change) {
      *
      * @param things what was measured, in the plural
      * @param amount the size of {@link #change} with its unit and no sign
+     * @return the sentence, without a capital letter and a full stop
      */
     public String words(String things, String amount) {
         String count = pieces - FEWEST < NUMBERS.size() ? NUMBERS.get(pieces - FEWEST) : String.valueOf(pieces);

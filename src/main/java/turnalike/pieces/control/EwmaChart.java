@@ -40,7 +40,12 @@ public record EwmaChart(List<ChartPoint> averages, double centre, double lower, 
         beyond = List.copyOf(beyond);
     }
 
-    /** The chart of the points; none give an empty one. */
+    /**
+     * {@return the chart of the points; none give an empty one}
+     *
+     * @param points in the order they were turned
+     * @param setting where the average starts and how fast it forgets
+     */
     public static EwmaChart of(List<ChartPoint> points, Setting setting) {
         double half = LIMIT_SIGMAS * setting.sigma() * Math.sqrt(setting.lambda() / (2 - setting.lambda()));
         double average = setting.start();

@@ -41,7 +41,7 @@ public enum RunRule {
         this.points = points;
     }
 
-    /** The rule in words. */
+    /** {@return what the rule looks for, in words: {@code one point beyond 3 sigma}} */
     public String words() {
         return words;
     }
@@ -56,12 +56,12 @@ public enum RunRule {
         return this == TWO_OF_THREE_BEYOND_TWO || this == FOUR_OF_FIVE_BEYOND_ONE ? points - 1 : points;
     }
 
-    /** The four of the Western Electric handbook. */
+    /** {@return the four of the Western Electric handbook, in a set of the caller's own} */
     public static Set<RunRule> westernElectric() {
         return EnumSet.of(BEYOND_THREE, TWO_OF_THREE_BEYOND_TWO, FOUR_OF_FIVE_BEYOND_ONE, EIGHT_ON_ONE_SIDE);
     }
 
-    /** Nelson's eight. */
+    /** {@return Nelson's eight, in a set of the caller's own} */
     public static Set<RunRule> nelson() {
         return EnumSet.of(
                 BEYOND_THREE,
@@ -75,8 +75,9 @@ public enum RunRule {
     }
 
     /**
-     * What {@code control} uses unless told otherwise: Western Electric's four, Nelson's trend of six (turning drifts as the tool dulls
-     * and the caliper's setting creeps, which the four see late) and the moving range's own limit. Common practice, no source.
+     * {@return what {@code control} uses unless told otherwise, in a set of the caller's own: Western Electric's four, Nelson's trend of
+     * six (turning drifts as the tool dulls and the caliper's setting creeps, which the four see late) and the moving range's own limit}
+     * Common practice, no source.
      */
     public static Set<RunRule> usual() {
         Set<RunRule> usual = westernElectric();

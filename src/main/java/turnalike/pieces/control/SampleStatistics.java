@@ -15,7 +15,11 @@ import java.util.List;
  * @param neighbours the correlation of each value with the one before it (lag 1), -1 to 1; 0 when all values are equal
  */
 public record SampleStatistics(int count, double mean, double deviation, double neighbours) {
-    /** The figures of values in their order; {@link IllegalArgumentException} when there are none. */
+    /**
+     * {@return the figures of values in their order}
+     *
+     * @param values finite; {@link IllegalArgumentException} when there are none
+     */
     public static SampleStatistics of(List<Double> values) {
         double[] x = values.stream().mapToDouble(Double::doubleValue).toArray();
         if (x.length == 0) {

@@ -27,14 +27,14 @@ public record Series(String name, List<ChartPoint> points) {
         points = List.copyOf(points);
     }
 
-    /** The unit of the values: {@code g}, {@code oz} or {@code mm}; empty for an extra column, whose unit nobody told. */
+    /** {@return the unit of the values: {@code g}, {@code oz} or {@code mm}; empty for an extra column, whose unit nobody told} */
     public String unit() {
         return Column.find(name)
                 .map(column -> column.isMass() ? massUnit().symbol() : UnitSystem.METRIC.symbol())
                 .orElse("");
     }
 
-    /** The unit of a series of masses. */
+    /** {@return the unit of a series of masses: ounces when the column is named {@code mass_oz}, else grams} */
     public MassUnit massUnit() {
         return massUnit(name);
     }
@@ -43,7 +43,13 @@ public record Series(String name, List<ChartPoint> points) {
         return MassUnit.OUNCE.column().equalsIgnoreCase(name.strip()) ? MassUnit.OUNCE : MassUnit.GRAM;
     }
 
-    /** The series of a column by its name, {@code mass_g}, {@code mass_oz}, {@code length}, {@code balance}, {@code d1} or an extra one. */
+    /**
+     * {@return the series of a column; refused when no piece has a figure in it, or an extra column holds what is no number}
+     *
+     * @param pieces in the order they were turned
+     * @param name {@code mass_g}, {@code mass_oz}, {@code length}, {@code balance}, {@code d1}, {@code m1} or an extra column's, which is
+     *     taken letter for letter
+     */
     public static Parsed<Series> of(List<Piece> pieces, String name) {
         Optional<Column> known = Column.find(name);
         if (known.isPresent()) {
