@@ -41,6 +41,7 @@ class JavadocTest {
             "turnalike.pattern",
             "turnalike.pieces",
             "turnalike.pieces.control",
+            "turnalike.pieces.mend",
             "turnalike.settings",
             "turnalike.solid",
             "turnalike.stock",

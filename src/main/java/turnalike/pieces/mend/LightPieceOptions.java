@@ -32,9 +32,15 @@ public record LightPieceOptions(String piece, Mass ceiling, List<Over> over, dou
     }
 
     /**
-     * The ways for a light piece in a set of {@code places}, the others being the lightest that were weighed. A set passes when (heaviest -
-     * lightest) / mean is at most {@code massPct} per cent.
+     * The ways for a light piece in a set of {@code places}, the others being the lightest that were weighed. A set passes when (heaviest
+     * - lightest) / mean is at most {@code massPct} per cent. The ceiling is found by halving, to the last digits of a double.
      *
+     * @param light the piece
+     * @param others the pieces there are beside it; those not weighed, and the light one itself, are passed over
+     * @param places how many pieces a set takes, this one among them; at least 2
+     * @param massPct the set's mass tolerance, above 0 and below 100
+     * @param target what a piece should weigh
+     * @return the ways
      * @throws IllegalArgumentException when the piece was not weighed, or fewer than two places or no tolerance are given
      */
     public static LightPieceOptions of(Piece light, List<Piece> others, int places, double massPct, Mass target) {
@@ -101,7 +107,7 @@ public record LightPieceOptions(String piece, Mass ceiling, List<Over> over, dou
         return String.format(Locale.ROOT, words, figures);
     }
 
-    /** The ways in words. */
+    /** {@return the ways in words, one each, and last that no cut mends a light piece} */
     public List<String> words() {
         List<String> ways = new ArrayList<>();
         if (over.isEmpty()) {

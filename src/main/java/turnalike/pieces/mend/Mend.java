@@ -17,7 +17,11 @@ import turnalike.units.Working;
 public final class Mend {
     private Mend() {}
 
-    /** What to do about the piece. */
+    /**
+     * {@return what to do about the piece}
+     *
+     * @param order the piece, what it should weigh and what may be cut
+     */
     public static MendPlan plan(MendOrder order) {
         Mass off = order.mass().minus(order.target());
         if (Math.abs(off.grams()) <= order.near().grams()) {
@@ -73,7 +77,7 @@ public final class Mend {
                 .toList();
     }
 
-    /** How the cuts were chosen. */
+    /** {@return how the cuts were chosen} */
     public static Working working() {
         return new Working(
                 "least visible cut",

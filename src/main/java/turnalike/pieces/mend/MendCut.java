@@ -13,7 +13,11 @@ import turnalike.units.UnitSystem;
  * @param takeOff how much the diameter comes down
  */
 public record MendCut(int member, String name, Length from, Length to, Length takeOff) {
-    /** {@code take 0.3 mm off the long taper between marks 5 and 7}. */
+    /**
+     * {@return what to do at the lathe: {@code take 0.3 mm off the long taper between marks 5 and 7}}
+     *
+     * @param units in which the cut is printed
+     */
     public String words(UnitSystem units) {
         return "take %s off the %s".formatted(takeOff.formatFine(units), name);
     }

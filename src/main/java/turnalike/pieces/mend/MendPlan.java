@@ -5,17 +5,47 @@ import turnalike.units.Mass;
 
 /** What to do about a piece that is not of the weight wanted. */
 public sealed interface MendPlan permits MendPlan.Leave, MendPlan.Cuts, MendPlan.Light, MendPlan.MakeAnother {
-    /** What each plan is turned into. */
+    /**
+     * What is made of each kind of plan; a kind that is forgotten does not compile.
+     *
+     * @param <R> what it is made into
+     */
     interface Cases<R> {
+        /**
+         * {@return what is made of a piece that is near enough}
+         *
+         * @param leave by how much it is off
+         */
         R leave(Leave leave);
 
+        /**
+         * {@return what is made of a piece that cuts bring to weight}
+         *
+         * @param cuts the cuts, and what the piece then weighs
+         */
         R cuts(Cuts cuts);
 
+        /**
+         * {@return what is made of a piece that is too light}
+         *
+         * @param light what it lacks
+         */
         R light(Light light);
 
+        /**
+         * {@return what is made of a piece that no cuts bring to weight}
+         *
+         * @param makeAnother what it has too much, and what cuts could take off
+         */
         R makeAnother(MakeAnother makeAnother);
     }
 
+    /**
+     * {@return what the cases make of this plan}
+     *
+     * @param <R> what it is made into
+     * @param cases one of which is asked
+     */
     <R> R match(Cases<R> cases);
 
     /**

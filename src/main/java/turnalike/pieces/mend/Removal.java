@@ -17,7 +17,11 @@ public record Removal(double gramsPerMm, double gramsPerMm2) {
         }
     }
 
-    /** What a cut takes off a part whose mass follows its diameter like that. */
+    /**
+     * {@return what a cut takes off a part whose mass follows its diameter like that}
+     *
+     * @param sensitivity of the part; by a diameter more or less, in grams
+     */
     public static Removal of(Sensitivity sensitivity) {
         return new Removal(sensitivity.linearGPerMm(), sensitivity.quadraticGPerMm2());
     }
