@@ -59,23 +59,55 @@ class JavadocTest {
         assertThat(warnings(sources())).isEmpty();
     }
 
+    /** The tool of JDK 17 asks for a method's parameters alone; that of 25 asks for a record's components as well. */
+    @Test
+    void the_complete_packages_say_what_each_component_of_a_record_is() throws IOException {
+        assertThat(ParamTags.missing(sources())).isEmpty();
+    }
+
     @Test
     void what_is_missing_is_told() throws IOException {
         String source = """
-                /** A size. @param mm millimetres */ public record Size(double mm) {
+                /**
+                 * A size.
+                 * @param mm millimetres
+                 */
+                public record Size(double mm) {
                     public Size {
                     }
                     public double inches() { return mm / 25.4; }
                 }
                 """;
-        JavaFileObject bare = new SimpleJavaFileObject(URI.create("string:///Size.java"), JavaFileObject.Kind.SOURCE) {
+
+        assertThat(warnings(List.of(size(source)))).singleElement().asString().contains("Size.java:8", "no comment");
+    }
+
+    @Test
+    void a_component_and_a_type_that_are_not_said_are_told() throws IOException {
+        String source = """
+                /**
+                 * A size.
+                 * @param mm millimetres
+                 */
+                public record Size(double mm, double inches) {
+                    /** A hole. */ public interface Hole<T> {
+                        /** Bored. */ record Bored(double mm) {}
+                    }
+                    private record Hidden(double mm) {}
+                }
+                """;
+
+        assertThat(ParamTags.missing(List.of(size(source))))
+                .containsExactly("/Size.java:5 inches", "/Size.java:6 <T>", "/Size.java:7 mm");
+    }
+
+    private static JavaFileObject size(String source) {
+        return new SimpleJavaFileObject(URI.create("string:///Size.java"), JavaFileObject.Kind.SOURCE) {
             @Override
             public CharSequence getCharContent(boolean ignoreEncodingErrors) {
                 return source;
             }
         };
-
-        assertThat(warnings(List.of(bare))).singleElement().asString().contains("Size.java:4", "no comment");
     }
 
     private static List<JavaFileObject> sources() throws IOException {

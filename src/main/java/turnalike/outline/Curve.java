@@ -49,7 +49,11 @@ public sealed interface Curve permits Line, EllipseArc, Polynomial {
      */
     <R> R match(Cases<R> cases);
 
-    /** What an outer layer makes of each case. */
+    /**
+     * What an outer layer makes of each case.
+     *
+     * @param <R> what it makes
+     */
     interface Cases<R> {
         /**
          * {@return what a straight stretch becomes}

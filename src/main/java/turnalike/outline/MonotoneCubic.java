@@ -16,7 +16,12 @@ import turnalike.units.Length;
 public final class MonotoneCubic {
     private MonotoneCubic() {}
 
-    /** A measured point: place from the curve's start, and radius there. */
+    /**
+     * A measured point.
+     *
+     * @param place from the curve's start
+     * @param radius there
+     */
     public record Point(Length place, Length radius) {}
 
     /**

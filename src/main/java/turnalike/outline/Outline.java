@@ -120,7 +120,12 @@ public record Outline(List<Segment> segments) {
         return Collections.min(stations().stream().map(Station::radius).toList());
     }
 
-    /** The radius at a place, taken on one segment: a shoulder has two stations at one place. */
+    /**
+     * The radius at a place, taken on one segment: a shoulder has two stations at one place.
+     *
+     * @param place from the piece's datum end
+     * @param radius there; half the side where the segment is square
+     */
     public record Station(Length place, Length radius) {}
 
     /** {@return every place where the radius can be greatest or least: both ends of each segment and where it is level, in order} */

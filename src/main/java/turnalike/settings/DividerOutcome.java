@@ -6,7 +6,11 @@ import turnalike.units.Problem;
 
 /** What came of planning the dividers: a sound plan, or what stands in the way of any. */
 public sealed interface DividerOutcome permits DividerOutcome.Planned, DividerOutcome.Refused {
-    /** There is a plan. */
+    /**
+     * There is a plan.
+     *
+     * @param plan in which every mark is reached
+     */
     record Planned(DividerPlan plan) implements DividerOutcome {}
 
     /**

@@ -11,7 +11,12 @@ import turnalike.units.Length;
  * @param opening how wide it truly opens, where a standard says
  */
 public record Wrench(String name, Length nominal, Optional<Opening> opening) {
-    /** The least and the most that a wrench of that size may open. */
+    /**
+     * The least and the most that a wrench of that size may open.
+     *
+     * @param least between the jaws
+     * @param most between the jaws; not below the least, else {@link IllegalArgumentException}
+     */
     public record Opening(Length least, Length most) {
         public Opening {
             if (least.compareTo(most) > 0) {

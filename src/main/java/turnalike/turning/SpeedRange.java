@@ -7,7 +7,8 @@ import turnalike.units.Speed;
 /**
  * Speeds from slowest to fastest.
  *
- * @param to not below {@code from}
+ * @param from the slowest
+ * @param to the fastest; not below {@code from}, else {@link IllegalArgumentException}
  * @param diameter the widest part that passes the tool at these speeds, across the corners where it is square
  */
 public record SpeedRange(Speed from, Speed to, Length diameter) {

@@ -47,7 +47,12 @@ public record Whip(
         sags = List.copyOf(sags);
     }
 
-    /** How far the piece gives way at a place when pushed there. */
+    /**
+     * How far the piece gives way at a place when pushed there.
+     *
+     * @param place from the outline's start
+     * @param sag how far the axis moves aside there
+     */
     public record Sag(Length place, Length sag) {}
 
     /**

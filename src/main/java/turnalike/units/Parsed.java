@@ -3,14 +3,24 @@ package turnalike.units;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 
-/** What came of reading one piece of text: a value, or the reason it was refused. */
+/**
+ * What came of reading one piece of text: a value, or the reason it was refused.
+ *
+ * @param <T> what is read
+ */
 public sealed interface Parsed<T> permits Parsed.Value, Parsed.Refused {
-    /** The text was good. */
+    /**
+     * The text was good.
+     *
+     * @param <T> what was read
+     * @param value what the text says
+     */
     record Value<T>(T value) implements Parsed<T> {}
 
     /**
      * The text was refused.
      *
+     * @param <T> what would have been read
      * @param what what is wrong with it
      * @param mend what would be read
      */

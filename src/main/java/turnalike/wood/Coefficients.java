@@ -5,6 +5,9 @@ import java.util.OptionalDouble;
 /**
  * Printed coefficients of dimensional change: the fraction of a size gained per percentage point of moisture, from 6 % to 14 %. Each
  * above 0 and below 0.01, or empty where it is not printed. Source: Wood Handbook Table 13-5.
+ *
+ * @param radial along the radius, across the rings
+ * @param tangential along the rings
  */
 public record Coefficients(OptionalDouble radial, OptionalDouble tangential) {
     public Coefficients {

@@ -9,6 +9,8 @@ import turnalike.units.Working;
  * <p>Source: {@link Equation#EQUILIBRIUM}, which fits Table 4-2. FPL-GTR-282 prints a second model (4-6) that gives about half a point
  * more (12.4 against 12.0 % at 21.1 °C and 65 % humidity); one model is used throughout. Accuracy: within 0.06 of the printed cells
  * from 5 to 90 % humidity; beyond that, and below -1 °C or above 54 °C, unchecked.
+ *
+ * @param air its temperature and its relative humidity
  */
 public record Equilibrium(Air air) {
     /** {@return the moisture; at most 30 % for any air allowed here} */

@@ -1,6 +1,11 @@
 package turnalike.wood;
 
-/** Wood going from one moisture to another, drying or wetting. */
+/**
+ * Wood going from one moisture to another, drying or wetting.
+ *
+ * @param from before
+ * @param to after; the same as before for no change
+ */
 public record MoistureChange(Moisture from, Moisture to) {
     /**
      * {@return the change between two moistures in percent of the ovendry mass}

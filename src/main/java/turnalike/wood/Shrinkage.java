@@ -5,6 +5,10 @@ import java.util.OptionalDouble;
 /**
  * Printed shrinkage from green to ovendry, in percent of the green size (radial, tangential) or of the green volume. Each above 0 and
  * below 100, or empty where it is not printed. Source: Wood Handbook Tables 4-3 and 4-4.
+ *
+ * @param radialPct along the radius, in percent of the green size
+ * @param tangentialPct along the rings, in percent of the green size
+ * @param volumetricPct in percent of the green volume
  */
 public record Shrinkage(OptionalDouble radialPct, OptionalDouble tangentialPct, OptionalDouble volumetricPct) {
     public Shrinkage {

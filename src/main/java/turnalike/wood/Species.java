@@ -9,6 +9,11 @@ import java.util.OptionalDouble;
  *
  * @param name the common name, unique among {@link Woods}; jobs use it
  * @param latin the Latin name
+ * @param gravity the printed specific gravities, of green wood and at 12 % moisture
+ * @param strength of small clear specimens at 12 % moisture
+ * @param shrinkage from green to ovendry
+ * @param coefficients of dimensional change in use
+ * @param provenance where these facts were seen and how sure they are
  */
 public record Species(
         String name,

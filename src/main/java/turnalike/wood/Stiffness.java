@@ -9,6 +9,7 @@ import turnalike.units.Working;
  * The modulus of elasticity along the grain to reckon bending with, shear-free.
  *
  * @param moeMpa above zero and finite, in MPa (N/mm²), else {@link IllegalArgumentException}
+ * @param working how the modulus was found, with its source
  */
 public record Stiffness(double moeMpa, Working working) {
     /**

@@ -31,7 +31,11 @@ public sealed interface Wood permits Wood.OfSpecies, Wood.OfDensity {
      */
     <R> R match(Cases<R> cases);
 
-    /** One answer for each kind of wood. */
+    /**
+     * One answer for each kind of wood.
+     *
+     * @param <R> what becomes of it
+     */
     interface Cases<R> {
         /**
          * {@return what wood of a printed species becomes}
@@ -79,6 +83,10 @@ public sealed interface Wood permits Wood.OfSpecies, Wood.OfDensity {
      * one. At every other moisture G follows from the basic specific gravity by the printed volumetric shrinkage, or by one estimated as
      * 26.5 times it; so the density has one small step, at 12 %, and is otherwise continuous. Above 30 % G stays the basic one.
      * Accuracy: single pieces of one wood spread about 10 % around it.
+     *
+     * @param species the wood, with what is printed about it
+     * @param moisture of the wood as it is turned
+     * @param own a stiffness someone measured or chose; empty for the printed one, where there is one
      */
     record OfSpecies(Species species, Moisture moisture, Optional<Stiffness> own) implements Wood {
         private static final String SPREAD =
@@ -182,7 +190,12 @@ public sealed interface Wood permits Wood.OfSpecies, Wood.OfDensity {
         }
     }
 
-    /** A density someone measured or chose; nothing else is known about the wood. */
+    /**
+     * A density someone measured or chose; nothing else is known about the wood.
+     *
+     * @param density as measured or chosen
+     * @param own a stiffness someone measured or chose; empty when none is known
+     */
     record OfDensity(Density density, Optional<Stiffness> own) implements Wood {
         /** Below the lightest wood in trade and above wood with no hollow left; both only to catch a slip. From memory; Equation 4-3. */
         private static final double LIGHTEST = 80;
