@@ -36,6 +36,7 @@ class JavadocTest {
     private static final List<String> COMPLETE = List.of(
             "turnalike.effort",
             "turnalike.frame",
+            "turnalike.job",
             "turnalike.match",
             "turnalike.outline",
             "turnalike.pattern",

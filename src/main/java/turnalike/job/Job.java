@@ -45,7 +45,12 @@ public record Job(
         checks = List.copyOf(checks);
     }
 
-    /** What came of reading a job file: the job, or every problem in it, in order. */
+    /**
+     * What came of reading a job file: the job, or every problem in it. Both or neither is an {@link IllegalArgumentException}.
+     *
+     * @param job what the file says; empty when anything in it is wrong
+     * @param problems everything wrong, in the order of reading; none beside a job
+     */
     public record Read(Optional<Job> job, List<Problem> problems) {
         public Read {
             problems = List.copyOf(problems);

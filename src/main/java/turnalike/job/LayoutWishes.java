@@ -25,7 +25,13 @@ public record LayoutWishes(List<Length> pinned, List<Length> forbidden, Set<Inte
         onTheStick = Set.copyOf(onTheStick);
     }
 
-    /** What the dividers have to do for these marks. */
+    /**
+     * {@return what the dividers have to do for these marks}
+     *
+     * @param marks the pattern's, in order of place; {@link #onTheStick} counts in them from 0
+     * @param tolerances how far a mark may be off: each time it is stepped, and in all
+     * @param units that openings are told in
+     */
     public DividerProblem dividers(List<Mark> marks, Tolerances tolerances, UnitSystem units) {
         return new DividerProblem(
                 marks.stream().map(Mark::place).toList(),

@@ -14,7 +14,7 @@ import turnalike.units.Mass;
  * @param step the step of diameter reported: 1/64 in or 0.4 mm
  */
 public record MemberWeight(PlacedMember placed, Mass mass, Sensitivity sensitivity, Length step) {
-    /** The mass that one step of diameter adds. */
+    /** {@return the mass that one step of diameter adds to the member} */
     public Mass perStep() {
         return sensitivity.change(step);
     }

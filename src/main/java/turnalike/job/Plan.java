@@ -54,12 +54,25 @@ public record Plan(
         warnings = List.copyOf(warnings);
     }
 
-    /** Works everything out; only the divider search takes longer than an instant, and it keeps to the effort. */
+    /**
+     * Works everything out; only the divider search takes longer than an instant, and it keeps to the effort.
+     *
+     * @param job the order, as reading gave it: one whose wishes leave a sound plan
+     * @param effort what the divider search may spend; spent early, it gives the best it has
+     * @return the plan, its turning not worked out yet
+     */
     public static Plan of(Job job, Effort effort) {
         return of(job, problem -> Dividers.solve(problem, effort));
     }
 
-    /** The same with another search for the divider settings: one that remembers what it found, say. */
+    /**
+     * The same with another search for the divider settings: one that remembers what it found, say.
+     *
+     * @param job the order
+     * @param search finds the openings; must answer with a plan whenever {@link Dividers#obstacles} names none, else
+     *     {@link java.util.NoSuchElementException}
+     * @return the plan, its turning not worked out yet
+     */
     public static Plan of(Job job, Function<DividerProblem, DividerOutcome> search) {
         Pattern pattern = job.pattern();
         List<Mark> marks = pattern.marks();
@@ -117,24 +130,24 @@ public record Plan(
         return out;
     }
 
-    /** What the divider settings answer. */
+    /** {@return the question that {@link #settings} answers with its dividers} */
     public DividerProblem dividerProblem() {
         return JobSettings.problem(job, marks);
     }
 
-    /** The order of cuts, speed and whip; worked out at the first asking. */
+    /** {@return the order of cuts, speed and whip; worked out at the first asking} */
     public Turning turning() {
         return turningLater.get();
     }
 
-    /** How the figures were found, in the order a person meets them. */
+    /** {@return how the figures were found, in the order a person meets them} Works the turning out where nobody asked for it before. */
     public List<Working> workings() {
         List<Working> out = new ArrayList<>(workingsBeforeTurning());
         out.addAll(turning().workings());
         return out;
     }
 
-    /** The same, but for how the piece is turned. */
+    /** {@return the same without how the piece is turned, which then need not be worked out} */
     public List<Working> workingsBeforeTurning() {
         List<Working> out = new ArrayList<>();
         out.add(job.wood().working());

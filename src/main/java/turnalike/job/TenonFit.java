@@ -12,7 +12,7 @@ import turnalike.units.Working;
 /**
  * How one tenon is sized to its hole.
  *
- * @param member index of the tenon
+ * @param member index of the tenon in the run, from 0
  * @param hole the diameter it has to fit
  * @param holeGiven whether the job names the hole; otherwise it is taken as the tenon's own size
  * @param wrenches open-end wrenches of the hole's nominal size, the nearest first; may be none

@@ -21,12 +21,17 @@ public record Tolerances(Length mark, Length markLimit, Length diameter, double 
     /** A mass tolerance of nothing would make any difference of mass endless; this is as near as likeness goes. */
     private static final double LEAST_MASS_PCT = 1e-6;
 
-    /** The limit that goes with a mark's error unless the job gives one: three steps in a row. */
+    /**
+     * {@return the limit that goes with a mark's error unless the job gives one: three steps in a row, see
+     * {@link DividerProblem#LIMIT_IN_MARK_ERRORS}}
+     *
+     * @param mark how far one pencil line may be off
+     */
     public static Length limitFor(Length mark) {
         return mark.times(DividerProblem.LIMIT_IN_MARK_ERRORS);
     }
 
-    /** The tolerances in which likeness counts. */
+    /** {@return the tolerances in which likeness counts} Where {@link #massPct} is 0, 0.000001 % stands in its place. */
     public turnalike.pieces.LikenessTolerances forLikeness() {
         return new turnalike.pieces.LikenessTolerances(mark, diameter, Math.max(massPct, LEAST_MASS_PCT));
     }
