@@ -37,6 +37,7 @@ class JavadocTest {
             "turnalike.effort",
             "turnalike.frame",
             "turnalike.job",
+            "turnalike.job.fields",
             "turnalike.match",
             "turnalike.outline",
             "turnalike.pattern",

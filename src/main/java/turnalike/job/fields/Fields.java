@@ -30,24 +30,45 @@ public final class Fields {
     private final Reading reading;
     private final Set<String> taken = new LinkedHashSet<>();
 
+    /**
+     * The keys of an object, none of them taken yet.
+     *
+     * @param where the object's place as problems name it; empty for the file itself
+     * @param node the object
+     * @param reading takes the problems, and knows the units of bare numbers
+     */
     public Fields(String where, ObjectNode node, Reading reading) {
         this.where = where;
         this.node = node;
         this.reading = reading;
     }
 
+    /** {@return the object's place as problems name it; empty for the file itself} */
     public String where() {
         return where;
     }
 
+    /** {@return where the problems go} */
     public Reading reading() {
         return reading;
     }
 
+    /**
+     * The place of a key as problems name it.
+     *
+     * @param key its name
+     * @return the object's place and the name
+     */
     public String at(String key) {
         return where.isEmpty() ? key : where + ": " + key;
     }
 
+    /**
+     * Whether the key is there; {@code null} counts as left out. The key is taken by being asked for.
+     *
+     * @param key its name
+     * @return whether it has a value
+     */
     public boolean has(String key) {
         taken.add(key);
         return node.has(key) && !node.get(key).isNull();
@@ -65,20 +86,43 @@ public final class Fields {
         return found;
     }
 
+    /**
+     * Whether the key is there; {@code null} counts as left out. The key is taken by being asked for.
+     *
+     * @param key the key
+     * @return whether it has a value
+     */
     public boolean has(Key<?> key) {
         return has(key.name());
     }
 
-    /** A length that must be there, of a member whose kind says so. */
+    /**
+     * A length that must be there, of a member whose kind says so.
+     *
+     * @param key its name
+     * @return zero to 20 m; empty when a problem was told
+     */
     public Optional<Length> length(String key) {
         return require(key, LENGTH_MEND).flatMap(value -> asLength(at(key), value));
     }
 
+    /**
+     * A length that may be left out.
+     *
+     * @param key its name
+     * @param otherwise what counts when it is left out
+     * @return zero to 20 m; empty when a problem was told
+     */
     public Optional<Length> lengthOr(String key, Length otherwise) {
         return find(key).map(value -> asLength(at(key), value)).orElse(Optional.of(otherwise));
     }
 
-    /** The length; when it is left out, what counts then, if anything always does. */
+    /**
+     * The length; when it is left out, what counts then, if anything always does.
+     *
+     * @param key the key; whether it may be left out, and whether zero is refused, it says itself
+     * @return the length; empty when a problem was told, or when it was left out and nothing stands in its place
+     */
     public Optional<Length> size(Key<KeyType.Size> key) {
         if (!has(key) && !key.isNeeded()) {
             return key.type().otherwise();
@@ -86,7 +130,12 @@ public final class Fields {
         return needed(key);
     }
 
-    /** The length of a key that must be there because of another key. */
+    /**
+     * The length of a key that must be there because of another key.
+     *
+     * @param key the key, which by itself might be left out
+     * @return the length; empty when a problem was told
+     */
     public Optional<Length> needed(Key<KeyType.Size> key) {
         return length(key.name())
                 .filter(length ->
@@ -119,7 +168,14 @@ public final class Fields {
         return Optional.empty();
     }
 
-    /** The value, or the refusal told at that place. */
+    /**
+     * The value, or the refusal told at that place.
+     *
+     * @param <T> what was parsed
+     * @param place as {@link #at} names it
+     * @param parsed what came of it
+     * @return the value; empty when it was refused, which has then been told
+     */
     public <T> Optional<T> accept(String place, Parsed<T> parsed) {
         return parsed.<Optional<T>>fold(Optional::of, (what, mend) -> {
             reading.problem(place, what, mend);
@@ -127,7 +183,12 @@ public final class Fields {
         });
     }
 
-    /** The number; when it is left out, what counts then, if anything always does. */
+    /**
+     * The number; when it is left out, what counts then, if anything always does.
+     *
+     * @param key the key, which knows its range
+     * @return the number; empty when a problem was told, or when it was left out and nothing stands in its place
+     */
     public Optional<Double> number(Key<KeyType.Number> key) {
         if (!has(key) && !key.isNeeded()) {
             OptionalDouble otherwise = key.type().otherwise();
@@ -136,7 +197,13 @@ public final class Fields {
         return number(key.name(), key.type());
     }
 
-    /** The number under a name of the user's own. */
+    /**
+     * The number under a name of the user's own, or of a key that must be there because of another.
+     *
+     * @param key its name
+     * @param range what it may be
+     * @return the number; empty when a problem was told
+     */
     public Optional<Double> number(String key, KeyType.Number range) {
         String mend = "give a number from %s to %s".formatted(plain(range.least()), plain(range.most()));
         return require(key, mend).flatMap(value -> {
@@ -148,13 +215,24 @@ public final class Fields {
         });
     }
 
-    /** Whether the value is a number in that range. */
+    /**
+     * Whether the value is a number in that range.
+     *
+     * @param range its bounds, both included
+     * @param value any JSON value
+     * @return whether it is; a number written as a text is not
+     */
     public static boolean isIn(KeyType.Number range, JsonNode value) {
         double number = value.isNumber() ? value.doubleValue() : Double.NaN;
         return number >= range.least() && number <= range.most();
     }
 
-    /** The whole number; when it is left out, what counts then, if anything always does. */
+    /**
+     * The whole number; when it is left out, what counts then, if anything always does. {@code 3.0} is whole.
+     *
+     * @param key the key, which knows its range
+     * @return the number; empty when a problem was told, or when it was left out and nothing stands in its place
+     */
     public Optional<Integer> whole(Key<KeyType.Whole> key) {
         int least = key.type().least();
         int most = key.type().most();
@@ -173,6 +251,12 @@ public final class Fields {
         });
     }
 
+    /**
+     * A number as a sentence carries it: {@code 2}, not {@code 2.0}.
+     *
+     * @param number any number
+     * @return its digits; whole numbers without a point up to 10¹⁵
+     */
     public static String plain(double number) {
         return number == Math.rint(number) && Math.abs(number) < 1e15
                 ? String.valueOf((long) number)
@@ -183,15 +267,34 @@ public final class Fields {
         return require(key, mend).flatMap(value -> asText(key, value));
     }
 
+    /**
+     * A text that may be left out.
+     *
+     * @param key the key
+     * @return at most {@link KeyType.Text#LONGEST} letters; empty when it was left out or a problem was told
+     */
     public Optional<String> findText(Key<KeyType.Text> key) {
         return findText(key.name());
     }
 
+    /**
+     * A text that may be left out.
+     *
+     * @param key its name
+     * @return at most {@link KeyType.Text#LONGEST} letters; empty when it was left out or a problem was told
+     */
     public Optional<String> findText(String key) {
         return find(key).flatMap(value -> asText(key, value));
     }
 
-    /** The one word that can stand there, if it does. */
+    /**
+     * The one word that can stand there.
+     *
+     * @param key whose first word it is
+     * @param missing how to mend that it is missing
+     * @param mend how to mend that it is another
+     * @return the word; empty when it is missing or another, which has then been told
+     */
     public Optional<String> only(Key<KeyType.Word> key, String missing, String mend) {
         String word = key.type().words().get(0);
         return text(key.name(), missing).filter(given -> {
@@ -202,7 +305,12 @@ public final class Fields {
         });
     }
 
-    /** One of the key's words; the first where it may be left out and is. */
+    /**
+     * One of the key's words.
+     *
+     * @param key which says the words
+     * @return the word, the first where it may be left out and is; empty when a problem was told
+     */
     public Optional<String> word(Key<KeyType.Word> key) {
         if (!has(key) && !key.isNeeded()) {
             return Optional.of(key.type().words().get(0));
@@ -226,7 +334,15 @@ public final class Fields {
         return Optional.of(value.textValue());
     }
 
-    /** One word out of a few. */
+    /**
+     * One word out of a few.
+     *
+     * @param <T> what the word stands for
+     * @param key its name
+     * @param words the words as a problem tells them
+     * @param meaning what a word stands for; empty for any other
+     * @return what the word means; empty when a problem was told
+     */
     public <T> Optional<T> choice(String key, String words, Function<String, Optional<T>> meaning) {
         String mend = "use " + words;
         return text(key, mend).flatMap(word -> {
@@ -238,6 +354,12 @@ public final class Fields {
         });
     }
 
+    /**
+     * Yes or no; left out it is no.
+     *
+     * @param key its name
+     * @return the value; no when it is neither, which has then been told
+     */
     public boolean flag(String key) {
         return find(key)
                 .map(value -> {
@@ -249,11 +371,23 @@ public final class Fields {
                 .orElse(false);
     }
 
+    /**
+     * An object that must be there.
+     *
+     * @param key the key
+     * @param mend how to mend that it is missing or no object
+     * @return its keys, none of them taken; empty when a problem was told
+     */
     public Optional<Fields> object(Key<?> key, String mend) {
         return require(key.name(), mend).flatMap(value -> asObject(key.name(), value, mend));
     }
 
-    /** The object, or an empty one when the key is left out. */
+    /**
+     * The object, or an empty one when the key is left out.
+     *
+     * @param key the key
+     * @return its keys, none of them taken; empty when it is no object, which has then been told
+     */
     public Optional<Fields> objectOrEmpty(Key<KeyType.Group> key) {
         String name = key.name();
         return find(name)
@@ -269,10 +403,24 @@ public final class Fields {
         return Optional.empty();
     }
 
+    /**
+     * A list that must be there; how many entries it may have is not looked at.
+     *
+     * @param key the key
+     * @param mend how to mend that it is missing or no list
+     * @return its entries in order; empty when a problem was told
+     */
     public Optional<List<JsonNode>> list(Key<?> key, String mend) {
         return list(key.name(), mend);
     }
 
+    /**
+     * A list that must be there; how many entries it may have is not looked at.
+     *
+     * @param key its name
+     * @param mend how to mend that it is missing or no list
+     * @return its entries in order; empty when a problem was told
+     */
     public Optional<List<JsonNode>> list(String key, String mend) {
         return require(key, mend).flatMap(value -> {
             if (!value.isArray()) {
@@ -285,7 +433,12 @@ public final class Fields {
         });
     }
 
-    /** Tells what cannot be of what these keys describe; whether nothing is wrong. */
+    /**
+     * Tells what cannot be of what these keys describe.
+     *
+     * @param faults each by its key
+     * @return whether there are none
+     */
     public boolean sound(List<Fault> faults) {
         for (Fault fault : faults) {
             reading.problem(at(fault.key()), fault.what().in(units()), fault.mend());
@@ -293,7 +446,7 @@ public final class Fields {
         return faults.isEmpty();
     }
 
-    /** Every key that is there, in the file's order. */
+    /** {@return the name of every key that is there, in the file's order, taken or not} */
     public List<String> names() {
         List<String> out = new ArrayList<>();
         node.fieldNames().forEachRemaining(out::add);
@@ -301,8 +454,11 @@ public final class Fields {
     }
 
     /**
-     * The keys that the description does not have. Call it last, when every key has been taken: one that is described and was not taken, or
-     * the other way round, is a fault of ours.
+     * Tells each key that the description does not have. Call it last, when every key has been taken: one that is described and was not
+     * taken, or the other way round, is a fault of ours.
+     *
+     * @param described the keys this object may have
+     * @throws IllegalStateException when other keys were taken than are described
      */
     public void refuseUnknown(KeyType.Group described) {
         Set<String> names = described.keys().stream().map(Key::name).collect(Collectors.toCollection(TreeSet::new));
@@ -312,7 +468,7 @@ public final class Fields {
         refuseUnknown();
     }
 
-    /** The keys that nobody asked for. */
+    /** Tells each key that nobody took, as one that is unknown. Call it last. */
     public void refuseUnknown() {
         node.fieldNames().forEachRemaining(key -> {
             if (!taken.contains(key)) {
@@ -324,15 +480,28 @@ public final class Fields {
         });
     }
 
+    /** {@return the units of bare numbers} */
     public UnitSystem units() {
         return reading.units();
     }
 
-    /** A length that stands in a list instead of under a key. */
+    /**
+     * A length that stands in a list instead of under a key.
+     *
+     * @param place which entry, as a problem names it within this object: {@code pin 2}
+     * @param value what stands there
+     * @return zero to 20 m; empty when a problem was told
+     */
     public Optional<Length> lengthAt(String place, JsonNode value) {
         return asLength(at(place), value);
     }
 
+    /**
+     * A value as a problem quotes it: on one line, at most some forty letters of it.
+     *
+     * @param value any JSON value
+     * @return its beginning, with an ellipsis when there is more; a text in quotation marks
+     */
     public static String excerpt(JsonNode value) {
         return excerpt(value.isTextual() ? "'" + value.textValue() + "'" : value.toString());
     }

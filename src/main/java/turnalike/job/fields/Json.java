@@ -22,10 +22,17 @@ public final class Json {
 
     private Json() {}
 
+    /** {@return an object without keys, to be filled} */
     public static ObjectNode object() {
         return MAPPER.createObjectNode();
     }
 
+    /**
+     * The tree as people read it, indented.
+     *
+     * @param node any tree
+     * @return the text, ended by a line end
+     */
     public static String print(JsonNode node) {
         try {
             return MAPPER.writeValueAsString(node) + "\n";
@@ -34,7 +41,13 @@ public final class Json {
         }
     }
 
-    /** The object in the text; otherwise the problem is in {@code reading}. */
+    /**
+     * The object in the text.
+     *
+     * @param text the whole file; a byte order mark at its start is read over
+     * @param reading takes the problem when the text is empty, is not JSON, or is something else than one object
+     * @return the object; empty when a problem was told, with its line and column where that is known
+     */
     public static Optional<ObjectNode> parse(String text, Reading reading) {
         String plain = text.startsWith("\ufeff") ? text.substring(1) : text;
         if (plain.isBlank()) {

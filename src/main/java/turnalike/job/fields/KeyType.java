@@ -12,71 +12,164 @@ import turnalike.units.Length;
 
 /** What the value of a key is. */
 public sealed interface KeyType {
-    /** One answer for each type. */
+    /**
+     * One answer for each type.
+     *
+     * @param <R> the answer
+     */
     interface Cases<R> {
+        /**
+         * A length.
+         *
+         * @param size what counts as one
+         * @return the answer
+         */
         R size(Size size);
 
+        /**
+         * A number that need not be whole.
+         *
+         * @param number its range
+         * @return the answer
+         */
         R number(Number number);
 
+        /**
+         * A whole number.
+         *
+         * @param whole its range
+         * @return the answer
+         */
         R whole(Whole whole);
 
+        /**
+         * A text.
+         *
+         * @param text what it must be the name of, if anything
+         * @return the answer
+         */
         R text(Text text);
 
+        /**
+         * One word out of a few.
+         *
+         * @param word the words
+         * @return the answer
+         */
         R word(Word word);
 
+        /**
+         * A mark of the pattern.
+         *
+         * @param mark that it is one
+         * @return the answer
+         */
         R mark(Mark mark);
 
+        /**
+         * Several values of one type.
+         *
+         * @param list their type and how many there may be
+         * @return the answer
+         */
         R list(ListOf<?> list);
 
+        /**
+         * Several objects of the same two keys.
+         *
+         * @param rows the keys and how many there may be
+         * @return the answer
+         */
         R rows(Rows rows);
 
+        /**
+         * Numbers under names of the user's own.
+         *
+         * @param named their range
+         * @return the answer
+         */
         R named(Named named);
 
+        /**
+         * An object.
+         *
+         * @param group its keys
+         * @return the answer
+         */
         R group(Group group);
 
+        /**
+         * An object of one of several kinds.
+         *
+         * @param kinds their keys
+         * @return the answer
+         */
         R kinds(Kinds kinds);
 
+        /**
+         * The run.
+         *
+         * @param members how many members there may be
+         * @return the answer
+         */
         R members(Members members);
     }
 
+    /**
+     * {@return what the case for this one makes of it}
+     *
+     * @param <R> what becomes of it
+     * @param cases one answer for each type
+     */
     <R> R match(Cases<R> cases);
 
-    /** A length of zero or more. */
+    /** {@return a length of zero or more, for which nothing stands when it is left out} */
     static Size size() {
         return new Size(false, Optional.empty());
     }
 
-    /** A length above zero. */
+    /** {@return a length above zero, for which nothing stands when it is left out} */
     static Size aboveZero() {
         return new Size(true, Optional.empty());
     }
 
-    /** A number from the one to the other, both included. */
+    /**
+     * {@return a number for which nothing stands when it is left out}
+     *
+     * @param least the smallest it may be
+     * @param most the largest it may be
+     */
     static Number number(double least, double most) {
         return new Number(least, most, OptionalDouble.empty());
     }
 
-    /** The same; {@code otherwise} counts when it is left out. */
+    /**
+     * {@return a number for which another stands when it is left out}
+     *
+     * @param least the smallest it may be
+     * @param most the largest it may be
+     * @param otherwise what counts when it is left out
+     */
     static Number number(double least, double most, double otherwise) {
         return new Number(least, most, OptionalDouble.of(otherwise));
     }
 
-    /** Whether it is one length: a bare number then changes its meaning with the job's units. */
+    /** {@return whether it is one length: a bare number then changes its meaning with the job's units} */
     default boolean isLength() {
         return false;
     }
 
     /**
-     * The keys that stand under it, in objects of which its value is one.
+     * {@return the keys that stand under it, in objects of which its value is one; none for a value that is no object}
      *
-     * @param kind the only kind that is wanted where there are several; else all
+     * @param kind the only kind that is wanted where there are several; empty for all
      */
     default List<Group> objects(Optional<String> kind) {
         return List.of();
     }
 
     /**
-     * What a form offers to choose from, or to be reminded of.
+     * {@return what a form offers to choose from, or to be reminded of; none where anything may be typed}
      *
      * @param mayBeEmpty whether nothing may be chosen
      */
@@ -84,7 +177,7 @@ public sealed interface KeyType {
         return List.of();
     }
 
-    /** Whether what is typed for it is written as a number where it reads as one. */
+    /** {@return whether what is typed for it is written as a number where it reads as one} */
     default boolean isNumber() {
         return false;
     }
@@ -108,8 +201,10 @@ public sealed interface KeyType {
     }
 
     /**
-     * A number from {@code least} to {@code most}, both included.
+     * A number.
      *
+     * @param least the smallest it may be
+     * @param most the largest it may be
      * @param otherwise the number that counts when the key is left out, where it is always the same
      */
     @SuppressWarnings("JavaLangClash")
@@ -125,7 +220,13 @@ public sealed interface KeyType {
         }
     }
 
-    /** A whole number from {@code least} to {@code most}, both included. */
+    /**
+     * A whole number.
+     *
+     * @param least the smallest it may be
+     * @param most the largest it may be
+     * @param otherwise the number that counts when the key is left out, where it is always the same
+     */
     record Whole(int least, int most, OptionalInt otherwise) implements KeyType {
         @Override
         public boolean isNumber() {
@@ -162,7 +263,11 @@ public sealed interface KeyType {
         }
     }
 
-    /** One word out of a few; where it may be left out, the first counts. */
+    /**
+     * One word out of a few; where it may be left out, the first counts.
+     *
+     * @param words at least one, as they are written
+     */
     record Word(List<String> words) implements KeyType {
         public Word {
             words = List.copyOf(words);
@@ -175,7 +280,7 @@ public sealed interface KeyType {
             return out;
         }
 
-        /** The words as a problem tells them: {@code "start" or "end"}. */
+        /** {@return the words as a problem tells them: {@code "start" or "end"}} */
         public String told() {
             List<String> quoted = words.stream().map(word -> "\"" + word + "\"").toList();
             return words.size() == 1
@@ -202,7 +307,14 @@ public sealed interface KeyType {
         }
     }
 
-    /** From {@code least} to {@code most} values of one type. */
+    /**
+     * A list of values of one type.
+     *
+     * @param <T> that type
+     * @param item what each of them is
+     * @param least how many there are at least
+     * @param most how many there are at most
+     */
     record ListOf<T extends KeyType>(T item, int least, int most) implements KeyType {
         @Override
         public <R> R match(Cases<R> cases) {
@@ -213,10 +325,12 @@ public sealed interface KeyType {
     /**
      * A list of objects of the same two keys, which a form asks for a line each: the first may be left out, the second not.
      *
-     * @param most so many at most
+     * @param first the key that may be left out
+     * @param second the key that must be there
+     * @param most how many objects there are at most
      */
     record Rows(Key<?> first, Key<?> second, int most) implements KeyType {
-        /** One of the objects. */
+        /** {@return one of the objects} */
         public Group row() {
             return new Group(List.of(first, second));
         }
@@ -227,7 +341,11 @@ public sealed interface KeyType {
         }
     }
 
-    /** An object whose keys the user names, each with a number. */
+    /**
+     * An object whose keys the user names, each with a number.
+     *
+     * @param number what each number may be
+     */
     record Named(Number number) implements KeyType {
         @Override
         public <R> R match(Cases<R> cases) {
@@ -238,6 +356,7 @@ public sealed interface KeyType {
     /**
      * An object.
      *
+     * @param keys in the order they are told
      * @param either names of keys that stand in each other's place: all of one entry must be there and none of the others; empty when each key
      *     stands for itself
      */
@@ -247,7 +366,11 @@ public sealed interface KeyType {
             either = either.stream().map(List::copyOf).toList();
         }
 
-        /** An object each of whose keys stands for itself. */
+        /**
+         * An object each of whose keys stands for itself.
+         *
+         * @param keys in the order they are told
+         */
         public Group(List<Key<?>> keys) {
             this(keys, List.of());
         }
@@ -274,7 +397,11 @@ public sealed interface KeyType {
             keys = Collections.unmodifiableMap(new LinkedHashMap<>(keys));
         }
 
-        /** The whole object of that kind, the key that says so first; only that key for a kind that is none. */
+        /**
+         * {@return the whole object of one kind, the key that says which first; only that key for a kind that is none}
+         *
+         * @param word of the kind, as the file says it
+         */
         public Group with(String word) {
             List<Key<?>> out = new ArrayList<>(List.of(kind));
             out.addAll(keys.getOrDefault(word, new Group(List.of())).keys());
@@ -298,7 +425,11 @@ public sealed interface KeyType {
         }
     }
 
-    /** The members of the run: their kinds describe themselves, see {@link turnalike.pattern.MemberKind}. */
+    /**
+     * The members of the run: their kinds describe themselves, see {@link turnalike.pattern.MemberKind}.
+     *
+     * @param most how many there are at most
+     */
     record Members(int most) implements KeyType {
         @Override
         public <R> R match(Cases<R> cases) {
