@@ -18,7 +18,7 @@ import turnalike.units.Angle;
 /**
  * What a wheel pulls before any spoke is in it: hub, rim, rim joint.
  *
- * @param moments as the job gives them
+ * @param moments as the job gives them, in g·mm each with its direction; may be none
  * @param rocking as found by letting it rock, if it was; adds to the given ones
  */
 public record BareWheel(List<Moment> moments, Optional<Rocking> rocking) {
@@ -72,7 +72,7 @@ public record BareWheel(List<Moment> moments, Optional<Rocking> rocking) {
         return out;
     }
 
-    /** Given and found together. */
+    /** {@return given and found together, those given first} */
     public List<Moment> all() {
         List<Moment> all = new ArrayList<>(moments);
         rocking.map(Rocking::unbalance).ifPresent(all::add);

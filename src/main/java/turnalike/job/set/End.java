@@ -5,7 +5,9 @@ import turnalike.job.fields.KeyType.Word;
 
 /** One of the two ends of a run or a row. */
 public enum End {
+    /** The one that every place is measured from. */
     START,
+    /** The far one. */
     END;
 
     static final Word WORDS = new Word(List.of("start", "end"));

@@ -8,24 +8,38 @@ import turnalike.units.Problem;
 
 /** What the set goes into, as the job tells it. A kind says everything of itself: its keys, how it is read, its places and its set. */
 public sealed interface Frame permits OnWheel, InRow, InLegs {
-    /** Which kind it is. */
+    /** {@return which kind it is} */
     FrameKind kind();
 
-    /** How many pieces are wanted for it in all. */
+    /** {@return how many pieces are wanted for it in all, at least 1; of legs that do not say how many groups, one group's} */
     int pieces();
 
-    /** This frame with a counterweight radius told for the whole job; one of the frame's own comes first. Only a wheel has a use for it. */
+    /**
+     * {@return this frame with a counterweight radius told for the whole job; one of the frame's own comes first} Only a wheel has a use
+     * for it: any other frame stays as it is.
+     *
+     * @param radius from the axle, above zero
+     */
     default Frame withCounterweightAt(Length radius) {
         return this;
     }
 
-    /** What keeps these pieces from being placed in it, in order; empty when nothing does. */
+    /**
+     * {@return what keeps these pieces from being placed in it, in order; empty when nothing does}
+     *
+     * @param terms what else of the job decides its set
+     * @param pieces those there are to choose from
+     */
     List<Problem> problems(SetTerms terms, List<Piece> pieces);
 
     /**
      * Chooses among the pieces and places them.
      *
+     * @param terms what else of the job decides its set
+     * @param pieces those there are to choose from; labels differ
      * @param strict whether to go on below what the scale can tell, where that has a meaning
+     * @param effort what the search may spend; spent early, it gives the best it has
+     * @return the set in its places, which says whether it is proven to be the best
      * @throws IllegalArgumentException when {@link #problems} is not empty
      */
     SetMatch fill(SetTerms terms, List<Piece> pieces, boolean strict, Effort effort);

@@ -20,8 +20,11 @@ import turnalike.units.UnitSystem;
 /** The kinds of frame there are, each by what its record says of it. */
 @SuppressWarnings("ImmutableEnumChecker") // what it holds has no state: keys, and methods of the records
 public enum FrameKind {
+    /** Round a hub: balance decides, and roundness where lengths are measured. */
     WHEEL("wheel", OnWheel.KEYS, OnWheel::read, OnWheel::start),
+    /** Side by side along a rail: neighbours are to look alike. */
     ROW("row", InRow.KEYS, InRow::read, InRow::start),
+    /** Together under a table: all of one group are to look alike. */
     LEGS("legs", InLegs.KEYS, InLegs::read, InLegs::start);
 
     /** The most places that any frame has. */
@@ -30,7 +33,7 @@ public enum FrameKind {
     /** What stands beside the form's field of the places, whatever the kind: a form asks for it once. */
     static final String PLACES_HINT = "of a wheel, a row, or one group of legs";
 
-    /** Which kind it is: the key that every frame has. */
+    /** Which kind it is: the one key that every frame has. */
     public static final Key<Word> KIND = Key.needed(
                     "kind",
                     new Word(Stream.of(values()).map(FrameKind::word).toList()),
@@ -61,17 +64,25 @@ public enum FrameKind {
         this.start = start;
     }
 
-    /** As the job file says it. */
+    /** {@return the kind's word, as the job file says it} */
     public String word() {
         return word;
     }
 
-    /** The kind of that word, if it is one. */
+    /**
+     * {@return the kind of a word, if it is one's}
+     *
+     * @param word as the job file says it, to the letter
+     */
     public static Optional<FrameKind> find(String word) {
         return Stream.of(values()).filter(kind -> kind.word.equals(word)).findFirst();
     }
 
-    /** The frame in a job file; empty when something is wrong with it, which has then been told. */
+    /**
+     * {@return the frame in a job file; empty when something is wrong with it, which has then been told}
+     *
+     * @param fields the keys of the frame's object, none of them taken
+     */
     public static Optional<Frame> read(Fields fields) {
         return fields.choice(KIND.name(), KIND.type().told(), FrameKind::find).flatMap(kind -> kind.frame(fields));
     }
@@ -82,7 +93,12 @@ public enum FrameKind {
         return read.map(Function.identity());
     }
 
-    /** The object of a frame just chosen on the page, with sizes that can be, for so many pieces. */
+    /**
+     * {@return the object of a frame just chosen on a form, with sizes that can be}
+     *
+     * @param pieces how many are wanted; a wheel or row gets as many places, as far as it may have so many or so few
+     * @param units the job's, in which its sizes are written
+     */
     public ObjectNode start(int pieces, UnitSystem units) {
         ObjectNode frame = Json.object().put(KIND.name(), word);
         frame.setAll(start.apply(pieces, units));

@@ -20,7 +20,7 @@ import turnalike.units.UnitSystem;
  * @param places how many make one group, at least 1
  * @param groups how many groups are wanted; without it, as many as the pieces allow
  */
-public record InLegs(int places, OptionalInt groups) implements Frame {
+record InLegs(int places, OptionalInt groups) implements Frame {
     private static final int USUAL_PLACES = 4;
 
     static final Key<Whole> PLACES = Key.needed(

@@ -21,7 +21,7 @@ import turnalike.units.UnitSystem;
  * @param places how many stand in it, at least 1
  * @param seenFrom the end that people come from: pieces there are looked at most
  */
-public record InRow(int places, End seenFrom) implements Frame {
+record InRow(int places, End seenFrom) implements Frame {
     static final Key<Whole> PLACES = Key.needed(
                     "places", new Whole(1, FrameKind.MOST_PLACES, OptionalInt.empty()), "how many stand in it")
             .asked(KeySection.FRAME, "Places", FrameKind.PLACES_HINT);

@@ -96,7 +96,7 @@ public record LegsSet(List<Piece> pieces, Grouping grouping, Optional<NextPieces
         return out;
     }
 
-    /** The pieces of each group. */
+    /** {@return the pieces of each group} */
     public List<List<Piece>> groups() {
         return grouping.groups().stream()
                 .map(group -> group.stream().map(pieces::get).toList())

@@ -33,7 +33,7 @@ import turnalike.units.UnitSystem;
  * @param bare what the bare wheel pulls by itself
  * @param seatDepths how much deeper than meant each place's seat lies in the hub, in the order of the places; none when not told
  * @param counterweightRadius where a counterweight could sit, from the axle
- * @param revPerMin how fast it will turn, if told; positive
+ * @param revPerMin how fast it will turn, if told; positive, for information only
  */
 public record OnWheel(
         Wheel wheel,
@@ -138,7 +138,7 @@ public record OnWheel(
     }
 
     /** What hub, rim and rim joint pull, given and found together. */
-    public List<Moment> givenMoments() {
+    List<Moment> givenMoments() {
         return bare.all();
     }
 

@@ -116,11 +116,12 @@ public record Rocking(double inertiaGMm2, boolean ofThinRing, double periodS, An
         return true;
     }
 
-    /** What the bare wheel pulls by itself. */
+    /** {@return what the bare wheel pulls by itself: {@link RockingTest#unbalance} of these figures} */
     public Moment unbalance() {
         return RockingTest.unbalance(inertiaGMm2, periodS, amplitude, restsAtBottom);
     }
 
+    /** {@return how {@link #unbalance} was found, with these figures} */
     public Working working() {
         Working general = RockingTest.working();
         Moment found = unbalance();

@@ -118,14 +118,18 @@ public record Roundness(
         return point.rim().runOut().mm();
     }
 
-    /** The pieces' labels in the order of the places. */
+    /**
+     * {@return the pieces' labels in the order of the places}
+     *
+     * @param point one of the orders of this set, such as one of the curve
+     */
     public List<String> labels(TradeOff.Point point) {
         return point.order().stream()
                 .map(spoke -> rim.spokes().get(spoke).piece().label())
                 .toList();
     }
 
-    /** How much deeper each seat must be cut for the rim to be a circle about the axle, in the order of the places. */
+    /** {@return how much deeper each seat must be cut for the rim to be a circle about the axle, in the order of the places} */
     public List<Length> deepenings() {
         return rim.deepenings(placed.order());
     }

@@ -76,7 +76,7 @@ public record RowSet(List<Piece> pieces, RowPlacement placement, Optional<NextPi
         return pieces.stream().allMatch(piece -> piece.mass().isPresent());
     }
 
-    /** The pieces in order of their places. */
+    /** {@return the pieces in order of their places, from the start of the row} */
     public List<Piece> inOrder() {
         return placement.order().stream().map(pieces::get).toList();
     }

@@ -6,39 +6,67 @@ import turnalike.units.Working;
 
 /** The set chosen from the pieces and placed in its frame. */
 public sealed interface SetMatch permits WheelSet, RowSet, LegsSet {
-    /** What to know before believing it. */
+    /** {@return what to know before believing it, a sentence each; may be none} */
     List<String> warnings();
 
-    /** How the figures were found. */
+    /** {@return how the figures were found} */
     List<Working> workings();
 
-    /** Labels of the pieces left over. */
+    /** {@return labels of the pieces left over; may be none} */
     List<String> spareLabels();
 
-    /** Which stand together, a sentence each without a capital and without its point; empty where places say it all. */
+    /** {@return which stand together, a sentence each without a capital and without its point; empty where places say it all} */
     default List<String> groupsInWords() {
         return List.of();
     }
 
-    /** How good it is. */
+    /** {@return how good it is, in words} */
     Verdict verdict();
 
-    /** What else is worth saying of the pieces chosen and left, a sentence each without a capital and without its point. */
+    /** {@return what else is worth saying of the pieces chosen and left, a sentence each without a capital and without its point} */
     default List<String> remarks() {
         return nextSet().map(NextPieces::inWords).stream().toList();
     }
 
-    /** What the left-over pieces are good for; empty when none was left over that was weighed. */
+    /** {@return what the left-over pieces are good for; empty when none was left over that was weighed} */
     Optional<NextPieces> nextSet();
 
+    /**
+     * {@return what the case for this one makes of it}
+     *
+     * @param <R> what becomes of it
+     * @param cases one answer for each kind of frame
+     */
     <R> R match(Cases<R> cases);
 
-    /** One answer for each kind of frame. */
+    /**
+     * One answer for each kind of frame.
+     *
+     * @param <R> the answer
+     */
     interface Cases<R> {
+        /**
+         * A set round a hub.
+         *
+         * @param set placed, with its unbalance
+         * @return the answer
+         */
         R wheel(WheelSet set);
 
+        /**
+         * A set side by side.
+         *
+         * @param set in order, with how much neighbours differ
+         * @return the answer
+         */
         R row(RowSet set);
 
+        /**
+         * Groups that stand together.
+         *
+         * @param set in groups, with how much the pieces of one differ
+         * @return the answer
+         */
         R legs(LegsSet set);
     }
 }

@@ -16,7 +16,7 @@ import turnalike.units.Mass;
  * @param pattern what every piece copies
  * @param density of the wood
  * @param massPct the set's heaviest less its lightest, as a percentage of its mean
- * @param scale the smallest step the scale shows
+ * @param scale the smallest step the scale shows; zero for one that shows every step
  * @param tolerances in which likeness counts
  * @param weights how much each kind of measure counts to the eye
  * @param shape the pattern's own measures, its mass and balance point left out

@@ -9,10 +9,10 @@ import turnalike.units.Working;
 /**
  * The wheel's unbalance at its speed beside machine builders' balance grades; information, never an aim.
  *
- * @param revPerMin the speed; positive
+ * @param revPerMin the speed in turns a minute; positive
  * @param mass of the set alone
  * @param reached the grade it just meets
- * @param permitted what grades allow
+ * @param permitted what the grades allow that a shop-made wheel may be held against
  */
 public record SpeedGrade(double revPerMin, Mass mass, BalanceGrade reached, List<Permitted> permitted) {
     /** Farm machinery and road wheels: the coarse grades, which a shop-made wheel may be held against. */
@@ -24,8 +24,8 @@ public record SpeedGrade(double revPerMin, Mass mass, BalanceGrade reached, List
     /**
      * What one grade allows.
      *
-     * @param grade the grade
-     * @param gMm the permissible unbalance
+     * @param grade by its number in mm/s
+     * @param gMm the permissible unbalance of this set at this speed, in g·mm
      */
     public record Permitted(BalanceGrade grade, double gMm) {}
 
