@@ -38,6 +38,7 @@ class JavadocTest {
             "turnalike.frame",
             "turnalike.job",
             "turnalike.job.fields",
+            "turnalike.job.keys",
             "turnalike.job.set",
             "turnalike.match",
             "turnalike.outline",

@@ -34,43 +34,53 @@ import turnalike.wood.Woods;
 public final class JobKeys {
     private static final String PARTED = "parted by semicolons";
 
+    /** The first thing asked: a file of another kind is not picked apart. */
     public static final Key<Word> FORMAT = Key.needed("format", new Word(List.of("turnalike-job")), "what the file is");
 
+    /** Of the format; 1 is the only one there is. */
     public static final Key<Whole> VERSION =
             Key.needed("version", new Whole(1, 1, OptionalInt.empty()), "of the format");
 
+    /** The turner's own name for the job. */
     public static final Key<Text> TITLE =
             Key.may("title", text(), "the turner's own", "\"Untitled\"").asked(KeySection.ORDER, "Title", "");
 
+    /** In which bare numbers are read and everything is printed: {@code in} or {@code mm}. */
     public static final Key<Word> UNITS =
             Key.needed("units", new Word(List.of("in", "mm")), "the units of bare numbers, and of what is printed");
 
     /** The spindle. */
     public static final class PatternKeys {
+        /** The spindle's own name; the job's title where there is none. */
         public static final Key<Text> NAME = Key.may("name", text(), "the spindle's own", "the title")
                 .asked(KeySection.ORDER, "Pattern", "left empty: the title");
 
+        /** Of the milled blank as it goes on the lathe. */
         public static final Key<Word> SECTION = Key.needed(
                         "section", new Word(List.of("square", "round")), "of the milled blank as it goes on the lathe")
                 .asked(KeySection.STOCK, "Section", "");
 
+        /** A square blank's side, a round one's diameter. */
         public static final Key<Size> SIZE = Key.needed(
                         "size", aboveZero(), "across the blank's flats, or its diameter")
                 .asked(KeySection.STOCK, "Across", "");
 
+        /** Of the blank along the grain; the run may be shorter. */
         public static final Key<Size> LENGTH =
                 Key.needed("length", aboveZero(), "of the blank").asked(KeySection.STOCK, "Length", "");
 
+        /** The blank that the spindle is turned from. */
         public static final Key<Group> STOCK =
                 Key.needed("stock", new Group(List.of(SECTION, SIZE, LENGTH)), "what it is turned from");
 
-        /** Above 200 a slip or a machine wrote the file: nobody turns it by hand. */
+        /** The run from the start end. Above 200 a slip or a machine wrote the file: nobody turns it by hand. */
         public static final Key<Members> MEMBERS =
                 Key.needed("members", new Members(200), "the run from the start end, see below");
 
         private PatternKeys() {}
     }
 
+    /** The master spindle that every piece copies. */
     public static final Key<Group> PATTERN = Key.needed(
             "pattern",
             new Group(List.of(PatternKeys.NAME, PatternKeys.STOCK, PatternKeys.MEMBERS)),
@@ -83,6 +93,7 @@ public final class JobKeys {
 
         private static final double FASTEST_RPM = 20_000;
 
+        /** The lathe's steps in rpm; left out, any speed can be set. */
         public static final Key<ListOf<Number>> SPEEDS = Key.may(
                         "speeds",
                         new ListOf<>(number(SLOWEST_RPM, FASTEST_RPM), 1, 100),
@@ -90,6 +101,7 @@ public final class JobKeys {
                         "any speed")
                 .asked(KeySection.TURNING, "Your lathe's speeds, rpm", PARTED + ": 500; 900; 1500");
 
+        /** The fastest the lathe is to run, in rpm. */
         public static final Key<Number> MAX_RPM = Key.may(
                         "max_rpm",
                         number(SLOWEST_RPM, FASTEST_RPM),
@@ -97,7 +109,7 @@ public final class JobKeys {
                         "the fastest step")
                 .asked(KeySection.TURNING, "Lathe's fastest, rpm", "left empty: any");
 
-        /** A tool is not pushed harder than two hundred kilograms' weight. */
+        /** How hard the tool pushes the piece aside, in newtons; none is pushed harder than two hundred kilograms' weight. */
         public static final Key<Number> FORCE = Key.may(
                         "force_n",
                         number(0.001, 2000, Lathe.USUAL_CUTTING.newtons()),
@@ -105,6 +117,7 @@ public final class JobKeys {
                         "20 N, a light finishing cut (common practice, no source)")
                 .asked(KeySection.TURNING, "Tool pushes with, N", "left empty: 20, a light cut");
 
+        /** How hard the tailstock is wound up, in newtons, held against what bows the piece out; left out, that is not looked at. */
         public static final Key<Number> TAILSTOCK_FORCE = Key.may(
                         "tailstock_force_n",
                         number(0.001, 20_000),
@@ -115,6 +128,7 @@ public final class JobKeys {
         private TurningKeys() {}
     }
 
+    /** The lathe and the hand that turns; left out, any lathe and a light cut. */
     public static final Key<Group> TURNING = Key.may(
             "turning",
             new Group(List.of(TurningKeys.SPEEDS, TurningKeys.MAX_RPM, TurningKeys.FORCE, TurningKeys.TAILSTOCK_FORCE)),
@@ -123,6 +137,7 @@ public final class JobKeys {
 
     /** What it is turned from: a species at a moisture, or a density in its place. */
     public static final class WoodKeys {
+        /** A name of the shipped wood table; a density may stand in its place. */
         public static final Key<Text> SPECIES = Key.may(
                         "species",
                         new Text(Woods.shipped().list().stream()
@@ -133,18 +148,22 @@ public final class JobKeys {
                 .asked(KeySection.STOCK, "Species", "");
 
         /**
-         * Left out, the target for interior use in most of the United States (Wood Handbook, figure 13-1; VERIFIED second-hand).
+         * Water per hundred of dry wood, as it is turned. Left out, the target for interior use in most of the United States (Wood
+         * Handbook, figure 13-1; VERIFIED second-hand).
          */
         public static final Key<Number> MOISTURE = Key.may(
                         "moisture_pct", number(0, 300, 8), "water per hundred of dry wood, as it is turned", "8")
                 .asked(KeySection.STOCK, "Moisture, %", "left empty: 8");
 
-        /** No wood is lighter than 30 or heavier than its own cell wall full of water. */
+        /** In kg/m³ as it is turned, in place of a species. No wood is lighter than 30 or heavier than its own cell wall full of water. */
         public static final Key<Number> DENSITY = Key.may(
                         "density_kg_m3", number(30, 2000), "in place of a species", "the species' own at its moisture")
                 .asked(KeySection.STOCK, "Or density, kg/m³", "in place of a species");
 
-        /** Balsa has about 3,000 MPa along the grain and no wood 40,000 (from memory); far outside that the unit is wrong. */
+        /**
+         * Along the grain and without what shear adds to a beam's sag. Balsa has about 3,000 MPa along the grain and no wood 40,000 (from
+         * memory); far outside that the unit is wrong.
+         */
         public static final Key<Number> MOE = Key.may(
                         "moe_mpa",
                         number(500, 60_000),
@@ -155,6 +174,7 @@ public final class JobKeys {
         private WoodKeys() {}
     }
 
+    /** What it is turned from: a species or a density, never both. */
     public static final Key<Group> WOOD = Key.needed(
             "wood",
             new Group(
@@ -162,6 +182,7 @@ public final class JobKeys {
                     List.of(List.of(WoodKeys.SPECIES.name()), List.of(WoodKeys.DENSITY.name()))),
             "what it is turned from");
 
+    /** Good pieces wanted; left out, the frame's places, and one without a frame. */
     public static final Key<Whole> COUNT = Key.may(
                     "count",
                     new Whole(1, 10_000, OptionalInt.empty()),
@@ -169,6 +190,7 @@ public final class JobKeys {
                     "the frame's places, else 1")
             .asked(KeySection.ORDER, "Good pieces wanted", "");
 
+    /** Blanks that come to nothing, per hundred. */
     public static final Key<Number> LOSS = Key.may(
                     "loss_pct",
                     number(0, 90, 100 * Spares.USUAL_LOSS_RATE),
@@ -178,6 +200,7 @@ public final class JobKeys {
 
     /** What may differ. */
     public static final class ToleranceKeys {
+        /** How far one pencil line may be off, each time it is stepped. */
         public static final Key<Size> MARK = Key.may(
                         "mark",
                         aboveZero(Tolerances.USUAL.mark()),
@@ -185,6 +208,7 @@ public final class JobKeys {
                         "0.25 mm")
                 .asked(KeySection.TOLERANCES, "A mark, each step", "left empty: 0.25 mm");
 
+        /** How far a finished diameter may be off, either way. */
         public static final Key<Size> DIAMETER = Key.may(
                         "diameter",
                         aboveZero(Tolerances.USUAL.diameter()),
@@ -192,6 +216,7 @@ public final class JobKeys {
                         "0.4 mm")
                 .asked(KeySection.TOLERANCES, "A diameter", "left empty: 0.4 mm");
 
+        /** A set's heaviest less its lightest, per hundred of their mean; 0 asks for equal masses. */
         public static final Key<Number> MASS = Key.may(
                         "mass_pct",
                         number(0, 100, Tolerances.USUAL.massPct()),
@@ -199,6 +224,7 @@ public final class JobKeys {
                         "2")
                 .asked(KeySection.TOLERANCES, "Weights of a set, %", "left empty: 2");
 
+        /** The smallest step the scale shows, in grams; 0 for one that shows every step. */
         public static final Key<Number> SCALE = Key.may(
                         "scale_g",
                         number(0, 1000, Tolerances.USUAL.scale().grams()),
@@ -206,6 +232,7 @@ public final class JobKeys {
                         "0.1")
                 .asked(KeySection.TOLERANCES, "The scale shows, g", "left empty: 0.1");
 
+        /** The greatest worst-case error a mark may collect over several steps. */
         public static final Key<Size> MARK_LIMIT = Key.may(
                         "mark_limit", aboveZero(), "the greatest worst-case error a mark may collect", "3 × `mark`")
                 .asked(KeySection.TOLERANCES, "What a mark may collect", "left empty: three steps");
@@ -213,6 +240,7 @@ public final class JobKeys {
         private ToleranceKeys() {}
     }
 
+    /** How near is near enough; each has a usual value. */
     public static final Key<Group> TOLERANCES = Key.may(
             "tolerances",
             new Group(List.of(
@@ -226,18 +254,22 @@ public final class JobKeys {
 
     /** What is left on for the next step. */
     public static final class AllowanceKeys {
+        /** How much over the finished diameter a sizing cut stops. */
         public static final Key<Size> SIZING = Key.may(
                         "sizing", size(Length.ZERO), "over the finished diameter when sized", "0")
                 .asked(KeySection.ALLOWANCES, "Sized over by", "left empty: none");
 
+        /** The part of the sizing allowance that sanding takes. */
         public static final Key<Size> SANDING = Key.may(
                         "sanding", size(Length.ZERO), "the part of `sizing` that sanding takes", "0")
                 .asked(KeySection.ALLOWANCES, "Sanding takes", "left empty: none");
 
+        /** Taken off each face of the rough blank. */
         public static final Key<Size> MILLING = Key.may(
                         "milling", size(), "taken off each face of the rough blank", "1/16 in or 1.5 mm")
                 .asked(KeySection.ALLOWANCES, "Milling, each face", "left empty: the usual");
 
+        /** Cut off each end of the rough blank. */
         public static final Key<Size> TRIMMING = Key.may(
                         "trimming", size(), "cut off each end of the rough blank", "1/2 in or 12 mm")
                 .asked(KeySection.ALLOWANCES, "Trimming, each end", "left empty: the usual");
@@ -245,6 +277,7 @@ public final class JobKeys {
         private AllowanceKeys() {}
     }
 
+    /** What is left on for the next step of the work; each has a usual value. */
     public static final Key<Group> ALLOWANCES = Key.may(
             "allowances",
             new Group(List.of(
@@ -256,6 +289,7 @@ public final class JobKeys {
     public static final class SettingKeys {
         private static final int MOST = 100;
 
+        /** Divider openings that stand in every plan, counted even when they serve no mark. */
         public static final Key<ListOf<Size>> PIN = Key.may(
                         "pin",
                         new ListOf<>(aboveZero(), 0, MOST),
@@ -263,10 +297,12 @@ public final class JobKeys {
                         "none")
                 .asked(KeySection.SETTINGS, "Openings you have set", PARTED + ": 1 1/4; 3");
 
+        /** Divider openings that no plan may use. */
         public static final Key<ListOf<Size>> FORBID = Key.may(
                         "forbid", new ListOf<>(aboveZero(), 0, MOST), "divider openings that must not be used", "none")
                 .asked(KeySection.SETTINGS, "Openings not to use", PARTED);
 
+        /** Marks laid out from the marking stick, by number from 0 at the start end or by label. */
         public static final Key<ListOf<Mark>> STICK = Key.may(
                         "stick",
                         new ListOf<>(new Mark(), 0, MOST),
@@ -274,6 +310,7 @@ public final class JobKeys {
                         "none")
                 .asked(KeySection.SETTINGS, "Marks from the stick", "numbers of marks, " + PARTED);
 
+        /** Whether the marking stick is drawn with lines or cut with notches. */
         public static final Key<Word> STICK_MARKS = Key.may(
                         "stick_marks", new Word(List.of("lines", "notches")), "how the stick is marked", "lines")
                 .asked(KeySection.SETTINGS, "The stick is marked by", "left empty: lines");
@@ -281,16 +318,20 @@ public final class JobKeys {
         private SettingKeys() {}
     }
 
+    /** The turner's own choices for laying out; left out, any opening and every mark by dividers. */
     public static final Key<Group> SETTINGS = Key.may(
             "settings",
             new Group(List.of(SettingKeys.PIN, SettingKeys.FORBID, SettingKeys.STICK, SettingKeys.STICK_MARKS)),
             "your choice of settings",
             "none; lines");
 
+    /** What the turner calls a check place; its number where it has no name. */
     public static final Key<Text> CHECK_NAME = Key.may("name", text(), "of the place", "its number");
 
+    /** A check place's distance from the start end, within the pattern. */
     public static final Key<Size> CHECK_AT = Key.needed("at", size(), "from the start end");
 
+    /** Where a caliper is laid on every piece, in the order of the columns {@code d1}, {@code d2}, … */
     public static final Key<Rows> CHECKS = Key.may(
                     "checks",
                     new Rows(CHECK_NAME, CHECK_AT, 99),
@@ -302,6 +343,7 @@ public final class JobKeys {
     public static final class LikenessKeys {
         private static final double MOST = 1000;
 
+        /** What a length, mark or balance point counts that is one tolerance off; 0 for not at all. */
         public static final Key<Number> LENGTH = Key.may(
                         "length",
                         number(0, MOST, LikenessWeights.USUAL.length()),
@@ -309,14 +351,17 @@ public final class JobKeys {
                         "3")
                 .asked(KeySection.ALIKE, "Lengths and marks count", "left empty: 3");
 
+        /** What a diameter counts that is one tolerance off; 0 for not at all. */
         public static final Key<Number> DIAMETER = Key.may(
                         "diameter", number(0, MOST, LikenessWeights.USUAL.diameter()), "what diameters count", "2")
                 .asked(KeySection.ALIKE, "Diameters count", "left empty: 2");
 
+        /** What a weight counts that is one tolerance off; 0 for not at all. */
         public static final Key<Number> MASS = Key.may(
                         "mass", number(0, MOST, LikenessWeights.USUAL.mass()), "what weights count", "1")
                 .asked(KeySection.ALIKE, "Weights count", "left empty: 1");
 
+        /** Further columns of the pieces judged by eye, each with what one grade counts. */
         public static final Key<Named> NOTED = Key.may(
                         "noted",
                         new Named(number(0, MOST)),
@@ -327,15 +372,18 @@ public final class JobKeys {
         private LikenessKeys() {}
     }
 
+    /** How much each kind of measure counts to the eye; each has a usual value. */
     public static final Key<Group> LIKENESS = Key.may(
             "likeness",
             new Group(List.of(LikenessKeys.LENGTH, LikenessKeys.DIAMETER, LikenessKeys.MASS, LikenessKeys.NOTED)),
             "how much measures count to the eye",
             "each its own");
 
+    /** From the axle to where a counterweight could sit, for a wheel that does not say its own. */
     public static final Key<Size> COUNTERWEIGHT_RADIUS = Key.may(
             "counterweight_radius", aboveZero(), "as in the frame, for a wheel that has none of its own", "none");
 
+    /** What the set goes into; left out, nothing is placed. */
     public static final Key<Kinds> FRAME =
             Key.may("frame", FrameKind.KINDS, "what the set goes into, see below", "no placing");
 

@@ -20,7 +20,7 @@ public final class JobSchema {
 
     private JobSchema() {}
 
-    /** The whole schema. */
+    /** {@return the whole schema as a tree; the same every time, and the caller's own} */
     public static ObjectNode write() {
         ObjectNode out = NODES.objectNode()
                 .put("$schema", "https://json-schema.org/draft/2020-12/schema")
@@ -37,7 +37,7 @@ public final class JobSchema {
         return out;
     }
 
-    /** The whole schema as text. */
+    /** {@return the whole schema as docs/job-file.schema.json has it, ended by a line end} */
     public static String print() {
         return write().toPrettyString() + "\n";
     }

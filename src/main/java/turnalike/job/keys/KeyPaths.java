@@ -28,17 +28,25 @@ public final class KeyPaths {
 
     private KeyPaths() {}
 
-    /** Every key, objects before what they hold; a key that several kinds of frame have stands there for each. */
+    /** {@return every key, objects before what they hold; a key that several kinds of frame have stands there for each} */
     public static List<At> all() {
         return ALL;
     }
 
-    /** The key at that path, if there is one; of keys that several kinds of frame have, the first. */
+    /**
+     * {@return the key at a path, if there is one; of keys that several kinds of frame have, the first}
+     *
+     * @param path from the outside in, parted by points: {@code wood.species}
+     */
     public static Optional<Key<?>> find(String path) {
         return Optional.ofNullable(BY_PATH.get(path));
     }
 
-    /** What a form asks for when the job's frame is of that kind: empty for no frame. In the order of the form's sections. */
+    /**
+     * {@return what a form asks for, in the order of its sections}
+     *
+     * @param frameKind the word of the job's kind of frame; empty for no frame, of which only the kind is asked
+     */
     public static List<At> asked(String frameKind) {
         List<At> all = walked(Optional.of(frameKind));
         List<At> out = new ArrayList<>();
@@ -50,7 +58,7 @@ public final class KeyPaths {
         return out;
     }
 
-    /** The paths that a form may send, whatever the frame. */
+    /** {@return the paths that a form may send, whatever the frame} */
     public static Set<String> askedAnywhere() {
         return ALL.stream()
                 .filter(at -> at.key().field().section() != KeySection.NONE)
