@@ -39,6 +39,7 @@ class JavadocTest {
             "turnalike.job",
             "turnalike.job.fields",
             "turnalike.job.keys",
+            "turnalike.job.read",
             "turnalike.job.set",
             "turnalike.match",
             "turnalike.outline",

@@ -36,7 +36,13 @@ public final class JobReader {
 
     private JobReader() {}
 
-    /** Reads the text of a job file. */
+    /**
+     * Reads the text of a job file. A text that is no JSON object, another format or a later version is told as such and not picked apart;
+     * of anything else every problem is told. Whether the wishes leave a plan is looked at last, once all the rest is right.
+     *
+     * @param text the whole file; a byte order mark at its start is read over
+     * @return the job, or the problems
+     */
     public static Job.Read read(String text) {
         Reading reading = new Reading();
         Optional<Job> job = Json.parse(text, reading).flatMap(object -> read(object, reading));
