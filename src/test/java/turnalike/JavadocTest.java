@@ -38,6 +38,7 @@ class JavadocTest {
             "turnalike.frame",
             "turnalike.job",
             "turnalike.job.fields",
+            "turnalike.job.kept",
             "turnalike.job.keys",
             "turnalike.job.read",
             "turnalike.job.set",

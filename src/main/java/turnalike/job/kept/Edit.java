@@ -20,6 +20,12 @@ public record Edit(String what, List<Change> changes) {
         }
     }
 
+    /**
+     * {@return an edit of these changes}
+     *
+     * @param what in the user's words, one line
+     * @param changes one or more, each of another subject, else {@link IllegalArgumentException}
+     */
     public static Edit of(String what, Change... changes) {
         return new Edit(what, List.of(changes));
     }

@@ -19,14 +19,23 @@ public record GivenJob(JobId id, List<Step> history) {
         }
     }
 
-    /** What came of reading a file: the job, or what is wrong with the file. */
+    /**
+     * What came of reading a file: the job, or what is wrong with the file.
+     *
+     * @param job empty when anything is wrong
+     * @param problems the first thing wrong; none beside a job
+     */
     public record Read(Optional<GivenJob> job, List<Problem> problems) {
         public Read {
             problems = List.copyOf(problems);
         }
     }
 
-    /** Whether the text says of itself that it is such a file, so that a job file can be told from it. */
+    /**
+     * {@return whether the text says of itself that it is such a file, so that a job file can be told from it}
+     *
+     * @param text any text; one that is not JSON says no such thing
+     */
     public static boolean claims(String text) {
         try {
             return GivenTree.FORMAT.equals(KeptJson.object(text).path("format").asText());
@@ -35,22 +44,31 @@ public record GivenJob(JobId id, List<Step> history) {
         }
     }
 
-    /** Reads the file. A machine wrote it, so the first thing wrong is told and the rest is not searched. */
+    /**
+     * Reads the file. A machine wrote it, so the first thing wrong is told and the rest is not searched.
+     *
+     * @param text as {@link #format} wrote it; keys in another order and numbers spelled otherwise make no difference
+     * @return the job, or what is wrong
+     */
     public static Read read(String text) {
         return GivenReader.read(text);
     }
 
-    /** The file's text: the job and its pieces as they stand, for people and other programs, then the history it all follows from. */
+    /** {@return the file's text: the job and its pieces as they stand, for people and other programs, then the history it follows from} */
     public String format() {
         return KeptJson.page(GivenTree.of(this));
     }
 
-    /** The job as it stands after its history. */
+    /** {@return the job as it stands after its history} */
     public KeptJob kept() {
         return Replay.of(history).kept(id);
     }
 
-    /** Whether this history is the other's or goes on from it. */
+    /**
+     * {@return whether this history is the other's or goes on from it}
+     *
+     * @param other the one that would be brought up to this
+     */
     public boolean goesOnFrom(GivenJob other) {
         return history.size() >= other.history.size()
                 && history.subList(0, other.history.size()).equals(other.history);

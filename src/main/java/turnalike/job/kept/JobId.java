@@ -12,7 +12,7 @@ import turnalike.units.Parsed;
  */
 public record JobId(String text) {
     /** The letters and digits that are not taken for one another when copied by hand: no i, l, o, u. */
-    public static final String ALPHABET = "0123456789abcdefghjkmnpqrstvwxyz";
+    private static final String ALPHABET = "0123456789abcdefghjkmnpqrstvwxyz";
 
     private static final Pattern FORM = Pattern.compile("[%1$s]{4}-[%1$s]{4}-[%1$s]{4}".formatted(ALPHABET));
 
@@ -22,7 +22,12 @@ public record JobId(String text) {
         }
     }
 
-    /** Reads an id in either case. */
+    /**
+     * Reads an id in either case.
+     *
+     * @param text as somebody typed it; space around it is read over
+     * @return the id, or what is wrong with it
+     */
     public static Parsed<JobId> parse(String text) {
         String plain = text.strip().toLowerCase(Locale.ROOT);
         return FORM.matcher(plain).matches()
@@ -32,7 +37,11 @@ public record JobId(String text) {
                         "give it as keep printed it, like 7k3m-2x9q-ht4d");
     }
 
-    /** The id of twelve draws; each is taken modulo 32. */
+    /**
+     * {@return the id of twelve draws; each is taken modulo 32}
+     *
+     * @param draws twelve or more numbers, of which the first twelve count
+     */
     public static JobId of(int[] draws) {
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < 12; i++) {

@@ -8,31 +8,55 @@ import java.util.function.Function;
  * ends; when it throws, nothing is changed.
  */
 public interface JobStore extends KeptJobs {
-    /** Keeps a new job. */
+    /**
+     * Keeps a new job.
+     *
+     * @param text its job file, kept to the letter
+     * @return the id it got
+     */
     JobId keep(JobText text);
 
     /**
      * Takes a job back that was carried away. A job that is here already is brought up to the given one when its history goes on from ours;
      * a job that is here to the letter stays as it is.
      *
+     * @param given the job with its whole history
+     * @return its id, the one it was given away with
      * @throws StoreException when the job here has gone another way since: nothing is overwritten
      */
     JobId keep(GivenJob given);
 
-    /** Keeps a given job as one of its own, under a new id, whatever else is here. */
+    /**
+     * Keeps a given job as one of its own, under a new id, whatever else is here.
+     *
+     * @param given the job with its whole history
+     * @return the new id
+     */
     JobId keepBeside(GivenJob given);
 
     /**
      * Changes a job. The function is handed the job as it stands and nobody else changes it meanwhile; what it throws is thrown on, with
      * nothing changed.
      *
+     * @param id the job's
+     * @param edit makes the edit out of the job as it stands
      * @return the step that is now kept; empty when there is no job of that id
      */
     Optional<Step> edit(JobId id, Function<KeptJob, Edit> edit);
 
-    /** Takes the last edit back; empty when there is nothing to undo or no such job. */
+    /**
+     * Takes the last edit back, all of it.
+     *
+     * @param id the job's
+     * @return the step that is now kept; empty when there is nothing to undo or no such job
+     */
     Optional<Step> undo(JobId id);
 
-    /** Brings the edit undone last again; empty when there is nothing to redo or no such job. */
+    /**
+     * Brings the edit undone last again.
+     *
+     * @param id the job's
+     * @return the step that is now kept; empty when there is nothing to redo or no such job
+     */
     Optional<Step> redo(JobId id);
 }

@@ -16,25 +16,35 @@ public final class JobText {
         this.job = job;
     }
 
-    /** What came of reading: the text, or every problem in it, in order. */
+    /**
+     * What came of reading: the text, or every problem in it.
+     *
+     * @param text empty when anything is wrong with it
+     * @param problems everything wrong, in order; none beside a text
+     */
     public record Read(Optional<JobText> text, List<Problem> problems) {
         public Read {
             problems = List.copyOf(problems);
         }
     }
 
-    /** Takes what {@link JobReader} takes and refuses what it refuses. */
+    /**
+     * Takes what {@link JobReader} takes and refuses what it refuses.
+     *
+     * @param text of a job file
+     * @return the same text, to the letter, or the problems in it
+     */
     public static Read read(String text) {
         Job.Read read = JobReader.read(text);
         return new Read(read.job().map(job -> new JobText(text, job)), read.problems());
     }
 
-    /** The text, to the letter. */
+    /** {@return the text, to the letter} */
     public String text() {
         return text;
     }
 
-    /** What it says. */
+    /** {@return what it says} */
     public Job job() {
         return job;
     }

@@ -28,6 +28,8 @@ public record KeptJob(
     /**
      * When a job was made and last changed.
      *
+     * @param made the time of its first step
+     * @param changed the time of its last step, an undo or a redo too
      * @param steps how many steps its history has
      */
     public record Times(Instant made, Instant changed, int steps) {}
@@ -37,7 +39,15 @@ public record KeptJob(
         photos = List.copyOf(photos);
     }
 
-    /** The job of what stands, subject by subject; {@link IllegalArgumentException} when its text is missing. */
+    /**
+     * {@return the job of what stands, subject by subject; {@link IllegalArgumentException} when its text is missing}
+     *
+     * @param id the store's name for it
+     * @param standing the last change of each subject, in the order the subjects first came
+     * @param times when it was made and last changed
+     * @param undo what the next undo would take back, if anything
+     * @param redo what the next redo would bring again, if anything
+     */
     public static KeptJob of(
             JobId id, List<Change> standing, Times times, Optional<String> undo, Optional<String> redo) {
         Optional<JobText> text = Optional.empty();
@@ -62,7 +72,11 @@ public record KeptJob(
                 redo);
     }
 
-    /** The job after the step that comes next to it, when that edits the text alone; empty after any other. */
+    /**
+     * {@return the job after one more step, when that edits the text alone; empty after any other: what stands then, only the history says}
+     *
+     * @param step the one that comes next to this job
+     */
     public Optional<KeptJob> after(Step step) {
         if (step.did() != Step.Did.EDIT
                 || step.changes().size() != 1
@@ -72,13 +86,19 @@ public record KeptJob(
         return Optional.of(edited(job.text(), step.what(), step.at()));
     }
 
-    /** The job after one more step that edits its text. */
+    /**
+     * {@return the job after one more step that edits its text; there is nothing to redo any more}
+     *
+     * @param into the text after it
+     * @param what was done, in the user's words
+     * @param at when
+     */
     public KeptJob edited(JobText into, String what, Instant at) {
         Times then = new Times(times.made(), at, times.steps() + 1);
         return new KeptJob(id, into, pieces, photos, then, Optional.of(what), Optional.empty());
     }
 
-    /** What the next piece is called: the number after the highest that any piece bears. */
+    /** {@return what the next piece is called: the number after the highest that any piece bears; {@code 1} where none bears a number} */
     public String nextLabel() {
         long highest = pieces.stream()
                 .map(KeptPiece::label)
@@ -89,12 +109,20 @@ public record KeptJob(
         return Long.toString(highest + 1);
     }
 
-    /** The piece of that label; one that is not measured yet when none is logged. */
+    /**
+     * {@return the piece of a label; one that is not measured yet when none is logged}
+     *
+     * @param label to the letter
+     */
     public KeptPiece piece(String label) {
         return find(label).orElse(KeptPiece.unmeasured(label));
     }
 
-    /** The piece of that label. */
+    /**
+     * {@return the piece of a label; empty when none is logged}
+     *
+     * @param label to the letter
+     */
     public Optional<KeptPiece> find(String label) {
         return pieces.stream().filter(each -> each.label().equals(label)).findFirst();
     }

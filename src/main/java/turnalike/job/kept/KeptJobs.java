@@ -6,22 +6,42 @@ import turnalike.units.Problem;
 
 /** Jobs that are kept, to be read. Every call may throw {@link StoreException}. May be used by several threads. */
 public interface KeptJobs extends AutoCloseable {
-    /** All jobs, the one changed last first. */
+    /** {@return all jobs, the one changed last first} */
     List<JobCard> list();
 
-    /** The job as it stands; empty when there is none of that id. */
+    /**
+     * {@return the job as it stands; empty when there is none of that id}
+     *
+     * @param id the job's
+     */
     Optional<KeptJob> find(JobId id);
 
-    /** What was done to the job, in order, without what it changed; empty when there is none of that id. */
+    /**
+     * {@return what was done to the job, in order, without what it changed; empty when there is none of that id}
+     *
+     * @param id the job's
+     */
     List<StepSummary> done(JobId id);
 
-    /** The job's text as it stood after that step; empty when there is no such step. */
+    /**
+     * {@return the job's text as it stood after a step; empty when there is no such step}
+     *
+     * @param id the job's
+     * @param step its number, from 1
+     */
     Optional<JobText> textAfter(JobId id, int step);
 
-    /** The whole job with its history, to be carried away; empty when there is none of that id. */
+    /**
+     * {@return the whole job with its history, to be carried away; empty when there is none of that id}
+     *
+     * @param id the job's
+     */
     Optional<GivenJob> give(JobId id);
 
-    /** What went wrong beside the point since the store was opened: a backup that could not be made, a history that could not be read. */
+    /**
+     * {@return what went wrong beside the point since the store was opened: a backup that could not be made, a history that could not be
+     * read}
+     */
     List<Problem> notes();
 
     /** Gives the file back. Nothing is lost without it: whatever was answered is on disk. */

@@ -35,21 +35,34 @@ public record KeptPiece(Piece piece, SortedMap<Column, FromPhoto> fromPhoto, Opt
         fromPhoto = Collections.unmodifiableSortedMap(new TreeMap<>(fromPhoto));
     }
 
-    /** A piece measured by hand, its time not taken. */
+    /**
+     * {@return a piece measured by hand, its time not taken}
+     *
+     * @param piece with its measures
+     */
     public static KeptPiece of(Piece piece) {
         return new KeptPiece(piece, Collections.emptySortedMap(), Optional.empty());
     }
 
-    /** A piece with that label and nothing measured yet. */
+    /**
+     * {@return a piece with that label and nothing measured yet}
+     *
+     * @param label as {@link Piece} takes it
+     */
     public static KeptPiece unmeasured(String label) {
         return of(Piece.of(label, Measures.NONE));
     }
 
+    /** {@return the piece's label} */
     public String label() {
         return piece.label();
     }
 
-    /** A copy with these measures taken by hand in place of what was known in their columns; the other columns stay. */
+    /**
+     * {@return a copy with these measures taken by hand in place of what was known in their columns; the other columns stay}
+     *
+     * @param taken by hand
+     */
     public KeptPiece with(Measures taken) {
         Measures measures = piece.measures();
         SortedMap<Column, FromPhoto> photographed = new TreeMap<>(fromPhoto);
@@ -62,7 +75,11 @@ public record KeptPiece(Piece piece, SortedMap<Column, FromPhoto> fromPhoto, Opt
         return new KeptPiece(piece.with(measures), photographed, turning);
     }
 
-    /** A copy with what another entry of the same piece says in place of what was known: its measures and its further columns. */
+    /**
+     * {@return a copy with what another entry of the same piece says in place of what was known: its measures and its further columns}
+     *
+     * @param entered the same piece, measured by hand
+     */
     public KeptPiece with(Piece entered) {
         KeptPiece changed = with(entered.measures());
         Map<String, String> extra = new LinkedHashMap<>(piece.extra());
@@ -71,7 +88,12 @@ public record KeptPiece(Piece piece, SortedMap<Column, FromPhoto> fromPhoto, Opt
         return new KeptPiece(whole, changed.fromPhoto, turning);
     }
 
-    /** A copy with these lengths read off a photograph. */
+    /**
+     * {@return a copy with these lengths read off a photograph in place of what was known in their columns}
+     *
+     * @param read lengths only: a mass is an {@link IllegalArgumentException}
+     * @param source which photograph, and how far it may be off
+     */
     public KeptPiece with(Measures read, FromPhoto source) {
         KeptPiece changed = with(read);
         SortedMap<Column, FromPhoto> photographed = new TreeMap<>(changed.fromPhoto);
@@ -79,7 +101,11 @@ public record KeptPiece(Piece piece, SortedMap<Column, FromPhoto> fromPhoto, Opt
         return new KeptPiece(changed.piece, photographed, turning);
     }
 
-    /** A copy with the time it took at the lathe. */
+    /**
+     * {@return a copy with the time it took at the lathe}
+     *
+     * @param time above zero, else {@link IllegalArgumentException}
+     */
     public KeptPiece with(Duration time) {
         return new KeptPiece(piece, fromPhoto, Optional.of(time));
     }

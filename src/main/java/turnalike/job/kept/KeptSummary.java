@@ -11,7 +11,13 @@ import turnalike.units.Problem;
 public final class KeptSummary {
     private KeptSummary() {}
 
-    /** A job just kept: its id, and everything as it is stored. */
+    /**
+     * A job just kept: its id, and everything as it is stored.
+     *
+     * @param stored the job with its whole history
+     * @param notes what went wrong beside the point, in order
+     * @return one JSON object over several lines, ended by a line end; so are the others here
+     */
     public static String kept(GivenJob stored, List<Problem> notes) {
         KeptJob kept = stored.kept();
         ObjectNode tree = KeptJson.object()
@@ -26,7 +32,12 @@ public final class KeptSummary {
     /**
      * A piece just logged, as it now stands with everything known of it.
      *
+     * @param id the job's
+     * @param step that logged it
+     * @param piece as it now stands
      * @param questions which of its figures read like slips
+     * @param notes what went wrong beside the point, in order
+     * @return one JSON object; masses in g, lengths in mm
      */
     public static String logged(JobId id, Step step, KeptPiece piece, List<Slip> questions, List<Problem> notes) {
         ObjectNode tree = KeptJson.object()
@@ -41,7 +52,16 @@ public final class KeptSummary {
         return KeptJson.page(tree);
     }
 
-    /** A whole table just logged. */
+    /**
+     * A whole table just logged.
+     *
+     * @param id the job's
+     * @param step that logged it
+     * @param pieces the labels, in the table's order
+     * @param questions what in the table reads like a slip
+     * @param notes what went wrong beside the point, in order
+     * @return one JSON object
+     */
     public static String logged(JobId id, Step step, List<String> pieces, List<Slip> questions, List<Problem> notes) {
         ObjectNode tree = KeptJson.object()
                 .put("kept", true)
@@ -55,7 +75,14 @@ public final class KeptSummary {
         return KeptJson.page(tree);
     }
 
-    /** An edit just undone or brought back. */
+    /**
+     * An edit just undone or brought back.
+     *
+     * @param id the job's
+     * @param step the undo or redo
+     * @param now the job after it, which knows what could be undone or redone next
+     * @return one JSON object
+     */
     public static String stepped(JobId id, Step step, KeptJob now) {
         ObjectNode tree = KeptJson.object()
                 .put("job", id.text())
@@ -68,7 +95,12 @@ public final class KeptSummary {
         return KeptJson.page(tree);
     }
 
-    /** Everything ever done to a job, the first step first. */
+    /**
+     * Everything ever done to a job, the first step first, without what it changed.
+     *
+     * @param given the job with its whole history
+     * @return one JSON object
+     */
     public static String history(GivenJob given) {
         ObjectNode tree = KeptJson.object().put("job", given.id().text());
         ArrayNode steps = tree.putArray("steps");
@@ -83,7 +115,12 @@ public final class KeptSummary {
         return KeptJson.page(tree);
     }
 
-    /** What a check found. */
+    /**
+     * What a check of a whole store found.
+     *
+     * @param report the check's
+     * @return one JSON object
+     */
     public static String checked(StoreReport report) {
         ObjectNode tree = KeptJson.object()
                 .put("sound", report.sound())

@@ -16,7 +16,12 @@ public record PhotoResult(String name, String json) {
         }
     }
 
-    /** The result with its JSON, however that is spaced; {@link IllegalArgumentException} when it is no JSON object. */
+    /**
+     * {@return the result with its JSON, however that is spaced; {@link IllegalArgumentException} when it is no JSON object}
+     *
+     * @param name the photograph's; not blank, one line
+     * @param json one JSON object
+     */
     public static PhotoResult of(String name, String json) {
         return new PhotoResult(name, KeptJson.line(KeptJson.object(json)));
     }

@@ -16,7 +16,11 @@ public final class Replay {
     private final Map<Integer, List<Change>> before = new HashMap<>();
     private final UndoOrder order = new UndoOrder();
 
-    /** Plays a whole history; {@link IllegalArgumentException} says which step does not follow from those before it. */
+    /**
+     * {@return a whole history, played; {@link IllegalArgumentException} says which step does not follow from those before it}
+     *
+     * @param history every step from the first, in order
+     */
     public static Replay of(List<Step> history) {
         Replay replay = new Replay();
         for (Step each : history) {
@@ -34,7 +38,13 @@ public final class Replay {
         return replay;
     }
 
-    /** Makes an edit. The first one must give the job's text, else {@link IllegalArgumentException}. */
+    /**
+     * Makes an edit.
+     *
+     * @param at when
+     * @param edit what to change; the first one must give the job's text, else {@link IllegalArgumentException}
+     * @return the step that the history now ends in
+     */
     public Step edit(Instant at, Edit edit) {
         if (steps.isEmpty()
                 && edit.changes().stream().noneMatch(each -> each.subject().equals(Subject.JOB))) {
@@ -45,12 +55,22 @@ public final class Replay {
         return take(new Step(number, at, Step.Did.EDIT, OptionalInt.empty(), edit.what(), edit.changes()));
     }
 
-    /** Takes the last standing edit back; empty when there is none. */
+    /**
+     * Takes the last standing edit back.
+     *
+     * @param at when
+     * @return the step that the history now ends in; empty when there is nothing to undo
+     */
     public Optional<Step> undo(Instant at) {
         return order.nextUndo().map(number -> again(number, at, Step.Did.UNDO, before.getOrDefault(number, List.of())));
     }
 
-    /** Brings the edit undone last again; empty when there is none. */
+    /**
+     * Brings the edit undone last again.
+     *
+     * @param at when
+     * @return the step that the history now ends in; empty when there is nothing to redo
+     */
     public Optional<Step> redo(Instant at) {
         return order.nextRedo()
                 .map(number ->
@@ -75,17 +95,21 @@ public final class Replay {
         return step;
     }
 
-    /** Every step so far. */
+    /** {@return every step so far, from the first} */
     public List<Step> history() {
         return List.copyOf(steps);
     }
 
-    /** What stands now, subject by subject in the order they first came; those taken out are still there, without a document. */
+    /** {@return what stands now, subject by subject in the order they first came; those taken out are still there, without a document} */
     public List<Change> standing() {
         return List.copyOf(standing.values());
     }
 
-    /** The job as it stands now; {@link IllegalStateException} before the first step. */
+    /**
+     * {@return the job as it stands now; {@link IllegalStateException} before the first step}
+     *
+     * @param id the store's name for it
+     */
     public KeptJob kept(JobId id) {
         if (steps.isEmpty()) {
             throw new IllegalStateException("there is no job before its first step");

@@ -17,8 +17,11 @@ import java.util.OptionalInt;
 public record Step(int number, Instant at, Did did, OptionalInt of, String what, List<Change> changes) {
     /** The sorts of step, with the word each is written as. */
     public enum Did {
+        /** Something was changed. */
         EDIT("edit"),
+        /** An edit was taken back. */
         UNDO("undo"),
+        /** An edit taken back was brought again. */
         REDO("redo");
 
         private final String word;
@@ -27,11 +30,16 @@ public record Step(int number, Instant at, Did did, OptionalInt of, String what,
             this.word = word;
         }
 
+        /** {@return the word it is written as} */
         public String word() {
             return word;
         }
 
-        /** The sort written so; {@link IllegalArgumentException} when there is none. */
+        /**
+         * {@return the sort written so; {@link IllegalArgumentException} when there is none}
+         *
+         * @param word as {@link #word} gives it
+         */
         public static Did of(String word) {
             for (Did did : values()) {
                 if (did.word.equals(word)) {

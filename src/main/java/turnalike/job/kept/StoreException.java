@@ -11,16 +11,28 @@ public final class StoreException extends RuntimeException {
 
     private final transient Problem problem;
 
+    /**
+     * With nothing thrown behind it.
+     *
+     * @param problem what is wrong with the store, and how to mend it
+     */
     public StoreException(Problem problem) {
         super(problem.line());
         this.problem = problem;
     }
 
+    /**
+     * Because of what was thrown below.
+     *
+     * @param problem what is wrong with the store, and how to mend it
+     * @param cause for whoever looks into it; the user is told the problem
+     */
     public StoreException(Problem problem, Throwable cause) {
         super(problem.line(), cause);
         this.problem = problem;
     }
 
+    /** {@return what is wrong with the store, and how to mend it} */
     public Problem problem() {
         return problem;
     }

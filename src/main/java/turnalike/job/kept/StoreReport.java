@@ -15,6 +15,7 @@ public record StoreReport(int jobs, int pieces, List<Problem> faults) {
         faults = List.copyOf(faults);
     }
 
+    /** {@return whether nothing was found wrong} */
     public boolean sound() {
         return faults.isEmpty();
     }

@@ -12,8 +12,11 @@ public record Subject(Kind kind, String name) {
 
     /** The sorts, with the word each is written as. */
     public enum Kind {
+        /** The job's own text. */
         JOB("job"),
+        /** One piece with its measures. */
         PIECE("piece"),
+        /** What one photograph gave. */
         PHOTO("photo");
 
         private final String word;
@@ -22,11 +25,16 @@ public record Subject(Kind kind, String name) {
             this.word = word;
         }
 
+        /** {@return the word it is written as} */
         public String word() {
             return word;
         }
 
-        /** The kind written so; {@link IllegalArgumentException} when there is none. */
+        /**
+         * {@return the kind written so; {@link IllegalArgumentException} when there is none}
+         *
+         * @param word as {@link #word} gives it
+         */
         public static Kind of(String word) {
             for (Kind kind : values()) {
                 if (kind.word.equals(word)) {

@@ -13,7 +13,13 @@ public final class UndoOrder {
     private final Deque<Integer> back = new ArrayDeque<>();
     private final Deque<Integer> forth = new ArrayDeque<>();
 
-    /** Goes on by one step; {@link IllegalArgumentException} when it undoes or redoes what is not next. */
+    /**
+     * Goes on by one step.
+     *
+     * @param number the step's, from 1, one more than that of the step before
+     * @param did what sort of step
+     * @param of the edit that is undone or redone, which must be the next one, else {@link IllegalArgumentException}; empty for an edit
+     */
     public void take(int number, Step.Did did, OptionalInt of) {
         switch (did) {
             case EDIT -> {
@@ -35,10 +41,12 @@ public final class UndoOrder {
         return from.pop();
     }
 
+    /** {@return the number of the edit that the next undo takes back; empty when there is none} */
     public Optional<Integer> nextUndo() {
         return Optional.ofNullable(back.peek());
     }
 
+    /** {@return the number of the edit that the next redo brings again; empty when there is none} */
     public Optional<Integer> nextRedo() {
         return Optional.ofNullable(forth.peek());
     }
