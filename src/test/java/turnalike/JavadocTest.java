@@ -37,6 +37,7 @@ class JavadocTest {
             "turnalike.effort",
             "turnalike.frame",
             "turnalike.job",
+            "turnalike.job.edit",
             "turnalike.job.fields",
             "turnalike.job.kept",
             "turnalike.job.keys",

@@ -14,7 +14,7 @@ import turnalike.job.set.FrameKind;
  *
  * @param values by the path of the field in the job file, its keys parted by points; an empty value takes it out
  */
-public record JobFields(Map<String, String> values) implements JobEdit {
+record JobFields(Map<String, String> values) implements JobEdit {
     public JobFields {
         values = Map.copyOf(values);
     }

@@ -18,17 +18,22 @@ import turnalike.units.Problem;
 /**
  * An edit of one member.
  *
- * @param number of the member
+ * @param number of the member, from 1; one that is not there is told when the edit is made
  * @param deed what is done to it
  */
 public record MemberEdit(int number, Deed deed) implements JobEdit {
     /** What can be done to a member. */
     public sealed interface Deed permits Insert, Move, Copy, Mirror, Remove, Turn, Sizes, Boundary {
-        /** In the user's words, before the member's name. */
+        /** {@return what is done, in the user's words, before the member's name: {@code insert a bead after}} */
         String words();
     }
 
-    /** A new member before or after it. */
+    /**
+     * A new member before or after it. Where the stock has no room left, the member gives it up to half of its own length.
+     *
+     * @param kind of the new member
+     * @param after whether it comes on the side of the far end
+     */
     public record Insert(MemberKind kind, boolean after) implements Deed {
         @Override
         public String words() {
@@ -36,7 +41,11 @@ public record MemberEdit(int number, Deed deed) implements JobEdit {
         }
     }
 
-    /** Towards the far end by so many places, or towards the datum end when below zero. */
+    /**
+     * To another place in the run.
+     *
+     * @param places so many towards the far end, or towards the datum end when below zero; not beyond either
+     */
     public record Move(int places) implements Deed {
         @Override
         public String words() {
@@ -60,7 +69,7 @@ public record MemberEdit(int number, Deed deed) implements JobEdit {
         }
     }
 
-    /** Taken out of the run. */
+    /** Taken out of the run; refused for the only member left. */
     public record Remove() implements Deed {
         @Override
         public String words() {
@@ -68,7 +77,11 @@ public record MemberEdit(int number, Deed deed) implements JobEdit {
         }
     }
 
-    /** Made another kind of the same length. */
+    /**
+     * Made another kind of the same length, with that kind's own usual sizes.
+     *
+     * @param kind from now on
+     */
     public record Turn(MemberKind kind) implements Deed {
         @Override
         public String words() {

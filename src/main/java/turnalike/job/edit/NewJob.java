@@ -7,6 +7,11 @@ import turnalike.units.UnitSystem;
 public final class NewJob {
     private NewJob() {}
 
+    /**
+     * {@return its text: one square member as long as its blank, of white ash at 8 %; 1 3/4 in by 16 in, or 45 mm by 400 mm}
+     *
+     * @param units the job's
+     */
     public static JobText in(UnitSystem units) {
         boolean inches = units == UnitSystem.INCH;
         String text =

@@ -22,7 +22,12 @@ import turnalike.units.Problem;
 public final class PieceEntry {
     private PieceEntry() {}
 
-    /** What came of it: the piece as it would be kept, or what is wrong with each field. */
+    /**
+     * What came of it: the piece as it would be kept, or what is wrong with each field.
+     *
+     * @param piece empty when anything is wrong
+     * @param problems one for each field that is wrong, in the order they were given; none beside a piece
+     */
     public record Read(Optional<KeptPiece> piece, List<Problem> problems) {
         public Read {
             problems = List.copyOf(problems);
@@ -30,10 +35,13 @@ public final class PieceEntry {
     }
 
     /**
-     * Reads it onto what is known of that piece.
+     * Reads it onto what is known of that piece. Nothing is kept yet.
      *
+     * @param kept the job that the piece belongs to
+     * @param label as typed; a piece of that label is changed, else a new one begun
      * @param figures by column, {@code mass_g}, {@code d1}, or one that the job gives a weight to, {@code colour}; an empty text takes
      *     the figure out, a column left out stays as it is
+     * @return the piece, or what is wrong
      */
     public static Read read(KeptJob kept, String label, Map<String, String> figures) {
         List<Problem> problems = new ArrayList<>();
@@ -95,7 +103,12 @@ public final class PieceEntry {
         return new KeptPiece(piece, photographed, before.turning());
     }
 
-    /** What reads like a slip of the hand in a piece about to be kept, beside those kept already. */
+    /**
+     * {@return what reads like a slip of the hand in a piece about to be kept, beside those kept already; a question each}
+     *
+     * @param kept the job that the piece belongs to
+     * @param entered the piece; one of the same label that is kept already is not compared with it
+     */
     public static List<Slip> ask(KeptJob kept, Piece entered) {
         List<Piece> others = kept.pieces().stream()
                 .map(KeptPiece::piece)

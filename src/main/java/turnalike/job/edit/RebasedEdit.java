@@ -30,7 +30,14 @@ public record RebasedEdit(Optional<JobEdit> edit, List<Problem> problems) {
         problems = List.copyOf(problems);
     }
 
-    /** Carries the edit over; narrowed to what it really changes. */
+    /**
+     * Carries the edit over; narrowed to what it really changes.
+     *
+     * @param edit made while looking at {@code seen}
+     * @param seen the text the person saw
+     * @param now the text that stands
+     * @return the edit for the text that stands, or what was changed meanwhile
+     */
     public static RebasedEdit over(JobEdit edit, JobText seen, JobText now) {
         JobEdit narrow = edit.narrowed(seen);
         if (seen.equals(now)) {

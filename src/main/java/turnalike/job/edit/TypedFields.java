@@ -12,7 +12,11 @@ import turnalike.job.kept.JobText;
 public final class TypedFields {
     private TypedFields() {}
 
-    /** Every field outside the run by its path, such as {@code wood.species}, in the order they stand. */
+    /**
+     * {@return every field outside the run by its path, such as {@code wood.species}, in the order they stand}
+     *
+     * @param text the job's
+     */
     public static Map<String, String> job(JobText text) {
         Map<String, String> out = new LinkedHashMap<>();
         collect("", JobTree.of(text).root(), out);
@@ -33,7 +37,12 @@ public final class TypedFields {
         }
     }
 
-    /** The fields of the member numbered from 1; a curve's {@code points} with a pair a line, parted by a semicolon. */
+    /**
+     * {@return the fields of one member by key; a curve's {@code points} with a pair a line, parted by a semicolon}
+     *
+     * @param text the job's
+     * @param number of the member, from 1; it must be there
+     */
     public static Map<String, String> member(JobText text, int number) {
         Map<String, String> out = new LinkedHashMap<>();
         for (Map.Entry<String, JsonNode> each : JobTree.of(text).member(number).properties()) {
