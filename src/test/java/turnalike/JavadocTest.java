@@ -41,6 +41,7 @@ class JavadocTest {
             "turnalike.job.fields",
             "turnalike.job.kept",
             "turnalike.job.keys",
+            "turnalike.job.pieces",
             "turnalike.job.read",
             "turnalike.job.set",
             "turnalike.match",

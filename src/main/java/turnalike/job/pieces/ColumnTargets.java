@@ -27,6 +27,9 @@ public final class ColumnTargets {
      *
      * <p>Its mass and balance point are left out: they follow the wood of the day, which spreads by a tenth, so pieces are better compared
      * with one another in them.
+     *
+     * @param job whose pattern and check places are asked
+     * @return what a piece is meant to measure, column by column
      */
     public static Measures shape(Job job) {
         Measures wanted = Measures.NONE.with(Column.LENGTH, job.pattern().length());
@@ -42,13 +45,23 @@ public final class ColumnTargets {
         return wanted;
     }
 
-    /** The shape with the mass and balance point that the job's wood would give: what a figure typed in is held against. */
+    /**
+     * The shape with the mass and balance point that the job's wood would give: what a figure typed in is held against.
+     *
+     * @param job whose pattern, check places and density are asked
+     * @return what a piece is meant to measure and, roughly, to weigh
+     */
     public static Measures all(Job job) {
         Solid solid = Solid.of(job.pattern().outline(), job.wood().density());
         return shape(job).with(solid.mass()).with(Column.BALANCE, solid.balance());
     }
 
-    /** What the marks and check places are called in a sentence. */
+    /**
+     * What the marks and check places are called in a sentence: {@code edge between fillet and hub bead}, {@code belly}.
+     *
+     * @param job whose marks and check places are named
+     * @return a name for each of their columns; none for the other columns
+     */
     public static Map<Column, String> names(Job job) {
         Map<Column, String> names = new HashMap<>();
         List<Mark> marks = job.pattern().marks();
@@ -61,7 +74,13 @@ public final class ColumnTargets {
         return names;
     }
 
-    /** What a column is called: {@code weight}, {@code belly}; a mark or check place the job does not have goes by its number. */
+    /**
+     * What a column is called: {@code weight}, {@code belly}; a mark or check place the job does not have goes by its number.
+     *
+     * @param job whose names are used
+     * @param column any column of measures
+     * @return the name without a capital and without a unit
+     */
     public static String name(Job job, Column column) {
         return switch (column.kind()) {
             case MASS -> "weight";
@@ -72,7 +91,13 @@ public final class ColumnTargets {
         };
     }
 
-    /** A column's heading with the unit its figures are typed in: {@code Weight, g}, {@code Belly, in}. */
+    /**
+     * A column's heading with the unit its figures are typed in: {@code Weight, g}, {@code Belly, in}.
+     *
+     * @param job whose names and units are used
+     * @param column any column of measures
+     * @return the name with a capital and its unit; a weight is always in grams
+     */
     public static String heading(Job job, Column column) {
         String unit = column.isMass() ? MassUnit.GRAM.symbol() : job.units().symbol();
         return SentenceCase.capital(name(job, column)) + ", " + unit;
@@ -85,17 +110,35 @@ public final class ColumnTargets {
         return sides.length == 2 ? "edge between %s and %s".formatted(sides[0], sides[1]) : plain;
     }
 
-    /** How a piece's unlikeness is told in this job. */
+    /**
+     * How a piece's unlikeness is told in this job.
+     *
+     * @param job whose names and units of length are used
+     * @param mass the unit that weights are told in
+     * @return the teller
+     */
     public static LikenessWords words(Job job, MassUnit mass) {
         return new LikenessWords(names(job), new KeyedFigure(job.units(), mass));
     }
 
-    /** How this job's figures are asked about when they read like a slip. */
+    /**
+     * How this job's figures are asked about when they read like a slip.
+     *
+     * @param job whose pattern, tolerances and units are used
+     * @param mass the unit that weights are told in
+     * @return the asker
+     */
     public static Slips slips(Job job, MassUnit mass) {
         return new Slips(all(job), job.tolerances().forLikeness(), new KeyedFigure(job.units(), mass));
     }
 
-    /** Everything in a table of pieces that reads like a slip: its header first, then its figures, in the table's own unit of mass. */
+    /**
+     * Everything in a table of pieces that reads like a slip: its header first, then its figures, in the table's own unit of mass.
+     *
+     * @param job whose pieces they are
+     * @param read the table as it was read
+     * @return a question for each; none in a table that reads well
+     */
     public static List<Slip> questions(Job job, PiecesFile.Read read) {
         List<Slip> questions = new ArrayList<>(read.slips());
         questions.addAll(slips(job, read.massUnit()).askAll(read.pieces()));

@@ -42,13 +42,22 @@ public record ControlReport(
 
     private static final int TELLING_SIGMAS = 2;
 
-    /** A drift and its sentence. */
+    /**
+     * A drift and its sentence.
+     *
+     * @param drift from which piece on, and by how much in the column's unit
+     * @param words the same without a capital and without its point
+     */
     public record Drifting(Drift drift, String words) {}
 
     /**
-     * Charts a column.
+     * Charts a column: the limits of an individuals chart with its usual run rules, and what the last pieces are doing.
      *
      * @param job gives the tolerances, units and names; without one a drift is told from two sigmas on and capability is not known
+     * @param pieces in the order they were turned; those without a figure in the column are passed over
+     * @param column as the pieces file names it: {@code mass_g}, {@code mass_oz}, {@code d1}, or a further column of numbers
+     * @param constants of the chart's limits
+     * @return the report; refused when fewer than two pieces have a figure there, or a further column holds words
      */
     public static Parsed<ControlReport> of(
             Optional<Job> job, List<Piece> pieces, String column, ChartConstants constants) {
@@ -74,12 +83,15 @@ public record ControlReport(
         return new ControlReport(series, watched.things(), chart, drift, limits);
     }
 
-    /** Cp and Cpk with the chart's own sigma, which is the spread from piece to piece; empty without limits, spread or enough pieces. */
+    /**
+     * {@return Cp and Cpk with the chart's own sigma, which is the spread from piece to piece; empty without limits, without any spread, or
+     * with fewer than five pieces}
+     */
     public Optional<Capability> fromPieceToPiece() {
         return capability(chart.sigma());
     }
 
-    /** Pp and Ppk with the deviation of all the values, drift included. */
+    /** {@return Pp and Ppk with the deviation of all the values, drift included; empty as {@link #fromPieceToPiece} is} */
     public Optional<Capability> overall() {
         return capability(chart.sample().deviation());
     }
@@ -89,7 +101,10 @@ public record ControlReport(
         return known ? limits.map(each -> Capability.of(chart.centre(), deviation, each)) : Optional.empty();
     }
 
-    /** What the values say beyond the chart's own signals: drift, and whether the work holds the tolerance. A sentence each. */
+    /**
+     * {@return what the values say beyond the chart's own signals: drift, and whether the work holds the tolerance; a sentence each, none
+     * when there is nothing to say}
+     */
     public List<String> findings() {
         List<String> out = new ArrayList<>();
         drift.ifPresent(
@@ -116,7 +131,7 @@ public record ControlReport(
                 overall().orElseThrow().worst());
     }
 
-    /** How the figures were found. */
+    /** {@return how the figures were found} */
     public List<Working> workings() {
         Working drifting = new Working(
                 "drift",

@@ -55,7 +55,7 @@ public record LikenessReport(List<PieceLikeness> pieces, List<Pair> pairs, List<
         }
     }
 
-    /** The pieces, the least like the pattern first: that is the one to look at. */
+    /** {@return the pieces, the least like the pattern first: that is the one to look at} */
     public List<PieceLikeness> mostUnlikeFirst() {
         return pieces.stream()
                 .sorted(Comparator.comparingDouble(
@@ -64,7 +64,15 @@ public record LikenessReport(List<PieceLikeness> pieces, List<Pair> pairs, List<
                 .toList();
     }
 
-    /** Compares every piece with the pattern (its mass with the median of the others) and with every other. */
+    /**
+     * Compares every piece with the pattern (its mass with the median of all the pieces) and with every other. The work grows with the
+     * square of the number of pieces.
+     *
+     * @param job gives the pattern, the tolerances and what each measure counts
+     * @param pieces those to compare, in the file's order
+     * @param mass the unit that weights are told in, in words
+     * @return the report, its figures in tolerances' worths, weighted
+     */
     public static LikenessReport of(Job job, List<Piece> pieces, MassUnit mass) {
         Likeness likeness = Likeness.among(pieces, job.tolerances().forLikeness(), job.likeness());
         Measures reference = Likeness.reference(ColumnTargets.shape(job), pieces);

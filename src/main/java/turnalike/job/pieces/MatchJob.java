@@ -13,7 +13,14 @@ import turnalike.units.Problem;
 public final class MatchJob {
     private MatchJob() {}
 
-    /** Everything that keeps these pieces from being placed, in order; empty when they can be. */
+    /**
+     * Everything that keeps these pieces from being placed: that there is no frame; else balance points beyond the piece's end, and what
+     * the frame itself asks.
+     *
+     * @param job whose frame is to be filled
+     * @param pieces those there are to choose from
+     * @return a problem each, in order; empty when they can be placed
+     */
     public static List<Problem> problems(Job job, List<Piece> pieces) {
         if (job.frame().isEmpty()) {
             return List.of(new Problem(
@@ -38,7 +45,11 @@ public final class MatchJob {
     /**
      * Chooses and places.
      *
+     * @param job whose frame is to be filled
+     * @param pieces those there are to choose from; labels differ
      * @param strict whether to go on below what the scale can tell, where that has a meaning
+     * @param effort what the search may spend; spent early, it gives the best it has
+     * @return the set in its places, which says whether it is proven to be the best
      * @throws IllegalArgumentException when {@link #problems} is not empty
      */
     public static SetMatch of(Job job, List<Piece> pieces, boolean strict, Effort effort) {

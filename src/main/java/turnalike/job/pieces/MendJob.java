@@ -47,7 +47,14 @@ public record MendJob(Piece piece, Mass mass, Mass target, MendPlan plan, List<S
         TARGET
     }
 
-    /** What keeps the piece from being mended; empty when it can be. */
+    /**
+     * What keeps the piece from being mended.
+     *
+     * @param pieces every piece of the job
+     * @param label of the piece, to the letter
+     * @param target what it should weigh; empty for the median of the other pieces
+     * @return the first thing lacking; empty when it can be mended
+     */
     public static Optional<Lack> lack(List<Piece> pieces, String label, Optional<Mass> target) {
         Optional<Piece> piece = find(pieces, label);
         if (piece.isEmpty()) {
@@ -60,8 +67,14 @@ public record MendJob(Piece piece, Mass mass, Mass target, MendPlan plan, List<S
     }
 
     /**
-     * The least visible way to the target; without one, to the median of the other pieces.
+     * The least visible way to the target. What the job's scale cannot tell from the target is left as it is; no cut goes beyond the
+     * diameter tolerance, nor deeper than a tenth of its member's thinnest diameter (common practice, no source).
      *
+     * @param job gives the pattern, the density and the tolerances
+     * @param pieces every piece of the job
+     * @param label of the piece, to the letter
+     * @param target what it should weigh, above zero; empty for the median of the other pieces
+     * @return what to do
      * @throws IllegalArgumentException when there is a {@link #lack}
      */
     public static MendJob of(Job job, List<Piece> pieces, String label, Optional<Mass> target) {
@@ -128,12 +141,17 @@ public record MendJob(Piece piece, Mass mass, Mass target, MendPlan plan, List<S
                 .orElseThrow(() -> new IllegalStateException("no mark at %s mm".formatted(place.mm())));
     }
 
-    /** What to do, in words; lengths in {@code units}. */
+    /**
+     * What to do, in words.
+     *
+     * @param units that lengths are told in; masses are in grams
+     * @return the words, their decimal sign a point whatever the locale
+     */
     public MendWords words(UnitSystem units) {
         return MendWords.of(this, units);
     }
 
-    /** How it was found, and what is assumed of the wood. */
+    /** {@return how it was found, and what is assumed of the wood} */
     public List<Working> workings() {
         return List.of(
                 Mend.working(),

@@ -10,7 +10,12 @@ import turnalike.pieces.Slip;
 public final class QuestionsJson {
     private QuestionsJson() {}
 
-    /** Adds them to an answer. */
+    /**
+     * Adds them to an answer, as a list that is empty when there is nothing to ask.
+     *
+     * @param root the answer's object, changed in place
+     * @param questions in the order they are to stand
+     */
     public static void put(ObjectNode root, List<Slip> questions) {
         ArrayNode array = root.putArray("questions");
         for (Slip slip : questions) {
