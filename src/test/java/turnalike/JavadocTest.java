@@ -37,6 +37,7 @@ class JavadocTest {
             "turnalike.effort",
             "turnalike.frame",
             "turnalike.job",
+            "turnalike.job.answer",
             "turnalike.job.edit",
             "turnalike.job.fields",
             "turnalike.job.kept",

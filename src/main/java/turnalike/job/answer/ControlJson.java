@@ -18,9 +18,13 @@ public final class ControlJson {
     private ControlJson() {}
 
     /**
-     * The chart as JSON.
+     * The chart as JSON: limits, signals, points, and drift and capability where they are known. A mass stands in the unit its column was
+     * given in, everything else as the column has it.
      *
+     * @param column the column's name, as it was asked for
+     * @param report what watching it found
      * @param questions figures of the pieces file that read like slips
+     * @return the object's text, ended by a line end
      */
     public static String print(String column, ControlReport report, List<Slip> questions) {
         ControlChart chart = report.chart();

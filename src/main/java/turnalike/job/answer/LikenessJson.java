@@ -13,6 +13,14 @@ import turnalike.pieces.Slip;
 public final class LikenessJson {
     private LikenessJson() {}
 
+    /**
+     * The likeness as JSON: each piece beside the pattern with what it is off by, and its nearest; then the pairs, the most alike first.
+     * How far off a part is stands as {@code off_mm} or {@code off_g}; a column judged by eye has a plain {@code off}.
+     *
+     * @param report what comparing found
+     * @param questions figures of the pieces file that read like slips
+     * @return the object's text, ended by a line end
+     */
     public static String print(LikenessReport report, List<Slip> questions) {
         ObjectNode root = Json.object();
         ArrayNode pieces = root.putArray("pieces");

@@ -19,9 +19,12 @@ public final class MatchJson implements SetMatch.Cases<ObjectNode> {
     private MatchJson() {}
 
     /**
-     * The set as JSON.
+     * The set as JSON: places or groups by the pieces' labels, the spares, how good it is and whether that is proven. Masses in g, lengths
+     * in mm, directions in degrees, moments in g·mm; likeness in tolerances' worths, weighted.
      *
+     * @param match the set, placed in its frame
      * @param questions figures of the pieces file that read like slips
+     * @return the object's text, ended by a line end
      */
     public static String print(SetMatch match, List<Slip> questions) {
         ObjectNode root = match.match(new MatchJson());

@@ -19,9 +19,12 @@ public final class MendJson implements MendPlan.Cases<ObjectNode> {
     }
 
     /**
-     * The way as JSON.
+     * The way as JSON: {@code plan} is one of {@code leave}, {@code cut}, {@code light} and {@code make another}. Masses in g, places and
+     * cuts in mm, a cut as what it takes off the diameter.
      *
+     * @param mend the piece and what to do about it
      * @param questions figures of the pieces file that read like slips
+     * @return the object's text, ended by a line end
      */
     public static String print(MendJob mend, List<Slip> questions) {
         ObjectNode root = mend.plan().match(new MendJson(mend));

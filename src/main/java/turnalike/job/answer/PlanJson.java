@@ -17,6 +17,12 @@ import turnalike.units.Working;
 public final class PlanJson {
     private PlanJson() {}
 
+    /**
+     * The plan as JSON. Its keys end in the unit of what they hold; what hangs on a stiffness that nobody knows is left out.
+     *
+     * @param plan of the job; its turning is worked out for it
+     * @return the object's text, ended by a line end
+     */
     public static String print(Plan plan) {
         ObjectNode root = Json.object();
         root.put("title", plan.job().title());
