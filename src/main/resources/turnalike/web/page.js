@@ -81,22 +81,35 @@
       return;
     }
     if (likenAttributes(now, next)) changed.push(now);
+    const coming = idsOf(next);
     let old = now.firstChild;
     for (const child of [...next.childNodes]) {
-      const after = old && old.nextSibling;
-      if (old) {
-        liken(old, child, changed);
-      } else {
-        now.append(child);
+      if (coming.size > 0 && child.id && old && old.id !== child.id) old = upTo(now, old, child.id);
+      if (!old || (old.id && old.id !== child.id && coming.has(old.id))) {
+        now.insertBefore(child, old);
         changed.push(child);
+        continue;
       }
-      old = after;
-    }
-    while (old) {
       const after = old.nextSibling;
-      old.remove();
+      liken(old, child, changed);
       old = after;
     }
+    while (old) old = removed(old);
+  };
+  const idsOf = (parent) => new Set([...parent.children].map((child) => child.id).filter((id) => id));
+  /** Takes the child out; gives the one that followed it. */
+  const removed = (child) => {
+    const after = child.nextSibling;
+    child.remove();
+    return after;
+  };
+  /** What stood before the child of that name goes, so that it meets its own; where no such child follows, nothing does. */
+  const upTo = (parent, from, id) => {
+    let there = from;
+    while (there && there.id !== id) there = there.nextSibling;
+    if (!there) return from;
+    while (from !== there) from = removed(from);
+    return there;
   };
   /** While fewer settings may still be found: has the program look for longer, once no edit has come for a moment. */
   const seek = () => {

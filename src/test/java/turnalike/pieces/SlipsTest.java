@@ -174,6 +174,17 @@ class SlipsTest {
     }
 
     @Test
+    void in_a_whole_file_a_piece_is_asked_about_when_it_repeats_the_one_before() {
+        List<Piece> pieces = new ArrayList<>(sound());
+        pieces.add(Piece.of("new", pieces.get(11).measures()));
+        assertThat(SLIPS.askAll(pieces)).singleElement().satisfies(slip -> {
+            assertThat(slip.kind()).isEqualTo(Slip.Kind.TWICE);
+            assertThat(slip.where()).isEqualTo("piece new");
+            assertThat(slip.question()).isEqualTo("all its figures are those of piece p11: was it entered twice?");
+        });
+    }
+
+    @Test
     void equal_masses_alone_are_no_reason_to_ask() {
         Piece one = Piece.of("1", Measures.ofMass(Mass.ofGrams(182)));
         assertThat(SLIPS.ask(Piece.of("2", one.measures()), List.of(one))).isEmpty();
@@ -190,8 +201,12 @@ class SlipsTest {
     void a_balance_point_past_the_end_is_asked_about() {
         Measures measures = measures(182, 559, 22, 28).with(Column.BALANCE, Length.ofMm(560));
         assertThat(SLIPS.ask(Piece.of("1", measures), List.of()))
-                .extracting(Slip::kind)
-                .containsExactly(Slip.Kind.PAST_THE_END);
+                .singleElement()
+                .satisfies(slip -> {
+                    assertThat(slip.kind()).isEqualTo(Slip.Kind.PAST_THE_END);
+                    assertThat(slip.question())
+                            .isEqualTo("560 mm lies past the end at 559 mm: is it measured from the start end?");
+                });
     }
 
     @Test

@@ -148,6 +148,34 @@ class JobPageIT {
     }
 
     @Test
+    void what_is_open_stays_open_below_a_warning_that_comes_and_goes() {
+        page.locator("#m-5").click();
+        assertThat(page.locator("#member-h")).hasText("5 fillet");
+        page.locator("#figures summary").first().click();
+        page.locator("#found summary").first().click();
+        page.evaluate(
+                "() => document.querySelectorAll('#drawing .lathe, #figures, #m-5').forEach(each => each.stood = true)");
+        // Refused for a member that is not the one shown, so that it is told above all.
+        page.evaluate("""
+                () => htmx.ajax("POST", `${document.querySelector("#work").dataset.address}/member/3`,
+                    { target: "#work", swap: "outerHTML", values: { member: 5, crown: "1" } })
+                """);
+        assertThat(page.locator("#told")).containsText("must exceed the root");
+        assertOpenAndStanding();
+        page.locator("#m-3").click();
+        assertThat(page.locator("#told")).hasCount(0);
+        assertOpenAndStanding();
+    }
+
+    private void assertOpenAndStanding() {
+        assertThat(page.locator("#figures details").first()).hasAttribute("open", "");
+        assertThat(page.locator("#found details").first()).hasAttribute("open", "");
+        for (String each : List.of("#drawing .lathe", "#figures", "#m-5")) {
+            assertThat(page.locator(each)).hasJSProperty("stood", true);
+        }
+    }
+
+    @Test
     void a_field_typed_anew_shows_what_the_job_holds_after_it() {
         page.locator("#m-3").click();
         page.locator("#f-by_eye").check();

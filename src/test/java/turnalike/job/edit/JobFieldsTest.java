@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import turnalike.job.CheckPlace;
 import turnalike.job.Job;
 import turnalike.job.kept.JobText;
+import turnalike.job.set.FrameKind;
 import turnalike.units.Length;
 import turnalike.units.Speed;
 import turnalike.units.UnitSystem;
@@ -144,7 +145,8 @@ class JobFieldsTest {
 
     @Test
     void another_frame_starts_from_sizes_that_can_be() {
-        for (String kind : new String[] {"row", "legs", "wheel"}) {
+        for (FrameKind each : FrameKind.values()) {
+            String kind = each.word();
             assertThat(after(demo(), Map.of("frame.kind", kind)).frame()).isPresent();
             JobText bare =
                     JobEdit.fields(Map.of("frame.kind", "")).on(demo()).text().orElseThrow();

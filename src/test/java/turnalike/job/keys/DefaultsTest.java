@@ -10,22 +10,23 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import turnalike.job.Job;
 import turnalike.job.fields.Key;
 import turnalike.job.fields.KeyType;
 import turnalike.job.read.JobReader;
+import turnalike.job.set.FrameKind;
 
 /** What the description says counts when a key is left out is what the reader takes. */
 class DefaultsTest {
     private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
 
     @ParameterizedTest
-    @ValueSource(strings = {"wheel2", "row", "legs"})
-    void a_key_left_out_reads_as_its_default_written_out(String name) throws IOException {
-        String text = Files.readString(Path.of("src/test/resources/turnalike/job/good", name + ".job.json"));
+    @EnumSource
+    void a_key_left_out_reads_as_its_default_written_out(FrameKind kind) throws IOException {
+        String text = Files.readString(Path.of("src/test/resources/turnalike/job/good", kind.word() + ".job.json"));
         int tried = 0;
-        for (KeyPaths.At at : KeyPaths.asked(name.replace("2", ""))) {
+        for (KeyPaths.At at : KeyPaths.asked(kind.word())) {
             Optional<JsonNode> written = written(at.key().type());
             boolean hasPlace = !at.path().contains("rocking"); // a rocking test is more than one key
             if (written.isPresent() && hasPlace) {

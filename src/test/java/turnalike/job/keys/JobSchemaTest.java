@@ -26,6 +26,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
 import turnalike.job.read.JobReader;
+import turnalike.job.set.FrameKind;
 import turnalike.units.Length;
 import turnalike.units.Parsed;
 import turnalike.units.UnitSystem;
@@ -83,7 +84,8 @@ class JobSchemaTest {
     @Test
     void each_key_refuses_a_value_of_another_type() {
         JsonNode odd = MAPPER.createObjectNode().put("odd", true);
-        for (String base : List.of("wheel", "row", "legs")) {
+        for (FrameKind kind : FrameKind.values()) {
+            String base = kind.word();
             String text = read(RESOURCES.resolve("good/" + base + ".job.json"));
             for (KeyPaths.At at : KeyPaths.asked(base)) {
                 String changed = JobTrees.with(text, at.path(), odd);

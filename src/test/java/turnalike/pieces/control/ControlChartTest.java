@@ -35,6 +35,33 @@ class ControlChartTest {
         assertThat(chart.isTrial()).isTrue();
     }
 
+    /** By hand: the mean of 10 and 14, and 3 · 4 / 1.128 either side of it. */
+    @Test
+    void two_pieces_are_enough_and_one_is_not() {
+        ControlChart chart = ControlChart.of(points(10, 14)).get();
+        assertThat(chart.centre()).isEqualTo(12);
+        assertThat(chart.upper()).isCloseTo(12 + 12 / 1.128, within(1e-9));
+        assertThat(ControlChart.of(points(10)).<String>fold(made -> "a chart", (what, mend) -> what))
+                .isEqualTo("a chart needs two measured pieces, there is 1");
+    }
+
+    @Test
+    void the_usual_rules_see_a_jump_a_shift_and_a_trend() {
+        assertThat(RunRule.usual())
+                .containsExactlyInAnyOrder(
+                        RunRule.BEYOND_THREE,
+                        RunRule.TWO_OF_THREE_BEYOND_TWO,
+                        RunRule.FOUR_OF_FIVE_BEYOND_ONE,
+                        RunRule.EIGHT_ON_ONE_SIDE,
+                        RunRule.SIX_STEADY,
+                        RunRule.RANGE_BEYOND);
+        assertThat(ControlChart.of(points(10, 10.1, 9.9, 10, 10.1, 9.9, 10, 30, 10, 9.9, 10.1, 10))
+                        .get()
+                        .signals())
+                .extracting(Signal::rule)
+                .contains(RunRule.BEYOND_THREE, RunRule.RANGE_BEYOND);
+    }
+
     /** The upper limit with exact constants is ours: computed from d2 = 2/√π. */
     @Test
     void exact_constants_move_the_limit_in_the_third_decimal() {

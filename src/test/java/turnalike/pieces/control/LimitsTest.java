@@ -106,6 +106,11 @@ class LimitsTest {
         assertThat(figures.lower().getAsDouble()).isCloseTo(7 / 6.0, within(1e-12));
         assertThat(figures.worst()).isCloseTo(5 / 6.0, within(1e-12));
         assertThat(figures.offCentre().getAsDouble()).isCloseTo(1 / 6.0, within(1e-12));
+        assertThat(Capability.of(205, 1, Capability.Limits.between(198, 210))
+                        .offCentre()
+                        .getAsDouble())
+                .as("how far off the middle of the limits, whatever the scatter")
+                .isCloseTo(1 / 6.0, within(1e-12));
         assertThat(Capability.of(204, 2, Capability.Limits.around(204, 6)).worst())
                 .isCloseTo(1, within(1e-12));
         Capability.Limits least = new Capability.Limits(OptionalDouble.of(1), OptionalDouble.empty());

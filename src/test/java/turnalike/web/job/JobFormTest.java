@@ -12,6 +12,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import turnalike.job.edit.JobEdit;
 import turnalike.job.kept.JobText;
+import turnalike.job.set.FrameKind;
 
 class JobFormTest {
     private static JobText demo() throws IOException {
@@ -28,8 +29,8 @@ class JobFormTest {
     @Test
     void every_number_of_the_form_reaches_the_job_as_a_number() throws IOException {
         Set<String> seen = new HashSet<>();
-        for (String frame : List.of("wheel", "row", "legs")) {
-            JobText text = JobEdit.fields(Map.of("frame.kind", frame))
+        for (FrameKind frame : FrameKind.values()) {
+            JobText text = JobEdit.fields(Map.of("frame.kind", frame.word()))
                     .on(demo())
                     .text()
                     .orElseThrow();

@@ -41,7 +41,7 @@ import turnalike.web.Served;
  * What every kind of member must keep all through the program: a new one joins by its line in {@link Member#kinds} and its sample in
  * {@link Samples}, and whatever is forgotten fails here by name.
  */
-class MemberKindTest {
+class MemberKindCarriedThroughTest {
     private static final ObjectMapper JSON = new ObjectMapper();
 
     @TempDir
@@ -202,8 +202,9 @@ class MemberKindTest {
         String page = Files.readString(Path.of("docs/job-file.md"));
         assertThat(page.lines().filter(line -> line.matches("\\| `[a-z-]+` \\| `(length|points)`.*")))
                 .as("the table of members in docs/job-file.md")
-                .containsExactlyElementsOf(
-                        MemberKind.all().stream().map(MemberKindTest::row).toList());
+                .containsExactlyElementsOf(MemberKind.all().stream()
+                        .map(MemberKindCarriedThroughTest::row)
+                        .toList());
     }
 
     private static String row(MemberKind kind) {
