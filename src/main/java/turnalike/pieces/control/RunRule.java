@@ -75,9 +75,10 @@ public enum RunRule {
     }
 
     /**
-     * {@return what {@code control} uses unless told otherwise, in a set of the caller's own: Western Electric's four, Nelson's trend of
-     * six (turning drifts as the tool dulls and the caliper's setting creeps, which the four see late) and the moving range's own limit}
-     * Common practice, no source.
+     * What {@code control} uses unless told otherwise: Western Electric's four, Nelson's trend of six (turning drifts as the tool dulls
+     * and the caliper's setting creeps, which the four see late) and the moving range's own limit. Common practice, no source.
+     *
+     * @return those six rules, in a set of the caller's own
      */
     public static Set<RunRule> usual() {
         Set<RunRule> usual = westernElectric();

@@ -21,10 +21,10 @@ public record CutRange(Length thick, Length gentle, Length most) {
     }
 
     /**
-     * {@return half the diameter tolerance unseen and the whole of it at most, for a place no thicker than the pattern} Common practice,
-     * no source.
+     * Half the diameter tolerance unseen and the whole of it at most (common practice, no source).
      *
      * @param diameterTolerance the job's; not negative, else {@link IllegalArgumentException}
+     * @return that range, for a place no thicker than the pattern
      */
     public static CutRange within(Length diameterTolerance) {
         return new CutRange(Length.ZERO, diameterTolerance.times(0.5), diameterTolerance);
