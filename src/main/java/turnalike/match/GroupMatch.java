@@ -26,7 +26,7 @@ public final class GroupMatch {
      * @return the groups with the smallest total difference found
      */
     public static Grouping groups(int pieces, int size, Unlikeness unlikeness, Effort effort) {
-        return groups(pieces, size, pieces < size ? 0 : pieces / size, unlikeness, effort);
+        return groups(pieces, size, pieces / Math.max(1, size), unlikeness, effort);
     }
 
     /**
@@ -40,7 +40,7 @@ public final class GroupMatch {
      * @return one group, or none
      */
     public static Grouping one(int pieces, int size, Unlikeness unlikeness, Effort effort) {
-        return groups(pieces, size, Math.min(1, pieces / size), unlikeness, effort);
+        return groups(pieces, size, Math.min(1, pieces / Math.max(1, size)), unlikeness, effort);
     }
 
     /**

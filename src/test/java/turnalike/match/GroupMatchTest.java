@@ -1,6 +1,7 @@
 package turnalike.match;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
@@ -13,6 +14,17 @@ import turnalike.effort.Effort;
 import turnalike.units.Mass;
 
 class GroupMatchTest {
+    @Test
+    void a_group_of_fewer_than_two_is_refused() {
+        Unlikeness none = (a, b) -> 0;
+        for (int size : new int[] {-1, 0, 1}) {
+            assertThatThrownBy(() -> GroupMatch.groups(4, size, none, Effort.ofAsks(0)))
+                    .isInstanceOf(IllegalArgumentException.class);
+            assertThatThrownBy(() -> GroupMatch.one(4, size, none, Effort.ofAsks(0)))
+                    .isInstanceOf(IllegalArgumentException.class);
+        }
+    }
+
     @Test
     void exact_groups_are_what_plain_enumeration_finds() {
         Seeds.each(60, random -> {

@@ -119,6 +119,11 @@ class RowMatchTest {
     }
 
     private static void assertSound(RowProblem problem, RowPlacement placement) {
+        assertThat(placement.workings()).singleElement().satisfies(working -> assertThat(working.sureness())
+                .startsWith(
+                        placement.bestProven()
+                                ? "no other choice or order that passes"
+                                : "the best found; none can be below"));
         List<Integer> all = new ArrayList<>(placement.order());
         all.addAll(placement.spares());
         Collections.sort(all);

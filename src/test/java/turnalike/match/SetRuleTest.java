@@ -1,8 +1,11 @@
 package turnalike.match;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
@@ -42,6 +45,45 @@ class SetRuleTest {
             assertThat(rule.count(1000)).isEqualTo(passing.size());
             assertThat(rule.warnings(100 * wanted).isEmpty()).isEqualTo(smallest <= wanted + 1e-11);
         });
+    }
+
+    /** By hand: 100, 104 and 110 g have a mean of 314/3 and spread 10 of it, 30/314; the two lightest 4/102. */
+    @Test
+    void a_set_passes_when_its_spread_is_within_the_share_of_its_mean_asked_for() {
+        double[] massesG = {110, 100, 104};
+        SetRule rule = new SetRule(massesG, 2, 0.05);
+        assertThat(rule.share(new int[] {0, 1})).isCloseTo(10 / 105.0, within(1e-15));
+        assertThat(rule.alikest()).containsExactly(1, 2);
+        assertThat(rule.passes(new int[] {1, 2})).isTrue();
+        assertThat(rule.passes(new int[] {0, 1})).isFalse();
+        assertThat(rule.passes(100, 104, 204)).isTrue();
+        assertThat(rule.passes(100, 110, 210)).isFalse();
+        assertThat(rule.passes(100, 105, 205)).as("5 of 102.5 is 4.88 %").isTrue();
+        assertThat(rule.passes(100, 105.2, 205.2)).as("5.2 of 102.6 is 5.07 %").isFalse();
+    }
+
+    @Test
+    void where_none_passes_the_narrowest_share_there_is_is_told_in_hundredths_of_a_per_cent() {
+        SetRule rule = new SetRule(new double[] {110, 100, 104}, 3, 0.02);
+        assertThat(rule.warnings(2))
+                .containsExactly(
+                        "no 3 pieces are within 2.0 % of one another in mass; the set placed is the most alike there is,"
+                                + " within 9.55 %");
+        assertThat(rule.passes(new int[] {0, 1, 2})).isTrue();
+    }
+
+    @Test
+    void a_visit_and_a_count_stop_when_told() {
+        SetRule rule = new SetRule(new double[] {1, 1, 1, 1, 1}, 2, 0.1);
+        List<int[]> visited = new ArrayList<>();
+        assertThat(rule.each(set -> {
+                    visited.add(set);
+                    return visited.size() < 3;
+                }))
+                .isFalse();
+        assertThat(visited).hasSize(3);
+        assertThat(rule.count(4)).isEqualTo(4);
+        assertThat(rule.count(100)).isEqualTo(10);
     }
 
     private static double share(double[] massesG, int mask) {
