@@ -17,6 +17,11 @@ final class TradeOffSearch {
     private static final int QUICK_ARC = 6;
 
     private static final int WEIGHTINGS = 19;
+    /** A share of the weighted sum: less is no gain. */
+    private static final double LEAST_GAIN = 1e-9;
+    /** A share of a sum, above its rounding by more than {@link #LEAST_GAIN} is below one. */
+    private static final double BEYOND_ROUNDING = 1e-8;
+
     private static final int MOST_ROUNDS = 40;
 
     private final TradeOff.Rim rim;
@@ -53,9 +58,11 @@ final class TradeOffSearch {
                 any,
                 given.gMm() == 0 ? 0 : given.xGMm(),
                 given.gMm() == 0 ? 0 : given.yGMm());
-        // What random orders show on average: the scales that make the two aims comparable.
-        usualSquare = Math.max(variance(moments) * n, Double.MIN_NORMAL);
-        usualRough = Math.max(variance(lengths) + variance(depths), Double.MIN_NORMAL);
+        // What random orders show on average: the scales that make the two aims comparable. Where all weigh or reach
+        // the same, far above
+        // what rounding makes of that, or the swaps would chase rounding for ever.
+        usualSquare = Math.max(variance(moments) * n, square(BEYOND_ROUNDING * total(moments)));
+        usualRough = Math.max(variance(lengths) + variance(depths), square(BEYOND_ROUNDING * total(lengths) / n));
         order = new int[n];
         Arrays.setAll(order, i -> i);
     }
@@ -74,7 +81,7 @@ final class TradeOffSearch {
                 dice.bringForward(order, order.length);
             }
             for (int k = 0; k < WEIGHTINGS && !effort.spent(); k++) {
-                descend(Math.pow(10, -6 + 0.5 * k));
+                descend(Math.pow(10, -6 + 0.5 * k), effort);
             }
         }
     }
@@ -96,19 +103,18 @@ final class TradeOffSearch {
         }
     }
 
-    /** Swaps as long as the weighted sum falls, then notes where that led. */
-    private void descend(double weight) {
+    /** Swaps as long as the weighted sum, added up afresh after each round of swaps, falls; then notes where that led. */
+    private void descend(double weight, Effort effort) {
         Sums now = new Sums();
-        boolean moved = true;
-        while (moved) {
-            moved = false;
+        double last = Double.POSITIVE_INFINITY;
+        while (now.score(weight) < last * (1 - LEAST_GAIN) && !effort.spent()) {
+            last = now.score(weight);
             for (int i = 0; i < order.length; i++) {
                 for (int j = i + 1; j < order.length; j++) {
                     double before = now.score(weight);
                     now.swapped(i, j);
-                    if (now.score(weight) < before * (1 - 1e-9)) {
+                    if (now.score(weight) < before * (1 - LEAST_GAIN)) {
                         swap(i, j);
-                        moved = true;
                     } else {
                         now.takeBack();
                     }
@@ -123,6 +129,14 @@ final class TradeOffSearch {
         int held = order[i];
         order[i] = order[j];
         order[j] = held;
+    }
+
+    private static double total(double[] values) {
+        return Arrays.stream(values).map(Math::abs).sum();
+    }
+
+    private static double square(double value) {
+        return value * value;
     }
 
     private static double variance(double[] values) {

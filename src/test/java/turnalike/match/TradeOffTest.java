@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.function.IntToDoubleFunction;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import turnalike.effort.Effort;
 import turnalike.frame.Moment;
 import turnalike.frame.Wheel;
@@ -62,6 +65,50 @@ class TradeOffTest {
             TradeOff.Point any = rim.point(order);
             assertThat(curve).anyMatch(point -> point.covers(any));
         }
+    }
+
+    /** A kitchen scale shows fives: all that can be placed weigh the same, and only their lengths differ. */
+    @Timeout(60)
+    @Test
+    void pieces_that_weigh_the_same_end_and_are_placed_for_roundness() {
+        for (int places : new int[] {8, 14, 60}) {
+            TradeOff.Rim rim = weighing(places, place -> 140, place -> 559 + (place * 7 % 5) * 0.25);
+            List<TradeOff.Point> curve = TradeOff.curve(rim, Effort.ofAsks(400));
+            assertThat(curve.get(curve.size() - 1).unbalance().gMm())
+                    .as("%d places", places)
+                    .isLessThan(1e-6);
+            assertThat(curve.get(curve.size() - 1).rim().runOut().mm()).isLessThanOrEqualTo(1.0 + 1e-9);
+        }
+    }
+
+    @Timeout(60)
+    @Test
+    void a_curve_of_anything_ends() {
+        for (int places : new int[] {3, 8, 14}) {
+            for (double mass : new double[] {1e-6, 140, 1e7}) {
+                assertThat(TradeOff.curve(weighing(places, place -> mass, place -> 559), Effort.ofAsks(400)))
+                        .as("all alike")
+                        .isNotEmpty();
+                assertThat(TradeOff.curve(
+                                weighing(places, p -> p % 2 == 0 ? mass : 2 * mass, p -> 559), Effort.ofAsks(400)))
+                        .as("two masses")
+                        .isNotEmpty();
+                assertThat(TradeOff.curve(weighing(places, p -> mass, p -> 559 + p % 2), Effort.ofAsks(0)))
+                        .as("two lengths, no effort")
+                        .isNotEmpty();
+            }
+        }
+    }
+
+    private static TradeOff.Rim weighing(int places, IntToDoubleFunction grams, IntToDoubleFunction lengthMm) {
+        List<Spoke> spokes = new ArrayList<>();
+        for (int i = 0; i < places; i++) {
+            Mass mass = Mass.ofGrams(grams.applyAsDouble(i));
+            Candidate piece = new Candidate("p" + i, mass, Length.ofMm(320));
+            spokes.add(new Spoke(piece, Length.ofMm(lengthMm.applyAsDouble(i))));
+        }
+        return new TradeOff.Rim(
+                new Wheel(places, Length.ofMm(57)), spokes, Collections.nCopies(places, Length.ZERO), List.of());
     }
 
     @Test
