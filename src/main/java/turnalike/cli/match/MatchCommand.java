@@ -36,7 +36,7 @@ import turnalike.units.Problem;
 @Command(
         name = "match",
         description = {
-            "Chooses the set out of all pieces and places it in the job's frame, so that the wheel has no dead spot.",
+            "Chooses the set out of all pieces and places it in the job's frame, so that the wheel has no heavy spot.",
             "PIECES.csv needs the columns piece and mass_g (or mass_oz); length, balance, d1, d2 … if measured."
         },
         footer = {"", "Example: turnalike match wheel.job.json pieces.csv"},
