@@ -6,7 +6,11 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.HexFormat;
+import java.util.Set;
 import java.util.concurrent.ThreadLocalRandom;
 
 /**
@@ -14,12 +18,20 @@ import java.util.concurrent.ThreadLocalRandom;
  * file that has it.
  */
 final class AtomicFile {
+    private static final FileAttribute<Set<PosixFilePermission>> OWN =
+            PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"));
+
     private AtomicFile() {}
 
-    /** A name nobody has, in the same folder. */
-    static Path unfinished(Path file) {
+    /**
+     * An empty file under a name nobody has, in the same folder, that no one but this user may read: what a store holds is the shop's own.
+     * SQLite takes an empty file for a new store and keeps its permissions.
+     */
+    static Path begin(Path file) throws IOException {
         String random = HexFormat.of().toHexDigits(ThreadLocalRandom.current().nextLong());
-        return file.resolveSibling(".%s.%s.part".formatted(file.getFileName(), random));
+        Path unfinished = file.resolveSibling(".%s.%s.part".formatted(file.getFileName(), random));
+        boolean posix = file.getFileSystem().supportedFileAttributeViews().contains("posix");
+        return posix ? Files.createFile(unfinished, OWN) : Files.createFile(unfinished);
     }
 
     /** Gives the finished file its name, for good. False, and the unfinished one gone, when another program was first. */

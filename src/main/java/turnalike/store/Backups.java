@@ -42,7 +42,7 @@ final class Backups {
     private static Optional<Problem> make(SqliteConnection db, Path copy) {
         try {
             Files.createDirectories(AtomicFile.folder(copy));
-            Path unfinished = AtomicFile.unfinished(copy);
+            Path unfinished = AtomicFile.begin(copy);
             try {
                 db.run("VACUUM INTO ?", unfinished.toString());
                 verify(db, unfinished);

@@ -65,8 +65,8 @@ public final class StoreFile {
             throw new StoreException(new Problem(
                     file.toString(), "its folder does not exist", "make the folder first, or check the name"));
         }
-        Path unfinished = AtomicFile.unfinished(file);
         try {
+            Path unfinished = AtomicFile.begin(file);
             try (SqliteConnection db = SqliteConnection.open(unfinished, SqliteConnection.Use.MAKE)) {
                 schema.migrate(db);
             }

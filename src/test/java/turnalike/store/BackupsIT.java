@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -44,6 +45,17 @@ class BackupsIT {
         try (KeptJobs kept = StoreFile.openToRead(file());
                 KeptJobs backed = StoreFile.openToRead(copy)) {
             assertThat(backed.give(id)).isEqualTo(kept.give(id)).isPresent();
+        }
+    }
+
+    @Test
+    void a_store_and_its_backups_are_read_by_nobody_else() throws IOException {
+        Folder.fill(file(), 1, clock);
+        openOnce();
+        for (Path each : List.of(file(), folder.resolve("backups/shop.db-2026-03-01.backup"))) {
+            assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(each)))
+                    .as(each.toString())
+                    .isEqualTo("rw-------");
         }
     }
 

@@ -5,8 +5,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
+import java.util.concurrent.ThreadLocalRandom;
 import turnalike.sheets.Sheet;
 
 /** A folder that results are written to. Each file is written beside its place and then moved there, so none is ever half there. */
@@ -37,9 +40,12 @@ public final class OutputFolder {
     private void write(String name, byte[] bytes) {
         Path target = folder.resolve(name);
         try {
-            Path beside = Files.createTempFile(folder, "." + name, ".part");
+            // No createTempFile: its files are the maker's alone, and whoever prints the sheets may be another.
+            String random =
+                    HexFormat.of().toHexDigits(ThreadLocalRandom.current().nextLong());
+            Path beside = folder.resolve(".%s.%s.part".formatted(name, random));
             try {
-                Files.write(beside, bytes);
+                Files.write(beside, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
                 Files.move(beside, target, StandardCopyOption.REPLACE_EXISTING);
             } finally {
                 Files.deleteIfExists(beside);
