@@ -40,9 +40,12 @@ final class PlanSheets {
 
     private static BenchCardContent content(Plan plan) {
         Job job = plan.job();
-        String subtitle = "%s: %d good pieces from %d blanks"
+        String subtitle = "%s: %d good pieces from %d blanks; %s"
                 .formatted(
-                        job.pattern().name(), job.count(), plan.stock().spares().blanks());
+                        job.pattern().name(),
+                        job.count(),
+                        plan.stock().spares().blanks(),
+                        job.wood().text());
         return new BenchCardContent(
                 job.title(),
                 subtitle,

@@ -30,7 +30,8 @@ final class NearNames {
                 .toList();
     }
 
-    private static List<String> words(String text) {
+    /** The words of a text in small letters, without punctuation. */
+    static List<String> words(String text) {
         return List.of(text.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}]+")).stream()
                 .filter(word -> !word.isEmpty())
                 .toList();

@@ -11,6 +11,9 @@ import turnalike.units.Working;
 
 /** The wood of a job: a species at a moisture, or just a density. */
 public sealed interface Wood permits Wood.OfSpecies, Wood.OfDensity {
+    /** {@return what it is, in words: {@code Black cherry at 8 %}, with the name as the table has it; or its density} */
+    String text();
+
     /** {@return mass over volume, water included} */
     Density density();
 
@@ -92,6 +95,11 @@ public sealed interface Wood permits Wood.OfSpecies, Wood.OfDensity {
         private static final String SPREAD =
                 "Ovendry density within one wood varies with a coefficient of variation of about 10 %"
                         + " (Wood Handbook, FPL-GTR-190; VERIFIED, S9 page index 88): weigh a blank to know it";
+
+        @Override
+        public String text() {
+            return species.name() + " at " + moisture.text();
+        }
 
         @Override
         public Density density() {
@@ -201,6 +209,11 @@ public sealed interface Wood permits Wood.OfSpecies, Wood.OfDensity {
         private static final double LIGHTEST = 80;
 
         private static final double HEAVIEST = 1000 * SpecificGravity.OF_WOOD_SUBSTANCE;
+
+        @Override
+        public String text() {
+            return String.format(Locale.ROOT, "wood of %.0f kg/m³", density.kgPerM3());
+        }
 
         @Override
         public Working working() {

@@ -110,6 +110,13 @@ class FactsTest {
     }
 
     @Test
+    void a_wood_says_what_it_is() {
+        assertThat(Wood.of(species("hard maple"), Moisture.ofPct(7.5)).text())
+                .isEqualTo("Sugar maple (hard maple) at 7.5 %");
+        assertThat(Wood.of(Density.ofKgPerM3(650)).text()).isEqualTo("wood of 650 kg/m³");
+    }
+
+    @Test
     void a_species_has_both_names() {
         Species teak = species("Teak");
         for (String blank : List.of("", " ")) {

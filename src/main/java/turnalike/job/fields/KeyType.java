@@ -242,7 +242,7 @@ public sealed interface KeyType {
     /**
      * A text of at most {@link Text#LONGEST} letters.
      *
-     * @param names what it must be the name of; empty for any text
+     * @param names what it must name, whole or in part; empty for any text
      */
     record Text(List<String> names) implements KeyType {
         /** Above this a slip or a machine wrote it. */

@@ -143,7 +143,7 @@ public final class JobKeys {
                         new Text(Woods.shipped().list().stream()
                                 .map(Species::name)
                                 .toList()),
-                        "a name of the wood table",
+                        "a name of the wood table, or as much of it as only one wood has",
                         "`density_kg_m3` must stand in its place")
                 .asked(KeySection.STOCK, "Species", "");
 

@@ -169,7 +169,8 @@ public final class JobSchema {
         public ObjectNode text(KeyType.Text text) {
             ObjectNode out = NODES.objectNode().put("type", "string").put("maxLength", KeyType.Text.LONGEST);
             if (!text.names().isEmpty()) {
-                text.names().forEach(out.putArray("enum")::add);
+                // The reader takes a part of a name too, so they are what an editor offers and not all there is.
+                text.names().forEach(out.putArray("examples")::add);
             }
             return out;
         }

@@ -210,6 +210,9 @@ class JobSchemaTest {
         for (String name : List.of("settings-stick-end", "settings-stick-no-label", "settings-stick-past-last")) {
             out.put(name + ".json", "which marks the pattern has");
         }
+        for (String name : List.of("wood-unknown", "wood-several")) {
+            out.put(name + ".json", "how much of a wood's name is enough");
+        }
         out.put("stock-size-tiny.json", "above zero but below anything a tool knows");
         return out;
     }
