@@ -55,7 +55,7 @@ public final class PlanSummary {
                 plan.solid().mass().grams(),
                 plan.solid().mass().ounces(),
                 plan.solid().density().kgPerM3());
-        line("  wood     %s", job.wood().text());
+        line("  made of  %s", job.wood().text());
         line("  balance  %s from the start end", plan.solid().balance().formatBoth(units));
         List<MemberWeight> heaviest =
                 plan.weights().stream().limit(HEAVIEST_SHOWN).toList();
