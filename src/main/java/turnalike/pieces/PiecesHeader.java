@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import turnalike.units.Problem;
 
 /**
@@ -17,8 +18,9 @@ import turnalike.units.Problem;
  * @param names the columns' names as written, blank where there was none
  * @param label the index of the column of labels, or -1
  * @param massUnit the unit of the masses
+ * @param line where it stands in the text, from 1
  */
-record PiecesHeader(List<String> names, int label, MassUnit massUnit) {
+record PiecesHeader(List<String> names, int label, MassUnit massUnit, long line) {
     private static final Pattern ALMOST = Pattern.compile("(?:d|dia|diam|diameter|m|mark)[ _-]*\\d+");
     private static final Set<String> MASS_WORDS = Set.of("mass", "weight", "wt", "grams", "g", "oz", "ounces");
 
@@ -31,12 +33,21 @@ record PiecesHeader(List<String> names, int label, MassUnit massUnit) {
         boolean ounces = names.stream().anyMatch(MassUnit.OUNCE.column()::equalsIgnoreCase);
         List<String> plain =
                 names.stream().map(name -> name.toLowerCase(Locale.ROOT)).toList();
-        return new PiecesHeader(names, plain.indexOf(PiecesFile.LABEL), ounces ? MassUnit.OUNCE : MassUnit.GRAM);
+        return new PiecesHeader(
+                names, plain.indexOf(PiecesFile.LABEL), ounces ? MassUnit.OUNCE : MassUnit.GRAM, line.number());
     }
 
     /** The column a place in the line belongs to; empty for the label and for extra columns. */
     Optional<Column> column(int index) {
         return Column.find(names.get(index));
+    }
+
+    /** The index of the column of masses, if there is one. */
+    Optional<Integer> mass() {
+        return IntStream.range(0, names.size())
+                .filter(i -> column(i).filter(Column::isMass).isPresent())
+                .boxed()
+                .findFirst();
     }
 
     boolean isExtra(int index) {

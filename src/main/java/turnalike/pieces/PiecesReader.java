@@ -55,10 +55,20 @@ final class PiecesReader {
                     "give one order's pieces at a time"));
             return;
         }
+        Optional<Problem> swapped = StrayRows.swapped(lines, header);
+        if (swapped.isPresent()) {
+            problems.add(swapped.get());
+            return; // what each line says besides is wrong for the same reason
+        }
         lines.forEach(this::readLine);
     }
 
     private void readLine(CsvText.Line line) {
+        Optional<Problem> stray = StrayRows.of(line, header);
+        if (stray.isPresent()) {
+            problems.add(stray.get());
+            return;
+        }
         int found = line.cells().size();
         int wanted = header.names().size();
         if (found != wanted) {

@@ -171,6 +171,43 @@ class PiecesFileTest {
         assertThat(problems(text)).hasSize(1).first().asString().contains("CSV");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"Total", "SUM:", "average", "Grand total", "Mean mass", "Σ"})
+    void a_row_that_sums_up_is_named_with_its_line(String label) {
+        assertThat(problems("piece,mass_g\n1,182\n2,180\n" + label + ",362\n"))
+                .containsExactly(
+                        "line 4: '%s' sums the pieces up and is none; take the line out of the table".formatted(label));
+    }
+
+    @Test
+    void a_header_that_stands_again_in_the_middle_is_named_with_its_line() {
+        assertThat(problems("piece,mass_g\n1,182\nPiece,Mass_g\n2,180\n"))
+                .containsExactly("line 3: the header stands here again; take the line out of the table");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"182.4,1\n180.1,2\n182.4,3\n", "182,3\n180,2\n181,1\n"})
+    void labels_and_masses_under_each_others_names_are_told(String lines) {
+        assertThat(problems("piece,mass_g\n" + lines))
+                .hasSize(1)
+                .first()
+                .asString()
+                .startsWith("line 1, columns piece and mass_g: they seem to have changed places");
+    }
+
+    /** Light pieces numbered from 101 with masses that are no count, and labels that are names, are what they say. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "101,12\n102,15\n103,11\n",
+                "1,182\n2,180\n3,181\n",
+                "a,1\nb,2\nc,3\n",
+                "sum of all,1\n2,2\n3,3\n"
+            })
+    void honest_pieces_are_not_taken_for_them(String lines) {
+        assertThat(problems("piece,mass_g\n" + lines)).isEmpty();
+    }
+
     @Test
     void no_rubbish_is_thrown_at() {
         Seeds.each(500, random -> {

@@ -8,6 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import turnalike.job.Job;
 import turnalike.job.read.JobReader;
 import turnalike.pieces.Piece;
@@ -18,6 +20,14 @@ import turnalike.units.Problem;
 public final class InputFiles {
     /** Far above any honest job or pieces file; a picture given by mistake is refused before it is read. */
     private static final long MOST_BYTES = 16L << 20;
+
+    private static final String SAVE_AS_TEXT = "save a table as CSV in UTF-8, a job as plain text, and name that file";
+    private static final Map<String, String> FIRST_BYTES = Map.of(
+            "PK\u0003\u0004", "a spreadsheet's workbook or another zip file",
+            "\u00d0\u00cf\u0011\u00e0", "a spreadsheet's older workbook",
+            "\u00ff\u00fe", "text in UTF-16",
+            "\u00fe\u00ff", "text in UTF-16",
+            "%PDF", "a PDF");
 
     private InputFiles() {}
 
@@ -54,16 +64,30 @@ public final class InputFiles {
             if (Files.size(path) > MOST_BYTES) {
                 throw UserError.of(name, "is larger than 16 MiB", "check that it is the file you mean");
             }
+            byte[] bytes = Files.readAllBytes(path);
+            Optional<String> kind = kindOf(bytes);
+            if (kind.isPresent()) {
+                throw UserError.of(name, "is " + kind.get() + ", whatever its name", SAVE_AS_TEXT);
+            }
             return StandardCharsets.UTF_8
                     .newDecoder()
                     .onMalformedInput(CodingErrorAction.REPORT)
-                    .decode(ByteBuffer.wrap(Files.readAllBytes(path)))
+                    .decode(ByteBuffer.wrap(bytes))
                     .toString();
         } catch (CharacterCodingException notUtf8) {
             throw UserError.of(name, "is not UTF-8 text", "save it as UTF-8");
         } catch (IOException unreadable) {
             throw UserError.of(name, "cannot be read (" + reason(unreadable) + ")", "check that you may read it");
         }
+    }
+
+    /** What a file is that is no text, by how it begins (the formats' own first bytes; from memory). */
+    private static Optional<String> kindOf(byte[] bytes) {
+        String start = new String(bytes, 0, Math.min(4, bytes.length), StandardCharsets.ISO_8859_1);
+        return FIRST_BYTES.entrySet().stream()
+                .filter(each -> start.startsWith(each.getKey()))
+                .map(Map.Entry::getValue)
+                .findFirst();
     }
 
     static String reason(IOException trouble) {
