@@ -108,10 +108,13 @@ public final class BenchCard {
 
     private Flowing head() {
         List<Shape> out = new ArrayList<>();
-        out.add(fitted(0, 6, content.title(), widthMm, Lettering.TITLE, Lettering.HEADING));
-        out.add(TextLine.of(Lettering.BODY, 0, 12, TextWrap.cut(content.subtitle(), Lettering.BODY, widthMm)));
-        out.add(Path.line(Pen.HEAVY, 0, 15, widthMm, 15));
-        double top = 16;
+        double line = PageFlow.title(out, content.title(), widthMm) + 1;
+        for (String words : TextWrap.wrap(content.subtitle(), Lettering.BODY, widthMm)) {
+            line += 5;
+            out.add(TextLine.of(Lettering.BODY, 0, line, words));
+        }
+        out.add(Path.line(Pen.HEAVY, 0, line + 3, widthMm, line + 3));
+        double top = line + 4;
         int inRow = Math.max(1, Math.min(4, content.facts().size()));
         double each = widthMm / inRow;
         for (int i = 0; i < content.facts().size(); i++) {
@@ -219,18 +222,7 @@ public final class BenchCard {
     }
 
     private Flowing cautions() {
-        List<Shape> out = new ArrayList<>();
-        double y = 5;
-        out.add(TextLine.of(Lettering.HEADING, 5, y, "Cautions"));
-        for (String caution : content.cautions()) {
-            for (String line : TextWrap.wrap(caution, Lettering.BODY, widthMm - 6)) {
-                y += 5.2;
-                out.add(TextLine.of(Lettering.BODY, 5, y, line));
-            }
-            y += 1;
-        }
-        out.add(Path.rectangle(Pen.ACCENT_FILL, 0, 1, 2, y));
-        return Flowing.whole(out, y + 5);
+        return FlowingCautions.of(content.cautions(), widthMm);
     }
 
     private List<Shape> foot(String pageOf) {

@@ -28,7 +28,9 @@ public final class CutCard {
     private static final double DRAWING_MM = 78;
     private static final double GAP_MM = 5;
     private static final double LINE_MM = 6.2;
-    private static final int MOST_LINES = 14;
+    /** More lines than this make a row too tall beside its picture. */
+    private static final int MOST_BESIDE = 10;
+
     private static final Length TALLEST_BODY = Length.ofMm(14);
 
     private final CutCardContent content;
@@ -57,23 +59,29 @@ public final class CutCard {
         if (!content.cautions().isEmpty()) {
             parts.add(flow.cautions(content.cautions()));
         }
-        Optional<Cut> before = Optional.empty();
-        for (Cut cut : content.cuts()) {
-            parts.add(row(cut, before));
-            before = Optional.of(cut);
+        List<String> cautions = Cut.cautions(content.cuts());
+        Optional<Phase> before = Optional.empty();
+        for (int i = 0; i < content.cuts().size(); i++) {
+            Cut cut = content.cuts().get(i);
+            parts.addAll(row(cut, cautions.get(i), before.equals(Optional.of(cut.phase()))));
+            before = Optional.of(cut.phase());
         }
         return flow.sheet(parts);
     }
 
     private Flowing facts() {
         List<Shape> out = new ArrayList<>();
-        out.add(TextLine.of(Lettering.BODY, 0, 5, TextWrap.cut(content.subtitle(), Lettering.BODY, widthMm)));
+        double line = 0;
+        for (String words : TextWrap.wrap(content.subtitle(), Lettering.BODY, widthMm)) {
+            line += 5;
+            out.add(TextLine.of(Lettering.BODY, 0, line, words));
+        }
         int inRow = Math.max(1, Math.min(3, content.facts().size()));
         double each = widthMm / inRow;
         for (int i = 0; i < content.facts().size(); i++) {
             BenchCardContent.Fact fact = content.facts().get(i);
             double x = i % inRow * each;
-            double y = 8 + i / inRow * 16;
+            double y = line + 3 + i / inRow * 16;
             Lettering large =
                     Lettering.SETTING.widthMm(fact.figure()) <= each - 3 ? Lettering.SETTING : Lettering.HEADING;
             out.add(TextLine.of(Lettering.SMALL, x, y + 4, TextWrap.cut(fact.name(), Lettering.SMALL, each - 3)));
@@ -81,69 +89,72 @@ public final class CutCard {
             out.add(TextLine.of(Lettering.SMALL, x, y + 13.8, TextWrap.cut(fact.beside(), Lettering.SMALL, each - 3)));
         }
         int rows = (content.facts().size() + inRow - 1) / inRow;
-        return Flowing.whole(out, 8 + rows * 16 + 1);
+        return Flowing.whole(out, line + 3 + rows * 16 + 1);
     }
 
-    private Flowing row(Cut cut, Optional<Cut> before) {
-        boolean beginsPhase = before.filter(each -> each.phase() == cut.phase()).isEmpty();
-        // What the row above has just said need not be said again.
-        boolean told =
-                before.filter(each -> each.caution().equals(cut.caution())).isPresent();
+    /**
+     * One cut. What to do stands beside its picture, or below it on as many pages as it needs where members with long names are many.
+     *
+     * @param caution what to beware of; empty where the phase has said it
+     * @param goesOn whether the row above is of the same phase
+     */
+    private List<Flowing> row(Cut cut, String caution, boolean goesOn) {
         List<Shape> out = new ArrayList<>();
-        double top = 0;
-        if (beginsPhase) {
-            out.add(Path.rectangle(Pen.TINT, 0, 1, widthMm, 7));
-            out.add(TextLine.of(
-                    Lettering.HEADING,
-                    1.5,
-                    6.1,
-                    SentenceCase.capital(cut.phase().text())));
-            top = 9.5;
-        } else {
+        double top = goesOn ? 2 : 9.5;
+        if (goesOn) {
             out.add(Path.line(Pen.FINE, 0, 0.5, widthMm, 0.5));
-            top = 2;
+        } else {
+            String phase = SentenceCase.capital(cut.phase().text());
+            out.add(Path.rectangle(Pen.TINT, 0, 1, widthMm, 7));
+            out.add(TextLine.of(Lettering.HEADING, 1.5, 6.1, phase));
         }
-        double left = text(out, cut, told ? "" : cut.caution(), top);
+        String what = SentenceCase.capital(cut.what());
+        List<String> lines = TextWrap.wrap(what, Lettering.LATHE, textMm);
         double right = place(out, cut, top);
-        double bottom = Math.max(left, right);
-        bottom = why(out, cut, bottom);
-        return Flowing.whole(out, bottom + 2);
+        double left = head(out, cut, top);
+        if (lines.size() <= MOST_BESIDE) {
+            left = beware(out, caution, textMm, words(out, lines, left));
+            return List.of(Flowing.whole(out, why(out, cut, Math.max(left + 1.4, right)) + 2));
+        }
+        List<Shape> after = new ArrayList<>();
+        double end = why(after, cut, beware(after, caution, widthMm - NUMBER_MM, 0));
+        return List.of(
+                Flowing.whole(out, Math.max(left, right)),
+                new FlowingWords(
+                        TextWrap.wrap(what, Lettering.LATHE, widthMm - NUMBER_MM), Lettering.LATHE, NUMBER_MM, LINE_MM),
+                Flowing.whole(after, end + 2));
     }
 
-    /** Number, tool, lines, what to do, what to beware of; returns where it ends. */
-    private double text(List<Shape> out, Cut cut, String caution, double topMm) {
+    /** Number and tool; returns where they end. */
+    private double head(List<Shape> out, Cut cut, double topMm) {
         double y = topMm + 6.4;
+        String tool = TextWrap.cut(SentenceCase.capital(cut.tool().text()), Lettering.SETTING, textMm);
         out.add(TextLine.ending(Lettering.TITLE, NUMBER_MM - 4, y, Integer.toString(cut.order())));
-        out.add(TextLine.of(
-                Lettering.SETTING,
-                NUMBER_MM,
-                y,
-                TextWrap.cut(SentenceCase.capital(cut.tool().text()), Lettering.SETTING, textMm)));
-        y += 0.6;
-        for (String line : few(TextWrap.wrap(SentenceCase.capital(cut.what()), Lettering.LATHE, textMm))) {
+        out.add(TextLine.of(Lettering.SETTING, NUMBER_MM, y, tool));
+        return y + 0.6;
+    }
+
+    private static double words(List<Shape> out, List<String> lines, double fromMm) {
+        double y = fromMm;
+        for (String line : lines) {
             y += LINE_MM;
             out.add(TextLine.of(Lettering.LATHE, NUMBER_MM, y, line));
         }
-        if (!caution.isEmpty()) {
-            double from = y + 1.6;
-            for (String line : TextWrap.wrap(SentenceCase.capital(caution), Lettering.LATHE, textMm - 3.5)) {
-                y += LINE_MM;
-                out.add(TextLine.of(Lettering.LATHE, NUMBER_MM + 3.5, y + 0.6, line));
-            }
-            out.add(Path.rectangle(Pen.ACCENT_FILL, NUMBER_MM, from + 0.4, 1.4, y - from + 1.2));
-            y += 0.6;
-        }
-        return y + 1.4;
+        return y;
     }
 
-    /** No more lines than leave a page its other rows: what is cut off stands in the drawing and on bench card 1. */
-    private static List<String> few(List<String> lines) {
-        if (lines.size() <= MOST_LINES) {
-            return lines;
+    /** What to beware of, with a bar beside it; returns where it ends. */
+    private static double beware(List<Shape> out, String caution, double widthMm, double fromMm) {
+        if (caution.isEmpty()) {
+            return fromMm;
         }
-        List<String> out = new ArrayList<>(lines.subList(0, MOST_LINES - 1));
-        out.add("…");
-        return out;
+        double y = fromMm;
+        for (String line : TextWrap.wrap(SentenceCase.capital(caution), Lettering.LATHE, widthMm - 3.5)) {
+            y += LINE_MM;
+            out.add(TextLine.of(Lettering.LATHE, NUMBER_MM + 3.5, y + 0.6, line));
+        }
+        out.add(Path.rectangle(Pen.ACCENT_FILL, NUMBER_MM, fromMm + 2, 1.4, y - fromMm - 0.4));
+        return y + 0.6;
     }
 
     /** Setting, drawing and lines, on the right; returns where it ends. */

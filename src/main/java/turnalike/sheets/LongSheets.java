@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import turnalike.drawing.gauge.CheckBars;
+import turnalike.drawing.gauge.MarkingStick;
+import turnalike.drawing.svg.Box;
 import turnalike.drawing.svg.Lettering;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
@@ -24,6 +26,7 @@ final class LongSheets {
     private static final double HEAD_MM = 16;
     private static final double LABEL_MM = 8;
     private static final double JOINT_MM = 14;
+    private static final double APART_MM = 4;
 
     /** A joint nearer to a mark than this is moved, if there is a better place within so many steps back. */
     private static final double CLEAR_MM = 6;
@@ -48,20 +51,31 @@ final class LongSheets {
      * @param fileName without paper size or ending
      * @param title above each page
      * @param how two lines of what to do with it
-     * @param drawing at full size
+     * @param whole at full size in one piece, with every name
+     * @param drawing the same without names, to be cut into strips
      * @param datum where the datum end lies in it, from its left edge
      * @param edge where its upper edge lies in it, from its top: the joints begin there
      * @param places from the datum end, which joints keep clear of
+     * @param names what stands along it, on each strip where there is room
+     * @param nameLine where they stand, from its top
+     * @param length from the datum end to the far end
+     * @param within how far the joined strips may be out
      */
     record Subject(
             String fileName,
             String title,
             List<String> how,
+            Svg whole,
             Svg drawing,
             Length datum,
             Length edge,
-            List<Length> places) {
+            List<Length> places,
+            List<MarkingStick.Stretch> names,
+            Length nameLine,
+            Length length,
+            Length within) {
         Subject {
+            names = List.copyOf(names);
             how = List.copyOf(how);
             places = List.copyOf(places);
         }
@@ -94,7 +108,7 @@ final class LongSheets {
         }
         String name = subject.fileName() + "-"
                 + paper.label().toLowerCase(Locale.ROOT).replace(' ', '-');
-        return new Sheet(name, subject.title(), List.of(drawing), pages);
+        return new Sheet(name, subject.title(), List.of(subject.whole()), pages);
     }
 
     /**
@@ -105,7 +119,26 @@ final class LongSheets {
      * @param to where it ends
      * @param joints the joints it shows, one at each end that has a neighbour, in the drawing
      */
-    private record Strip(int number, Length from, Length to, List<Joint> joints) {}
+    private record Strip(int number, Length from, Length to, List<Joint> joints) {
+        /** Its joint with the strip before, or where the piece begins. */
+        Length start(Length datum) {
+            return number == 1 ? datum : joints.get(0).at();
+        }
+
+        /** Its joint with the strip after, or where the piece ends. */
+        Length end(Length farEnd) {
+            return joints.stream()
+                    .filter(this::isLast)
+                    .findFirst()
+                    .map(Joint::at)
+                    .orElse(farEnd);
+        }
+
+        /** Whether that joint is with the strip after. */
+        boolean isLast(Joint joint) {
+            return joint.number() == number;
+        }
+    }
 
     private record Joint(int number, Length at) {}
 
@@ -169,7 +202,7 @@ final class LongSheets {
     private PdfPages.Page page(List<Strip> strips, String pageOf, int stripCount) {
         Paper.Format format = paper.landscape();
         double margin = Paper.MARGIN.mm();
-        List<Shape> marks = new ArrayList<>(heading(format, pageOf));
+        List<Shape> marks = new ArrayList<>(heading(format, pageOf, stripCount));
         List<PlacedDrawing> placed = new ArrayList<>();
         double top = margin + HEAD_MM;
         for (Strip strip : strips) {
@@ -187,7 +220,7 @@ final class LongSheets {
         return new PdfPages.Page(format, placed);
     }
 
-    private List<Shape> heading(Paper.Format format, String pageOf) {
+    private List<Shape> heading(Paper.Format format, String pageOf, int stripCount) {
         double left = Paper.MARGIN.mm();
         double right = format.width().minus(Paper.MARGIN).mm();
         double room = right - left - Lettering.STRONG.widthMm(pageOf) - 6;
@@ -199,17 +232,20 @@ final class LongSheets {
             out.add(TextLine.of(
                     Lettering.SMALL, left, left + 9 + 4 * i, subject.how().get(i)));
         }
+        if (stripCount > 1) {
+            // Each joint may be a hair out, and ten hairs are a line's width: only the whole length shows it.
+            String length = subject.length().formatBoth(units);
+            String within = subject.within().formatBoth(units);
+            out.add(TextLine.ending(Lettering.STRONG, right, left + 9.4, "Joined, end to end: " + length));
+            out.add(TextLine.ending(
+                    Lettering.SMALL, right, left + 13.4, "within " + within + " by a rule, or lay the joints again"));
+        }
         return out;
     }
 
     private List<Shape> labels(Strip strip, double topMm, int stripCount) {
         List<Shape> out = new ArrayList<>();
         double left = Paper.MARGIN.mm();
-        if (stripCount > 1) {
-            String text = "strip %d of %d".formatted(strip.number(), stripCount);
-            double middle = left + strip.to().minus(strip.from()).mm() / 2;
-            out.add(TextLine.centred(Lettering.NUMBER, middle, topMm + 5, text));
-        }
         for (Joint joint : strip.joints()) {
             double x = left + joint.at().minus(strip.from()).mm();
             double edge = topMm + LABEL_MM + subject.edge().mm();
@@ -218,13 +254,60 @@ final class LongSheets {
             out.add(Path.line(Pen.DASHED, x, topMm + 6, x, edge + JOINT_MM));
             out.add(Path.line(Pen.DASHED, x, bottom - 4, x, bottom));
             out.add(Path.polygon(Pen.INK_FILL, x, edge - 2, x + 1.2, edge, x, edge + 2, x - 1.2, edge));
+        }
+        List<TextLine> joints = jointLabels(strip, topMm);
+        out.addAll(joints);
+        if (stripCount > 1) {
+            out.add(stripLabel(strip, stripCount, topMm, joints));
+        }
+        out.addAll(names(strip, topMm));
+        return out;
+    }
+
+    private List<TextLine> jointLabels(Strip strip, double topMm) {
+        List<TextLine> out = new ArrayList<>();
+        for (Joint joint : strip.joints()) {
+            double x = Paper.MARGIN.mm() + joint.at().minus(strip.from()).mm();
             String place = joint.at().minus(subject.datum()).format(units);
             String text = "joint %d, at %s".formatted(joint.number(), place);
-            boolean atRight = x > left + strip.to().minus(strip.from()).mm() / 2;
             out.add(
-                    atRight
+                    strip.isLast(joint)
                             ? TextLine.ending(Lettering.SMALL, x + OVERLAP_MM, topMm + 5, text)
                             : TextLine.of(Lettering.SMALL, x - OVERLAP_MM, topMm + 5, text));
+        }
+        return out;
+    }
+
+    /** In the middle, or beside the joint's label where the strip is too short for both. */
+    private TextLine stripLabel(Strip strip, int stripCount, double topMm, List<TextLine> joints) {
+        String first = strip.number() == 1 ? "datum" : "joint";
+        String last = strip.number() == stripCount ? "far end" : "joint";
+        Length length = strip.end(subject.datum().plus(subject.length())).minus(strip.start(subject.datum()));
+        String text =
+                "strip %d of %d: %s to %s %s".formatted(strip.number(), stripCount, first, last, length.format(units));
+        double middle = Paper.MARGIN.mm() + strip.to().minus(strip.from()).mm() / 2;
+        TextLine centred = TextLine.centred(Lettering.NUMBER, middle, topMm + 5, text);
+        Box box = Box.of(centred).grown(APART_MM);
+        boolean free = box.left() >= Paper.MARGIN.mm()
+                && joints.stream().noneMatch(each -> Box.of(each).meets(box));
+        double right =
+                joints.stream().mapToDouble(each -> Box.of(each).right()).min().orElse(Paper.MARGIN.mm());
+        return free ? centred : TextLine.of(Lettering.NUMBER, right + APART_MM, topMm + 5, text);
+    }
+
+    /** Each name in the middle of what the strip has of its stretch between the joints. */
+    private List<Shape> names(Strip strip, double topMm) {
+        List<Shape> out = new ArrayList<>();
+        double least = strip.start(subject.datum()).mm();
+        double most = strip.end(subject.datum().plus(subject.length())).mm();
+        for (MarkingStick.Stretch name : subject.names()) {
+            double from = Math.max(subject.datum().plus(name.from()).mm(), least);
+            double to = Math.min(subject.datum().plus(name.to()).mm(), most);
+            if (Lettering.SMALL.widthMm(name.name()) + 2 <= to - from) {
+                double x = Paper.MARGIN.mm() + (from + to) / 2 - strip.from().mm();
+                double y = topMm + LABEL_MM + subject.nameLine().mm();
+                out.add(TextLine.centred(Lettering.SMALL, x, y, name.name()));
+            }
         }
         return out;
     }

@@ -23,6 +23,7 @@ import turnalike.units.SentenceCase;
  */
 record PageFlow(String kind, String title, Paper paper, Paper.Format format) {
     private static final double FOOT_MM = 7;
+    private static final double TITLE_LINE_MM = 6;
 
     /** The width between the margins. */
     double widthMm() {
@@ -86,16 +87,26 @@ record PageFlow(String kind, String title, Paper paper, Paper.Format format) {
                 TextLine.ending(Lettering.SMALL, right, base, pageOf));
     }
 
-    /** Title, date and a heavy rule. */
+    /** Title, date and a heavy rule; a title too long for one line goes on below. */
     Flowing head(String heading, String date) {
         String shortDate = TextWrap.cut(date, Lettering.BODY, widthMm() / 3);
         double room = widthMm() - Lettering.BODY.widthMm(shortDate) - 5;
-        Lettering lettering = Lettering.TITLE.widthMm(heading) <= room ? Lettering.TITLE : Lettering.HEADING;
         List<Shape> out = new ArrayList<>();
-        out.add(TextLine.of(lettering, 0, 6, TextWrap.cut(heading, lettering, room)));
+        double y = title(out, heading, room);
         out.add(TextLine.ending(Lettering.BODY, widthMm(), 6, shortDate));
-        out.add(Path.line(Pen.HEAVY, 0, 9, widthMm(), 9));
-        return Flowing.whole(out, 11);
+        out.add(Path.line(Pen.HEAVY, 0, y + 3, widthMm(), y + 3));
+        return Flowing.whole(out, y + 5);
+    }
+
+    /** Sets a title as large as one line takes, else smaller on several; returns the last line's place. */
+    static double title(List<Shape> out, String text, double roomMm) {
+        Lettering lettering = Lettering.TITLE.widthMm(text) <= roomMm ? Lettering.TITLE : Lettering.HEADING;
+        double y = 6;
+        for (String line : TextWrap.wrap(text, lettering, roomMm)) {
+            out.add(TextLine.of(lettering, 0, y, line));
+            y += TITLE_LINE_MM;
+        }
+        return y - TITLE_LINE_MM;
     }
 
     /** A heading over sentences, broken to the width and, when a page ends, to the next page. */
@@ -109,17 +120,6 @@ record PageFlow(String kind, String title, Paper paper, Paper.Format format) {
 
     /** Cautions, with a bar beside them. */
     Flowing cautions(List<String> cautions) {
-        List<Shape> out = new ArrayList<>();
-        double y = 5;
-        out.add(TextLine.of(Lettering.HEADING, 5, y, "Cautions"));
-        for (String caution : cautions) {
-            for (String line : TextWrap.wrap(caution, Lettering.BODY, widthMm() - 6)) {
-                y += FlowingLines.LINE_MM;
-                out.add(TextLine.of(Lettering.BODY, 5, y, line));
-            }
-            y += 0.8;
-        }
-        out.add(Path.rectangle(Pen.ACCENT_FILL, 0, 1, 2, y));
-        return Flowing.whole(out, y + 4);
+        return FlowingCautions.of(cautions, widthMm());
     }
 }

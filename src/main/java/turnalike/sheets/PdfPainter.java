@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.util.Matrix;
+import turnalike.drawing.svg.Box;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
@@ -130,12 +131,12 @@ final class PdfPainter implements Shape.Cases<Boolean> {
         Typeface face = words.lettering().typeface();
         String text = PdfFonts.printable(face, words.text());
         double widthMm = face.widthMm(text, words.lettering().sizeMm());
-        // A long stick is laid over many pages: letters that the clip hides would be set again on each of them.
-        double reachMm = Math.max(widthMm, 2 * words.lettering().sizeMm());
-        if (!shown.touches(rightMm + words.xMm() - reachMm, rightMm + words.xMm() + reachMm)) {
+        double back = back(words.anchor(), widthMm);
+        // A long stick is laid over many strips, which overlap: a label the clip would cut stands whole on the next.
+        Box box = Box.of(words);
+        if (!shown.holds(rightMm + box.left(), rightMm + box.right())) {
             return true;
         }
-        double back = back(words.anchor(), widthMm);
         double xMm = words.upright() ? words.xMm() : words.xMm() - back;
         double yMm = words.upright() ? words.yMm() + back : words.yMm();
         try {

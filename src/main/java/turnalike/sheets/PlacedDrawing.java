@@ -33,8 +33,8 @@ record PlacedDrawing(Svg drawing, Length right, Length down, Optional<Window> wi
     record Shown(double fromMm, double toMm) {
         static final Shown ALL = new Shown(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
 
-        boolean touches(double startMm, double endMm) {
-            return endMm >= fromMm && startMm <= toMm;
+        boolean holds(double startMm, double endMm) {
+            return startMm >= fromMm && endMm <= toMm;
         }
     }
 

@@ -25,12 +25,21 @@ final class PlanSheets {
     /** The full-size marking stick, in strips that fit the paper. */
     static Sheet markingStick(Plan plan, Paper paper) {
         MarkingStick.Edge edge = plan.job().wishes().notched() ? MarkingStick.Edge.NOTCHES : MarkingStick.Edge.LINES;
-        return StickSheets.of(plan.job().pattern(), plan.job().units(), edge, paper);
+        return StickSheets.of(
+                plan.job().pattern(),
+                plan.job().units(),
+                edge,
+                plan.job().tolerances().mark(),
+                paper);
     }
 
     /** The full-size checking template, in strips that fit the paper. */
     static Sheet checkingTemplate(Plan plan, Paper paper) {
-        return TemplateSheets.of(plan.job().pattern(), plan.job().units(), paper);
+        return TemplateSheets.of(
+                plan.job().pattern(),
+                plan.job().units(),
+                plan.job().tolerances().mark(),
+                paper);
     }
 
     /** The order of cuts, each with a drawing of its place. */

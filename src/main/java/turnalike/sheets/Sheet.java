@@ -27,6 +27,10 @@ public final class Sheet {
         return name;
     }
 
+    List<PdfPages.Page> pages() {
+        return pages;
+    }
+
     public int pageCount() {
         return pages.size();
     }

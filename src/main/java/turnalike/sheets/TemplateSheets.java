@@ -20,6 +20,15 @@ public final class TemplateSheets {
 
     /** The template on landscape pages; when it is too deep for them, one page that says so. Its SVG is the whole of it in one piece. */
     public static Sheet of(Pattern pattern, UnitSystem units, Paper paper) {
+        return of(pattern, units, StickSheets.WITHIN, paper);
+    }
+
+    /**
+     * The same.
+     *
+     * @param within how far the joined strips may be out from end to end
+     */
+    public static Sheet of(Pattern pattern, UnitSystem units, Length within, Paper paper) {
         ProfileTemplate template = ProfileTemplate.of(pattern, units);
         Svg drawing = template.svg();
         String title = "Checking template: " + pattern.name();
@@ -34,9 +43,14 @@ public final class TemplateSheets {
                                 "Full size. Glue to card, cut along the thick line, hold the curved edge to the piece with the lathe stopped; on a",
                                 "square member hold it to a flat. Lines to the edge are marks, short ticks diameters (Ø). Lay joint upon joint."),
                         drawing,
+                        drawing,
                         template.datum(),
                         template.edge(),
-                        template.listPlaces()),
+                        template.listPlaces(),
+                        List.of(),
+                        Length.ZERO,
+                        pattern.length(),
+                        within),
                 units,
                 paper);
     }

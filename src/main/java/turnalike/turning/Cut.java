@@ -1,7 +1,12 @@
 package turnalike.turning;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import turnalike.pattern.Tool;
 import turnalike.units.Length;
 import turnalike.units.Speed;
@@ -55,5 +60,20 @@ public record Cut(
     Cut withWhy(String reason) {
         return new Cut(
                 order, phase, tool, setting, from, to, places, members, what, caution, natural, Optional.of(reason));
+    }
+
+    /**
+     * What each of the cuts has to beware of, in their order; empty where its phase has said it before. Nine equal cautions are read by
+     * nobody.
+     */
+    public static List<String> cautions(List<Cut> cuts) {
+        Map<Phase, Set<String>> told = new EnumMap<>(Phase.class);
+        List<String> out = new ArrayList<>();
+        for (Cut cut : cuts) {
+            boolean isNew =
+                    told.computeIfAbsent(cut.phase(), phase -> new HashSet<>()).add(cut.caution());
+            out.add(isNew ? cut.caution() : "");
+        }
+        return out;
     }
 }

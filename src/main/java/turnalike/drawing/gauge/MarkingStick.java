@@ -26,6 +26,7 @@ import turnalike.units.UnitSystem;
 public final class MarkingStick {
     private static final double LEAST_PAD_MM = 14;
     private static final double EDGE_MM = 2;
+    private static final double NAMES_MM = EDGE_MM + 6;
     private static final double TICK_FROM_MM = 10;
     private static final double LINE_TO_MM = 16;
 
@@ -55,6 +56,14 @@ public final class MarkingStick {
         NOTCHES
     }
 
+    /** A stretch of the stick, from the datum end, with the name that stands in it. */
+    public record Stretch(String name, Length from, Length to) {}
+
+    /** Where the names' line lies in the drawing, from its top. */
+    public Length nameLine() {
+        return Length.ofMm(NAMES_MM);
+    }
+
     /** With lines at the marks. */
     public static MarkingStick of(Pattern pattern, UnitSystem units) {
         return of(pattern, units, Edge.LINES);
@@ -81,14 +90,25 @@ public final class MarkingStick {
         return DrawnDiameters.places(pattern);
     }
 
+    /** The whole stick. */
     public Svg svg() {
+        Svg bare = withoutNames();
+        List<Shape> shapes = new ArrayList<>(bare.shapes());
+        for (Stretch each : names()) {
+            double middle = (x(each.from()) + x(each.to())) / 2;
+            shapes.add(TextLine.centred(Lettering.SMALL, middle, NAMES_MM, each.name()));
+        }
+        return new Svg(bare.width(), bare.height(), bare.title(), shapes);
+    }
+
+    /** The stick to cut into strips, on each of which the names find their own places. */
+    public Svg withoutNames() {
         double widthMm = 2 * padMm + pattern.length().mm();
         LeaderLabels flags = LeaderLabels.between(1, widthMm - 1, flags());
         double height = LINE_TO_MM + flags.depthMm() + 1;
         List<Shape> shapes = new ArrayList<>();
         shapes.add(upperEdge(widthMm));
         shapes.add(Path.line(Pen.FINE, 0, height - 0.2, widthMm, height - 0.2));
-        shapes.addAll(names());
         shapes.addAll(ticks());
         shapes.addAll(lines());
         shapes.addAll(flags.below(LINE_TO_MM));
@@ -165,9 +185,9 @@ public final class MarkingStick {
         return List.of(TextLine.upwardsEnding(Lettering.NUMBER, baselineMm, EDGE_MM + 1.5, text));
     }
 
-    /** Each member's name above its stretch, where there is room for it. */
-    private List<Shape> names() {
-        List<Shape> out = new ArrayList<>();
+    /** Each member's name with its stretch, where there is room for it. */
+    public List<Stretch> names() {
+        List<Stretch> out = new ArrayList<>();
         for (PlacedMember placed : pattern.placed()) {
             boolean marked = !placed.member().details().byEye();
             Length room = placed.member().crests().stream()
@@ -177,8 +197,7 @@ public final class MarkingStick {
                     .orElse(placed.member().length());
             String name = placed.member().title();
             if (Lettering.SMALL.widthMm(name) + 2 <= room.mm()) {
-                double middle = x(placed.start()) + room.mm() / 2;
-                out.add(TextLine.centred(Lettering.SMALL, middle, EDGE_MM + 6, name));
+                out.add(new Stretch(name, placed.start(), placed.start().plus(room)));
             }
         }
         return out;

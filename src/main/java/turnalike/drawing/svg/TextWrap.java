@@ -2,16 +2,20 @@ package turnalike.drawing.svg;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Text broken to a width. */
 public final class TextWrap {
+    private static final Pattern FIGURE = Pattern.compile(".*\\d");
+    private static final Pattern GOES_ON = Pattern.compile("(?:\\d+/\\d+|in|mm|rpm|N|g|oz|kg|%)[.,;:)]*");
+
     private TextWrap() {}
 
     /** The text's lines, broken between words; a word wider than the line is broken where it must be. */
     public static List<String> wrap(String text, Lettering lettering, double widthMm) {
         List<String> out = new ArrayList<>();
         String line = "";
-        for (String word : text.strip().split("\\s+", -1)) {
+        for (String word : words(text)) {
             String longer = line.isEmpty() ? word : line + " " + word;
             if (lettering.widthMm(longer) <= widthMm) {
                 line = longer;
@@ -28,6 +32,22 @@ public final class TextWrap {
             }
         }
         out.add(line);
+        return out;
+    }
+
+    /** The words, a figure's fraction and unit kept with it: {@code 46 7/16 in} broken in two is read as another figure. */
+    private static List<String> words(String text) {
+        List<String> out = new ArrayList<>();
+        for (String word : text.strip().split("\\s+", -1)) {
+            int last = out.size() - 1;
+            if (last >= 0
+                    && GOES_ON.matcher(word).matches()
+                    && FIGURE.matcher(out.get(last)).matches()) {
+                out.set(last, out.get(last) + " " + word);
+            } else {
+                out.add(word);
+            }
+        }
         return out;
     }
 

@@ -125,20 +125,23 @@ public record TurningView(String address, Plan plan) {
     public Map<String, List<Line>> cuts() {
         CutDrawing drawing = new CutDrawing(plan.job().pattern(), PLACE_WIDTH, PLACE_TALLEST);
         Map<String, List<Line>> out = new LinkedHashMap<>();
-        for (Cut cut : turning().cuts()) {
-            out.computeIfAbsent(cut.phase().text(), phase -> new ArrayList<>()).add(line(cut, drawing));
+        List<String> cautions = Cut.cautions(turning().cuts());
+        for (int i = 0; i < cautions.size(); i++) {
+            Cut cut = turning().cuts().get(i);
+            out.computeIfAbsent(cut.phase().text(), phase -> new ArrayList<>())
+                    .add(line(cut, cautions.get(i), drawing));
         }
         return out;
     }
 
-    private Line line(Cut cut, CutDrawing drawing) {
+    private Line line(Cut cut, String caution, CutDrawing drawing) {
         return new Line(
                 cut.order(),
                 cut.tool().text(),
                 cut.setting().map(each -> each.format(units())).orElse(""),
                 cut.what(),
                 cut.why().orElse(""),
-                cut.caution(),
+                caution,
                 drawing.svg(cut.what(), cut.members(), cut.from(), cut.to(), cut.places())
                         .inline());
     }
