@@ -25,21 +25,18 @@ final class PlanSheets {
     /** The full-size marking stick, in strips that fit the paper. */
     static Sheet markingStick(Plan plan, Paper paper) {
         MarkingStick.Edge edge = plan.job().wishes().notched() ? MarkingStick.Edge.NOTCHES : MarkingStick.Edge.LINES;
-        return StickSheets.of(
-                plan.job().pattern(),
-                plan.job().units(),
-                edge,
-                plan.job().tolerances().mark(),
-                paper);
+        return StickSheets.of(plan.job().pattern(), plan.job().units(), edge, within(plan), paper);
     }
 
     /** The full-size checking template, in strips that fit the paper. */
     static Sheet checkingTemplate(Plan plan, Paper paper) {
-        return TemplateSheets.of(
-                plan.job().pattern(),
-                plan.job().units(),
-                plan.job().tolerances().mark(),
-                paper);
+        return TemplateSheets.of(plan.job().pattern(), plan.job().units(), within(plan), paper);
+    }
+
+    /** As true as a mark must be; no truer than a rule tells. */
+    static Length within(Plan plan) {
+        Length mark = plan.job().tolerances().mark();
+        return mark.compareTo(StickSheets.WITHIN) > 0 ? mark : StickSheets.WITHIN;
     }
 
     /** The order of cuts, each with a drawing of its place. */

@@ -63,8 +63,10 @@ public record Cut(
     }
 
     /**
-     * What each of the cuts has to beware of, in their order; empty where its phase has said it before. Nine equal cautions are read by
-     * nobody.
+     * {@return what each of the cuts has to beware of, in their order; empty where its phase has said it before} Nine equal cautions are
+     * read by nobody.
+     *
+     * @param cuts in their order
      */
     public static List<String> cautions(List<Cut> cuts) {
         Map<Phase, Set<String>> told = new EnumMap<>(Phase.class);

@@ -63,6 +63,17 @@ class PiecesCommandsTest {
     }
 
     @Test
+    void control_tells_lengths_in_the_jobs_own_units() throws IOException {
+        String pieces = file("inches.csv", "piece,length\n1,15.25\n2,15.0\n3,14.75\n4,15.0\n5,15.0\n6,15.0\n");
+        Path charts = folder.resolve("charts");
+        String out = Ran.here("control", pieces, "--column", "length", "--job", DEMO_JOB, "--out", charts.toString())
+                .out();
+        assertThat(out).contains("length, in, of 6 pieces", "centre  15.0000").contains(" in, Ppk");
+        assertThat(Files.readString(charts.resolve("control-chart-of-length.svg")))
+                .contains("single values, in", ">centre 15.0");
+    }
+
+    @Test
     void control_names_the_piece_that_stands_out() throws IOException {
         StringBuilder csv = new StringBuilder("piece,mass_g\n");
         for (int i = 1; i <= 20; i++) {
@@ -215,7 +226,7 @@ class PiecesCommandsTest {
                 folder.resolve("c").toString());
         assertThat(out.out())
                 .contains("The last four diameters at the belly grew 0.013 in")
-                .containsPattern("Cpk \\d\\.\\d\\d within 28\\.\\d{3} to 28\\.\\d{3} mm, Ppk");
+                .containsPattern("Cpk \\d\\.\\d\\d within 1\\.\\d{4} to 1\\.\\d{4} in, Ppk");
         assertThat(folder.resolve("c/control-chart-of-d2.svg")).isNotEmptyFile();
         assertThat(folder.resolve("c/control-chart-of-d2-us-letter.pdf")).isNotEmptyFile();
     }

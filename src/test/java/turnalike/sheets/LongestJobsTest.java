@@ -107,9 +107,7 @@ class LongestJobsTest {
                                             .length()
                                             .formatBoth(plan.job().units()))
                             .contains("within "
-                                    + plan.job()
-                                            .tolerances()
-                                            .mark()
+                                    + PlanSheets.within(plan)
                                             .formatBoth(plan.job().units()));
                 }
             }

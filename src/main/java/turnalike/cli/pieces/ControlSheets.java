@@ -19,15 +19,15 @@ public final class ControlSheets {
 
     public static void write(ControlReport report, String title, PaperChoice paper, OutputFolder folder) {
         String column = report.series().name();
-        String unit = report.series().unit();
+        String unit = report.shownUnit();
         String name = column.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9_]+", "-");
         folder.write(
                 "control-chart-of-" + name + ".svg",
-                ControlChartDrawing.svg(report.chart(), title, unit, WIDTH, HEIGHT)
+                ControlChartDrawing.svg(report.shown(), title, unit, WIDTH, HEIGHT)
                         .file());
         ControlSheet.Heading heading = new ControlSheet.Heading(title, Today.text(), unit, column);
         for (Paper each : paper.papers()) {
-            folder.write(ControlSheet.of(report.chart(), heading, report.findings(), each));
+            folder.write(ControlSheet.of(report.shown(), heading, report.findings(), each));
         }
     }
 }

@@ -11,12 +11,13 @@ final class ControlSummary {
     private ControlSummary() {}
 
     static String text(String column, ControlReport report) {
-        ControlChart chart = report.chart();
+        ControlChart chart = report.shown();
         StringBuilder out = new StringBuilder();
         line(
                 out,
-                "%s of %d pieces%s%n  centre  %.4f%n  limits  %.4f to %.4f%n  moving range  mean %.4f, limit %.4f",
+                "%s%s of %d pieces%s%n  centre  %.4f%n  limits  %.4f to %.4f%n  moving range  mean %.4f, limit %.4f",
                 column,
+                report.shownUnit().isEmpty() ? "" : ", " + report.shownUnit() + ",",
                 chart.points().size(),
                 chart.isTrial() ? " (too few for more than trial limits)" : "",
                 chart.centre(),

@@ -13,6 +13,8 @@ import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.TextLine;
 import turnalike.drawing.svg.TextWrap;
+import turnalike.outline.Section;
+import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
 import turnalike.units.Angle;
 import turnalike.units.Length;
@@ -114,7 +116,7 @@ public final class FrameView {
     }
 
     /**
-     * A rail, or legs side by side, in elevation: every piece upright with its start end below, as close as half a piece's width; empty when
+     * A rail, or legs side by side, in elevation: every piece of a rail upright with its start end below, every leg on its foot, as close as half a piece's width; empty when
      * there are too many to be seen.
      *
      * @param width of the picture, 80 mm or more, else {@link IllegalArgumentException}
@@ -125,6 +127,7 @@ public final class FrameView {
         if (places.size() > MOST_PIECES) {
             return Optional.empty();
         }
+        Pattern upright = row.inGroup().isPresent() && !isFootFirst(pattern) ? pattern.mirrored() : pattern;
         double across = 2 * pattern.outline().largestRadius().mm();
         double scale = Math.min(
                 (width.mm() - 8) / (1.5 * across * places.size() + across),
@@ -140,7 +143,7 @@ public final class FrameView {
         for (int i = 0; i < places.size(); i++) {
             double x = left + i * pitch;
             List<Shape> body = new ArrayList<>(
-                    new TurnedBody(pattern.outline(), new TurnedBody.Spot(x, foot), 0, -1, scale, bands).shapes());
+                    new TurnedBody(upright.outline(), new TurnedBody.Spot(x, foot), 0, -1, scale, bands).shapes());
             if (i % every == 0) {
                 body.add(TextLine.centred(
                         Lettering.SMALL,
@@ -167,6 +170,19 @@ public final class FrameView {
         out.add(Path.rectangle(Pen.PAPER, start, foot, extent, row.inGroup().isEmpty() ? RIM_MM : 0.4));
         String title = "%d pieces in their places, seen from the side".formatted(places.size());
         return Optional.of(new Svg(width, Length.ofMm(foot + RIM_MM + 7), title, out));
+    }
+
+    /**
+     * Whether a leg's foot is its start end: the other end is a square or a tenon, which the frame takes, and this one is neither. Else the
+     * foot is the far end, as a leg is laid out from where it is fixed (common practice, no source).
+     */
+    private static boolean isFootFirst(Pattern pattern) {
+        return !isFixed(pattern.members().get(0))
+                && isFixed(pattern.members().get(pattern.members().size() - 1));
+    }
+
+    private static boolean isFixed(Member member) {
+        return member.section() == Section.SQUARE || member.lengthInHole().isPositive();
     }
 
     private static void requireWidth(Length width) {

@@ -27,7 +27,8 @@ import turnalike.units.Working;
  *
  * @param series the column's values
  * @param things what they are, as a person says it: {@code weights}, {@code diameters at the belly}
- * @param chart their control chart
+ * @param chart their control chart, in the column's unit
+ * @param units the job's, in which lengths are shown
  * @param drift what the last pieces are doing, if anything, in words
  * @param limits the tolerance's limits in the column's unit, if a job gives them
  */
@@ -35,6 +36,7 @@ public record ControlReport(
         Series series,
         String things,
         ControlChart chart,
+        UnitSystem units,
         Optional<Drifting> drift,
         Optional<Capability.Limits> limits) {
     /** With fewer pieces a capability says more about luck than about the work (common practice, no source). */
@@ -80,7 +82,27 @@ public record ControlReport(
                 ? Optional.of(
                         Capability.Limits.around(watched.target().orElse(chart.centre()), tolerance.getAsDouble()))
                 : Optional.empty();
-        return new ControlReport(series, watched.things(), chart, drift, limits);
+        return new ControlReport(
+                series, watched.things(), chart, job.map(Job::units).orElse(UnitSystem.METRIC), drift, limits);
+    }
+
+    /** The chart as it is shown: lengths in the job's own units. */
+    public ControlChart shown() {
+        return chart.times(perShown());
+    }
+
+    /** The unit of what is shown: {@code g}, {@code oz}, {@code mm} or {@code in}; empty for a column whose unit nobody told. */
+    public String shownUnit() {
+        return isLength() ? units.symbol() : series.unit();
+    }
+
+    private boolean isLength() {
+        return Column.find(series.name()).filter(column -> !column.isMass()).isPresent();
+    }
+
+    /** What a value is multiplied by to be shown. */
+    private double perShown() {
+        return isLength() ? 1 / units.length(1).mm() : 1;
     }
 
     /**
@@ -125,9 +147,9 @@ public record ControlReport(
                 "%s: Cpk %.2f within %.5g to %.5g%s, Ppk %.2f over all pieces.",
                 verdict,
                 capability.worst(),
-                between.lower().orElse(Double.NEGATIVE_INFINITY),
-                between.upper().orElse(Double.POSITIVE_INFINITY),
-                series.unit().isEmpty() ? "" : " " + series.unit(),
+                between.lower().orElse(Double.NEGATIVE_INFINITY) * perShown(),
+                between.upper().orElse(Double.POSITIVE_INFINITY) * perShown(),
+                shownUnit().isEmpty() ? "" : " " + shownUnit(),
                 overall().orElseThrow().worst());
     }
 
@@ -140,10 +162,10 @@ public record ControlReport(
                 Working.COMMON_PRACTICE,
                 "four pieces stand so by chance one time in twelve");
         if (limits.isEmpty()) {
-            return List.of(chart.working(), drifting);
+            return List.of(shown().working(), drifting);
         }
         return List.of(
-                chart.working(),
+                shown().working(),
                 drifting,
                 new Working(
                         "capability",

@@ -90,6 +90,28 @@ public record ControlChart(
                 sample));
     }
 
+    /**
+     * {@return the same chart with every value in another unit} The rules see no unit, so they speak as before.
+     *
+     * @param factor how many of the new unit one of the old makes, above zero
+     */
+    public ControlChart times(double factor) {
+        return new ControlChart(
+                points.stream()
+                        .map(each -> new ChartPoint(each.piece(), each.value() * factor))
+                        .toList(),
+                ranges.stream().map(each -> each * factor).toList(),
+                centre * factor,
+                meanMovingRange * factor,
+                sigma * factor,
+                lower * factor,
+                upper * factor,
+                rangeUpper * factor,
+                signals,
+                new SampleStatistics(
+                        sample.count(), sample.mean() * factor, sample.deviation() * factor, sample.neighbours()));
+    }
+
     /** {@return whether there are fewer than {@link #ENOUGH} points, too few for more than trial limits} */
     public boolean isTrial() {
         return points.size() < ENOUGH;

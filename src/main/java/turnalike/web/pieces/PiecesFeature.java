@@ -183,10 +183,7 @@ public final class PiecesFeature implements Feature {
         Paper paper = Papers.at(ctx);
         ControlReport report = view.report().orElseThrow(() -> Refusal.notFound("that chart"));
         ControlSheet.Heading heading = new ControlSheet.Heading(
-                PiecesView.chartTitle(view.title(), report),
-                Papers.today(),
-                report.series().unit(),
-                view.column());
-        Attachment.send(ctx, ControlSheet.of(report.chart(), heading, report.findings(), paper));
+                PiecesView.chartTitle(view.title(), report), Papers.today(), report.shownUnit(), view.column());
+        Attachment.send(ctx, ControlSheet.of(report.shown(), heading, report.findings(), paper));
     }
 }

@@ -197,9 +197,9 @@ public final class PiecesView {
     /** The control chart, or nothing. */
     public String chart() {
         return report.map(made -> ControlChartDrawing.svg(
-                                made.chart(),
+                                made.shown(),
                                 chartTitle(title(), made),
-                                made.series().unit(),
+                                made.shownUnit(),
                                 Length.ofMm(230),
                                 Length.ofMm(110))
                         .inline())

@@ -16,7 +16,12 @@ import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.ShadedArea;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
+import turnalike.outline.Section;
+import turnalike.pattern.Details;
 import turnalike.pattern.Pattern;
+import turnalike.pattern.Square;
+import turnalike.pattern.Stock;
+import turnalike.pattern.Taper;
 import turnalike.units.Length;
 import turnalike.units.Mass;
 
@@ -76,6 +81,27 @@ class TurnedViewTest {
         assertThat(above.light()).isGreaterThan(below.light() + 0.3);
         Drawn.assertSameEverywhere(() -> ShadedSpindle.svg(spoke, mm(200), mm(60)));
         assertThatThrownBy(() -> ShadedSpindle.svg(spoke, mm(20), mm(60))).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void legs_stand_on_their_feet_whichever_end_they_are_laid_out_from() {
+        Pattern leg = new Pattern(
+                "leg",
+                new Stock(Section.SQUARE, mm(60), mm(400)),
+                List.of(new Square(mm(100), mm(50), Details.NONE), new Taper(mm(300), mm(40), mm(20), Details.NONE)));
+        Svg svg = FrameView.row(leg, Wheels.legs(3, 4, false), mm(240)).orElseThrow();
+        List<double[]> spots = Drawn.groups(svg, "place").get(0).shapes().stream()
+                .flatMap(each -> tones(List.of(each)).stream())
+                .flatMap(each -> spots(each).stream())
+                .toList();
+        double left = spots.stream().mapToDouble(each -> each[0]).min().orElseThrow();
+        double middle = spots.stream().mapToDouble(each -> each[1]).average().orElseThrow();
+        assertThat(spots.stream().filter(each -> each[0] < left + 0.01))
+                .as("the widest part, the square")
+                .isNotEmpty()
+                .allSatisfy(each -> assertThat(each[1]).isLessThan(middle));
+        assertThat(FrameView.row(leg.mirrored(), Wheels.legs(3, 4, false), mm(240)))
+                .contains(svg);
     }
 
     @Test
