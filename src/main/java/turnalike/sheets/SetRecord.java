@@ -33,17 +33,29 @@ public final class SetRecord {
     private static final double FACT_MM = 17;
 
     private final SetRecordContent content;
+    private final Optional<Svg> frame;
     private final PageFlow flow;
 
-    private SetRecord(SetRecordContent content, PageFlow flow) {
+    private SetRecord(SetRecordContent content, Optional<Svg> frame, PageFlow flow) {
         this.content = content;
+        this.frame = frame;
         this.flow = flow;
     }
 
     /** The record on portrait pages. Its SVGs are the pages. */
     public static Sheet of(SetRecordContent content, Paper paper) {
+        return of(content, Optional.empty(), paper);
+    }
+
+    /**
+     * The same.
+     *
+     * @param frame the pieces in their places with their own outline, as wide as the page between its margins; in place of a row of pieces
+     *     that stand for any
+     */
+    public static Sheet of(SetRecordContent content, Optional<Svg> frame, Paper paper) {
         PageFlow flow = new PageFlow("set record", content.title(), paper, paper.portrait());
-        return flow.sheet(new SetRecord(content, flow).parts());
+        return flow.sheet(new SetRecord(content, frame, flow).parts());
     }
 
     private List<Flowing> parts() {
@@ -94,7 +106,7 @@ public final class SetRecord {
 
     /** The picture by itself, if a page holds it; a row too long for that is in the table alone. */
     private Optional<Flowing> picture() {
-        Svg svg = content.drawing().svg(Length.ofMm(flow.widthMm()));
+        Svg svg = frame.orElseGet(() -> content.drawing().svg(Length.ofMm(flow.widthMm())));
         double height = svg.height().mm() + 3;
         return height <= flow.heightMm() ? Optional.of(Flowing.whole(svg.shapes(), height)) : Optional.empty();
     }

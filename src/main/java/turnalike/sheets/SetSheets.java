@@ -2,8 +2,10 @@ package turnalike.sheets;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import turnalike.drawing.svg.Svg;
 import turnalike.job.set.SetMatch;
+import turnalike.pattern.Pattern;
 import turnalike.units.Length;
 
 /** What is printed and handed out of a set in its places, whatever its frame. */
@@ -18,8 +20,13 @@ public final class SetSheets {
      *
      * @param date as it is to be printed; may be empty
      */
-    public static Sheet record(String title, String date, SetMatch match, Paper paper) {
-        return SetRecord.of(SetPicture.of(match).record(title, date).with(match.warnings()), paper);
+    public static Sheet record(String title, String date, SetMatch match, Pattern pattern, Paper paper) {
+        SetPicture picture = SetPicture.of(match);
+        SetRecordContent content = picture.record(title, date).with(match.warnings());
+        Length width = paper.portrait().width().minus(Paper.MARGIN.times(2));
+        // A wheel's plan stands beside its table; only pieces side by side are drawn again.
+        Optional<Svg> frame = content.isRound() ? Optional.empty() : picture.frame(pattern, width);
+        return SetRecord.of(content, frame, paper);
     }
 
     /** The pictures by themselves, by the name of their file. */

@@ -5,14 +5,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import turnalike.drawing.chart.Charts;
+import turnalike.drawing.frame.FrameView;
 import turnalike.drawing.frame.PlacesDrawing;
+import turnalike.drawing.frame.RowDrawing;
 import turnalike.drawing.frame.WheelDrawing;
 import turnalike.drawing.frame.Wheels;
+import turnalike.drawing.piece.Samples;
 import turnalike.drawing.svg.Lettered;
 import turnalike.drawing.svg.Svg;
 import turnalike.pieces.control.Signal;
+import turnalike.units.Length;
 import turnalike.units.Mass;
 
 class RecordSheetsTest {
@@ -88,6 +93,30 @@ class RecordSheetsTest {
                 assertThat(text).contains(" %d %s ".formatted(place.number(), place.piece()));
             }
         }
+    }
+
+    @Test
+    void a_row_or_legs_are_recorded_with_their_own_outline() {
+        for (Paper paper : Paper.values()) {
+            for (RowDrawing drawing : List.of(Wheels.row(24, false, true), Wheels.legs(2, 4, false))) {
+                Length width = paper.portrait().width().minus(Paper.MARGIN.times(2));
+                Optional<Svg> frame = FrameView.row(Samples.newel(), drawing, width);
+                SetRecordContent content = SetRecordContent.ofRow("Stair rail, invented", "", drawing, 1, List.of());
+                Sheet sheet = SetRecord.of(content, frame, paper);
+                assertClear(sheet);
+                Margins.assertFree(sheet.pdf(), paper.portrait());
+                assertThat(sheet.drawings().get(0).file()).contains(body(frame.orElseThrow()));
+                String text = text(sheet);
+                drawing.places().forEach(place -> assertThat(text).contains(" " + place.piece() + " "));
+            }
+        }
+    }
+
+    /** The first piece's own drawing. */
+    private static String body(Svg frame) {
+        String file = frame.file();
+        int from = file.indexOf("<path");
+        return file.substring(from, file.indexOf("</g>", from));
     }
 
     @Test

@@ -122,7 +122,7 @@ public final class MatchCommand implements Runnable {
                 .frame(job.pattern(), Length.ofMm(240))
                 .ifPresent(svg -> folder.write("frame.svg", svg.file()));
         for (Paper each : paper.papers()) {
-            folder.write(SetSheets.record(job.title(), Today.text(), match, each));
+            folder.write(SetSheets.record(job.title(), Today.text(), match, job.pattern(), each));
         }
     }
 

@@ -73,7 +73,12 @@ public final class MatchFeature implements Feature {
                 .flatMap(SetSearch::found)
                 .orElseThrow(() -> Refusal.notFound("a set of these pieces"));
         Sheet sheet = Stream.of(Paper.A4, Paper.LETTER)
-                .map(paper -> SetSheets.record(kept.text().job().title(), Papers.today(), set, paper))
+                .map(paper -> SetSheets.record(
+                        kept.text().job().title(),
+                        Papers.today(),
+                        set,
+                        kept.text().job().pattern(),
+                        paper))
                 .filter(each -> each.name().equals(name))
                 .findFirst()
                 .orElseThrow(() -> Refusal.notFound("that sheet"));

@@ -252,7 +252,7 @@ class FrameKindsTest {
                 .inline();
         assertThat(placed.stream().filter(label -> drawn.contains("piece " + label + ",")))
                 .hasSize(frame(kind).pieces());
-        Sheet record = SetSheets.record("Invented", "", set, Paper.A4);
+        Sheet record = SetSheets.record("Invented", "", set, job(sample(kind)).pattern(), Paper.A4);
         assertThat(record.pageCount()).isPositive();
     }
 
