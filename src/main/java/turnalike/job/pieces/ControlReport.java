@@ -86,12 +86,12 @@ public record ControlReport(
                 series, watched.things(), chart, job.map(Job::units).orElse(UnitSystem.METRIC), drift, limits);
     }
 
-    /** The chart as it is shown: lengths in the job's own units. */
+    /** {@return the chart as it is shown: lengths in the job's own units} */
     public ControlChart shown() {
         return chart.times(perShown());
     }
 
-    /** The unit of what is shown: {@code g}, {@code oz}, {@code mm} or {@code in}; empty for a column whose unit nobody told. */
+    /** {@return the unit of what is shown: {@code g}, {@code oz}, {@code mm} or {@code in}; empty for a column whose unit nobody told} */
     public String shownUnit() {
         return isLength() ? units.symbol() : series.unit();
     }
