@@ -83,7 +83,11 @@ public record DividerProblem(
         }
     }
 
-    /** {@return what dividers open to unless the turner says otherwise} */
+    /**
+     * {@return what dividers open to unless the turner says otherwise}
+     *
+     * @param units the job's
+     */
     public static Length usualLargest(UnitSystem units) {
         return units == UnitSystem.INCH ? LARGEST_INCH : LARGEST_METRIC;
     }
