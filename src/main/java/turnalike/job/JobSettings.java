@@ -3,7 +3,6 @@ package turnalike.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import turnalike.pattern.Mark;
 import turnalike.pattern.Member;
 import turnalike.settings.CaliperSetting;
 import turnalike.settings.Calipers;
@@ -39,8 +38,8 @@ public record JobSettings(
     }
 
     /** @param search finds the openings; it must answer with a plan whenever {@link Dividers#obstacles} names none */
-    static JobSettings of(Job job, List<Mark> marks, Function<DividerProblem, DividerOutcome> search) {
-        DividerOutcome outcome = search.apply(problem(job, marks));
+    static JobSettings of(Job job, Function<DividerProblem, DividerOutcome> search) {
+        DividerOutcome outcome = search.apply(problem(job));
         // A job whose wishes leave no plan is refused when it is read.
         DividerPlan dividers = outcome.findPlan().orElseThrow();
         List<CaliperSetting> calipers = Calipers.group(
@@ -54,8 +53,8 @@ public record JobSettings(
         return new JobSettings(dividers, calipers, otherUses(job, dividers, calipers), fits, workings);
     }
 
-    static DividerProblem problem(Job job, List<Mark> marks) {
-        return job.wishes().dividers(marks, job.tolerances(), job.units());
+    static DividerProblem problem(Job job) {
+        return job.wishes().dividers(job.pattern(), job.tolerances(), job.units());
     }
 
     private static Working caliperWorking(Job job) {

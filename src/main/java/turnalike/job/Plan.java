@@ -76,7 +76,7 @@ public record Plan(
     public static Plan of(Job job, Function<DividerProblem, DividerOutcome> search) {
         Pattern pattern = job.pattern();
         List<Mark> marks = pattern.marks();
-        JobSettings settings = JobSettings.of(job, marks, search);
+        JobSettings settings = JobSettings.of(job, search);
         List<Warning> warnings = new ArrayList<>(Turnability.warnings(pattern, job.units()));
         job.wood()
                 .warnings()
@@ -132,7 +132,23 @@ public record Plan(
 
     /** {@return the question that {@link #settings} answers with its dividers} */
     public DividerProblem dividerProblem() {
-        return JobSettings.problem(job, marks);
+        return JobSettings.problem(job);
+    }
+
+    /** {@return the widest divider opening used, but for pinned ones} */
+    public Length largestOpening() {
+        return job.wishes().largest(job.units());
+    }
+
+    /** {@return why the stick gives the marks that are out of reach of the dividers, half a sentence: no chain of openings …} */
+    public String whyOutOfReach() {
+        int steps = dividerProblem().mostSteps();
+        return "no chain of openings up to %s reaches %s in %d step%s"
+                .formatted(
+                        largestOpening().formatBoth(job.units()),
+                        settings.dividers().given().outOfReach().size() == 1 ? "it" : "them",
+                        steps,
+                        steps == 1 ? "" : "s");
     }
 
     /** {@return the order of cuts, speed and whip; worked out at the first asking} */

@@ -16,6 +16,8 @@ public record Mark(Length place, String label, Kind kind) {
         END,
         /** Where one member ends and the next begins. */
         BOUNDARY,
+        /** Where a square begins or ends: struck with square and knife before the blank is mounted, and given from then on. */
+        SHOULDER,
         /** A highest or deepest point of a member. */
         CREST
     }

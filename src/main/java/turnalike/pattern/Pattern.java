@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import turnalike.outline.Outline;
 import turnalike.outline.Section;
@@ -156,13 +158,34 @@ public final class Pattern {
                 placed.member().crests().forEach(crest -> out.add(crestMark(placed, crest)));
             }
             boolean last = i + 1 == run.size();
-            out.add(
-                    last
-                            ? new Mark(placed.end(), "far end", Mark.Kind.END)
-                            : new Mark(
-                                    placed.end(),
-                                    caption(placed) + " | " + caption(run.get(i + 1)),
-                                    Mark.Kind.BOUNDARY));
+            out.add(last ? new Mark(placed.end(), "far end", Mark.Kind.END) : boundary(placed, run.get(i + 1)));
+        }
+        return out;
+    }
+
+    private static Mark boundary(PlacedMember before, PlacedMember after) {
+        String label = caption(before) + " | " + caption(after);
+        return new Mark(
+                before.end(), label, isSquare(before) || isSquare(after) ? Mark.Kind.SHOULDER : Mark.Kind.BOUNDARY);
+    }
+
+    private static boolean isSquare(PlacedMember placed) {
+        return placed.member().section() == Section.SQUARE;
+    }
+
+    /** {@return the indices of the marks from which to the next one the piece stays square} */
+    public Set<Integer> squares() {
+        List<Mark> marks = marks();
+        Set<Integer> out = new TreeSet<>();
+        for (PlacedMember each : placed) {
+            for (int mark = 0; isSquare(each) && mark + 1 < marks.size(); mark++) {
+                double middleMm = (marks.get(mark).place().mm()
+                                + marks.get(mark + 1).place().mm())
+                        / 2;
+                if (each.start().mm() < middleMm && middleMm < each.end().mm()) {
+                    out.add(mark);
+                }
+            }
         }
         return out;
     }

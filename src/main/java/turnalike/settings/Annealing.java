@@ -11,8 +11,8 @@ import org.jspecify.annotations.Nullable;
 import turnalike.effort.Effort;
 
 /**
- * Looks for good choices of openings by annealing (Kirkpatrick, Gelatt and Vecchi, Science 220, 1983; from memory): with a fixed number
- * of openings, one is exchanged for another at random; a choice that leaves fewer marks unreached, or costs fewer steps, is kept, a
+ * Looks for good choices of openings, and of the marks that the stick gives, by annealing (Kirkpatrick, Gelatt and Vecchi, Science 220, 1983; from memory): with a fixed number
+ * of openings and of such marks, one is exchanged for another at random; a choice that leaves fewer marks unreached, or costs fewer steps, is kept, a
  * worse one is kept with a chance that falls as the search goes on. Proves nothing; what it finds, {@link FewestSearch} need not look for.
  */
 final class Annealing {
@@ -31,6 +31,7 @@ final class Annealing {
     private final Spans spans;
     private final int[] candidates;
     private final int[][] entering;
+    private final int[] wanting;
     private final StepCount count;
     private final int exchanges;
     private final Effort effort;
@@ -39,10 +40,14 @@ final class Annealing {
     private boolean wentForFewer;
     private int longer;
 
-    /** @param exchanges of the first run */
-    Annealing(Spans spans, int[] candidates, int exchanges, Effort effort) {
+    /**
+     * @param wanting the marks that the stick may give; none where every mark can be reached
+     * @param exchanges of the first run
+     */
+    Annealing(Spans spans, int[] candidates, int[] wanting, int exchanges, Effort effort) {
         this.spans = spans;
         this.candidates = candidates;
+        this.wanting = wanting;
         this.effort = effort;
         this.count = new StepCount(spans);
         this.entering = entering();
@@ -81,13 +86,13 @@ final class Annealing {
             }
         }
         Choice unpolished = best;
-        return anneal(new Run(best.openings(), exchanges, false))
+        return anneal(new Run(best.openings(), best.stick(), exchanges, false))
                 .filter(polished -> polished.betterThan(unpolished))
                 .orElse(unpolished);
     }
 
     private Run forFewer(Choice best, int exchanges) {
-        return new Run(Arrays.copyOf(best.openings(), best.settings() - 1), exchanges, true);
+        return new Run(Arrays.copyOf(best.openings(), best.settings() - 1), best.stick(), exchanges, true);
     }
 
     private Optional<Choice> anneal(Run run) {
@@ -118,22 +123,25 @@ final class Annealing {
         if (wentForFewer || !open) {
             longer = Math.min(2 * longer, LONGEST_RUN);
         }
-        return wentForFewer ? forFewer(best, longer) : new Run(best.openings(), longer, false);
+        return wentForFewer ? forFewer(best, longer) : new Run(best.openings(), best.stick(), longer, false);
     }
 
     /** One run: exchanges while the heat falls. */
     private final class Run {
         private final int[] now;
+        private final int[] stick;
         private final int exchanges;
         private final boolean stopWhenAllReached;
         private @Nullable Choice best;
         private double energy;
         private int done;
 
-        Run(int[] start, int exchanges, boolean stopWhenAllReached) {
+        Run(int[] start, int[] stick, int exchanges, boolean stopWhenAllReached) {
             this.now = start;
+            this.stick = stick;
             this.exchanges = exchanges;
             this.stopWhenAllReached = stopWhenAllReached;
+            count.useStick(stick);
             count.count(now, now.length);
             this.energy = energy();
         }
@@ -155,6 +163,7 @@ final class Annealing {
 
         /** Tries that many more exchanges, or what is left of them. */
         void exchange(int most) {
+            count.useStick(stick);
             int until = Math.min(exchanges, done + most);
             while (done < until && !isDone()) {
                 double heat = HOTTEST * (1 - (double) done / exchanges) + COOLEST;
@@ -164,9 +173,11 @@ final class Annealing {
         }
 
         private void exchangeOne(double heat) {
-            int slot = random.nextInt(now.length);
-            int old = now[slot];
-            now[slot] = proposal(now);
+            int drawn = random.nextInt(now.length + stick.length);
+            int[] where = drawn < now.length ? now : stick;
+            int slot = drawn < now.length ? drawn : drawn - now.length;
+            int old = where[slot];
+            where[slot] = drawn < now.length ? proposal(now) : other(stick, slot);
             count.count(now, now.length);
             double next = energy();
             if (next <= energy || random.nextDouble() < Math.exp((energy - next) / heat)) {
@@ -176,7 +187,7 @@ final class Annealing {
                     best = best == null || found.betterThan(best) ? found : best;
                 }
             } else {
-                now[slot] = old;
+                where[slot] = old;
             }
         }
     }
@@ -195,6 +206,17 @@ final class Annealing {
             }
         }
         return picked;
+    }
+
+    /** A mark for the stick drawn at random; the one there is where the others have it already. */
+    private int other(int[] stick, int slot) {
+        int drawn = wanting[random.nextInt(wanting.length)];
+        for (int mark : stick) {
+            if (mark == drawn) {
+                return stick[slot];
+            }
+        }
+        return drawn;
     }
 
     private double energy() {

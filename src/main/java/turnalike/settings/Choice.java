@@ -5,11 +5,13 @@ import java.util.Arrays;
 /** A choice of openings that reaches every mark, with what the three parts of the aim make of it. */
 final class Choice {
     private final int[] openings;
+    private final int[] stick;
     private final int sum;
     private final double longestMm;
 
-    private Choice(int[] openings, int sum, double longestMm) {
+    private Choice(int[] openings, int[] stick, int sum, double longestMm) {
         this.openings = openings;
+        this.stick = stick;
         this.sum = sum;
         this.longestMm = longestMm;
     }
@@ -18,12 +20,17 @@ final class Choice {
     static Choice of(StepCount counted, int[] chosen, int count) {
         int[] kept = Arrays.copyOf(chosen, count);
         Arrays.sort(kept);
-        return new Choice(kept, counted.sum(), counted.longestStepMm(chosen, count));
+        return new Choice(kept, counted.stick(), counted.sum(), counted.longestStepMm(chosen, count));
     }
 
     /** Indices into {@link Spans#openings}, the pinned ones left out, rising; a copy. */
     int[] openings() {
         return openings.clone();
+    }
+
+    /** The marks that the stick gives because the search says so, rising; a copy. */
+    int[] stick() {
+        return stick.clone();
     }
 
     int settings() {

@@ -9,15 +9,17 @@ import turnalike.units.Working;
  * A sound plan: every mark reached, none with a worst-case error past the limit.
  *
  * @param settings each distinct opening, the smallest first
+ * @param given what stands before any step
  * @param errors one per mark, in order of the marks, end marks included
- * @param sumOfSteps the sum over the marks reached by dividers of their steps from an end
- * @param fewestProven whether no sound plan has fewer settings
+ * @param sumOfSteps the sum over the marks reached by dividers of their steps from a given mark
+ * @param fewestProven whether no sound plan takes fewer marks from the stick, and none with as few has fewer settings
  * @param tiesProven whether, besides, none with as few has a smaller sum of steps, nor one with the same sum a shorter longest step
- * @param lowerBound the number of settings that no sound plan can have fewer of, as far as proven
+ * @param lowerBound the number of settings that no sound plan which takes as few marks from the stick can have fewer of, as far as proven
  * @param workings how the figures were found
  */
 public record DividerPlan(
         List<DividerSetting> settings,
+        GivenMarks given,
         List<MarkError> errors,
         int sumOfSteps,
         boolean fewestProven,
@@ -43,7 +45,7 @@ public record DividerPlan(
         return settings.size() - lowerBound;
     }
 
-    /** {@return the indices of the marks that the stick gives instead of dividers} */
+    /** {@return the indices of the marks that the stick gives instead of dividers, by wish or for want of an opening; shoulders are none} */
     public List<Integer> listOnTheStick() {
         return errors.stream()
                 .filter(MarkError::fromTheStick)

@@ -1,8 +1,9 @@
 package turnalike.settings;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
+import java.util.stream.IntStream;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -10,21 +11,26 @@ import turnalike.units.UnitSystem;
  * What is to be laid out with dividers, and the turner's own choices.
  *
  * @param marks the places along the piece from its start, rising, the two end marks included and given (the blank is cut to length)
+ * @param squares indices of the marks from which to the next one the piece stays square: shoulder lines are given, struck with square and
+ *     knife before mounting, and no step has a square under it
  * @param matchTolerance how far a distance may lie from an opening that serves it, either way, inclusive; not negative
  * @param markError what each step adds to a mark's error; not negative
  * @param limit the greatest worst-case error a mark may have, inclusive; not negative
- * @param onTheStick indices of inner marks laid out from the marking stick: they need no dividers, carry one mark error, and steps may
- *     start from them
+ * @param onTheStick indices of inner marks that the turner has the marking stick give: they count as given, as the ends do, and their own
+ *     line is off by one mark error
+ * @param largest no opening wider than this is used, but for pinned ones; empty for any
  * @param pinned openings that stand in every plan, as when the turner owns dividers fixed at them
  * @param forbidden openings not to be used: no step is planned whose distance such an opening would serve
  * @param units the units in which problems and workings speak
  */
 public record DividerProblem(
         List<Length> marks,
+        Set<Integer> squares,
         Length matchTolerance,
         Length markError,
         Length limit,
         Set<Integer> onTheStick,
+        Optional<Length> largest,
         List<Length> pinned,
         List<Length> forbidden,
         UnitSystem units) {
@@ -37,8 +43,15 @@ public record DividerProblem(
     /** The limit is this many mark errors unless it is given: at most three steps in a row, common practice, no source. */
     public static final int LIMIT_IN_MARK_ERRORS = 3;
 
+    /** What common bench dividers open to, in inches: common practice, no source. */
+    public static final Length LARGEST_INCH = Length.ofInches(8);
+
+    /** The same where millimetres are the rule: common practice, no source. */
+    public static final Length LARGEST_METRIC = Length.ofMm(200);
+
     public DividerProblem {
         marks = List.copyOf(marks);
+        squares = Set.copyOf(squares);
         onTheStick = Set.copyOf(onTheStick);
         pinned = List.copyOf(pinned);
         forbidden = List.copyOf(forbidden);
@@ -59,6 +72,24 @@ public record DividerProblem(
                         "only inner marks 1 to %d can be on the stick, was %d".formatted(marks.size() - 2, mark));
             }
         }
+        for (int mark : squares) {
+            if (mark < 0 || mark >= marks.size() - 1) {
+                throw new IllegalArgumentException(
+                        "a square begins at a mark 0 to %d, was %d".formatted(marks.size() - 2, mark));
+            }
+        }
+        if (largest.isPresent() && !largest.get().isPositive()) {
+            throw new IllegalArgumentException("the largest opening must be above zero, was " + largest.get());
+        }
+    }
+
+    /**
+     * {@return what dividers open to unless the turner says otherwise}
+     *
+     * @param units the job's
+     */
+    public static Length usualLargest(UnitSystem units) {
+        return units == UnitSystem.INCH ? LARGEST_INCH : LARGEST_METRIC;
     }
 
     private static void notNegative(String name, Length length) {
@@ -68,7 +99,7 @@ public record DividerProblem(
     }
 
     /**
-     * {@return these marks with the default tolerance, error and limit, and no wishes}
+     * {@return these marks with the default tolerance, error and limit, openings of any size, no square and no wishes}
      *
      * @param marks from the piece's start, rising, both end marks included
      * @param units the units to print in
@@ -76,10 +107,12 @@ public record DividerProblem(
     public static DividerProblem of(List<Length> marks, UnitSystem units) {
         return new DividerProblem(
                 marks,
+                Set.of(),
                 MATCH_TOLERANCE,
                 MARK_ERROR,
                 MARK_ERROR.times(LIMIT_IN_MARK_ERRORS),
                 Set.of(),
+                Optional.empty(),
                 List.of(),
                 List.of(),
                 units);
@@ -91,7 +124,7 @@ public record DividerProblem(
      * @param changed how far a distance may lie from its opening, either way, inclusive; not negative
      */
     public DividerProblem withMatchTolerance(Length changed) {
-        return new DividerProblem(marks, changed, markError, limit, onTheStick, pinned, forbidden, units);
+        return with(squares, changed, markError, limit, onTheStick, largest, pinned, forbidden);
     }
 
     /**
@@ -101,7 +134,7 @@ public record DividerProblem(
      */
     public DividerProblem withMarkError(Length changed) {
         Length itsLimit = changed.times(LIMIT_IN_MARK_ERRORS);
-        return new DividerProblem(marks, matchTolerance, changed, itsLimit, onTheStick, pinned, forbidden, units);
+        return with(squares, matchTolerance, changed, itsLimit, onTheStick, largest, pinned, forbidden);
     }
 
     /**
@@ -110,7 +143,7 @@ public record DividerProblem(
      * @param changed the greatest worst-case error a mark may have, inclusive; not negative
      */
     public DividerProblem withLimit(Length changed) {
-        return new DividerProblem(marks, matchTolerance, markError, changed, onTheStick, pinned, forbidden, units);
+        return with(squares, matchTolerance, markError, changed, onTheStick, largest, pinned, forbidden);
     }
 
     /**
@@ -119,7 +152,7 @@ public record DividerProblem(
      * @param changed indices of inner marks; they replace the earlier ones
      */
     public DividerProblem withOnTheStick(Set<Integer> changed) {
-        return new DividerProblem(marks, matchTolerance, markError, limit, changed, pinned, forbidden, units);
+        return with(squares, matchTolerance, markError, limit, changed, largest, pinned, forbidden);
     }
 
     /**
@@ -128,7 +161,7 @@ public record DividerProblem(
      * @param changed openings; they replace the earlier ones
      */
     public DividerProblem withPinned(List<Length> changed) {
-        return new DividerProblem(marks, matchTolerance, markError, limit, onTheStick, changed, forbidden, units);
+        return with(squares, matchTolerance, markError, limit, onTheStick, largest, changed, forbidden);
     }
 
     /**
@@ -137,7 +170,51 @@ public record DividerProblem(
      * @param changed openings; they replace the earlier ones
      */
     public DividerProblem withForbidden(List<Length> changed) {
-        return new DividerProblem(marks, matchTolerance, markError, limit, onTheStick, pinned, changed, units);
+        return with(squares, matchTolerance, markError, limit, onTheStick, largest, pinned, changed);
+    }
+
+    /**
+     * {@return the same problem with no opening wider than that}
+     *
+     * @param changed above zero
+     */
+    public DividerProblem withLargest(Length changed) {
+        return with(squares, matchTolerance, markError, limit, onTheStick, Optional.of(changed), pinned, forbidden);
+    }
+
+    /** {@return the same problem with openings of any size} */
+    public DividerProblem withAnyOpening() {
+        return with(squares, matchTolerance, markError, limit, onTheStick, Optional.empty(), pinned, forbidden);
+    }
+
+    /**
+     * {@return the same problem with these stretches left square}
+     *
+     * @param changed indices of the marks they begin at; they replace the earlier ones
+     */
+    public DividerProblem withSquares(Set<Integer> changed) {
+        return with(changed, matchTolerance, markError, limit, onTheStick, largest, pinned, forbidden);
+    }
+
+    private DividerProblem with(
+            Set<Integer> squares,
+            Length matchTolerance,
+            Length markError,
+            Length limit,
+            Set<Integer> onTheStick,
+            Optional<Length> largest,
+            List<Length> pinned,
+            List<Length> forbidden) {
+        return new DividerProblem(
+                marks, squares, matchTolerance, markError, limit, onTheStick, largest, pinned, forbidden, units);
+    }
+
+    /** {@return the shoulder lines: marks at which a square begins or ends, rising; the piece's own ends are none} */
+    public List<Integer> shoulders() {
+        return IntStream.range(1, marks.size() - 1)
+                .filter(mark -> squares.contains(mark) || squares.contains(mark - 1))
+                .boxed()
+                .toList();
     }
 
     /** {@return how many steps in a row the limit allows; with no mark error at all, as many as there are marks} */
@@ -152,9 +229,18 @@ public record DividerProblem(
     }
 
     Spans spans(int mostSteps, List<Length> barred) {
-        boolean[] stick = new boolean[marks.size()];
-        new TreeSet<>(onTheStick).forEach(mark -> stick[mark] = true);
-        return Spans.along(mm(marks), matchTolerance.mm(), mostSteps, stick, mm(pinned), mm(barred));
+        double largestMm = largest.map(Length::mm).orElse(Double.POSITIVE_INFINITY);
+        return Spans.along(
+                mm(marks),
+                mostSteps,
+                flags(onTheStick),
+                new Spans.Rules(matchTolerance.mm(), largestMm, flags(squares), mm(pinned), mm(barred)));
+    }
+
+    private boolean[] flags(Set<Integer> indices) {
+        boolean[] flags = new boolean[marks.size()];
+        indices.forEach(index -> flags[index] = true);
+        return flags;
     }
 
     private static double[] mm(List<Length> lengths) {

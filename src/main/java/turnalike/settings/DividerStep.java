@@ -5,7 +5,7 @@ package turnalike.settings;
  *
  * @param from index of the mark the fixed leg stands on
  * @param to index of the mark that is struck
- * @param round how many steps the struck mark then is from an end mark (one more when it began at a mark from the stick): a mark of an
+ * @param round how many steps the struck mark then is from a given mark (an end, a shoulder line, one from the stick): a mark of an
  *     earlier round must be struck before one of a later round that starts from it
  */
 public record DividerStep(int from, int to, int round) {}

@@ -10,7 +10,7 @@ public final class Dividers {
 
     /**
      * {@return what stands in the way of any sound plan, as far as no search is needed to see it: wishes that contradict one another, then
-     * each mark that no allowed choice of openings reaches, with what would free it} None exactly when {@link #solve} finds a plan.
+     * each mark that no allowed choice of openings of any size reaches, with what would free it} None exactly when {@link #solve} finds a plan.
      *
      * @param problem marks, tolerances and wishes
      */
@@ -19,10 +19,12 @@ public final class Dividers {
     }
 
     /**
-     * {@return the sound plan with the fewest distinct openings; of those, the smallest sum of steps; of those, the shortest longest step,
+     * {@return the sound plan that takes the fewest marks from the stick for want of an opening within {@code problem.largest()}; of
+     * those the one with the fewest distinct openings; of those, the smallest sum of steps; of those, the shortest longest step,
      * which is the smallest largest opening} (An opening serves a window of distances, so the largest could be shifted by up to the match
      * tolerance; the comparison takes the longest distance stepped, and the opening is then reported at the middle of what it serves.)
-     * Pinned openings stand in every plan and are counted.
+     * Pinned openings stand in every plan and are counted. Only a mark that no chain of the allowed openings reaches is ever taken from
+     * the stick, and it counts as given then.
      *
      * <p>Exact up to 64 marks, given the effort; when that is spent first, or with more marks, a sound plan still, with what is proven of
      * it. Distances equal to 1e-9 mm are taken as equal.

@@ -65,8 +65,10 @@ final class FewestSearch {
     private int asked;
     private boolean stopped;
     private boolean overtaken;
+    private boolean keeps = true;
 
     /**
+     * @param spans those whose marks from the stick are decided
      * @param candidates the openings worth trying, pinned ones left out
      * @param known the best choice known; the search looks only for better
      * @param meanwhile looks for better choices now and then while the search takes long
@@ -84,6 +86,20 @@ final class FewestSearch {
         this.meanwhile = meanwhile;
         this.better = better;
         this.effort = effort;
+    }
+
+    /**
+     * From now on only tells whether there is a choice, and keeps none: where more marks are taken as given than may be, it shows what
+     * cannot be with fewer, and its choices are none.
+     */
+    FewestSearch relaxed() {
+        keeps = false;
+        return this;
+    }
+
+    /** Tells it of a better choice found elsewhere. */
+    void know(Choice choice) {
+        best = choice.betterThan(best) ? choice : best;
     }
 
     /** The best choice known now. */
@@ -223,8 +239,10 @@ final class FewestSearch {
     }
 
     private boolean found() {
-        count.count(chosen, chosenCount);
-        take(Choice.of(count, chosen, chosenCount));
+        if (keeps) {
+            count.count(chosen, chosenCount);
+            take(Choice.of(count, chosen, chosenCount));
+        }
         return true;
     }
 

@@ -33,11 +33,11 @@ final class LowerBound {
         return openings;
     }
 
-    /** Both ends and the marks from the stick are one group, every other mark its own. */
+    /** The given marks are one group, every other mark its own. */
     private static int[] startGroups(Spans spans) {
         int[] group = new int[spans.marks()];
         for (int mark = 0; mark < spans.marks(); mark++) {
-            group[mark] = spans.isEnd(mark) || spans.onTheStick[mark] ? 0 : mark;
+            group[mark] = spans.given[mark] ? 0 : mark;
         }
         return group;
     }

@@ -15,8 +15,8 @@ final class MarkBits {
     final int marks;
     final int mostSteps;
     private final int pinned;
-    final long ends;
-    final long stick;
+    /** The given marks: the two ends and what stands besides. */
+    final long given;
     /** The marks that dividers must reach. */
     final long inner;
     /** Lower and higher mark of each pair. */
@@ -28,8 +28,8 @@ final class MarkBits {
     /** Inner marks one step from a mark that is not an end. */
     final long[] fromMark;
     /**
-     * The inner marks that {@link #fromMark} names, by connected part of the opening's own pairs. A part that holds no end and no mark
-     * from the stick cannot have all its marks entered by its own steps: some other step must get there first. The marks of such parts
+     * The inner marks that {@link #fromMark} names, by connected part of the opening's own pairs. A part that holds no end
+     * cannot have all its marks entered by its own steps: some other step must get there first. The marks of such parts
      * come last, each part followed by {@link #PART_END}; the {@link #free} ones before them are those of all other parts.
      */
     final int[][] entry;
@@ -47,10 +47,9 @@ final class MarkBits {
         marks = spans.marks();
         mostSteps = spans.mostSteps;
         pinned = spans.pinned;
-        ends = 1L | 1L << spans.last();
-        stick = stick(spans);
+        given = given(spans);
         long all = marks == Long.SIZE ? -1L : (1L << marks) - 1;
-        inner = all & ~ends & ~stick;
+        inner = all & ~given;
         int count = spans.openings.size();
         low = new int[count][];
         high = new int[count][];
@@ -64,14 +63,14 @@ final class MarkBits {
         }
     }
 
-    private static long stick(Spans spans) {
-        long stick = 0;
-        for (int mark = 1; mark < spans.last(); mark++) {
-            if (spans.onTheStick[mark]) {
-                stick |= 1L << mark;
+    private static long given(Spans spans) {
+        long given = 0;
+        for (int mark = 0; mark < spans.marks(); mark++) {
+            if (spans.given[mark]) {
+                given |= 1L << mark;
             }
         }
-        return stick;
+        return given;
     }
 
     private void add(int index, Opening opening) {
@@ -85,7 +84,6 @@ final class MarkBits {
     }
 
     private void addEntries(int index, Opening opening) {
-        long given = ends | stick;
         int[] found = new int[3 * opening.pairs()];
         int size = 0;
         List<Long> parts = connected(opening);
@@ -107,13 +105,13 @@ final class MarkBits {
         long[] joined = new long[marks];
         join(joined, index);
         sources[index] = Arrays.stream(entry[index])
-                .mapToLong(mark -> mark == PART_END ? 0 : joined[mark] & ~ends)
+                .mapToLong(mark -> mark == PART_END ? 0 : joined[mark] & ~given)
                 .toArray();
     }
 
     private void enter(int index, int from, int to) {
         long bit = 1L << to & inner;
-        if ((ends >> from & 1) != 0) {
+        if ((given >> from & 1) != 0) {
             fromEnd[index] |= bit;
         } else {
             fromMark[index] |= bit;
@@ -167,14 +165,10 @@ final class MarkBits {
 
     /** The inner marks that no allowed number of steps reaches. */
     long unreached(long[] neighbours) {
-        long reached = ends;
-        long latest = ends;
+        long reached = given;
+        long latest = given;
         for (int step = 1; step <= mostSteps; step++) {
-            long next = neighbours(neighbours, latest);
-            if (step == 1) {
-                next |= stick;
-            }
-            latest = next & ~reached;
+            latest = neighbours(neighbours, latest) & ~reached;
             if (latest == 0) {
                 break;
             }

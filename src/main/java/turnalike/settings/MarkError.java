@@ -7,7 +7,7 @@ import turnalike.units.Length;
  * expected when they are independent (F. Scholz, Tolerance Stack Analysis Methods, Boeing, December 1995).
  *
  * @param mark index of the mark
- * @param steps steps from an end mark, 0 for an end mark itself; the stick's one transfer counts as one
+ * @param steps from the nearest given mark, 0 for an end and a shoulder line; the stick's one transfer counts as one
  * @param worst k·e
  * @param rootSumSquare √k·e
  * @param fromTheStick whether it is laid out from the marking stick, without dividers

@@ -6,7 +6,10 @@ import turnalike.units.Length;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 
-/** Finds what stands in the way of any sound plan, and what would free it. */
+/**
+ * Finds what stands in the way of any sound plan, and what would free it. That an opening is wider than the dividers open to stands in
+ * the way of none: the stick gives the mark then.
+ */
 final class Obstacles {
     private static final String WHERE = "divider settings";
 
@@ -19,7 +22,7 @@ final class Obstacles {
 
     /** Every obstacle, wishes that contradict one another first, then each mark that cannot be reached; none if a sound plan exists. */
     static List<Problem> list(DividerProblem problem) {
-        Obstacles obstacles = new Obstacles(problem);
+        Obstacles obstacles = new Obstacles(problem.withAnyOpening());
         obstacles.checkWishes();
         if (obstacles.found.isEmpty()) {
             obstacles.checkStick();

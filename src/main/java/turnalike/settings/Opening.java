@@ -35,9 +35,9 @@ final class Opening {
         return high;
     }
 
-    /** Whether the opening steps straight from an end mark, {@code last} being the index of the far one. */
-    boolean fromAnEnd(int last) {
-        return Arrays.stream(low).anyMatch(mark -> mark == 0)
-                || Arrays.stream(high).anyMatch(mark -> mark == last);
+    /** Whether the opening steps straight from a given mark. */
+    boolean fromGiven(boolean[] given) {
+        return Arrays.stream(low).anyMatch(mark -> given[mark])
+                || Arrays.stream(high).anyMatch(mark -> given[mark]);
     }
 }

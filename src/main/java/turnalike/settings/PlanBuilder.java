@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import turnalike.units.Length;
-import turnalike.units.Working;
 
 /** Turns a choice of openings into settings with their steps, and the errors of the marks. */
 final class PlanBuilder {
@@ -19,6 +18,7 @@ final class PlanBuilder {
         this.problem = problem;
         this.spans = spans;
         this.count = new StepCount(spans);
+        count.useStick(choice.stick());
         count.count(choice.openings(), choice.settings());
         this.openings = new ArrayList<>(IntStream.range(0, spans.pinned).boxed().toList());
         IntStream.of(choice.openings()).forEach(openings::add);
@@ -26,30 +26,50 @@ final class PlanBuilder {
     }
 
     /**
-     * The plan: each mark is struck from a mark one step nearer an end; if several offer themselves, with a pinned opening before any
+     * The plan: each mark is struck from a mark one step nearer a given one; if several offer themselves, with a pinned opening before any
      * other, then over the shortest distance, then from the lower mark.
      */
     static DividerPlan write(DividerProblem problem, Spans spans, ProvenChoice proven) {
         PlanBuilder writer = new PlanBuilder(problem, spans, proven.choice());
         for (int mark = 1; mark < spans.last(); mark++) {
-            if (!spans.onTheStick[mark]) {
+            if (writer.count.steps(mark) > 0) {
                 writer.strike(mark);
             }
         }
         List<DividerSetting> settings = writer.settings();
-        List<MarkError> errors = IntStream.range(0, spans.marks())
-                .mapToObj(mark ->
-                        MarkError.of(mark, writer.count.steps(mark), problem.markError(), spans.onTheStick[mark]))
-                .toList();
+        GivenMarks given = given(problem, proven);
         int lowerBound = Math.min(settings.size(), spans.pinned + proven.lowerBound());
         return new DividerPlan(
                 settings,
-                errors,
+                given,
+                writer.errors(given),
                 writer.count.sum(),
-                lowerBound == settings.size(),
-                proven.ties(),
+                given.fewestProven() && lowerBound == settings.size(),
+                given.fewestProven() && proven.ties(),
                 lowerBound,
-                workings(problem, settings.size(), lowerBound));
+                DividerWorkings.of(problem, given, settings.size(), lowerBound));
+    }
+
+    private static GivenMarks given(DividerProblem problem, ProvenChoice proven) {
+        List<Integer> shoulders = problem.shoulders();
+        return new GivenMarks(
+                shoulders,
+                problem.onTheStick().stream()
+                        .filter(mark -> !shoulders.contains(mark))
+                        .sorted()
+                        .toList(),
+                IntStream.of(proven.choice().stick()).boxed().toList(),
+                proven.leastStick());
+    }
+
+    private List<MarkError> errors(GivenMarks given) {
+        return IntStream.range(0, spans.marks())
+                .mapToObj(mark -> {
+                    boolean stick =
+                            given.wished().contains(mark) || given.outOfReach().contains(mark);
+                    return MarkError.of(mark, stick ? 1 : count.steps(mark), problem.markError(), stick);
+                })
+                .toList();
     }
 
     private void strike(int mark) {
@@ -89,33 +109,15 @@ final class PlanBuilder {
         return settings;
     }
 
+    /** Of the distances served, or the largest opening where that is below: both are within the match tolerance of them all. */
     private Length middle(List<DividerStep> served) {
         double[] distances = served.stream()
                 .mapToDouble(step -> spans.distanceMm(step.from(), step.to()))
                 .sorted()
                 .toArray();
-        return Length.ofMm((distances[0] + distances[distances.length - 1]) / 2);
-    }
-
-    private static List<Working> workings(DividerProblem problem, int settings, int lowerBound) {
-        return List.of(
-                new Working(
-                        "fewest divider settings",
-                        "%d settings; no sound plan has fewer than %d".formatted(settings, lowerBound),
-                        Working.DERIVED
-                                + ": a labelling spanning tree with a depth limit (Chang and Leu, Information Processing Letters 63, 1997; "
-                                + "from memory), by annealing and then branch and bound over all choices of openings",
-                        lowerBound == settings
-                                ? "proven"
-                                : "best found; between %d and %d is not decided".formatted(lowerBound, settings)),
-                new Working(
-                        "error of a mark",
-                        "k steps of %s each: k times that at worst, √k times that as root-sum-square; limit %s, so at most %d steps"
-                                .formatted(
-                                        problem.markError().formatFinest(problem.units()),
-                                        problem.limit().formatFinest(problem.units()),
-                                        problem.mostSteps()),
-                        "F. Scholz, Tolerance Stack Analysis Methods, Boeing, December 1995",
-                        "the root-sum-square figure assumes that the steps err independently"));
+        Length middle = Length.ofMm((distances[0] + distances[distances.length - 1]) / 2);
+        return problem.largest()
+                .filter(largest -> largest.compareTo(middle) < 0)
+                .orElse(middle);
     }
 }

@@ -13,7 +13,7 @@ import turnalike.effort.Effort;
  *
  * <p>An opening that joins one pair of inner marks strikes one mark at two steps or more. The opening from an end straight to that mark
  * in its place makes no more settings and fewer steps, so the first is never in a best plan as long as the second is allowed. Of the
- * openings that do nothing but strike one mark from an end, the shortest is enough.
+ * openings that do nothing but strike one mark from an end, the shortest is enough. What is said of ends here and in the searches holds for every given mark.
  */
 final class Reduction {
     private Reduction() {}
@@ -33,23 +33,25 @@ final class Reduction {
         }
         int low = opening.low()[0];
         int high = opening.high()[0];
-        if (!spans.isEnd(low) && !spans.isEnd(high)) {
+        if (!spans.given[low] && !spans.given[high]) {
             return !direct[low] || !direct[high];
         }
-        int mark = spans.isEnd(low) ? high : low;
+        int mark = spans.given[low] ? high : low;
+        if (spans.given[mark]) {
+            return false;
+        }
         boolean first = !single[mark];
         single[mark] = true;
         return first;
     }
 
-    /** By mark, whether an allowed opening strikes it straight from an end; true for what needs no dividers. */
+    /** By mark, whether an allowed opening strikes it straight from a given one; true for what needs no dividers. */
     static boolean[] directs(Spans spans) {
-        boolean[] direct = new boolean[spans.marks()];
+        boolean[] direct = spans.given.clone();
         for (int mark = 0; mark < spans.marks(); mark++) {
-            direct[mark] = spans.isEnd(mark)
-                    || spans.onTheStick[mark]
-                    || !spans.isBarred(0, mark)
-                    || !spans.isBarred(mark, spans.last());
+            for (int from = 0; from < spans.marks() && !direct[mark]; from++) {
+                direct[mark] = spans.given[from] && !spans.isBarred(from, mark);
+            }
         }
         return direct;
     }
@@ -87,7 +89,7 @@ final class Reduction {
             }
         }
         int[] fromEnds = Arrays.stream(candidates)
-                .filter(i -> spans.openings.get(i).fromAnEnd(spans.last()))
+                .filter(i -> spans.openings.get(i).fromGiven(spans.given))
                 .toArray();
         count.count(fromEnds, fromEnds.length);
         return count.unreached() == 0 ? fromEnds : candidates;

@@ -19,8 +19,10 @@ final class Spans {
 
     final double[] placesMm;
     final int mostSteps;
-    /** Marks laid out from the stick: one mark error, no dividers. */
-    final boolean[] onTheStick;
+    /** Marks that stand before any step and need no dividers: the ends, shoulder lines, what the stick gives. */
+    final boolean[] given;
+    /** Those of the given marks that the search has the stick give, because no chain of openings reaches them; rising. */
+    final int[] stick;
 
     final List<Opening> openings;
     /** How many of the openings, from the first, stand in every plan because the turner asked for them. */
@@ -29,25 +31,46 @@ final class Spans {
     private final boolean[][] barred;
 
     /**
-     * @param openings the pinned ones first
-     * @param barred by two marks, both ways round: no opening may step from one to the other
+     * Which steps may be made.
+     *
+     * @param toleranceMm how far a distance may lie from its opening, either way
+     * @param largestMm no opening is wider, but for pinned ones
+     * @param square by mark: whether the stretch from it to the next stays square
+     * @param pinnedMm openings that stand in every plan
+     * @param forbiddenMm no step is as long as one of these
      */
-    Spans(
+    @SuppressWarnings("ArrayRecordComponent") // never compared
+    record Rules(double toleranceMm, double largestMm, boolean[] square, double[] pinnedMm, double[] forbiddenMm) {}
+
+    /**
+     * Nothing is left to the search to take from the stick yet.
+     *
+     * @param given besides the two ends
+     * @param openings the pinned ones first
+     * @param barred by two marks, both ways round: no opening but a pinned one may step from one to the other
+     */
+    Spans(double[] placesMm, int mostSteps, boolean[] given, List<Opening> openings, int pinned, boolean[][] barred) {
+        this(placesMm, mostSteps, withEnds(given), new int[0], openings, pinned, barred);
+    }
+
+    private Spans(
             double[] placesMm,
             int mostSteps,
-            boolean[] onTheStick,
+            boolean[] given,
+            int[] stick,
             List<Opening> openings,
             int pinned,
             boolean[][] barred) {
         this.placesMm = placesMm;
         this.mostSteps = mostSteps;
-        this.onTheStick = onTheStick;
+        this.given = given;
+        this.stick = stick;
         this.openings = openings;
         this.pinned = pinned;
         this.barred = barred;
     }
 
-    /** The openings that places along a piece allow. */
+    /** The openings that places along a piece allow, whatever their size, where nothing stays square. */
     static Spans along(
             double[] placesMm,
             double toleranceMm,
@@ -55,16 +78,66 @@ final class Spans {
             boolean[] onTheStick,
             double[] pinnedMm,
             double[] forbiddenMm) {
-        boolean[][] barred = barred(placesMm, toleranceMm, forbiddenMm);
-        List<double[]> pairs = pairs(placesMm, barred);
+        boolean[] noSquare = new boolean[placesMm.length];
+        return along(
+                placesMm,
+                mostSteps,
+                onTheStick,
+                new Rules(toleranceMm, Double.POSITIVE_INFINITY, noSquare, pinnedMm, forbiddenMm));
+    }
+
+    /**
+     * The openings that places along a piece allow.
+     *
+     * @param onTheStick by mark, what the turner has the stick give; shoulder lines and ends are given besides
+     */
+    static Spans along(double[] placesMm, int mostSteps, boolean[] onTheStick, Rules rules) {
+        boolean[] given = withEnds(onTheStick);
+        for (int mark = 0; mark + 1 < placesMm.length; mark++) {
+            given[mark] |= rules.square()[mark];
+            given[mark + 1] |= rules.square()[mark];
+        }
+        boolean[][] barred = barred(placesMm, rules);
+        List<double[]> pairs = pairs(placesMm, given, barred);
         List<Opening> openings = new ArrayList<>();
-        for (double pin : pinnedMm) {
+        for (double pin : rules.pinnedMm()) {
             openings.add(new Opening(pairs.stream()
-                    .filter(pair -> Math.abs(pair[0] - pin) <= toleranceMm + SLACK_MM)
+                    .filter(pair -> Math.abs(pair[0] - pin) <= rules.toleranceMm() + SLACK_MM)
                     .toList()));
         }
-        addWindows(openings, pairs, 2 * toleranceMm + SLACK_MM);
-        return new Spans(placesMm, mostSteps, onTheStick, openings, pinnedMm.length, barred);
+        boolean[][] shut = shut(placesMm, barred, rules.largestMm() + rules.toleranceMm() + SLACK_MM);
+        List<double[]> within = pairs.stream()
+                .filter(pair -> !shut[(int) pair[1]][(int) pair[2]])
+                .toList();
+        addWindows(openings, within, 2 * rules.toleranceMm() + SLACK_MM);
+        return new Spans(placesMm, mostSteps, given, openings, rules.pinnedMm().length, shut);
+    }
+
+    private static boolean[] withEnds(boolean[] given) {
+        boolean[] out = given.clone();
+        out[0] = true;
+        out[given.length - 1] = true;
+        return out;
+    }
+
+    /** What is barred, and every step longer than that. */
+    private static boolean[][] shut(double[] placesMm, boolean[][] barred, double mostMm) {
+        boolean[][] shut = new boolean[placesMm.length][placesMm.length];
+        for (int one = 0; one < placesMm.length; one++) {
+            for (int other = 0; other < placesMm.length; other++) {
+                shut[one][other] = barred[one][other] || Math.abs(placesMm[other] - placesMm[one]) > mostMm;
+            }
+        }
+        return shut;
+    }
+
+    /** The same openings, with these marks given by the stick besides; none of them is given yet. */
+    Spans giving(int[] more) {
+        boolean[] all = given.clone();
+        for (int mark : more) {
+            all[mark] = true;
+        }
+        return new Spans(placesMm, mostSteps, all, more.clone(), openings, pinned, barred);
     }
 
     int marks() {
@@ -75,39 +148,51 @@ final class Spans {
         return placesMm.length - 1;
     }
 
-    boolean isEnd(int mark) {
-        return mark == 0 || mark == last();
+    /** How many marks dividers must reach. */
+    int wanted() {
+        int wanted = 0;
+        for (boolean each : given) {
+            wanted += each ? 0 : 1;
+        }
+        return wanted;
     }
 
     double distanceMm(int one, int other) {
         return Math.abs(placesMm[one] - placesMm[other]);
     }
 
-    /** Whether a forbidden opening takes this step away. */
+    /** Whether no opening but a pinned one may make this step: it is forbidden, too wide, or goes over a square. */
     boolean isBarred(int one, int other) {
         return barred[one][other];
     }
 
-    private static boolean[][] barred(double[] placesMm, double toleranceMm, double[] forbiddenMm) {
+    /**
+     * What no opening may do, both ways round: what is forbidden, and any step with a square under it. A leg would stand on the turning
+     * square, or both would straddle its arrises.
+     */
+    private static boolean[][] barred(double[] placesMm, Rules rules) {
         boolean[][] barred = new boolean[placesMm.length][placesMm.length];
         for (int low = 0; low < placesMm.length; low++) {
+            boolean overSquare = false;
             for (int high = low + 1; high < placesMm.length; high++) {
+                overSquare |= rules.square()[high - 1];
                 double distance = placesMm[high] - placesMm[low];
-                barred[low][high] =
-                        Arrays.stream(forbiddenMm).anyMatch(f -> Math.abs(f - distance) <= toleranceMm + SLACK_MM);
+                barred[low][high] = overSquare
+                        || Arrays.stream(rules.forbiddenMm())
+                                .anyMatch(f -> Math.abs(f - distance) <= rules.toleranceMm() + SLACK_MM);
                 barred[high][low] = barred[low][high];
             }
         }
         return barred;
     }
 
-    /** Every pair of marks a step may join, as (distance, lower, higher), the shortest first. */
-    private static List<double[]> pairs(double[] placesMm, boolean[][] barred) {
+    /** Every pair of marks a step may join to some use, as (distance, lower, higher), the shortest first. */
+    private static List<double[]> pairs(double[] placesMm, boolean[] given, boolean[][] barred) {
         List<double[]> pairs = new ArrayList<>();
         int last = placesMm.length - 1;
         for (int low = 0; low < last; low++) {
             for (int high = low + 1; high <= last; high++) {
-                if (!barred[low][high] && !(low == 0 && high == last)) {
+                if (!barred[low][high] && !(given[low] && given[high])) {
                     pairs.add(new double[] {placesMm[high] - placesMm[low], low, high});
                 }
             }

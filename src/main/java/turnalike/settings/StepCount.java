@@ -3,18 +3,32 @@ package turnalike.settings;
 import java.util.Arrays;
 
 /**
- * Counts, for a choice of openings, the fewest steps that carry an end mark to each mark: breadth first, all marks one step out, then two.
+ * Counts, for a choice of openings, the fewest steps that carry a given mark to each mark: breadth first, all marks one step out, then two.
  * Built once and used for many choices; not for two threads at a time.
  */
 final class StepCount {
     private final Spans spans;
     private final int[] steps;
+    private int[] stick;
     private int unreached;
     private int sum;
 
     StepCount(Spans spans) {
         this.spans = spans;
         this.steps = new int[spans.marks()];
+        this.stick = spans.stick;
+    }
+
+    /** From now on the stick gives these marks, besides what is given in any case; the array is not copied. */
+    void useStick(int[] marks) {
+        stick = marks;
+    }
+
+    /** The marks that the stick gives because the search says so, rising; a copy. */
+    int[] stick() {
+        int[] sorted = stick.clone();
+        Arrays.sort(sorted);
+        return sorted;
     }
 
     /** Counts anew for the first {@code count} of the openings named, and the pinned ones. */
@@ -36,14 +50,16 @@ final class StepCount {
 
     private void start() {
         Arrays.fill(steps, Integer.MAX_VALUE);
-        unreached = spans.marks() - 2;
+        unreached = spans.marks();
         sum = 0;
-        steps[0] = 0;
-        steps[spans.last()] = 0;
-        for (int mark = 1; mark < spans.last(); mark++) {
-            if (spans.onTheStick[mark]) {
-                steps[mark] = 1;
-                unreached--;
+        for (int mark = 0; mark < steps.length; mark++) {
+            if (spans.given[mark]) {
+                reach(mark, 0);
+            }
+        }
+        for (int mark : stick) {
+            if (steps[mark] > 0) {
+                reach(mark, 0);
             }
         }
     }
@@ -68,7 +84,7 @@ final class StepCount {
         unreached--;
     }
 
-    /** Steps to that mark, 1 for one from the stick; {@link Integer#MAX_VALUE} when no choice of at most the allowed steps gets there. */
+    /** Steps to that mark, 0 for a given one; {@link Integer#MAX_VALUE} when no choice of at most the allowed steps gets there. */
     int steps(int mark) {
         return steps[mark];
     }
@@ -98,7 +114,7 @@ final class StepCount {
         }
         double longest = 0;
         for (int mark = 1; mark < spans.last(); mark++) {
-            if (!spans.onTheStick[mark]) {
+            if (steps[mark] > 0) {
                 longest = Math.max(longest, shortest[mark]);
             }
         }

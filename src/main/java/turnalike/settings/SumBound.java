@@ -41,9 +41,8 @@ final class SumBound {
         long[] neighbours = level.neighbours;
         int[] candidates = level.candidates;
         int size = level.size;
-        long one = MarkBits.neighbours(neighbours, bits.ends) & bits.inner;
-        long sources = one | bits.stick;
-        long two = (one | MarkBits.neighbours(neighbours, sources)) & bits.inner;
+        long one = MarkBits.neighbours(neighbours, bits.given) & bits.inner;
+        long two = (one | MarkBits.neighbours(neighbours, one)) & bits.inner;
         int m = Long.bitCount(bits.inner);
         boolean third = bits.mostSteps >= 3;
         int lacking = third
@@ -57,7 +56,7 @@ final class SumBound {
         for (int i = 0; i < size; i++) {
             int opening = candidates[i];
             worth[i] = Long.bitCount(bits.fromEnd[opening] & ~one)
-                    + (third ? atTwo(neighbours, opening, sources, two, budget) : 0);
+                    + (third ? atTwo(neighbours, opening, one, two, budget) : 0);
             byWorth[worth[i]]++;
             most = Math.max(most, worth[i]);
         }

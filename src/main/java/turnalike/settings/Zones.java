@@ -41,7 +41,7 @@ final class Zones {
 
     /** Finds the zones anew for that level's openings chosen and those that may still be. */
     void find(SearchLevel level, long unreached) {
-        oneStep = MarkBits.neighbours(level.neighbours, bits.ends) | bits.stick;
+        oneStep = MarkBits.neighbours(level.neighbours, bits.given);
         for (int i = 0; i < level.size; i++) {
             oneStep |= bits.fromEnd[level.candidates[i]];
         }
@@ -90,7 +90,7 @@ final class Zones {
     }
 
     /**
-     * Sets which zones the level's candidate of that index can enter. Where a part of its pairs holds no end and no mark from the stick,
+     * Sets which zones the level's candidate of that index can enter. Where a part of its pairs holds no end,
      * the mark of the part that comes first on the ways from the ends is not struck by the part's own steps. Which it is is open; but the
      * zones that the opening enters at that mark and nowhere else are lost to it. {@link SearchLevel#losses} lists them mark by mark,
      * for the parts where every mark has some: whichever comes first, the least of them is lost.

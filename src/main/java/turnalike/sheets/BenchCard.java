@@ -93,6 +93,9 @@ public final class BenchCard {
         List<Flowing> out = new ArrayList<>();
         out.add(head());
         out.add(piece());
+        if (!content.given().isEmpty()) {
+            out.add(given());
+        }
         if (!content.dividers().isEmpty()) {
             out.add(dividers());
         }
@@ -155,6 +158,19 @@ public final class BenchCard {
             y += 4.2;
         }
         return Flowing.whole(out, y + 1);
+    }
+
+    /** What stands before the dividers are taken up. */
+    private Flowing given() {
+        List<Shape> out = new ArrayList<>();
+        double y = 5;
+        for (String sentence : content.given()) {
+            for (String line : TextWrap.wrap(sentence, Lettering.BODY, widthMm)) {
+                out.add(TextLine.of(Lettering.BODY, 0, y, line));
+                y += 5.2;
+            }
+        }
+        return Flowing.whole(out, y);
     }
 
     private Flowing dividers() {

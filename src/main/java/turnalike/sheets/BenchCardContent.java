@@ -12,6 +12,7 @@ import turnalike.units.UnitSystem;
  * @param subtitle one line under it: pieces, wood, moisture
  * @param units the job's own; the other stands smaller beside
  * @param facts the few figures worth a large letter: length, blank, weight, balance point
+ * @param given sentences about the marks that stand before any step; none where only the ends do
  * @param dividers in the order they are set
  * @param calipers in the order they are set
  * @param cautions each a sentence or two; none leaves the box out
@@ -22,11 +23,13 @@ public record BenchCardContent(
         UnitSystem units,
         Pattern pattern,
         List<Fact> facts,
+        List<String> given,
         List<Divider> dividers,
         List<Caliper> calipers,
         List<String> cautions) {
     public BenchCardContent {
         facts = List.copyOf(facts);
+        given = List.copyOf(given);
         dividers = List.copyOf(dividers);
         calipers = List.copyOf(calipers);
         cautions = List.copyOf(cautions);

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import turnalike.drawing.gauge.MarkingStick;
+import turnalike.job.GivenWords;
 import turnalike.job.Job;
 import turnalike.job.Plan;
 import turnalike.job.TenonFit;
@@ -58,6 +59,7 @@ final class PlanSheets {
                 job.units(),
                 job.pattern(),
                 facts(plan),
+                GivenWords.list(plan),
                 dividers(plan),
                 calipers(plan),
                 cautions(plan));

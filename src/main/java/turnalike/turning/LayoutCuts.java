@@ -15,7 +15,7 @@ import turnalike.units.Length;
 
 /**
  * Striking the marks: those of the stick first, since others may be stepped off from them, then the dividers round by round, so that each
- * step starts from a mark that stands.
+ * step starts from a mark that stands. Shoulder lines of squares stand since before the blank was mounted and are not struck again.
  */
 final class LayoutCuts {
     private final TurningProblem work;

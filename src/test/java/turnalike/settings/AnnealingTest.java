@@ -65,7 +65,7 @@ class AnnealingTest {
             spans = problem.spans(problem.mostSteps(), List.of());
             candidates = Reduction.worthTrying(spans);
             sound = Reduction.sound(spans, candidates, Effort.unlimited());
-            improve = new Annealing(spans, candidates, EXCHANGES, Effort.unlimited());
+            improve = new Annealing(spans, candidates, new int[0], EXCHANGES, Effort.unlimited());
             count = new StepCount(spans);
         }
     }

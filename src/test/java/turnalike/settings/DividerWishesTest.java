@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static turnalike.settings.DividersTest.problem;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -59,7 +60,7 @@ class DividerWishesTest {
         // 31 to 62 is one step of 31; from the ends it takes 31 twice.
         DividerProblem row = problem(0, 31, 62, 200).withLimit(DividerProblem.MARK_ERROR.times(2));
         DividerPlan plan = plan(row.withOnTheStick(Set.of(1)).withForbidden(mm(62, 138)));
-        assertThat(plan.settings().get(0).steps()).containsExactly(new DividerStep(1, 2, 2));
+        assertThat(plan.settings().get(0).steps()).containsExactly(new DividerStep(1, 2, 1));
     }
 
     @Test
@@ -99,10 +100,12 @@ class DividerWishesTest {
                 Length error = Length.ofMm(0.05 + random.nextDouble());
                 DividerProblem two = new DividerProblem(
                         TWO_MARKS.marks(),
+                        Set.of(),
                         DividerProblem.MATCH_TOLERANCE,
                         error,
                         error,
                         Set.of(),
+                        Optional.empty(),
                         List.of(),
                         mm(97, 103),
                         units);
@@ -135,10 +138,12 @@ class DividerWishesTest {
     void problems_speak_the_jobs_units() {
         DividerProblem inches = new DividerProblem(
                 List.of(Length.ZERO, Length.ofInches(1.5), Length.ofInches(20)),
+                Set.of(),
                 DividerProblem.MATCH_TOLERANCE,
                 DividerProblem.MARK_ERROR,
                 Length.ZERO,
                 Set.of(),
+                Optional.empty(),
                 List.of(),
                 List.of(),
                 UnitSystem.INCH);

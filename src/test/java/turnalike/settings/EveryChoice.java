@@ -1,25 +1,32 @@
 package turnalike.settings;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import turnalike.units.Length;
 
 /**
- * The best plan by trying every set of openings, least sets first, with no code of the search. An opening serves the window that
- * begins at a distance between two marks: whatever serves some distances, the window that begins at the least of them serves too.
+ * The best plan by trying every set of marks from the stick and every set of openings, least sets first, with no code of the search. An
+ * opening serves the window that begins at a distance between two marks, or is the largest there is: whatever serves some distances,
+ * that one serves too.
  */
 final class EveryChoice {
     private static final double NOISE_MM = 1e-9;
     private static final int FAR = 1_000;
 
-    /** The best by the contract: openings besides the pinned ones, sum of steps, longest step; openings is -1 when there is no plan. */
-    record Best(int openings, int sumOfSteps, double longestMm) {}
+    /**
+     * The best by the contract: marks from the stick for want of an opening, openings besides the pinned ones, sum of steps, longest
+     * step; openings is -1 when there is no plan.
+     */
+    record Best(int stick, int openings, int sumOfSteps, double longestMm) {}
 
     private final DividerProblem problem;
     private final double[] mm;
     private final double[] starts;
-    private Best best = new Best(-1, 0, 0);
+    private List<List<Integer>> sticks = List.of(List.of());
+    private List<Integer> stick = List.of();
+    private Best best = new Best(0, -1, 0, 0);
 
     private EveryChoice(DividerProblem problem) {
         this.problem = problem;
@@ -34,11 +41,49 @@ final class EveryChoice {
     }
 
     static Best of(DividerProblem problem) {
+        if (!new EveryChoice(problem.withAnyOpening()).wanting().isEmpty()) {
+            return new Best(0, -1, 0, 0);
+        }
         EveryChoice all = new EveryChoice(problem);
+        all.findSticks();
         for (int size = 0; size <= problem.marks().size() && all.best.openings() < 0; size++) {
-            all.choose(new double[size], 0, 0);
+            for (List<Integer> stick : all.sticks) {
+                all.stick = stick;
+                all.choose(new double[size], 0, 0);
+            }
         }
         return all.best;
+    }
+
+    /** What all openings together do not reach. */
+    private List<Integer> wanting() {
+        int[] steps = steps(starts);
+        return IntStream.range(0, mm.length)
+                .filter(mark -> steps[mark] >= FAR)
+                .boxed()
+                .toList();
+    }
+
+    /** Every smallest set of wanting marks with which all openings together reach every mark. */
+    private void findSticks() {
+        List<Integer> wanting = wanting();
+        for (int size = 0; ; size++) {
+            List<List<Integer>> found = new ArrayList<>();
+            for (int set = 0; set < 1 << wanting.size(); set++) {
+                int these = set;
+                stick = IntStream.range(0, wanting.size())
+                        .filter(i -> (these >> i & 1) == 1)
+                        .mapToObj(wanting::get)
+                        .toList();
+                if (stick.size() == size && wanting().isEmpty()) {
+                    found.add(stick);
+                }
+            }
+            if (!found.isEmpty()) {
+                sticks = found;
+                return;
+            }
+        }
     }
 
     private void choose(double[] chosen, int count, int from) {
@@ -60,12 +105,12 @@ final class EveryChoice {
         int sum = 0;
         double longest = 0;
         for (int mark = 1; mark < mm.length - 1; mark++) {
-            if (!problem.onTheStick().contains(mark)) {
+            if (!isGiven(mark)) {
                 sum += steps[mark];
                 longest = Math.max(longest, shortestLastStep(chosen, steps, mark));
             }
         }
-        Best found = new Best(chosen.length, sum, longest);
+        Best found = new Best(stick.size(), chosen.length, sum, longest);
         boolean better = best.openings() < 0
                 || found.sumOfSteps() < best.sumOfSteps()
                 || (found.sumOfSteps() == best.sumOfSteps() && found.longestMm() < best.longestMm() - NOISE_MM);
@@ -77,9 +122,9 @@ final class EveryChoice {
     private int[] steps(double[] chosen) {
         int[] steps = new int[mm.length];
         Arrays.fill(steps, FAR);
-        steps[0] = 0;
-        steps[mm.length - 1] = 0;
-        problem.onTheStick().forEach(mark -> steps[mark] = 1);
+        for (int mark = 0; mark < mm.length; mark++) {
+            steps[mark] = isGiven(mark) ? 0 : FAR;
+        }
         int most = (int) Math.floor(problem.limit().mm() / problem.markError().mm() + 1e-9);
         for (int round = 1; round <= most; round++) {
             for (int a = 0; a < mm.length; a++) {
@@ -91,6 +136,15 @@ final class EveryChoice {
             }
         }
         return steps;
+    }
+
+    private boolean isGiven(int mark) {
+        return mark == 0
+                || mark == mm.length - 1
+                || problem.onTheStick().contains(mark)
+                || problem.squares().contains(mark)
+                || problem.squares().contains(mark - 1)
+                || stick.contains(mark);
     }
 
     private double shortestLastStep(double[] chosen, int[] steps, int mark) {
@@ -108,20 +162,25 @@ final class EveryChoice {
 
     private boolean served(double[] chosen, int a, int b) {
         double distance = Math.abs(mm[a] - mm[b]);
-        return !barred(distance)
+        double tolerance = problem.matchTolerance().mm();
+        double largest = problem.largest().map(Length::mm).orElse(Double.MAX_VALUE);
+        return !barred(a, b)
                 && Arrays.stream(chosen)
-                        .anyMatch(start -> distance >= start - NOISE_MM
-                                && distance
-                                        <= start + 2 * problem.matchTolerance().mm() + NOISE_MM);
+                        .map(start -> Math.min(start + tolerance, largest))
+                        .anyMatch(opening -> Math.abs(distance - opening) <= tolerance + NOISE_MM);
     }
 
     private boolean pinned(int a, int b) {
         double distance = Math.abs(mm[a] - mm[b]);
-        return a != b && !barred(distance) && within(problem.pinned(), distance);
+        return a != b && !barred(a, b) && within(problem.pinned(), distance);
     }
 
-    private boolean barred(double distance) {
-        return within(problem.forbidden(), distance);
+    /** Forbidden, or some of a square lies between the two legs. */
+    private boolean barred(int a, int b) {
+        double low = Math.min(mm[a], mm[b]);
+        double high = Math.max(mm[a], mm[b]);
+        return within(problem.forbidden(), high - low)
+                || problem.squares().stream().anyMatch(square -> mm[square] < high && mm[square + 1] > low);
     }
 
     private boolean within(List<Length> openings, double distance) {

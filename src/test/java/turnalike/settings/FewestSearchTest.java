@@ -95,7 +95,7 @@ class FewestSearchTest {
     private static FewestSearch search(Spans spans, Effort effort, List<Choice> told) {
         int[] candidates = Reduction.worthTrying(spans);
         Choice sound = Reduction.sound(spans, candidates, Effort.unlimited());
-        Annealing beside = new Annealing(spans, candidates, 1000, effort);
+        Annealing beside = new Annealing(spans, candidates, new int[0], 1000, effort);
         return new FewestSearch(spans, candidates, sound, beside, told::add, effort);
     }
 }

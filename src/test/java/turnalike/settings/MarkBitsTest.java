@@ -37,12 +37,12 @@ class MarkBitsTest {
                 Set<Integer> free = new HashSet<>();
                 Set<Set<Integer>> bound = new HashSet<>();
                 for (Set<Integer> part : parts(joined)) {
-                    boolean begins = part.stream().anyMatch(mark -> spans.isEnd(mark) || spans.onTheStick[mark]);
+                    boolean begins = part.stream().anyMatch(mark -> spans.given[mark]);
                     if (!begins) {
                         bound.add(part);
                     }
                     part.stream()
-                            .filter(mark -> begins && inner(spans, mark) && (joined[mark] & ~bits.ends) != 0)
+                            .filter(mark -> begins && inner(spans, mark) && (joined[mark] & ~bits.given) != 0)
                             .forEach(free::add);
                 }
                 assertThat(IntStream.of(bits.entry[i]).limit(bits.free[i]).boxed())
@@ -51,9 +51,13 @@ class MarkBitsTest {
                 for (int at = 0; at < bits.entry[i].length; at++) {
                     int mark = bits.entry[i][at];
                     assertThat(bits.sources[i][at])
-                            .isEqualTo(mark == MarkBits.PART_END ? 0 : joined[mark] & ~bits.ends);
+                            .isEqualTo(mark == MarkBits.PART_END ? 0 : joined[mark] & ~bits.given);
                 }
-                assertThat(bits.fromEnd[i]).isEqualTo((joined[0] | joined[spans.last()]) & bits.inner);
+                long fromGiven = IntStream.range(0, spans.marks())
+                        .filter(mark -> spans.given[mark])
+                        .mapToLong(mark -> joined[mark])
+                        .reduce(0, (a, b) -> a | b);
+                assertThat(bits.fromEnd[i]).isEqualTo(fromGiven & bits.inner);
             }
         });
     }
@@ -62,7 +66,7 @@ class MarkBitsTest {
     void sixty_four_marks_fit_and_one_more_is_refused() {
         MarkBits bits = new MarkBits(row(64));
         assertThat(bits.inner).isEqualTo(-1L & ~1L & ~Long.MIN_VALUE);
-        assertThat(bits.ends | bits.inner).isEqualTo(-1L);
+        assertThat(bits.given | bits.inner).isEqualTo(-1L);
         assertThat(new MarkBits(row(63)).inner).isEqualTo((1L << 62) - 2);
         assertThatThrownBy(() -> new MarkBits(row(65))).isInstanceOf(IllegalArgumentException.class);
     }
@@ -73,7 +77,7 @@ class MarkBitsTest {
     }
 
     private static boolean inner(Spans spans, int mark) {
-        return !spans.isEnd(mark) && !spans.onTheStick[mark];
+        return !spans.given[mark];
     }
 
     private static long[] joined(Spans spans, Opening opening) {

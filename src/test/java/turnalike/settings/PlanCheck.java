@@ -2,6 +2,7 @@ package turnalike.settings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -21,7 +22,15 @@ final class PlanCheck {
         List<Length> marks = problem.marks();
         int last = marks.size() - 1;
         Map<Integer, Integer> depth = new HashMap<>(Map.of(0, 0, last, 0));
-        problem.onTheStick().forEach(mark -> depth.put(mark, 1));
+        List<Integer> onTheStick = new ArrayList<>(problem.onTheStick());
+        problem.squares().forEach(square -> {
+            depth.put(square, 0);
+            depth.put(square + 1, 0);
+        });
+        onTheStick.removeAll(depth.keySet());
+        onTheStick.addAll(plan.given().outOfReach());
+        onTheStick.forEach(mark -> depth.put(mark, 0));
+        assertThat(plan.listOnTheStick()).containsExactlyInAnyOrderElementsOf(onTheStick);
         Set<Integer> struck = new HashSet<>();
         plan.settings().stream()
                 .flatMap(setting -> setting.steps().stream())
@@ -39,12 +48,21 @@ final class PlanCheck {
         assertThat(depth).as("every mark is reached").hasSize(marks.size());
         for (DividerSetting setting : plan.settings()) {
             assertThat(setting.pinned() || !setting.steps().isEmpty()).isTrue();
+            double largest = problem.largest().map(Length::mm).orElse(Double.MAX_VALUE);
+            assertThat(setting.pinned() || setting.opening().mm() <= largest + NOISE_MM)
+                    .isTrue();
             for (DividerStep step : setting.steps()) {
                 double distance = Math.abs(
                         marks.get(step.to()).mm() - marks.get(step.from()).mm());
                 assertThat(Math.abs(distance - setting.opening().mm()))
                         .as("%s is served by %s", step, setting.opening())
                         .isLessThanOrEqualTo(problem.matchTolerance().mm() + NOISE_MM);
+                for (int square : problem.squares()) {
+                    assertThat(step.from() <= square && step.to() <= square
+                                    || step.from() > square && step.to() > square)
+                            .as("%s has square %d under it", step, square)
+                            .isTrue();
+                }
                 for (Length forbidden : problem.forbidden()) {
                     assertThat(Math.abs(setting.opening().mm() - forbidden.mm()))
                             .isGreaterThan(problem.matchTolerance().mm());
@@ -52,7 +70,8 @@ final class PlanCheck {
             }
         }
         for (MarkError error : plan.errors()) {
-            int steps = depth.getOrDefault(error.mark(), UNREACHED);
+            // A line from the stick is off by one mark error itself; what is struck from it counts its own steps.
+            int steps = onTheStick.contains(error.mark()) ? 1 : depth.getOrDefault(error.mark(), UNREACHED);
             double e = problem.markError().mm();
             assertThat(error.steps()).isEqualTo(steps);
             assertThat(error.worst().mm()).isEqualTo(steps * e);

@@ -31,9 +31,9 @@ class ReductionTest {
                 Opening opening = spans.openings.get(i);
                 int low = opening.low()[0];
                 int high = opening.high()[0];
-                boolean fromAnEnd = low == 0 || high == spans.last();
+                boolean fromAnEnd = spans.given[low] || spans.given[high];
                 boolean single = opening.pairs() == 1;
-                if (!single || (fromAnEnd && struck.add(low == 0 ? high : low))) {
+                if (!single || (fromAnEnd && struck.add(spans.given[low] ? high : low))) {
                     worth.add(i);
                 } else if (!fromAnEnd && (isShut(spans, low) || isShut(spans, high))) {
                     worth.add(i);
@@ -94,7 +94,9 @@ class ReductionTest {
     }
 
     private static boolean isShut(Spans spans, int mark) {
-        return !spans.onTheStick[mark] && spans.isBarred(0, mark) && spans.isBarred(mark, spans.last());
+        return !spans.given[mark]
+                && IntStream.range(0, spans.marks())
+                        .noneMatch(from -> spans.given[from] && !spans.isBarred(from, mark));
     }
 
     /** Fewest openings, and the smallest sum of steps with as few; one far off when no set does. */

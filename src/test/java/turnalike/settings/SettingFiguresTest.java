@@ -78,7 +78,8 @@ class SettingFiguresTest {
                 MarkError.of(2, 3, Length.ofMm(0.25), false),
                 MarkError.of(3, 0, Length.ofMm(0.25), false));
         DividerSetting setting = new DividerSetting(Length.ofMm(9), List.of(new DividerStep(0, 2, 3)), false);
-        DividerPlan plan = new DividerPlan(List.of(setting, setting, setting), errors, 3, false, false, 1, List.of());
+        DividerPlan plan = new DividerPlan(
+                List.of(setting, setting, setting), GivenMarks.NONE, errors, 3, false, false, 1, List.of());
         assertThat(plan.worst()).isEqualTo(Length.ofMm(0.75));
         assertThat(plan.gap()).isEqualTo(2);
         assertThat(plan.listOnTheStick()).containsExactly(1);

@@ -74,10 +74,8 @@ record SmallSpans(Spans spans, int[] candidates) {
     int[] steps(int[] chosen) {
         int[] steps = new int[spans.marks()];
         Arrays.fill(steps, FAR);
-        steps[0] = 0;
-        steps[spans.last()] = 0;
-        for (int mark = 1; mark < spans.last(); mark++) {
-            steps[mark] = spans.onTheStick[mark] ? 1 : FAR;
+        for (int mark = 0; mark < spans.marks(); mark++) {
+            steps[mark] = spans.given[mark] ? 0 : FAR;
         }
         int[] all = both(IntStream.range(0, spans.pinned).toArray(), chosen);
         for (int again = 0; again < spans.marks(); again++) {
@@ -101,7 +99,7 @@ record SmallSpans(Spans spans, int[] candidates) {
     /** The sum of steps of marks that dividers reach. */
     int sum(int[] steps) {
         return IntStream.range(1, spans.last())
-                .filter(mark -> !spans.onTheStick[mark] && steps[mark] != FAR)
+                .filter(mark -> !spans.given[mark] && steps[mark] != FAR)
                 .map(mark -> steps[mark])
                 .sum();
     }

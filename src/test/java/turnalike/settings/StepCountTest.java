@@ -47,7 +47,7 @@ class StepCountTest {
     private static double longestMm(Spans spans, int[] chosen, int[] steps) {
         double longest = 0;
         for (int mark = 1; mark < spans.last(); mark++) {
-            double shortest = spans.onTheStick[mark] ? 0 : Double.POSITIVE_INFINITY;
+            double shortest = spans.given[mark] ? 0 : Double.POSITIVE_INFINITY;
             for (int other = 0; other < spans.marks(); other++) {
                 if (steps[other] == steps[mark] - 1) {
                     if (joins(spans, IntStream.range(0, spans.pinned).toArray(), mark, other)) {

@@ -97,7 +97,7 @@ class ZoneWeightsTest {
                     spans,
                     candidates,
                     sound,
-                    new Annealing(spans, candidates, 1000, Effort.unlimited()),
+                    new Annealing(spans, candidates, new int[0], 1000, Effort.unlimited()),
                     better -> {},
                     Effort.unlimited());
             int settings = byEntries();

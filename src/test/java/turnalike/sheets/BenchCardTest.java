@@ -144,6 +144,7 @@ class BenchCardTest {
                 plain.units(),
                 pattern,
                 List.of(new BenchCardContent.Fact("𝔄".repeat(200), "", "\uD800")),
+                List.of("Ж".repeat(900)),
                 List.of(),
                 List.of(),
                 List.of("x".repeat(900), ""));

@@ -46,6 +46,7 @@ final class SheetSamples {
                         new BenchCardContent.Fact("weight", "412 g", "14.5 oz"),
                         new BenchCardContent.Fact(
                                 "balance point", Length.ofMm(231.4).format(units), "from the datum end")),
+                List.of(),
                 dividers.entrySet().stream()
                         .map(e -> new BenchCardContent.Divider(e.getKey(), e.getValue()))
                         .toList(),

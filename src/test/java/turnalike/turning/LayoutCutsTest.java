@@ -15,6 +15,7 @@ import turnalike.pattern.Tool;
 import turnalike.settings.DividerPlan;
 import turnalike.settings.DividerSetting;
 import turnalike.settings.DividerStep;
+import turnalike.settings.GivenMarks;
 import turnalike.settings.MarkError;
 import turnalike.units.Length;
 
@@ -44,7 +45,7 @@ class LayoutCutsTest {
         List<MarkError> errors = usual.dividers().errors().stream()
                 .map(each -> error(each.mark(), onTheStick.contains(each.mark())))
                 .toList();
-        DividerPlan plan = new DividerPlan(List.of(settings), errors, 0, false, false, 0, List.of());
+        DividerPlan plan = new DividerPlan(List.of(settings), GivenMarks.NONE, errors, 0, false, false, 0, List.of());
         return LayoutCuts.of(new TurningProblem(
                 usual.pattern(),
                 usual.marks(),

@@ -16,6 +16,7 @@ import turnalike.settings.CaliperSetting;
 import turnalike.settings.DividerPlan;
 import turnalike.settings.DividerSetting;
 import turnalike.settings.DividerStep;
+import turnalike.settings.GivenMarks;
 import turnalike.settings.MarkError;
 import turnalike.settings.OtherUses;
 import turnalike.settings.Wrench;
@@ -111,10 +112,22 @@ final class SettingsSummary {
                 .collect(Collectors.joining(", "));
     }
 
+    /** What stands before any step besides the ends, and why. */
     private void stick() {
-        List<Integer> marks = settings.dividers().listOnTheStick();
+        GivenMarks given = settings.dividers().given();
+        marks("shoulder lines, struck with square and knife from the stick before mounting:", given.shoulders());
+        marks("taken from the marking stick, as you wish:", given.wished());
+        String fewest = given.fewestProven()
+                ? "no fewer will do"
+                : "fewer may do, at least %d".formatted(given.leastOutOfReach());
+        marks(
+                "taken from the marking stick, since %s (%s):".formatted(plan.whyOutOfReach(), fewest),
+                given.outOfReach());
+    }
+
+    private void marks(String head, List<Integer> marks) {
         if (!marks.isEmpty()) {
-            line("  no dividers needed, taken from the marking stick:");
+            line("  %s", head);
         }
         for (int mark : marks) {
             line(

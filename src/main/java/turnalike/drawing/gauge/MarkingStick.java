@@ -20,7 +20,7 @@ import turnalike.units.UnitSystem;
 
 /**
  * The marking stick, full size: a strip to cut along its upper edge and hold against the turning blank. Every mark is a line to that edge,
- * or a notch in it; a short tick that stops before the edge says where a diameter is taken, and is not pencilled. Below stand the mark's number, its place
+ * or a notch in it, a heavier one at a square's shoulder, which its label names; a short tick that stops before the edge says where a diameter is taken, and is not pencilled. Below stand the mark's number, its place
  * from the datum end and the diameter there.
  */
 public final class MarkingStick {
@@ -164,10 +164,10 @@ public final class MarkingStick {
     private List<Shape> lines() {
         List<Shape> out = new ArrayList<>();
         for (Mark mark : pattern.marks()) {
-            boolean end = mark.kind() == Mark.Kind.END;
+            boolean heavy = mark.kind() == Mark.Kind.END || mark.kind() == Mark.Kind.SHOULDER;
             double x = x(mark.place());
             double from = edge == Edge.LINES ? EDGE_MM : EDGE_MM + NOTCH_MM / 2;
-            out.add(Path.line(end ? Pen.LINE : Pen.FINE, x, from, x, LINE_TO_MM));
+            out.add(Path.line(heavy ? Pen.LINE : Pen.FINE, x, from, x, LINE_TO_MM));
         }
         return out;
     }

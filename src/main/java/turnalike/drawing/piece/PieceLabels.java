@@ -78,7 +78,9 @@ public final class PieceLabels {
         return new LeaderLabels.Flag(
                 x(mark.place()),
                 Integer.toString(number),
-                diameter + LengthLabels.bare(mark.place(), units),
+                (mark.kind() == Mark.Kind.SHOULDER ? "shoulder   " : "")
+                        + diameter
+                        + LengthLabels.bare(mark.place(), units),
                 "mark %d: %s, %s".formatted(number, mark.label(), mark.place().formatBoth(units)),
                 Map.of("class", "mark", "data-mark", Integer.toString(number)));
     }

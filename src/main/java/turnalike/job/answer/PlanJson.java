@@ -33,7 +33,7 @@ public final class PlanJson {
         for (Mark mark : plan.marks()) {
             marks.addObject().put("mm", mark.place().mm()).put("label", mark.label());
         }
-        SettingsJson.write(root.putObject("settings"), plan.settings(), plan.marks());
+        SettingsJson.write(root.putObject("settings"), plan);
         stock(root.putObject("stock"), plan.stock());
         TurningJson.write(root.putObject("turning"), plan.turning());
         weights(root.putArray("weights"), plan.weights());

@@ -4,12 +4,14 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import turnalike.job.JobSettings;
+import turnalike.job.Plan;
 import turnalike.job.TenonFit;
 import turnalike.pattern.Mark;
 import turnalike.settings.CaliperSetting;
 import turnalike.settings.DividerPlan;
 import turnalike.settings.DividerSetting;
 import turnalike.settings.DividerStep;
+import turnalike.settings.GivenMarks;
 import turnalike.settings.MarkError;
 import turnalike.settings.OtherUses;
 import turnalike.settings.Wrench;
@@ -18,7 +20,9 @@ import turnalike.settings.Wrench;
 final class SettingsJson {
     private SettingsJson() {}
 
-    static void write(ObjectNode node, JobSettings settings, List<Mark> marks) {
+    static void write(ObjectNode node, Plan from) {
+        JobSettings settings = from.settings();
+        List<Mark> marks = from.marks();
         DividerPlan plan = settings.dividers();
         ArrayNode dividers = node.putArray("dividers");
         for (int i = 0; i < plan.settings().size(); i++) {
@@ -40,8 +44,21 @@ final class SettingsJson {
         node.put("fewest_proven", plan.fewestProven());
         node.put("fewest_at_least", plan.lowerBound());
         node.put("gap", plan.gap());
-        numbers(node.putArray("on_the_stick"), plan.listOnTheStick());
+        node.put("largest_mm", from.largestOpening().mm());
+        given(node, from, plan.given());
         errors(node.putArray("mark_errors"), plan.errors());
+    }
+
+    /** What stands before any step: shoulder lines, and what the stick gives with its reason. */
+    private static void given(ObjectNode node, Plan from, GivenMarks given) {
+        numbers(node.putArray("shoulders"), given.shoulders());
+        numbers(node.putArray("on_the_stick"), from.settings().dividers().listOnTheStick());
+        numbers(node.putArray("on_the_stick_by_wish"), given.wished());
+        numbers(node.putArray("out_of_reach"), given.outOfReach());
+        if (!given.outOfReach().isEmpty()) {
+            node.put("out_of_reach_why", from.whyOutOfReach());
+        }
+        node.put("out_of_reach_at_least", given.leastOutOfReach());
     }
 
     private static void divider(ObjectNode node, DividerSetting setting, OtherUses uses, List<Mark> marks) {

@@ -302,6 +302,14 @@ public final class JobKeys {
                         "forbid", new ListOf<>(aboveZero(), 0, MOST), "divider openings that must not be used", "none")
                 .asked(KeySection.SETTINGS, "Openings not to use", PARTED);
 
+        /** How wide the turner's dividers open; left out, what common ones do. */
+        public static final Key<Size> LARGEST = Key.may(
+                        "largest",
+                        aboveZero(),
+                        "no other divider opening is wider; a mark that none reaches is taken from the stick",
+                        "8 in, in a job in mm 200 mm (common practice, no source)")
+                .asked(KeySection.SETTINGS, "Your dividers open to", "left empty: 8 in or 200 mm");
+
         /** Marks laid out from the marking stick, by number from 0 at the start end or by label. */
         public static final Key<ListOf<Mark>> STICK = Key.may(
                         "stick",
@@ -318,10 +326,15 @@ public final class JobKeys {
         private SettingKeys() {}
     }
 
-    /** The turner's own choices for laying out; left out, any opening and every mark by dividers. */
+    /** The turner's own choices for laying out; left out, dividers as they commonly open, and every mark that they reach. */
     public static final Key<Group> SETTINGS = Key.may(
             "settings",
-            new Group(List.of(SettingKeys.PIN, SettingKeys.FORBID, SettingKeys.STICK, SettingKeys.STICK_MARKS)),
+            new Group(List.of(
+                    SettingKeys.PIN,
+                    SettingKeys.FORBID,
+                    SettingKeys.LARGEST,
+                    SettingKeys.STICK,
+                    SettingKeys.STICK_MARKS)),
             "your choice of settings",
             "none; lines");
 

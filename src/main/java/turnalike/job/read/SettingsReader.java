@@ -19,6 +19,7 @@ import turnalike.pattern.Pattern;
 import turnalike.settings.Dividers;
 import turnalike.units.Length;
 import turnalike.units.Problem;
+import turnalike.units.UnitSystem;
 
 /** The turner's choices from JSON, and whether any plan can keep them. */
 final class SettingsReader {
@@ -33,13 +34,30 @@ final class SettingsReader {
         int before = fields.reading().count();
         List<Length> pinned = lengths(fields, SettingKeys.PIN);
         List<Length> forbidden = lengths(fields, SettingKeys.FORBID);
+        Optional<Length> largest = fields.size(SettingKeys.LARGEST);
+        largest.ifPresent(most -> checkPins(fields, pinned, most));
         Set<Integer> onTheStick = marks(fields, pattern);
         boolean notched =
                 fields.word(SettingKeys.STICK_MARKS).filter("notches"::equals).isPresent();
         fields.refuseUnknown(JobKeys.SETTINGS.type());
         return fields.reading().count() == before
-                ? Optional.of(new LayoutWishes(pinned, forbidden, onTheStick, notched))
+                ? Optional.of(new LayoutWishes(pinned, forbidden, largest, onTheStick, notched))
                 : Optional.empty();
+    }
+
+    /** A pinned opening is used whatever dividers usually open to, but not against what the turner says of them. */
+    private static void checkPins(Fields fields, List<Length> pinned, Length largest) {
+        UnitSystem units = fields.reading().units();
+        for (int i = 0; i < pinned.size(); i++) {
+            if (pinned.get(i).compareTo(largest) > 0) {
+                fields.reading()
+                        .problem(
+                                fields.at(SettingKeys.PIN.name() + " " + (i + 1)),
+                                "%s is wider than the largest opening, %s"
+                                        .formatted(pinned.get(i).format(units), largest.format(units)),
+                                "raise `%s` or take the opening back".formatted(SettingKeys.LARGEST.name()));
+            }
+        }
     }
 
     /** Tells each wish that contradicts another, and each mark that no plan can reach, with what would free it. */
@@ -49,7 +67,7 @@ final class SettingsReader {
             return; // each mark can be stepped from an end, so there is nothing to look for; a page reads its job at
             // every edit
         }
-        for (Problem problem : Dividers.obstacles(wishes.dividers(pattern.marks(), tolerances, reading.units()))) {
+        for (Problem problem : Dividers.obstacles(wishes.dividers(pattern, tolerances, reading.units()))) {
             reading.problem(problem);
         }
     }

@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import turnalike.drawing.gauge.SettingBars;
 import turnalike.drawing.piece.ShadedSpindle;
 import turnalike.drawing.piece.SpindleDrawing;
+import turnalike.job.GivenWords;
 import turnalike.job.Job;
 import turnalike.job.Plan;
 import turnalike.job.kept.KeptJob;
@@ -200,6 +201,11 @@ public final class JobView {
         return isFinal;
     }
 
+    /** What stands before any step of the dividers, a sentence each. */
+    public List<String> given() {
+        return GivenWords.list(plan);
+    }
+
     /** The dividers' openings, as bars of true length. */
     public String dividerBars() {
         List<SettingBars.Bar> bars = plan.settings().dividers().settings().stream()
@@ -251,8 +257,13 @@ public final class JobView {
         String sure = dividers.fewestProven()
                 ? "no plan has fewer"
                 : isFinal ? "at least %d are needed".formatted(dividers.lowerBound()) : "still looking for fewer";
-        return "%s every mark; %s. The worst mark may be off by %s."
-                .formatted(openings, sure, dividers.worst().formatBoth(units()));
+        boolean onlyEnds = given().isEmpty();
+        return "%s every %smark; %s. The worst mark may be off by %s."
+                .formatted(
+                        openings,
+                        onlyEnds ? "" : "other ",
+                        sure,
+                        dividers.worst().formatBoth(units()));
     }
 
     public boolean hasDividers() {

@@ -10,10 +10,20 @@ class SettingsSummaryTest {
     void marks_from_the_stick_pins_and_second_uses_are_told_in_words() {
         String text = SettingsSummary.text(InventedLeg.plan("\"settings\": {\"pin\": [20, 17], \"stick\": [6]},", ""));
         assertThat(text)
-                .contains("no dividers needed, taken from the marking stick:")
+                .contains("taken from the marking stick, as you wish:")
                 .contains("mark 6, 4 taper | 5 fillet")
                 .contains("pinned  serves no mark here")
                 .contains("serves again: width of 2 bead, 3 cove; calipers for 1 tenon");
+    }
+
+    @Test
+    void what_no_opening_reaches_is_told_with_its_reason() {
+        // Two openings of at most 20 mm carry no end mark over the taper of 100 mm, nor past the bead: 70 mm in three
+        // steps is too far.
+        String text = SettingsSummary.text(InventedLeg.plan("\"settings\": {\"largest\": 20},", ""));
+        assertThat(text)
+                .contains("taken from the marking stick, since no chain of openings up to 20 mm")
+                .contains("in 3 steps (no fewer will do):");
     }
 
     @Test

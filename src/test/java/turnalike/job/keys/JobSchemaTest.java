@@ -204,7 +204,11 @@ class JobSchemaTest {
             out.put(name + ".json", "what dividers can reach");
         }
         for (String name : List.of(
-                "settings-pin-forbidden", "settings-pin-twice", "turning-speeds-twice", "turning-speeds-above-max")) {
+                "settings-pin-forbidden",
+                "settings-pin-too-wide",
+                "settings-pin-twice",
+                "turning-speeds-twice",
+                "turning-speeds-above-max")) {
             out.put(name + ".json", "two entries of a list, or of two lists");
         }
         for (String name : List.of("settings-stick-end", "settings-stick-no-label", "settings-stick-past-last")) {
