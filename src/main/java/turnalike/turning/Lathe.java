@@ -15,8 +15,9 @@ import turnalike.units.Speed;
  * @param steps the speeds the lathe has, slowest first; empty when any speed can be had or none is told
  * @param most the fastest it may be run, if told
  * @param tailstock the force with which the tailstock is wound up, if told
+ * @param held how the piece is held
  */
-public record Lathe(Force cutting, List<Speed> steps, Optional<Speed> most, Optional<Force> tailstock) {
+public record Lathe(Force cutting, List<Speed> steps, Optional<Speed> most, Optional<Force> tailstock, Held held) {
     /**
      * 20 N, about the weight of two litres of water: a light finishing cut on hardwood. Common practice, no source; a dull tool or a heavy
      * cut pushes several times as hard.
@@ -28,6 +29,27 @@ public record Lathe(Force cutting, List<Speed> steps, Optional<Speed> most, Opti
 
     public Lathe {
         steps = steps.stream().sorted().toList();
+    }
+
+    /**
+     * A lathe that holds the piece between centres.
+     *
+     * @param cutting the force with which the tool pushes the piece aside
+     * @param steps the speeds the lathe has; empty when any speed can be had or none is told
+     * @param most the fastest it may be run, if told
+     * @param tailstock the force with which the tailstock is wound up, if told
+     */
+    public Lathe(Force cutting, List<Speed> steps, Optional<Speed> most, Optional<Force> tailstock) {
+        this(cutting, steps, most, tailstock, Held.BETWEEN_CENTRES);
+    }
+
+    /**
+     * {@return the same with the piece held another way}
+     *
+     * @param other the other way
+     */
+    public Lathe withHeld(Held other) {
+        return new Lathe(cutting, steps, most, tailstock, other);
     }
 
     /**

@@ -1,5 +1,6 @@
 package turnalike.job.keys;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -22,6 +23,7 @@ import turnalike.job.fields.KeyType.Word;
 import turnalike.job.set.FrameKind;
 import turnalike.pieces.LikenessWeights;
 import turnalike.stock.Spares;
+import turnalike.turning.Held;
 import turnalike.turning.Lathe;
 import turnalike.units.Length;
 import turnalike.wood.Species;
@@ -125,13 +127,45 @@ public final class JobKeys {
                         "not looked at")
                 .asked(KeySection.TURNING, "Tailstock presses with, N", "");
 
+        public static final Key<Word> HELD = Key.may(
+                        "held",
+                        new Word(Arrays.stream(Held.By.values())
+                                .map(Held.By::word)
+                                .toList()),
+                        "how the piece is held; by one end it is turned from the other end back",
+                        "centres")
+                .asked(KeySection.TURNING, "Held", "left empty: centres");
+
+        public static final Key<Word> HELD_AT = Key.may(
+                        "held_at",
+                        new Word(Arrays.stream(Held.At.values())
+                                .map(Held.At::word)
+                                .toList()),
+                        "which of its ends stands at the headstock",
+                        "start")
+                .asked(KeySection.TURNING, "Held at its", "left empty: start");
+
+        public static final Key<Word> TAILSTOCK = Key.may(
+                        "tailstock",
+                        new Word(List.of("up", "away")),
+                        "whether the tailstock bears the other end until the last cuts",
+                        "up")
+                .asked(KeySection.TURNING, "Tailstock", "left empty: up");
+
         private TurningKeys() {}
     }
 
     /** The lathe and the hand that turns; left out, any lathe and a light cut. */
     public static final Key<Group> TURNING = Key.may(
             "turning",
-            new Group(List.of(TurningKeys.SPEEDS, TurningKeys.MAX_RPM, TurningKeys.FORCE, TurningKeys.TAILSTOCK_FORCE)),
+            new Group(List.of(
+                    TurningKeys.SPEEDS,
+                    TurningKeys.MAX_RPM,
+                    TurningKeys.FORCE,
+                    TurningKeys.TAILSTOCK_FORCE,
+                    TurningKeys.HELD,
+                    TurningKeys.HELD_AT,
+                    TurningKeys.TAILSTOCK)),
             "the lathe and the hand that turns",
             "a light cut, any lathe");
 

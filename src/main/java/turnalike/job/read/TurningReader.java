@@ -8,6 +8,7 @@ import turnalike.job.fields.Fields;
 import turnalike.job.fields.KeyType;
 import turnalike.job.keys.JobKeys;
 import turnalike.job.keys.JobKeys.TurningKeys;
+import turnalike.turning.Held;
 import turnalike.turning.Lathe;
 import turnalike.units.Force;
 import turnalike.units.Problem;
@@ -23,6 +24,7 @@ final class TurningReader {
         List<Speed> steps = fields.has(TurningKeys.SPEEDS) ? steps(fields) : List.of();
         Optional<Speed> most = fields.number(TurningKeys.MAX_RPM).map(Speed::ofRpm);
         Optional<Force> tailstock = fields.number(TurningKeys.TAILSTOCK_FORCE).map(Force::ofNewtons);
+        Optional<Held> held = held(fields);
         fields.refuseUnknown(JobKeys.TURNING.type());
         if (fields.reading().count() == before) {
             for (Problem problem : Lathe.problems(fields.at(TurningKeys.SPEEDS.name()), steps, most)) {
@@ -30,8 +32,22 @@ final class TurningReader {
             }
         }
         return fields.reading().count() == before
-                ? force.map(newtons -> new Lathe(Force.ofNewtons(newtons), steps, most, tailstock))
+                ? force.flatMap(
+                        newtons -> held.map(each -> new Lathe(Force.ofNewtons(newtons), steps, most, tailstock, each)))
                 : Optional.empty();
+    }
+
+    private static Optional<Held> held(Fields fields) {
+        Optional<Held.By> by = fields.word(TurningKeys.HELD).flatMap(Held::findBy);
+        Optional<Held.At> at = fields.word(TurningKeys.HELD_AT).flatMap(Held::findAt);
+        Optional<Boolean> up = fields.word(TurningKeys.TAILSTOCK)
+                .map(word -> word.equals(TurningKeys.TAILSTOCK.type().words().get(0)));
+        Optional<Problem> problem = by.flatMap(
+                hold -> up.flatMap(there -> Held.problem(fields.at(TurningKeys.TAILSTOCK.name()), hold, there)));
+        problem.ifPresent(fields.reading()::problem);
+        return problem.isPresent()
+                ? Optional.empty()
+                : by.flatMap(hold -> at.flatMap(end -> up.map(there -> new Held(hold, end, there))));
     }
 
     private static List<Speed> steps(Fields fields) {

@@ -217,6 +217,7 @@ class JobSchemaTest {
         for (String name : List.of("wood-unknown", "wood-several")) {
             out.put(name + ".json", "how much of a wood's name is enough");
         }
+        out.put("turning-tailstock-away.json", "two words of one object");
         out.put("stock-size-tiny.json", "above zero but below anything a tool knows");
         return out;
     }
