@@ -26,6 +26,7 @@ final class Cautions {
     static List<Warning> of(TurningProblem work, Optional<Whip> whip, List<Stage> stages, SpeedAdvice speeds) {
         Cautions cautions = new Cautions(work);
         cautions.speed(speeds);
+        cautions.slowDown(speeds);
         cautions.steps(speeds);
         if (whip.isPresent()) {
             cautions.tailstock(stages);
@@ -56,6 +57,18 @@ final class Cautions {
                             Locale.ROOT,
                             "held to %.0f rpm by the piece's own whip, below what is common for its diameter; a steady rest lets it"
                                     + " be turned with less shake",
+                            speeds.turning().to().rpm()));
+        }
+    }
+
+    /** The thick cylinder bears a speed that the finished piece does not. */
+    private void slowDown(SpeedAdvice speeds) {
+        if (speeds.roughing().to().compareTo(speeds.turning().to()) > 0) {
+            add(
+                    "speed",
+                    String.format(
+                            Locale.ROOT,
+                            "once it is round go down to %.0f rpm or less before the sizing cuts: as it grows thin it whips sooner",
                             speeds.turning().to().rpm()));
         }
     }

@@ -16,8 +16,10 @@ import turnalike.units.Speed;
  * @param most the fastest it may be run, if told
  * @param tailstock the force with which the tailstock is wound up, if told
  * @param held how the piece is held
+ * @param rules the rules of thumb that the turner goes by
  */
-public record Lathe(Force cutting, List<Speed> steps, Optional<Speed> most, Optional<Force> tailstock, Held held) {
+public record Lathe(
+        Force cutting, List<Speed> steps, Optional<Speed> most, Optional<Force> tailstock, Held held, ShopRules rules) {
     /**
      * 20 N, about the weight of two litres of water: a light finishing cut on hardwood. Common practice, no source; a dull tool or a heavy
      * cut pushes several times as hard.
@@ -32,7 +34,7 @@ public record Lathe(Force cutting, List<Speed> steps, Optional<Speed> most, Opti
     }
 
     /**
-     * A lathe that holds the piece between centres.
+     * A lathe that holds the piece between centres, and the usual rules of thumb.
      *
      * @param cutting the force with which the tool pushes the piece aside
      * @param steps the speeds the lathe has; empty when any speed can be had or none is told
@@ -40,7 +42,7 @@ public record Lathe(Force cutting, List<Speed> steps, Optional<Speed> most, Opti
      * @param tailstock the force with which the tailstock is wound up, if told
      */
     public Lathe(Force cutting, List<Speed> steps, Optional<Speed> most, Optional<Force> tailstock) {
-        this(cutting, steps, most, tailstock, Held.BETWEEN_CENTRES);
+        this(cutting, steps, most, tailstock, Held.BETWEEN_CENTRES, ShopRules.USUAL);
     }
 
     /**
@@ -49,7 +51,16 @@ public record Lathe(Force cutting, List<Speed> steps, Optional<Speed> most, Opti
      * @param other the other way
      */
     public Lathe withHeld(Held other) {
-        return new Lathe(cutting, steps, most, tailstock, other);
+        return new Lathe(cutting, steps, most, tailstock, other, rules);
+    }
+
+    /**
+     * {@return the same with other rules of thumb}
+     *
+     * @param other the other rules
+     */
+    public Lathe withRules(ShopRules other) {
+        return new Lathe(cutting, steps, most, tailstock, held, other);
     }
 
     /**

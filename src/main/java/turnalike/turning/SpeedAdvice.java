@@ -33,6 +33,12 @@ public record SpeedAdvice(
         /** Nothing but common practice for this diameter. */
         PRACTICE("common practice for this diameter"),
 
+        /** Long work is turned slower than its diameter alone would have it. */
+        LENGTH("common practice for work this long"),
+
+        /** The turner goes no faster, whatever the diameter. */
+        CEILING("the ceiling on any speed"),
+
         /** Faster, the piece would come too near its own first natural speed. */
         WHIP("the piece's own whip"),
 
@@ -51,19 +57,8 @@ public record SpeedAdvice(
         }
     }
 
-    /** Diameter times speed for round spindle work, mm · rpm: 3000 to 6000 in inches. Common practice, no source. */
-    static final double TURNING_FROM = 3000 * Length.MM_PER_INCH;
-
-    static final double TURNING_TO = 6000 * Length.MM_PER_INCH;
-
-    /** Half of that while the piece is out of round, by its width across the corners. Common practice, no source. */
-    static final double ROUGHING_SHARE = 0.5;
-
-    /**
-     * No faster than half the first natural speed. Common practice, no source: wood of one kind differs in stiffness by a fifth and more,
-     * and centres are not as stiff as they are reckoned.
-     */
-    public static final double WHIP_SHARE = 0.5;
+    /** Rounding alone holds nothing. */
+    private static final double SLACK = 1e-9;
 
     public SpeedAdvice {
         roughingSteps = List.copyOf(roughingSteps);
@@ -71,54 +66,77 @@ public record SpeedAdvice(
     }
 
     /**
-     * The ranges for a pattern.
+     * The ranges for a pattern. While it is roughed the blank's own stiffness counts, and the roughed cylinder's that it becomes; the turning
+     * range holds until the last cut, so the weakest of the later stages counts.
      *
-     * @param blank the blank's figures, if known: they limit the roughing
-     * @param later those of every later stage: the weakest limits the turning
+     * @param blank the blank's figures, if known
+     * @param later those of every later stage, the roughed cylinder first; empty if not known
      */
     static SpeedAdvice of(Pattern pattern, Lathe lathe, Optional<Stage> blank, List<Stage> later) {
-        SpeedRange rough = practice(blankAcross(pattern), ROUGHING_SHARE);
-        Length across = turningAcross(pattern);
-        boolean cornersStay = pattern.members().stream().anyMatch(each -> each.section() == Section.SQUARE);
-        SpeedRange turn = practice(across, cornersStay ? ROUGHING_SHARE : 1);
-        Optional<Speed> whip =
-                later.stream().map(Stage::first).min(Speed::compareTo).map(s -> s.times(WHIP_SHARE));
-        Limit limit = Limit.PRACTICE;
-        if (whip.isPresent() && whip.get().compareTo(turn.to()) < 0) {
-            turn = turn.limited(whip.get());
-            limit = Limit.WHIP;
-        }
+        ShopRules rules = lathe.rules();
+        Optional<Speed> longest = Optional.of(rules.mostFor(pattern.stock().length()));
         Optional<Speed> fastest = lathe.most().or(() -> last(lathe.steps()));
-        if (fastest.isPresent() && fastest.get().compareTo(turn.to()) < 0) {
-            turn = turn.limited(fastest.get());
-            limit = Limit.LATHE;
+        List<Stage> early = new ArrayList<>(blank.stream().toList());
+        later.stream().findFirst().ifPresent(early::add);
+        Optional<Speed> whip = whip(later, rules);
+        boolean cornersStay = pattern.members().stream().anyMatch(each -> each.section() == Section.SQUARE);
+        Bounded turn = practice(across(pattern), turningReach(pattern), cornersStay ? rules.outOfRound() : 1, rules)
+                .byLength(longest)
+                .by(Optional.of(rules.ceiling()), Limit.CEILING)
+                .by(whip, Limit.WHIP)
+                .by(fastest, Limit.LATHE);
+        Length flats = pattern.stock().size();
+        Length corners = flats.times(pattern.stock().section().reachFactor());
+        SpeedRange rough = practice(flats, corners, rules.outOfRound(), rules)
+                .byLength(longest)
+                .by(Optional.of(rules.ceiling()), Limit.CEILING)
+                .by(whip(early, rules), Limit.WHIP)
+                .by(fastest, Limit.LATHE)
+                .range();
+        return new SpeedAdvice(
+                rough, turn.range(), whip, turn.limit(), within(rough, lathe), within(turn.range(), lathe));
+    }
+
+    /** A range and what holds its fast end. */
+    private record Bounded(SpeedRange range, Limit limit) {
+        Bounded by(Optional<Speed> most, Limit why) {
+            return most.filter(speed -> speed.rpm() < range.to().rpm() * (1 - SLACK))
+                    .map(speed -> new Bounded(range.limited(speed), why))
+                    .orElse(this);
         }
-        if (blank.isPresent()) {
-            rough = rough.limited(blank.get().first().times(WHIP_SHARE));
+
+        /** Long work begins at half its most: 300 to 600 rpm for seven feet. */
+        Bounded byLength(Optional<Speed> most) {
+            Bounded held = by(most, Limit.LENGTH);
+            if (held.limit != Limit.LENGTH) {
+                return this;
+            }
+            Speed from = held.range.from().orSlower(held.range.to().times(0.5));
+            return new Bounded(new SpeedRange(from, held.range.to(), held.range.diameter()), Limit.LENGTH);
         }
-        if (fastest.isPresent()) {
-            rough = rough.limited(fastest.get());
-        }
-        // Never faster out of round than round.
-        rough = rough.limited(turn.to());
-        return new SpeedAdvice(rough, turn, whip, limit, within(rough, lathe), within(turn, lathe));
+    }
+
+    private static Optional<Speed> whip(List<Stage> stages, ShopRules rules) {
+        return stages.stream().map(Stage::first).min(Speed::compareTo).map(speed -> speed.times(rules.whipShare()));
     }
 
     private static Optional<Speed> last(List<Speed> rising) {
         return rising.isEmpty() ? Optional.empty() : Optional.of(rising.get(rising.size() - 1));
     }
 
-    private static SpeedRange practice(Length across, double share) {
-        return new SpeedRange(
-                Speed.ofRpm(share * TURNING_FROM / across.mm()), Speed.ofRpm(share * TURNING_TO / across.mm()), across);
+    /** @param reach the width that passes the tool, across the corners where there are some */
+    private static Bounded practice(Length across, Length reach, double share, ShopRules rules) {
+        SpeedRange chart = rules.chart().at(across);
+        return new Bounded(new SpeedRange(chart.from().times(share), chart.to().times(share), reach), Limit.PRACTICE);
     }
 
-    private static Length blankAcross(Pattern pattern) {
-        return pattern.stock().size().times(pattern.stock().section().reachFactor());
+    /** The widest part of the finished piece, across the flats where it stays square. */
+    private static Length across(Pattern pattern) {
+        return pattern.outline().largestRadius().times(2);
     }
 
     /** The widest part of the finished piece, across the corners where it stays square. */
-    private static Length turningAcross(Pattern pattern) {
+    private static Length turningReach(Pattern pattern) {
         List<Length> reach = new ArrayList<>();
         pattern.placed()
                 .forEach(placed -> reach.add(placed.outline()
@@ -131,24 +149,26 @@ public record SpeedAdvice(
         return lathe.steps().stream().filter(range::holds).toList();
     }
 
-    Working working() {
+    Working working(ShopRules rules) {
         String whip = whipLimit
                 .map(speed -> String.format(
                         Locale.ROOT,
-                        "; held to %.0f %% of the weakest stage's first natural speed, %.0f rpm",
-                        100 * WHIP_SHARE,
+                        "; held to %.0f %% of the weakest stage's first natural speed, %.0f rpm; roughing by the blank's and the"
+                                + " roughed cylinder's",
+                        100 * rules.whipShare(),
                         speed.rpm()))
                 .orElse("; whip not known, so not held by it");
         return new Working(
                 "Speed",
                 String.format(
                         Locale.ROOT,
-                        "diameter x speed from %.0f to %.0f mm rpm (3000 to 6000 in rpm), half that out of round or with square"
-                                + " parts, by the width across the corners: %.1f mm round and %.1f mm in the rough%s; set by %s",
-                        TURNING_FROM,
-                        TURNING_TO,
-                        turning.diameter().mm(),
-                        roughing.diameter().mm(),
+                        "a chart by diameter (%s), by a power of the diameter in between, by diameter x speed beyond; %.0f %% of it"
+                                + " out of round or with square parts, by the width across the flats; no faster than %.0f rpm x 2133.6"
+                                + " mm / length and than %.0f rpm%s; set by %s",
+                        rules.chart().text(),
+                        100 * rules.outOfRound(),
+                        rules.longWork().rpm(),
+                        rules.ceiling().rpm(),
                         whip,
                         limit.text()),
                 Working.COMMON_PRACTICE,

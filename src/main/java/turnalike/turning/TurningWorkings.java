@@ -23,7 +23,7 @@ final class TurningWorkings {
             out.add(buckling(each));
             out.add(steady(each));
         });
-        out.add(speeds.working());
+        out.add(speeds.working(work.lathe().rules()));
         out.add(new Working(
                 "Order of cuts",
                 "square to round, datum, layout, sizing, heavy details from the tail end to the drive end, slender stretches from the"

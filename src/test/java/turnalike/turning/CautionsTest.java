@@ -167,6 +167,23 @@ class CautionsTest {
                 .noneMatch(each -> each.contains("held to"));
     }
 
+    @Test
+    void a_piece_that_bears_less_finished_than_roughed_is_to_be_slowed_down_once_round() {
+        SpeedRange rough = new SpeedRange(Speed.ofRpm(300), Speed.ofRpm(600), mm(60));
+        for (double most : new double[] {599, 600}) {
+            SpeedAdvice speeds = new SpeedAdvice(
+                    rough,
+                    new SpeedRange(Speed.ofRpm(200), Speed.ofRpm(most), mm(40)),
+                    Optional.empty(),
+                    SpeedAdvice.Limit.PRACTICE,
+                    List.of(),
+                    List.of());
+            assertThat(said(Lathe.USUAL, Optional.of(whip(0.01, 100, false)), List.of(), speeds).stream()
+                            .filter(each -> each.contains("go down to 599 rpm or less before the sizing cuts")))
+                    .hasSize(most < 600 ? 1 : 0);
+        }
+    }
+
     private static List<String> steps(List<Double> within, double... steps) {
         SpeedAdvice speeds = speeds(
                 SpeedAdvice.Limit.PRACTICE, within.stream().map(Speed::ofRpm).toList());

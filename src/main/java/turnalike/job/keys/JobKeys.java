@@ -90,15 +90,10 @@ public final class JobKeys {
 
     /** What the job says of the lathe and the hand that turns. */
     public static final class TurningKeys {
-        /** No wood lathe turns slower or faster; only to catch a slip. */
-        private static final double SLOWEST_RPM = 1;
-
-        private static final double FASTEST_RPM = 20_000;
-
         /** The lathe's steps in rpm; left out, any speed can be set. */
         public static final Key<ListOf<Number>> SPEEDS = Key.may(
                         "speeds",
-                        new ListOf<>(number(SLOWEST_RPM, FASTEST_RPM), 1, 100),
+                        new ListOf<>(number(RuleKeys.SLOWEST_RPM, RuleKeys.FASTEST_RPM), 1, 100),
                         "the steps of your lathe, in rpm; those within the range are named",
                         "any speed")
                 .asked(KeySection.TURNING, "Your lathe's speeds, rpm", PARTED + ": 500; 900; 1500");
@@ -106,7 +101,7 @@ public final class JobKeys {
         /** The fastest the lathe is to run, in rpm. */
         public static final Key<Number> MAX_RPM = Key.may(
                         "max_rpm",
-                        number(SLOWEST_RPM, FASTEST_RPM),
+                        number(RuleKeys.SLOWEST_RPM, RuleKeys.FASTEST_RPM),
                         "no faster than this; a step above it is an error",
                         "the fastest step")
                 .asked(KeySection.TURNING, "Lathe's fastest, rpm", "left empty: any");
@@ -165,7 +160,8 @@ public final class JobKeys {
                     TurningKeys.TAILSTOCK_FORCE,
                     TurningKeys.HELD,
                     TurningKeys.HELD_AT,
-                    TurningKeys.TAILSTOCK)),
+                    TurningKeys.TAILSTOCK,
+                    RuleKeys.RULES)),
             "the lathe and the hand that turns",
             "a light cut, any lathe");
 

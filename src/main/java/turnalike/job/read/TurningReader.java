@@ -8,8 +8,10 @@ import turnalike.job.fields.Fields;
 import turnalike.job.fields.KeyType;
 import turnalike.job.keys.JobKeys;
 import turnalike.job.keys.JobKeys.TurningKeys;
+import turnalike.job.keys.RuleKeys;
 import turnalike.turning.Held;
 import turnalike.turning.Lathe;
+import turnalike.turning.ShopRules;
 import turnalike.units.Force;
 import turnalike.units.Problem;
 import turnalike.units.Speed;
@@ -25,6 +27,7 @@ final class TurningReader {
         Optional<Speed> most = fields.number(TurningKeys.MAX_RPM).map(Speed::ofRpm);
         Optional<Force> tailstock = fields.number(TurningKeys.TAILSTOCK_FORCE).map(Force::ofNewtons);
         Optional<Held> held = held(fields);
+        Optional<ShopRules> rules = fields.objectOrEmpty(RuleKeys.RULES).flatMap(RulesReader::read);
         fields.refuseUnknown(JobKeys.TURNING.type());
         if (fields.reading().count() == before) {
             for (Problem problem : Lathe.problems(fields.at(TurningKeys.SPEEDS.name()), steps, most)) {
@@ -32,8 +35,13 @@ final class TurningReader {
             }
         }
         return fields.reading().count() == before
-                ? force.flatMap(
-                        newtons -> held.map(each -> new Lathe(Force.ofNewtons(newtons), steps, most, tailstock, each)))
+                ? Optional.of(new Lathe(
+                        Force.ofNewtons(force.orElseThrow()),
+                        steps,
+                        most,
+                        tailstock,
+                        held.orElseThrow(),
+                        rules.orElseThrow()))
                 : Optional.empty();
     }
 

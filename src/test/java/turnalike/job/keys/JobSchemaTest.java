@@ -207,6 +207,7 @@ class JobSchemaTest {
                 "settings-pin-forbidden",
                 "settings-pin-too-wide",
                 "settings-pin-twice",
+                "turning-chart-rises",
                 "turning-speeds-twice",
                 "turning-speeds-above-max")) {
             out.put(name + ".json", "two entries of a list, or of two lists");

@@ -1,0 +1,86 @@
+package turnalike.job.keys;
+
+import java.util.List;
+import java.util.Optional;
+import turnalike.job.fields.Key;
+import turnalike.job.fields.KeySection;
+import turnalike.job.fields.KeyType;
+import turnalike.job.fields.KeyType.Group;
+import turnalike.job.fields.KeyType.Number;
+import turnalike.job.fields.KeyType.Rows;
+import turnalike.job.fields.KeyType.Size;
+import turnalike.turning.ShopRules;
+
+/** The rules of thumb of the lathe that a job may set: {@code turning.rules}. Their usual values stand in {@link ShopRules}. */
+public final class RuleKeys {
+    private static final ShopRules USUAL = ShopRules.USUAL;
+
+    /** No wood lathe turns slower or faster; only to catch a slip. */
+    static final double SLOWEST_RPM = 1;
+
+    static final double FASTEST_RPM = 20_000;
+
+    public static final Key<Number> CHART_RPM =
+            Key.needed("rpm", KeyType.number(SLOWEST_RPM, FASTEST_RPM), "the fastest for round work of that diameter");
+
+    public static final Key<Size> CHART_DIAMETER =
+            Key.needed("diameter", KeyType.aboveZero(), "of the work; between two the speed goes by a power of it");
+
+    public static final Key<Rows> CHART = Key.may(
+                    "chart",
+                    new Rows(CHART_RPM, CHART_DIAMETER, 50),
+                    "your own chart of speeds; a range begins at two thirds of its fastest",
+                    "3,500 rpm under 1/2 in, 2,800 at 1 in, 1,800 at 2 in and beyond by diameter × speed")
+            .asked(KeySection.TURNING, "Your chart of speeds", "a line each: rpm ; diameter");
+
+    public static final Key<Number> CEILING = Key.may(
+                    "ceiling_rpm",
+                    KeyType.number(SLOWEST_RPM, FASTEST_RPM, USUAL.ceiling().rpm()),
+                    "no faster than this, whatever the diameter",
+                    "3500")
+            .asked(KeySection.TURNING, "You never go above, rpm", "left empty: 3500");
+
+    public static final Key<Number> LONG = Key.may(
+            "long_rpm",
+            KeyType.number(SLOWEST_RPM, FASTEST_RPM, USUAL.longWork().rpm()),
+            "no faster than this for a blank 7 ft (2133.6 mm) long, others in inverse proportion to their length",
+            "600");
+
+    public static final Key<Number> OUT_OF_ROUND = Key.may(
+            "out_of_round_pct",
+            KeyType.number(1, 100, 100 * USUAL.outOfRound()),
+            "of the chart's speed, while out of round or with square parts left",
+            "50");
+
+    public static final Key<Number> WHIP = Key.may(
+            "whip_pct", KeyType.number(1, 100, 100 * USUAL.whipShare()), "of a natural speed that is not passed", "50");
+
+    public static final Key<Number> STEADY = Key.may(
+            "steady_diameters",
+            KeyType.number(0, 1000, USUAL.steadyFrom()),
+            "a piece shorter than so many of its greatest diameters wants no steady rest",
+            "8");
+
+    public static final Key<Size> PENCIL =
+            Key.may("pencil", new Size(true, Optional.of(USUAL.pencil())), "nothing thinner is parted down to", "7 mm");
+
+    public static final Key<Number> THIN = Key.may(
+            "thin_pct",
+            KeyType.number(1, 100, 100 * USUAL.thin()),
+            "a part thinner than this share of its distance to the nearer support is cut last",
+            "10");
+
+    public static final Key<Number> OVERHANG = Key.may(
+            "overhang_diameters",
+            KeyType.number(0, 1000, USUAL.overhang()),
+            "without a tailstock it stands out of its hold by no more of its greatest diameters",
+            "4");
+
+    public static final Key<Group> RULES = Key.may(
+            "rules",
+            new Group(List.of(CHART, CEILING, LONG, OUT_OF_ROUND, WHIP, STEADY, PENCIL, THIN, OVERHANG)),
+            "rules of thumb that the advice goes by (common practice, no source, each)",
+            "each its own");
+
+    private RuleKeys() {}
+}

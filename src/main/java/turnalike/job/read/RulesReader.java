@@ -1,0 +1,82 @@
+package turnalike.job.read;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import turnalike.job.fields.Fields;
+import turnalike.job.keys.RuleKeys;
+import turnalike.turning.ShopRules;
+import turnalike.turning.SpeedChart;
+import turnalike.units.Length;
+import turnalike.units.Speed;
+
+/** The rules of thumb that a job sets, from JSON: {@code turning.rules}. */
+final class RulesReader {
+    private static final String MEND = "write it like [{\"rpm\": 2800, \"diameter\": \"1\"}]";
+
+    private RulesReader() {}
+
+    static Optional<ShopRules> read(Fields fields) {
+        int before = fields.reading().count();
+        SpeedChart chart = fields.has(RuleKeys.CHART) ? chart(fields) : SpeedChart.USUAL;
+        Optional<Double> ceiling = fields.number(RuleKeys.CEILING);
+        Optional<Double> longWork = fields.number(RuleKeys.LONG);
+        Optional<Double> outOfRound = fields.number(RuleKeys.OUT_OF_ROUND);
+        Optional<Double> whip = fields.number(RuleKeys.WHIP);
+        Optional<Double> steady = fields.number(RuleKeys.STEADY);
+        Optional<Length> pencil = fields.size(RuleKeys.PENCIL);
+        Optional<Double> thin = fields.number(RuleKeys.THIN);
+        Optional<Double> overhang = fields.number(RuleKeys.OVERHANG);
+        fields.refuseUnknown(RuleKeys.RULES.type());
+        if (fields.reading().count() > before) {
+            return Optional.empty();
+        }
+        return Optional.of(new ShopRules(
+                chart,
+                Speed.ofRpm(ceiling.orElseThrow()),
+                outOfRound.orElseThrow() / 100,
+                Speed.ofRpm(longWork.orElseThrow()),
+                whip.orElseThrow() / 100,
+                steady.orElseThrow(),
+                pencil.orElseThrow(),
+                thin.orElseThrow() / 100,
+                overhang.orElseThrow()));
+    }
+
+    /** The chart; the usual one where something in it was wrong and told. */
+    private static SpeedChart chart(Fields fields) {
+        String where = fields.at(RuleKeys.CHART.name());
+        List<JsonNode> nodes = fields.list(RuleKeys.CHART, MEND).orElse(List.of());
+        int most = RuleKeys.CHART.type().most();
+        if (nodes.isEmpty() || nodes.size() > most) {
+            fields.reading()
+                    .problem(
+                            where,
+                            "has %d rows".formatted(nodes.size()),
+                            "list 1 to %d, or leave it out".formatted(most));
+        }
+        int before = fields.reading().count();
+        List<SpeedChart.Row> rows = new ArrayList<>();
+        for (int i = 0; i < nodes.size(); i++) {
+            String at = "%s %d".formatted(where, i + 1);
+            if (nodes.get(i) instanceof ObjectNode object) {
+                row(new Fields(at, object, fields.reading())).ifPresent(rows::add);
+            } else {
+                fields.reading().problem(at, "is no object, was " + Fields.excerpt(nodes.get(i)), MEND);
+            }
+        }
+        if (fields.reading().count() == before) {
+            SpeedChart.problems(where, rows).forEach(fields.reading()::problem);
+        }
+        return rows.isEmpty() ? SpeedChart.USUAL : new SpeedChart(rows);
+    }
+
+    private static Optional<SpeedChart.Row> row(Fields fields) {
+        Optional<Double> rpm = fields.number(RuleKeys.CHART_RPM);
+        Optional<Length> diameter = fields.size(RuleKeys.CHART_DIAMETER);
+        fields.refuseUnknown(RuleKeys.CHART.type().row());
+        return rpm.flatMap(speed -> diameter.map(width -> SpeedChart.Row.fastest(width, Speed.ofRpm(speed))));
+    }
+}

@@ -1,0 +1,55 @@
+package turnalike.turning;
+
+import turnalike.units.Length;
+import turnalike.units.Speed;
+
+/**
+ * The rules of thumb that the advice about turning goes by, all in one place. Each usual value is common practice, no source; a job may set
+ * its own, and where a shop has rules or a teacher, theirs come first.
+ *
+ * @param chart the speeds for round work by its diameter
+ * @param ceiling no faster than this, whatever the diameter
+ * @param outOfRound the share of the chart's speed for the width across the flats while the piece is square or out of round, or keeps
+ *     square parts; above 0, at most 1
+ * @param longWork no faster than this for a blank {@link #LONG} long, others in inverse proportion to their length
+ * @param whipShare the share of a natural speed that is not passed; above 0, at most 1. Wood of one kind differs in stiffness by a fifth and
+ *     more, and centres are not as stiff as they are reckoned
+ * @param steadyFrom a piece shorter than so many of its greatest diameters wants no steady rest
+ * @param pencil nothing thinner is parted down to: it breaks or is wrung off
+ * @param thin a part thinner than this share of its distance to the nearer support is cut last and lightly
+ * @param overhang without a tailstock a piece stands out of its hold by no more than so many of its greatest diameters
+ */
+public record ShopRules(
+        SpeedChart chart,
+        Speed ceiling,
+        double outOfRound,
+        Speed longWork,
+        double whipShare,
+        double steadyFrom,
+        Length pencil,
+        double thin,
+        double overhang) {
+    /** Seven feet, a post's height: the length that {@link #longWork} is told for. */
+    public static final Length LONG = Length.ofInches(84);
+
+    /** What a job that sets none goes by. Common practice, no source, each of them. */
+    public static final ShopRules USUAL =
+            new ShopRules(SpeedChart.USUAL, Speed.ofRpm(3500), 0.5, Speed.ofRpm(600), 0.5, 8, Length.ofMm(7), 0.1, 4);
+
+    public ShopRules {
+        share("outOfRound", outOfRound);
+        share("whipShare", whipShare);
+        share("thin", thin);
+    }
+
+    private static void share(String name, double value) {
+        if (!(value > 0 && value <= 1)) {
+            throw new IllegalArgumentException("%s must be above 0 and at most 1, was %s".formatted(name, value));
+        }
+    }
+
+    /** The most for a blank of that length. */
+    Speed mostFor(Length length) {
+        return longWork.times(LONG.mm() / length.mm());
+    }
+}
