@@ -209,7 +209,7 @@ public final class Pattern {
     }
 
     private static String caption(PlacedMember placed) {
-        return placed.number() + " " + placed.member().title();
+        return placed.caption();
     }
 
     /** {@return the same pattern turned end for end, each member with it} */

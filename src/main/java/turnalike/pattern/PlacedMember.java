@@ -17,6 +17,16 @@ public record PlacedMember(int number, Member member, Length start, Outline outl
         return outline.end();
     }
 
+    /**
+     * {@return how lists name it: {@code 3 upper bead}; {@code 4: 3 mm quirk} where its title begins with a figure, which must not run into
+     * the number}
+     */
+    public String caption() {
+        String title = member.title();
+        boolean figure = !title.isEmpty() && Character.isDigit(title.charAt(0));
+        return number + (figure ? ": " : " ") + title;
+    }
+
     /** {@return how every message names it: {@code member 3 (upper bead)}} */
     public String where() {
         return where(number, member.title());

@@ -2,7 +2,7 @@ package turnalike.pattern;
 
 /** What a cut is made with, by the trade's plain names. What each is for is common practice, no source. */
 public enum Tool {
-    /** Brings a square blank to round, between centres only. */
+    /** Brings a square blank to round, on work whose grain runs along the lathe only. */
     ROUGHING_GOUGE("roughing gouge"),
     /** Hollows coves and follows other curves. */
     SPINDLE_GOUGE("spindle gouge"),
@@ -15,7 +15,9 @@ public enum Tool {
     /** Carries every mark at full size to the turning piece. */
     STICK("marking stick and pencil"),
     /** Sands what is turned for its shape; tenons and squares are left alone. */
-    ABRASIVE("abrasive");
+    ABRASIVE("abrasive"),
+    /** The chuck, screw or jam chuck itself, as the piece comes into it. */
+    HOLD("hold");
 
     private final String text;
 

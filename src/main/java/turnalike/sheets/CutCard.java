@@ -13,8 +13,10 @@ import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.TextLine;
 import turnalike.drawing.svg.TextWrap;
+import turnalike.pattern.Tool;
 import turnalike.turning.Cut;
 import turnalike.turning.Phase;
+import turnalike.units.Article;
 import turnalike.units.Length;
 import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
@@ -211,10 +213,8 @@ public final class CutCard {
             });
             return out;
         }
-        boolean whole = cut.phase() == Phase.DETAILS
-                || cut.phase() == Phase.SLENDER
-                || cut.phase() == Phase.TENONS
-                || cut.phase() == Phase.SANDING;
+        boolean sized = cut.phase() == Phase.FROM_TIP && cut.tool() == Tool.PARTING_TOOL;
+        boolean whole = (cut.phase().cutsMembers() && !sized) || cut.phase() == Phase.SANDING;
         return whole ? cut.members() : List.of();
     }
 
@@ -226,6 +226,10 @@ public final class CutCard {
     /** {@code mark 5 to 9: 3 to 8 in}. */
     private String lines(Cut cut) {
         UnitSystem units = content.units();
+        if (cut.phase() == Phase.SIZING && cut.places().size() > 1) {
+            // Each is named on the left; from the first to the last would look like one long cut.
+            return Article.count(cut.places().size(), "place");
+        }
         if (cut.from().equals(cut.to())) {
             return content.pattern()
                             .markAt(cut.from())

@@ -102,12 +102,8 @@ final class PlanSheets {
                         each.opening(),
                         each.finished(),
                         each.members().stream()
-                                .map(index -> (index + 1) + " "
-                                        + plan.job()
-                                                .pattern()
-                                                .members()
-                                                .get(index)
-                                                .title())
+                                .map(index ->
+                                        plan.job().pattern().placed().get(index).caption())
                                 .collect(Collectors.joining(", "))))
                 .toList();
     }

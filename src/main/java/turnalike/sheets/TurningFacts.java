@@ -20,8 +20,8 @@ final class TurningFacts {
         Job job = plan.job();
         return new CutCardContent(
                 job.title(),
-                "%s: marks are numbered from 0 at the drive end"
-                        .formatted(job.pattern().name()),
+                "%s, held %s: marks are numbered from 0 at the start end"
+                        .formatted(job.pattern().name(), job.lathe().held().text()),
                 job.units(),
                 job.pattern(),
                 facts(plan),
@@ -41,7 +41,7 @@ final class TurningFacts {
                 "roughing, no faster than",
                 turning.speeds().roughing(),
                 turning.speeds().roughingSteps()));
-        turning.whip().ifPresent(whip -> out.add(steady(whip, units)));
+        turning.whip().ifPresent(whip -> turning.steady().ifPresent(place -> out.add(steady(whip, units))));
         return out;
     }
 

@@ -25,6 +25,7 @@ final class Cautions {
 
     static List<Warning> of(TurningProblem work, Optional<Whip> whip, List<Stage> stages, SpeedAdvice speeds) {
         Cautions cautions = new Cautions(work);
+        new HoldingCautions(work).list().forEach(cautions.out::add);
         cautions.speed(speeds);
         cautions.slowDown(speeds);
         cautions.steps(speeds);
@@ -55,9 +56,9 @@ final class Cautions {
                     "speed",
                     String.format(
                             Locale.ROOT,
-                            "held to %.0f rpm by the piece's own whip, below what is common for its diameter; a steady rest lets it"
-                                    + " be turned with less shake",
-                            speeds.turning().to().rpm()));
+                            "held to %.0f rpm by the piece's own whip, below what is common for its diameter%s",
+                            speeds.turning().to().rpm(),
+                            work.isTooShortForSteady() ? "" : "; a steady rest lets it be turned with less shake"));
         }
     }
 
@@ -83,9 +84,10 @@ final class Cautions {
                             Locale.ROOT,
                             slower
                                     ? "no step lies from %.0f to %.0f rpm; take the next slower one"
-                                    : "every step is faster than %2$.0f rpm; this piece wants a slower lathe or a steady rest",
+                                    : "every step is faster than %2$.0f rpm; this piece wants a slower lathe%3$s",
                             speeds.turning().from().rpm(),
-                            speeds.turning().to().rpm()));
+                            speeds.turning().to().rpm(),
+                            work.isTooShortForSteady() ? "" : " or a steady rest"));
         }
         if (!steps.isEmpty() && steps.get(0).compareTo(speeds.roughing().to()) > 0) {
             add(
@@ -135,13 +137,13 @@ final class Cautions {
                     String.format(
                             Locale.ROOT,
                             "%.0f N push the finished piece %s aside at %s, which leaves the diameter %s too large there, more"
-                                    + " than the %s allowed; light cuts with a sharp tool, a hand behind or a steady rest at %s",
+                                    + " than the %s allowed; light cuts with a sharp tool, a hand behind%s",
                             whip.cutting().newtons(),
                             whip.most().sag().formatFine(work.units()),
                             work.both(whip.most().place()),
                             left.formatFine(work.units()),
                             work.diameterTolerance().formatFine(work.units()),
-                            work.both(whip.steady())));
+                            work.isTooShortForSteady() ? "" : " or a steady rest at " + work.both(whip.steady())));
         }
         if (whip.thickened()) {
             add(
@@ -151,7 +153,8 @@ final class Cautions {
     }
 
     private void steady(Whip whip) {
-        if (work.pattern().outline().sectionAt(whip.steady()) == Section.SQUARE) {
+        boolean square = work.pattern().outline().sectionAt(whip.steady()) == Section.SQUARE;
+        if (square && !work.isTooShortForSteady()) {
             add(
                     "steady rest",
                     "its best place, %s, is on a square, where none can run; set it on the nearest round stretch"

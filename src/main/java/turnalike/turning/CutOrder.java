@@ -1,53 +1,55 @@
 package turnalike.turning;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import turnalike.outline.Section;
-import turnalike.pattern.CutMethod;
-import turnalike.pattern.Member;
 import turnalike.pattern.PlacedMember;
 import turnalike.pattern.Tool;
-import turnalike.settings.CaliperSetting;
-import turnalike.settings.Wrenches;
 import turnalike.units.Length;
 
 /**
- * The cuts in their order, not yet numbered: {@link Phase} by phase. Heavy details go from the tail end to the drive end, so that what
- * still drives the piece is stout; slender stretches after them, see {@link SlenderMembers#order}; tenons last but for sanding, since they hold
- * the piece. Common practice, no source; what the order does to stiffness is reckoned in {@link CutStiffness}.
+ * The cuts in their order, not yet numbered: {@link Phase} by phase. Between centres heavy details go from the tail end to the drive end, so
+ * that what still drives the piece is stout; slender stretches after them, see {@link SlenderMembers#order}; tenons then, since they hold the
+ * piece; and last what is thin for its distance from the centres, see {@link ThinParts}. A piece held by one end goes from the other end back,
+ * each member sized as its turn comes, so that the thick end still holds it. Common practice, no source; what the order does to stiffness is
+ * reckoned in {@link CutStiffness}.
  */
 final class CutOrder {
-    /** A sentence names no more members than this; the cut itself holds them all. */
-    private static final int MOST_NAMED = 12;
-
     private final TurningProblem work;
     private final List<PlacedMember> run;
-    private final List<SizedPlace> sized;
+    private final MemberCuts members;
+    private final Holding holding;
     private final Set<Integer> slender;
     private final List<Cut> out = new ArrayList<>();
 
     private CutOrder(TurningProblem work, Set<Integer> slender) {
         this.work = work;
         this.run = work.pattern().placed();
-        this.sized = SizedPlace.of(work);
+        this.members = new MemberCuts(work);
+        this.holding = new Holding(work);
         this.slender = slender;
     }
 
     static List<Cut> of(TurningProblem work, Set<Integer> slender) {
         CutOrder order = new CutOrder(work, slender);
+        if (work.held().byOneEnd()) {
+            order.out.add(order.holding.in());
+        }
         order.shoulders();
         order.round();
         order.datum();
         order.out.addAll(LayoutCuts.of(work));
-        order.sizing();
-        order.details();
-        order.tenons();
+        if (work.held().byOneEnd()) {
+            order.fromTip();
+        } else {
+            order.out.addAll(order.members.sizing());
+            order.details();
+        }
         order.sanding();
-        order.parting();
+        order.holding.tip().ifPresent(order.out::add);
+        order.holding.off().ifPresent(order.out::add);
         return List.copyOf(order.out);
     }
 
@@ -69,15 +71,6 @@ final class CutOrder {
         return run.get(index).member().section() == Section.SQUARE;
     }
 
-    private String caption(int index) {
-        return (index + 1) + " " + run.get(index).member().title();
-    }
-
-    private String captions(List<Integer> members) {
-        String told = members.stream().limit(MOST_NAMED).map(this::caption).collect(Collectors.joining(", "));
-        return members.size() <= MOST_NAMED ? told : told + " and %d more".formatted(members.size() - MOST_NAMED);
-    }
-
     private void shoulders() {
         for (int i = 0; i + 1 < run.size(); i++) {
             if (square(i) != square(i + 1)) {
@@ -91,9 +84,9 @@ final class CutOrder {
                         line,
                         List.of(line),
                         List.of(squareMember),
-                        "strike this line on all four faces from the stick, then nick the corners with the long point, a little"
-                                + " deeper each time, until the shoulder of %s is clean all round"
-                                        .formatted(caption(squareMember)),
+                        "on the bench, before mounting, strike this line round all four faces from the stick with square and knife;"
+                                + " then, first of all cuts, nick the corners with the long point, a little deeper each time, until"
+                                + " the shoulder of %s is clean all round".formatted(members.caption(squareMember)),
                         "the corners are a blur: hands behind the rest, light cuts, or they split off");
             }
         }
@@ -135,88 +128,48 @@ final class CutOrder {
                 end,
                 List.of(Length.ZERO, end),
                 List.of(),
-                work.partsOff()
-                        ? "lay the stick against the drive end; strike the datum line there and the far end's line"
-                        : "check the length against the stick; the drive end is the datum, every mark is struck from the two ends",
+                datumText(),
                 "");
     }
 
-    private void sizing() {
-        List<CaliperSetting> widestFirst = new ArrayList<>(work.calipers());
-        widestFirst.sort(Comparator.comparing(CaliperSetting::opening).reversed());
-        for (CaliperSetting setting : widestFirst) {
-            List<SizedPlace> here = sized.stream()
-                    .filter(each -> each.setting().equals(setting) && !tenon(each.member()))
-                    .toList();
-            if (here.isEmpty()) {
-                continue;
-            }
-            List<Integer> members =
-                    here.stream().map(SizedPlace::member).distinct().toList();
-            List<Length> places =
-                    here.stream().map(SizedPlace::place).distinct().sorted().toList();
-            add(
-                    Phase.SIZING,
-                    Tool.PARTING_TOOL,
-                    Optional.of(setting.opening()),
-                    places.get(0),
-                    places.get(places.size() - 1),
-                    places,
-                    members,
-                    "part down to the calipers at %s".formatted(captions(members)),
-                    "light hand on the calipers; a nick in the round catches them");
+    private String datumText() {
+        if (!work.partsOff()) {
+            return "check the length against the stick; the start end is the datum, every mark is struck from the two ends";
         }
+        if (work.held().byOneEnd()) {
+            return "lay the stick along it, the spare length at the %s end; strike the start line, which is the datum, and the far end's line"
+                    .formatted(holding.spareAt().word());
+        }
+        String end = work.held().at() == Held.At.START ? "drive" : "start";
+        return "lay the stick against the %s end; strike the datum line there and the far end's line".formatted(end);
     }
 
-    private boolean tenon(int index) {
-        return run.get(index).member().enters().isPresent();
+    private void fromTip() {
+        Optional<Integer> gripped = holding.ownTenon();
+        for (int index : work.towardTheHeadstock()) {
+            if (!square(index) && !gripped.equals(Optional.of(index))) {
+                out.addAll(members.sizing(Phase.FROM_TIP, index));
+                out.add(members.member(Phase.FROM_TIP, index));
+            }
+        }
     }
 
     private void details() {
-        for (int i = run.size() - 1; i >= 0; i--) {
+        List<Integer> thin = ThinParts.of(work, slender);
+        for (int i : work.towardTheHeadstock()) {
             if (run.get(i).member().isShaped() && !slender.contains(i)) {
-                member(Phase.DETAILS, i);
+                out.add(members.member(Phase.DETAILS, i));
             }
         }
-        SlenderMembers.order(work, slender).forEach(index -> member(Phase.SLENDER, index));
-    }
-
-    private void tenons() {
-        for (int i = run.size() - 1; i >= 0; i--) {
-            if (tenon(i)) {
-                member(Phase.TENONS, i);
+        SlenderMembers.order(work, slender).stream()
+                .filter(index -> !thin.contains(index))
+                .forEach(index -> out.add(members.member(Phase.SLENDER, index)));
+        for (int i : work.towardTheHeadstock()) {
+            if (members.isTenon(i)) {
+                out.add(members.member(Phase.TENONS, i));
             }
         }
-    }
-
-    private void member(Phase phase, int index) {
-        PlacedMember placed = run.get(index);
-        Member member = placed.member();
-        CutMethod way = member.way();
-        List<SizedPlace> here =
-                sized.stream().filter(each -> each.member() == index).toList();
-        // The thinnest is the one that must not be passed; a bead's or a swell's thickest is what is seen, and is sized
-        // already.
-        Optional<Length> setting =
-                here.stream().map(each -> each.setting().opening()).min(Comparator.naturalOrder());
-        add(
-                phase,
-                way.tool(),
-                setting,
-                placed.start(),
-                placed.end(),
-                here.stream().map(SizedPlace::place).distinct().sorted().toList(),
-                List.of(index),
-                "%s: %s%s".formatted(caption(index), way.what(), fitting(member)),
-                way.caution());
-    }
-
-    /** What enters a hole is brought down to it by the wrench of its size. */
-    private static String fitting(Member member) {
-        return member.enters()
-                .flatMap(hole -> Wrenches.forHole(hole.diameter()).stream().findFirst())
-                .map(each -> ", then a shaving at a time until a %s wrench just drops over".formatted(each.name()))
-                .orElse("");
+        thin.forEach(index -> out.add(members.member(Phase.THIN, index)));
     }
 
     private void sanding() {
@@ -237,22 +190,6 @@ final class CutOrder {
                     all,
                     "sand lightly, edges kept sharp; leave the tenons and squares alone",
                     "take the rest away first, keep cloth off the lathe, catch the dust");
-        }
-    }
-
-    private void parting() {
-        if (work.partsOff()) {
-            Length end = work.pattern().length();
-            add(
-                    Phase.PARTING,
-                    Tool.PARTING_TOOL,
-                    Optional.empty(),
-                    end,
-                    end,
-                    List.of(end),
-                    List.of(run.size() - 1),
-                    "part down at the far end's line to a pencil's thickness, stop the lathe, and saw it off",
-                    "never part right through between centres: the piece jams and flies");
         }
     }
 }

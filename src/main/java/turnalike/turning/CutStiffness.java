@@ -23,12 +23,14 @@ final class CutStiffness {
     private final double moeMpa;
     private final StageOutlines shapes;
     private final Set<Integer> slender;
+    private final List<Integer> thin;
 
     CutStiffness(TurningProblem work, double moeMpa, Set<Integer> slender) {
         this.work = work;
         this.moeMpa = moeMpa;
         this.shapes = new StageOutlines(work);
         this.slender = slender;
+        this.thin = ThinParts.of(work, slender);
     }
 
     /** The blank. */
@@ -38,20 +40,35 @@ final class CutStiffness {
 
     /** Every stage once the blank is round, in order. */
     List<Stage> later() {
-        Set<Integer> all = members(false, false);
+        List<Stage> out = new ArrayList<>();
+        out.add(stage("roughed cylinder", shapes.roughed()));
+        if (work.held().byOneEnd()) {
+            List<Integer> way = work.towardTheHeadstock();
+            out.add(stage("half the members cut, from the tip", shapes.after(firstHalf(way), Set.of())));
+            out.add(stage("finished", shapes.after(members(false, false), Set.of())));
+            return out;
+        }
         Set<Integer> details = members(true, false);
         Set<Integer> tenonsLeft = new TreeSet<>(details);
         tenonsLeft.addAll(slender);
-        List<Stage> out = new ArrayList<>();
-        out.add(stage("roughed cylinder", shapes.roughed()));
+        tenonsLeft.removeAll(thin);
         out.add(stage("sizing cuts made", shapes.after(Set.of(), members(true, true))));
         out.add(stage("heavy details cut", shapes.after(details, members(true, true))));
-        out.add(stage("slender stretches cut", shapes.after(tenonsLeft, Set.of())));
-        out.add(stage("finished", shapes.after(all, Set.of())));
+        out.add(stage("slender stretches cut", shapes.after(tenonsLeft, members(true, true))));
+        if (!thin.isEmpty()) {
+            Set<Integer> thinLeft = members(false, false);
+            thinLeft.removeAll(thin);
+            out.add(stage("all but the thinnest cut", shapes.after(thinLeft, members(true, true))));
+        }
+        out.add(stage("finished", shapes.after(members(false, false), Set.of())));
         if (work.partsOff()) {
             out.add(stage("finished, spare length still on", shapes.unparted()));
         }
         return out;
+    }
+
+    private static Set<Integer> firstHalf(List<Integer> way) {
+        return new TreeSet<>(way.subList(0, (way.size() + 1) / 2));
     }
 
     /** Every member; or those that are no tenon, with or without the slender ones. */
@@ -84,7 +101,8 @@ final class CutStiffness {
         for (int i = 0; i < cuts.size(); i++) {
             Cut cut = cuts.get(i);
             boolean lastOfPhase = i + 1 == cuts.size() || cuts.get(i + 1).phase() != cut.phase();
-            (cut.phase() == Phase.SIZING ? slotted : finished).addAll(shaped(cut));
+            boolean sizes = cut.phase() == Phase.SIZING || comesAgain(cuts.subList(i + 1, cuts.size()), cut);
+            (sizes ? slotted : finished).addAll(shaped(cut));
             boolean told =
                     cut.phase() == Phase.ROUND ? lastOfPhase : cut.phase().shapes() && (every || lastOfPhase);
             if (!told) {
@@ -97,6 +115,14 @@ final class CutStiffness {
         return withReasons(out);
     }
 
+    /** Sized as it goes: the member's own cut follows in the same phase. */
+    private static boolean comesAgain(List<Cut> later, Cut cut) {
+        return later.stream()
+                .anyMatch(each -> each.phase() == cut.phase()
+                        && each.members().equals(cut.members())
+                        && cut.phase().cutsMembers());
+    }
+
     private static List<Integer> shaped(Cut cut) {
         return cut.phase().shapes() ? cut.members() : List.of();
     }
@@ -107,7 +133,8 @@ final class CutStiffness {
             Phase phase = out.get(i).phase();
             boolean first = i == 0 || out.get(i - 1).phase() != phase;
             boolean last = i + 1 == out.size() || out.get(i + 1).phase() != phase;
-            if (phase == Phase.SLENDER && first) {
+            boolean slenderWaits = phase == Phase.SLENDER || (phase == Phase.THIN && thin.size() == slender.size());
+            if (slenderWaits && first) {
                 out.set(i, slenderReason(out.get(i)));
             } else if (phase == Phase.SIZING && last) {
                 out.set(i, sizingReason(out.get(i)));

@@ -2,6 +2,9 @@ package turnalike.turning;
 
 /** The parts of the work, in their order. Common practice, no source. */
 public enum Phase {
+    /** How a piece held by one end comes into its hold. */
+    HOLDING("holding"),
+
     /** The shoulders of stretches that stay square. */
     SHOULDERS("shoulders of the square"),
 
@@ -17,6 +20,9 @@ public enum Phase {
     /** Cuts to a caliper's opening, which give each member its diameter. */
     SIZING("sizing cuts"),
 
+    /** A piece held by one end: everything from the other end back, sized as it goes. */
+    FROM_TIP("from the tip back, sized as it goes"),
+
     /** Details cut while the piece is still stiff. */
     DETAILS("heavy details"),
 
@@ -26,8 +32,14 @@ public enum Phase {
     /** Bringing what enters a hole to its size. */
     TENONS("tenons"),
 
+    /** Parts so thin for their distance from what bears the piece that they are cut last and lightly. */
+    THIN("thinnest last, with a light hand"),
+
     /** Sanding to the finished surface. */
     SANDING("sanding"),
+
+    /** A piece held by one end: the other end, once nothing bears it. */
+    TIP("tip"),
 
     /** Cutting the piece off. */
     PARTING("parting off");
@@ -45,6 +57,14 @@ public enum Phase {
 
     /** Whether wood comes off in an amount that matters to stiffness. */
     boolean shapes() {
-        return this == ROUND || this == SIZING || this == DETAILS || this == SLENDER || this == TENONS;
+        return this == ROUND || this == SIZING || cutsMembers();
+    }
+
+    /** {@return whether its cuts bring single members to their shape} */
+    public boolean cutsMembers() {
+        return switch (this) {
+            case FROM_TIP, DETAILS, SLENDER, TENONS, THIN -> true;
+            case HOLDING, SHOULDERS, ROUND, DATUM, LAYOUT, SIZING, SANDING, TIP, PARTING -> false;
+        };
     }
 }

@@ -18,6 +18,7 @@ import turnalike.units.Speed;
  * @param pencil nothing thinner is parted down to: it breaks or is wrung off
  * @param thin a part thinner than this share of its distance to the nearer support is cut last and lightly
  * @param overhang without a tailstock a piece stands out of its hold by no more than so many of its greatest diameters
+ * @param centring how far off its middle a blank runs, milling and centring together; twice of it is lost of the largest round
  */
 public record ShopRules(
         SpeedChart chart,
@@ -28,13 +29,23 @@ public record ShopRules(
         double steadyFrom,
         Length pencil,
         double thin,
-        double overhang) {
+        double overhang,
+        Length centring) {
     /** Seven feet, a post's height: the length that {@link #longWork} is told for. */
     public static final Length LONG = Length.ofInches(84);
 
     /** What a job that sets none goes by. Common practice, no source, each of them. */
-    public static final ShopRules USUAL =
-            new ShopRules(SpeedChart.USUAL, Speed.ofRpm(3500), 0.5, Speed.ofRpm(600), 0.5, 8, Length.ofMm(7), 0.1, 4);
+    public static final ShopRules USUAL = new ShopRules(
+            SpeedChart.USUAL,
+            Speed.ofRpm(3500),
+            0.5,
+            Speed.ofRpm(600),
+            0.5,
+            8,
+            Length.ofMm(7),
+            0.1,
+            4,
+            Length.ofMm(0.4));
 
     public ShopRules {
         share("outOfRound", outOfRound);
@@ -46,6 +57,15 @@ public record ShopRules(
         if (!(value > 0 && value <= 1)) {
             throw new IllegalArgumentException("%s must be above 0 and at most 1, was %s".formatted(name, value));
         }
+    }
+
+    /**
+     * {@return the largest round that a blank cleans up to}
+     *
+     * @param across the blank's flats, or its diameter
+     */
+    public Length largestRound(Length across) {
+        return across.minus(centring.times(2));
     }
 
     /** The most for a blank of that length. */

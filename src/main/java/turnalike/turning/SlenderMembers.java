@@ -1,6 +1,7 @@
 package turnalike.turning;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -79,18 +80,25 @@ final class SlenderMembers {
     static List<Integer> order(TurningProblem work, Set<Integer> slender) {
         List<PlacedMember> run = work.pattern().placed();
         double middle = run.get(run.size() - 1).end().mm() / 2;
-        List<Integer> tail = new ArrayList<>();
+        boolean driven = work.held().at() == Held.At.START;
+        List<Integer> out = new ArrayList<>();
         List<Integer> drive = new ArrayList<>();
-        for (int index : slender) {
+        // From the drive end on: those before the middle are turned round, those from it on stand as they come.
+        List<Integer> fromDrive = new ArrayList<>(work.towardTheHeadstock());
+        Collections.reverse(fromDrive);
+        for (int index : fromDrive) {
             PlacedMember placed = run.get(index);
-            if (centre(placed) >= middle || reaches(placed, middle)) {
-                tail.add(index);
+            boolean beyond = driven ? centre(placed) >= middle : centre(placed) <= middle;
+            if (!slender.contains(index)) {
+                continue;
+            }
+            // Whichever stretch lies across the middle begins; it is the first of the tail's, being the nearest.
+            if (beyond || reaches(placed, middle)) {
+                out.add(index);
             } else {
                 drive.add(0, index);
             }
         }
-        // Whichever stretch lies across the middle begins; it is the first of the tail's, being the nearest.
-        List<Integer> out = new ArrayList<>(tail);
         out.addAll(drive);
         return out;
     }

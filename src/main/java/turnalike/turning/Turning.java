@@ -17,6 +17,7 @@ import turnalike.wood.Stiffness;
  * @param lathe what the turner's lathe and hand bring
  * @param stiffness of the wood, shear-free
  * @param whip the finished piece's figures
+ * @param steady where a steady rest helps most; empty where the piece is too short to want one or nothing is known of whip
  * @param stages the piece before and after each part of the work, the blank first
  * @param speeds how fast it may turn
  * @param cuts in their order
@@ -27,6 +28,7 @@ public record Turning(
         Lathe lathe,
         Optional<Stiffness> stiffness,
         Optional<Whip> whip,
+        Optional<Length> steady,
         List<Stage> stages,
         SpeedAdvice speeds,
         List<Cut> cuts,
@@ -74,6 +76,7 @@ public record Turning(
                 work.lathe(),
                 work.stiffness(),
                 whip,
+                whip.filter(each -> !work.isTooShortForSteady()).map(Whip::steady),
                 stages,
                 speeds,
                 numbered(cuts),

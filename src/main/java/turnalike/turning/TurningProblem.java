@@ -1,5 +1,6 @@
 package turnalike.turning;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import turnalike.outline.Section;
@@ -61,11 +62,56 @@ public record TurningProblem(
                 .orElse(pattern.stock().size().times(0.5));
     }
 
-    /** The roughed cylinder's diameter: the thickest finished one and the sizing allowance, as far as the blank allows. */
+    /** The roughed cylinder's diameter: the thickest finished one and the sizing allowance, as far as the blank cleans up. */
     Length roughed() {
         Length wanted = thickestRound().times(2).plus(sizing);
-        Length most = pattern.stock().size();
+        Length most = largestRound();
         return wanted.compareTo(most) < 0 ? wanted : most;
+    }
+
+    /** The largest round that the blank cleans up to. */
+    Length largestRound() {
+        return lathe.rules().largestRound(pattern.stock().size());
+    }
+
+    Held held() {
+        return lathe.held();
+    }
+
+    /** Whether a sizing cut there would leave the piece thinner than what may be parted down to. */
+    boolean isTooThinToPart(Length diameter) {
+        return diameter.compareTo(lathe.rules().pencil()) < 0;
+    }
+
+    /** Indices of the members from the end away from the headstock to the one at it. */
+    List<Integer> towardTheHeadstock() {
+        List<Integer> out = new ArrayList<>();
+        int count = pattern.members().size();
+        for (int i = 0; i < count; i++) {
+            out.add(held().at() == Held.At.START ? count - 1 - i : i);
+        }
+        return out;
+    }
+
+    /** The place of one of the two ends. */
+    Length place(Held.At end) {
+        return end == Held.At.START ? Length.ZERO : pattern.length();
+    }
+
+    /** How far a place is from the nearer end at which something bears the piece. */
+    Length fromSupport(Length place) {
+        Length start = place;
+        Length end = pattern.length().minus(place);
+        if (!held().bears(Held.At.START)) {
+            return end;
+        }
+        return !held().bears(Held.At.END) || start.compareTo(end) < 0 ? start : end;
+    }
+
+    /** A piece shorter than so many of its greatest diameters wants no steady rest. */
+    boolean isTooShortForSteady() {
+        double greatest = 2 * pattern.outline().largestRadius().mm();
+        return pattern.length().mm() < lathe.rules().steadyFrom() * greatest;
     }
 
     /** A length in a sentence: the job's units, the other beside. */

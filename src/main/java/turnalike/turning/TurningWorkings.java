@@ -24,16 +24,31 @@ final class TurningWorkings {
             out.add(steady(each));
         });
         out.add(speeds.working(work.lathe().rules()));
-        out.add(new Working(
-                "Order of cuts",
-                "square to round, datum, layout, sizing, heavy details from the tail end to the drive end, slender stretches from the"
-                        + " middle out to the tail end and then from the middle out to the drive end, tenons, sanding, parting; a"
-                        + " stretch is slender when its diameter of equal volume is under 2/3 of the thickest, or under 9/10 and its"
-                        + " cutting adds a tenth or more of the limberness, integral of sin^2(pi x/L)/I",
-                Working.COMMON_PRACTICE,
-                "stages: members cut so far at finished size, the others at the roughed diameter, sizing cuts 3 mm wide; both ends on"
-                        + " centres at the finished length, but for the stage with the spare length still on"));
+        out.add(
+                new Working(
+                        "Order of cuts",
+                        order(work),
+                        Working.COMMON_PRACTICE,
+                        "stages: members cut so far at finished size, the others at the roughed diameter, sizing cuts 3 mm wide"
+                                + (work.held().byOneEnd()
+                                        ? ""
+                                        : "; both ends on centres at the finished length, but for the stage with the spare length still on")));
         return out;
+    }
+
+    private static String order(TurningProblem work) {
+        if (work.held().byOneEnd()) {
+            return "held by one end: square to round, datum, layout, then from the other end back, each member sized as its turn"
+                    + " comes, so that the thick end still holds it; sanding, the tip, parting";
+        }
+        return String.format(
+                Locale.ROOT,
+                "square to round, datum, layout, sizing, heavy details from the tail end to the drive end, slender stretches from the"
+                        + " middle out to the tail end and then from the middle out to the drive end, tenons, the thinnest, sanding,"
+                        + " parting; a stretch is slender when its diameter of equal volume is under 2/3 of the thickest, or under"
+                        + " 9/10 and its cutting adds a tenth or more of the limberness, integral of sin^2(pi x/L)/I; of those it is"
+                        + " cut last when it is thinner than %.0f %% of its distance from the nearer centre",
+                100 * work.lathe().rules().thin());
     }
 
     private static Working natural(Whip whip) {

@@ -125,7 +125,7 @@ class CutReasonsTest {
         Set<Integer> sized = Set.of(2, 3, 4, 5, 6, 7, 8, 9);
         Whip ordered = finely(work, shapes.after(Set.of(2, 3, 4, 7, 8, 9), sized));
         Whip other = finely(work, shapes.after(Set.of(5, 6), sized));
-        String why = phase(work, Phase.SLENDER).get(0).why().orElseThrow();
+        String why = phase(work, Phase.THIN).get(0).why().orElseThrow();
         assertThat(why).startsWith("with the slender stretches cut first, 20 N would push the piece ");
         List<Double> figures = numbers(why);
         // The force, the sag of the other order, this order's, and the two speeds.
@@ -154,7 +154,7 @@ class CutReasonsTest {
 
     @Test
     void nothing_is_claimed_for_the_order_where_nothing_waits_or_the_waiting_saves_nothing() {
-        List<Cut> alone = phase(work(60, taper(400, 40, 10)), Phase.SLENDER);
+        List<Cut> alone = phase(work(60, taper(400, 40, 21)), Phase.SLENDER);
         assertThat(alone).singleElement().satisfies(cut -> assertThat(cut.why()).isEmpty());
         // A short slender end beside long details that give far more: cut first it would cost less than they do.
         List<Cut> end = phase(work(60, rod(10, 26), rod(20, 40), rod(400, 36.2), rod(400, 36.2)), Phase.SLENDER);
@@ -163,7 +163,7 @@ class CutReasonsTest {
             assertThat(cut.why()).isEmpty();
         });
         // The reason stands at the first slender cut alone.
-        List<Cut> two = phase(Works.stiff(Works.baluster()), Phase.SLENDER);
+        List<Cut> two = phase(Works.stiff(Works.baluster()), Phase.THIN);
         assertThat(two.get(0).why()).isPresent();
         assertThat(two.get(1).why()).isEmpty();
     }
@@ -173,7 +173,7 @@ class CutReasonsTest {
         TurningProblem work = Works.stiff(Works.baluster());
         int seen = 0;
         for (Cut cut : Turning.of(work).cuts()) {
-            if (!Set.of(Phase.DETAILS, Phase.SLENDER, Phase.TENONS).contains(cut.phase())) {
+            if (!cut.phase().cutsMembers()) {
                 continue;
             }
             PlacedMember placed = work.pattern().placed().get(cut.members().get(0));
@@ -204,8 +204,9 @@ class CutReasonsTest {
         assertThat(cuts)
                 .extracting(Cut::what)
                 .containsExactly(
-                        "part down to the calipers at 1 cylinder, 3 cylinder",
-                        "part down to the calipers at 2 cylinder, 4 cylinder");
+                        "the cylinder is this size: try the calipers and take down only what is over: 1 cylinder at 20 mm;"
+                                + " 3 cylinder at 125 mm",
+                        "part down to the calipers: 2 cylinder at 70 mm; 4 cylinder at 165 mm");
         for (Cut cut : cuts) {
             List<Length> places = cut.members().stream()
                     .map(index -> work.pattern().placed().get(index))
@@ -228,7 +229,7 @@ class CutReasonsTest {
         assertThat(slotted.radiusAt(mm(101.9)).mm()).isCloseTo(15.4, within(1e-9));
         assertThat(slotted.radiusAt(mm(102.1)).mm()).isCloseTo(rough, within(1e-9));
         // A blank that leaves less than the sizing allowance: nothing is sized thicker than the cylinder is.
-        TurningProblem tight = work(40.2, rod(100, 40));
+        TurningProblem tight = work(41, rod(100, 40));
         assertThat(new StageOutlines(tight)
                         .after(Set.of(), Set.of(0))
                         .largestRadius()

@@ -24,6 +24,7 @@ import turnalike.pattern.Tool;
 import turnalike.units.Length;
 import turnalike.units.Problem;
 import turnalike.units.Speed;
+import turnalike.units.UnitSystem;
 
 /** What each cut says and warns of, where it goes, which members wait, and the stages in between. */
 class CutsTest {
@@ -53,7 +54,12 @@ class CutsTest {
     void every_cut_near_the_whirling_corners_or_that_can_catch_warns_of_it() {
         assertThat(phase(baluster, Phase.SHOULDERS)).hasSize(4).allSatisfy(cut -> {
             assertThat(cut.tool()).isEqualTo(Tool.SKEW);
-            assertThat(cut.what()).contains("on all four faces", "until the shoulder of ");
+            assertThat(cut.what())
+                    .contains(
+                            "on the bench, before mounting, strike this line round all four faces from the stick with square"
+                                    + " and knife",
+                            "first of all cuts",
+                            "until the shoulder of ");
             assertThat(cut.caution()).contains("the corners are a blur: hands behind the rest");
         });
         assertThat(phase(baluster, Phase.SHOULDERS).get(0).what()).contains("shoulder of 2 square is clean");
@@ -111,8 +117,15 @@ class CutsTest {
     void the_roughed_cylinder_is_the_thickest_and_the_sizing_as_far_as_the_blank_allows() {
         assertThat(Works.stiff(pattern(Section.ROUND, 45, 200, rod(200, 40))).roughed())
                 .isEqualTo(mm(40.8));
-        assertThat(Works.stiff(pattern(Section.ROUND, 40.5, 200, rod(200, 40))).roughed())
-                .isEqualTo(mm(40.5));
+        // A blank runs off its middle by 0.4 mm, which costs twice that of its diameter.
+        assertThat(Works.stiff(pattern(Section.ROUND, 41, 200, rod(200, 40)))
+                        .roughed()
+                        .mm())
+                .isCloseTo(40.2, within(1e-9));
+        assertThat(Works.stiff(pattern(Section.SQUARE, 40, 200, rod(200, 40)))
+                        .roughed()
+                        .mm())
+                .isCloseTo(39.2, within(1e-9));
         TurningProblem squares =
                 Works.stiff(pattern(Section.SQUARE, 50, 200, new Square(mm(200), mm(50), Details.NONE)));
         assertThat(squares.thickestRound()).isEqualTo(mm(25));
@@ -120,26 +133,53 @@ class CutsTest {
     }
 
     @Test
-    void a_sizing_cut_goes_to_its_opening_widest_first_and_tells_at_most_twelve_members_by_name() {
+    void a_sizing_cut_goes_to_its_opening_widest_first_and_names_every_place() {
         List<Length> openings = phase(baluster, Phase.SIZING).stream()
                 .map(cut -> cut.setting().orElseThrow())
                 .toList();
         assertThat(openings).isSortedAccordingTo(Collections.reverseOrder()).doesNotHaveDuplicates();
+        assertThat(phase(baluster, Phase.SIZING)).allSatisfy(cut -> cut.places()
+                .forEach(place -> assertThat(cut.what()).contains(place.format(UnitSystem.METRIC))));
         assertThat(phase(baluster, Phase.SIZING)).allSatisfy(cut -> {
             assertThat(cut.places()).isSorted().doesNotHaveDuplicates();
             assertThat(cut.from()).isEqualTo(cut.places().get(0));
             assertThat(cut.to()).isEqualTo(cut.places().get(cut.places().size() - 1));
             assertThat(cut.members()).doesNotHaveDuplicates().doesNotContain(0, 11);
         });
-        assertThat(sizing(12)).endsWith("12 cylinder").doesNotContain("more");
-        assertThat(sizing(13)).endsWith("12 cylinder and 1 more");
+        // Of more than eight members the rest is another cut, so that none stands under "and so on".
+        assertThat(sizing(8)).singleElement().satisfies(cut -> assertThat(cut.what())
+                .endsWith("7 cylinder at 130 mm; 8 cylinder at 150 mm"));
+        assertThat(sizing(9)).extracting(Cut::members).containsExactly(List.of(0, 1, 2, 3, 4, 5, 6, 7), List.of(8));
+        assertThat(sizing(9).get(1).what()).endsWith(": 9 cylinder at 170 mm");
     }
 
-    private static String sizing(int members) {
+    private static List<Cut> sizing(int members) {
         Member[] run = Collections.nCopies(members, rod(20, 40)).toArray(new Member[0]);
-        return phase(Turning.of(Works.stiff(pattern(Section.ROUND, 45, 20 * members, run))), Phase.SIZING)
-                .get(0)
-                .what();
+        return phase(Turning.of(Works.stiff(pattern(Section.ROUND, 45, 20 * members, run))), Phase.SIZING);
+    }
+
+    @Test
+    void no_cut_asks_for_more_than_the_roughed_cylinder_still_is() {
+        for (double stock : new double[] {40, 40.5, 41, 42}) {
+            Turning turning = Turning.of(
+                    Works.stiff(pattern(Section.SQUARE, stock, 240, rod(100, 40), rod(100, 30), rod(40, 40))));
+            double largest = Math.min(40.8, stock - 0.8);
+            assertThat(phase(turning, Phase.ROUND)
+                            .get(0)
+                            .setting()
+                            .orElseThrow()
+                            .mm())
+                    .isCloseTo(largest, within(1e-9));
+            assertThat(turning.cuts()).allSatisfy(cut -> assertThat(cut.setting()
+                            .filter(any -> cut.tool() != Tool.DIVIDERS)
+                            .orElse(Length.ZERO))
+                    .isLessThanOrEqualTo(
+                            phase(turning, Phase.ROUND).get(0).setting().orElseThrow()));
+            assertThat(phase(turning, Phase.SIZING).get(0).what())
+                    .startsWith(
+                            "the cylinder is this size: try the calipers and take down only what is over: 1 cylinder");
+            assertThat(phase(turning, Phase.SIZING).get(1).what()).startsWith("part down to the calipers: 2 cylinder");
+        }
     }
 
     @Test
@@ -148,7 +188,7 @@ class CutsTest {
         Turning turning = Turning.of(Works.stiff(pattern(Section.ROUND, 45, 225, rod(200, 40), tenon)));
         assertThat(phase(turning, Phase.TENONS).get(0).what())
                 .startsWith("2 tenon: ")
-                .contains("then a shaving at a time until a 18 mm wrench just drops over");
+                .contains("then a shaving at a time until an 18 mm wrench just drops over");
         assertThat(phase(turning, Phase.DETAILS).get(0).what()).doesNotContain("wrench");
     }
 
@@ -314,7 +354,7 @@ class CutsTest {
     @Test
     void natural_speeds_stand_at_cuts_that_shape_and_fall_as_wood_goes() {
         assertThat(baluster.cuts()).allSatisfy(cut -> {
-            boolean shapes = Set.of(Phase.SIZING, Phase.DETAILS, Phase.SLENDER, Phase.TENONS)
+            boolean shapes = Set.of(Phase.SIZING, Phase.DETAILS, Phase.SLENDER, Phase.TENONS, Phase.THIN)
                     .contains(cut.phase());
             if (cut.phase() != Phase.ROUND) {
                 assertThat(cut.natural().isPresent()).isEqualTo(shapes);

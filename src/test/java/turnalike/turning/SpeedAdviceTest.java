@@ -158,7 +158,8 @@ class SpeedAdviceTest {
                 usual.steadyFrom(),
                 usual.pencil(),
                 usual.thin(),
-                usual.overhang());
+                usual.overhang(),
+                usual.centring());
     }
 
     @Test

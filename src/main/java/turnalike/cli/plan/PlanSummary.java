@@ -8,7 +8,6 @@ import java.util.stream.Collectors;
 import turnalike.job.Job;
 import turnalike.job.MemberWeight;
 import turnalike.job.Plan;
-import turnalike.pattern.PlacedMember;
 import turnalike.stock.StockPlan;
 import turnalike.units.UnitSystem;
 
@@ -67,13 +66,9 @@ public final class PlanSummary {
                         .map(each -> format(
                                 Locale.ROOT,
                                 "%s %.2f g",
-                                caption(each.placed()),
+                                each.placed().caption(),
                                 each.perStep().grams()))
                         .collect(Collectors.joining(", ")));
-    }
-
-    private static String caption(PlacedMember placed) {
-        return placed.number() + " " + placed.member().title();
     }
 
     private void stock() {

@@ -107,8 +107,7 @@ final class SettingsSummary {
 
     private String members(List<Integer> indices) {
         return indices.stream()
-                .map(index ->
-                        (index + 1) + " " + job.pattern().members().get(index).title())
+                .map(index -> job.pattern().placed().get(index).caption())
                 .collect(Collectors.joining(", "));
     }
 

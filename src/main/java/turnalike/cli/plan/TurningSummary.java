@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import turnalike.job.Plan;
-import turnalike.pattern.Member;
+import turnalike.pattern.PlacedMember;
 import turnalike.turning.Cut;
 import turnalike.turning.Phase;
 import turnalike.turning.SpeedRange;
@@ -21,13 +21,13 @@ import turnalike.units.UnitSystem;
 final class TurningSummary {
     private final Turning turning;
     private final UnitSystem units;
-    private final List<Member> members;
+    private final List<PlacedMember> members;
     private final StringBuilder out = new StringBuilder();
 
     private TurningSummary(Plan plan) {
         this.turning = plan.turning();
         this.units = plan.job().units();
-        this.members = plan.job().pattern().members();
+        this.members = plan.job().pattern().placed();
     }
 
     static String text(Plan plan) {
@@ -49,6 +49,7 @@ final class TurningSummary {
                 "Turning    %s, set by %s",
                 range(turning.speeds().turning(), turning.speeds().turningSteps()),
                 turning.speeds().limit().text());
+        line("  held     %s", turning.lathe().held().text());
         line(
                 "  rough    %s",
                 range(turning.speeds().roughing(), turning.speeds().roughingSteps()));
@@ -74,7 +75,7 @@ final class TurningSummary {
                 whip.most().sag().formatFine(units),
                 whip.most().place().formatBoth(units),
                 whip.buckling().newtons());
-        line("  steady   helps most %s from the datum", whip.steady().formatBoth(units));
+        turning.steady().ifPresent(place -> line("  steady   helps most %s from the datum", place.formatBoth(units)));
     }
 
     /** The cuts by number, one line for each part of the work; quick parts share a line. */
@@ -93,26 +94,27 @@ final class TurningSummary {
 
     private static int lineOf(Phase phase) {
         return switch (phase) {
-            case SHOULDERS, ROUND, DATUM -> 0;
+            case HOLDING, SHOULDERS, ROUND, DATUM -> 0;
             case LAYOUT -> 1;
             case SIZING -> 2;
-            case DETAILS -> 3;
+            case FROM_TIP, DETAILS -> 3;
             case SLENDER -> 4;
             case TENONS -> 5;
-            case SANDING, PARTING -> 6;
+            case THIN -> 6;
+            case SANDING, TIP, PARTING -> 7;
         };
     }
 
     /** The members in the order they are cut, where that matters. */
     private String told(List<Cut> cuts) {
-        Phase phase = cuts.get(0).phase();
-        if (phase != Phase.DETAILS && phase != Phase.SLENDER && phase != Phase.TENONS) {
+        if (!cuts.get(0).phase().cutsMembers()) {
             return "";
         }
         return ": "
                 + cuts.stream()
                         .flatMap(cut -> cut.members().stream())
-                        .map(index -> (index + 1) + " " + members.get(index).title())
+                        .distinct()
+                        .map(index -> members.get(index).caption())
                         .collect(Collectors.joining(", "));
     }
 

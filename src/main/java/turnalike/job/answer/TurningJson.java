@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
 import turnalike.turning.Cut;
+import turnalike.turning.Held;
 import turnalike.turning.SpeedAdvice;
 import turnalike.turning.SpeedRange;
 import turnalike.turning.Stage;
@@ -20,7 +21,14 @@ final class TurningJson {
     static void write(ObjectNode node, Turning turning) {
         turning.stiffness().map(Stiffness::moeMpa).ifPresent(moe -> node.put("moe_mpa", moe));
         node.put("force_n", turning.lathe().cutting().newtons());
+        Held held = turning.lathe().held();
+        node.putObject("held")
+                .put("by", held.by().word())
+                .put("at", held.at().word())
+                .put("tailstock", held.tailstock());
         turning.whip().ifPresent(whip -> whip(node, whip));
+        turning.whip()
+                .ifPresent(whip -> node.put("steady_wanted", turning.steady().isPresent()));
         speeds(node, turning);
         ArrayNode stages = node.putArray("stages");
         turning.stages().forEach(stage -> stage(stages.addObject(), stage));

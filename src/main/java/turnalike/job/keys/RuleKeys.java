@@ -76,9 +76,15 @@ public final class RuleKeys {
             "without a tailstock it stands out of its hold by no more of its greatest diameters",
             "4");
 
+    public static final Key<Size> CENTRING = Key.may(
+            "centring",
+            new Size(false, Optional.of(USUAL.centring())),
+            "how far off its middle a blank runs; twice of it is lost of the largest round",
+            "0.4 mm, 1/64 in");
+
     public static final Key<Group> RULES = Key.may(
             "rules",
-            new Group(List.of(CHART, CEILING, LONG, OUT_OF_ROUND, WHIP, STEADY, PENCIL, THIN, OVERHANG)),
+            new Group(List.of(CHART, CEILING, LONG, OUT_OF_ROUND, WHIP, STEADY, PENCIL, THIN, OVERHANG, CENTRING)),
             "rules of thumb that the advice goes by (common practice, no source, each)",
             "each its own");
 

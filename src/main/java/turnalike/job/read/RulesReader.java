@@ -29,6 +29,7 @@ final class RulesReader {
         Optional<Length> pencil = fields.size(RuleKeys.PENCIL);
         Optional<Double> thin = fields.number(RuleKeys.THIN);
         Optional<Double> overhang = fields.number(RuleKeys.OVERHANG);
+        Optional<Length> centring = fields.size(RuleKeys.CENTRING);
         fields.refuseUnknown(RuleKeys.RULES.type());
         if (fields.reading().count() > before) {
             return Optional.empty();
@@ -42,7 +43,8 @@ final class RulesReader {
                 steady.orElseThrow(),
                 pencil.orElseThrow(),
                 thin.orElseThrow() / 100,
-                overhang.orElseThrow()));
+                overhang.orElseThrow(),
+                centring.orElseThrow()));
     }
 
     /** The chart; the usual one where something in it was wrong and told. */

@@ -233,10 +233,7 @@ public final class JobView {
                                 + String.join(
                                         ", ",
                                         each.members().stream()
-                                                .map(index -> run().get(index).number() + " "
-                                                        + run().get(index)
-                                                                .member()
-                                                                .title())
+                                                .map(index -> run().get(index).caption())
                                                 .toList())))
                 .toList();
         return bars("Calipers", bars);

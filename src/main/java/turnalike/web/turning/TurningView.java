@@ -62,6 +62,7 @@ public record TurningView(String address, Plan plan) {
         out.add(speed("Turning", speeds.turning(), speeds.turningSteps()));
         out.add(speed("Roughing, while out of round", speeds.roughing(), speeds.roughingSteps()));
         out.add(figure("Set by", speeds.limit().text(), "", "Speed"));
+        out.add(figure("Held", turning().lathe().held().text(), "", "Order of cuts"));
         turning().whip().ifPresent(whip -> {
             out.add(figure(
                     "First natural speed", rpm(whip.first()), "the second " + rpm(whip.second()), "Natural speeds"));
@@ -74,8 +75,13 @@ public record TurningView(String address, Plan plan) {
                             whip.cutting().newtons(),
                             whip.most().place().format(units())),
                     "Sag"));
-            out.add(figure(
-                    "A steady rest helps most at", whip.steady().format(units()), "from the start end", "Steady rest"));
+            turning()
+                    .steady()
+                    .ifPresent(place -> out.add(figure(
+                            "A steady rest helps most at",
+                            place.format(units()),
+                            "from the start end",
+                            "Steady rest")));
             out.add(figure(
                     "Bows under the tailstock at",
                     format(Locale.ROOT, "%.0f N", whip.buckling().newtons()),

@@ -33,7 +33,16 @@ class TurningReaderTest {
                 SpeedChart.Row.fastest(Length.ofMm(60), Speed.ofRpm(1000))));
         assertThat(lathe.rules())
                 .isEqualTo(new ShopRules(
-                        chart, Speed.ofRpm(2500), 0.4, Speed.ofRpm(500), 0.45, 9, Length.ofMm(8), 0.12, 3));
+                        chart,
+                        Speed.ofRpm(2500),
+                        0.4,
+                        Speed.ofRpm(500),
+                        0.45,
+                        9,
+                        Length.ofMm(8),
+                        0.12,
+                        3,
+                        Length.ofMm(0.6)));
     }
 
     @Test

@@ -1,0 +1,146 @@
+package turnalike.turning;
+
+import java.util.List;
+import java.util.Optional;
+import turnalike.pattern.PlacedMember;
+import turnalike.pattern.Tool;
+import turnalike.units.Length;
+
+/**
+ * What is done about the hold of a piece that one end alone drives: how it comes in, how its tip comes free, how it comes off. Common practice,
+ * no source.
+ */
+final class Holding {
+    private final TurningProblem work;
+    private final Held held;
+
+    Holding(TurningProblem work) {
+        this.work = work;
+        this.held = work.held();
+    }
+
+    /** Index of the tenon that the piece is held by, if it is held by one of its own. */
+    Optional<Integer> ownTenon() {
+        PlacedMember last = atTheHeadstock();
+        boolean grips = held.by() == Held.By.JAM || (held.by() == Held.By.CHUCK && !work.partsOff());
+        return grips && last.member().enters().isPresent() ? Optional.of(last.number() - 1) : Optional.empty();
+    }
+
+    private PlacedMember atTheHeadstock() {
+        List<PlacedMember> run = work.pattern().placed();
+        return held.at() == Held.At.START ? run.get(0) : run.get(run.size() - 1);
+    }
+
+    /** The end that the spare length stands at: between centres the far end, else the held one, unless the piece's own tenon is held. */
+    Held.At spareAt() {
+        if (!held.byOneEnd()) {
+            return Held.At.END;
+        }
+        return ownTenon().isPresent() ? held.at().other() : held.at();
+    }
+
+    /** Whether there is nothing to hold it by but what is finished. */
+    boolean wantsSpare() {
+        return held.byOneEnd() && held.by() != Held.By.SCREW && ownTenon().isEmpty() && !work.partsOff();
+    }
+
+    /** How it comes into the hold. */
+    Cut in() {
+        Length place = work.place(held.at());
+        String end = held.at().word();
+        String spare = work.spare().format(work.units());
+        String tail = held.tailstock() ? "; bring the tailstock's cup or pad up to the tip" : "; nothing bears the tip";
+        String how =
+                switch (held.by()) {
+                    case CENTRES -> "set it between centres";
+                    case CHUCK ->
+                        ownTenon().isPresent()
+                                ? "between centres, bring the %s tenon to its size; grip it in the jaws".formatted(end)
+                                : "grip the %s end in the jaws by its spare length, %s".formatted(end, spare);
+                    case SCREW ->
+                        "bore up the middle of the %s end for the screw and wind the blank on until it seats flat"
+                                .formatted(end);
+                    case JAM ->
+                        ownTenon().isPresent()
+                                ? "between centres, bring the %s tenon to its size; drive it into a block bored on the lathe with the tenon's own bit"
+                                        .formatted(end)
+                                : "between centres, turn the spare length at the %s end to a tenon; drive it into a block bored to fit"
+                                        .formatted(end);
+                };
+        return cut(
+                Phase.HOLDING,
+                Tool.HOLD,
+                place,
+                List.of(),
+                how + tail,
+                held.by() == Held.By.CHUCK
+                        ? "the key out of the chuck, one turn by hand; hands and rest clear of the jaws"
+                        : "lathe stopped; one turn by hand");
+    }
+
+    /** How the tip comes free of the tailstock, or loses the spare length that stood there; empty where neither is so. */
+    Optional<Cut> tip() {
+        boolean spare = work.partsOff() && spareAt() != held.at();
+        if (!held.byOneEnd() || (!held.tailstock() && !spare)) {
+            return Optional.empty();
+        }
+        Length place = work.place(held.at().other());
+        String away = held.tailstock() ? "take the tailstock's cup or pad away, last of all; " : "";
+        String rest = spare ? "cut the spare length away a little at a time, " : "";
+        return Optional.of(cut(
+                Phase.TIP,
+                Tool.SPINDLE_GOUGE,
+                place,
+                List.of(place),
+                away + rest + "finish the tip with light cuts toward its end and sand it",
+                "slower now: nothing bears this end, so no cut pushes it aside"));
+    }
+
+    /** How it comes off the spare length; empty where there is none, or it stood at the tip. */
+    Optional<Cut> off() {
+        boolean atTip = held.byOneEnd() && spareAt() != held.at();
+        if (!work.partsOff() || atTip) {
+            return Optional.empty();
+        }
+        Held.At end = spareAt();
+        Length place = work.place(end);
+        List<PlacedMember> run = work.pattern().placed();
+        PlacedMember last = end == Held.At.START ? run.get(0) : run.get(run.size() - 1);
+        Length diameter = (end == Held.At.START
+                        ? last.outline().startRadius()
+                        : last.outline().endRadius())
+                .times(2);
+        String line = end == Held.At.START ? "the start line" : "the far end's line";
+        boolean thin = work.isTooThinToPart(diameter);
+        return Optional.of(cut(
+                Phase.PARTING,
+                thin ? Tool.SKEW : Tool.PARTING_TOOL,
+                place,
+                List.of(place),
+                thin
+                        ? "stop the lathe and saw it off outside %s: thinner than a pencil, nothing is parted down here"
+                                .formatted(line)
+                        : "part down at %s to a pencil's thickness, stop the lathe, and saw it off".formatted(line),
+                held.byOneEnd()
+                        ? "never part right through: a loose piece flies; hold it only with the lathe stopped"
+                        : "never part right through between centres: the piece jams and flies"));
+    }
+
+    private Cut cut(Phase phase, Tool tool, Length place, List<Length> places, String what, String caution) {
+        List<PlacedMember> run = work.pattern().placed();
+        int member = place.equals(Length.ZERO) ? 0 : run.size() - 1;
+        return new Cut(
+                0,
+                phase,
+                tool,
+                Optional.empty(),
+                place,
+                place,
+                places,
+                List.of(member),
+                what,
+                caution,
+                Optional.empty(),
+                Optional.empty());
+    }
+}

@@ -1,0 +1,59 @@
+package turnalike.turning;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import turnalike.pattern.Warning;
+import turnalike.units.Length;
+
+/** What to beware of in the way the piece is held. The bounds are common practice, no source, see {@link ShopRules}. */
+final class HoldingCautions {
+    private static final String WHERE = "turning.held";
+
+    private final TurningProblem work;
+
+    HoldingCautions(TurningProblem work) {
+        this.work = work;
+    }
+
+    /** None between centres. */
+    List<Warning> list() {
+        List<Warning> out = new ArrayList<>();
+        Held held = work.held();
+        if (!held.byOneEnd()) {
+            return out;
+        }
+        if (new Holding(work).wantsSpare()) {
+            out.add(new Warning(
+                    WHERE,
+                    "there is no spare length and no tenon at the %s end to hold it by: take a longer blank"
+                            .formatted(held.at().word())));
+        }
+        out.add(new Warning(WHERE, of(held.by())));
+        Length greatest = work.pattern().outline().largestRadius().times(2);
+        double diameters = work.pattern().length().mm() / greatest.mm();
+        if (!held.tailstock() && diameters > work.lathe().rules().overhang()) {
+            out.add(new Warning(
+                    WHERE,
+                    String.format(
+                            Locale.ROOT,
+                            "it stands out %.1f times its greatest diameter with nothing at the tip, more than the %.1f that is"
+                                    + " common: bring the tailstock up",
+                            diameters,
+                            work.lathe().rules().overhang())));
+        }
+        return out;
+    }
+
+    private static String of(Held.By by) {
+        return switch (by) {
+            case CENTRES -> throw new IllegalArgumentException("no hold by one end, was between centres");
+            case CHUCK ->
+                "jaws loosen as wood gives: tighten again after roughing, the key out each time, hands clear of the jaws";
+            case SCREW ->
+                "a screw up the grain holds less than one across it: short pieces and light cuts, and the tailstock up while it can be";
+            case JAM ->
+                "friction alone holds it: light cuts, stop when it slips or grows warm, and the tailstock up while it can be";
+        };
+    }
+}

@@ -1,0 +1,184 @@
+package turnalike.turning;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import turnalike.pattern.CutMethod;
+import turnalike.pattern.Member;
+import turnalike.pattern.PlacedMember;
+import turnalike.pattern.Tool;
+import turnalike.settings.CaliperSetting;
+import turnalike.settings.Wrenches;
+import turnalike.units.Article;
+import turnalike.units.Length;
+
+/** The cuts that size members and bring them to their shape, not yet numbered. */
+final class MemberCuts {
+    /** A sizing cut of more members is told in several, so that each names every place. */
+    private static final int MOST_SIZED = 8;
+
+    private static final double SLACK_MM = 1e-6;
+
+    private final TurningProblem work;
+    private final List<PlacedMember> run;
+    private final List<SizedPlace> sized;
+
+    MemberCuts(TurningProblem work) {
+        this.work = work;
+        this.run = work.pattern().placed();
+        this.sized = SizedPlace.of(work);
+    }
+
+    boolean isTenon(int index) {
+        return run.get(index).member().enters().isPresent();
+    }
+
+    /** All sizing but the tenons', the widest opening first. */
+    List<Cut> sizing() {
+        List<SizedPlace> all = sized.stream()
+                .filter(each -> !isTenon(each.member()) && mayBeParted(each))
+                .toList();
+        return sizing(Phase.SIZING, all);
+    }
+
+    /** The sizing of one member, for when it is sized as it is cut. */
+    List<Cut> sizing(Phase phase, int index) {
+        return sizing(
+                phase,
+                sized.stream()
+                        .filter(each -> each.member() == index && mayBeParted(each))
+                        .toList());
+    }
+
+    private boolean mayBeParted(SizedPlace place) {
+        return !work.isTooThinToPart(place.setting().finished());
+    }
+
+    private List<Cut> sizing(Phase phase, List<SizedPlace> places) {
+        List<CaliperSetting> widestFirst = places.stream()
+                .map(SizedPlace::setting)
+                .distinct()
+                .sorted(Comparator.comparing(CaliperSetting::opening).reversed())
+                .toList();
+        List<Cut> out = new ArrayList<>();
+        for (CaliperSetting setting : widestFirst) {
+            List<SizedPlace> here = places.stream()
+                    .filter(each -> each.setting().equals(setting))
+                    .toList();
+            List<Integer> members =
+                    here.stream().map(SizedPlace::member).distinct().toList();
+            for (int from = 0; from < members.size(); from += MOST_SIZED) {
+                List<Integer> some = members.subList(from, Math.min(members.size(), from + MOST_SIZED));
+                out.add(sizing(
+                        phase,
+                        setting,
+                        here.stream()
+                                .filter(each -> some.contains(each.member()))
+                                .toList()));
+            }
+        }
+        return out;
+    }
+
+    private Cut sizing(Phase phase, CaliperSetting setting, List<SizedPlace> here) {
+        Length opening = least(setting.opening());
+        boolean there = opening.mm() >= work.roughed().mm() - SLACK_MM;
+        List<Length> places =
+                here.stream().map(SizedPlace::place).distinct().sorted().toList();
+        return new Cut(
+                0,
+                phase,
+                Tool.PARTING_TOOL,
+                Optional.of(opening),
+                places.get(0),
+                places.get(places.size() - 1),
+                places,
+                here.stream().map(SizedPlace::member).distinct().toList(),
+                (there
+                                ? "the cylinder is this size: try the calipers and take down only what is over: "
+                                : "part down to the calipers: ")
+                        + places(here),
+                "light hand on the calipers; a nick in the round catches them",
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /** {@code 3 bead at 85 mm, 100 mm; 10 bead at 520 mm}. */
+    private String places(List<SizedPlace> here) {
+        return here.stream()
+                .map(SizedPlace::member)
+                .distinct()
+                .map(index -> caption(index) + " at "
+                        + here.stream()
+                                .filter(each -> each.member() == index)
+                                .map(SizedPlace::place)
+                                .distinct()
+                                .sorted()
+                                .map(place -> place.format(work.units()))
+                                .collect(Collectors.joining(", ")))
+                .collect(Collectors.joining("; "));
+    }
+
+    /** No caliper opens wider than the roughed cylinder still is. */
+    private Length least(Length opening) {
+        return opening.compareTo(work.roughed()) < 0 ? opening : work.roughed();
+    }
+
+    String caption(int index) {
+        return run.get(index).caption();
+    }
+
+    /** The member brought to its shape. */
+    Cut member(Phase phase, int index) {
+        PlacedMember placed = run.get(index);
+        CutMethod way = way(placed);
+        List<SizedPlace> here =
+                sized.stream().filter(each -> each.member() == index).toList();
+        // The thinnest is the one that must not be passed; a bead's or a swell's thickest is what is seen, and is sized
+        // already.
+        Optional<Length> setting =
+                here.stream().map(each -> least(each.setting().opening())).min(Comparator.naturalOrder());
+        return new Cut(
+                0,
+                phase,
+                way.tool(),
+                setting,
+                placed.start(),
+                placed.end(),
+                here.stream().map(SizedPlace::place).distinct().sorted().toList(),
+                List.of(index),
+                "%s: %s%s".formatted(caption(index), way.what(), fitting(placed.member())),
+                phase == Phase.THIN ? light(way.caution()) : way.caution(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    private static String light(String caution) {
+        String hand = "the lightest cuts of a sharp tool, a hand behind: what breaks a neck is a dig";
+        return caution.isEmpty() ? hand : hand + "; " + caution;
+    }
+
+    /** What is thinner than a pencil is not parted down to: the parting tool wrings it off. */
+    private CutMethod way(PlacedMember placed) {
+        CutMethod way = placed.member().way();
+        if (!work.isTooThinToPart(placed.outline().smallestRadius().times(2))) {
+            return way;
+        }
+        Tool tool = way.tool() == Tool.PARTING_TOOL ? Tool.SKEW : way.tool();
+        return new CutMethod(
+                tool,
+                way.what() + ", by light cuts down to the calipers: thinner than a pencil, it bears no parting tool",
+                way.caution());
+    }
+
+    /** What enters a hole is brought down to it by the wrench of its size. */
+    private static String fitting(Member member) {
+        return member.enters()
+                .flatMap(hole -> Wrenches.forHole(hole.diameter()).stream().findFirst())
+                .map(each -> ", then a shaving at a time until %s wrench just drops over"
+                        .formatted(Article.with(each.name())))
+                .orElse("");
+    }
+}
