@@ -11,6 +11,7 @@ import turnalike.job.Job;
 import turnalike.job.Plan;
 import turnalike.job.TenonFit;
 import turnalike.pattern.Warning;
+import turnalike.units.Article;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -47,11 +48,11 @@ final class PlanSheets {
 
     private static BenchCardContent content(Plan plan) {
         Job job = plan.job();
-        String subtitle = "%s: %d good pieces from %d blanks; %s"
+        String subtitle = "%s: %s from %s; %s"
                 .formatted(
                         job.pattern().name(),
-                        job.count(),
-                        plan.stock().spares().blanks(),
+                        Article.count(job.count(), "good piece"),
+                        Article.count(plan.stock().spares().blanks(), "blank"),
                         job.wood().text());
         return new BenchCardContent(
                 job.title(),
@@ -122,8 +123,10 @@ final class PlanSheets {
     private static Optional<String> tenons(Plan plan) {
         String wrenches = plan.settings().tenons().stream()
                 .filter(tenon -> !tenon.wrenches().isEmpty())
-                .map(tenon -> "member %d with a %s open-end wrench"
-                        .formatted(tenon.member() + 1, tenon.wrenches().get(0).name()))
+                .map(tenon -> "member %d with %s open-end wrench"
+                        .formatted(
+                                tenon.member() + 1,
+                                Article.with(tenon.wrenches().get(0).name())))
                 .collect(Collectors.joining(", "));
         return wrenches.isEmpty()
                 ? Optional.empty()

@@ -12,6 +12,7 @@ import turnalike.job.set.SetMatch;
 import turnalike.job.set.WheelSet;
 import turnalike.match.WheelPlacement;
 import turnalike.pieces.Piece;
+import turnalike.units.Article;
 import turnalike.units.Mass;
 
 /** A placed set on one screen. */
@@ -34,8 +35,8 @@ public final class MatchSummary implements SetMatch.Cases<String> {
     public String wheel(WheelSet set) {
         WheelPlacement placement = set.placement();
         line(
-                "Set        %d places, going round from place 1 at 0 degrees",
-                placement.seats().size());
+                "Set        %s, going round from place 1 at 0 degrees",
+                Article.count(placement.seats().size(), "place"));
         columns(placement.seats().stream()
                 .map(seat -> cell(
                         seat.place(),
@@ -51,7 +52,9 @@ public final class MatchSummary implements SetMatch.Cases<String> {
     @Override
     public String legs(LegsSet set) {
         List<List<Piece>> groups = set.groups();
-        line("Set        %d groups of %d", groups.size(), groups.get(0).size());
+        line(
+                "Set        %s of %d",
+                Article.count(groups.size(), "group"), groups.get(0).size());
         set.groupsInWords().forEach(group -> line("  %s", group));
         judged(set);
         notes(set);
@@ -61,7 +64,7 @@ public final class MatchSummary implements SetMatch.Cases<String> {
     @Override
     public String row(RowSet set) {
         List<Piece> order = set.inOrder();
-        line("Set        %d places, along the row from its first end", order.size());
+        line("Set        %s, along the row from its first end", Article.count(order.size(), "place"));
         List<String> cells = new ArrayList<>();
         for (int i = 0; i < order.size(); i++) {
             cells.add(cell(i + 1, order.get(i).label(), order.get(i).mass()));

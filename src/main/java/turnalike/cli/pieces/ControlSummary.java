@@ -5,6 +5,7 @@ import java.util.Locale;
 import turnalike.job.pieces.ControlReport;
 import turnalike.pieces.control.ControlChart;
 import turnalike.pieces.control.Signal;
+import turnalike.units.Article;
 
 /** A control chart in words. */
 final class ControlSummary {
@@ -15,10 +16,10 @@ final class ControlSummary {
         StringBuilder out = new StringBuilder();
         line(
                 out,
-                "%s%s of %d pieces%s%n  centre  %.4f%n  limits  %.4f to %.4f%n  moving range  mean %.4f, limit %.4f",
+                "%s%s of %s%s%n  centre  %.4f%n  limits  %.4f to %.4f%n  moving range  mean %.4f, limit %.4f",
                 column,
                 report.shownUnit().isEmpty() ? "" : ", " + report.shownUnit() + ",",
-                chart.points().size(),
+                Article.count(chart.points().size(), "piece"),
                 chart.isTrial() ? " (too few for more than trial limits)" : "",
                 chart.centre(),
                 chart.lower(),

@@ -9,6 +9,7 @@ import turnalike.job.Job;
 import turnalike.job.MemberWeight;
 import turnalike.job.Plan;
 import turnalike.stock.StockPlan;
+import turnalike.units.Article;
 import turnalike.units.UnitSystem;
 
 /** A plan on one screen, in the job's units with the other in reach. */
@@ -44,10 +45,10 @@ public final class PlanSummary {
         line("%s", job.title());
         line("");
         line(
-                "Piece      %s: %d members, %d marks",
+                "Piece      %s: %s, %s",
                 job.pattern().name(),
-                job.pattern().members().size(),
-                plan.marks().size());
+                Article.count(job.pattern().members().size(), "member"),
+                Article.count(plan.marks().size(), "mark"));
         line("  length   %s", job.pattern().length().formatBoth(units));
         line(
                 "  weight   %.1f g (%.2f oz) at %.0f kg/m3",
@@ -75,9 +76,9 @@ public final class PlanSummary {
         StockPlan stock = plan.stock();
         line("");
         line(
-                "Stock      %d blanks for %d pieces (%d spare, %.1f %% sure at %.0f %% loss)",
-                stock.spares().blanks(),
-                job.count(),
+                "Stock      %s for %s (%d spare, %.1f %% sure at %.0f %% loss)",
+                Article.count(stock.spares().blanks(), "blank"),
+                Article.count(job.count(), "piece"),
                 stock.spares().spares(),
                 100 * stock.spares().chance(),
                 100 * job.lossRate());

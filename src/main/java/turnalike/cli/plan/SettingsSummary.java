@@ -20,6 +20,7 @@ import turnalike.settings.GivenMarks;
 import turnalike.settings.MarkError;
 import turnalike.settings.OtherUses;
 import turnalike.settings.Wrench;
+import turnalike.units.Article;
 import turnalike.units.UnitSystem;
 
 /** The settings of a plan as text: dividers, what the stick gives instead, the error of each mark, calipers. */
@@ -58,8 +59,10 @@ final class SettingsSummary {
                 : "fewer may do, at least %d".formatted(dividers.lowerBound());
         line("");
         line(
-                "Dividers   %d openings (%s); worst mark error %s",
-                dividers.settings().size(), fewest, dividers.worst().formatBoth(units));
+                "Dividers   %s (%s); worst mark error %s",
+                Article.count(dividers.settings().size(), "opening"),
+                fewest,
+                dividers.worst().formatBoth(units));
         for (int i = 0; i < dividers.settings().size(); i++) {
             DividerSetting each = dividers.settings().get(i);
             String pinned = each.pinned() ? "pinned  " : "";
@@ -162,8 +165,8 @@ final class SettingsSummary {
     private void calipers() {
         line("");
         line(
-                "Calipers   %d openings, sizing allowance %s included, within %s",
-                settings.calipers().size(),
+                "Calipers   %s, sizing allowance %s included, within %s",
+                Article.count(settings.calipers().size(), "opening"),
                 job.cutting().sizing().formatBoth(units),
                 job.tolerances().diameter().formatBoth(units));
         for (CaliperSetting each : settings.calipers()) {

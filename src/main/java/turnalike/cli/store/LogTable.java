@@ -22,6 +22,7 @@ import turnalike.job.pieces.ColumnTargets;
 import turnalike.pieces.Piece;
 import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
+import turnalike.units.Article;
 
 /** A whole table of pieces logged at one stroke: all of it or, with anything wrong in it, none. One undo takes it back. */
 record LogTable(JobStore store, JobId id, PrintWriter console, boolean json) {
@@ -49,7 +50,7 @@ record LogTable(JobStore store, JobId id, PrintWriter console, boolean json) {
         if (json) {
             console.print(KeptSummary.logged(id, step, labels, questions, store.notes()));
         } else {
-            console.println("Kept: %d pieces of job %s.".formatted(labels.size(), id));
+            console.println("Kept: %s of job %s.".formatted(Article.count(labels.size(), "piece"), id));
             console.print(QuestionsText.text(questions));
             Stores.note(console, store.notes());
         }
@@ -65,7 +66,7 @@ record LogTable(JobStore store, JobId id, PrintWriter console, boolean json) {
             changes.add(Change.of(
                     kept.find(piece.label()).map(before -> before.with(piece)).orElse(KeptPiece.of(piece))));
         }
-        return new Edit("log %d pieces from a table".formatted(pieces.size()), changes);
+        return new Edit("log %s from a table".formatted(Article.count(pieces.size(), "piece")), changes);
     }
 
     private static String pasted() {

@@ -22,6 +22,7 @@ import turnalike.pieces.control.ChartPoint;
 import turnalike.pieces.control.ControlChart;
 import turnalike.pieces.control.RunRule;
 import turnalike.pieces.control.Signal;
+import turnalike.units.Article;
 import turnalike.units.Length;
 
 /**
@@ -68,11 +69,11 @@ public final class ControlChartDrawing {
         }
         Box paper = new Box(0, 0, width.mm(), height.mm());
         List<Shape> shapes = new ControlChartDrawing(chart, unit, paper).shapes(title);
-        String words = "control chart%s, %d pieces, %d signals"
+        String words = "control chart%s, %s, %s"
                 .formatted(
                         title.isBlank() ? "" : ": " + title,
-                        chart.points().size(),
-                        chart.signals().size());
+                        Article.count(chart.points().size(), "piece"),
+                        Article.count(chart.signals().size(), "signal"));
         return new Svg(width, height, words, shapes);
     }
 

@@ -17,6 +17,7 @@ import turnalike.outline.Section;
 import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
 import turnalike.units.Angle;
+import turnalike.units.Article;
 import turnalike.units.Length;
 
 /** The whole frame with its pieces in place, from the pattern's true outline and to one scale. */
@@ -78,8 +79,10 @@ public final class FrameView {
         if (wheel.isHeavyOnOneSide()) {
             out.addAll(heavy(wheel.placement().unbalance().at(), middle, scale * hub, scale * rim));
         }
-        String title = "the wheel with its %d pieces; place 1 at the right, the others anticlockwise. %s"
-                .formatted(places.size(), wheel.statements().get(0));
+        String title = "the wheel with its %s; place 1 at the right, the others anticlockwise. %s"
+                .formatted(
+                        Article.count(places.size(), "piece"),
+                        wheel.statements().get(0));
         return Optional.of(new Svg(width, width, title, out));
     }
 
@@ -168,7 +171,7 @@ public final class FrameView {
             out.add(Path.rectangle(Pen.PAPER, start, top - RIM_MM, extent, RIM_MM));
         }
         out.add(Path.rectangle(Pen.PAPER, start, foot, extent, row.inGroup().isEmpty() ? RIM_MM : 0.4));
-        String title = "%d pieces in their places, seen from the side".formatted(places.size());
+        String title = "%s in their places, seen from the side".formatted(Article.count(places.size(), "piece"));
         return Optional.of(new Svg(width, Length.ofMm(foot + RIM_MM + 7), title, out));
     }
 

@@ -13,6 +13,7 @@ import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.TextLine;
 import turnalike.drawing.svg.TextWrap;
+import turnalike.units.Article;
 import turnalike.units.Length;
 
 /**
@@ -87,14 +88,16 @@ public record RowDrawing(List<Place> places, OptionalInt inGroup) implements Pla
     private String caption(int lines) {
         if (inGroup.isPresent()) {
             int size = inGroup.getAsInt();
-            return "%d groups of %d, numbered group·leg%s"
+            return "%s of %d, numbered group·leg%s"
                     .formatted(
-                            places.size() / size,
+                            Article.count(places.size() / size, "group"),
                             size,
                             lines * size == places.size() ? "; each line is a group." : ".");
         }
-        return "%d places from the first end of the row%s"
-                .formatted(places.size(), lines > 1 ? "; each line goes on from the one above." : ".");
+        return "%s from the first end of the row%s"
+                .formatted(
+                        Article.count(places.size(), "place"),
+                        lines > 1 ? "; each line goes on from the one above." : ".");
     }
 
     /** {@inheritDoc} In groups {@code 2·3} is the third leg of the second. */

@@ -12,6 +12,7 @@ import turnalike.pattern.MemberKey;
 import turnalike.pattern.MemberKind;
 import turnalike.pattern.PlacedMember;
 import turnalike.pattern.Room;
+import turnalike.units.Article;
 import turnalike.units.Length;
 import turnalike.units.Problem;
 
@@ -37,7 +38,7 @@ public record MemberEdit(int number, Deed deed) implements JobEdit {
     public record Insert(MemberKind kind, boolean after) implements Deed {
         @Override
         public String words() {
-            return "insert a %s %s".formatted(kind.word(), after ? "after" : "before");
+            return "insert %s %s".formatted(Article.with(kind.word()), after ? "after" : "before");
         }
     }
 
@@ -85,7 +86,7 @@ public record MemberEdit(int number, Deed deed) implements JobEdit {
     public record Turn(MemberKind kind) implements Deed {
         @Override
         public String words() {
-            return "make a %s of".formatted(kind.word());
+            return "make %s of".formatted(Article.with(kind.word()));
         }
     }
 

@@ -11,6 +11,7 @@ import turnalike.pattern.Member;
 import turnalike.pattern.MemberKind;
 import turnalike.pattern.Pattern;
 import turnalike.pattern.Stock;
+import turnalike.units.Article;
 import turnalike.units.Length;
 
 /**
@@ -23,7 +24,7 @@ public record MemberPicture(MemberKind kind, String picture) {
     private static final Length BESIDE = Length.ofMm(30);
 
     static MemberPicture of(MemberKind kind) {
-        String title = "a " + kind.word() + " between two cylinders";
+        String title = Article.with(kind.word()) + " between two cylinders";
         String picture = ShadedSpindle.svg(between(kind.example()).outline(), title, Length.ofMm(56), Length.ofMm(40))
                 .inline();
         return new MemberPicture(kind, picture);
