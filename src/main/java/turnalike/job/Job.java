@@ -6,6 +6,7 @@ import turnalike.job.set.Frame;
 import turnalike.pattern.Pattern;
 import turnalike.pieces.LikenessWeights;
 import turnalike.turning.Lathe;
+import turnalike.units.Length;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 import turnalike.wood.Wood;
@@ -43,6 +44,11 @@ public record Job(
         Optional<Frame> frame) {
     public Job {
         checks = List.copyOf(checks);
+    }
+
+    /** {@return the largest round that the blank cleans up to} */
+    public Length largestRound() {
+        return lathe.rules().largestRound(pattern.stock().size());
     }
 
     /**

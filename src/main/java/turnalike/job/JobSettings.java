@@ -1,7 +1,9 @@
 package turnalike.job;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 import turnalike.pattern.Member;
 import turnalike.settings.CaliperSetting;
@@ -42,8 +44,7 @@ public record JobSettings(
         DividerOutcome outcome = search.apply(problem(job));
         // A job whose wishes leave no plan is refused when it is read.
         DividerPlan dividers = outcome.findPlan().orElseThrow();
-        List<CaliperSetting> calipers = Calipers.group(
-                sized(job), job.tolerances().diameter(), job.cutting().sizing());
+        List<CaliperSetting> calipers = calipers(job);
         List<Working> workings = new ArrayList<>(dividers.workings());
         workings.add(caliperWorking(job));
         List<TenonFit> fits = TenonFit.list(job.pattern());
@@ -57,12 +58,21 @@ public record JobSettings(
         return job.wishes().dividers(job.pattern(), job.tolerances(), job.units());
     }
 
+    /** Diameters that the blank is too small for share the widest opening there is wood for. */
+    private static List<CaliperSetting> calipers(Job job) {
+        Map<Length, CaliperSetting> out = new LinkedHashMap<>();
+        Calipers.group(sized(job), job.tolerances().diameter(), job.cutting().sizing()).stream()
+                .map(each -> each.atMost(job.largestRound()))
+                .forEach(each -> out.merge(each.opening(), each, CaliperSetting::with));
+        return List.copyOf(out.values());
+    }
+
     private static Working caliperWorking(Job job) {
         String tolerance = job.tolerances().diameter().format(job.units());
         return new Working(
                 "caliper openings",
                 ("finished diameter + sizing allowance; one opening serves every diameter for which it is within %s of that and not"
-                                + " below the finished size; the fewest that serve all")
+                                + " below the finished size; the fewest that serve all, none wider than the blank cleans up to")
                         .formatted(tolerance),
                 Working.COMMON_PRACTICE + "; fewest by the greedy rule for interval stabbing, from memory",
                 "exact; sized over, then cut to the line; the sanding allowance lies within the sizing allowance");

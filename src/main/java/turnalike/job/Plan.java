@@ -3,6 +3,7 @@ package turnalike.job;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import turnalike.effort.Effort;
 import turnalike.outline.Section;
@@ -21,6 +22,7 @@ import turnalike.stock.Blank;
 import turnalike.stock.BlankNeed;
 import turnalike.stock.Spares;
 import turnalike.stock.StockPlan;
+import turnalike.turning.Held;
 import turnalike.turning.Turning;
 import turnalike.turning.TurningProblem;
 import turnalike.units.Length;
@@ -77,7 +79,8 @@ public record Plan(
         Pattern pattern = job.pattern();
         List<Mark> marks = pattern.marks();
         JobSettings settings = JobSettings.of(job, search);
-        List<Warning> warnings = new ArrayList<>(Turnability.warnings(pattern, job.units()));
+        List<Warning> warnings = new ArrayList<>(Turnability.warnings(pattern, job.units(), hold(job)));
+        warnings.addAll(CuttingWarnings.of(job, settings));
         job.wood()
                 .warnings()
                 .forEach(problem -> warnings.add(new Warning(problem.where(), problem.what() + "; " + problem.mend())));
@@ -90,6 +93,16 @@ public record Plan(
                 new Lazy<>(() -> turning(job, marks, settings)),
                 weights(job),
                 warnings);
+    }
+
+    private static Turnability.Hold hold(Job job) {
+        Held held = job.lathe().held();
+        double greatest = 2 * job.pattern().outline().largestRadius().mm();
+        return new Turnability.Hold(
+                held.bears(Held.At.START),
+                held.bears(Held.At.END),
+                held.byOneEnd() ? Optional.of(held.at() == Held.At.START) : Optional.empty(),
+                job.pattern().length().mm() >= job.lathe().rules().steadyFrom() * greatest);
     }
 
     private static StockPlan stock(Job job) {

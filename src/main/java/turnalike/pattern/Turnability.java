@@ -20,19 +20,53 @@ public final class Turnability {
     static final double NECK_TO_HEAVY_PART = 0.4;
 
     private final UnitSystem units;
+    private final Hold hold;
 
-    private Turnability(UnitSystem units) {
+    private Turnability(UnitSystem units, Hold hold) {
         this.units = units;
+        this.hold = hold;
     }
 
     /**
-     * {@return what is unwise: member by member from the datum end, then neck by neck; empty when nothing is}
+     * What bears the piece while it is turned.
+     *
+     * @param start whether something bears its start end
+     * @param end whether something bears its far end
+     * @param startAlone held by one end alone, whether that is its start: then it is turned from the other end back
+     * @param steady whether it is long enough for a steady rest
+     */
+    public record Hold(boolean start, boolean end, Optional<Boolean> startAlone, boolean steady) {
+        /** Borne at both ends, and long. */
+        public static final Hold CENTRES = new Hold(true, true, Optional.empty(), true);
+
+        private Length away(Length place, Length length) {
+            Length other = length.minus(place);
+            if (!start) {
+                return other;
+            }
+            return !end || place.compareTo(other) < 0 ? place : other;
+        }
+    }
+
+    /**
+     * {@return what is unwise between centres: member by member from the datum end, then neck by neck; empty when nothing is}
      *
      * @param pattern the piece as drawn
      * @param units in which lengths are printed, the other system's beside
      */
     public static List<Warning> warnings(Pattern pattern, UnitSystem units) {
-        return new Turnability(units).warnings(pattern);
+        return warnings(pattern, units, Hold.CENTRES);
+    }
+
+    /**
+     * {@return the same for a piece held in any way}
+     *
+     * @param pattern the piece as drawn
+     * @param units in which lengths are printed, the other system's beside
+     * @param hold what bears it
+     */
+    public static List<Warning> warnings(Pattern pattern, UnitSystem units, Hold hold) {
+        return new Turnability(units, hold).warnings(pattern);
     }
 
     private List<Warning> warnings(Pattern pattern) {
@@ -53,44 +87,56 @@ public final class Turnability {
     }
 
     private Optional<Warning> slender(Neck neck, Pattern pattern, List<PlacedMember> run) {
-        Length place = neck.weakest(pattern.length());
-        Length reach = nearerEnd(place, pattern.length());
+        Length place = weakest(neck, pattern.length());
+        Length reach = hold.away(place, pattern.length());
+        boolean one = hold.startAlone().isPresent();
         return when(
                 neck.diameter().mm() < NECK_TO_DISTANCE * reach.mm() * (1 - 1e-9),
                 memberAt(run, place),
-                "the neck of %s stands %s from the nearer end, more than ten times its thickness: expect whip; take light cuts, turn it last, and steady it"
-                        .formatted(print(neck.diameter()), print(reach)));
+                "the neck of %s stands %s from the nearer %s, more than ten times its thickness: expect whip; take light cuts, %s%s"
+                        .formatted(
+                                print(neck.diameter()),
+                                print(reach),
+                                one ? "support" : "end",
+                                one ? "with nothing left to cut beyond it" : "turn it last",
+                                hold.steady() ? ", and steady it" : ""));
+    }
+
+    /** Where it gives most: farthest from what bears the piece. */
+    private Length weakest(Neck neck, Length length) {
+        if (hold.start() && hold.end()) {
+            return neck.weakest(length);
+        }
+        return hold.start() ? neck.to() : neck.from();
     }
 
     private Optional<Warning> outboard(Neck neck, Pattern pattern, List<PlacedMember> run) {
-        Length place = neck.weakest(pattern.length());
-        boolean nearStart = place.mm() <= pattern.length().mm() / 2;
+        Length place = weakest(neck, pattern.length());
+        // Between centres the part inboard loads the neck; held by one end, what stands beyond it toward the tip.
+        boolean after = hold.startAlone().orElse(place.mm() <= pattern.length().mm() / 2);
         Outline outline = pattern.outline();
         Length heaviest = Length.ZERO;
         for (Outline.Station station : outline.stations()) {
             // The place itself counts: at a shoulder the heavy part may be thickest where it meets the neck.
-            boolean inboard = nearStart
+            boolean beside = after
                     ? station.place().compareTo(place) >= 0
                     : station.place().compareTo(place) <= 0;
-            if (inboard && station.radius().compareTo(heaviest) > 0) {
+            if (beside && station.radius().compareTo(heaviest) > 0) {
                 heaviest = station.radius();
             }
         }
         Length heavy = heaviest.times(2);
+        String what = hold.startAlone().isPresent()
+                ? "the neck of %s carries a part %s thick beyond it: that part's cuts load it; finish the heavy part before the neck is cut"
+                : "the neck of %s stands outboard of a part %s thick: that part's cuts load it; turn the heavy part first and the neck last";
         return when(
                 neck.diameter().mm() < NECK_TO_HEAVY_PART * heavy.mm(),
                 memberAt(run, place),
-                "the neck of %s stands outboard of a part %s thick: that part's cuts load it; turn the heavy part first and the neck last"
-                        .formatted(print(neck.diameter()), print(heavy)));
+                what.formatted(print(neck.diameter()), print(heavy)));
     }
 
     private String print(Length length) {
         return length.formatFineBoth(units);
-    }
-
-    private static Length nearerEnd(Length place, Length length) {
-        Length other = length.minus(place);
-        return place.compareTo(other) < 0 ? place : other;
     }
 
     private static PlacedMember memberAt(List<PlacedMember> run, Length place) {

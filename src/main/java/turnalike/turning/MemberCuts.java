@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import turnalike.outline.Outline;
 import turnalike.pattern.CutMethod;
 import turnalike.pattern.Member;
 import turnalike.pattern.PlacedMember;
@@ -149,10 +150,25 @@ final class MemberCuts {
                 placed.end(),
                 here.stream().map(SizedPlace::place).distinct().sorted().toList(),
                 List.of(index),
-                "%s: %s%s".formatted(caption(index), way.what(), fitting(placed.member())),
+                "%s: %s%s%s".formatted(caption(index), way.what(), fitting(placed.member()), tip(phase, index)),
                 phase == Phase.THIN ? light(way.caution()) : way.caution(),
                 Optional.empty(),
                 Optional.empty());
+    }
+
+    /** What the tailstock bears stays thick until it goes. */
+    private String tip(Phase phase, int index) {
+        Held held = work.held();
+        Held.At end = held.at().other();
+        boolean last = index == (end == Held.At.START ? 0 : run.size() - 1);
+        if (phase != Phase.FROM_TIP || !held.tailstock() || !last) {
+            return "";
+        }
+        Outline outline = run.get(index).outline();
+        Length radius = end == Held.At.START ? outline.startRadius() : outline.endRadius();
+        return work.isTooThinToPart(radius.times(2))
+                ? "; leave the tip itself a pencil thick while the tailstock bears it"
+                : "";
     }
 
     private static String light(String caution) {

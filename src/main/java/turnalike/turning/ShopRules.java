@@ -45,7 +45,7 @@ public record ShopRules(
             Length.ofMm(7),
             0.1,
             4,
-            Length.ofMm(0.4));
+            Length.ofInches(1 / 64.0));
 
     public ShopRules {
         share("outOfRound", outOfRound);

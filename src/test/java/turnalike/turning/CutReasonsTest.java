@@ -234,7 +234,7 @@ class CutReasonsTest {
                         .after(Set.of(), Set.of(0))
                         .largestRadius()
                         .mm())
-                .isCloseTo(20.1, within(1e-9));
+                .isCloseTo((41 - 25.4 / 32) / 2, within(1e-9));
     }
 
     /** A round bar of even thickness: first ω = (π/L)²√(EI/ρA), second four times that, π²EI/L² and PL³/48EI in the middle. */

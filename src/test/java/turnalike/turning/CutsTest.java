@@ -117,15 +117,15 @@ class CutsTest {
     void the_roughed_cylinder_is_the_thickest_and_the_sizing_as_far_as_the_blank_allows() {
         assertThat(Works.stiff(pattern(Section.ROUND, 45, 200, rod(200, 40))).roughed())
                 .isEqualTo(mm(40.8));
-        // A blank runs off its middle by 0.4 mm, which costs twice that of its diameter.
+        // A blank runs off its middle by 1/64 in, which costs twice that of its diameter.
         assertThat(Works.stiff(pattern(Section.ROUND, 41, 200, rod(200, 40)))
                         .roughed()
                         .mm())
-                .isCloseTo(40.2, within(1e-9));
+                .isCloseTo(41 - 25.4 / 32, within(1e-9));
         assertThat(Works.stiff(pattern(Section.SQUARE, 40, 200, rod(200, 40)))
                         .roughed()
                         .mm())
-                .isCloseTo(39.2, within(1e-9));
+                .isCloseTo(40 - 25.4 / 32, within(1e-9));
         TurningProblem squares =
                 Works.stiff(pattern(Section.SQUARE, 50, 200, new Square(mm(200), mm(50), Details.NONE)));
         assertThat(squares.thickestRound()).isEqualTo(mm(25));
@@ -163,7 +163,7 @@ class CutsTest {
         for (double stock : new double[] {40, 40.5, 41, 42}) {
             Turning turning = Turning.of(
                     Works.stiff(pattern(Section.SQUARE, stock, 240, rod(100, 40), rod(100, 30), rod(40, 40))));
-            double largest = Math.min(40.8, stock - 0.8);
+            double largest = Math.min(40.8, stock - 25.4 / 32);
             assertThat(phase(turning, Phase.ROUND)
                             .get(0)
                             .setting()

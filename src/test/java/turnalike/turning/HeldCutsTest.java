@@ -197,6 +197,20 @@ class HeldCutsTest {
     }
 
     @Test
+    void a_thin_tip_stays_thick_while_the_tailstock_bears_it() {
+        String thick = "leave the tip itself a pencil thick";
+        assertThat(turning(finial(30, 6.9), CHUCK).cuts().stream()
+                        .filter(cut -> cut.what().contains(thick)))
+                .singleElement()
+                .satisfies(cut -> assertThat(cut.members()).containsExactly(4));
+        assertThat(turning(finial(30, 7), CHUCK).cuts().toString()).doesNotContain(thick);
+        assertThat(turning(finial(30, 6.9), new Held(Held.By.CHUCK, Held.At.START, false))
+                        .cuts()
+                        .toString())
+                .doesNotContain(thick);
+    }
+
+    @Test
     void a_short_piece_is_told_of_no_steady_rest() {
         // 120 mm and 40 mm thick: three diameters.
         Turning turning = turning(finial(30, 3), CHUCK);

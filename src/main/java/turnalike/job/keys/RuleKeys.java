@@ -80,7 +80,7 @@ public final class RuleKeys {
             "centring",
             new Size(false, Optional.of(USUAL.centring())),
             "how far off its middle a blank runs; twice of it is lost of the largest round",
-            "0.4 mm, 1/64 in");
+            "0.396875 mm, 1/64 in");
 
     public static final Key<Group> RULES = Key.may(
             "rules",
