@@ -77,17 +77,21 @@ final class Cautions {
     private void steps(SpeedAdvice speeds) {
         List<Speed> steps = work.lathe().steps();
         if (!steps.isEmpty() && speeds.turningSteps().isEmpty()) {
-            boolean slower = steps.get(0).compareTo(speeds.turning().to()) <= 0;
+            SpeedRange range = speeds.turning();
+            boolean slower = steps.get(0).compareTo(range.to()) <= 0;
             add(
                     "turning.speeds",
-                    String.format(
-                            Locale.ROOT,
-                            slower
-                                    ? "no step lies from %.0f to %.0f rpm; take the next slower one"
-                                    : "every step is faster than %2$.0f rpm; this piece wants a slower lathe%3$s",
-                            speeds.turning().from().rpm(),
-                            speeds.turning().to().rpm(),
-                            work.isTooShortForSteady() ? "" : " or a steady rest"));
+                    slower
+                            ? String.format(
+                                    Locale.ROOT,
+                                    "no step lies from %.0f to %.0f rpm; take the next slower one",
+                                    range.from().rpm(),
+                                    range.to().rpm())
+                            : String.format(
+                                    Locale.ROOT,
+                                    "every step is faster than %.0f rpm; this piece wants a slower lathe%s",
+                                    range.to().rpm(),
+                                    work.isTooShortForSteady() ? "" : " or a steady rest"));
         }
         if (!steps.isEmpty() && steps.get(0).compareTo(speeds.roughing().to()) > 0) {
             add(

@@ -2,9 +2,7 @@ package turnalike.turning;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import turnalike.outline.Segment;
 import turnalike.pattern.PlacedMember;
@@ -19,19 +17,20 @@ final class ThinParts {
 
     private ThinParts() {}
 
+    /** A thin member: its index, and its thinness in billionths, since two mirrored members differ by the last digit and must keep their order. */
+    private record Thin(int index, long share) {}
+
     /** Their indices, the thinnest for its distance last; those alike in the order in which slender ones are cut. */
     static List<Integer> of(TurningProblem work, Set<Integer> slender) {
-        Map<Integer, Double> shares = new LinkedHashMap<>();
+        List<Thin> thin = new ArrayList<>();
         for (int index : SlenderMembers.order(work, slender)) {
             double share = share(work, work.pattern().placed().get(index));
             if (share < work.lathe().rules().thin() * (1 - 1e-9)) {
-                shares.put(index, share);
+                thin.add(new Thin(index, Math.round(share * 1e9)));
             }
         }
-        List<Integer> out = new ArrayList<>(shares.keySet());
-        // Rounded, since two mirrored members differ by the last digit and must keep their order.
-        out.sort(Comparator.comparing((Integer index) -> -Math.rint(shares.get(index) * 1e9)));
-        return out;
+        thin.sort(Comparator.comparing(Thin::share).reversed());
+        return thin.stream().map(Thin::index).toList();
     }
 
     /** The least of diameter over distance from the nearer support, at its joints and sixteen parts of each of its curves. */
