@@ -1,10 +1,12 @@
 package turnalike.web.bench;
 
 import java.util.Optional;
+import java.util.stream.Collectors;
 import turnalike.drawing.piece.CutDrawing;
 import turnalike.drawing.svg.Svg;
 import turnalike.job.Plan;
 import turnalike.turning.Cut;
+import turnalike.turning.Phase;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -46,6 +48,12 @@ public record BenchStep(
     }
 
     private static String place(Cut cut, UnitSystem units) {
+        if (cut.phase() == Phase.SIZING && cut.places().size() > 1) {
+            return "at %s from the start end"
+                    .formatted(cut.places().stream()
+                            .map(each -> each.format(units))
+                            .collect(Collectors.joining(", ")));
+        }
         boolean oneLine = cut.to().minus(cut.from()).abs().compareTo(Length.ofMm(0.01)) < 0;
         return oneLine
                 ? "at %s from the start end".formatted(cut.from().format(units))
