@@ -122,6 +122,7 @@ public final class JobKeys {
                         "not looked at")
                 .asked(KeySection.TURNING, "Tailstock presses with, N", "");
 
+        /** How the piece is held, {@link Held.By}. */
         public static final Key<Word> HELD = Key.may(
                         "held",
                         new Word(Arrays.stream(Held.By.values())
@@ -131,6 +132,7 @@ public final class JobKeys {
                         "centres")
                 .asked(KeySection.TURNING, "Held", "left empty: centres");
 
+        /** Which end is at the headstock, {@link Held.At}. */
         public static final Key<Word> HELD_AT = Key.may(
                         "held_at",
                         new Word(Arrays.stream(Held.At.values())
@@ -140,6 +142,7 @@ public final class JobKeys {
                         "start")
                 .asked(KeySection.TURNING, "Held at its", "left empty: start");
 
+        /** Whether the tailstock is up; between centres it always is. */
         public static final Key<Word> TAILSTOCK = Key.may(
                         "tailstock",
                         new Word(List.of("up", "away")),

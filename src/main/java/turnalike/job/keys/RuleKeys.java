@@ -20,12 +20,15 @@ public final class RuleKeys {
 
     static final double FASTEST_RPM = 20_000;
 
+    /** The fastest speed of one row of the chart, in rpm; two thirds of it is where its range begins. */
     public static final Key<Number> CHART_RPM =
             Key.needed("rpm", KeyType.number(SLOWEST_RPM, FASTEST_RPM), "the fastest for round work of that diameter");
 
+    /** The diameter of that row; no two rows share one. */
     public static final Key<Size> CHART_DIAMETER =
             Key.needed("diameter", KeyType.aboveZero(), "of the work; between two the speed goes by a power of it");
 
+    /** The turner's own chart of speeds, {@link ShopRules#chart}. */
     public static final Key<Rows> CHART = Key.may(
                     "chart",
                     new Rows(CHART_RPM, CHART_DIAMETER, 50),
@@ -33,6 +36,7 @@ public final class RuleKeys {
                     "3,500 rpm under 1/2 in, 2,800 at 1 in, 1,800 at 2 in and beyond by diameter × speed")
             .asked(KeySection.TURNING, "Your chart of speeds", "a line each: rpm ; diameter");
 
+    /** The fastest of any speed offered, in rpm, {@link ShopRules#ceiling}. */
     public static final Key<Number> CEILING = Key.may(
                     "ceiling_rpm",
                     KeyType.number(SLOWEST_RPM, FASTEST_RPM, USUAL.ceiling().rpm()),
@@ -40,48 +44,57 @@ public final class RuleKeys {
                     "3500")
             .asked(KeySection.TURNING, "You never go above, rpm", "left empty: 3500");
 
+    /** The fastest for a blank seven feet long, in rpm, {@link ShopRules#longWork}. */
     public static final Key<Number> LONG = Key.may(
             "long_rpm",
             KeyType.number(SLOWEST_RPM, FASTEST_RPM, USUAL.longWork().rpm()),
             "no faster than this for a blank 7 ft (2133.6 mm) long, others in inverse proportion to their length",
             "600");
 
+    /** The share of the chart's speed while out of round, per hundred, {@link ShopRules#outOfRound}. */
     public static final Key<Number> OUT_OF_ROUND = Key.may(
             "out_of_round_pct",
             KeyType.number(1, 100, 100 * USUAL.outOfRound()),
             "of the chart's speed, while out of round or with square parts left",
             "50");
 
+    /** The share of a natural speed that is not passed, per hundred, {@link ShopRules#whipShare}. */
     public static final Key<Number> WHIP = Key.may(
             "whip_pct", KeyType.number(1, 100, 100 * USUAL.whipShare()), "of a natural speed that is not passed", "50");
 
+    /** From how many diameters on a steady rest is spoken of, {@link ShopRules#steadyFrom}. */
     public static final Key<Number> STEADY = Key.may(
             "steady_diameters",
             KeyType.number(0, 1000, USUAL.steadyFrom()),
             "a piece shorter than so many of its greatest diameters wants no steady rest",
             "8");
 
+    /** The least diameter that is parted down to, {@link ShopRules#pencil}. */
     public static final Key<Size> PENCIL =
             Key.may("pencil", new Size(true, Optional.of(USUAL.pencil())), "nothing thinner is parted down to", "7 mm");
 
+    /** What counts as thin for its distance from a support, per hundred, {@link ShopRules#thin}. */
     public static final Key<Number> THIN = Key.may(
             "thin_pct",
             KeyType.number(1, 100, 100 * USUAL.thin()),
             "a part thinner than this share of its distance to the nearer support is cut last",
             "10");
 
+    /** How many diameters stand out of a hold without a tailstock, {@link ShopRules#overhang}. */
     public static final Key<Number> OVERHANG = Key.may(
             "overhang_diameters",
             KeyType.number(0, 1000, USUAL.overhang()),
             "without a tailstock it stands out of its hold by no more of its greatest diameters",
             "4");
 
+    /** How far off its middle a blank runs, {@link ShopRules#centring}. */
     public static final Key<Size> CENTRING = Key.may(
             "centring",
             new Size(false, Optional.of(USUAL.centring())),
             "how far off its middle a blank runs; twice of it is lost of the largest round",
             "0.396875 mm, 1/64 in");
 
+    /** The rules of thumb as one object. */
     public static final Key<Group> RULES = Key.may(
             "rules",
             new Group(List.of(CHART, CEILING, LONG, OUT_OF_ROUND, WHIP, STEADY, PENCIL, THIN, OVERHANG, CENTRING)),
