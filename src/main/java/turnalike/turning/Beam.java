@@ -1,10 +1,11 @@
 package turnalike.turning;
 
+import java.util.Arrays;
+
 /**
- * A piece between centres as a slender beam (Euler and Bernoulli), pinned at both ends, on its true outline: what it does by itself and
- * under a force. Finite elements in their force form: the moment is exact by statics, the curvature M/EI is integrated at four Gauss
- * points in each element, the inertia likewise. For a piece pinned at both ends this needs no system of equations, so it stays accurate
- * beside the thinnest neck, where elements with cubic displacements lose digits; the tests hold it against those.
+ * A piece in the lathe as a beam that bends, shears and swings about its sections' middles (Timoshenko), on its true outline, with its
+ * supports and the tailstock's thrust: what it does by itself and under a force. The loads are taken at four Gauss points in each element,
+ * and {@link BeamStatics} turns them into what the piece gives way by.
  *
  * <p>Lengths in mm, forces in N, stiffness in N/mm² (MPa), density in t/mm³, so that speeds come in radians a second.
  */
@@ -16,19 +17,28 @@ final class Beam {
     private static final double ROUGHLY = 1e-6;
 
     private final BeamMesh mesh;
-    private final PoissonSolver span;
-    private final double moeMpa;
-    private final double tonnesPerMm3;
+    private final BeamWood wood;
+    private final Supports ends;
+    private final double thrustN;
+    private final BeamStatics statics;
 
-    Beam(BeamMesh mesh, double moeMpa, double tonnesPerMm3) {
+    /**
+     * @param thrustN along the piece; at or above {@link #bucklingN} there is no natural speed, and nothing but that may be asked
+     */
+    Beam(BeamMesh mesh, BeamWood wood, Supports ends, double thrustN) {
         this.mesh = mesh;
-        this.span = new PoissonSolver(mesh);
-        this.moeMpa = moeMpa;
-        this.tonnesPerMm3 = tonnesPerMm3;
+        this.wood = wood;
+        this.ends = ends;
+        this.thrustN = thrustN;
+        this.statics = new BeamStatics(mesh, wood, ends, thrustN);
     }
 
     Beam halved() {
-        return new Beam(mesh.halved(), moeMpa, tonnesPerMm3);
+        return new Beam(mesh.halved(), wood, ends, thrustN);
+    }
+
+    Beam pressed(double newtons) {
+        return new Beam(mesh, wood, ends, newtons);
     }
 
     BeamMesh mesh() {
@@ -54,70 +64,88 @@ final class Beam {
         return Math.sqrt(1 / vibration(1).settle(1, ROUGHLY).value[0]);
     }
 
+    /** A shape is its deflections by station and then its turns by station. */
     private SubspaceIteration vibration(int vectors) {
-        double[] mass = weights();
-        for (int i = 0; i < mass.length; i++) {
-            mass[i] *= tonnesPerMm3 * mesh.areaMm2[i];
+        int n = mesh.stationMm.length;
+        double[] lengths = weights();
+        double[] mass = new double[2 * n];
+        for (int i = 0; i < n; i++) {
+            mass[i] = lengths[i] * wood.tonnesPerMm3() * mesh.areaMm2[i];
+            mass[n + i] = lengths[i] * wood.tonnesPerMm3() * mesh.inertiaMm4[i];
         }
-        return new SubspaceIteration(mesh.stationMm, mass, this::swing, vectors);
+        double[][] start = new double[vectors][2 * n];
+        for (int k = 0; k < vectors; k++) {
+            for (int i = 0; i < n; i++) {
+                start[k][i] = wave(k, mesh.stationMm[i] / mesh.lengthMm());
+            }
+        }
+        return new SubspaceIteration(start, mass, this::swing);
+    }
+
+    /** One more bow for each shape, and a free end that swings out. */
+    private double wave(int k, double share) {
+        double out = Math.sin((k + 1) * Math.PI * share);
+        out += ends.start() == Support.FREE ? Math.pow(1 - share, k + 2) : 0;
+        out += ends.end() == Support.FREE ? Math.pow(share, k + 2) : 0;
+        return out;
     }
 
     /** Takes a shape to its deflection under its own inertia at one radian a second. */
     private void swing(double[] shape, double[] out) {
-        span.solve(inertia(shape), out);
-        bend(out);
-        span.solve(out, out);
+        int n = mesh.stationMm.length;
+        BeamStatics.Field field = swung(shape);
+        System.arraycopy(field.aside, 0, out, 0, n);
+        System.arraycopy(field.turn, 0, out, n, n);
     }
 
-    private double[] inertia(double[] shape) {
-        double[] out = new double[shape.length];
-        for (int i = 0; i < out.length; i++) {
-            out[i] = tonnesPerMm3 * mesh.areaMm2[i] * shape[i];
+    private BeamStatics.Field swung(double[] shape) {
+        int n = mesh.stationMm.length;
+        double[] load = new double[n];
+        double[] turning = new double[n];
+        for (int i = 0; i < n; i++) {
+            load[i] = wood.tonnesPerMm3() * mesh.areaMm2[i] * shape[i];
+            turning[i] = wood.tonnesPerMm3() * mesh.inertiaMm4[i] * shape[n + i];
         }
-        return out;
-    }
-
-    /** Moment to curvature, in place. */
-    private void bend(double[] moment) {
-        for (int i = 0; i < moment.length; i++) {
-            moment[i] /= moeMpa * mesh.inertiaMm4[i];
-        }
+        return statics.under(load, turning);
     }
 
     private double nodeMm(double[] secondShape) {
-        double[] curvature = new double[secondShape.length];
-        span.solve(inertia(secondShape), curvature);
-        bend(curvature);
-        double[] at = span.atNodes(curvature);
-        int e = 1;
-        while (e + 2 < at.length && at[e] * at[e + 1] > 0) {
+        BeamStatics.Field field = swung(secondShape);
+        int last = mesh.elements();
+        int e = ends.start() == Support.FREE ? 0 : 1;
+        int stop = ends.end() == Support.FREE ? last : last - 1;
+        while (e + 1 < stop && field.asideAt(e) * field.asideAt(e + 1) > 0) {
             e++;
         }
         // Where the shape crosses zero it is all but straight, so a straight line between the element's ends is near
         // enough.
-        double share = at[e] / (at[e] - at[e + 1]);
+        double share = field.asideAt(e) / (field.asideAt(e) - field.asideAt(e + 1));
         return mesh.nodeMm[e] + share * (mesh.nodeMm[e + 1] - mesh.nodeMm[e]);
     }
 
     /**
-     * The end force that bows the piece: M″ + P·M/EI = 0 with M = 0 at both ends, so 1/P is the largest eigenvalue of what takes a moment
-     * to the deflection it causes (Vianello's method; Timoshenko, Theory of Elastic Stability; from memory).
+     * The end force that bows the piece. With w′ the slopes it takes under a thrust, 1/P is the largest eigenvalue of what takes slopes to
+     * the slopes that unit thrust on them causes (Vianello's method; Timoshenko, Theory of Elastic Stability; from memory). The thrust that
+     * is there already is not counted.
+     *
+     * <p>No piece bears more than the shear stiffness of its thinnest place, where those slopes would gather (Engesser's model: w′ has 1 −
+     * P/S below it); the elements see that place only at their ends, so it is looked at by itself.
      */
     double bucklingN() {
-        double[] give = weights();
-        for (int i = 0; i < give.length; i++) {
-            give[i] /= moeMpa * mesh.inertiaMm4[i];
+        BeamStatics unpressed = thrustN == 0 ? statics : new BeamStatics(mesh, wood, ends, 0);
+        int n = mesh.stationMm.length;
+        double[][] start = new double[2][n];
+        for (int k = 0; k < start.length; k++) {
+            for (int i = 0; i < n; i++) {
+                double bow = (k + 1) * Math.PI * mesh.stationMm[i] / mesh.lengthMm();
+                start[k][i] = Math.cos(bow) + Math.sin(bow / 2);
+            }
         }
         SubspaceIteration modes = new SubspaceIteration(
-                mesh.stationMm,
-                give,
-                (moment, out) -> {
-                    System.arraycopy(moment, 0, out, 0, out.length);
-                    bend(out);
-                    span.solve(out, out);
-                },
-                2);
-        return 1 / modes.settle(1, SETTLED).value[0];
+                start, weights(), (slopes, out) -> System.arraycopy(unpressed.underSlopes(slopes).slope, 0, out, 0, n));
+        double thinnestN =
+                wood.shearMpa() * Arrays.stream(mesh.leastShearAreaMm2).min().orElseThrow();
+        return Math.min(thinnestN, 1 / modes.settle(1, SETTLED).value[0]);
     }
 
     /** What each station's value counts in an integral over the piece. */
@@ -130,37 +158,15 @@ final class Beam {
         return out;
     }
 
-    /**
-     * The deflection at each element's end under one newton at that very place, in mm/N: (1 − a/L)² ∫₀ᵃ x²/EI dx + (a/L)² ∫ₐᴸ (L−x)²/EI dx,
-     * the unit-load theorem on the moment of a piece pinned at both ends (any handbook of mechanics; derived here).
-     */
+    /** The deflection at each element's end under one newton at that very place, in mm/N. */
     double[] sagMmPerN() {
-        int elements = mesh.elements();
-        double length = mesh.lengthMm();
-        double[] weight = weights();
-        double[] before = new double[elements + 1];
-        double[] after = new double[elements + 1];
-        for (int e = 0; e < elements; e++) {
-            before[e + 1] = before[e] + moment2(e, weight, 0);
-        }
-        for (int e = elements - 1; e >= 0; e--) {
-            after[e] = after[e + 1] + moment2(e, weight, length);
-        }
-        double[] out = new double[elements + 1];
-        for (int i = 0; i <= elements; i++) {
-            double a = mesh.nodeMm[i] / length;
-            out[i] = (1 - a) * (1 - a) * before[i] + a * a * after[i];
-        }
+        double[] out = new double[mesh.nodeMm.length];
+        Arrays.setAll(out, node -> statics.push(node).asideMm(node));
         return out;
     }
 
-    /** ∫ (x − origin)²/EI dx over an element. */
-    private double moment2(int element, double[] weight, double originMm) {
-        double sum = 0;
-        for (int i = element * GaussLegendre.COUNT; i < (element + 1) * GaussLegendre.COUNT; i++) {
-            double arm = mesh.stationMm[i] - originMm;
-            sum += weight[i] * arm * arm / (moeMpa * mesh.inertiaMm4[i]);
-        }
-        return sum;
+    /** The piece under one newton at an element's end. */
+    BeamStatics.Push push(int node) {
+        return statics.push(node);
     }
 }

@@ -58,6 +58,15 @@ final class BeamMesh {
     /** Area of the section, by station. */
     final double[] areaMm2;
 
+    /** The part of the area that shear counts with, by station. */
+    final double[] shearAreaMm2;
+
+    /** The same at its thinnest, by element's end: of the two sides of a shoulder the thinner. */
+    final double[] leastShearAreaMm2;
+
+    /** Bending moment over the greatest stress, by element's end; of the two sides of a shoulder the weaker. */
+    final double[] modulusMm3;
+
     private BeamMesh(Outline outline, double[] nodeMm, int[] segmentOf) {
         this.outline = outline;
         this.startMm = outline.start().mm();
@@ -67,6 +76,11 @@ final class BeamMesh {
         stationMm = new double[stations];
         inertiaMm4 = new double[stations];
         areaMm2 = new double[stations];
+        shearAreaMm2 = new double[stations];
+        leastShearAreaMm2 = new double[nodeMm.length];
+        modulusMm3 = new double[nodeMm.length];
+        Arrays.fill(leastShearAreaMm2, Double.POSITIVE_INFINITY);
+        Arrays.fill(modulusMm3, Double.POSITIVE_INFINITY);
         for (int e = 0; e + 1 < nodeMm.length; e++) {
             Segment segment = outline.segments().get(segmentOf[e]);
             for (int i = 0; i < GaussLegendre.COUNT; i++) {
@@ -76,12 +90,24 @@ final class BeamMesh {
                 Section section = segment.section();
                 inertiaMm4[at] = section.secondMomentFactor() * r * r * r * r;
                 areaMm2[at] = section.areaFactor() * r * r;
+                shearAreaMm2[at] = section.shearFactor() * areaMm2[at];
             }
+            weaken(segment, e);
+            weaken(segment, e + 1);
         }
         this.segmentOf = segmentOf;
     }
 
     private final int[] segmentOf;
+
+    private void weaken(Segment segment, int node) {
+        double r = radiusMm(segment, nodeMm[node]);
+        Section section = segment.section();
+        double modulus = section.secondMomentFactor() * r * r * r / section.reachFactor();
+        modulusMm3[node] = Math.min(modulusMm3[node], modulus);
+        double shearArea = section.shearFactor() * section.areaFactor() * r * r;
+        leastShearAreaMm2[node] = Math.min(leastShearAreaMm2[node], shearArea);
+    }
 
     /** The outline with element ends at its own joints and crests and at the given places, which are measured from its start. */
     static BeamMesh of(Outline outline, double[] placesMm, Fineness fineness) {

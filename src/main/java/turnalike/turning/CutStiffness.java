@@ -3,6 +3,7 @@ package turnalike.turning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import turnalike.outline.Outline;
@@ -20,14 +21,16 @@ final class CutStiffness {
     private static final int SAG_PLACES = 20;
 
     private final TurningProblem work;
-    private final double moeMpa;
+    private final BeamWood wood;
+    private final BeamLoad load;
     private final StageOutlines shapes;
     private final Set<Integer> slender;
     private final List<Integer> thin;
 
-    CutStiffness(TurningProblem work, double moeMpa, Set<Integer> slender) {
+    CutStiffness(TurningProblem work, BeamWood wood, BeamLoad load, Set<Integer> slender) {
         this.work = work;
-        this.moeMpa = moeMpa;
+        this.wood = wood;
+        this.load = load;
         this.shapes = new StageOutlines(work);
         this.slender = slender;
         this.thin = ThinParts.of(work, slender);
@@ -89,7 +92,7 @@ final class CutStiffness {
         for (int i = 0; i <= SAG_PLACES; i++) {
             places.add(outline.length().times(i / (double) SAG_PLACES));
         }
-        return Whip.stage(name, outline, moeMpa, work.density(), work.lathe().cutting(), places);
+        return Whip.stage(name, outline, wood, load, places);
     }
 
     /** The cuts with the first natural speed after each that shapes the piece, and with reasons where there are some. */
@@ -109,8 +112,8 @@ final class CutStiffness {
                 out.add(cut);
                 continue;
             }
-            Speed natural = Whip.firstOf(shapes.after(finished, slotted), moeMpa, work.density());
-            out.add(cut.withNatural(natural));
+            Optional<Speed> natural = Whip.firstOf(shapes.after(finished, slotted), wood, load);
+            out.add(natural.map(cut::withNatural).orElse(cut));
         }
         return withReasons(out);
     }
@@ -144,8 +147,12 @@ final class CutStiffness {
     }
 
     private Cut sizingReason(Cut cut) {
-        double before = Whip.firstOf(shapes.roughed(), moeMpa, work.density()).rpm();
-        double after = cut.natural().orElseThrow().rpm();
+        Optional<Speed> roughed = Whip.firstOf(shapes.roughed(), wood, load);
+        if (roughed.isEmpty() || cut.natural().isEmpty()) {
+            return cut;
+        }
+        double before = roughed.get().rpm();
+        double after = cut.natural().get().rpm();
         String change = String.format(
                 Locale.ROOT,
                 "the sizing cuts together take the first natural speed from %.0f to %.0f rpm (%+.0f %%)",
@@ -175,8 +182,8 @@ final class CutStiffness {
                 "with the slender stretches cut first, %.0f N would push the piece %s aside while the heavy details are cut; in"
                         + " this order it is %s, and the first natural speed is then %.0f rpm instead of %.0f",
                 work.lathe().cutting().newtons(),
-                limber.formatFine(work.units()),
-                stiff.formatFine(work.units()),
+                otherWay.most().text(work.units()),
+                asOrdered.most().text(work.units()),
                 asOrdered.first().rpm(),
                 otherWay.first().rpm()));
     }

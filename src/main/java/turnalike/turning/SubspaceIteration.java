@@ -13,7 +13,7 @@ import java.util.function.BiConsumer;
 final class SubspaceIteration {
     private static final int MOST_TURNS = 400;
 
-    /** Rising and falling as 1, 2 … half waves. */
+    /** Normed, as they stand after the last turn. */
     final double[][] shape;
 
     /** Largest first. */
@@ -23,22 +23,15 @@ final class SubspaceIteration {
     private final BiConsumer<double[], double[]> operator;
 
     /**
-     * @param stationMm where the vectors' entries stand
+     * @param start shapes to begin with, none a mixture of the others; kept and changed
      * @param weight of each entry in the product
      * @param operator writes T of its first argument into its second
-     * @param vectors how many are iterated
      */
-    SubspaceIteration(double[] stationMm, double[] weight, BiConsumer<double[], double[]> operator, int vectors) {
+    SubspaceIteration(double[][] start, double[] weight, BiConsumer<double[], double[]> operator) {
         this.weight = weight;
         this.operator = operator;
-        this.shape = new double[vectors][stationMm.length];
-        this.value = new double[vectors];
-        double length = stationMm[stationMm.length - 1] + stationMm[0];
-        for (int k = 0; k < vectors; k++) {
-            for (int i = 0; i < stationMm.length; i++) {
-                shape[k][i] = Math.sin((k + 1) * Math.PI * stationMm[i] / length);
-            }
-        }
+        this.shape = start;
+        this.value = new double[start.length];
     }
 
     /**

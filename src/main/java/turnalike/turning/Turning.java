@@ -55,16 +55,13 @@ public record Turning(
         List<Cut> cuts = CutOrder.of(work, slender);
         Optional<Whip> whip = work.stiffness()
                 .map(each -> Whip.of(
-                        work.pattern().outline(),
-                        each.moeMpa(),
-                        work.density(),
-                        work.lathe().cutting(),
-                        sagPlaces(work)));
+                        work.pattern().outline(), BeamWood.of(each, work.density()), finished(work), sagPlaces(work)));
         Optional<Stage> blank = Optional.empty();
         List<Stage> later = List.of();
         if (work.stiffness().isPresent()) {
-            CutStiffness stiffness =
-                    new CutStiffness(work, work.stiffness().get().moeMpa(), slender);
+            BeamWood wood = BeamWood.of(work.stiffness().get(), work.density());
+            CutStiffness stiffness = new CutStiffness(
+                    work, wood, load(work, EndThrust.givenOrUsual(work.lathe().tailstock())), slender);
             blank = Optional.of(stiffness.blank());
             later = stiffness.later();
             cuts = stiffness.reckoned(cuts);
@@ -82,6 +79,15 @@ public record Turning(
                 numbered(cuts),
                 Cautions.of(work, whip, stages, speeds),
                 TurningWorkings.of(work, whip, speeds));
+    }
+
+    /** The finished piece's figures count a thrust that the job gives; a supposed one only holds the speeds back. */
+    private static BeamLoad finished(TurningProblem work) {
+        return load(work, EndThrust.givenOrNone(work.lathe().tailstock()));
+    }
+
+    private static BeamLoad load(TurningProblem work, EndThrust thrust) {
+        return new BeamLoad(work.supports(), thrust, work.lathe().cutting());
     }
 
     private static List<Cut> numbered(List<Cut> cuts) {

@@ -43,6 +43,11 @@ public record TurningProblem(
         calipers = List.copyOf(calipers);
     }
 
+    /** What holds the piece. */
+    Supports supports() {
+        return Supports.BETWEEN_CENTRES;
+    }
+
     /** What the blank is longer by than the finished piece. */
     Length spare() {
         return pattern.stock().length().minus(pattern.length());

@@ -4,14 +4,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import turnalike.outline.Outline;
-import turnalike.units.Density;
 import turnalike.units.Force;
 import turnalike.units.Length;
 import turnalike.units.Speed;
+import turnalike.units.UnitSystem;
 
 /**
- * What a piece does between centres, pinned at both ends, as a slender beam on its true outline.
+ * What a piece does in the lathe, as a beam on its true outline that bends and shears, with its supports and under a thrust along it.
  *
  * <p>The elements are cut in two until that changes no figure by more than {@link #SETTLED}; the finer figures are given.
  *
@@ -19,6 +20,8 @@ import turnalike.units.Speed;
  * @param second the second natural speed, in two bows
  * @param sags the deflection at each place under the cutting force at that very place, in order of place
  * @param cutting the force the sags are reckoned for
+ * @param thrust what the tailstock presses with in these figures; empty where they are free of it
+ * @param ends what holds the piece
  * @param buckling the end force under which the piece bows out by itself
  * @param steady where one more simple support raises the first natural speed most: the place that the second mode leaves at rest. By the
  *     max-min principle of eigenvalues (Courant &amp; Hilbert, Methods of Mathematical Physics I, ch. VI; from memory) no single support
@@ -33,6 +36,8 @@ public record Whip(
         Speed second,
         List<Sag> sags,
         Force cutting,
+        Optional<Force> thrust,
+        Supports ends,
         Force buckling,
         Length steady,
         int elements,
@@ -40,6 +45,12 @@ public record Whip(
         boolean thickened) {
     /** Ten times finer than what the file format asks for. */
     static final double SETTLED = 1e-4;
+
+    /**
+     * A beam that gives way further than this share of its length is bent too far for a theory of small slopes: they reach a third or so.
+     * Common practice, no source.
+     */
+    static final double SMALL_SHARE = 0.1;
 
     private static final int MOST_HALVINGS = 4;
 
@@ -50,24 +61,45 @@ public record Whip(
     /**
      * How far the piece gives way at a place when pushed there.
      *
-     * @param place from the outline's start
-     * @param sag how far the axis moves aside there
+     * @param place where, from the start
+     * @param sag how far, by the theory of small deflections
+     * @param beyond whether that means nothing any more: it is above the piece's own radius there or a tenth of its length, and the place
+     *     cannot be cut unsupported
      */
-    public record Sag(Length place, Length sag) {}
+    public record Sag(Length place, Length sag, boolean beyond) {
+        /** What is said in place of a sag that means nothing. */
+        private static final String UNSUPPORTED = "cannot be cut unsupported";
+
+        /** A sag that means something. */
+        public Sag(Length place, Length sag) {
+            this(place, sag, false);
+        }
+
+        /**
+         * {@return how far, in the units asked for; or that the place cannot be cut unsupported}
+         *
+         * @param units in which lengths are told
+         */
+        public String text(UnitSystem units) {
+            return beyond ? UNSUPPORTED : sag.formatFine(units);
+        }
+    }
 
     /**
-     * {@return the figures of a piece with both its ends on centres}
+     * {@return the figures of a piece}
      *
      * @param outline of the piece
-     * @param moeMpa shear-free modulus of elasticity along the grain, above zero
-     * @param density the same all along
-     * @param cutting the force with which the tool pushes the piece aside
+     * @param wood what it is of
+     * @param load what holds it and presses on it; a thrust that the piece does not bear is left out of the figures
      * @param places where the sag is told, from the outline's start
      */
-    public static Whip of(Outline outline, double moeMpa, Density density, Force cutting, List<Length> places) {
-        Beam coarse = beam(outline, moeMpa, density, places, BeamMesh.Fineness.FINE);
-        Figures last = new Figures(coarse, places);
-        Beam beam = coarse;
+    static Whip of(Outline outline, BeamWood wood, BeamLoad load, List<Length> places) {
+        Beam free = beam(outline, wood, load, places, BeamMesh.Fineness.FINE);
+        double bucklingN = free.bucklingN();
+        double asked = load.thrustN(bucklingN);
+        double thrustN = EndThrust.isBorne(asked, bucklingN) ? asked : 0;
+        Beam beam = free.pressed(thrustN);
+        Figures last = new Figures(beam, places);
         double change = 1;
         for (int i = 0; i < MOST_HALVINGS && change > SETTLED; i++) {
             beam = beam.halved();
@@ -78,8 +110,10 @@ public record Whip(
         return new Whip(
                 Speed.ofRadiansPerSecond(last.natural.first()),
                 Speed.ofRadiansPerSecond(last.natural.second()),
-                last.sags(places, cutting),
-                cutting,
+                last.sags(outline, places, load.cutting()),
+                load.cutting(),
+                thrustN > 0 ? Optional.of(Force.ofNewtons(thrustN)) : Optional.empty(),
+                load.ends(),
                 Force.ofNewtons(last.bucklingN),
                 Length.ofMm(last.natural.nodeMm()),
                 beam.mesh().elements(),
@@ -87,28 +121,40 @@ public record Whip(
                 beam.mesh().thickened());
     }
 
-    /** The first natural speed alone, from coarser elements; within about 10⁻³ of {@link #first}. */
-    static Speed firstOf(Outline outline, double moeMpa, Density density) {
-        return Speed.ofRadiansPerSecond(beam(outline, moeMpa, density, List.of(), BeamMesh.Fineness.COARSE)
-                .first());
+    /**
+     * The first natural speed alone, from coarser elements; within about 10⁻³ of {@link #first}. Empty when the piece does not bear the
+     * thrust.
+     */
+    static Optional<Speed> firstOf(Outline outline, BeamWood wood, BeamLoad load) {
+        Beam free = beam(outline, wood, load, List.of(), BeamMesh.Fineness.COARSE);
+        double bucklingN = free.bucklingN();
+        double thrustN = load.thrustN(bucklingN);
+        return EndThrust.isBorne(thrustN, bucklingN)
+                ? Optional.of(Speed.ofRadiansPerSecond(free.pressed(thrustN).first()))
+                : Optional.empty();
     }
 
     /** A stage's figures from coarser elements; within about 10⁻³ of what {@link #of} gives. */
-    static Stage stage(
-            String name, Outline outline, double moeMpa, Density density, Force cutting, List<Length> places) {
-        Figures figures = new Figures(beam(outline, moeMpa, density, places, BeamMesh.Fineness.COARSE), places);
+    static Stage stage(String name, Outline outline, BeamWood wood, BeamLoad load, List<Length> places) {
+        Beam free = beam(outline, wood, load, places, BeamMesh.Fineness.COARSE);
+        double bucklingN = free.bucklingN();
+        double thrustN = load.thrustN(bucklingN);
+        boolean borne = EndThrust.isBorne(thrustN, bucklingN);
+        Figures figures = new Figures(borne ? free.pressed(thrustN) : free, places);
         return new Stage(
                 name,
                 Speed.ofRadiansPerSecond(figures.natural.first()),
                 Speed.ofRadiansPerSecond(figures.natural.second()),
-                Force.ofNewtons(figures.bucklingN),
-                most(figures.sags(places, cutting)));
+                Force.ofNewtons(bucklingN),
+                most(figures.sags(outline, places, load.cutting())),
+                thrustN > 0 ? Optional.of(Force.ofNewtons(thrustN)) : Optional.empty());
     }
 
+    /** Free of thrust. */
     private static Beam beam(
-            Outline outline, double moeMpa, Density density, List<Length> places, BeamMesh.Fineness fineness) {
+            Outline outline, BeamWood wood, BeamLoad load, List<Length> places, BeamMesh.Fineness fineness) {
         double[] at = places.stream().mapToDouble(Length::mm).toArray();
-        return new Beam(BeamMesh.of(outline, at, fineness), moeMpa, density.kgPerM3() * 1e-12);
+        return new Beam(BeamMesh.of(outline, at, fineness), wood, load.ends(), 0);
     }
 
     /** {@return where it gives way most} */
@@ -136,10 +182,14 @@ public record Whip(
             bucklingN = beam.bucklingN();
         }
 
-        List<Sag> sags(List<Length> places, Force cutting) {
+        List<Sag> sags(Outline outline, List<Length> places, Force cutting) {
             List<Sag> out = new ArrayList<>();
+            double small = SMALL_SHARE * outline.length().mm();
             for (int i = 0; i < places.size(); i++) {
-                out.add(new Sag(places.get(i), Length.ofMm(sagMmPerN[i] * cutting.newtons())));
+                double sagMm = sagMmPerN[i] * cutting.newtons();
+                double radiusMm =
+                        outline.radiusAt(outline.start().plus(places.get(i))).mm();
+                out.add(new Sag(places.get(i), Length.ofMm(sagMm), sagMm > Math.min(small, radiusMm)));
             }
             return out;
         }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
@@ -16,6 +17,8 @@ import turnalike.units.Length;
 
 /** The parts that whip is reckoned with, each by itself against closed forms. */
 class BeamPartsTest {
+    private static final BeamWood WOOD = new BeamWood(10_000, 800, Density.ofKgPerM3(700));
+
     private static Length mm(double mm) {
         return Length.ofMm(mm);
     }
@@ -108,33 +111,77 @@ class BeamPartsTest {
         assertThat(equal.vector(0)[0]).isCloseTo(equal.vector(0)[1], within(1e-14));
     }
 
-    /** −y″ = 1 has y = x(L − x)/2, −y″ = x has y = x(L² − x²)/6: cubics at most, so exact at stations and element ends. */
+    /**
+     * Under an even load 1 the moment is x(L − x)/2 and the rod gives way by x(L³ − 2Lx² + x³)/24EI and, sheared, x(L − x)/2S (any handbook
+     * of mechanics; from memory): of the fourth degree, exact at the elements' ends.
+     */
     @Test
-    void loads_of_degree_nought_and_one_are_integrated_exactly() {
-        BeamMesh mesh = mesh(cone(300, 20, 12), 17, 123);
-        PoissonSolver solver = new PoissonSolver(mesh);
-        int n = mesh.stationMm.length;
-        double[] even = new double[n];
-        double[] rising = new double[n];
-        for (int i = 0; i < n; i++) {
-            even[i] = 1;
-            rising[i] = mesh.stationMm[i];
-        }
-        double[] nodesEven = solver.atNodes(even);
-        double[] nodesRising = solver.atNodes(rising);
+    void an_even_load_bends_and_shears_an_even_rod_by_the_handbook() {
+        BeamMesh mesh = mesh(cone(300, 20, 20), 17, 123);
+        double[] even = new double[mesh.stationMm.length];
+        Arrays.fill(even, 1);
+        BeamStatics.Field field =
+                new BeamStatics(mesh, WOOD, Supports.BETWEEN_CENTRES, 0).under(even, new double[even.length]);
+        double ei = 10_000 * Math.PI / 4 * Math.pow(20, 4);
+        double s = 0.9 * 800 * Math.PI * 400;
         for (int i = 0; i < mesh.nodeMm.length; i++) {
             double x = mesh.nodeMm[i];
-            assertThat(nodesEven[i]).isCloseTo(x * (300 - x) / 2, within(1e-8));
-            assertThat(nodesRising[i]).isCloseTo(x * (90_000 - x * x) / 6, within(1e-6));
+            double bent = x * (2.7e7 - 600 * x * x + x * x * x) / (24 * ei);
+            assertThat(field.asideAt(i)).isCloseTo(bent + x * (300 - x) / (2 * s), within(1e-12));
         }
-        double[] out = new double[n];
-        solver.solve(even, out);
-        solver.solve(rising, rising);
-        for (int i = 0; i < n; i++) {
-            double x = mesh.stationMm[i];
-            assertThat(out[i]).isCloseTo(x * (300 - x) / 2, within(1e-8));
-            assertThat(rising[i]).as("into itself").isCloseTo(x * (90_000 - x * x) / 6, within(1e-6));
+        // A chuck instead of the centre: L⁴/8EI and L²/2S at the free end; a turning load m bends it by mL³/3EI.
+        BeamStatics bracket = new BeamStatics(mesh, WOOD, Supports.CHUCK, 0);
+        int last = mesh.elements();
+        assertThat(bracket.under(even, new double[even.length]).asideAt(last))
+                .isCloseTo(8.1e9 / (8 * ei) + 9e4 / (2 * s), within(1e-12));
+        assertThat(bracket.under(new double[even.length], even).asideAt(last))
+                .isCloseTo(2.7e7 / (3 * ei), within(1e-12));
+    }
+
+    /** Two centres, a chuck, a chuck and a centre: the lever arms of what holds the rod. */
+    @Test
+    void one_newton_bends_an_even_rod_by_the_moments_of_the_handbook() {
+        BeamMesh mesh = mesh(cone(300, 20, 20), 100);
+        int node = Arrays.binarySearch(mesh.nodeMm, 100);
+        BeamStatics.Push centres = new BeamStatics(mesh, WOOD, Supports.BETWEEN_CENTRES, 0).push(node);
+        BeamStatics.Push bracket = new BeamStatics(mesh, WOOD, Supports.CHUCK, 0).push(node);
+        BeamStatics.Push propped = new BeamStatics(
+                        mesh, new BeamWood(10_000, 4e7, WOOD.density()), Supports.CHUCK_AND_TAILSTOCK, 0)
+                .push(node);
+        // The tailstock bears a²(3L − a)/2L³ of the load (any handbook of mechanics; from memory), without shear.
+        double tail = 1e4 * (900 - 100) / (2 * 2.7e7);
+        for (int i = 0; i < mesh.nodeMm.length; i++) {
+            double x = mesh.nodeMm[i];
+            assertThat(Math.abs(centres.momentNmm(i)))
+                    .isCloseTo(x < 100 ? x * 200 / 300 : 100 * (300 - x) / 300, within(1e-9));
+            assertThat(Math.abs(bracket.momentNmm(i))).isCloseTo(Math.max(0, 100 - x), within(1e-9));
+            assertThat(Math.abs(propped.momentNmm(i)))
+                    .isCloseTo(Math.abs(tail * (300 - x) - Math.max(0, 100 - x)), within(1e-3));
         }
+    }
+
+    /** Rows and columns of any size, also with what stands first at nought. */
+    @Test
+    void a_few_equations_give_back_what_they_were_built_from() {
+        Seeds.each(100, random -> {
+            double[][] rows = new double[4][4];
+            double[] x = new double[4];
+            double[] right = new double[4];
+            for (int j = 0; j < 4; j++) {
+                x[j] = (random.nextDouble() - 0.5) * Math.pow(10, 12 * j - 18);
+            }
+            for (int i = 0; i < 4; i++) {
+                for (int j = 0; j < 4; j++) {
+                    double size = Math.pow(10, 3 * i) / Math.pow(10, 12 * j - 18);
+                    rows[i][j] = i == j ? 0 : size * (1 + random.nextDouble() * ((i + j) % 3));
+                    right[i] += rows[i][j] * x[j];
+                }
+            }
+            double[] found = SmallSystem.solve(rows, right);
+            for (int j = 0; j < 4; j++) {
+                assertThat(found[j] / x[j]).isCloseTo(1, within(1e-9));
+            }
+        });
     }
 
     /** T with the known values 4, 1, 1/4 … on sines: each settles, largest first, with its sine as shape. */
@@ -154,22 +201,24 @@ class BeamPartsTest {
                 sines[k][i] = Math.cos((k + 1) * Math.PI * station[i]) / 2;
             }
         }
-        SubspaceIteration found = new SubspaceIteration(
-                        station,
-                        weight,
-                        (shape, image) -> {
-                            java.util.Arrays.fill(image, 0);
-                            for (int k = 0; k < n - 1; k++) {
-                                double share = 0;
-                                for (int i = 0; i < n; i++) {
-                                    share += shape[i] * sines[k][i];
-                                }
-                                for (int i = 0; i < n; i++) {
-                                    image[i] += Math.pow(4, 1 - k) * share * sines[k][i];
-                                }
-                            }
-                        },
-                        3)
+        double[][] start = new double[3][n];
+        for (int k = 0; k < 3; k++) {
+            for (int i = 0; i < n; i++) {
+                start[k][i] = Math.sin((k + 1) * Math.PI * station[i]);
+            }
+        }
+        SubspaceIteration found = new SubspaceIteration(start, weight, (shape, image) -> {
+                    Arrays.fill(image, 0);
+                    for (int k = 0; k < n - 1; k++) {
+                        double share = 0;
+                        for (int i = 0; i < n; i++) {
+                            share += shape[i] * sines[k][i];
+                        }
+                        for (int i = 0; i < n; i++) {
+                            image[i] += Math.pow(4, 1 - k) * share * sines[k][i];
+                        }
+                    }
+                })
                 .settle(2, 1e-14);
         assertThat(found.value[0]).isCloseTo(4, within(1e-12));
         assertThat(found.value[1]).isCloseTo(1, within(1e-12));
@@ -230,35 +279,52 @@ class BeamPartsTest {
 
     /** A rod of 20 mm radius and 800 mm: closed forms for everything told; the steady's place is the second mode's node. */
     @Test
-    void a_plain_rod_from_coarse_elements_is_the_handbooks() {
-        double inertia = Math.PI / 4 * Math.pow(20, 4);
-        double area = Math.PI * 400;
-        Beam beam = new Beam(mesh(cone(800, 20, 20), 200), 10_000, 700e-12);
-        double omega = Math.pow(Math.PI / 800, 2) * Math.sqrt(10_000 * inertia / (700e-12 * area));
-        assertThat(beam.first() / omega).isCloseTo(1, within(1e-5));
+    void a_plain_rod_from_coarse_elements_is_the_closed_forms() {
+        EvenRod rod = EvenRod.round(800, 40, 10_000, 800, 700e-12, 0);
+        Beam beam = new Beam(mesh(cone(800, 20, 20), 200), WOOD, Supports.BETWEEN_CENTRES, 0);
+        assertThat(beam.first() / rod.pinned(1)).isCloseTo(1, within(1e-5));
         Beam.Natural natural = beam.natural();
-        assertThat(natural.first() / omega).isCloseTo(1, within(1e-5));
-        assertThat(natural.second() / omega).isCloseTo(4, within(1e-4));
+        assertThat(natural.first() / rod.pinned(1)).isCloseTo(1, within(1e-5));
+        assertThat(natural.second() / rod.pinned(2)).isCloseTo(1, within(1e-5));
         assertThat(natural.nodeMm()).isCloseTo(400, within(0.01));
-        assertThat(beam.bucklingN() / (Math.PI * Math.PI * 10_000 * inertia / 640_000))
-                .isCloseTo(1, within(1e-5));
+        assertThat(beam.bucklingN() / rod.buckling(1)).isCloseTo(1, within(1e-5));
+        assertThat(beam.pressed(5000).bucklingN() / rod.buckling(1)).isCloseTo(1, within(1e-5));
+        double inertia = Math.PI / 4 * Math.pow(20, 4);
+        double shear = 0.9 * 800 * Math.PI * 400;
         double[] sag = beam.sagMmPerN();
         double[] node = beam.mesh().nodeMm;
         for (int i = 0; i < node.length; i++) {
             double a = node[i];
-            assertThat(sag[i]).isCloseTo(a * a * (800 - a) * (800 - a) / (3 * 10_000 * inertia * 800), within(1e-12));
+            double bent = a * a * (800 - a) * (800 - a) / (3 * 10_000 * inertia * 800);
+            assertThat(sag[i]).isCloseTo(bent + a * (800 - a) / (800 * shear), within(1e-12));
         }
         assertThat(beam.halved().mesh().elements()).isEqualTo(2 * beam.mesh().elements());
-        assertThat(beam.halved().first() / omega).isCloseTo(1, within(1e-6));
+        assertThat(beam.halved().first() / rod.pinned(1)).isCloseTo(1, within(1e-6));
+    }
+
+    /** Round: I/r = πr³/4; square: s³/6√2 across the corners; at a shoulder the thinner side's. */
+    @Test
+    void the_modulus_at_an_elements_end_is_the_weaker_sides() {
+        Outline outline = Outline.of(
+                Length.ZERO, List.of(Line.level(mm(100), mm(20)), Line.level(mm(60), mm(12))), Section.ROUND);
+        BeamMesh mesh = mesh(outline);
+        for (int i = 0; i < mesh.nodeMm.length; i++) {
+            double r = mesh.nodeMm[i] < 99.9 ? 20 : 12;
+            assertThat(mesh.modulusMm3[i]).isCloseTo(Math.PI / 4 * r * r * r, within(1e-8));
+        }
+        Outline square = Outline.of(Length.ZERO, List.of(Line.level(mm(100), mm(20))), Section.SQUARE);
+        assertThat(mesh(square).modulusMm3[5]).isCloseTo(64_000 / (6 * Math.sqrt(2)), within(1e-8));
     }
 
     /** π²E·(π/4)·r₁²r₂²/L² (Dinnik's case I ∝ x⁴; from memory); the node of a cone's second mode lies toward the thin end. */
     @Test
     void a_cone_settles_and_says_how_much_halving_changed() {
         List<Length> places = List.of(mm(0), mm(100), mm(333), mm(1000));
-        Whip whip = Whip.of(cone(1000, 20, 10), 10_000, Density.ofKgPerM3(700), Force.ofNewtons(10), places);
+        BeamLoad load = BeamLoad.of(Force.ofNewtons(10));
+        Whip whip = Whip.of(cone(1000, 20, 10), WOOD, load, places);
+        double unsheared = Math.pow(Math.PI, 3) * 10_000 / 4 * 400 * 100 / 1e6;
         assertThat(whip.buckling().newtons())
-                .isCloseTo(Math.pow(Math.PI, 3) * 10_000 / 4 * 400 * 100 / 1e6, within(0.01));
+                .isBetween(unsheared / (1 + unsheared / (0.9 * 800 * Math.PI * 100)), unsheared);
         assertThat(whip.steady().mm()).isBetween(510.0, 600.0);
         assertThat(whip.halvingChange()).isPositive().isLessThan(Whip.SETTLED);
         assertThat(whip.sags()).extracting(Whip.Sag::place).containsExactlyElementsOf(places);
@@ -270,19 +336,21 @@ class BeamPartsTest {
         }
         assertThat(whip.most()).isEqualTo(whip.sags().get(2));
         assertThat(whip.cutting()).isEqualTo(Force.ofNewtons(10));
-        Whip turned =
-                Whip.of(cone(1000, 20, 10).reversed(), 10_000, Density.ofKgPerM3(700), Force.ofNewtons(10), places);
+        Whip turned = Whip.of(cone(1000, 20, 10).reversed(), WOOD, load, places);
         assertThat(turned.steady().mm()).isCloseTo(1000 - whip.steady().mm(), within(0.01));
     }
 
-    /** The unit load's sag by a hundred thousand plain midpoints. */
+    /** The unit load's sag by a hundred thousand plain midpoints: moment and shear by statics. */
     private static double sag(double a) {
         int parts = 100_000;
         double sum = 0;
         for (int i = 0; i < parts; i++) {
             double x = (i + 0.5) * 1000 / parts;
             double moment = x < a ? x * (1000 - a) / 1000 : a * (1000 - x) / 1000;
-            sum += 1000.0 / parts * moment * moment / (10_000 * Math.PI / 4 * Math.pow(20 - x / 100, 4));
+            double across = x < a ? (1000 - a) / 1000 : a / 1000;
+            double r = 20 - x / 100;
+            sum += 1000.0 / parts * moment * moment / (10_000 * Math.PI / 4 * Math.pow(r, 4));
+            sum += 1000.0 / parts * across * across / (0.9 * 800 * Math.PI * r * r);
         }
         return sum;
     }

@@ -44,6 +44,8 @@ class CautionsTest {
                 Speed.ofRpm(36_000),
                 List.of(new Whip.Sag(mm(50), mm(sagMm / 2)), new Whip.Sag(mm(150), mm(sagMm))),
                 Force.ofNewtons(20),
+                Optional.empty(),
+                Supports.BETWEEN_CENTRES,
                 Force.ofNewtons(1000),
                 mm(steadyMm),
                 40,

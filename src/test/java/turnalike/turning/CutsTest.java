@@ -277,17 +277,17 @@ class CutsTest {
     @Test
     void coarse_figures_of_a_stage_are_within_a_thousandth_of_the_fine_ones() {
         Outline outline = Works.baluster().outline();
-        TurningProblem work = Works.stiff(Works.baluster());
         List<Length> places = List.of(mm(150), mm(300), mm(450));
-        Whip fine = Whip.of(outline, 11_000, work.density(), work.lathe().cutting(), places);
-        Stage stage =
-                Whip.stage("any", outline, 11_000, work.density(), work.lathe().cutting(), places);
+        Whip fine = Whip.of(outline, Works.wood(), Works.usual(), places);
+        Stage stage = Whip.stage("any", outline, Works.wood(), Works.usual(), places);
         assertThat(stage.first().rpm()).isCloseTo(fine.first().rpm(), withinPercentage(0.1));
         assertThat(stage.second().rpm()).isCloseTo(fine.second().rpm(), withinPercentage(0.1));
         assertThat(stage.buckling().newtons()).isCloseTo(fine.buckling().newtons(), withinPercentage(0.1));
         assertThat(stage.most().sag().mm()).isCloseTo(fine.most().sag().mm(), withinPercentage(0.1));
         assertThat(stage.most().place()).isEqualTo(fine.most().place()).isEqualTo(mm(300));
-        assertThat(Whip.firstOf(outline, 11_000, work.density()).rpm())
+        assertThat(Whip.firstOf(outline, Works.wood(), Works.usual())
+                        .orElseThrow()
+                        .rpm())
                 .isCloseTo(fine.first().rpm(), withinPercentage(0.1));
     }
 

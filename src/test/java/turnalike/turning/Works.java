@@ -69,6 +69,16 @@ public final class Works {
                 UnitSystem.METRIC);
     }
 
+    /** The wood of {@link #stiff}. */
+    static BeamWood wood() {
+        return BeamWood.of(Stiffness.given(11_000), Density.ofKgPerM3(700));
+    }
+
+    /** Between centres, under the light cut and the thrust of a job that says nothing. */
+    static BeamLoad usual() {
+        return BeamLoad.of(Lathe.USUAL_CUTTING).pressing(EndThrust.USUAL);
+    }
+
     public static TurningProblem stiff(Pattern pattern) {
         return of(pattern, Optional.of(Stiffness.given(11_000)), Lathe.USUAL);
     }

@@ -6,11 +6,15 @@ import turnalike.outline.Section;
 import turnalike.units.Length;
 
 /**
- * A second solution by another route: Euler–Bernoulli beam elements with two nodes and cubic displacements, stiffness, mass and
- * geometric stiffness by five Gauss points, evenly sized elements between the outline's joints; solved by Cholesky factors and inverse
- * iteration. Takes every combination of end conditions. It shares no code with what it checks but the outline.
+ * A second solution by another route: elements of a beam that shears (Timoshenko), with displacements of the third degree and turns of the
+ * second as unknowns, stiffness, mass and the thrust's stiffness by five Gauss points, evenly sized elements between the outline's joints;
+ * solved by Cholesky factors and inverse iteration. Takes every combination of end conditions. It shares no code with what it checks but
+ * the outline. Being a Galerkin solution it is never limper than the beam.
  */
-final class CubicElements {
+final class ShearElements {
+    /** Moduli in N/mm², density in t/mm³. */
+    record Wood(double moeMpa, double shearMpa, double tonnesPerMm3) {}
+
     enum End {
         PINNED,
         CLAMPED,
@@ -26,7 +30,15 @@ final class CubicElements {
         0.5688888888888889, 0.4786286704993665, 0.4786286704993665, 0.2369268850561891, 0.2369268850561891
     };
 
-    private static final int HALF_BAND = 4;
+    private static final int HALF_BAND = 7;
+
+    /** Unknowns of an element: where its deflections and its turns stand. */
+    private static final int[] ASIDE = {0, 2, 3, 5};
+
+    private static final int[] TURN = {1, 4, 6};
+
+    /** What an element adds, the next one's first two left out. */
+    private static final int EACH = 5;
 
     private final double[] node;
     private final int dofs;
@@ -36,15 +48,20 @@ final class CubicElements {
     private final boolean[] held;
     private double[][] factor = new double[0][];
 
-    CubicElements(Outline outline, double moeMpa, double tonnesPerMm3, int aboutElements, End start, End end) {
+    ShearElements(Outline outline, Wood wood, double thrustN, int aboutElements, End start, End end) {
         node = nodes(outline, aboutElements);
-        dofs = 2 * node.length;
+        dofs = EACH * (node.length - 1) + 2;
         stiffness = new double[dofs][HALF_BAND];
         mass = new double[dofs][HALF_BAND];
         geometric = new double[dofs][HALF_BAND];
         held = new boolean[dofs];
         for (int e = 0; e + 1 < node.length; e++) {
-            element(outline, moeMpa, tonnesPerMm3, e);
+            element(outline, wood, e);
+        }
+        for (int i = 0; i < dofs; i++) {
+            for (int k = 0; k < HALF_BAND; k++) {
+                stiffness[i][k] -= thrustN * geometric[i][k];
+            }
         }
         hold(0, start);
         hold(node.length - 1, end);
@@ -70,13 +87,13 @@ final class CubicElements {
     }
 
     private void hold(int at, End end) {
-        held[2 * at] = end != End.FREE;
-        held[2 * at + 1] = end == End.CLAMPED;
+        held[EACH * at] = end != End.FREE;
+        held[EACH * at + 1] = end == End.CLAMPED;
     }
 
     /** One more simple support at the node nearest to a place. */
     void support(double placeMm) {
-        held[2 * nearest(placeMm)] = true;
+        held[EACH * nearest(placeMm)] = true;
         factor = new double[0][];
     }
 
@@ -94,7 +111,7 @@ final class CubicElements {
         return node[i];
     }
 
-    private void element(Outline outline, double moeMpa, double tonnesPerMm3, int e) {
+    private void element(Outline outline, Wood wood, int e) {
         double h = node[e + 1] - node[e];
         for (int g = 0; g < POINT.length; g++) {
             double s = (1 + POINT[g]) / 2;
@@ -104,23 +121,57 @@ final class CubicElements {
             boolean round = outline.sectionAt(place) == Section.ROUND;
             double inertia = round ? Math.PI * Math.pow(r, 4) / 4 : Math.pow(2 * r, 4) / 12;
             double area = round ? Math.PI * r * r : 4 * r * r;
-            double[] n = {
-                1 - 3 * s * s + 2 * s * s * s,
-                h * (s - 2 * s * s + s * s * s),
-                3 * s * s - 2 * s * s * s,
-                h * (s * s * s - s * s)
-            };
-            double[] d = {(6 * s * s - 6 * s) / h, 1 - 4 * s + 3 * s * s, (6 * s - 6 * s * s) / h, 3 * s * s - 2 * s};
-            double[] b = {(12 * s - 6) / h / h, (6 * s - 4) / h, (6 - 12 * s) / h / h, (6 * s - 2) / h};
-            for (int i = 0; i < 4; i++) {
-                for (int j = 0; j <= i; j++) {
-                    int row = 2 * e + i;
-                    stiffness[row][i - j] += w * moeMpa * inertia * b[i] * b[j];
-                    mass[row][i - j] += w * tonnesPerMm3 * area * n[i] * n[j];
-                    geometric[row][i - j] += w * d[i] * d[j];
-                }
+            double[] aside = new double[7];
+            double[] slope = new double[7];
+            double[] turn = new double[7];
+            double[] bend = new double[7];
+            double[] shear = new double[7];
+            for (int k = 0; k < 4; k++) {
+                aside[ASIDE[k]] = lagrange(3, k, s);
+                slope[ASIDE[k]] = slope(3, k, s) / h;
+            }
+            for (int k = 0; k < 3; k++) {
+                turn[TURN[k]] = lagrange(2, k, s);
+                bend[TURN[k]] = slope(2, k, s) / h;
+            }
+            for (int k = 0; k < 7; k++) {
+                shear[k] = slope[k] - turn[k];
+            }
+            add(stiffness, e, w * wood.moeMpa() * inertia, bend);
+            add(stiffness, e, w * wood.shearMpa() * area * (round ? 0.9 : 5 / 6.0), shear);
+            add(mass, e, w * wood.tonnesPerMm3() * area, aside);
+            add(mass, e, w * wood.tonnesPerMm3() * inertia, turn);
+            add(geometric, e, w, slope);
+        }
+    }
+
+    private static void add(double[][] band, int e, double share, double[] shape) {
+        for (int i = 0; i < 7; i++) {
+            for (int j = 0; j <= i; j++) {
+                band[EACH * e + i][i - j] += share * shape[i] * shape[j];
             }
         }
+    }
+
+    /** The polynomial that is 1 at point k of evenly spaced ones and 0 at the others. */
+    private static double lagrange(int degree, int k, double s) {
+        double out = 1;
+        for (int i = 0; i <= degree; i++) {
+            out *= i == k ? 1 : (degree * s - i) / (k - i);
+        }
+        return out;
+    }
+
+    private static double slope(int degree, int k, double s) {
+        double out = 0;
+        for (int left = 0; left <= degree; left++) {
+            double product = left == k ? 0 : degree / (double) (k - left);
+            for (int i = 0; i <= degree; i++) {
+                product *= i == k || i == left ? 1 : (degree * s - i) / (k - i);
+            }
+            out += product;
+        }
+        return out;
     }
 
     /** Radians a second. */
@@ -175,8 +226,8 @@ final class CubicElements {
     /** The deflection at a node under one newton there. */
     double sagMmPerN(int at) {
         double[] load = new double[dofs];
-        load[2 * at] = held[2 * at] ? 0 : 1;
-        return solve(load)[2 * at];
+        load[EACH * at] = held[EACH * at] ? 0 : 1;
+        return solve(load)[EACH * at];
     }
 
     private double[] times(double[][] band, double[] x) {
@@ -239,6 +290,6 @@ final class CubicElements {
 
     @Override
     public String toString() {
-        return "cubic elements at " + Arrays.toString(node);
+        return "elements at " + Arrays.toString(node);
     }
 }
