@@ -126,6 +126,7 @@ public record Plan(
                 job.tolerances().diameter(),
                 job.wood().density(),
                 job.wood().stiffness(),
+                job.wood().rupture(),
                 job.lathe(),
                 job.units()));
     }

@@ -33,14 +33,13 @@ final class TurningFacts {
         Turning turning = plan.turning();
         UnitSystem units = plan.job().units();
         List<BenchCardContent.Fact> out = new ArrayList<>();
-        out.add(speed(
-                "round, no faster than",
-                turning.speeds().turning(),
-                turning.speeds().turningSteps()));
-        out.add(speed(
-                "roughing, no faster than",
-                turning.speeds().roughing(),
-                turning.speeds().roughingSteps()));
+        turning.offered()
+                .ifPresentOrElse(
+                        speeds -> {
+                            out.add(speed("round, no faster than", speeds.turning(), speeds.turningSteps()));
+                            out.add(speed("roughing, no faster than", speeds.roughing(), speeds.roughingSteps()));
+                        },
+                        () -> out.add(new BenchCardContent.Fact("speed", "none", "the tailstock bows the piece out")));
         turning.whip().ifPresent(whip -> turning.steady().ifPresent(place -> out.add(steady(whip, units))));
         return out;
     }

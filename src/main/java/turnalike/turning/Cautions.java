@@ -25,12 +25,20 @@ final class Cautions {
 
     static List<Warning> of(TurningProblem work, Optional<Whip> whip, List<Stage> stages, SpeedAdvice speeds) {
         Cautions cautions = new Cautions(work);
-        new HoldingCautions(work).list().forEach(cautions.out::add);
-        cautions.speed(speeds);
-        cautions.slowDown(speeds);
-        cautions.steps(speeds);
-        if (whip.isPresent()) {
+        boolean offered = whip.isEmpty() || cautions.bowed(stages).isEmpty();
+        if (!offered) {
             cautions.tailstock(stages);
+        }
+        new HoldingCautions(work).list().forEach(cautions.out::add);
+        if (offered) {
+            cautions.speed(speeds);
+            cautions.slowDown(speeds);
+            cautions.steps(speeds);
+        }
+        if (whip.isPresent()) {
+            if (offered) {
+                cautions.tailstock(stages);
+            }
             cautions.bending(whip.get());
             cautions.steady(whip.get());
         } else {
@@ -103,19 +111,35 @@ final class Cautions {
         }
     }
 
+    /** The weakest stage where the given force bows the piece out. */
+    private Optional<Stage> bowed(List<Stage> stages) {
+        Optional<Double> given = work.lathe().tailstock().map(Force::newtons);
+        return given.isEmpty() || !work.supports().bearsThrust()
+                ? Optional.empty()
+                : weakest(stages)
+                        .filter(stage ->
+                                !EndThrust.isBorne(given.get(), stage.buckling().newtons()));
+    }
+
+    private static Optional<Stage> weakest(List<Stage> stages) {
+        return stages.stream().min(Comparator.comparing(Stage::buckling));
+    }
+
     private void tailstock(List<Stage> stages) {
-        Optional<Force> force = work.lathe().tailstock();
-        Optional<Stage> weakest = stages.stream().min(Comparator.comparing(Stage::buckling));
+        Optional<Force> force =
+                work.lathe().tailstock().filter(given -> work.supports().bearsThrust());
+        Optional<Stage> weakest = weakest(stages);
         if (force.isEmpty() || weakest.isEmpty()) {
             return;
         }
         double share = force.get().newtons() / weakest.get().buckling().newtons();
-        if (share >= 1) {
+        if (bowed(stages).isPresent()) {
             add(
                     "turning.tailstock_force_n",
                     String.format(
                             Locale.ROOT,
-                            "%.0f N bows this piece out by itself (%s: %.0f N); ease the tailstock far below that",
+                            "%.0f N bows this piece out by itself (%s: %.0f N); ease the tailstock far below that. No speed is offered"
+                                    + " for it",
                             force.get().newtons(),
                             weakest.get().name(),
                             weakest.get().buckling().newtons()));
@@ -124,18 +148,32 @@ final class Cautions {
                     "turning.tailstock_force_n",
                     String.format(
                             Locale.ROOT,
-                            "%.0f N is %.0f %% of what bows the piece out (%s); every sag grows about %.1f-fold. Ease the tailstock",
+                            "%.0f N is %.0f %% of what bows the piece out (%s); every sag grows about %.1f-fold and it whips at %.0f %% of"
+                                    + " its free speed. Ease the tailstock",
                             force.get().newtons(),
                             100 * share,
                             weakest.get().name(),
-                            1 / (1 - share)));
+                            1 / (1 - share),
+                            100 * Math.sqrt(1 - share)));
         }
     }
 
     /** A piece that gives way by s leaves the diameter 2 s too large. */
     private void bending(Whip whip) {
+        String steady = work.isTooShortForSteady() ? "" : " or a steady rest at " + work.both(whip.steady());
+        if (whip.most().beyond()) {
+            add(
+                    "whip",
+                    String.format(
+                            Locale.ROOT,
+                            "the finished piece cannot be cut unsupported: at %s it gives way further than it is thick to its middle under"
+                                    + " %.0f N; give it a hand behind%s, or leave it thicker or shorter",
+                            work.both(whip.most().place()),
+                            whip.cutting().newtons(),
+                            steady));
+        }
         Length left = whip.most().sag().times(2);
-        if (left.compareTo(work.diameterTolerance()) > 0) {
+        if (!whip.most().beyond() && left.compareTo(work.diameterTolerance()) > 0) {
             add(
                     "whip",
                     String.format(
@@ -147,7 +185,7 @@ final class Cautions {
                             work.both(whip.most().place()),
                             left.formatFine(work.units()),
                             work.diameterTolerance().formatFine(work.units()),
-                            work.isTooShortForSteady() ? "" : " or a steady rest at " + work.both(whip.steady())));
+                            steady));
         }
         if (whip.thickened()) {
             add(

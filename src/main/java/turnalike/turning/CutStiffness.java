@@ -177,6 +177,14 @@ final class CutStiffness {
         if (limber.compareTo(stiff) <= 0) {
             return cut;
         }
+        if (otherWay.most().beyond()) {
+            return cut.withWhy(String.format(
+                    Locale.ROOT,
+                    "with the slender stretches cut first the heavy details could not be cut unsupported; in this order the first"
+                            + " natural speed is then %.0f rpm instead of %.0f",
+                    asOrdered.first().rpm(),
+                    otherWay.first().rpm()));
+        }
         return cut.withWhy(String.format(
                 Locale.ROOT,
                 "with the slender stretches cut first, %.0f N would push the piece %s aside while the heavy details are cut; in"

@@ -19,10 +19,10 @@ record EndThrust(double share, double mostN) {
     static final EndThrust USUAL = new EndThrust(0.1, 300);
 
     /**
-     * From this share of what bows the piece a thrust is not borne: so near to it the piece swings at a thirtieth of its speed and gives way
-     * a thousandfold, and the figures would be the elements' own error.
+     * From this share of what bows the piece a thrust is not borne: so near to it the piece swings at a hundredth of its speed and gives way
+     * ten thousandfold, and the figures would be the elements' own error.
      */
-    private static final double NOT_BORNE = 0.999;
+    private static final double NOT_BORNE = 0.9999;
 
     EndThrust {
         if (!(share >= 0 && mostN >= 0) || !Double.isFinite(mostN)) {

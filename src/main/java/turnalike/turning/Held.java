@@ -79,6 +79,15 @@ public record Held(By by, At at, boolean tailstock) {
         }
     }
 
+    /** {@return what that is to the piece as a beam} Jaws, screw and jam chuck are reckoned stiff. */
+    Supports supports() {
+        if (!byOneEnd()) {
+            return Supports.BETWEEN_CENTRES;
+        }
+        Supports fromStart = tailstock ? Supports.CHUCK_AND_TAILSTOCK : Supports.CHUCK;
+        return at == At.START ? fromStart : fromStart.turned();
+    }
+
     /** {@return whether one end alone drives and holds the piece, so that it is turned from the other end back} */
     public boolean byOneEnd() {
         return by != By.CENTRES;

@@ -19,6 +19,8 @@ import turnalike.units.Speed;
  * @param thin a part thinner than this share of its distance to the nearer support is cut last and lightly
  * @param overhang without a tailstock a piece stands out of its hold by no more than so many of its greatest diameters
  * @param centring how far off its middle a blank runs, milling and centring together; twice of it is lost of the largest round
+ * @param strengthMargin the plain cut bends the wood with no more than its strength over this, 1 or more: what breaks a neck is a dig, several
+ *     times the plain cutting force
  */
 public record ShopRules(
         SpeedChart chart,
@@ -30,7 +32,8 @@ public record ShopRules(
         Length pencil,
         double thin,
         double overhang,
-        Length centring) {
+        Length centring,
+        double strengthMargin) {
     /** Seven feet, a post's height: the length that {@link #longWork} is told for. */
     public static final Length LONG = Length.ofInches(84);
 
@@ -45,12 +48,16 @@ public record ShopRules(
             Length.ofMm(7),
             0.1,
             4,
-            Length.ofInches(1 / 64.0));
+            Length.ofInches(1 / 64.0),
+            4);
 
     public ShopRules {
         share("outOfRound", outOfRound);
         share("whipShare", whipShare);
         share("thin", thin);
+        if (!(strengthMargin >= 1)) {
+            throw new IllegalArgumentException("strengthMargin must be 1 or more, was %s".formatted(strengthMargin));
+        }
     }
 
     private static void share(String name, double value) {

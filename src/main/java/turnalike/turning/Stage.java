@@ -15,7 +15,15 @@ import turnalike.units.Speed;
  * @param thrust what the tailstock presses with; empty for nothing
  */
 public record Stage(String name, Speed first, Speed second, Force buckling, Whip.Sag most, Optional<Force> thrust) {
-    /** A stage that nothing presses along. */
+    /**
+     * A stage that nothing presses along.
+     *
+     * @param name as of the record
+     * @param first as of the record
+     * @param second as of the record
+     * @param buckling as of the record
+     * @param most as of the record
+     */
     public Stage(String name, Speed first, Speed second, Force buckling, Whip.Sag most) {
         this(name, first, second, buckling, most, Optional.empty());
     }

@@ -28,7 +28,7 @@ public record Supports(Support start, Support end) {
 
     /** {@return the same seen from the other end} */
     public Supports turned() {
-        return new Supports(end, start);
+        return new Supports(/* start= */ end, /* end= */ start);
     }
 
     /** {@return whether something bears either end, so that the tailstock can press} */

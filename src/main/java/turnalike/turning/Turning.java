@@ -19,7 +19,8 @@ import turnalike.wood.Stiffness;
  * @param whip the finished piece's figures
  * @param steady where a steady rest helps most; empty where the piece is too short to want one or nothing is known of whip
  * @param stages the piece before and after each part of the work, the blank first
- * @param speeds how fast it may turn
+ * @param strength what the cutting force does to the wood's strength, where that is known
+ * @param offered how fast it may turn; empty where the piece does not bear the tailstock's thrust at every stage, for then no speed is sound
  * @param cuts in their order
  * @param cautions what to beware of, the gravest first; never empty
  * @param workings how the figures were found
@@ -30,7 +31,8 @@ public record Turning(
         Optional<Whip> whip,
         Optional<Length> steady,
         List<Stage> stages,
-        SpeedAdvice speeds,
+        Optional<BendingStrength> strength,
+        Optional<SpeedAdvice> offered,
         List<Cut> cuts,
         List<Warning> cautions,
         List<Working> workings) {
@@ -42,6 +44,12 @@ public record Turning(
         cuts = List.copyOf(cuts);
         cautions = List.copyOf(cautions);
         workings = List.copyOf(workings);
+    }
+
+    /** {@return how fast it may turn} Throws {@link IllegalStateException} where no speed is offered. */
+    public SpeedAdvice speeds() {
+        return offered.orElseThrow(
+                () -> new IllegalStateException("no speed is offered: the piece does not bear the tailstock's thrust"));
     }
 
     /**
@@ -69,16 +77,33 @@ public record Turning(
         SpeedAdvice speeds = SpeedAdvice.of(work.pattern(), work.lathe(), blank, later);
         List<Stage> stages = new ArrayList<>(blank.stream().toList());
         stages.addAll(later);
+        List<Cut> numbered = numbered(cuts);
+        Optional<BendingStrength> strength = strength(work, numbered);
+        boolean borne = stages.stream().allMatch(Stage::borne);
+        List<Warning> cautions = new ArrayList<>(Cautions.of(work, whip, stages, speeds));
+        // A neck that breaks comes first of all but a piece that bows before it is cut.
+        strength.ifPresent(each -> cautions.addAll(borne ? 0 : 1, StrengthCautions.of(work, each)));
         return new Turning(
                 work.lathe(),
                 work.stiffness(),
                 whip,
                 whip.filter(each -> !work.isTooShortForSteady()).map(Whip::steady),
                 stages,
-                speeds,
-                numbered(cuts),
-                Cautions.of(work, whip, stages, speeds),
-                TurningWorkings.of(work, whip, speeds));
+                strength,
+                borne ? Optional.of(speeds) : Optional.empty(),
+                numbered,
+                cautions,
+                TurningWorkings.of(work, whip, strength, borne ? Optional.of(speeds) : Optional.empty()));
+    }
+
+    private static Optional<BendingStrength> strength(TurningProblem work, List<Cut> cuts) {
+        return work.stiffness().flatMap(stiffness -> work.rupture().map(rupture -> {
+            double margin = work.lathe().rules().strengthMargin();
+            BeamLoad usual = load(work, EndThrust.givenOrUsual(work.lathe().tailstock()));
+            CutStrains strains =
+                    new CutStrains(work, BeamWood.of(stiffness, work.density()), usual, rupture.mpa() / margin);
+            return new BendingStrength(rupture, margin, strains.of(cuts));
+        }));
     }
 
     /** The finished piece's figures count a thrust that the job gives; a supposed one only holds the speeds back. */

@@ -11,6 +11,7 @@ import turnalike.settings.DividerPlan;
 import turnalike.units.Density;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
+import turnalike.wood.Rupture;
 import turnalike.wood.Stiffness;
 
 /**
@@ -24,6 +25,7 @@ import turnalike.wood.Stiffness;
  * @param diameterTolerance how far a finished diameter may be off
  * @param density of the wood
  * @param stiffness of the wood, if known; without it nothing is said of whip
+ * @param rupture the stress at which the wood breaks, if known; without it nothing is said of its strength
  * @param lathe the turner's own
  * @param units in which sentences give lengths
  */
@@ -36,6 +38,7 @@ public record TurningProblem(
         Length diameterTolerance,
         Density density,
         Optional<Stiffness> stiffness,
+        Optional<Rupture> rupture,
         Lathe lathe,
         UnitSystem units) {
     public TurningProblem {
@@ -45,7 +48,7 @@ public record TurningProblem(
 
     /** What holds the piece. */
     Supports supports() {
-        return Supports.BETWEEN_CENTRES;
+        return lathe.held().supports();
     }
 
     /** What the blank is longer by than the finished piece. */

@@ -4,26 +4,38 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import turnalike.units.Force;
+import turnalike.units.UnitSystem;
 import turnalike.units.Working;
+import turnalike.wood.Stiffness;
 
 /** How the figures about turning were found. */
 final class TurningWorkings {
     private static final String BEAM =
-            "Euler-Bernoulli beam; S. Timoshenko, Vibration Problems in Engineering (from memory); checked"
-                    + " against W. Thomson, Theory of Vibration, table 9.5-1 (VERIFIED)";
+            "Timoshenko beam with Engesser's shear under thrust; S. Timoshenko, Vibration Problems in Engineering (from memory);"
+                    + " checked slim against W. Thomson, Theory of Vibration, table 9.5-1 (VERIFIED)";
 
     private TurningWorkings() {}
 
-    static List<Working> of(TurningProblem work, Optional<Whip> whip, SpeedAdvice speeds) {
+    static List<Working> of(
+            TurningProblem work,
+            Optional<Whip> whip,
+            Optional<BendingStrength> strength,
+            Optional<SpeedAdvice> speeds) {
         List<Working> out = new ArrayList<>();
         work.stiffness().ifPresent(each -> out.add(each.working()));
         whip.ifPresent(each -> {
-            out.add(natural(each));
+            out.add(natural(each, work.stiffness().map(Stiffness::moeOverShear).orElse(0.0)));
+            out.add(thrust());
             out.add(sag(each));
             out.add(buckling(each));
             out.add(steady(each));
         });
-        out.add(speeds.working(work.lathe().rules()));
+        strength.ifPresent(each -> {
+            out.add(each.rupture().working());
+            out.add(stress(each));
+        });
+        speeds.ifPresent(each -> out.add(each.working(work.lathe().rules())));
         out.add(
                 new Working(
                         "Order of cuts",
@@ -51,14 +63,17 @@ final class TurningWorkings {
                 100 * work.lathe().rules().thin());
     }
 
-    private static Working natural(Whip whip) {
+    private static Working natural(Whip whip, double moeOverShear) {
         return new Working(
                 "Natural speeds",
                 String.format(
                         Locale.ROOT,
-                        "(EI w'')'' = omega^2 rho A w, pinned at both ends, on the true outline (squares s^4/12): %d finite elements"
-                                + " in force form, moment by statics and curvature by four Gauss points in each; first %.0f rpm,"
-                                + " second %.0f rpm",
+                        "(EI t')' + S (w' - t) + omega^2 rho I t = 0, (S (w' - t) - P w')' + omega^2 rho A w = 0, S = k G A, k = 9/10"
+                                + " round and 5/6 square, G = E / %.4g, %s, P = %.0f N, on the true outline (squares s^4/12): %d elements"
+                                + " of four Gauss points each; first %.0f rpm, second %.0f rpm",
+                        moeOverShear,
+                        whip.ends().text(),
+                        whip.thrust().map(Force::newtons).orElse(0.0),
                         whip.elements(),
                         whip.first().rpm(),
                         whip.second().rpm()),
@@ -70,17 +85,54 @@ final class TurningWorkings {
                         100 * whip.halvingChange()));
     }
 
+    private static Working thrust() {
+        return new Working(
+                "Tailstock",
+                String.format(
+                        Locale.ROOT,
+                        "where turning.tailstock_force_n is not given, %.0f %% of what bows each stage, %.0f N at most, holds the stages'"
+                                + " figures and the speeds back; the finished piece's own figures are free of it",
+                        100 * EndThrust.USUAL.share(),
+                        EndThrust.USUAL.mostN()),
+                Working.COMMON_PRACTICE,
+                "an even rod on two centres swings at f0 sqrt(1 - P/Pcr) under it");
+    }
+
+    private static Working stress(BendingStrength strength) {
+        String worst = strength.strains().stream()
+                .findFirst()
+                .map(each -> String.format(
+                        Locale.ROOT,
+                        "most %.1f MPa at %.1f mm in cut %d",
+                        each.stressMpa(),
+                        each.place().mm(),
+                        each.cut()))
+                .orElse("nothing is cut");
+        return new Working(
+                "Bending stress",
+                String.format(
+                        Locale.ROOT,
+                        "M/Z (round pi d^3/32, square s^3/6 sqrt 2 across the corners) all along under the cutting force at every place"
+                                + " of every cut, on the outline it leaves; borne up to the strength over %.3g, %.1f MPa; %s",
+                        strength.margin(),
+                        strength.allowedMpa(),
+                        worst),
+                Working.COMMON_PRACTICE,
+                "the margin is for a dig with the tool, several times the plain cut, and for wood below the average; set it in"
+                        + " turning.rules.strength_margin. Compression by the tailstock is not added");
+    }
+
     private static Working sag(Whip whip) {
         return new Working(
                 "Sag",
                 String.format(
                         Locale.ROOT,
-                        "(1 - a/L)^2 * integral 0..a of x^2/EI + (a/L)^2 * integral a..L of (L-x)^2/EI, times %.1f N; most %.3f mm at"
-                                + " %.1f mm",
+                        "the same beam under %.1f N at the place itself; most %s at %.1f mm; above its radius there or a tenth of the"
+                                + " length a sag means nothing",
                         whip.cutting().newtons(),
-                        whip.most().sag().mm(),
+                        whip.most().text(UnitSystem.METRIC),
                         whip.most().place().mm()),
-                "unit-load theorem, derived here; checked against PL^3/48EI",
+                "unit-load theorem, derived here; checked against PL^3/48EI and PL/4S",
                 "exact for the drawn shape; the force is a light finishing cut by " + Working.COMMON_PRACTICE
                         + " unless the job gives turning.force_n");
     }
@@ -90,9 +142,10 @@ final class TurningWorkings {
                 "Buckling",
                 String.format(
                         Locale.ROOT,
-                        "EI w'' + P w = 0, pinned at both ends: P = %.0f N",
+                        "the same beam at rest under an end force, %s: P = %.0f N",
+                        whip.ends().text(),
                         whip.buckling().newtons()),
-                "Vianello's method; S. Timoshenko, Theory of Elastic Stability (from memory); checked against the pinned cone, exact"
+                "Vianello's method; S. Timoshenko, Theory of Elastic Stability (from memory); checked without shear against the pinned cone, exact"
                         + " pi^3 E d1^2 d2^2 / 64 L^2",
                 "for a straight piece pushed along its axis; a crooked one bows long before");
     }

@@ -70,7 +70,12 @@ public record Whip(
         /** What is said in place of a sag that means nothing. */
         private static final String UNSUPPORTED = "cannot be cut unsupported";
 
-        /** A sag that means something. */
+        /**
+         * A sag that means something.
+         *
+         * @param place as of the record
+         * @param sag as of the record
+         */
         public Sag(Length place, Length sag) {
             this(place, sag, false);
         }

@@ -23,6 +23,9 @@ public sealed interface Wood permits Wood.OfSpecies, Wood.OfDensity {
     /** {@return the stiffness to reckon bending with, where one is printed for this wood} */
     Optional<Stiffness> stiffness();
 
+    /** {@return the stress at which it breaks in bending, where one is printed for this wood} */
+    Optional<Rupture> rupture();
+
     /** {@return what looks wrong about this wood though it can be reckoned with; in order, empty when nothing does} */
     List<Problem> warnings();
 
@@ -172,6 +175,11 @@ public sealed interface Wood permits Wood.OfSpecies, Wood.OfDensity {
         }
 
         @Override
+        public Optional<Rupture> rupture() {
+            return Rupture.of(species, moisture);
+        }
+
+        @Override
         public Wood with(Stiffness given) {
             return new OfSpecies(species, moisture, Optional.of(given));
         }
@@ -227,6 +235,11 @@ public sealed interface Wood permits Wood.OfSpecies, Wood.OfDensity {
         @Override
         public Optional<Stiffness> stiffness() {
             return own;
+        }
+
+        @Override
+        public Optional<Rupture> rupture() {
+            return Optional.empty();
         }
 
         @Override

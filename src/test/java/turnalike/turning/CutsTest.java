@@ -370,16 +370,16 @@ class CutsTest {
     void the_workings_give_the_figures_they_explain() {
         Whip whip = baluster.whip().orElseThrow();
         String all = baluster.workings().toString();
-        assertThat(baluster.workings()).hasSize(7);
+        assertThat(baluster.workings()).hasSize(8);
         assertThat(all)
                 .contains(
                         "first %.0f rpm, second %.0f rpm"
                                 .formatted(whip.first().rpm(), whip.second().rpm()),
-                        "%d finite elements".formatted(whip.elements()),
+                        "%d elements of four".formatted(whip.elements()),
                         "P = %.0f N".formatted(whip.buckling().newtons()),
-                        "times 20.0 N; most %.3f mm at %.1f mm"
+                        "under 20.0 N at the place itself; most %s at %.1f mm"
                                 .formatted(
-                                        whip.most().sag().mm(),
+                                        whip.most().sag().formatFine(UnitSystem.METRIC),
                                         whip.most().place().mm()),
                         "leaves at rest, %.1f mm".formatted(whip.steady().mm()),
                         "no figure by more than %.4f %%".formatted(100 * whip.halvingChange()));

@@ -51,7 +51,7 @@ record EvenRod(
         return Math.sqrt(2 * c / (b + Math.sqrt(b * b - 4 * c)));
     }
 
-    /** π²EI/(kL)² and what shear takes of it (Engesser; S. Timoshenko, Theory of Elastic Stability; from memory). */
+    /** π²EI/(kL)² and what shear takes of it (S. Timoshenko, Theory of Elastic Stability; from memory). */
     double buckling(double k) {
         double euler = moeMpa * inertiaMm4 * Math.pow(Math.PI / (k * lengthMm), 2);
         return euler / (1 + euler / shearN);

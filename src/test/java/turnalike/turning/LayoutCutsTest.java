@@ -55,6 +55,7 @@ class LayoutCutsTest {
                 usual.diameterTolerance(),
                 usual.density(),
                 usual.stiffness(),
+                usual.rupture(),
                 usual.lathe(),
                 usual.units()));
     }

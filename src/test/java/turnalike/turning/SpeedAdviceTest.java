@@ -159,7 +159,8 @@ class SpeedAdviceTest {
                 usual.pencil(),
                 usual.thin(),
                 usual.overhang(),
-                usual.centring());
+                usual.centring(),
+                usual.strengthMargin());
     }
 
     @Test

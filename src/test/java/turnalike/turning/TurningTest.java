@@ -1,6 +1,7 @@
 package turnalike.turning;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
@@ -274,14 +275,73 @@ class TurningTest {
         Turning stout = Turning.of(Works.of(rod(40, 300, 45), STIFF, lathe));
         assertThat(slim.whip().orElseThrow().buckling()).isLessThan(force);
         assertThat(said(slim)).contains("bows this piece out by itself");
+        assertThat(slim.cautions().get(0).where()).isEqualTo("turning.tailstock_force_n");
+        assertThat(slim.offered()).isEmpty();
+        assertThatThrownBy(slim::speeds).isInstanceOf(IllegalStateException.class);
+        assertThat(said(slim)).contains("No speed is offered").doesNotContain("held to", "once it is round");
+        assertThat(stout.offered()).isPresent();
         assertThat(said(stout)).doesNotContain("tailstock");
+    }
+
+    /** 16 × 900 mm under 300 N: half of f₀·√(1 − P/Pcr) and no more, though the free piece would bear more. */
+    @Test
+    void a_given_thrust_holds_the_speed_below_half_of_what_it_leaves() {
+        Lathe lathe = new Lathe(Lathe.USUAL_CUTTING, List.of(), Optional.empty(), Optional.of(Force.ofNewtons(300)));
+        Turning turning = Turning.of(Works.of(rod(16, 900, 20), STIFF, lathe));
+        EvenRod rod = EvenRod.round(900, 16, 11_000, 880, 700e-12, 300);
+        assertThat(turning.speeds().turning().to().rpm())
+                .isCloseTo(0.5 * rod.pinned(1) * 30 / Math.PI, withinPercentage(0.1));
+        assertThat(turning.whip().orElseThrow().first().rpm())
+                .isCloseTo(rod.pinned(1) * 30 / Math.PI, withinPercentage(0.01));
+        assertThat(said(turning)).contains("of what bows the piece out");
+    }
+
+    @Test
+    void a_tailstock_that_nobody_told_presses_with_a_tenth_of_what_bows_the_piece_and_no_more_than_300_newtons() {
+        Turning slim = Turning.of(Works.stiff(rod(16, 900, 20)));
+        Stage finished = slim.stages().get(5);
+        EvenRod rod = EvenRod.round(900, 16, 11_000, 880, 700e-12, 0);
+        assertThat(finished.thrust().orElseThrow().newtons()).isCloseTo(0.1 * rod.buckling(1), withinPercentage(0.1));
+        assertThat(slim.whip().orElseThrow().thrust())
+                .as("the finished piece's own figures are free of it")
+                .isEmpty();
+        Stage stout = Turning.of(Works.stiff(rod(40, 300, 45))).stages().get(5);
+        assertThat(stout.thrust()).contains(Force.ofNewtons(300));
+    }
+
+    @Test
+    void a_piece_held_by_one_end_is_reckoned_so_and_without_a_tailstock_nothing_presses() {
+        Held alone = new Held(Held.By.CHUCK, Held.At.START, false);
+        Lathe lathe = new Lathe(Lathe.USUAL_CUTTING, List.of(), Optional.empty(), Optional.of(Force.ofNewtons(5000)))
+                .withHeld(alone);
+        Turning turning = Turning.of(Works.of(rod(20, 200, 25), STIFF, lathe));
+        EvenRod rod = EvenRod.round(200, 20, 11_000, 880, 700e-12, 0);
+        assertThat(turning.whip().orElseThrow().first().rpm())
+                .isCloseTo(rod.speeds(Supports.CHUCK, 1).get(0) * 30 / Math.PI, withinPercentage(0.01));
+        assertThat(turning.stages())
+                .allSatisfy(stage -> assertThat(stage.thrust()).isEmpty());
+        assertThat(turning.offered()).isPresent();
+        assertThat(new Held(Held.By.SCREW, Held.At.END, true).supports())
+                .isEqualTo(new Supports(Support.PINNED, Support.FIXED));
+        assertThat(alone.supports()).isEqualTo(Supports.CHUCK);
+        assertThatThrownBy(() -> new Supports(Support.FREE, Support.PINNED))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void a_piece_that_cannot_be_cut_unsupported_is_told_so_without_a_figure() {
+        Turning thread = Turning.of(Works.stiff(rod(6, 900, 10)));
+        assertThat(thread.whip().orElseThrow().most().beyond()).isTrue();
+        assertThat(said(thread))
+                .contains("cannot be cut unsupported", "steady rest")
+                .doesNotContain("more than the 0.4 mm allowed");
     }
 
     @Test
     void a_piece_that_bends_more_than_its_tolerance_asks_for_a_steady() {
-        Turning slim = Turning.of(Works.stiff(rod(14, 800, 20)));
+        Turning slim = Turning.of(Works.stiff(rod(16, 700, 20)));
         assertThat(slim.whip().orElseThrow().most().sag().mm()).isGreaterThan(0.2);
-        assertThat(said(slim)).contains("more than the 0.4 mm allowed", "steady rest at 400 mm");
+        assertThat(said(slim)).contains("more than the 0.4 mm allowed", "steady rest at 350 mm");
         assertThat(said(Turning.of(Works.stiff(rod(40, 300, 45))))).doesNotContain("allowed");
     }
 

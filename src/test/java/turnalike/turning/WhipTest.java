@@ -290,7 +290,7 @@ class WhipTest {
         }
     }
 
-    /** Without shear: π²EI/(kL)², k = 1, 2 and 0.6992, tan u = u (S. Timoshenko, Theory of Elastic Stability; from memory); shear by Engesser. */
+    /** Without shear: π²EI/(kL)², k = 1, 2 and 0.6992, tan u = u (S. Timoshenko, Theory of Elastic Stability; from memory); shear as in EvenRod. */
     @Test
     void an_even_rod_held_in_any_way_buckles_by_the_handbook() {
         EvenRod rod = EvenRod.round(400, 30, MOE_MPA, SHEAR_MPA, 700e-12, 0);

@@ -26,6 +26,7 @@ import turnalike.settings.SizedDiameter;
 import turnalike.units.Density;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
+import turnalike.wood.Rupture;
 import turnalike.wood.Stiffness;
 
 /** Invented pieces of work for tests. */
@@ -49,6 +50,10 @@ public final class Works {
     }
 
     static TurningProblem of(Pattern pattern, Optional<Stiffness> stiffness, Lathe lathe) {
+        return of(pattern, stiffness, Optional.empty(), lathe);
+    }
+
+    static TurningProblem of(Pattern pattern, Optional<Stiffness> stiffness, Optional<Rupture> rupture, Lathe lathe) {
         List<Mark> marks = pattern.marks();
         List<SizedDiameter> sized = new ArrayList<>();
         for (int i = 0; i < pattern.members().size(); i++) {
@@ -65,6 +70,7 @@ public final class Works {
                 mm(0.4),
                 Density.ofKgPerM3(700),
                 stiffness,
+                rupture,
                 lathe,
                 UnitSystem.METRIC);
     }

@@ -45,6 +45,10 @@ final class TurningSummary {
     }
 
     private void speeds() {
+        if (turning.offered().isEmpty()) {
+            line("Turning    no speed is offered: the tailstock bows the piece out");
+            return;
+        }
         line(
                 "Turning    %s, set by %s",
                 range(turning.speeds().turning(), turning.speeds().turningSteps()),
@@ -68,11 +72,13 @@ final class TurningSummary {
 
     private void whip(Whip whip) {
         line(
-                "  whip     natural speeds %.0f and %.0f rpm; %.0f N push it %s aside at %s; bows by itself at %.0f N",
+                "  whip     natural speeds %.0f and %.0f rpm; under %.0f N it %s at %s; bows by itself at %.0f N",
                 whip.first().rpm(),
                 whip.second().rpm(),
                 whip.cutting().newtons(),
-                whip.most().sag().formatFine(units),
+                whip.most().beyond()
+                        ? whip.most().text(units)
+                        : "gives way " + whip.most().text(units),
                 whip.most().place().formatBoth(units),
                 whip.buckling().newtons());
         turning.steady().ifPresent(place -> line("  steady   helps most %s from the datum", place.formatBoth(units)));

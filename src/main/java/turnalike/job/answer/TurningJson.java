@@ -4,22 +4,27 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
+import turnalike.turning.BendingStrength;
 import turnalike.turning.Cut;
 import turnalike.turning.Held;
 import turnalike.turning.SpeedAdvice;
 import turnalike.turning.SpeedRange;
 import turnalike.turning.Stage;
+import turnalike.turning.Strain;
 import turnalike.turning.Turning;
 import turnalike.turning.Whip;
+import turnalike.units.Force;
 import turnalike.units.Speed;
-import turnalike.wood.Stiffness;
 
 /** The part of a plan that speaks of turning. What hangs on a stiffness that nobody knows is left out. */
 final class TurningJson {
     private TurningJson() {}
 
     static void write(ObjectNode node, Turning turning) {
-        turning.stiffness().map(Stiffness::moeMpa).ifPresent(moe -> node.put("moe_mpa", moe));
+        turning.stiffness().ifPresent(stiffness -> {
+            node.put("moe_mpa", stiffness.moeMpa());
+            node.put("moe_over_shear", stiffness.moeOverShear());
+        });
         node.put("force_n", turning.lathe().cutting().newtons());
         Held held = turning.lathe().held();
         node.putObject("held")
@@ -29,7 +34,9 @@ final class TurningJson {
         turning.whip().ifPresent(whip -> whip(node, whip));
         turning.whip()
                 .ifPresent(whip -> node.put("steady_wanted", turning.steady().isPresent()));
-        speeds(node, turning);
+        turning.strength().ifPresent(strength -> strength(node.putObject("strength"), strength));
+        node.put("speed_offered", turning.offered().isPresent());
+        turning.offered().ifPresent(speeds -> speeds(node, speeds));
         ArrayNode stages = node.putArray("stages");
         turning.stages().forEach(stage -> stage(stages.addObject(), stage));
         ArrayNode cuts = node.putArray("cuts");
@@ -45,8 +52,15 @@ final class TurningJson {
                 .add(whip.second().rpm());
         ArrayNode sags = node.putArray("sag_mm");
         for (Whip.Sag sag : whip.sags()) {
-            sags.addObject().put("mm", sag.place().mm()).put("sag_mm", sag.sag().mm());
+            ObjectNode each = sags.addObject();
+            each.put("mm", sag.place().mm()).put("sag_mm", sag.sag().mm());
+            if (sag.beyond()) {
+                each.put("cannot_be_cut_unsupported", true);
+            }
         }
+        node.put("thrust_n", whip.thrust().map(Force::newtons).orElse(0.0));
+        node.put("held_start", whip.ends().start().text());
+        node.put("held_end", whip.ends().end().text());
         node.put("buckling_n", whip.buckling().newtons());
         node.put("steady_at_mm", whip.steady().mm());
         node.put("steady_raises_first_to_rpm", whip.second().rpm());
@@ -54,8 +68,32 @@ final class TurningJson {
         node.put("halving_changes_pct", 100 * whip.halvingChange());
     }
 
-    private static void speeds(ObjectNode node, Turning turning) {
-        SpeedAdvice speeds = turning.speeds();
+    private static void strength(ObjectNode node, BendingStrength strength) {
+        node.put("rupture_mpa", strength.rupture().mpa());
+        node.put("margin", strength.margin());
+        node.put("allowed_mpa", strength.allowedMpa());
+        ArrayNode strains = node.putArray("strains");
+        for (Strain each : strength.strains()) {
+            ObjectNode strain = strains.addObject();
+            strain.put("member", each.member());
+            strain.put("mm", each.place().mm());
+            strain.put("diameter_mm", each.diameter().mm());
+            strain.put("stress_mpa", each.stressMpa());
+            strain.put("cut", each.cut());
+            strain.put("force_at_mm", each.loadAt().mm());
+            strain.put("borne", each.stressMpa() <= strength.allowedMpa());
+            each.mends().ifPresent(mends -> {
+                ObjectNode mend = strain.putObject("mends");
+                mend.put("cut_last_mpa", mends.lastMpa());
+                mend.put("support_at_mm", mends.support().mm());
+                mend.put("supported_mpa", mends.supportedMpa());
+                mend.put("force_n", mends.force().newtons());
+                mend.put("diameter_mm", mends.diameter().mm());
+            });
+        }
+    }
+
+    private static void speeds(ObjectNode node, SpeedAdvice speeds) {
         range(node.putObject("speed_rpm"), speeds.turning(), speeds.turningSteps())
                 .put("set_by", speeds.limit().text());
         range(node.putObject("roughing_rpm"), speeds.roughing(), speeds.roughingSteps());
@@ -82,6 +120,8 @@ final class TurningJson {
                 .add(stage.second().rpm());
         node.put("buckling_n", stage.buckling().newtons());
         node.put("most_sag_mm", stage.most().sag().mm());
+        node.put("thrust_n", stage.thrust().map(Force::newtons).orElse(0.0));
+        node.put("thrust_borne", stage.borne());
         node.put("most_sag_at_mm", stage.most().place().mm());
     }
 

@@ -27,6 +27,7 @@ import turnalike.turning.Held;
 import turnalike.turning.Lathe;
 import turnalike.units.Length;
 import turnalike.wood.Species;
+import turnalike.wood.Stiffness;
 import turnalike.wood.Woods;
 
 /**
@@ -204,6 +205,13 @@ public final class JobKeys {
                         "the table's printed value and 10 %; nothing about whip when none is printed")
                 .asked(KeySection.TURNING, "Wood's stiffness, MPa", "left empty: the handbook's");
 
+        /** From memory: Wood Handbook Table 5-1 has 5 to 27 among its woods. */
+        public static final Key<Number> MOE_OVER_SHEAR = Key.may(
+                "moe_over_shear",
+                number(1, 100, Stiffness.USUAL_MOE_OVER_SHEAR),
+                "its stiffness along the grain over its stiffness in shear",
+                "12.5");
+
         private WoodKeys() {}
     }
 
@@ -211,7 +219,12 @@ public final class JobKeys {
     public static final Key<Group> WOOD = Key.needed(
             "wood",
             new Group(
-                    List.of(WoodKeys.SPECIES, WoodKeys.MOISTURE, WoodKeys.DENSITY, WoodKeys.MOE),
+                    List.of(
+                            WoodKeys.SPECIES,
+                            WoodKeys.MOISTURE,
+                            WoodKeys.DENSITY,
+                            WoodKeys.MOE,
+                            WoodKeys.MOE_OVER_SHEAR),
                     List.of(List.of(WoodKeys.SPECIES.name()), List.of(WoodKeys.DENSITY.name()))),
             "what it is turned from");
 

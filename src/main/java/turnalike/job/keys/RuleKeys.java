@@ -94,10 +94,18 @@ public final class RuleKeys {
             "how far off its middle a blank runs; twice of it is lost of the largest round",
             "0.396875 mm, 1/64 in");
 
+    /** What the wood's strength is divided by. */
+    public static final Key<Number> STRENGTH = Key.may(
+            "strength_margin",
+            KeyType.number(1, 100, USUAL.strengthMargin()),
+            "the plain cut bends the wood with no more than its strength over this; a dig is several times as hard",
+            "4");
+
     /** The rules of thumb as one object. */
     public static final Key<Group> RULES = Key.may(
             "rules",
-            new Group(List.of(CHART, CEILING, LONG, OUT_OF_ROUND, WHIP, STEADY, PENCIL, THIN, OVERHANG, CENTRING)),
+            new Group(List.of(
+                    CHART, CEILING, LONG, OUT_OF_ROUND, WHIP, STEADY, PENCIL, THIN, OVERHANG, CENTRING, STRENGTH)),
             "rules of thumb that the advice goes by (common practice, no source, each)",
             "each its own");
 

@@ -30,6 +30,7 @@ final class RulesReader {
         Optional<Double> thin = fields.number(RuleKeys.THIN);
         Optional<Double> overhang = fields.number(RuleKeys.OVERHANG);
         Optional<Length> centring = fields.size(RuleKeys.CENTRING);
+        Optional<Double> strength = fields.number(RuleKeys.STRENGTH);
         fields.refuseUnknown(RuleKeys.RULES.type());
         if (fields.reading().count() > before) {
             return Optional.empty();
@@ -44,7 +45,8 @@ final class RulesReader {
                 pencil.orElseThrow(),
                 thin.orElseThrow() / 100,
                 overhang.orElseThrow(),
-                centring.orElseThrow()));
+                centring.orElseThrow(),
+                strength.orElseThrow()));
     }
 
     /** The chart; the usual one where something in it was wrong and told. */

@@ -38,10 +38,17 @@ final class WoodReader {
         }
         boolean stiffnessGiven = fields.has(WoodKeys.MOE);
         Optional<Double> moe = fields.number(WoodKeys.MOE);
+        Optional<Double> ratio = fields.number(WoodKeys.MOE_OVER_SHEAR);
         fields.refuseUnknown(JobKeys.WOOD.type());
         if (stiffnessGiven) {
-            return wood.flatMap(each -> moe.map(mpa -> each.with(Stiffness.given(mpa))));
+            wood = wood.flatMap(each -> moe.map(mpa -> each.with(Stiffness.given(mpa))));
         }
-        return wood;
+        return wood.flatMap(each -> ratio.map(times -> sheared(each, times)));
+    }
+
+    private static Wood sheared(Wood wood, double moeOverShear) {
+        return wood.stiffness()
+                .map(each -> wood.with(each.withMoeOverShear(moeOverShear)))
+                .orElse(wood);
     }
 }

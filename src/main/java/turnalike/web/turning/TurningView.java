@@ -57,18 +57,19 @@ public record TurningView(String address, Plan plan) {
     }
 
     public List<FigureView> figures() {
-        SpeedAdvice speeds = turning().speeds();
         List<FigureView> out = new ArrayList<>();
-        out.add(speed("Turning", speeds.turning(), speeds.turningSteps()));
-        out.add(speed("Roughing, while out of round", speeds.roughing(), speeds.roughingSteps()));
-        out.add(figure("Set by", speeds.limit().text(), "", "Speed"));
+        turning()
+                .offered()
+                .ifPresentOrElse(
+                        speeds -> speeds(out, speeds),
+                        () -> out.add(figure("Speed", "none", "the tailstock bows the piece out", "Buckling")));
         out.add(figure("Held", turning().lathe().held().text(), "", "Order of cuts"));
         turning().whip().ifPresent(whip -> {
             out.add(figure(
                     "First natural speed", rpm(whip.first()), "the second " + rpm(whip.second()), "Natural speeds"));
             out.add(figure(
                     "Pushed aside at most",
-                    whip.most().sag().formatFine(units()),
+                    whip.most().text(units()),
                     format(
                             Locale.ROOT,
                             "by %.0f N at %s",
@@ -89,6 +90,12 @@ public record TurningView(String address, Plan plan) {
                     "Buckling"));
         });
         return out;
+    }
+
+    private void speeds(List<FigureView> out, SpeedAdvice speeds) {
+        out.add(speed("Turning", speeds.turning(), speeds.turningSteps()));
+        out.add(speed("Roughing, while out of round", speeds.roughing(), speeds.roughingSteps()));
+        out.add(figure("Set by", speeds.limit().text(), "", "Speed"));
     }
 
     private FigureView speed(String name, SpeedRange range, List<Speed> steps) {
@@ -123,7 +130,7 @@ public record TurningView(String address, Plan plan) {
                 stage.name(),
                 rpm(stage.first()),
                 rpm(stage.second()),
-                stage.most().sag().formatFine(units()),
+                stage.most().text(units()),
                 format(Locale.ROOT, "%.0f N", stage.buckling().newtons()));
     }
 

@@ -35,9 +35,18 @@ class TurningJsonTest {
         JsonNode turning = turning("\"density_kg_m3\": 700, \"moe_mpa\": 10000", ", \"turning\": {\"force_n\": 100}");
         assertThat(turning.get("moe_mpa").doubleValue()).isEqualTo(10_000);
         assertThat(turning.get("force_n").doubleValue()).isEqualTo(100);
-        assertThat(turning.at("/natural_speeds_rpm/0").doubleValue()).isCloseTo(2671.7, within(0.05));
-        assertThat(turning.at("/natural_speeds_rpm/1").doubleValue()).isCloseTo(4 * 2671.69, withinPercentage(0.01));
-        assertThat(turning.get("buckling_n").doubleValue()).isCloseTo(3924.2, within(0.05));
+        // The published rod and what shear takes: ω²ρA/EIk⁴ = 1 − k²(I/A)(1 + E/0.9G) to first order; P/(1 + P/0.9GA);
+        // FL/4·0.9GA more.
+        double shearN = 0.9 * 800 * Math.PI * 225;
+        double slow = Math.pow(Math.PI / 1000, 2) * 56.25 * (1 + 12.5 / 0.9);
+        assertThat(turning.at("/natural_speeds_rpm/0").doubleValue())
+                .isCloseTo(2671.7 / Math.sqrt(1 + slow), withinPercentage(0.01));
+        assertThat(turning.at("/natural_speeds_rpm/1").doubleValue())
+                .isCloseTo(4 * 2671.7 / Math.sqrt(1 + 4 * slow), withinPercentage(0.05));
+        assertThat(turning.get("buckling_n").doubleValue()).isCloseTo(3924.2 / (1 + 3924.2 / shearN), within(0.1));
+        assertThat(turning.get("thrust_n").doubleValue()).isZero();
+        assertThat(turning.get("moe_over_shear").doubleValue()).isEqualTo(12.5);
+        assertThat(turning.get("speed_offered").booleanValue()).isTrue();
         assertThat(turning.get("steady_at_mm").doubleValue()).isCloseTo(500, within(1e-6));
         double last = -1;
         boolean mid = false;
@@ -47,12 +56,34 @@ class TurningJsonTest {
             last = mm;
             if (Math.abs(mm - 500) < 1e-9) {
                 mid = true;
-                assertThat(each.get("sag_mm").doubleValue()).isCloseTo(5.2397, within(0.00005));
+                assertThat(each.get("sag_mm").doubleValue())
+                        .isCloseTo(5.2397 + 100 * 1000 / (4 * shearN), within(0.00006));
             }
         }
         assertThat(mid).isTrue();
         assertThat(last).isEqualTo(1000);
         assertThat(turning.get("halving_changes_pct").doubleValue()).isLessThan(0.1);
+    }
+
+    @Test
+    void a_tailstock_that_is_not_borne_leaves_no_speed() throws java.io.IOException {
+        JsonNode turning =
+                turning("\"density_kg_m3\": 700, \"moe_mpa\": 10000", ", \"turning\": {\"tailstock_force_n\": 4000}");
+        assertThat(turning.get("speed_offered").booleanValue()).isFalse();
+        assertThat(turning.has("speed_rpm")).isFalse();
+        assertThat(turning.has("roughing_rpm")).isFalse();
+        assertThat(turning.at("/cautions/0/where").textValue()).isEqualTo("turning.tailstock_force_n");
+    }
+
+    @Test
+    void the_strength_is_told_with_its_margin_and_a_jobs_own_ratio_of_moduli_counts() throws java.io.IOException {
+        JsonNode turning = turning(
+                "\"species\": \"White ash\", \"moisture_pct\": 12, \"moe_over_shear\": 10",
+                ", \"turning\": {\"rules\": {\"strength_margin\": 20}}");
+        assertThat(turning.get("moe_over_shear").doubleValue()).isEqualTo(10);
+        assertThat(turning.at("/strength/rupture_mpa").doubleValue()).isEqualTo(106);
+        assertThat(turning.at("/strength/allowed_mpa").doubleValue()).isCloseTo(5.3, within(1e-9));
+        assertThat(turning.at("/strength/strains/0/stress_mpa").doubleValue()).isPositive();
     }
 
     @Test

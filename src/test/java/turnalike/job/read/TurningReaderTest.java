@@ -42,7 +42,8 @@ class TurningReaderTest {
                         Length.ofMm(8),
                         0.12,
                         3,
-                        Length.ofMm(0.6)));
+                        Length.ofMm(0.6),
+                        5));
     }
 
     @Test

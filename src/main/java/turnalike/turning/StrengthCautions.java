@@ -1,0 +1,88 @@
+package turnalike.turning;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import turnalike.pattern.Warning;
+
+/** What is said of members that the plain cut bends harder than the wood bears with a margin, and what would mend each. */
+final class StrengthCautions {
+    /** Told in full; the rest are counted. */
+    private static final int MOST_TOLD = 3;
+
+    private final TurningProblem work;
+    private final BendingStrength strength;
+
+    private StrengthCautions(TurningProblem work, BendingStrength strength) {
+        this.work = work;
+        this.strength = strength;
+    }
+
+    static List<Warning> of(TurningProblem work, BendingStrength strength) {
+        StrengthCautions cautions = new StrengthCautions(work, strength);
+        List<Strain> beyond = strength.beyond();
+        List<Warning> out = new ArrayList<>();
+        for (Strain each : beyond.subList(0, Math.min(MOST_TOLD, beyond.size()))) {
+            each.mends().ifPresent(mends -> out.add(cautions.told(each, mends)));
+        }
+        int more = beyond.size() - MOST_TOLD;
+        if (more > 0) {
+            out.add(new Warning(
+                    "strength",
+                    more == 1
+                            ? "one more member is bent harder than that"
+                            : more + " more members are bent harder than that"));
+        }
+        return out;
+    }
+
+    private Warning told(Strain strain, Strain.Mends mends) {
+        boolean breaks = strain.stressMpa() >= strength.rupture().mpa();
+        String where = "member %d, %s"
+                .formatted(
+                        strain.member() + 1,
+                        work.pattern().members().get(strain.member()).title());
+        String what = String.format(
+                Locale.ROOT,
+                "%s at %s, %s thick: %s N at %s in cut %d bend it with %.0f MPa, where this wood breaks at %.0f on average; a margin of"
+                        + " %s for a dig with the tool leaves %.0f. ",
+                breaks ? "the plain cut breaks it" : "a dig with the tool would break it",
+                work.both(strain.place()),
+                work.both(strain.diameter()),
+                plain(work.lathe().cutting().newtons()),
+                work.both(strain.loadAt()),
+                strain.cut(),
+                strain.stressMpa(),
+                strength.rupture().mpa(),
+                plain(strength.margin()),
+                strength.allowedMpa());
+        return new Warning(where, what + mendsTold(mends));
+    }
+
+    private String mendsTold(Strain.Mends mends) {
+        return String.format(
+                Locale.ROOT,
+                "Size and cut it last of all: %.0f MPa%s; one more support at %s: %.0f MPa%s; or push with no more than %.1f N; or leave it"
+                        + " %s thick",
+                mends.lastMpa(),
+                enough(mends.lastMpa()),
+                work.both(mends.support()),
+                mends.supportedMpa(),
+                enough(mends.supportedMpa()),
+                Math.floor(10 * mends.force().newtons()) / 10,
+                work.both(mends.diameter()));
+    }
+
+    private static String plain(double value) {
+        return BigDecimal.valueOf(value)
+                .round(new MathContext(3))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    private String enough(double mpa) {
+        return mpa <= strength.allowedMpa() ? ", enough" : ", not enough by itself";
+    }
+}
