@@ -1,8 +1,10 @@
 package turnalike.pattern;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import turnalike.outline.Outline;
 import turnalike.pattern.Necks.Neck;
 import turnalike.units.Length;
@@ -18,6 +20,9 @@ public final class Turnability {
 
     /** A neck below this share of the heaviest part inboard of it carries that part's cutting forces on too little wood. */
     static final double NECK_TO_HEAVY_PART = 0.4;
+
+    /** How many slender necks are warned of one by one. */
+    static final int MOST_NECKS_APART = 3;
 
     private final UnitSystem units;
     private final Hold hold;
@@ -79,20 +84,58 @@ public final class Turnability {
                     .unwise(new Surroundings(run, i, units))
                     .forEach(what -> out.add(new Warning(where, what)));
         }
-        for (Neck neck : Necks.of(pattern.outline())) {
-            slender(neck, pattern, run).ifPresent(out::add);
+        List<Neck> necks = Necks.of(pattern.outline());
+        List<Neck> slender =
+                necks.stream().filter(neck -> isSlender(neck, pattern.length())).toList();
+        boolean apart = slender.size() <= MOST_NECKS_APART;
+        for (Neck neck : necks) {
+            if (apart && slender.contains(neck)) {
+                out.add(slender(neck, pattern, run));
+            }
             outboard(neck, pattern, run).ifPresent(out::add);
+        }
+        if (!apart) {
+            out.add(slender(slender, pattern, run));
         }
         return out;
     }
 
-    private Optional<Warning> slender(Neck neck, Pattern pattern, List<PlacedMember> run) {
+    private boolean isSlender(Neck neck, Length length) {
+        Length reach = hold.away(weakest(neck, length), length);
+        return neck.diameter().mm() < NECK_TO_DISTANCE * reach.mm() * (1 - 1e-9);
+    }
+
+    /** All slender necks of a long piece in one: a dozen equal lines are read by nobody. */
+    private Warning slender(List<Neck> necks, Pattern pattern, List<PlacedMember> run) {
+        Length thinnest = necks.stream()
+                .map(Neck::diameter)
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
+        Length farthest = necks.stream()
+                .map(neck -> hold.away(weakest(neck, pattern.length()), pattern.length()))
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
+        String members = necks.stream()
+                .map(neck -> String.valueOf(
+                        memberAt(run, weakest(neck, pattern.length())).number()))
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return new Warning(
+                "members " + members,
+                "their necks, the thinnest %s, stand up to %s from the nearer %s, each more than ten times its thickness: expect whip; take light cuts, the thinnest last%s"
+                        .formatted(
+                                print(thinnest),
+                                print(farthest),
+                                hold.startAlone().isPresent() ? "support" : "end",
+                                hold.steady() ? ", and steady the piece" : ""));
+    }
+
+    private Warning slender(Neck neck, Pattern pattern, List<PlacedMember> run) {
         Length place = weakest(neck, pattern.length());
         Length reach = hold.away(place, pattern.length());
         boolean one = hold.startAlone().isPresent();
-        return when(
-                neck.diameter().mm() < NECK_TO_DISTANCE * reach.mm() * (1 - 1e-9),
-                memberAt(run, place),
+        return new Warning(
+                memberAt(run, place).where(),
                 "the neck of %s stands %s from the nearer %s, more than ten times its thickness: expect whip; take light cuts, %s%s"
                         .formatted(
                                 print(neck.diameter()),

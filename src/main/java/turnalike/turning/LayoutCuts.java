@@ -42,8 +42,10 @@ final class LayoutCuts {
                 .map(mark -> work.marks().get(mark).place())
                 .sorted()
                 .toList();
-        String text = "lay the stick on the rest and strike marks %s from it"
-                .formatted(marks.stream().map(String::valueOf).collect(Collectors.joining(", ")));
+        String text = "lay the stick on the rest and strike %s %s from it"
+                .formatted(
+                        marks.size() == 1 ? "mark" : "marks",
+                        marks.stream().map(String::valueOf).collect(Collectors.joining(", ")));
         return Optional.of(cut(Tool.STICK, Optional.empty(), places, places, text, ""));
     }
 

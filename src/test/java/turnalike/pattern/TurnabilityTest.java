@@ -3,6 +3,7 @@ package turnalike.pattern;
 import static org.assertj.core.api.Assertions.assertThat;
 import static turnalike.pattern.Samples.mm;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -109,6 +110,21 @@ class TurnabilityTest {
                 .singleElement()
                 .asString()
                 .contains(whip.formatted("200 mm (7.874 in)"));
+    }
+
+    @Test
+    void more_than_three_slender_necks_are_told_of_in_one_line() {
+        Member rise = cylinder(20, 40);
+        List<Member> three = List.of(
+                cylinder(300, 40), cove(20, 40, 20), rise, cove(20, 40, 18), rise, cove(20, 40, 20), cylinder(300, 40));
+        assertThat(told("whip", three.toArray(Member[]::new))).hasSize(3);
+        List<Member> four = new ArrayList<>(three);
+        four.addAll(3, List.of(cove(20, 40, 19), rise));
+        assertThat(told("whip", four.toArray(Member[]::new)))
+                .singleElement()
+                .asString()
+                .startsWith(
+                        "members 2, 4, 6, 8: their necks, the thinnest 18 mm (0.709 in), stand up to 350 mm (13.78 in) from the nearer end");
     }
 
     @Test

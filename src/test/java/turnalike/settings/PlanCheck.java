@@ -58,8 +58,8 @@ final class PlanCheck {
                         .as("%s is served by %s", step, setting.opening())
                         .isLessThanOrEqualTo(problem.matchTolerance().mm() + NOISE_MM);
                 for (int square : problem.squares()) {
-                    assertThat(step.from() <= square && step.to() <= square
-                                    || step.from() > square && step.to() > square)
+                    assertThat((step.from() <= square && step.to() <= square)
+                                    || (step.from() > square && step.to() > square))
                             .as("%s has square %d under it", step, square)
                             .isTrue();
                 }
