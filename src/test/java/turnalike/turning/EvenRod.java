@@ -18,8 +18,22 @@ record EvenRod(
         double shearN,
         double tonnesPerMm3,
         double thrustN) {
-    private static final int[][] OPEN = {{1, 3}, {2, 3}, {0, 1}};
-    private static final int[][] ZERO = {{0, 2}, {0, 1}, {2, 3}};
+    /** Which of deflection, turn, moment and force across a support leaves open; the others are nought. */
+    private static int[] open(Support support) {
+        return switch (support) {
+            case PINNED -> new int[] {1, 3};
+            case FIXED -> new int[] {2, 3};
+            case FREE -> new int[] {0, 1};
+        };
+    }
+
+    private static int[] zero(Support support) {
+        return switch (support) {
+            case PINNED -> new int[] {0, 2};
+            case FIXED -> new int[] {0, 1};
+            case FREE -> new int[] {2, 3};
+        };
+    }
 
     static EvenRod round(
             double lengthMm, double diameterMm, double moeMpa, double shearMpa, double tonnesPerMm3, double thrustN) {
@@ -88,8 +102,8 @@ record EvenRod(
     /** Nought where a solution keeps both ends' conditions. */
     private double left(Supports ends, double omega) {
         double[][] over = exponential(omega);
-        int[] open = OPEN[ends.start().ordinal()];
-        int[] zero = ZERO[ends.end().ordinal()];
+        int[] open = open(ends.start());
+        int[] zero = zero(ends.end());
         return over[zero[0]][open[0]] * over[zero[1]][open[1]] - over[zero[0]][open[1]] * over[zero[1]][open[0]];
     }
 
