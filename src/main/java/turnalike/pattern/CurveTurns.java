@@ -149,8 +149,8 @@ final class CurveTurns {
         boolean rises = diameterMm(last) > diameterMm(first);
         boolean apart = xMm(last) - xMm(first) >= LINE_MM;
         boolean inside = first > 0 && last + 1 < points.size();
-        put(out, new Turn(xMm(first), rises ? "step foot" : "step head", apart || inside && rises, true));
-        put(out, new Turn(xMm(last), rises ? "step head" : "step foot", apart || inside && !rises, false));
+        put(out, new Turn(xMm(first), rises ? "step foot" : "step head", apart || (inside && rises), true));
+        put(out, new Turn(xMm(last), rises ? "step head" : "step foot", apart || (inside && !rises), false));
     }
 
     private static void put(List<Turn> out, Turn turn) {

@@ -116,7 +116,7 @@ final class FairPlaces {
             double run = xMm[to] - xMm[from];
             double rise = radiusMm[to] - radiusMm[from];
             boolean neighbours = to == from + 1;
-            if (neighbours || lowest <= rise / run && rise / run <= highest) {
+            if (neighbours || (lowest <= rise / run && rise / run <= highest)) {
                 reach(from, to, neighbours);
             }
             lowest = Math.max(lowest, (rise - room) / run);

@@ -3,7 +3,6 @@ package turnalike.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import turnalike.drawing.piece.CutDrawing;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.LengthLabels;
@@ -224,7 +223,7 @@ public final class CutCard {
         return shown(cut).isEmpty() ? cut.places() : List.of();
     }
 
-    /** {@code mark 5 to 9: 3 to 8 in}; where several places are sized, each of them: {@code at 3 (mark 5), 4 1/2, 8 in (mark 9)}. */
+    /** {@code mark 5 to 9: 3 to 8 in}. */
     private String lines(Cut cut) {
         UnitSystem units = content.units();
         if (cut.phase() == Phase.SIZING && cut.places().size() > 1) {
@@ -238,24 +237,11 @@ public final class CutCard {
                             .orElse("at ")
                     + cut.from().format(units);
         }
-        if (cut.phase() == Phase.SIZING) {
-            return "at " + cut.places().stream().map(place -> place(cut, place)).collect(Collectors.joining(", "));
-        }
         String places = LengthLabels.bare(cut.from(), units) + " to " + cut.to().format(units);
         Optional<Integer> first = content.pattern().markAt(cut.from());
         Optional<Integer> last = content.pattern().markAt(cut.to());
         return first.isPresent() && last.isPresent()
                 ? "mark %d to %d: %s".formatted(first.get(), last.get(), places)
                 : places;
-    }
-
-    /** The unit stands once, at the last. */
-    private String place(Cut cut, Length place) {
-        UnitSystem units = content.units();
-        String length = place.equals(cut.to()) ? place.format(units) : LengthLabels.bare(place, units);
-        return content.pattern()
-                .markAt(place)
-                .map(mark -> "%s (mark %d)".formatted(length, mark))
-                .orElse(length);
     }
 }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import turnalike.drawing.piece.Samples;
 import turnalike.drawing.svg.Group;
@@ -16,10 +15,8 @@ import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.TextLine;
 import turnalike.pattern.Pattern;
 import turnalike.turning.Cut;
-import turnalike.turning.Phase;
 import turnalike.turning.Turning;
 import turnalike.turning.Works;
-import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
 class CutCardTest {
@@ -117,31 +114,5 @@ class CutCardTest {
         assertThat(CutCard.of(content(Samples.three(), UnitSystem.METRIC), Paper.LETTER)
                         .name())
                 .isEqualTo("cut-order-us-letter");
-    }
-
-    @Test
-    void a_sizing_cut_names_every_place_and_the_mark_that_stands_there() {
-        Sheet sheet = CutCard.of(content(Samples.spoke(), UnitSystem.METRIC), Paper.A4);
-        List<TextLine> words = new ArrayList<>();
-        sheet.drawings().forEach(page -> collect(page.shapes(), words));
-        String all = words.stream().map(TextLine::text).collect(Collectors.joining(" "));
-        CutCardContent content = content(Samples.spoke(), UnitSystem.METRIC);
-        List<Cut> sizing = content.cuts().stream()
-                .filter(cut -> cut.phase() == Phase.SIZING && cut.places().size() > 1)
-                .toList();
-        assertThat(sizing).isNotEmpty();
-        for (Cut cut : sizing) {
-            List<String> places = new ArrayList<>();
-            for (Length place : cut.places()) {
-                String length = place.equals(cut.to())
-                        ? place.format(UnitSystem.METRIC)
-                        : place.format(UnitSystem.METRIC).replace(" mm", "");
-                places.add(content.pattern()
-                        .markAt(place)
-                        .map(mark -> length + " (mark " + mark + ")")
-                        .orElse(length));
-            }
-            assertThat(all).contains("at " + String.join(", ", places));
-        }
     }
 }
