@@ -42,6 +42,7 @@ class JavadocTest {
             "turnalike.job.fields",
             "turnalike.job.kept",
             "turnalike.job.keys",
+            "turnalike.job.nudge",
             "turnalike.job.pieces",
             "turnalike.job.read",
             "turnalike.job.set",

@@ -21,6 +21,7 @@ import turnalike.cli.page.ServeCommand;
 import turnalike.cli.pieces.ControlCommand;
 import turnalike.cli.pieces.LikenessCommand;
 import turnalike.cli.pieces.MendCommand;
+import turnalike.cli.plan.NudgeCommand;
 import turnalike.cli.plan.PlanCommand;
 import turnalike.cli.store.CheckCommand;
 import turnalike.cli.store.GiveCommand;
@@ -49,6 +50,7 @@ import turnalike.units.Problem;
         },
         subcommands = {
             PlanCommand.class,
+            NudgeCommand.class,
             MatchCommand.class,
             ControlCommand.class,
             LikenessCommand.class,

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import turnalike.pattern.Member;
+import turnalike.pattern.PlacedMember;
 import turnalike.settings.CaliperSetting;
 import turnalike.settings.Calipers;
 import turnalike.settings.DividerOutcome;
@@ -89,11 +90,10 @@ public record JobSettings(
     /** Every diameter that is measured; what is done by eye is not. */
     private static List<SizedDiameter> sized(Job job) {
         List<SizedDiameter> out = new ArrayList<>();
-        List<Member> members = job.pattern().members();
-        for (int i = 0; i < members.size(); i++) {
-            if (!members.get(i).details().byEye()) {
-                for (Member.Diameter diameter : members.get(i).diameters()) {
-                    out.add(new SizedDiameter(i, diameter.size()));
+        for (PlacedMember placed : job.pattern().placed()) {
+            if (!placed.member().details().byEye()) {
+                for (Member.Diameter diameter : placed.diameters()) {
+                    out.add(new SizedDiameter(placed.number() - 1, diameter.size()));
                 }
             }
         }

@@ -144,6 +144,32 @@ public record Polynomial(Length length, List<Double> coefficientsMm) implements 
         return integral(coefficients, length.mm(), xPower, rPower);
     }
 
+    /**
+     * {@return the greatest |r(x) − (atZeroMm + slope·x)| for x between two places, in millimetres} Exact but for rounding.
+     *
+     * @param fromMm the first place, from the curve's start and inside it
+     * @param toMm the last
+     * @param atZeroMm the straight line's radius at the curve's start
+     * @param slope the straight line's dr/dx
+     */
+    double furthestMm(double fromMm, double toMm, double atZeroMm, double slope) {
+        List<Double> difference = new ArrayList<>(coefficientsMm);
+        difference.set(0, difference.get(0) - atZeroMm);
+        if (difference.size() == 1) {
+            difference.add(0.0);
+        }
+        difference.set(1, difference.get(1) - slope * length.mm());
+        double from = fromMm / length.mm();
+        double to = toMm / length.mm();
+        double most = Math.max(Math.abs(valueAt(difference, from)), Math.abs(valueAt(difference, to)));
+        for (double u : levelPlaces(difference)) {
+            if (from < u && u < to) {
+                most = Math.max(most, Math.abs(valueAt(difference, u)));
+            }
+        }
+        return most;
+    }
+
     /** ∫ xᵏ (Σ cᵢ uⁱ)ᵖ dx = Lᵏ⁺¹ Σ dⱼ / (j + k + 1), with dⱼ the coefficients of the p-th power. */
     static double integral(double[] coefficients, double lengthMm, int xPower, int rPower) {
         double[] power = {1};

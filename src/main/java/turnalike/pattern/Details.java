@@ -6,7 +6,7 @@ import java.util.Optional;
  * What every member may carry besides its sizes.
  *
  * @param name the turner's own name for it
- * @param byEye not measured when turning: no caliper is set for its diameters, and its highest or deepest point gets no mark
+ * @param byEye not measured when turning: no caliper is set for its diameters, and no place inside it gets a mark
  */
 public record Details(Optional<String> name, boolean byEye) {
     /** No name, measured. */

@@ -95,7 +95,8 @@ public record FreeCurve(List<Point> points, Details details) implements Member {
         return List.copyOf(pieces());
     }
 
-    private List<Polynomial> pieces() {
+    /** One cubic between each two neighbours. */
+    List<Polynomial> pieces() {
         return MonotoneCubic.through(points.stream()
                 .map(point ->
                         new MonotoneCubic.Point(point.place(), point.diameter().times(0.5)))
@@ -114,6 +115,16 @@ public record FreeCurve(List<Point> points, Details details) implements Member {
             }
         }
         return out;
+    }
+
+    @Override
+    public List<Diameter> diameters(Length within) {
+        return CurveSizing.of(this, within).diameters();
+    }
+
+    @Override
+    public List<Crest> crests(Length within) {
+        return CurveSizing.of(this, within).crests();
     }
 
     private boolean turnsAt(int i) {

@@ -18,7 +18,7 @@ public record Mark(Length place, String label, Kind kind) {
         BOUNDARY,
         /** Where a square begins or ends: struck with square and knife before the blank is mounted, and given from then on. */
         SHOULDER,
-        /** A highest or deepest point of a member. */
+        /** A highest or deepest point of a member, or another place inside it where it is sized. */
         CREST
     }
 }

@@ -79,6 +79,25 @@ public sealed interface Member
         return List.of();
     }
 
+    /**
+     * {@return all diameters that are sized so that what lies between stays true, in order along the member} By default those of its own;
+     * a shape that is known by points only needs as many as the tolerance asks for.
+     *
+     * @param within how far a finished diameter may be off, above zero
+     */
+    default List<Diameter> diameters(Length within) {
+        return diameters();
+    }
+
+    /**
+     * {@return the places inside it that are marked when it is sized so, in order, each with a word of its own} By default its crests.
+     *
+     * @param within how far a finished diameter may be off, above zero
+     */
+    default List<Crest> crests(Length within) {
+        return crests();
+    }
+
     /** {@return with what, and how, it is cut} */
     CutMethod way();
 
@@ -157,7 +176,7 @@ public sealed interface Member
     record Diameter(String key, Length place, Length size) {}
 
     /**
-     * A highest or deepest point: a mark.
+     * A highest or deepest point, or another place inside the member where it is sized: a mark.
      *
      * @param place from the member's start
      * @param word what it is, unlike any other of the member: {@code crest}, {@code bottom}

@@ -14,7 +14,8 @@ import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 
 /**
- * The master spindle: what every piece of the set copies. A value: two are equal when their names, stocks and members are. Where its
+ * The master spindle: what every piece of the set copies. A value: two are equal when their names, stocks, members
+ * and what they are sized within are. Where its
  * members stand is worked out once, since everything else asks for it again and again.
  */
 public final class Pattern {
@@ -24,11 +25,12 @@ public final class Pattern {
     private final String name;
     private final Stock stock;
     private final List<Member> members;
+    private final Optional<Length> sizedWithin;
     private final List<PlacedMember> placed;
     private final Outline outline;
 
     /**
-     * A pattern.
+     * A pattern, not yet told how truly it is sized: a curve through points then has no marks inside, see {@link #sizedWithin}.
      *
      * @param name the turner's name for it
      * @param stock the blank it is turned from
@@ -36,15 +38,29 @@ public final class Pattern {
      * @throws IllegalArgumentException with the first of {@link #problems}
      */
     public Pattern(String name, Stock stock, List<Member> members) {
+        this(name, stock, members, Optional.empty());
+    }
+
+    private Pattern(String name, Stock stock, List<Member> members, Optional<Length> sizedWithin) {
         this.name = name;
         this.stock = stock;
         this.members = List.copyOf(members);
+        this.sizedWithin = sizedWithin;
         List<Problem> problems = problems(stock, this.members, UnitSystem.METRIC);
         if (!problems.isEmpty()) {
             throw new IllegalArgumentException(problems.get(0).line());
         }
-        this.placed = List.copyOf(placed(this.members));
+        this.placed = List.copyOf(placed(this.members, sizedWithin));
         this.outline = Outline.join(placed.stream().map(PlacedMember::outline).toList());
+    }
+
+    /**
+     * {@return the same pattern, its curves marked and sized at so many places that the straight line between two of them stays true}
+     *
+     * @param tolerance how far a finished diameter may be off, above zero
+     */
+    public Pattern sizedWithin(Length tolerance) {
+        return new Pattern(name, stock, members, Optional.of(tolerance));
     }
 
     /** {@return the turner's name for it} */
@@ -76,7 +92,7 @@ public final class Pattern {
             out.add(new Problem("pattern: members", "the run is empty", "add at least one member"));
             return out;
         }
-        for (PlacedMember placed : placed(members)) {
+        for (PlacedMember placed : placed(members, Optional.empty())) {
             tooWide(stock, placed, units).ifPresent(out::add);
         }
         Length run = runLength(members);
@@ -119,14 +135,18 @@ public final class Pattern {
         return sum;
     }
 
-    private static List<PlacedMember> placed(List<Member> members) {
+    private static List<PlacedMember> placed(List<Member> members, Optional<Length> within) {
         List<PlacedMember> out = new ArrayList<>();
         Length at = Length.ZERO;
         for (int i = 0; i < members.size(); i++) {
             Member member = members.get(i);
             Member.Ends ends = new Member.Ends(i == 0, i == members.size() - 1);
             Outline outline = Outline.of(at, member.curves(ends), member.section());
-            out.add(new PlacedMember(i + 1, member, at, outline));
+            List<Member.Crest> crests = member.details().byEye()
+                    ? List.of()
+                    : within.map(member::crests).orElseGet(member::crests);
+            List<Member.Diameter> diameters = within.map(member::diameters).orElseGet(member::diameters);
+            out.add(new PlacedMember(i + 1, member, at, outline, diameters, crests));
             at = outline.end();
         }
         return out;
@@ -147,16 +167,14 @@ public final class Pattern {
         return outline;
     }
 
-    /** {@return the marks in order of place: both ends, every boundary, and the crests of each member that is not done by eye} */
+    /** {@return the marks in order of place: both ends, every boundary, and inside each member that is not done by eye its crests} */
     public List<Mark> marks() {
         List<PlacedMember> run = placed();
         List<Mark> out = new ArrayList<>();
         out.add(new Mark(Length.ZERO, "start end", Mark.Kind.END));
         for (int i = 0; i < run.size(); i++) {
             PlacedMember placed = run.get(i);
-            if (!placed.member().details().byEye()) {
-                placed.member().crests().forEach(crest -> out.add(crestMark(placed, crest)));
-            }
+            placed.crests().forEach(crest -> out.add(crestMark(placed, crest)));
             boolean last = i + 1 == run.size();
             out.add(last ? new Mark(placed.end(), "far end", Mark.Kind.END) : boundary(placed, run.get(i + 1)));
         }
@@ -218,7 +236,7 @@ public final class Pattern {
         for (int i = members.size() - 1; i >= 0; i--) {
             turned.add(members.get(i).mirrored());
         }
-        return new Pattern(name, stock, turned);
+        return new Pattern(name, stock, turned, sizedWithin);
     }
 
     @Override
@@ -226,12 +244,13 @@ public final class Pattern {
         return other instanceof Pattern that
                 && that.name.equals(name)
                 && that.stock.equals(stock)
-                && that.members.equals(members);
+                && that.members.equals(members)
+                && that.sizedWithin.equals(sizedWithin);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, stock, members);
+        return Objects.hash(name, stock, members, sizedWithin);
     }
 
     @Override

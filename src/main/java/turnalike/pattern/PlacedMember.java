@@ -1,5 +1,6 @@
 package turnalike.pattern;
 
+import java.util.List;
 import turnalike.outline.Outline;
 import turnalike.units.Length;
 
@@ -10,8 +11,21 @@ import turnalike.units.Length;
  * @param member the member
  * @param start from the datum end
  * @param outline its shape, in place
+ * @param diameters where it is sized, in order, from the member's own start; told of a member that is turned by eye too
+ * @param crests the places inside it that are marked, in order, from the member's own start; none when it is turned by eye
  */
-public record PlacedMember(int number, Member member, Length start, Outline outline) {
+public record PlacedMember(
+        int number,
+        Member member,
+        Length start,
+        Outline outline,
+        List<Member.Diameter> diameters,
+        List<Member.Crest> crests) {
+    public PlacedMember {
+        diameters = List.copyOf(diameters);
+        crests = List.copyOf(crests);
+    }
+
     /** {@return where it ends and the next begins, from the datum end} */
     public Length end() {
         return outline.end();

@@ -22,7 +22,7 @@ record SizedPlace(int member, Length place, CaliperSetting setting) {
         List<SizedPlace> out = new ArrayList<>();
         for (PlacedMember placed : work.pattern().placed()) {
             int index = placed.number() - 1;
-            for (Member.Diameter diameter : placed.member().diameters()) {
+            for (Member.Diameter diameter : placed.diameters()) {
                 nearest(work, index, diameter.size())
                         .ifPresent(setting ->
                                 out.add(new SizedPlace(index, placed.start().plus(diameter.place()), setting)));

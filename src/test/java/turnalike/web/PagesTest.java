@@ -50,8 +50,8 @@ class PagesTest {
 
     @Test
     void every_view_of_a_job_is_there() throws Exception {
-        for (String view :
-                List.of("", "?member=99", "?member=x", "/pieces", "/match", "/sheets", "/look", "/settings")) {
+        for (String view : List.of(
+                "", "?member=99", "?member=x", "/pieces", "/match", "/sheets", "/look", "/settings", "/nudges")) {
             assertThat(served.get(demo + view).statusCode()).as(view).isEqualTo(200);
         }
     }
@@ -125,6 +125,46 @@ class PagesTest {
         assertThat(small.statusCode()).isEqualTo(422);
         assertThat(small.body()).contains("does not take the tenon");
         served.post(demo + "/undo", "");
+    }
+
+    /** 20 and 20.5 mm from the two ends: half a millimetre makes them one opening. */
+    @Test
+    void a_nudge_is_listed_taken_with_one_step_and_undone() throws Exception {
+        var id = served.store().keep(JobText.read("""
+                        {"format": "turnalike-job", "version": 1, "title": "Nearly even", "units": "mm",
+                         "tolerances": {"mark": 0.5},
+                         "pattern": {"stock": {"section": "round", "size": 40, "length": 130}, "members": [
+                          {"kind": "cylinder", "length": 20, "diameter": 30},
+                          {"kind": "cylinder", "length": 80, "diameter": 25},
+                          {"kind": "cylinder", "length": 20.5, "diameter": 30}]},
+                         "wood": {"density_kg_m3": 700}}
+                        """).text().orElseThrow());
+        String job = "/jobs/" + id.text();
+        String list = served.get(job + "/nudges").body();
+        assertThat(list)
+                .contains("stand 0.5 mm further on, and 1 divider opening does instead of 2")
+                .contains("value=\"1:length:0.5\"");
+        assertThat(served.post(job + "/nudge", "moves=1%3Alength%3A0.5").statusCode())
+                .isEqualTo(303);
+        var kept = served.store().find(id).orElseThrow();
+        assertThat(kept.undo()).contains("nudge the end of member 1 (cylinder)");
+        assertThat(kept.text().job().pattern().marks().get(1).place()).isEqualTo(Length.ofMm(20.5));
+        served.post(job + "/undo", "");
+        assertThat(served.store()
+                        .find(id)
+                        .orElseThrow()
+                        .text()
+                        .job()
+                        .pattern()
+                        .marks()
+                        .get(1)
+                        .place())
+                .isEqualTo(Length.ofMm(20));
+        for (String bad : List.of("", "x", "9%3Alength%3A0.5", "1%3Abanana%3A0.5", "1%3Alength%3A-500")) {
+            assertThat(served.post(job + "/nudge", "moves=" + bad).statusCode())
+                    .as(bad)
+                    .isEqualTo(422);
+        }
     }
 
     @Test

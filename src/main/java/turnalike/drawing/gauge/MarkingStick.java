@@ -189,9 +189,7 @@ public final class MarkingStick {
     public List<Stretch> names() {
         List<Stretch> out = new ArrayList<>();
         for (PlacedMember placed : pattern.placed()) {
-            boolean marked = !placed.member().details().byEye();
-            Length room = placed.member().crests().stream()
-                    .filter(crest -> marked)
+            Length room = placed.crests().stream()
                     .map(Member.Crest::place)
                     .findFirst()
                     .orElse(placed.member().length());

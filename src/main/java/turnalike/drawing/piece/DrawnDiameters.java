@@ -24,9 +24,9 @@ public final class DrawnDiameters {
         List<Size> out = new ArrayList<>();
         boolean flat = false;
         for (PlacedMember placed : pattern.placed()) {
-            for (Member.Diameter each : placed.member().diameters()) {
+            for (Member.Diameter each : placed.diameters()) {
                 Size size = new Size(placed.start().plus(each.place()), each.size());
-                boolean onFlat = placed.member().diameters().size() == 1;
+                boolean onFlat = placed.diameters().size() == 1;
                 if (out.isEmpty() || !alike(out.get(out.size() - 1).diameter(), each.size())) {
                     out.add(size);
                     flat = onFlat;

@@ -48,7 +48,7 @@ public record RebasedEdit(Optional<JobEdit> edit, List<Problem> problems) {
             return member(spelled(member, seen, now), was, now);
         } else if (narrow instanceof JobFields fields) {
             return fields(new JobFields(spelled(fields.values(), seen, now)), was, now);
-        } else if (narrow instanceof RunMirrored
+        } else if ((narrow instanceof RunMirrored || narrow instanceof NudgeEdit)
                 && !JobTree.of(was).members().equals(JobTree.of(now).members())) {
             return refused(new Problem("pattern: members", "were changed meanwhile", MEND));
         }

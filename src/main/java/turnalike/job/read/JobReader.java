@@ -73,14 +73,16 @@ public final class JobReader {
         Optional<Tolerances> tolerances =
                 fields.objectOrEmpty(JobKeys.TOLERANCES).flatMap(JobReader::tolerances);
         Optional<Cutting> cutting = fields.objectOrEmpty(JobKeys.ALLOWANCES).flatMap(JobReader::cutting);
+        Optional<Pattern> sized = pattern.map(whole ->
+                tolerances.map(each -> whole.sizedWithin(each.diameter())).orElse(whole));
         Optional<LayoutWishes> wishes =
-                fields.objectOrEmpty(JobKeys.SETTINGS).flatMap(each -> SettingsReader.read(each, pattern));
+                fields.objectOrEmpty(JobKeys.SETTINGS).flatMap(each -> SettingsReader.read(each, sized));
         Optional<LikenessWeights> likeness =
                 fields.objectOrEmpty(JobKeys.LIKENESS).flatMap(JobReader::likeness);
         Optional<Lathe> lathe = fields.objectOrEmpty(JobKeys.TURNING).flatMap(TurningReader::read);
         fields.refuseUnknown(JobKeys.ROOT);
         if (reading.count() == 0) {
-            SettingsReader.obstacles(pattern.orElseThrow(), wishes.orElseThrow(), tolerances.orElseThrow(), reading);
+            SettingsReader.obstacles(sized.orElseThrow(), wishes.orElseThrow(), tolerances.orElseThrow(), reading);
         }
         if (reading.count() > 0) {
             return Optional.empty();
@@ -88,7 +90,7 @@ public final class JobReader {
         return Optional.of(new Job(
                 title,
                 reading.units(),
-                pattern.orElseThrow(),
+                sized.orElseThrow(),
                 wood.orElseThrow(),
                 count.orElseThrow(),
                 lossPct.orElseThrow() / 100,

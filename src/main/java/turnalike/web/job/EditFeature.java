@@ -13,6 +13,7 @@ import java.util.function.Function;
 import java.util.function.IntFunction;
 import turnalike.job.edit.JobEdit;
 import turnalike.job.edit.MemberEdit;
+import turnalike.job.edit.NudgeEdit;
 import turnalike.job.edit.RebasedEdit;
 import turnalike.job.edit.RunMirrored;
 import turnalike.job.edit.UnitsChange;
@@ -51,6 +52,7 @@ public final class EditFeature implements Feature {
         routes.post(JOB + "/redo", ctx -> step(ctx, "redo", store::redo));
         routes.post(JOB + "/fields", this::fields);
         routes.post(JOB + "/units", this::units);
+        routes.post(JOB + "/nudge", this::nudge);
         routes.post(JOB + "/mirror", ctx -> edit(ctx, new RunMirrored(), "job", Map.of(), JobShow.member(ctx)));
         routes.post(MEMBER, this::sizes);
         routes.post(MEMBER + "/insert", this::insert);
@@ -111,6 +113,13 @@ public final class EditFeature implements Feature {
                 .flatMap(UnitSystem::find)
                 .orElseThrow(() -> Refusal.of(422, "units", "are none we know", "choose in or mm"));
         edit(ctx, new UnitsChange(units), "job", Map.of(), JobShow.member(ctx));
+    }
+
+    private void nudge(Context ctx) {
+        NudgeEdit nudge = RequestInput.field(ctx, "moves")
+                .flatMap(NudgeEdit::parse)
+                .orElseThrow(() -> Refusal.of(422, "moves", "are none we know", "take one from the list"));
+        edit(ctx, nudge, "job", Map.of(), JobShow.member(ctx));
     }
 
     private static Map<String, String> fields(Context ctx, Set<String> known) {

@@ -31,6 +31,7 @@ public final class JobFeature implements Feature {
     public void addTo(RoutesConfig routes) {
         routes.get(JOB, ctx -> show.page(ctx, 200, kept(ctx), RefusedEdit.NONE, JobShow.member(ctx)));
         routes.get(JOB + "/settings", this::settings);
+        routes.get(JOB + "/nudges", this::nudges);
         routes.get(JOB + "/look", this::look);
         routes.get(
                 JOB + "/version",
@@ -45,6 +46,15 @@ public final class JobFeature implements Feature {
         Plan plan = plans.patient(kept.id(), kept.text());
         JobView view = show.view(ctx, kept, plan);
         pages.show(ctx, 200, "job/settings.jte", view.title(), view);
+    }
+
+    /** What would save an opening; searched only when somebody asks. */
+    private void nudges(Context ctx) {
+        KeptJob kept = kept(ctx);
+        Plan plan = plans.patient(kept.id(), kept.text());
+        NudgeView view = new NudgeView(show.view(ctx, kept, plan), plans.nudges(kept.id(), kept.text(), plan));
+        String template = Pages.isPart(ctx) ? "job/nudges.jte" : "job/nudgepage.jte";
+        pages.show(ctx, 200, template, view.job().title(), view);
     }
 
     private void look(Context ctx) {

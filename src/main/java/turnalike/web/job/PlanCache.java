@@ -9,6 +9,8 @@ import turnalike.effort.Effort;
 import turnalike.job.Plan;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobText;
+import turnalike.job.nudge.NudgeSearch;
+import turnalike.job.nudge.Nudges;
 import turnalike.settings.DividerOutcome;
 import turnalike.settings.DividerPlan;
 import turnalike.settings.DividerProblem;
@@ -125,9 +127,38 @@ public final class PlanCache {
         return Plan.of(text.job(), problem -> best);
     }
 
+    /** What would save an opening, after some seconds of search; ended early by the job's next edit. */
+    public Nudges nudges(JobId job, JobText text, Plan plan) {
+        Latest last = latest(job, text);
+        Effort time = within(PATIENCE_MS);
+        return NudgeSearch.of(text, plan, new Effort() {
+            @Override
+            public boolean spent() {
+                return time.spent() || last.over;
+            }
+
+            @Override
+            public Effort share(double share) {
+                Effort part = time.share(share);
+                return () -> part.spent() || last.over;
+            }
+        });
+    }
+
     private static Effort within(long milliseconds) {
         long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(milliseconds);
-        return () -> System.nanoTime() - end > 0;
+        return new Effort() {
+            @Override
+            public boolean spent() {
+                return System.nanoTime() - end > 0;
+            }
+
+            @Override
+            public Effort share(double share) {
+                long left = TimeUnit.NANOSECONDS.toMillis(Math.max(0, end - System.nanoTime()));
+                return within((long) (left * share));
+            }
+        };
     }
 
     /** Keeps what a search found; plans that were, or may be being, made without it are made anew when they are asked for. */

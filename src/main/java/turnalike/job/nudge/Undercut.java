@@ -1,0 +1,29 @@
+package turnalike.job.nudge;
+
+import turnalike.effort.Effort;
+import turnalike.effort.Progress;
+
+/**
+ * The effort of a search that is asked one thing only: whether fewer openings do. It is spent as soon as that is settled either way, though
+ * not which plan of so many is the best; that is looked for when the nudge is taken.
+ */
+final class Undercut implements Effort {
+    private final Effort whole;
+    private final int before;
+    private volatile boolean settled;
+
+    Undercut(Effort whole, int before) {
+        this.whole = whole;
+        this.before = before;
+    }
+
+    @Override
+    public boolean spent() {
+        return settled || whole.spent();
+    }
+
+    @Override
+    public void report(Progress progress) {
+        settled |= progress.bound() >= before || progress.best() < before;
+    }
+}
