@@ -332,7 +332,7 @@ class PagesTest {
         assertThat(chart("mass_g")).contains(", g").contains(": weights");
         assertThat(served.get(demo + "/pieces").body()).contains(">weight</option>");
         assertThat(chart("mass_oz")).contains(", oz").doesNotContain(", g");
-        assertThat(chart("length")).contains(", mm");
+        assertThat(chart("length")).contains(", in");
         assertThat(chart("shade")).doesNotContain(", mm");
     }
 
