@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import turnalike.job.read.JobReader;
@@ -93,12 +94,18 @@ class MainJobIT {
             assertThat(mark.get("label").textValue()).isNotBlank();
             places.add(mark.get("mm").doubleValue());
         }
-        double[] expected = {0, 25, 37.5, 44.5, 51.5, 54, 56.5, 86.5, 206.5, 217.5, 257.5, 274.5, 354.5, 379.5};
-        assertThat(places).hasSize(expected.length);
-        for (int i = 0; i < expected.length; i++) {
-            assertThat(places.get(i)).isCloseTo(expected[i], within(1e-9));
+        double[] fixed = {0, 25, 37.5, 44.5, 51.5, 54, 56.5, 86.5, 206.5, 217.5, 257.5, 274.5, 354.5, 379.5};
+        // Besides these only the curve has marks, from 86.5 to 206.5: its given highest point, 3 in on, and where it is
+        // sized between.
+        double highest = 86.5 + 76.2;
+        assertThat(places).isSorted();
+        assertThat(places.stream().filter(place -> place <= 86.5 + 1e-9 || place >= 206.5 - 1e-9))
+                .hasSize(fixed.length);
+        for (double place : fixed) {
+            assertThat(places).anyMatch(each -> Math.abs(each - place) < 1e-9);
         }
-        return expected;
+        assertThat(places).anyMatch(each -> Math.abs(each - highest) < 1e-9);
+        return places.stream().mapToDouble(each -> each).toArray();
     }
 
     /** The format's own rule, applied step by step: each mark once, from one already reached, within three steps of a given one. */
@@ -108,7 +115,10 @@ class MainJobIT {
         steps[0] = 0;
         steps[marks.length - 1] = 0;
         // The square from 217.5 to 257.5 lies between two shoulder lines, and nothing is stepped over it.
-        int shoulder = 9;
+        int shoulder = IntStream.range(0, marks.length)
+                .filter(i -> Math.abs(marks[i] - 217.5) < 1e-9)
+                .findFirst()
+                .orElseThrow();
         steps[shoulder] = 0;
         steps[shoulder + 1] = 0;
         boolean more = true;
