@@ -34,6 +34,7 @@ class StoppedIT {
         for (int tenths = 0; tenths < 600 && !Files.readString(err).contains("found, at least 7"); tenths++) {
             Thread.sleep(100);
         }
+        assertThat(err).content().contains("found, at least 7");
         assertThat(process.isAlive()).isTrue();
         process.destroy();
         assertThat(process.waitFor(30, TimeUnit.SECONDS)).isTrue();
@@ -53,7 +54,7 @@ class StoppedIT {
         }
         return """
                 {"format": "turnalike-job", "version": 1, "title": "Many rings (invented)", "units": "mm", "count": 2,
-                 "wood": {"species": "White ash"},
+                 "settings": {"largest": "1500 mm"}, "wood": {"species": "White ash"},
                  "pattern": {"stock": {"section": "square", "size": 40, "length": 1500}, "members": [%s]}}
                 """.formatted(String.join(", ", members));
     }
