@@ -47,6 +47,11 @@ final class Cautions {
                     "not reckoned, since no stiffness is known for this wood; give wood.moe_mpa, and until then take a slim piece"
                             + " for one that whips");
         }
+        if (whip.isEmpty() || work.rupture().isEmpty()) {
+            cautions.add(
+                    "strength",
+                    "not reckoned, since this wood's strength or stiffness is not known; cut the thinnest parts last, with a light hand");
+        }
         cautions.add(
                 "speed",
                 "the figures suppose sound, straight-grained wood, tight centres and a stiff lathe; start slow, stand aside, wear a"

@@ -16,6 +16,8 @@ import turnalike.pattern.Warning;
 import turnalike.units.Force;
 import turnalike.units.Length;
 import turnalike.units.Speed;
+import turnalike.units.Working;
+import turnalike.wood.Rupture;
 import turnalike.wood.Stiffness;
 
 /** Which caution appears on which side of its threshold, with the figures that it names. */
@@ -71,9 +73,17 @@ class CautionsTest {
                 tailstockN.map(Force::ofNewtons));
     }
 
+    private static final Optional<Rupture> ASH =
+            Optional.of(new Rupture(106, new Working("Strength", "as printed", "table", "average")));
+
     private static List<String> said(Lathe lathe, Optional<Whip> whip, List<Stage> stages, SpeedAdvice speeds) {
-        List<Warning> cautions =
-                Cautions.of(Works.of(ROD, Optional.of(Stiffness.given(11_000)), lathe), whip, stages, speeds);
+        return said(ASH, lathe, whip, stages, speeds);
+    }
+
+    private static List<String> said(
+            Optional<Rupture> rupture, Lathe lathe, Optional<Whip> whip, List<Stage> stages, SpeedAdvice speeds) {
+        TurningProblem work = Works.of(ROD, Optional.of(Stiffness.given(11_000)), rupture, lathe);
+        List<Warning> cautions = Cautions.of(work, whip, stages, speeds);
         return cautions.stream().map(each -> each.where() + ": " + each.what()).toList();
     }
 
@@ -95,6 +105,21 @@ class CautionsTest {
                 .asString()
                 .startsWith("speed: the figures suppose sound, straight-grained wood")
                 .contains("start slow, stand aside, wear a face shield", "down a step at the first shake");
+    }
+
+    @Test
+    void a_wood_of_unknown_strength_is_told_since_nothing_warns_of_its_necks() {
+        assertThat(said(
+                        Optional.empty(),
+                        Lathe.USUAL,
+                        Optional.of(whip(0.01, 100, false)),
+                        List.of(stage("blank", 9e9)),
+                        FREE))
+                .hasSize(2)
+                .first()
+                .asString()
+                .startsWith("strength: not reckoned")
+                .contains("thinnest parts last, with a light hand");
     }
 
     @Test
@@ -220,10 +245,10 @@ class CautionsTest {
     @Test
     void without_a_stiffness_the_piece_is_to_be_taken_for_one_that_whips() {
         assertThat(said(lathe(Optional.of(5000.0)), Optional.empty(), List.of(stage("blank", 10)), FREE))
-                .hasSize(2)
-                .first()
-                .asString()
-                .startsWith("whip: not reckoned")
-                .contains("take a slim piece for one that whips");
+                .hasSize(3)
+                .satisfies(told -> assertThat(told.get(0))
+                        .startsWith("whip: not reckoned")
+                        .contains("take a slim piece for one that whips"))
+                .satisfies(told -> assertThat(told.get(1)).startsWith("strength: not reckoned"));
     }
 }
