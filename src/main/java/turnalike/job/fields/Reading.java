@@ -10,6 +10,9 @@ public final class Reading {
     private final List<Problem> problems = new ArrayList<>();
     private UnitSystem units = UnitSystem.METRIC;
 
+    /** Nothing read yet, and no problem found. */
+    public Reading() {}
+
     /**
      * Says how bare numbers are read from now on; millimetres until then.
      *

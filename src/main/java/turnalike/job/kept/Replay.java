@@ -16,6 +16,9 @@ public final class Replay {
     private final Map<Integer, List<Change>> before = new HashMap<>();
     private final UndoOrder order = new UndoOrder();
 
+    /** A history without a step. */
+    public Replay() {}
+
     /**
      * {@return a whole history, played; {@link IllegalArgumentException} says which step does not follow from those before it}
      *

@@ -13,6 +13,9 @@ public final class UndoOrder {
     private final Deque<Integer> back = new ArrayDeque<>();
     private final Deque<Integer> forth = new ArrayDeque<>();
 
+    /** Nothing to undo and nothing to redo. */
+    public UndoOrder() {}
+
     /**
      * Goes on by one step.
      *
