@@ -115,8 +115,11 @@ class PlanCacheTest {
     @Test
     void a_search_that_an_edit_ended_stays_ended_when_the_edit_is_taken_back() {
         PlanCache plans = new PlanCache();
-        JobText text = twelve(32, 12.3);
-        JobText other = twelve(32, 13.7);
+        JobText text = rings(5);
+        JobText other = rings(6);
+        // Made before: a plan that is being made waits for a thread of those that the search holds one of, on two cores the only one.
+        plans.now(ONE, text);
+        plans.now(ONE, other);
         CompletableFuture<Plan> search = CompletableFuture.supplyAsync(() -> plans.patient(ONE, text));
         while (!search.isDone()) {
             plans.now(ONE, other);
