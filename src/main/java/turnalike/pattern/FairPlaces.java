@@ -125,6 +125,11 @@ final class FairPlaces {
     }
 
     private void reach(int from, int to, boolean neighbours) {
+        // Even with no gap at all it would be no better: the gap, which costs a look at every piece of the curve
+        // between, is not asked.
+        if (!least[from].with(0, false).below(least[to])) {
+            return;
+        }
         double gapMm = curve.gapMm(xMm[from], xMm[to]);
         boolean outside = gapMm > withinMm + SLACK_MM;
         Cost cost = least[from].with(gapMm, outside);
