@@ -29,14 +29,14 @@ final class CurveSizing {
     }
 
     /** Every place, in order along the member, both ends included. */
-    static CurveSizing of(FreeCurve member, Length within) {
+    static Member.Sizing of(FreeCurve member, Length within) {
         if (!within.isPositive()) {
             throw new IllegalArgumentException(
                     "a curve is sized within something above zero, was %s mm".formatted(within.mm()));
         }
         CurveSizing sizing = new CurveSizing(member, within);
         sizing.fill();
-        return sizing;
+        return sizing.told();
     }
 
     private void fill() {
@@ -69,25 +69,18 @@ final class CurveSizing {
         }
     }
 
-    List<Diameter> diameters() {
-        List<Diameter> out = new ArrayList<>();
+    private Member.Sizing told() {
+        List<Diameter> diameters = new ArrayList<>();
+        List<Crest> crests = new ArrayList<>();
         List<String> words = words();
         for (int i = 0; i < places.size(); i++) {
             double x = places.get(i).xMm();
-            out.add(new Diameter(words.get(i), Length.ofMm(x), Length.ofMm(2 * curve.radiusMm(x))));
-        }
-        return out;
-    }
-
-    List<Crest> crests() {
-        List<Crest> out = new ArrayList<>();
-        List<String> words = words();
-        for (int i = 0; i < places.size(); i++) {
+            diameters.add(new Diameter(words.get(i), Length.ofMm(x), Length.ofMm(2 * curve.radiusMm(x))));
             if (places.get(i).marked()) {
-                out.add(new Crest(Length.ofMm(places.get(i).xMm()), words.get(i)));
+                crests.add(new Crest(Length.ofMm(x), words.get(i)));
             }
         }
-        return out;
+        return new Member.Sizing(diameters, crests);
     }
 
     /** Words that come more than once are numbered along the member. */

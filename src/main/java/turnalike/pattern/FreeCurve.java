@@ -118,13 +118,8 @@ public record FreeCurve(List<Point> points, Details details) implements Member {
     }
 
     @Override
-    public List<Diameter> diameters(Length within) {
-        return CurveSizing.of(this, within).diameters();
-    }
-
-    @Override
-    public List<Crest> crests(Length within) {
-        return CurveSizing.of(this, within).crests();
+    public Sizing sizing(Length within) {
+        return CurveSizing.of(this, within);
     }
 
     private boolean turnsAt(int i) {

@@ -80,22 +80,13 @@ public sealed interface Member
     }
 
     /**
-     * {@return all diameters that are sized so that what lies between stays true, in order along the member} By default those of its own;
-     * a shape that is known by points only needs as many as the tolerance asks for.
+     * {@return where it is sized and marked so that what lies between stays true} By default its own diameters and crests; a shape that is
+     * known by points only needs as many places as the tolerance asks for.
      *
      * @param within how far a finished diameter may be off, above zero
      */
-    default List<Diameter> diameters(Length within) {
-        return diameters();
-    }
-
-    /**
-     * {@return the places inside it that are marked when it is sized so, in order, each with a word of its own} By default its crests.
-     *
-     * @param within how far a finished diameter may be off, above zero
-     */
-    default List<Crest> crests(Length within) {
-        return crests();
+    default Sizing sizing(Length within) {
+        return new Sizing(diameters(), crests());
     }
 
     /** {@return with what, and how, it is cut} */
@@ -174,6 +165,19 @@ public sealed interface Member
      * @param size finished
      */
     record Diameter(String key, Length place, Length size) {}
+
+    /**
+     * Where a member is sized, and what is marked inside it.
+     *
+     * @param diameters in order along the member
+     * @param crests in order along the member, each with a word of its own
+     */
+    record Sizing(List<Diameter> diameters, List<Crest> crests) {
+        public Sizing {
+            diameters = List.copyOf(diameters);
+            crests = List.copyOf(crests);
+        }
+    }
 
     /**
      * A highest or deepest point, or another place inside the member where it is sized: a mark.

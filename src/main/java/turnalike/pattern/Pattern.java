@@ -142,11 +142,10 @@ public final class Pattern {
             Member member = members.get(i);
             Member.Ends ends = new Member.Ends(i == 0, i == members.size() - 1);
             Outline outline = Outline.of(at, member.curves(ends), member.section());
-            List<Member.Crest> crests = member.details().byEye()
-                    ? List.of()
-                    : within.map(member::crests).orElseGet(member::crests);
-            List<Member.Diameter> diameters = within.map(member::diameters).orElseGet(member::diameters);
-            out.add(new PlacedMember(i + 1, member, at, outline, diameters, crests));
+            Member.Sizing sizing =
+                    within.map(member::sizing).orElseGet(() -> new Member.Sizing(member.diameters(), member.crests()));
+            List<Member.Crest> crests = member.details().byEye() ? List.of() : sizing.crests();
+            out.add(new PlacedMember(i + 1, member, at, outline, sizing.diameters(), crests));
             at = outline.end();
         }
         return out;

@@ -38,7 +38,9 @@ class CurveSizingTest {
     }
 
     private static List<String> words(FreeCurve curve) {
-        return curve.crests(mm(WITHIN_MM)).stream().map(Member.Crest::word).toList();
+        return curve.sizing(mm(WITHIN_MM)).crests().stream()
+                .map(Member.Crest::word)
+                .toList();
     }
 
     private static double gapMm(DoubleUnaryOperator radius, double from, double to) {
@@ -59,7 +61,7 @@ class CurveSizingTest {
         Seeds.each(100, random -> {
             FreeCurve curve = random(random, 20, 7);
             DoubleUnaryOperator radius = Samples.shape(curve, Member.Ends.NEITHER);
-            List<Member.Diameter> sized = curve.diameters(mm(WITHIN_MM));
+            List<Member.Diameter> sized = curve.sizing(mm(WITHIN_MM)).diameters();
             for (int i = 0; i + 1 < sized.size(); i++) {
                 double from = sized.get(i).place().mm();
                 double to = sized.get(i + 1).place().mm();
@@ -169,7 +171,7 @@ class CurveSizingTest {
     @Test
     void peaks_and_hollows_are_marked_where_the_curve_turns_and_ripples_within_the_tolerance_are_not() {
         FreeCurve vase = curve(0, 22, 20, 38, 60, 18, 80, 24);
-        assertThat(vase.crests(mm(WITHIN_MM)).stream()
+        assertThat(vase.sizing(mm(WITHIN_MM)).crests().stream()
                         .filter(crest -> !crest.word().startsWith("place"))
                         .map(crest -> crest.word() + " " + crest.place().mm()))
                 .containsExactly("peak 20.0", "hollow 60.0");
@@ -181,11 +183,11 @@ class CurveSizingTest {
 
     @Test
     void a_level_peak_is_marked_in_its_middle_and_a_long_one_at_both_its_ends() {
-        assertThat(curve(0, 20, 10, 30, 12, 30, 22, 20).crests(mm(WITHIN_MM)).stream()
+        assertThat(curve(0, 20, 10, 30, 12, 30, 22, 20).sizing(mm(WITHIN_MM)).crests().stream()
                         .filter(crest -> crest.word().equals("peak"))
                         .map(crest -> crest.place().mm()))
                 .containsExactly(11.0);
-        assertThat(curve(0, 20, 10, 30, 14, 30, 24, 20).crests(mm(WITHIN_MM)).stream()
+        assertThat(curve(0, 20, 10, 30, 14, 30, 24, 20).sizing(mm(WITHIN_MM)).crests().stream()
                         .filter(crest -> crest.word().startsWith("peak"))
                         .map(crest -> crest.word() + " " + crest.place().mm()))
                 .containsExactly("peak 1 10.0", "peak 2 14.0");
@@ -195,10 +197,10 @@ class CurveSizingTest {
     void a_step_is_marked_at_its_foot_and_head_or_by_one_line_where_it_is_as_good_as_upright() {
         assertThat(words(curve(0, 20, 10, 20, 11, 26, 20, 26))).containsExactly("step foot", "step head");
         FreeCurve upright = curve(0, 20, 10, 20, 10.2, 26, 20, 26);
-        assertThat(upright.crests(mm(WITHIN_MM)).stream()
+        assertThat(upright.sizing(mm(WITHIN_MM)).crests().stream()
                         .map(crest -> crest.word() + " " + crest.place().mm()))
                 .containsExactly("step foot 10.0");
-        assertThat(upright.diameters(mm(WITHIN_MM)).stream()
+        assertThat(upright.sizing(mm(WITHIN_MM)).diameters().stream()
                         .map(each -> each.key() + " " + each.size().mm()))
                 .containsExactly("start 20.0", "step foot 20.0", "step head 26.0", "end 26.0");
         assertThat(words(curve(0, 26, 10, 26, 10.2, 20, 20, 20))).containsExactly("step foot");
@@ -211,7 +213,7 @@ class CurveSizingTest {
     void a_straight_run_of_points_needs_no_place_and_a_bow_as_many_as_its_sag_asks_for() {
         assertThat(words(curve(0, 20, 50, 25, 100, 30, 200, 40))).isEmpty();
         assertThat(words(curve(0, 20, 50, 25.1, 100, 30))).isEmpty();
-        List<Double> places = curve(0, 20, 50, 30, 100, 33).crests(mm(WITHIN_MM)).stream()
+        List<Double> places = curve(0, 20, 50, 30, 100, 33).sizing(mm(WITHIN_MM)).crests().stream()
                 .map(crest -> crest.place().mm())
                 .toList();
         assertThat(places).hasSizeGreaterThan(1).isSorted();
@@ -221,9 +223,9 @@ class CurveSizingTest {
     void turned_end_for_end_it_is_sized_at_as_many_places() {
         Seeds.each(60, random -> {
             FreeCurve curve = random(random, 20, 7);
-            assertThat(curve.mirrored().diameters(mm(WITHIN_MM)))
+            assertThat(curve.mirrored().sizing(mm(WITHIN_MM)).diameters())
                     .as("%s", curve)
-                    .hasSameSizeAs(curve.diameters(mm(WITHIN_MM)));
+                    .hasSameSizeAs(curve.sizing(mm(WITHIN_MM)).diameters());
         });
     }
 
@@ -235,7 +237,7 @@ class CurveSizingTest {
         assertThat(untold.marks()).hasSize(2);
         Pattern told = untold.sizedWithin(mm(WITHIN_MM));
         assertThat(told).isNotEqualTo(untold).isEqualTo(untold.sizedWithin(mm(WITHIN_MM)));
-        assertThat(told.marks()).hasSize(2 + vase.crests(mm(WITHIN_MM)).size());
+        assertThat(told.marks()).hasSize(2 + vase.sizing(mm(WITHIN_MM)).crests().size());
         assertThat(told.marks().stream().map(Mark::label)).contains("1 curve peak", "1 curve hollow");
         assertThat(told.mirrored().marks()).hasSameSizeAs(told.marks());
         FreeCurve byEye = new FreeCurve(vase.points(), new Details(Optional.empty(), true));
