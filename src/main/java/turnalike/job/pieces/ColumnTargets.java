@@ -103,9 +103,12 @@ public final class ColumnTargets {
         return SentenceCase.capital(name(job, column)) + ", " + unit;
     }
 
-    /** {@code 3 hub bead crest} is the hub bead crest; {@code 2 fillet | 3 hub bead} the edge between fillet and hub bead. */
+    /**
+     * {@code 3 hub bead crest} is the hub bead crest; {@code 2 fillet | 3 hub bead} the edge between fillet and hub bead, and
+     * {@code 4: 3 mm quirk} the 3 mm quirk.
+     */
     private static String name(Mark mark) {
-        String plain = mark.label().replaceAll("(^|\\| )\\d+ ", "$1");
+        String plain = mark.label().replaceAll("(^|\\| )\\d+:? ", "$1");
         String[] sides = plain.split(" \\| ", 2);
         return sides.length == 2 ? "edge between %s and %s".formatted(sides[0], sides[1]) : plain;
     }
