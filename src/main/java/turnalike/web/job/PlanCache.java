@@ -119,8 +119,7 @@ public final class PlanCache {
         if (isFinal(quick)) {
             return quick;
         }
-        Effort time = within(PATIENCE_MS);
-        DividerOutcome best = Dividers.solve(quick.dividerProblem(), () -> time.spent() || last.over);
+        DividerOutcome best = Dividers.solve(quick.dividerProblem(), Patience.of(PATIENCE_MS, last));
         if (!last.over) {
             keep(quick.dividerProblem(), best);
         }
@@ -130,35 +129,25 @@ public final class PlanCache {
     /** What would save an opening, after some seconds of search; ended early by the job's next edit. */
     public Nudges nudges(JobId job, JobText text, Plan plan) {
         Latest last = latest(job, text);
-        Effort time = within(PATIENCE_MS);
-        return NudgeSearch.of(text, plan, new Effort() {
-            @Override
-            public boolean spent() {
-                return time.spent() || last.over;
-            }
-
-            @Override
-            public Effort share(double share) {
-                Effort part = time.share(share);
-                return () -> part.spent() || last.over;
-            }
-        });
+        return NudgeSearch.of(text, plan, Patience.of(PATIENCE_MS, last));
     }
 
-    private static Effort within(long milliseconds) {
-        long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(milliseconds);
-        return new Effort() {
-            @Override
-            public boolean spent() {
-                return System.nanoTime() - end > 0;
-            }
+    /** So long by the clock, and no longer than the job's text is the one it was begun for. */
+    private record Patience(long end, Latest last) implements Effort {
+        static Patience of(long milliseconds, Latest last) {
+            return new Patience(System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(milliseconds), last);
+        }
 
-            @Override
-            public Effort share(double share) {
-                long left = TimeUnit.NANOSECONDS.toMillis(Math.max(0, end - System.nanoTime()));
-                return within((long) (left * share));
-            }
-        };
+        @Override
+        public boolean spent() {
+            return System.nanoTime() - end > 0 || last.over;
+        }
+
+        @Override
+        public Effort share(double share) {
+            long now = System.nanoTime();
+            return new Patience(now + (long) (Math.max(0, end - now) * share), last);
+        }
     }
 
     /** Keeps what a search found; plans that were, or may be being, made without it are made anew when they are asked for. */
