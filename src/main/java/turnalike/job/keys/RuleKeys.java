@@ -1,5 +1,6 @@
 package turnalike.job.keys;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import turnalike.job.fields.Key;
@@ -37,55 +38,49 @@ public final class RuleKeys {
             .asked(KeySection.TURNING, "Your chart of speeds", "a line each: rpm ; diameter");
 
     /** The fastest of any speed offered, in rpm, {@link ShopRules#ceiling}. */
-    public static final Key<Number> CEILING = Key.may(
+    public static final Key<Number> CEILING = rule(
                     "ceiling_rpm",
                     KeyType.number(SLOWEST_RPM, FASTEST_RPM, USUAL.ceiling().rpm()),
-                    "no faster than this, whatever the diameter",
-                    "3500")
+                    "no faster than this, whatever the diameter")
             .asked(KeySection.TURNING, "You never go above, rpm", "left empty: 3500");
 
     /** The fastest for a blank seven feet long, in rpm, {@link ShopRules#longWork}. */
-    public static final Key<Number> LONG = Key.may(
+    public static final Key<Number> LONG = rule(
             "long_rpm",
             KeyType.number(SLOWEST_RPM, FASTEST_RPM, USUAL.longWork().rpm()),
-            "no faster than this for a blank 7 ft (2133.6 mm) long, others in inverse proportion to their length",
-            "600");
+            "no faster than this for a blank 7 ft (2133.6 mm) long, others in inverse proportion to their length");
 
     /** The share of the chart's speed while out of round, per hundred, {@link ShopRules#outOfRound}. */
-    public static final Key<Number> OUT_OF_ROUND = Key.may(
+    public static final Key<Number> OUT_OF_ROUND = rule(
             "out_of_round_pct",
             KeyType.number(1, 100, 100 * USUAL.outOfRound()),
-            "of the chart's speed, while out of round or with square parts left",
-            "50");
+            "of the chart's speed, while out of round or with square parts left");
 
     /** The share of a natural speed that is not passed, per hundred, {@link ShopRules#whipShare}. */
-    public static final Key<Number> WHIP = Key.may(
-            "whip_pct", KeyType.number(1, 100, 100 * USUAL.whipShare()), "of a natural speed that is not passed", "50");
+    public static final Key<Number> WHIP =
+            rule("whip_pct", KeyType.number(1, 100, 100 * USUAL.whipShare()), "of a natural speed that is not passed");
 
     /** From how many diameters on a steady rest is spoken of, {@link ShopRules#steadyFrom}. */
-    public static final Key<Number> STEADY = Key.may(
+    public static final Key<Number> STEADY = rule(
             "steady_diameters",
             KeyType.number(0, 1000, USUAL.steadyFrom()),
-            "a piece shorter than so many of its greatest diameters wants no steady rest",
-            "8");
+            "a piece shorter than so many of its greatest diameters wants no steady rest");
 
     /** The least diameter that is parted down to, {@link ShopRules#pencil}. */
     public static final Key<Size> PENCIL =
             Key.may("pencil", new Size(true, Optional.of(USUAL.pencil())), "nothing thinner is parted down to", "7 mm");
 
     /** What counts as thin for its distance from a support, per hundred, {@link ShopRules#thin}. */
-    public static final Key<Number> THIN = Key.may(
+    public static final Key<Number> THIN = rule(
             "thin_pct",
             KeyType.number(1, 100, 100 * USUAL.thin()),
-            "a part thinner than this share of its distance to the nearer support is cut last",
-            "10");
+            "a part thinner than this share of its distance to the nearer support is cut last");
 
     /** How many diameters stand out of a hold without a tailstock, {@link ShopRules#overhang}. */
-    public static final Key<Number> OVERHANG = Key.may(
+    public static final Key<Number> OVERHANG = rule(
             "overhang_diameters",
             KeyType.number(0, 1000, USUAL.overhang()),
-            "without a tailstock it stands out of its hold by no more of its greatest diameters",
-            "4");
+            "without a tailstock it stands out of its hold by no more of its greatest diameters");
 
     /** How far off its middle a blank runs, {@link ShopRules#centring}. */
     public static final Key<Size> CENTRING = Key.may(
@@ -95,11 +90,10 @@ public final class RuleKeys {
             "0.396875 mm, 1/64 in");
 
     /** What the wood's strength is divided by. */
-    public static final Key<Number> STRENGTH = Key.may(
+    public static final Key<Number> STRENGTH = rule(
             "strength_margin",
             KeyType.number(1, 100, USUAL.strengthMargin()),
-            "the plain cut bends the wood with no more than its strength over this; a dig is several times as hard",
-            "4");
+            "the plain cut bends the wood with no more than its strength over this; a dig is several times as hard");
 
     /** The rules of thumb as one object. */
     public static final Key<Group> RULES = Key.may(
@@ -110,4 +104,14 @@ public final class RuleKeys {
             "each its own");
 
     private RuleKeys() {}
+
+    /** A number that a job may set; what counts when it is left out is told as it stands in {@link ShopRules}. */
+    private static Key<Number> rule(String name, Number type, String meaning) {
+        double usual = type.otherwise().orElseThrow();
+        return Key.may(
+                name,
+                type,
+                meaning,
+                BigDecimal.valueOf(usual).stripTrailingZeros().toPlainString());
+    }
 }
