@@ -97,7 +97,8 @@ public final class Turnability {
         if (!apart) {
             out.add(slender(slender, pattern, run));
         }
-        return out;
+        // Two necks beside one shoulder are one member's, in the same words.
+        return out.stream().distinct().toList();
     }
 
     private boolean isSlender(Neck neck, Length length) {

@@ -112,6 +112,18 @@ class TurnabilityTest {
                 .contains(whip.formatted("200 mm (7.874 in)"));
     }
 
+    /** The bottom of the vee and, past its rim, the foot of the bead: both are as thin, and both stand at the vee. */
+    @Test
+    void two_necks_told_in_the_same_words_are_told_once() {
+        List<String> outboard = told(
+                "outboard",
+                cylinder(300, 60),
+                new Vee(mm(6), mm(30), mm(20), Details.NONE),
+                new Bead(mm(30), mm(20), mm(36), Details.NONE),
+                cylinder(20, 24));
+        assertThat(outboard).doesNotHaveDuplicates().isNotEmpty();
+    }
+
     @Test
     void more_than_three_slender_necks_are_told_of_in_one_line() {
         Member rise = cylinder(20, 40);
