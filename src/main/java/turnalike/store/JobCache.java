@@ -45,8 +45,8 @@ final class JobCache {
         return Optional.of(job);
     }
 
-    /** Goes on by a step that was just written, under that seal, to the job as it stood. */
-    void goOn(KeptJob before, Step step, String seal) {
-        before.after(step).ifPresent(job -> latest.put(job.id(), new Sealed(seal, job)));
+    /** Goes on by a step that was just written to the job as it stood. */
+    void goOn(KeptJob before, Step step, Ledger.Appended written) {
+        before.after(step, written.first()).ifPresent(job -> latest.put(job.id(), new Sealed(written.seal(), job)));
     }
 }

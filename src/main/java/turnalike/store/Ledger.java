@@ -1,8 +1,10 @@
 package turnalike.store;
 
 import java.time.Instant;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import turnalike.job.kept.Change;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.KeptJob;
@@ -41,11 +43,20 @@ final class Ledger {
         steps.forEach(step -> append(id, step));
     }
 
-    /** Adds a step and brings everything that stands up to it; returns the step's seal. */
-    String append(JobId id, Step step) {
+    /**
+     * What came of adding a step.
+     *
+     * @param seal the step's
+     * @param first the subjects that no step before it named
+     */
+    record Appended(String seal, Set<Subject> first) {}
+
+    /** Adds a step and brings everything that stands up to it. */
+    Appended append(JobId id, Step step) {
         String sealBefore = seal(id, step.number() - 1);
+        Set<Subject> first = new HashSet<>();
         List<History.WrittenChange> written =
-                step.changes().stream().map(each -> write(id, each)).toList();
+                step.changes().stream().map(each -> write(id, each, first)).toList();
         String seal = Digest.seal(sealBefore, History.parts(step, written));
         db.run(
                 "INSERT INTO step (job, number, at, did, of_step, what, seal) VALUES (?, ?, ?, ?, ?, ?, ?)",
@@ -56,6 +67,7 @@ final class Ledger {
                 step.of().isPresent() ? step.of().getAsInt() : null,
                 step.what(),
                 seal);
+        int places = first.isEmpty() ? 0 : db.number("SELECT count(*) FROM standing WHERE job = ?", id.text());
         for (int place = 0; place < written.size(); place++) {
             History.WrittenChange each = written.get(place);
             Subject subject = each.change().subject();
@@ -68,44 +80,58 @@ final class Ledger {
                     subject.name(),
                     each.before().orElse(null),
                     each.after().orElse(null));
-            stand(id, step.number(), each);
+            places = stand(id, each, first.contains(subject), places);
+            kept(id, step.number(), each.change());
         }
-        return seal;
+        return new Appended(seal, first);
     }
 
-    private History.WrittenChange write(JobId id, Change change) {
+    private History.WrittenChange write(JobId id, Change change, Set<Subject> first) {
         Optional<String> after = change.document().map(body -> {
             String digest = Digest.of(body);
             db.run("INSERT OR IGNORE INTO document (digest, body) VALUES (?, ?)", digest, body);
             return digest;
         });
         Subject subject = change.subject();
-        Optional<String> before = db
-                .list(
-                        "SELECT document FROM standing WHERE job = ? AND kind = ? AND name = ?",
-                        row -> Optional.ofNullable(row.getString(1)),
-                        id.text(),
-                        subject.kind().word(),
-                        subject.name())
-                .stream()
-                .findFirst()
-                .flatMap(each -> each);
-        return new History.WrittenChange(change, before, after);
-    }
-
-    private void stand(JobId id, int step, History.WrittenChange written) {
-        Subject subject = written.change().subject();
-        db.run(
-                "INSERT INTO standing (job, kind, name, place, document)"
-                        + " VALUES (?1, ?2, ?3, (SELECT count(*) FROM standing WHERE job = ?1), ?4)"
-                        + " ON CONFLICT (job, kind, name) DO UPDATE SET document = excluded.document",
+        List<Optional<String>> stood = db.list(
+                "SELECT document FROM standing WHERE job = ? AND kind = ? AND name = ?",
+                row -> Optional.ofNullable(row.getString(1)),
                 id.text(),
                 subject.kind().word(),
-                subject.name(),
-                written.after().orElse(null));
-        if (written.change() instanceof Change.OfJob job) {
+                subject.name());
+        if (stood.isEmpty()) {
+            first.add(subject);
+        }
+        return new History.WrittenChange(change, stood.stream().findFirst().flatMap(each -> each), after);
+    }
+
+    /** A subject that is new gets the next place; they are counted by the caller, since counting them for each would take ever longer. */
+    private int stand(JobId id, History.WrittenChange written, boolean isNew, int places) {
+        Subject subject = written.change().subject();
+        String document = written.after().orElse(null);
+        if (isNew) {
+            db.run(
+                    "INSERT INTO standing (job, kind, name, place, document) VALUES (?, ?, ?, ?, ?)",
+                    id.text(),
+                    subject.kind().word(),
+                    subject.name(),
+                    places,
+                    document);
+            return places + 1;
+        }
+        db.run(
+                "UPDATE standing SET document = ? WHERE job = ? AND kind = ? AND name = ?",
+                document,
+                id.text(),
+                subject.kind().word(),
+                subject.name());
+        return places;
+    }
+
+    private void kept(JobId id, int step, Change change) {
+        if (change instanceof Change.OfJob job) {
             db.run("UPDATE job SET title = ? WHERE id = ?", job.text().job().title(), id.text());
-        } else if (written.change() instanceof Change.OfPiece piece) {
+        } else if (change instanceof Change.OfPiece piece) {
             figures.stand(id, step, piece);
         }
     }

@@ -48,7 +48,8 @@ final class MeasureTable {
     /** Brings the rows of one piece up to what it is after that step; a figure that stays the same keeps its step. */
     void stand(JobId id, int step, Change.OfPiece change) {
         Map<String, Figure> now = change.piece().map(Figure::of).orElse(Map.of());
-        Map<String, Figure> before = kept(id).getOrDefault(change.label(), Map.of());
+        Map<String, Figure> before =
+                kept("job = ? AND piece = ?", id.text(), change.label()).getOrDefault(change.label(), Map.of());
         Set<String> gone = new HashSet<>(before.keySet());
         gone.removeAll(now.keySet());
         gone.forEach(name ->
@@ -83,13 +84,14 @@ final class MeasureTable {
                 wanted.put(piece.label(), figures);
             }
         });
-        return wanted.equals(kept(id));
+        return wanted.equals(kept("job = ?", id.text()));
     }
 
-    private Map<String, Map<String, Figure>> kept(JobId id) {
+    /** By piece and name; one piece is asked for by itself, since a table has thousands. */
+    private Map<String, Map<String, Figure>> kept(String which, Object... values) {
         Map<String, Map<String, Figure>> out = new HashMap<>();
         db.list(
-                "SELECT piece, name, value, photo, accuracy_mm FROM figure WHERE job = ?",
+                "SELECT piece, name, value, photo, accuracy_mm FROM figure WHERE " + which,
                 row -> {
                     double accuracy = row.getDouble(5);
                     Optional<Length> known = row.wasNull() ? Optional.empty() : Optional.of(Length.ofMm(accuracy));
@@ -99,7 +101,7 @@ final class MeasureTable {
                     return out.computeIfAbsent(row.getString(1), label -> new HashMap<>())
                             .put(figure.name(), figure);
                 },
-                id.text());
+                values);
         return out;
     }
 }

@@ -21,11 +21,13 @@ import turnalike.job.kept.Histories;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
+import turnalike.job.kept.KeptJobs;
 import turnalike.job.kept.KeptPiece;
 import turnalike.job.kept.PhotoResult;
 import turnalike.job.kept.Step;
 import turnalike.job.kept.StoreException;
 import turnalike.job.kept.StoreReport;
+import turnalike.job.kept.Subject;
 import turnalike.pieces.Column;
 import turnalike.pieces.Measures;
 import turnalike.units.Length;
@@ -255,6 +257,46 @@ class SqliteJobsIT {
             });
             assertThat(there.find(id)).isEqualTo(here.find(id));
             assertThat(there.find(id).orElseThrow().times().steps()).isEqualTo(5);
+        }
+        assertSound("shop.db");
+    }
+
+    /** Edits go on from what is remembered; another program, which remembers nothing, must find the same job. */
+    @Test
+    void what_is_remembered_after_each_step_is_what_the_file_holds() {
+        Seeds.each(8, random -> {
+            String name = "shop-%d.db".formatted(random.nextInt(1 << 30));
+            try (JobStore store = open(name)) {
+                JobId id = store.keep(Histories.job("Leg", 22.5));
+                for (int i = 0; i < 40; i++) {
+                    Folder.step(store, id, random);
+                    try (KeptJobs another = StoreFile.openToRead(file(name))) {
+                        assertThat(store.find(id)).isEqualTo(another.find(id));
+                    }
+                }
+            }
+            assertSound(name);
+        });
+    }
+
+    @Test
+    void a_table_keeps_the_order_in_which_its_pieces_first_came() {
+        try (JobStore store = open("shop.db")) {
+            JobId id = store.keep(Histories.job("Leg", 22.5));
+            List<String> labels = List.of("9", "2", "11");
+            store.edit(id, Folder.log("2", 5));
+            store.edit(
+                    id,
+                    kept -> new Edit(
+                            "log 3 pieces",
+                            labels.stream()
+                                    .map(each -> Change.of(KeptPiece.unmeasured(each)))
+                                    .toList()));
+            store.edit(id, kept -> Edit.of("take out 9", Change.without(new Subject(Subject.Kind.PIECE, "9"))));
+            store.edit(id, Folder.log("9", 6));
+            assertThat(store.find(id).orElseThrow().pieces())
+                    .extracting(KeptPiece::label)
+                    .containsExactly("2", "9", "11");
         }
         assertSound("shop.db");
     }

@@ -15,7 +15,6 @@ import turnalike.job.kept.Edit;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
-import turnalike.job.kept.KeptPiece;
 import turnalike.job.kept.KeptSummary;
 import turnalike.job.kept.Step;
 import turnalike.job.pieces.ColumnTargets;
@@ -61,11 +60,7 @@ record LogTable(JobStore store, JobId id, PrintWriter console, boolean json) {
         if (pieces.isEmpty()) {
             throw UserError.of(String.valueOf(file.getFileName()), "holds no pieces", "give a line for each piece");
         }
-        List<Change> changes = new ArrayList<>();
-        for (Piece piece : pieces) {
-            changes.add(Change.of(
-                    kept.find(piece.label()).map(before -> before.with(piece)).orElse(KeptPiece.of(piece))));
-        }
+        List<Change> changes = kept.with(pieces).stream().map(Change::of).toList();
         return new Edit("log %s from a table".formatted(Article.count(pieces.size(), "piece")), changes);
     }
 

@@ -2,8 +2,13 @@ package turnalike.job.kept;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import turnalike.pieces.Piece;
 
 /**
  * A job as it stands.
@@ -73,17 +78,44 @@ public record KeptJob(
     }
 
     /**
-     * {@return the job after one more step, when that edits the text alone; empty after any other: what stands then, only the history says}
+     * {@return the job after one more edit; empty after an undo or redo, and when something comes again that was taken out: what stands
+     * then, and where, only the history says}
      *
      * @param step the one that comes next to this job
+     * @param first those subjects of the step that no step before it named
      */
-    public Optional<KeptJob> after(Step step) {
-        if (step.did() != Step.Did.EDIT
-                || step.changes().size() != 1
-                || !(step.changes().get(0) instanceof Change.OfJob job)) {
+    public Optional<KeptJob> after(Step step, Set<Subject> first) {
+        if (step.did() != Step.Did.EDIT) {
             return Optional.empty();
         }
-        return Optional.of(edited(job.text(), step.what(), step.at()));
+        JobText into = text;
+        Map<String, KeptPiece> then = new LinkedHashMap<>(byLabel());
+        Map<String, PhotoResult> results = new LinkedHashMap<>();
+        photos.forEach(each -> results.put(each.name(), each));
+        for (Change change : step.changes()) {
+            boolean isNew = first.contains(change.subject());
+            if (change instanceof Change.OfJob job) {
+                into = job.text();
+            } else if (change instanceof Change.OfPiece piece && (isNew || then.containsKey(piece.label()))) {
+                stand(then, piece.label(), piece.piece());
+            } else if (change instanceof Change.OfPhoto photo && (isNew || results.containsKey(photo.name()))) {
+                stand(results, photo.name(), photo.result());
+            } else {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(new KeptJob(
+                id,
+                into,
+                List.copyOf(then.values()),
+                List.copyOf(results.values()),
+                new Times(times.made(), step.at(), times.steps() + 1),
+                Optional.of(step.what()),
+                Optional.empty()));
+    }
+
+    private static <T> void stand(Map<String, T> all, String name, Optional<T> now) {
+        now.ifPresentOrElse(each -> all.put(name, each), () -> all.remove(name));
     }
 
     /**
@@ -107,6 +139,27 @@ public record KeptJob(
                 .max()
                 .orElse(0);
         return Long.toString(highest + 1);
+    }
+
+    /** {@return the pieces by their labels, in their own order; for whoever asks for many} */
+    public Map<String, KeptPiece> byLabel() {
+        Map<String, KeptPiece> out = new LinkedHashMap<>();
+        pieces.forEach(each -> out.put(each.label(), each));
+        return Collections.unmodifiableMap(out);
+    }
+
+    /**
+     * {@return these pieces as they are once entered: what a table says is taken, what it does not say stays}
+     *
+     * @param entered measured by hand, of this job or new
+     */
+    public List<KeptPiece> with(List<Piece> entered) {
+        Map<String, KeptPiece> before = byLabel();
+        return entered.stream()
+                .map(piece -> Optional.ofNullable(before.get(piece.label()))
+                        .map(had -> had.with(piece))
+                        .orElseGet(() -> KeptPiece.of(piece)))
+                .toList();
     }
 
     /**

@@ -139,7 +139,10 @@ public final class EditFeature implements Feature {
             if (begun.part.isPresent()) {
                 show.done(ctx, begun.part.orElseThrow());
             } else {
-                show.done(ctx, begun.kept.flatMap(kept -> kept.after(step)).orElseThrow(), selected);
+                show.done(
+                        ctx,
+                        begun.kept.flatMap(kept -> kept.after(step, Set.of())).orElseThrow(),
+                        selected);
             }
         } catch (Refusal refused) {
             KeptJob kept = begun.kept.orElseThrow(() -> refused);

@@ -128,12 +128,7 @@ public final class PiecesFeature implements Feature {
             show(ctx, 422, entry.asking(slips));
             return;
         }
-        keep(ctx, now -> read.pieces().stream().map(piece -> onto(now, piece)).toList());
-    }
-
-    /** What the table says is taken; what it does not say stays. */
-    private static KeptPiece onto(KeptJob kept, Piece piece) {
-        return kept.find(piece.label()).map(had -> had.with(piece)).orElseGet(() -> KeptPiece.of(piece));
+        keep(ctx, now -> now.with(read.pieces()));
     }
 
     private interface Logged {
