@@ -14,7 +14,8 @@ import turnalike.units.Problem;
 
 /**
  * Copies of the file in the folder {@code backups} beside it, one a day at most, each opened and checked before it gets its name. None is
- * ever written over; the oldest go when there are more than fourteen.
+ * ever written over; the oldest go when there are more than fourteen, only ever after a new one that was looked through, the whole of it:
+ * so the last sound one stays.
  */
 final class Backups {
     private static final String FOLDER = "backups";
@@ -23,29 +24,28 @@ final class Backups {
 
     private Backups() {}
 
-    /** Today's copy of a file that has jobs, unless there is one. What keeps it from being made is told and stops nothing else. */
-    static Optional<Problem> daily(SqliteConnection db, LocalDate today) {
+    /** Today's copy of a file that has jobs and was found sound, unless there is one. What keeps it from being made is told and stops nothing else. */
+    static Optional<Problem> daily(SqliteConnection db, Schema schema, LocalDate today) {
         Path copy = folder(db.file()).resolve(prefix(db.file()) + today + ENDING);
         if (Files.exists(copy) || db.number("SELECT count(*) FROM job") == 0) {
             return Optional.empty();
         }
-        FileIntegrity.require(db);
-        return make(db, copy);
+        return make(db, schema, copy);
     }
 
     /** A copy before the schema changes, beside the dated ones and never taken away. */
-    static Optional<Problem> beforeMigration(SqliteConnection db, int schema, LocalDate today) {
-        Path copy = folder(db.file()).resolve("%sschema-%d-%s%s".formatted(prefix(db.file()), schema, today, ENDING));
-        return Files.exists(copy) ? Optional.empty() : make(db, copy);
+    static Optional<Problem> beforeMigration(SqliteConnection db, Schema schema, int from, LocalDate today) {
+        Path copy = folder(db.file()).resolve("%sschema-%d-%s%s".formatted(prefix(db.file()), from, today, ENDING));
+        return Files.exists(copy) ? Optional.empty() : make(db, schema, copy);
     }
 
-    private static Optional<Problem> make(SqliteConnection db, Path copy) {
+    private static Optional<Problem> make(SqliteConnection db, Schema schema, Path copy) {
         try {
             Files.createDirectories(AtomicFile.folder(copy));
             Path unfinished = AtomicFile.begin(copy);
             try {
                 db.run("VACUUM INTO ?", unfinished.toString());
-                verify(db, unfinished);
+                verify(db, schema, unfinished);
                 AtomicFile.publish(unfinished, copy);
             } finally {
                 Files.deleteIfExists(unfinished);
@@ -64,9 +64,9 @@ final class Backups {
                 copy.toString(), "no backup was made today: " + why, "see that the folder can be written to");
     }
 
-    private static void verify(SqliteConnection db, Path copy) {
+    private static void verify(SqliteConnection db, Schema schema, Path copy) {
         try (SqliteConnection opened = SqliteConnection.open(copy, SqliteConnection.Use.READ)) {
-            FileIntegrity.require(opened);
+            new Examination(opened, schema).require();
             for (String table : List.of("job", "document", "step", "change", "standing", "figure")) {
                 String count = "SELECT count(*) FROM " + table;
                 // Another program may have added to the original since, never taken away.

@@ -3,33 +3,67 @@ package turnalike.store;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import turnalike.job.kept.JobId;
+import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptPiece;
-import turnalike.job.kept.Replay;
 import turnalike.job.kept.StoreException;
 import turnalike.job.kept.StoreReport;
 import turnalike.units.Problem;
 
-/** Looks through a whole store, and goes on past what is damaged. */
+/**
+ * Looks through a whole store, and goes on past what is damaged. Two questions: whether every byte that counts is as it was written, which
+ * decides whether the file may be written to, and whether what stands can be read. The second may fail without the first, when a text was
+ * taken by a program that took more; then the other jobs go on.
+ */
 final class Examination {
     private final SqliteConnection db;
+    private final Schema schema;
     private final Ledger ledger;
     private final List<Problem> faults = new ArrayList<>();
+    private boolean withTexts;
     private int jobs;
     private int pieces;
 
-    Examination(SqliteConnection db) {
+    Examination(SqliteConnection db, Schema schema) {
         this.db = db;
+        this.schema = schema;
         this.ledger = new Ledger(db);
     }
 
+    /** Both questions, of everything. */
     StoreReport report() {
         return db.read(() -> {
-            FileIntegrity.faults(db).forEach(each -> fault(db.file().toString(), each));
-            ids().forEach(this::examine);
+            file();
+            ids().forEach(this::report);
             return new StoreReport(jobs, pieces, faults);
         });
+    }
+
+    /** The first question alone; {@link StoreException} with the first thing that is not as it was written. */
+    void require() {
+        db.read(() -> {
+            file();
+            ids().forEach(id -> damage(id).ifPresent(how -> fault("job " + id, how)));
+            return faults.size();
+        });
+        if (!faults.isEmpty()) {
+            Problem first = faults.get(0);
+            String where = first.where().equals(db.file().toString()) ? "" : first.where() + ": ";
+            throw SqliteErrors.damaged(db.file(), where + first.what());
+        }
+    }
+
+    private void file() {
+        FileIntegrity.faults(db).forEach(each -> fault(db.file().toString(), each));
+        try {
+            schema.fault(db).ifPresent(each -> fault(db.file().toString(), each));
+        } catch (StoreException unreadable) {
+            fault(db.file().toString(), "its list of tables cannot be read");
+        }
+        // Where the file is sound so are its texts, each of which was looked at once.
+        withTexts = !faults.isEmpty();
     }
 
     private void fault(String where, String what) {
@@ -42,12 +76,12 @@ final class Examination {
         for (String scan : List.of(
                 "SELECT id FROM job ORDER BY rowid",
                 "SELECT id FROM job ORDER BY rowid DESC",
-                "SELECT job FROM standing ORDER BY rowid",
+                "SELECT DISTINCT job FROM standing",
                 "SELECT job FROM standing ORDER BY rowid DESC",
-                "SELECT job FROM step ORDER BY rowid",
+                "SELECT DISTINCT job FROM step",
                 "SELECT job FROM step ORDER BY rowid DESC")) {
             try {
-                db.list(scan, row -> ids.add(new JobId(row.getString(1))));
+                db.each(scan, row -> ids.add(new JobId(SqliteConnection.text(row, 1))));
             } catch (StoreException | IllegalArgumentException damaged) {
                 fault(db.file().toString(), "not every job can be found");
             }
@@ -55,36 +89,54 @@ final class Examination {
         return ids;
     }
 
-    private void examine(JobId id) {
+    private void report(JobId id) {
+        HistoryCheck history = new HistoryCheck(withTexts);
+        Optional<String> broken = broken(id, history);
         try {
-            Replay replay = Replay.of(ledger.history().all(id));
-            List<KeptPiece> kept = replay.kept(id).pieces();
-            boolean stands = replay.standing().equals(ledger.standing(id));
-            boolean figured = ledger.figuresAgree(id, kept);
-            count(kept);
-            if (!stands) {
-                fault("job " + id, "what stands is not what its history comes to");
-            } else if (!figured) {
-                fault("job " + id, "its figures are not those of its pieces");
-            }
-        } catch (StoreException damaged) {
-            asItStands(id, damaged.problem().what());
-        } catch (IllegalArgumentException | IllegalStateException damaged) {
-            asItStands(id, String.valueOf(damaged.getMessage()));
-        }
-    }
-
-    private void asItStands(JobId id, String damage) {
-        try {
-            count(ledger.kept(id).pieces());
-            fault("job " + id, "only what stands can be read, not its history: " + damage);
+            pieces += ledger.kept(id).pieces().size();
+            jobs++;
         } catch (StoreException gone) {
-            fault("job " + id, "cannot be read: " + damage);
+            fault("job " + id, "cannot be read: " + broken.orElse(gone.problem().what()));
+            return;
+        }
+        broken.map(how -> "only what stands can be read, not its history: " + how)
+                .or(() -> beside(id, history))
+                .ifPresent(how -> fault("job " + id, how));
+    }
+
+    /** The first thing of a job that is not as it was written. */
+    private Optional<String> damage(JobId id) {
+        HistoryCheck history = new HistoryCheck(withTexts);
+        return broken(id, history).or(() -> beside(id, history));
+    }
+
+    private Optional<String> broken(JobId id, HistoryCheck history) {
+        try {
+            ledger.history().each(id, withTexts, 0, Integer.MAX_VALUE, history);
+            return history.fault();
+        } catch (StoreException damaged) {
+            return Optional.of(damaged.problem().what());
         }
     }
 
-    private void count(List<KeptPiece> kept) {
-        jobs++;
-        pieces += kept.size();
+    /** What is kept beside the history and follows from it. */
+    private Optional<String> beside(JobId id, HistoryCheck history) {
+        try {
+            if (!ledger.digests(id).equals(history.standing())) {
+                return Optional.of("what stands is not what its history comes to");
+            }
+            if (!ledger.made(id).equals(Optional.of(history.made()))) {
+                return Optional.of("the time it was made is not that of its first step");
+            }
+            if (!ledger.title(id).equals(JobText.titleIn(ledger.text(id)))) {
+                return Optional.of("its title in the list is not that of its text");
+            }
+            Optional<List<KeptPiece>> kept = ledger.pieces(id);
+            return kept.isEmpty() || ledger.figuresAgree(id, kept.get())
+                    ? Optional.empty()
+                    : Optional.of("its figures are not those of its pieces");
+        } catch (StoreException damaged) {
+            return Optional.of(damaged.problem().what());
+        }
     }
 }

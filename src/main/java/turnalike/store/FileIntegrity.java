@@ -10,27 +10,11 @@ final class FileIntegrity {
 
     private FileIntegrity() {}
 
-    /** Quick, for every opening: pages and trees, not the texts. */
-    static void requireTree(SqliteConnection db) {
-        List<String> faults = db.list("PRAGMA quick_check(1)", row -> row.getString(1));
-        if (!faults.equals(List.of("ok"))) {
-            throw SqliteErrors.damaged(db.file(), oneLine(faults.get(0)));
-        }
-    }
-
-    /** Thorough; {@link StoreException} with the first fault. */
-    static void require(SqliteConnection db) {
-        List<String> faults = faults(db);
-        if (!faults.isEmpty()) {
-            throw SqliteErrors.damaged(db.file(), faults.get(0));
-        }
-    }
-
     /** Everything found wrong, a line each, up to twenty; what stops the search is the last. */
     static List<String> faults(SqliteConnection db) {
         List<String> faults = new ArrayList<>();
         try {
-            db.list("PRAGMA integrity_check(%d)".formatted(TOLD), row -> row.getString(1)).stream()
+            db.list("PRAGMA integrity_check(%d)".formatted(TOLD), row -> SqliteConnection.text(row, 1)).stream()
                     .filter(each -> !each.equals("ok"))
                     .forEach(each -> faults.add(oneLine(each)));
             faults.addAll(db.list("PRAGMA foreign_key_check", row -> "a row of %s points to what is not there"
@@ -43,11 +27,11 @@ final class FileIntegrity {
     }
 
     private static void addTextFaults(SqliteConnection db, List<String> faults) {
-        db.list("SELECT digest, body FROM document", row -> {
-            if (!Digest.of(String.valueOf(row.getString(2))).equals(row.getString(1))) {
-                faults.add("the text %s… is not as it was written".formatted(excerpt(row.getString(1))));
+        db.each("SELECT digest, body FROM document", row -> {
+            String digest = SqliteConnection.text(row, 1);
+            if (!Digest.of(SqliteConnection.text(row, 2)).equals(digest)) {
+                faults.add("the text %s… is not as it was written".formatted(excerpt(digest)));
             }
-            return 0;
         });
     }
 

@@ -25,19 +25,29 @@ final class History {
         this.db = db;
     }
 
+    /** The steps after one and up to another, in order, as their rows have them. */
+    void each(JobId id, boolean withTexts, int after, int upTo, StepRow.Taker taker) {
+        StepRow.Reader reader = new StepRow.Reader(taker);
+        db.each(withTexts ? StepRow.WITH_TEXTS : StepRow.BARE, reader, id.text(), after, upTo);
+        reader.end();
+    }
+
     /** Every step, with its changes. Each seal is checked, so that steps altered, lost or exchanged are noticed. */
     List<Step> all(JobId id) {
         List<Step> steps = new ArrayList<>();
-        String seal = "";
-        for (Row row : rows(id)) {
-            steps.add(step(id, row, changes(id, row.number()), seal));
-            seal = row.seal();
-        }
+        String[] seal = {""};
+        each(id, true, 0, Integer.MAX_VALUE, row -> {
+            steps.add(step(id, row, seal[0]));
+            seal[0] = row.seal();
+        });
         return steps;
     }
 
-    private Step step(JobId id, Row row, List<WrittenChange> written, String sealBefore) {
-        Step step = readable(
+    private Step step(JobId id, StepRow row, String sealBefore) {
+        if (!row.isSealedAfter(sealBefore)) {
+            throw damaged(id, "step %d is not as it was written".formatted(row.number()));
+        }
+        return readable(
                 id,
                 () -> new Step(
                         row.number(),
@@ -45,11 +55,12 @@ final class History {
                         Step.Did.of(row.did()),
                         row.of(),
                         row.what(),
-                        written.stream().map(WrittenChange::change).toList()));
-        if (!Digest.seal(sealBefore, parts(step, written)).equals(row.seal())) {
-            throw damaged(id, "step %d is not as it was written".formatted(row.number()));
-        }
-        return step;
+                        row.changes().stream().map(each -> change(id, each)).toList()));
+    }
+
+    private Change change(JobId id, StepRow.ChangeRow row) {
+        Subject subject = readable(id, () -> new Subject(Subject.Kind.of(row.kind()), row.name()));
+        return change(id, subject, whole(id, row.after(), row.body()));
     }
 
     List<StepSummary> done(JobId id) {
@@ -66,7 +77,10 @@ final class History {
         return db.find(
                         "SELECT kind, name, after FROM change WHERE job = ? AND kind = ? AND step <= ?"
                                 + " ORDER BY step DESC, place DESC LIMIT 1",
-                        row -> change(id, subject(id, row), Optional.ofNullable(row.getString(3))),
+                        row -> change(
+                                id,
+                                subject(id, row),
+                                Optional.ofNullable(row.getString(3)).map(digest -> body(id, digest))),
                         id.text(),
                         Subject.JOB.kind().word(),
                         step)
@@ -100,23 +114,28 @@ final class History {
     }
 
     private List<Change> before(JobId id, List<Row> rows, int number) {
-        return checked(id, rows, number).stream()
-                .map(each -> change(id, each.change().subject(), each.before()))
+        return checked(id, rows, number).changes().stream()
+                .map(each -> change(
+                        id,
+                        readable(id, () -> new Subject(Subject.Kind.of(each.kind()), each.name())),
+                        each.before().map(digest -> body(id, digest))))
                 .toList();
     }
 
     private List<Change> after(JobId id, List<Row> rows, int number) {
-        return checked(id, rows, number).stream().map(WrittenChange::change).toList();
+        return checked(id, rows, number).changes().stream()
+                .map(each -> change(id, each))
+                .toList();
     }
 
-    private List<WrittenChange> checked(JobId id, List<Row> rows, int number) {
-        List<WrittenChange> written = changes(id, number);
-        step(
-                id,
-                rows.get(number - 1),
-                written,
-                number == 1 ? "" : rows.get(number - 2).seal());
-        return written;
+    private StepRow checked(JobId id, List<Row> rows, int number) {
+        List<StepRow> found = new ArrayList<>();
+        each(id, true, number - 1, number, found::add);
+        String sealBefore = number == 1 ? "" : rows.get(number - 2).seal();
+        return found.stream()
+                .filter(row -> row.isSealedAfter(sealBefore))
+                .findFirst()
+                .orElseThrow(() -> damaged(id, "step %d is not as it was written".formatted(number)));
     }
 
     /** What would be undone and redone next. */
@@ -132,7 +151,13 @@ final class History {
         static Row of(ResultSet row) throws SQLException {
             int number = row.getInt(4);
             OptionalInt of = row.wasNull() ? OptionalInt.empty() : OptionalInt.of(number);
-            return new Row(row.getInt(1), row.getString(2), row.getString(3), of, row.getString(5), row.getString(6));
+            return new Row(
+                    row.getInt(1),
+                    SqliteConnection.text(row, 2),
+                    SqliteConnection.text(row, 3),
+                    of,
+                    SqliteConnection.text(row, 5),
+                    SqliteConnection.text(row, 6));
         }
     }
 
@@ -141,18 +166,6 @@ final class History {
                 "SELECT number, at, did, of_step, what, seal FROM step WHERE job = ? ORDER BY number",
                 Row::of,
                 id.text());
-    }
-
-    private List<WrittenChange> changes(JobId id, int step) {
-        return db.list(
-                "SELECT kind, name, before, after FROM change WHERE job = ? AND step = ? ORDER BY place",
-                row -> {
-                    Optional<String> after = Optional.ofNullable(row.getString(4));
-                    return new WrittenChange(
-                            change(id, subject(id, row), after), Optional.ofNullable(row.getString(3)), after);
-                },
-                id.text(),
-                step);
     }
 
     /** A change with the digests of what its subject was and is. */
@@ -176,20 +189,28 @@ final class History {
 
     /** Of a row that begins with the kind and the name. */
     Subject subject(JobId id, ResultSet row) throws SQLException {
-        String kind = row.getString(1);
-        String name = row.getString(2);
+        String kind = SqliteConnection.text(row, 1);
+        String name = SqliteConnection.text(row, 2);
         return readable(id, () -> new Subject(Subject.Kind.of(kind), name));
     }
 
-    Change change(JobId id, Subject subject, Optional<String> digest) {
-        Optional<String> body = digest.map(each -> body(id, each));
+    /** The change that made the subject that text. */
+    Change change(JobId id, Subject subject, Optional<String> body) {
         return readable(id, () -> Change.read(subject, body));
     }
 
+    /** The text as it was written under that digest. */
+    Optional<String> whole(JobId id, Optional<String> digest, Optional<String> body) {
+        if (!body.map(Digest::of).equals(digest)) {
+            throw damaged(id, "one of its texts is not as it was written");
+        }
+        return body;
+    }
+
     private String body(JobId id, String digest) {
-        return db.find("SELECT body FROM document WHERE digest = ?", row -> row.getString(1), digest)
-                .filter(body -> Digest.of(body).equals(digest))
-                .orElseThrow(() -> damaged(id, "one of its texts is not as it was written"));
+        Optional<String> body =
+                db.find("SELECT body FROM document WHERE digest = ?", row -> SqliteConnection.text(row, 1), digest);
+        return whole(id, Optional.of(digest), body).orElseThrow();
     }
 
     interface Reading<T> {

@@ -1,8 +1,10 @@
 package turnalike.store;
 
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import turnalike.job.kept.Change;
@@ -137,16 +139,78 @@ final class Ledger {
     }
 
     private String seal(JobId id, int number) {
-        return db.find("SELECT seal FROM step WHERE job = ? AND number = ?", row -> row.getString(1), id.text(), number)
+        return db.find(
+                        "SELECT seal FROM step WHERE job = ? AND number = ?",
+                        row -> SqliteConnection.text(row, 1),
+                        id.text(),
+                        number)
                 .orElse("");
     }
 
-    /** What each subject of the job is now, in the order they first came. */
+    /** What each subject of the job is now, in the order they first came. Each text is compared with its digest. */
     List<Change> standing(JobId id) {
         return db.list(
-                "SELECT kind, name, document FROM standing WHERE job = ? ORDER BY place",
-                row -> history.change(id, history.subject(id, row), Optional.ofNullable(row.getString(3))),
+                "SELECT s.kind, s.name, s.document, d.body FROM standing AS s"
+                        + " LEFT JOIN document AS d ON d.digest = s.document WHERE s.job = ? ORDER BY s.place",
+                row -> {
+                    Optional<String> digest = Optional.ofNullable(row.getString(3));
+                    Optional<String> body = Optional.ofNullable(row.getString(4));
+                    return history.change(id, history.subject(id, row), history.whole(id, digest, body));
+                },
                 id.text());
+    }
+
+    /** The same as digests alone. */
+    List<Map.Entry<HistoryCheck.Named, Optional<String>>> digests(JobId id) {
+        return db.list(
+                "SELECT kind, name, document FROM standing WHERE job = ? ORDER BY place",
+                row -> Map.entry(
+                        new HistoryCheck.Named(SqliteConnection.text(row, 1), SqliteConnection.text(row, 2)),
+                        Optional.ofNullable(row.getString(3))),
+                id.text());
+    }
+
+    /** The text that stands, read no further; empty where there is none. */
+    String text(JobId id) {
+        return db.find(
+                        "SELECT d.body FROM standing AS s JOIN document AS d ON d.digest = s.document"
+                                + " WHERE s.job = ? AND s.kind = ? AND s.name = ''",
+                        row -> SqliteConnection.text(row, 1),
+                        id.text(),
+                        Subject.Kind.JOB.word())
+                .orElse("");
+    }
+
+    /** The pieces that stand; empty when one of them was taken by a program that took more than this one reads. */
+    Optional<List<KeptPiece>> pieces(JobId id) {
+        List<KeptPiece> pieces = new ArrayList<>();
+        try {
+            db.each(
+                    "SELECT s.name, d.body FROM standing AS s JOIN document AS d ON d.digest = s.document"
+                            + " WHERE s.job = ? AND s.kind = ?",
+                    row -> {
+                        Subject subject = new Subject(Subject.Kind.PIECE, SqliteConnection.text(row, 1));
+                        if (Change.read(subject, Optional.of(SqliteConnection.text(row, 2)))
+                                instanceof Change.OfPiece piece) {
+                            piece.piece().ifPresent(pieces::add);
+                        }
+                    },
+                    id.text(),
+                    Subject.Kind.PIECE.word());
+            return Optional.of(pieces);
+        } catch (IllegalArgumentException unreadable) {
+            return Optional.empty();
+        }
+    }
+
+    /** The time the job was made, as written in the list of jobs. */
+    Optional<String> made(JobId id) {
+        return db.find("SELECT made_at FROM job WHERE id = ?", row -> SqliteConnection.text(row, 1), id.text());
+    }
+
+    /** The title, as written in the list of jobs. */
+    Optional<String> title(JobId id) {
+        return db.find("SELECT title FROM job WHERE id = ?", row -> SqliteConnection.text(row, 1), id.text());
     }
 
     /** The job as it stands. */
@@ -172,7 +236,9 @@ final class Ledger {
     /** The seal of the last step: it stands for the whole history, so that one who remembers it can tell whether anything came since. */
     Optional<String> lastSeal(JobId id) {
         return db.find(
-                "SELECT seal FROM step WHERE job = ? ORDER BY number DESC LIMIT 1", row -> row.getString(1), id.text());
+                "SELECT seal FROM step WHERE job = ? ORDER BY number DESC LIMIT 1",
+                row -> SqliteConnection.text(row, 1),
+                id.text());
     }
 
     /** Whether the figures kept for questions are those of the pieces. */

@@ -4,6 +4,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -16,6 +19,10 @@ import java.util.stream.IntStream;
  */
 record Schema(List<String> scripts) {
     private static final int SHIPPED_VERSION = 1;
+
+    /** Asks what the file has been made of, its tables, indexes and triggers, in an order of its own. */
+    static final String TABLES =
+            "SELECT type, name, tbl_name, coalesce(sql, '') FROM sqlite_schema ORDER BY 1, 2, 3, 4";
 
     /** What this program writes. */
     static final Schema SHIPPED = new Schema(
@@ -46,6 +53,36 @@ record Schema(List<String> scripts) {
 
     static int version(SqliteConnection db) {
         return db.number("PRAGMA user_version");
+    }
+
+    /** What is wrong with the file's tables, indexes and triggers; empty when they are as its version's script made them. */
+    Optional<String> fault(SqliteConnection db) {
+        return fault(version(db), db.list(TABLES, Schema::made));
+    }
+
+    /** The same by the answers to {@code PRAGMA user_version} and to {@link #TABLES}; of a later version than these nothing is known. */
+    Optional<String> fault(int version, List<List<String>> tables) {
+        if (version > newest() || tables.equals(tables(version))) {
+            return Optional.empty();
+        }
+        return Optional.of("its tables, indexes or triggers are not as they were made");
+    }
+
+    /** A new store's own answer. */
+    private List<List<String>> tables(int version) {
+        try (SqliteConnection db = SqliteConnection.inMemory()) {
+            new Schema(scripts.subList(0, Math.max(0, version))).migrate(db);
+            return db.list(TABLES, Schema::made);
+        }
+    }
+
+    /** One row of the answer to {@link #TABLES}. */
+    static List<String> made(ResultSet row) throws SQLException {
+        List<String> out = new ArrayList<>();
+        for (int column = 1; column <= 4; column++) {
+            out.add(String.valueOf(row.getString(column)));
+        }
+        return out;
     }
 
     private static String shipped(int version) {

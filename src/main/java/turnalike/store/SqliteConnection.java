@@ -45,6 +45,11 @@ final class SqliteConnection implements AutoCloseable {
         T of(ResultSet row) throws SQLException;
     }
 
+    /** Takes one row. */
+    interface EachRow {
+        void take(ResultSet row) throws SQLException;
+    }
+
     static SqliteConnection open(Path file, Use use) {
         SQLiteConfig config = new SQLiteConfig();
         if (use != Use.MAKE) {
@@ -52,9 +57,22 @@ final class SqliteConnection implements AutoCloseable {
         }
         config.setBusyTimeout(WAIT_FOR_OTHERS_MS);
         config.enforceForeignKeys(true);
-        SQLiteDataSource source = new SQLiteDataSource(config);
         // As a URI, since in a plain name the driver would take what follows a question mark for settings.
-        source.setUrl("jdbc:sqlite:" + file.toAbsolutePath().toUri().toASCIIString());
+        return open(
+                file,
+                use,
+                config,
+                "jdbc:sqlite:" + file.toAbsolutePath().toUri().toASCIIString());
+    }
+
+    /** An empty store that is nowhere on disk, gone when it is closed. */
+    static SqliteConnection inMemory() {
+        return open(Path.of("memory"), Use.MAKE, new SQLiteConfig(), "jdbc:sqlite::memory:");
+    }
+
+    private static SqliteConnection open(Path file, Use use, SQLiteConfig config, String url) {
+        SQLiteDataSource source = new SQLiteDataSource(config);
+        source.setUrl(url);
         try {
             SqliteConnection db = new SqliteConnection(file, source.getConnection());
             // The journal is SQLite's usual one, so at rest there is one file and nothing beside it. EXTRA makes a
@@ -65,7 +83,7 @@ final class SqliteConnection implements AutoCloseable {
                             + (use == Use.READ ? " PRAGMA query_only=ON;" : ""));
             return db;
         } catch (SQLException trouble) {
-            throw SqliteErrors.of(file, trouble);
+            throw SqliteErrors.of(file, trouble, Optional::empty);
         }
     }
 
@@ -78,7 +96,7 @@ final class SqliteConnection implements AutoCloseable {
         try (Statement statement = connection.createStatement()) {
             statement.executeUpdate(sql);
         } catch (SQLException trouble) {
-            throw SqliteErrors.of(file, trouble);
+            throw SqliteErrors.of(file, trouble, this::tablesFault);
         }
     }
 
@@ -91,16 +109,31 @@ final class SqliteConnection implements AutoCloseable {
         }
     }
 
-    synchronized <T> List<T> list(String sql, Row<T> row, @Nullable Object... values) {
+    <T> List<T> list(String sql, Row<T> row, @Nullable Object... values) {
+        List<T> out = new ArrayList<>();
+        each(sql, found -> out.add(row.of(found)), values);
+        return out;
+    }
+
+    /** Row by row, for more than should be held at once; no other query of the same text may begin before the last row. */
+    synchronized void each(String sql, EachRow row, @Nullable Object... values) {
         try (ResultSet rows = filled(sql, values).executeQuery()) {
-            List<T> out = new ArrayList<>();
             while (rows.next()) {
-                out.add(row.of(rows));
+                row.take(rows);
             }
-            return out;
         } catch (SQLException trouble) {
             throw failed(sql, trouble);
         }
+    }
+
+    /** The text in a cell that is never empty; an empty one is told as damage. */
+    static String text(ResultSet row, int column) throws SQLException {
+        return Optional.ofNullable(row.getString(column)).orElseThrow(EmptyCell::new);
+    }
+
+    /** A cell is empty in which something was written. */
+    static final class EmptyCell extends SQLException {
+        private static final long serialVersionUID = 1L;
     }
 
     <T> Optional<T> find(String sql, Row<T> row, @Nullable Object... values) {
@@ -127,7 +160,26 @@ final class SqliteConnection implements AutoCloseable {
     /** The driver finishes with a statement that failed: it cannot be used again. */
     private RuntimeException failed(String sql, SQLException trouble) {
         prepared.remove(sql);
-        return SqliteErrors.of(file, trouble);
+        return SqliteErrors.of(file, trouble, this::tablesFault);
+    }
+
+    /** What cannot be asked of the tables as they were made can mean that they are damaged. Not through {@link #list}, which asks this. */
+    private Optional<String> tablesFault() {
+        try (Statement statement = connection.createStatement()) {
+            int version;
+            try (ResultSet answer = statement.executeQuery("PRAGMA user_version")) {
+                version = answer.getInt(1);
+            }
+            List<List<String>> tables = new ArrayList<>();
+            try (ResultSet rows = statement.executeQuery(Schema.TABLES)) {
+                while (rows.next()) {
+                    tables.add(Schema.made(rows));
+                }
+            }
+            return Schema.SHIPPED.fault(version, tables);
+        } catch (SQLException unreadable) {
+            return Optional.of("its list of tables cannot be read");
+        }
     }
 
     /** All of the work or none of it. When this returns it is on disk; from its first moment no other process writes. */
@@ -173,7 +225,7 @@ final class SqliteConnection implements AutoCloseable {
             }
             connection.close();
         } catch (SQLException trouble) {
-            throw SqliteErrors.of(file, trouble);
+            throw SqliteErrors.of(file, trouble, Optional::empty);
         }
     }
 }

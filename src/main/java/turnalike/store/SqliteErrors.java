@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Supplier;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
 import turnalike.job.kept.StoreException;
@@ -13,9 +15,17 @@ import turnalike.units.Problem;
 final class SqliteErrors {
     private SqliteErrors() {}
 
-    static RuntimeException of(Path file, SQLException trouble) {
+    /**
+     * What went wrong, to be thrown.
+     *
+     * @param tables asked where a statement could not be understood: what is wrong with the file's tables, if they are not as made
+     */
+    static RuntimeException of(Path file, SQLException trouble, Supplier<Optional<String>> tables) {
+        if (trouble instanceof SqliteConnection.EmptyCell) {
+            return damaged(file, "a cell is empty in which something was written", trouble);
+        }
         if (!(trouble instanceof SQLiteException known)) {
-            return new IllegalStateException("the store was spoken to wrongly", trouble);
+            return notUnderstood(file, trouble, tables);
         }
         SQLiteErrorCode code = known.getResultCode();
         String name = code.name();
@@ -34,7 +44,17 @@ final class SqliteErrors {
         if (name.startsWith("SQLITE_IOERR")) {
             return told(file, "the disk failed (%s)".formatted(plain(code.message)), "check the disk", trouble);
         }
-        return new IllegalStateException("the store was spoken to wrongly", trouble);
+        if (name.equals("SQLITE_TOOBIG") || name.equals("SQLITE_NOMEM")) {
+            return damaged(file, "a text is longer than any that was written", trouble);
+        }
+        return notUnderstood(file, trouble, tables);
+    }
+
+    /** Our own fault, unless the tables are no longer those we speak to. */
+    private static RuntimeException notUnderstood(Path file, SQLException trouble, Supplier<Optional<String>> tables) {
+        return tables.get()
+                .<RuntimeException>map(how -> damaged(file, how, trouble))
+                .orElseGet(() -> new IllegalStateException("the store was spoken to wrongly", trouble));
     }
 
     /** The file is not what was written to it. */

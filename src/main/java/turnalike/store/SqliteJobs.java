@@ -1,14 +1,16 @@
 package turnalike.store;
 
 import java.time.Clock;
+import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import turnalike.job.kept.Change;
 import turnalike.job.kept.Edit;
 import turnalike.job.kept.GivenJob;
@@ -30,19 +32,26 @@ final class SqliteJobs implements JobStore {
     private final Ledger ledger;
     private final JobCache latest;
     private final JobIds ids = new JobIds();
-    private final List<Problem> notes = new ArrayList<>();
+    private final Soundness sound;
+    private final List<Problem> notes;
+    private final List<Problem> damage = new CopyOnWriteArrayList<>();
 
-    SqliteJobs(SqliteConnection db, Clock clock, List<Problem> notes) {
+    /**
+     * @param sound asked before anything is written
+     * @param notes that may go on to grow until it is known whether the file is sound
+     */
+    SqliteJobs(SqliteConnection db, Clock clock, Soundness sound, List<Problem> notes) {
         this.db = db;
         this.clock = clock;
         this.ledger = new Ledger(db);
         this.latest = new JobCache(ledger);
-        this.notes.addAll(notes);
+        this.sound = sound;
+        this.notes = notes;
     }
 
     @Override
     public JobId keep(JobText text) {
-        return db.write(() -> {
+        return write(() -> {
             JobId id = ids.draw(ledger);
             Step first = new Replay().edit(now(), Edit.of("keep the job", Change.of(text)));
             ledger.begin(id, List.of(first));
@@ -52,7 +61,7 @@ final class SqliteJobs implements JobStore {
 
     @Override
     public JobId keep(GivenJob given) {
-        return db.write(() -> {
+        return write(() -> {
             JobId id = given.id();
             if (!ledger.has(id)) {
                 ledger.begin(id, given.history());
@@ -76,7 +85,7 @@ final class SqliteJobs implements JobStore {
 
     @Override
     public JobId keepBeside(GivenJob given) {
-        return db.write(() -> {
+        return write(() -> {
             JobId id = ids.draw(ledger);
             ledger.begin(id, given.history());
             return id;
@@ -85,7 +94,7 @@ final class SqliteJobs implements JobStore {
 
     @Override
     public Optional<Step> edit(JobId id, Function<KeptJob, Edit> edit) {
-        return db.write(() -> latest.find(id).map(kept -> {
+        return write(() -> latest.find(id).map(kept -> {
             Edit made = edit.apply(kept);
             Step step = new Step(
                     kept.times().steps() + 1, now(), Step.Did.EDIT, OptionalInt.empty(), made.what(), made.changes());
@@ -105,11 +114,16 @@ final class SqliteJobs implements JobStore {
     }
 
     private Optional<Step> again(JobId id, Supplier<Optional<Step>> next) {
-        return db.write(() -> {
+        return write(() -> {
             Optional<Step> step = next.get();
             step.ifPresent(each -> ledger.append(id, each));
             return step;
         });
+    }
+
+    private <T> T write(Supplier<T> work) {
+        sound.require();
+        return db.write(work);
     }
 
     /** Thousandths of a second: what every system's clock has, and JSON keeps in few digits. */
@@ -119,16 +133,29 @@ final class SqliteJobs implements JobStore {
 
     @Override
     public List<JobCard> list() {
-        return db.list(
+        return db.read(() -> db.list(
                 "SELECT job.id, job.title, job.made_at, max(step.at), count(*),"
                         + " (SELECT count(*) FROM standing WHERE standing.job = job.id AND kind = 'piece' AND document IS NOT NULL)"
                         + " FROM job JOIN step ON step.job = job.id GROUP BY job.id ORDER BY max(step.at) DESC, job.id",
-                row -> new JobCard(
-                        new JobId(row.getString(1)),
-                        row.getString(2),
-                        new KeptJob.Times(
-                                Instant.parse(row.getString(3)), Instant.parse(row.getString(4)), row.getInt(5)),
-                        row.getInt(6)));
+                row -> card(
+                        SqliteConnection.text(row, 1),
+                        SqliteConnection.text(row, 2),
+                        List.of(SqliteConnection.text(row, 3), SqliteConnection.text(row, 4)),
+                        row.getInt(5),
+                        row.getInt(6))));
+    }
+
+    private JobCard card(String id, String title, List<String> madeAndChanged, int steps, int pieces) {
+        try {
+            return new JobCard(
+                    new JobId(id),
+                    title,
+                    new KeptJob.Times(
+                            Instant.parse(madeAndChanged.get(0)), Instant.parse(madeAndChanged.get(1)), steps),
+                    pieces);
+        } catch (IllegalArgumentException | DateTimeException unreadable) {
+            throw SqliteErrors.damaged(db.file(), "a job's line in the list is not as it was written");
+        }
     }
 
     @Override
@@ -157,7 +184,7 @@ final class SqliteJobs implements JobStore {
             return new GivenJob(id, ledger.history().all(id));
         } catch (StoreException | IllegalArgumentException damaged) {
             KeptJob standing = ledger.kept(id);
-            notes.add(new Problem(
+            damage.add(new Problem(
                     db.file().toString(),
                     "job %s is given as it stands, without its history: the file is damaged".formatted(id),
                     "keep the given job in a new store"));
@@ -172,7 +199,7 @@ final class SqliteJobs implements JobStore {
 
     @Override
     public List<Problem> notes() {
-        return List.copyOf(notes);
+        return Stream.concat(List.copyOf(notes).stream(), damage.stream()).toList();
     }
 
     @Override

@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import turnalike.job.kept.JobStore;
@@ -20,8 +22,20 @@ import turnalike.units.Problem;
 public final class StoreFile {
     private StoreFile() {}
 
+    /** Told once a store that was opened beside its check was looked through. */
+    public interface Looked {
+        /**
+         * The whole file was looked through.
+         *
+         * @param took from the opening on
+         * @param unsound what is wrong with it; nothing is written to it then
+         */
+        void through(Duration took, Optional<Problem> unsound);
+    }
+
     /**
-     * Opens a store for writing: brings an older one up to this program's schema, refuses a damaged one, and makes the day's backup.
+     * Opens a store for writing: looks through the whole of it, refuses a damaged one, brings an older one up to this program's schema, and
+     * makes the day's backup.
      *
      * @param clock gives each step its time and each backup its date, in its zone
      */
@@ -36,19 +50,48 @@ public final class StoreFile {
         SqliteConnection db = SqliteConnection.open(file, SqliteConnection.Use.WRITE);
         boolean opened = false;
         try {
-            FileIntegrity.requireTree(db);
+            Soundness sound = Soundness.of(db, schema);
             if (header.schema() < schema.newest()) {
-                Backups.beforeMigration(db, header.schema(), today).ifPresent(notes::add);
+                Backups.beforeMigration(db, schema, header.schema(), today).ifPresent(notes::add);
                 schema.migrate(db);
             }
-            Backups.daily(db, today).ifPresent(notes::add);
+            Backups.daily(db, schema, today).ifPresent(notes::add);
             opened = true;
-            return new SqliteJobs(db, clock, notes);
+            return new SqliteJobs(db, clock, sound, notes);
         } finally {
             if (!opened) {
                 db.close();
             }
         }
+    }
+
+    /**
+     * Opens a store for many to read and write, an empty one when the file is not there: what stands can be read at once, while the whole is
+     * looked through beside it. The first write waits for the end of that and is refused, as are all after it, when the file is not sound;
+     * what can be read of it then stays to be read.
+     *
+     * @param clock gives each step its time and each backup its date, in its zone
+     * @param told when the whole was looked through, on a thread of its own
+     */
+    public static JobStore openAtOnce(Path file, Clock clock, Looked told) {
+        if (!Files.exists(file)) {
+            make(file, Schema.SHIPPED);
+        }
+        if (SqliteHeader.read(file).schema() < Schema.SHIPPED.newest()) {
+            long began = System.nanoTime();
+            JobStore brought = open(file, clock);
+            told.through(Duration.ofNanos(System.nanoTime() - began), Optional.empty());
+            return brought;
+        }
+        List<Problem> notes = Collections.synchronizedList(new ArrayList<>());
+        LocalDate today = LocalDate.now(clock);
+        SqliteConnection db = SqliteConnection.open(file, SqliteConnection.Use.WRITE);
+        Soundness sound = Soundness.begin(
+                file,
+                Schema.SHIPPED,
+                own -> Backups.daily(own, Schema.SHIPPED, today).ifPresent(notes::add),
+                told);
+        return new SqliteJobs(db, clock, sound, notes);
     }
 
     /** Opens a store for writing, an empty one when the file is not there. */
@@ -79,7 +122,11 @@ public final class StoreFile {
     /** Opens a store to read, a damaged one too: what can be read comes, the rest throws. Nothing is written, no backup made. */
     public static KeptJobs openToRead(Path file) {
         SqliteHeader.read(file);
-        return new SqliteJobs(SqliteConnection.open(file, SqliteConnection.Use.READ), Clock.systemUTC(), List.of());
+        return new SqliteJobs(
+                SqliteConnection.open(file, SqliteConnection.Use.READ),
+                Clock.systemUTC(),
+                Soundness.known(),
+                List.of());
     }
 
     /**
@@ -96,7 +143,7 @@ public final class StoreFile {
             return new StoreReport(0, 0, List.of(refused.get()));
         }
         try (SqliteConnection db = SqliteConnection.open(file, SqliteConnection.Use.READ)) {
-            return new Examination(db).report();
+            return new Examination(db, Schema.SHIPPED).report();
         } catch (StoreException unreadable) {
             return new StoreReport(0, 0, List.of(unreadable.problem()));
         }

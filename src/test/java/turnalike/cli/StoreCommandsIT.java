@@ -90,6 +90,31 @@ class StoreCommandsIT {
         assertThat(check.get("faults")).isEmpty();
     }
 
+    /** One bit of a weight that was kept, turned: the file is one SQLite has nothing against. */
+    @Test
+    void nothing_is_said_to_be_kept_in_a_damaged_store() throws IOException {
+        String id = kept("shop.db");
+        good("log", id, "--store", path("shop.db"), "--piece", "7", "--mass", "243.1", "--json");
+        byte[] bytes = Files.readAllBytes(folder.resolve("shop.db"));
+        String text = new String(bytes, StandardCharsets.ISO_8859_1);
+        for (int at = text.indexOf("243.1"); at >= 0; at = text.indexOf("243.1", at + 1)) {
+            bytes[at] ^= 1;
+        }
+        Files.write(folder.resolve("shop.db"), bytes);
+        assertThat(Ran.here("check", "--store", path("shop.db")).out()).contains("NOT sound");
+        for (String[] arguments : new String[][] {
+            {"log", id, "--store", path("shop.db"), "--piece", "8", "--mass", "200"},
+            {"keep", DEMO_JOB, "--store", path("shop.db")},
+            {"undo", id, "--store", path("shop.db")}
+        }) {
+            assertThat(refused(arguments)).contains("shop.db: is damaged", "turnalike check");
+        }
+        Ran typed = typing("200\n", "log", id, "--store", path("shop.db"), "--keyed", "mass_g");
+        assertThat(typed.code()).isEqualTo(2);
+        assertThat(typed.out()).doesNotContainIgnoringCase("kept");
+        assertThat(Files.readAllBytes(folder.resolve("shop.db"))).isEqualTo(bytes);
+    }
+
     @Test
     void what_is_given_holds_the_job_and_the_pieces_with_their_units() throws IOException {
         String id = kept("shop.db");

@@ -6,20 +6,25 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import turnalike.Seeds;
 import turnalike.job.kept.GivenJob;
+import turnalike.job.kept.Histories;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJobs;
 import turnalike.job.kept.StoreException;
 import turnalike.job.kept.StoreReport;
+import turnalike.units.Problem;
 
 /** A damaged file is told of, with what can be read, and never written to. */
 class DamageIT {
@@ -194,9 +199,71 @@ class DamageIT {
         assertThat(Folder.bytes(file())).isEqualTo(damaged);
     }
 
+    private record Told(Optional<Problem> unsound, Duration took) {}
+
+    private JobStore atOnce(CompletableFuture<Told> told) {
+        return StoreFile.openAtOnce(file(), clock, (took, unsound) -> told.complete(new Told(unsound, took)));
+    }
+
+    @Test
+    void a_damaged_store_that_many_have_open_can_be_read_and_is_not_written_to() {
+        byte[] damaged = oneBitOfATextAltered(new Random(3));
+        Folder.write(file(), damaged);
+        CompletableFuture<Told> told = new CompletableFuture<>();
+        try (JobStore store = atOnce(told)) {
+            assertThat(store.list()).hasSize(JOBS);
+            for (JobId id : ids) {
+                assertThatThrownBy(() -> store.edit(id, Folder.log("7", 1)))
+                        .isInstanceOf(StoreException.class)
+                        .hasMessageContaining("is damaged")
+                        .hasMessageContaining("turnalike give");
+                assertThatThrownBy(() -> store.undo(id)).hasMessageContaining("is damaged");
+            }
+            assertThatThrownBy(() -> store.keep(Histories.job("Next", 22))).hasMessageContaining("is damaged");
+        }
+        assertThat(told.join().unsound()).isPresent();
+        assertThat(folder.resolve("backups")).doesNotExist();
+        assertThat(Folder.bytes(file())).isEqualTo(damaged);
+    }
+
+    @Test
+    void a_sound_store_that_many_have_open_is_looked_through_before_the_first_write() {
+        CompletableFuture<Told> told = new CompletableFuture<>();
+        try (JobStore store = atOnce(told)) {
+            assertThat(store.edit(ids.get(0), Folder.log("7", 1))).isPresent();
+            assertThat(told.join().unsound()).isEmpty();
+            assertThat(told.join().took()).isPositive();
+            assertThat(store.notes()).isEmpty();
+        }
+        assertThat(Folder.names(folder.resolve("backups"))).containsExactly("shop.db-2026-03-01.backup");
+        assertThat(StoreFile.check(folder.resolve("backups/shop.db-2026-03-01.backup"))
+                        .sound())
+                .isTrue();
+    }
+
+    @Test
+    void a_damaged_store_pushes_out_no_sound_backup() {
+        for (int day = 0; day < 3; day++) {
+            StoreFile.open(file(), clock).close();
+            clock.goOn(Duration.ofDays(1));
+        }
+        List<String> sound = Folder.names(folder.resolve("backups"));
+        Folder.write(file(), oneBitOfATextAltered(new Random(2)));
+        for (int day = 0; day < 20; day++) {
+            assertThatThrownBy(() -> StoreFile.open(file(), clock)).isInstanceOf(StoreException.class);
+            clock.goOn(Duration.ofDays(1));
+        }
+        assertThat(Folder.names(folder.resolve("backups"))).isEqualTo(sound).hasSize(3);
+    }
+
+    /** What SQLite itself finds nothing wrong with: only what the rows must come to tells. */
     @Test
     void a_row_altered_by_another_program_is_noticed() {
         for (String sql : List.of(
+                "UPDATE job SET made_at = '2020-01-01T00:00:00Z'",
+                "UPDATE job SET title = 'Another'",
+                "DROP TRIGGER step_stays",
+                "CREATE INDEX another ON job (title)",
                 "UPDATE figure SET value = value + 1",
                 "DELETE FROM figure WHERE piece = '1'",
                 "UPDATE standing SET document = NULL WHERE kind = 'piece'",
@@ -207,7 +274,14 @@ class DamageIT {
             try (SqliteConnection db = SqliteConnection.open(file(), SqliteConnection.Use.WRITE)) {
                 db.script(sql);
             }
+            byte[] altered = Folder.bytes(file());
             assertThat(StoreFile.check(file()).faults()).as(sql).isNotEmpty();
+            assertThatThrownBy(() -> StoreFile.open(file(), clock))
+                    .as(sql)
+                    .isInstanceOf(StoreException.class)
+                    .hasMessageContaining("is damaged");
+            assertThat(Folder.bytes(file())).as(sql).isEqualTo(altered);
+            assertThat(folder.resolve("backups")).as(sql).doesNotExist();
         }
     }
 

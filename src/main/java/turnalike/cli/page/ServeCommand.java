@@ -4,8 +4,11 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -18,6 +21,7 @@ import turnalike.cli.store.DataFolder;
 import turnalike.cli.store.Stores;
 import turnalike.job.kept.JobStore;
 import turnalike.store.StoreFile;
+import turnalike.units.Problem;
 
 @Command(
         name = "serve",
@@ -33,6 +37,7 @@ public final class ServeCommand implements Runnable {
     private static final int USUAL_PORT = 8617;
 
     private static final long LONGEST_CLOSING_S = 3;
+    private static final Duration TOLD_FROM = Duration.ofSeconds(1);
 
     @Option(names = "--port", paramLabel = "N", description = "The port, 0 for any that is free (8617 unless given).")
     private Optional<Integer> port = Optional.empty();
@@ -88,7 +93,9 @@ public final class ServeCommand implements Runnable {
     }
 
     private void serve(Path store, boolean isNew, ShutdownHook end, PrintWriter console, Opening opening) {
-        Stores.with(() -> StoreFile.openOrMake(store, Today.clock()), jobs -> {
+        CompletableFuture<String> looked = new CompletableFuture<>();
+        StoreFile.Looked through = (took, unsound) -> looked.complete(words(took, unsound));
+        Stores.with(() -> StoreFile.openAtOnce(store, Today.clock(), through), jobs -> {
             if (isNew) {
                 serving().begin(jobs);
             }
@@ -99,13 +106,35 @@ public final class ServeCommand implements Runnable {
                     site.otherAddresses().forEach(each -> console.println("On another device: " + each));
                     console.println("What passes over the network is not encrypted: share only on one you trust.");
                 }
-                Stores.note(console, jobs.notes());
                 console.flush();
+                looked.thenAccept(words -> tell(console, words, jobs));
                 opening.open(site.address());
                 end.await();
             }
             return jobs;
         });
+    }
+
+    /** Of a check that nobody had to wait for nothing is said. */
+    private static String words(Duration took, Optional<Problem> unsound) {
+        if (unsound.isPresent()) {
+            return "NOTHING IS WRITTEN, every change is refused; what can be read is shown. "
+                    + unsound.get().line();
+        }
+        return took.compareTo(TOLD_FROM) < 0
+                ? ""
+                : String.format(
+                        Locale.ROOT,
+                        "The whole store was looked through in %.1f s and is sound.",
+                        took.toMillis() / 1000.0);
+    }
+
+    private static void tell(PrintWriter console, String looked, JobStore jobs) {
+        if (!looked.isEmpty()) {
+            console.println(looked);
+        }
+        Stores.note(console, jobs.notes());
+        console.flush();
     }
 
     private PageServer.Shared shared(Path storeFile) {

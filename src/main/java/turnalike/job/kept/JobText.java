@@ -39,6 +39,19 @@ public final class JobText {
         return new Read(read.job().map(job -> new JobText(text, job)), read.problems());
     }
 
+    /**
+     * {@return the title that a text gives, found without reading the rest of it; empty when the text is no JSON object}
+     *
+     * @param text of a job file that was taken once
+     */
+    public static Optional<String> titleIn(String text) {
+        try {
+            return Optional.of(KeptJson.object(text).path("title").asText(JobReader.UNTITLED));
+        } catch (IllegalArgumentException notJson) {
+            return Optional.empty();
+        }
+    }
+
     /** {@return the text, to the letter} */
     public String text() {
         return text;

@@ -31,6 +31,9 @@ import turnalike.wood.Wood;
 
 /** The whole job file: format and units first, since they decide how the rest is read. */
 public final class JobReader {
+    /** The title of a job that gives none. */
+    public static final String UNTITLED = "Untitled";
+
     private static final String NOTED_MEND =
             "name a further column of the pieces and give what a grade counts, such as {\"colour\": 0.5}";
 
@@ -55,7 +58,7 @@ public final class JobReader {
             return Optional.empty();
         }
         fields.word(JobKeys.UNITS).flatMap(UnitSystem::find).ifPresent(reading::units);
-        String title = fields.findText(JobKeys.TITLE).orElse("Untitled");
+        String title = fields.findText(JobKeys.TITLE).orElse(UNTITLED);
         Optional<Pattern> pattern = fields.object(JobKeys.PATTERN, "describe the spindle: stock and members")
                 .flatMap(each -> PatternReader.read(each, title));
         Optional<Wood> wood = fields.object(JobKeys.WOOD, "give {\"species\": …, \"moisture_pct\": …}")

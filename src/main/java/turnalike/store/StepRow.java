@@ -1,0 +1,126 @@
+package turnalike.store;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * One step as its rows have it; its texts are not read any further, so that a long history costs what its bytes cost.
+ *
+ * @param at ISO 8601, UTC, as written
+ * @param did the word of what sort of step it is
+ * @param of the step it undoes or redoes
+ * @param changes in order
+ */
+record StepRow(int number, String at, String did, OptionalInt of, String what, String seal, List<ChangeRow> changes) {
+
+    /**
+     * One change.
+     *
+     * @param before the digest of what the subject was; empty: was not there
+     * @param after the digest of what it is; empty: is taken out
+     * @param body the text of that digest, where it was asked for
+     */
+    record ChangeRow(String kind, String name, Optional<String> before, Optional<String> after, Optional<String> body) {
+        /** Of a row whose columns from 7 on are these. */
+        private static ChangeRow of(ResultSet row) throws SQLException {
+            return new ChangeRow(
+                    SqliteConnection.text(row, 7),
+                    SqliteConnection.text(row, 8),
+                    Optional.ofNullable(row.getString(9)),
+                    Optional.ofNullable(row.getString(10)),
+                    Optional.ofNullable(row.getString(11)));
+        }
+    }
+
+    private static final String QUERY = "SELECT s.number, s.at, s.did, s.of_step, s.what, s.seal,"
+            + " c.kind, c.name, c.before, c.after, %s FROM step AS s"
+            + " LEFT JOIN change AS c ON c.job = s.job AND c.step = s.number%s"
+            + " WHERE s.job = ? AND s.number > ? AND s.number <= ? ORDER BY s.number, c.place";
+
+    /** Asks for the steps of a job after one and up to another, with the texts that they made. */
+    static final String WITH_TEXTS = QUERY.formatted("d.body", " LEFT JOIN document AS d ON d.digest = c.after");
+
+    /** The same without the texts. */
+    static final String BARE = QUERY.formatted("NULL", "");
+
+    StepRow {
+        changes = List.copyOf(changes);
+    }
+
+    /** What is sealed, in order; none of it holds a line end. */
+    List<String> parts() {
+        List<String> parts = new ArrayList<>(List.of(String.valueOf(number), at, did, of.toString(), what));
+        for (ChangeRow each : changes) {
+            parts.add(each.kind());
+            parts.add(each.name());
+            parts.add(each.before().orElse(""));
+            parts.add(each.after().orElse(""));
+        }
+        return parts;
+    }
+
+    /** Whether this is the step that was sealed after the one with that seal. */
+    boolean isSealedAfter(String sealBefore) {
+        return Digest.seal(sealBefore, parts()).equals(seal);
+    }
+
+    /** Whether each text that was asked for is the one that was written. */
+    boolean hasItsTexts() {
+        return changes.stream().allMatch(each -> each.body().map(Digest::of).equals(each.after()));
+    }
+
+    /** Takes steps. */
+    interface Taker {
+        void take(StepRow step);
+    }
+
+    /** Rows of a query above made into steps and handed on one by one. */
+    static final class Reader implements SqliteConnection.EachRow {
+        private final Taker taker;
+        private final List<ChangeRow> changes = new ArrayList<>();
+        private Optional<StepRow> begun = Optional.empty();
+
+        Reader(Taker taker) {
+            this.taker = taker;
+        }
+
+        @Override
+        public void take(ResultSet row) throws SQLException {
+            int number = row.getInt(1);
+            if (begun.isPresent() && begun.get().number() != number) {
+                end();
+            }
+            if (begun.isEmpty()) {
+                begun = Optional.of(bare(row, number));
+            }
+            if (Optional.ofNullable(row.getString(7)).isPresent()) {
+                changes.add(ChangeRow.of(row));
+            }
+        }
+
+        private static StepRow bare(ResultSet row, int number) throws SQLException {
+            int another = row.getInt(4);
+            OptionalInt of = row.wasNull() ? OptionalInt.empty() : OptionalInt.of(another);
+            return new StepRow(
+                    number,
+                    SqliteConnection.text(row, 2),
+                    SqliteConnection.text(row, 3),
+                    of,
+                    SqliteConnection.text(row, 5),
+                    SqliteConnection.text(row, 6),
+                    List.of());
+        }
+
+        /** After the last row. */
+        void end() {
+            begun.ifPresent(step -> taker.take(
+                    new StepRow(step.number(), step.at(), step.did(), step.of(), step.what(), step.seal(), changes)));
+            begun = Optional.empty();
+            changes.clear();
+        }
+    }
+}
