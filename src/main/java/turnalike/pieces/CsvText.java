@@ -58,7 +58,7 @@ record CsvText(char separator, List<Line> lines, Optional<Problem> broken) {
                 .get();
         try (CSVParser parser = CSVParser.parse(new StringReader(body), format)) {
             for (CSVRecord cells : parser) {
-                Line line = new Line(start, cells.toList());
+                Line line = new Line(start, cells.stream().map(PlainCell::read).toList());
                 if (!line.isBlank()) {
                     lines.add(line);
                 }

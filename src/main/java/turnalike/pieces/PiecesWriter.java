@@ -43,7 +43,8 @@ final class PiecesWriter {
     // Not through CSVPrinter: its class file names an annotation that is not on our path, and the compiler warns of it.
     private static void line(List<String> cells, StringBuilder out) {
         try {
-            CSVFormat.DEFAULT.printRecord(out, cells.toArray());
+            CSVFormat.DEFAULT.printRecord(
+                    out, cells.stream().map(PlainCell::write).toArray());
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible); // a StringBuilder takes everything
         }
@@ -66,18 +67,22 @@ final class PiecesWriter {
     }
 
     private static String length(Length length, UnitSystem units) {
-        String mm = decimal(length.mm());
-        if (units == UnitSystem.METRIC) {
-            return mm;
-        }
-        String inches = decimal(length.inches());
-        return Length.parse(inches, units).equals(Parsed.of(length)) ? inches : mm + " mm";
+        String own = decimal(units == UnitSystem.INCH ? length.inches() : length.mm(), units, length);
+        return units == UnitSystem.METRIC || Length.parse(own, units).equals(Parsed.of(length))
+                ? own
+                : decimal(length.mm(), UnitSystem.METRIC, length) + " mm";
     }
 
-    private static String decimal(double figure) {
-        return BigDecimal.valueOf(figure)
-                .setScale(DECIMALS, RoundingMode.HALF_EVEN)
-                .stripTrailingZeros()
-                .toPlainString();
+    /** In as few decimals as are read back as the same length: an inch figure of 15.07 has come to 15.069999999999999 by way of mm. */
+    private static String decimal(double figure, UnitSystem units, Length length) {
+        BigDecimal exact = BigDecimal.valueOf(figure);
+        BigDecimal rounded = exact;
+        for (int decimals = 0; decimals <= DECIMALS; decimals++) {
+            rounded = exact.setScale(decimals, RoundingMode.HALF_EVEN);
+            if (units.length(rounded.doubleValue()).equals(length)) {
+                break;
+            }
+        }
+        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }
 }

@@ -10,7 +10,7 @@ import java.util.OptionalInt;
 /**
  * One step as its rows have it; its texts are not read any further, so that a long history costs what its bytes cost.
  *
- * @param at ISO 8601, UTC, as written
+ * @param at its time, to the letter
  * @param did the word of what sort of step it is
  * @param of the step it undoes or redoes
  * @param changes in order

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -260,6 +261,49 @@ class PiecesFileTest {
     }
 
     /** Figures as they are typed: whole hundredths of a millimetre or 64ths of an inch; extras with everything that needs quoting. */
+    /** A spreadsheet that opens the file finds no formula in it; read again it is the same to the letter. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"=HYPERLINK(\"http://a/?\"&B2)", "+1", "-3", "@SUM(A1)", "'=1", "''-", "' =1", "\uff1d1+1", "'"})
+    void what_a_spreadsheet_would_take_for_a_formula_is_written_as_text_and_read_back(String cell) {
+        Map<String, String> extra = new LinkedHashMap<>();
+        extra.put("note", cell);
+        extra.put(cell + " note", "plain");
+        extra.put("inner", "a " + cell);
+        List<Piece> pieces = List.of(new Piece(cell, Measures.ofMass(Mass.ofGrams(182)), extra));
+        String text = PiecesFile.format(pieces, UnitSystem.METRIC);
+        assertThat(read(text)).isEqualTo(pieces);
+        assertThat(CSV_CELL.matcher(text).results())
+                .allSatisfy(each -> assertThat(each.group(1)).doesNotContainPattern("^\"?\\s*[=+\\-@\uff1d]"));
+    }
+
+    private static final Pattern CSV_CELL = Pattern.compile("(?:^|,|\r\n)(\"(?:[^\"]|\"\")*\"|[^,\r\n]*)");
+
+    @Test
+    void cells_of_any_letters_are_read_back() {
+        Seeds.each(2000, random -> {
+            StringBuilder cell = new StringBuilder();
+            for (int i = 1 + random.nextInt(4); i > 0; i--) {
+                cell.append("'=+-@ \t\rx,\"".charAt(random.nextInt(11)));
+            }
+            String written = PlainCell.write(cell.toString());
+            assertThat(PlainCell.read(written)).isEqualTo(cell.toString());
+            assertThat(written.charAt(0)).isNotIn('=', '+', '-', '@', '\t', '\r');
+        });
+    }
+
+    @Test
+    void lengths_are_written_as_they_were_entered() {
+        for (String entered : List.of("15.07", "14.984375", "0.7", "22.3", "1.1", "99.99")) {
+            Length length = Length.parse(entered, UnitSystem.INCH).get();
+            Piece piece = Piece.of("1", Measures.NONE.with(Column.LENGTH, length));
+            assertThat(PiecesFile.format(List.of(piece), UnitSystem.INCH)).contains("1,," + entered + "\r\n");
+        }
+        Length inMm = Length.parse("38.15 mm", UnitSystem.INCH).get();
+        Piece piece = Piece.of("1", Measures.NONE.with(Column.LENGTH, inMm));
+        assertThat(PiecesFile.format(List.of(piece), UnitSystem.METRIC)).contains("1,,38.15\r\n");
+    }
+
     private static Piece piece(Random random, String label) {
         Measures measures = Measures.NONE;
         for (Column column :
