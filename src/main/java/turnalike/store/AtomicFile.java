@@ -6,11 +6,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.FileAttribute;
-import java.nio.file.attribute.PosixFilePermission;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.HexFormat;
-import java.util.Set;
 import java.util.concurrent.ThreadLocalRandom;
 
 /**
@@ -18,9 +14,6 @@ import java.util.concurrent.ThreadLocalRandom;
  * file that has it.
  */
 final class AtomicFile {
-    private static final FileAttribute<Set<PosixFilePermission>> OWN =
-            PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------"));
-
     private AtomicFile() {}
 
     /**
@@ -30,8 +23,7 @@ final class AtomicFile {
     static Path begin(Path file) throws IOException {
         String random = HexFormat.of().toHexDigits(ThreadLocalRandom.current().nextLong());
         Path unfinished = file.resolveSibling(".%s.%s.part".formatted(file.getFileName(), random));
-        boolean posix = file.getFileSystem().supportedFileAttributeViews().contains("posix");
-        return posix ? Files.createFile(unfinished, OWN) : Files.createFile(unfinished);
+        return Files.createFile(unfinished, OwnerOnly.file(file));
     }
 
     /** Gives the finished file its name, for good. False, and the unfinished one gone, when another program was first. */

@@ -41,7 +41,7 @@ final class Backups {
 
     private static Optional<Problem> make(SqliteConnection db, Schema schema, Path copy) {
         try {
-            Files.createDirectories(AtomicFile.folder(copy));
+            OwnerOnly.makeFolder(AtomicFile.folder(copy));
             Path unfinished = AtomicFile.begin(copy);
             try {
                 db.run("VACUUM INTO ?", unfinished.toString());
@@ -77,6 +77,24 @@ final class Backups {
         }
     }
 
+    /** Copies made by an earlier program are the owner's alone from now on. */
+    static void tighten(Path file) {
+        Path folder = folder(file);
+        if (!Files.isDirectory(folder)) {
+            return;
+        }
+        try (Stream<Path> all = Files.list(folder)) {
+            all.filter(each -> isOf(file, each)).forEach(OwnerOnly::tighten);
+        } catch (IOException unreadable) {
+            // told when today's copy is made
+        }
+    }
+
+    private static boolean isOf(Path file, Path copy) {
+        String name = String.valueOf(copy.getFileName());
+        return name.startsWith(prefix(file)) && name.endsWith(ENDING);
+    }
+
     private static void prune(Path file) throws IOException {
         List<Path> dated = dated(file);
         for (Path old : dated.subList(Math.min(KEPT, dated.size()), dated.size())) {
@@ -101,7 +119,7 @@ final class Backups {
     private static Optional<LocalDate> date(Path file, Path copy) {
         String name = String.valueOf(copy.getFileName());
         String prefix = prefix(file);
-        if (!name.startsWith(prefix) || !name.endsWith(ENDING) || name.length() < prefix.length() + ENDING.length()) {
+        if (!isOf(file, copy) || name.length() < prefix.length() + ENDING.length()) {
             return Optional.empty();
         }
         try {

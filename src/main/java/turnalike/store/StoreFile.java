@@ -45,6 +45,7 @@ public final class StoreFile {
 
     static JobStore open(Path file, Clock clock, Schema schema) {
         SqliteHeader header = SqliteHeader.read(file);
+        tighten(file);
         LocalDate today = LocalDate.now(clock);
         List<Problem> notes = new ArrayList<>();
         SqliteConnection db = SqliteConnection.open(file, SqliteConnection.Use.WRITE);
@@ -83,6 +84,7 @@ public final class StoreFile {
             told.through(Duration.ofNanos(System.nanoTime() - began), Optional.empty());
             return brought;
         }
+        tighten(file);
         List<Problem> notes = Collections.synchronizedList(new ArrayList<>());
         LocalDate today = LocalDate.now(clock);
         SqliteConnection db = SqliteConnection.open(file, SqliteConnection.Use.WRITE);
@@ -92,6 +94,11 @@ public final class StoreFile {
                 own -> Backups.daily(own, Schema.SHIPPED, today).ifPresent(notes::add),
                 told);
         return new SqliteJobs(db, clock, sound, notes);
+    }
+
+    private static void tighten(Path file) {
+        OwnerOnly.tighten(file);
+        Backups.tighten(file);
     }
 
     /** Opens a store for writing, an empty one when the file is not there. */

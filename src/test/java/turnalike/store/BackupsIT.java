@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
@@ -57,6 +58,33 @@ class BackupsIT {
                     .as(each.toString())
                     .isEqualTo("rw-------");
         }
+    }
+
+    private static String permissions(Path file) {
+        try {
+            return PosixFilePermissions.toString(Files.getPosixFilePermissions(file));
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /** Earlier programs, and whoever copies a file, leave them to everybody. */
+    @Test
+    void a_store_and_backups_that_others_may_read_are_the_owners_alone_once_it_is_opened() throws IOException {
+        Folder.fill(file(), 1, clock);
+        openOnce();
+        Path backup = folder.resolve("backups/shop.db-2026-03-01.backup");
+        Path notOurs = Files.writeString(folder.resolve("backups/notes.txt"), "mine");
+        for (Path each : List.of(file(), backup, notOurs)) {
+            Files.setPosixFilePermissions(each, PosixFilePermissions.fromString("rw-r--r--"));
+        }
+        StoreFile.openToRead(file()).close();
+        assertThat(permissions(file())).as("a look changes nothing").isEqualTo("rw-r--r--");
+        openOnce();
+        assertThat(permissions(file())).isEqualTo("rw-------");
+        assertThat(permissions(backup)).isEqualTo("rw-------");
+        assertThat(permissions(notOurs)).isEqualTo("rw-r--r--");
+        assertThat(permissions(folder.resolve("backups"))).isEqualTo("rwx------");
     }
 
     @Test

@@ -20,6 +20,7 @@ import turnalike.cli.kit.UserError;
 import turnalike.cli.store.DataFolder;
 import turnalike.cli.store.Stores;
 import turnalike.job.kept.JobStore;
+import turnalike.store.OwnerOnly;
 import turnalike.store.StoreFile;
 import turnalike.units.Problem;
 
@@ -51,7 +52,8 @@ public final class ServeCommand implements Runnable {
     @Option(
             names = "--lan",
             description =
-                    "Also serve phones and tablets on the local network, each once it is paired with the code printed here.")
+                    "Also serve phones and tablets on the networks this machine is joined to, at each of its IPv4 addresses; each once it is"
+                            + " paired with the code printed here.")
     private boolean lan;
 
     @Spec
@@ -179,7 +181,7 @@ public final class ServeCommand implements Runnable {
         Path folder = DataFolder.of(
                 System.getProperty("os.name", ""), Path.of(System.getProperty("user.home", ".")), System.getenv());
         try {
-            Files.createDirectories(folder);
+            OwnerOnly.makeFolder(folder);
         } catch (IOException trouble) {
             throw UserError.of(folder.toString(), "cannot be made", "give another place with --store");
         }

@@ -12,7 +12,10 @@ import java.util.List;
 public final class LocalNetwork {
     private LocalNetwork() {}
 
-    /** Private and link-local IPv4 addresses of the interfaces that are up; a name is never taken, since a name can be rebound. */
+    /**
+     * Every IPv4 address of the interfaces that are up, the loopback's left out: of a private network or not, since which network is to be
+     * trusted is for whoever shares the page to say. A name is never taken, since a name can be rebound.
+     */
     public static List<String> addresses() {
         List<String> out = new ArrayList<>();
         try {
