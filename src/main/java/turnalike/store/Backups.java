@@ -53,7 +53,7 @@ final class Backups {
             prune(db.file());
             return Optional.empty();
         } catch (IOException trouble) {
-            return Optional.of(untaken(copy, SqliteErrors.reason(trouble)));
+            return Optional.of(untaken(copy, DiskTrouble.reason(trouble)));
         } catch (StoreException trouble) {
             return Optional.of(untaken(copy, trouble.problem().what()));
         }

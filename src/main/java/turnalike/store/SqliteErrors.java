@@ -3,7 +3,6 @@ package turnalike.store;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.SQLException;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.sqlite.SQLiteErrorCode;
@@ -76,17 +75,9 @@ final class SqliteErrors {
     static StoreException disk(Path file, IOException trouble) {
         return told(
                 file,
-                "cannot be read or written (%s)".formatted(reason(trouble)),
+                "cannot be read or written (%s)".formatted(DiskTrouble.reason(trouble)),
                 "check the disk and the folder",
                 trouble);
-    }
-
-    static String reason(IOException trouble) {
-        return trouble.getClass()
-                .getSimpleName()
-                .replace("Exception", "")
-                .replaceAll("([a-z])([A-Z])", "$1 $2")
-                .toLowerCase(Locale.ROOT);
     }
 
     private static StoreException told(Path file, String what, String mend, Throwable cause) {

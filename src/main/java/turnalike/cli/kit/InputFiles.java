@@ -14,6 +14,7 @@ import turnalike.job.Job;
 import turnalike.job.read.JobReader;
 import turnalike.pieces.Piece;
 import turnalike.pieces.PiecesFile;
+import turnalike.store.DiskTrouble;
 import turnalike.units.Problem;
 
 /** Files in, by name; whatever is wrong names the file first. */
@@ -77,7 +78,8 @@ public final class InputFiles {
         } catch (CharacterCodingException notUtf8) {
             throw UserError.of(name, "is not UTF-8 text", "save it as UTF-8");
         } catch (IOException unreadable) {
-            throw UserError.of(name, "cannot be read (" + reason(unreadable) + ")", "check that you may read it");
+            throw UserError.of(
+                    name, "cannot be read (" + DiskTrouble.reason(unreadable) + ")", "check that you may read it");
         }
     }
 
@@ -88,14 +90,6 @@ public final class InputFiles {
                 .filter(each -> start.startsWith(each.getKey()))
                 .map(Map.Entry::getValue)
                 .findFirst();
-    }
-
-    static String reason(IOException trouble) {
-        return trouble.getClass()
-                .getSimpleName()
-                .replace("Exception", "")
-                .replaceAll("([a-z])([A-Z])", "$1 $2")
-                .toLowerCase(java.util.Locale.ROOT);
     }
 
     /** Only the labels matter to some callers; here they learn them in the file's order. */

@@ -11,6 +11,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.concurrent.ThreadLocalRandom;
 import turnalike.sheets.Sheet;
+import turnalike.store.DiskTrouble;
 
 /** A folder that results are written to. Each file is written beside its place and then moved there, so none is ever half there. */
 public final class OutputFolder {
@@ -24,7 +25,7 @@ public final class OutputFolder {
         } catch (IOException refused) {
             throw UserError.of(
                     folder.toString(),
-                    "cannot be made a folder (" + InputFiles.reason(refused) + ")",
+                    "cannot be made a folder (" + DiskTrouble.reason(refused) + ")",
                     "choose another with --out");
         }
     }
@@ -51,9 +52,15 @@ public final class OutputFolder {
                 Files.deleteIfExists(beside);
             }
         } catch (IOException refused) {
+            if (DiskTrouble.isFull(refused, folder)) {
+                throw UserError.of(
+                        target.toString(),
+                        "cannot be written: the disk is full",
+                        "free some space, or choose another folder with --out");
+            }
             throw UserError.of(
                     target.toString(),
-                    "cannot be written (" + InputFiles.reason(refused) + ")",
+                    "cannot be written (" + DiskTrouble.reason(refused) + ")",
                     "choose another folder with --out");
         }
         written.add(target);
