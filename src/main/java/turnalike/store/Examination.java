@@ -67,7 +67,10 @@ final class Examination {
     }
 
     private void fault(String where, String what) {
-        faults.add(new Problem(where, what, "keep what can be given in a new store; " + Backups.advice(db.file())));
+        faults.add(new Problem(
+                where,
+                SqliteErrors.oneLine(what),
+                "keep what can be given in a new store; " + Backups.advice(db.file())));
     }
 
     /** A damaged page ends a scan, so the ids are looked for from both ends and in the other tables that name them. */

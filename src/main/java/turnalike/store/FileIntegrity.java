@@ -41,8 +41,6 @@ final class FileIntegrity {
 
     /** SQLite's own words name trees and cells over several lines. */
     private static String oneLine(String fault) {
-        return fault.replace("*** in database main ***", "")
-                .replaceAll("\\p{Cntrl}+", " ")
-                .strip();
+        return SqliteErrors.oneLine(fault.replace("*** in database main ***", ""));
     }
 }

@@ -13,6 +13,7 @@ import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobText;
 import turnalike.job.kept.Step;
 import turnalike.job.kept.StepSummary;
+import turnalike.job.kept.StepText;
 import turnalike.job.kept.StoreException;
 import turnalike.job.kept.Subject;
 import turnalike.job.kept.UndoOrder;
@@ -30,6 +31,31 @@ final class History {
         StepRow.Reader reader = new StepRow.Reader(taker);
         db.each(withTexts ? StepRow.WITH_TEXTS : StepRow.BARE, reader, id.text(), after, upTo);
         reader.end();
+    }
+
+    /** The steps after one and up to another as text, each text compared with its digest. */
+    List<StepText> texts(JobId id, int after, int upTo) {
+        List<StepText> texts = new ArrayList<>();
+        each(
+                id,
+                true,
+                after,
+                upTo,
+                row -> texts.add(readable(
+                        id,
+                        () -> new StepText(
+                                row.at(),
+                                Step.Did.of(row.did()),
+                                row.of(),
+                                row.what(),
+                                row.changes().stream()
+                                        .map(each -> text(id, each))
+                                        .toList()))));
+        return texts;
+    }
+
+    private StepText.ChangeText text(JobId id, StepRow.ChangeRow row) {
+        return new StepText.ChangeText(subject(id, row), whole(id, row.after(), row.body()));
     }
 
     /** Every step, with its changes. Each seal is checked, so that steps altered, lost or exchanged are noticed. */
@@ -59,8 +85,11 @@ final class History {
     }
 
     private Change change(JobId id, StepRow.ChangeRow row) {
-        Subject subject = readable(id, () -> new Subject(Subject.Kind.of(row.kind()), row.name()));
-        return change(id, subject, whole(id, row.after(), row.body()));
+        return change(id, subject(id, row), whole(id, row.after(), row.body()));
+    }
+
+    private Subject subject(JobId id, StepRow.ChangeRow row) {
+        return readable(id, () -> new Subject(Subject.Kind.of(row.kind()), row.name()));
     }
 
     List<StepSummary> done(JobId id) {
@@ -115,10 +144,7 @@ final class History {
 
     private List<Change> before(JobId id, List<Row> rows, int number) {
         return checked(id, rows, number).changes().stream()
-                .map(each -> change(
-                        id,
-                        readable(id, () -> new Subject(Subject.Kind.of(each.kind()), each.name())),
-                        each.before().map(digest -> body(id, digest))))
+                .map(each -> change(id, subject(id, each), each.before().map(digest -> body(id, digest))))
                 .toList();
     }
 

@@ -12,6 +12,7 @@ import turnalike.job.kept.JobId;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
 import turnalike.job.kept.Step;
+import turnalike.job.kept.StoreException;
 import turnalike.job.kept.Subject;
 import turnalike.job.kept.UndoOrder;
 
@@ -231,6 +232,19 @@ final class Ledger {
                                 rows.size()),
                         order.nextUndo().map(number -> rows.get(number - 1).what()),
                         order.nextRedo().map(number -> rows.get(number - 1).what())));
+    }
+
+    /** The job as it stands, if all of its history, its texts included, is as it was written and comes to that; else empty. */
+    Optional<KeptJob> sound(JobId id) {
+        try {
+            HistoryCheck check = new HistoryCheck(true);
+            history.each(id, true, 0, Integer.MAX_VALUE, check);
+            return check.fault().isEmpty() && digests(id).equals(check.standing())
+                    ? Optional.of(kept(id))
+                    : Optional.empty();
+        } catch (StoreException damaged) {
+            return Optional.empty();
+        }
     }
 
     /** The seal of the last step: it stands for the whole history, so that one who remembers it can tell whether anything came since. */

@@ -65,10 +65,15 @@ final class SqliteErrors {
         return new StoreException(damage(file, how));
     }
 
+    /** What was read of a damaged cell may hold anything: one line of it is told. */
+    static String oneLine(String how) {
+        return how.replaceAll("\\p{Cntrl}+", " ").strip();
+    }
+
     static Problem damage(Path file, String how) {
         return new Problem(
                 file.toString(),
-                "is damaged: %s; it is left as it is".formatted(how),
+                "is damaged: %s; it is left as it is".formatted(oneLine(how)),
                 "'turnalike check' tells what can be read, 'turnalike give' takes that out; " + Backups.advice(file));
     }
 

@@ -1,5 +1,8 @@
 package turnalike.store;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -14,6 +17,7 @@ import java.util.stream.Stream;
 import turnalike.job.kept.Change;
 import turnalike.job.kept.Edit;
 import turnalike.job.kept.GivenJob;
+import turnalike.job.kept.GivenWriter;
 import turnalike.job.kept.JobCard;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
@@ -27,6 +31,9 @@ import turnalike.units.Problem;
 
 /** Jobs in one SQLite file. Opened for reading it is used as {@link turnalike.job.kept.KeptJobs} only, and SQLite refuses every write. */
 final class SqliteJobs implements JobStore {
+    /** Steps given away at a time. */
+    private static final int PORTION = 250;
+
     private final SqliteConnection db;
     private final Clock clock;
     private final Ledger ledger;
@@ -176,6 +183,34 @@ final class SqliteJobs implements JobStore {
     @Override
     public Optional<GivenJob> give(JobId id) {
         return db.read(() -> ledger.has(id) ? Optional.of(given(id)) : Optional.empty());
+    }
+
+    /** Steps that are there never change, so those up to now may be read in portions, between which others write. */
+    @Override
+    public boolean give(JobId id, Writer out) {
+        Optional<KeptJob> sound = db.read(() -> ledger.has(id) ? ledger.sound(id) : Optional.empty());
+        if (sound.isEmpty()) {
+            Optional<GivenJob> found = give(id);
+            found.ifPresent(given -> write(given.format(), out));
+            return found.isPresent();
+        }
+        GivenWriter writer = GivenWriter.begin(out, sound.get());
+        for (int after = 0; after < sound.get().times().steps(); after += PORTION) {
+            int first = after;
+            int last = Math.min(first + PORTION, sound.get().times().steps());
+            db.read(() -> ledger.history().texts(id, first, last)).forEach(writer::step);
+        }
+        writer.end();
+        return true;
+    }
+
+    private static void write(String text, Writer out) {
+        try {
+            out.write(text);
+            out.flush();
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
     }
 
     /** With its history; of a damaged file, where that cannot be read, the job as it stands as if it were made so at once. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.catchThrowable;
 
+import java.io.StringWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -131,10 +132,19 @@ class FlipIT {
                     answered(damage, () -> store.find(each.id()));
                     answered(damage, () -> store.done(each.id()));
                     answered(damage, () -> store.textAfter(each.id(), 40));
-                    answered(damage, () -> store.give(each.id()).map(GivenJob::format));
+                    answered(damage, () -> store.give(each.id(), new StringWriter()));
+                    answered(damage, () -> assertSame(store, each));
                 }
             }
         });
+    }
+
+    /** The two ways of giving a job away, whole and step by step, give the same of a damaged file too. */
+    private static void assertSame(KeptJobs store, GivenJob each) {
+        StringWriter streamed = new StringWriter();
+        Optional<String> whole = store.give(each.id()).map(GivenJob::format);
+        assertThat(store.give(each.id(), streamed)).isEqualTo(whole.isPresent());
+        assertThat(streamed).hasToString(whole.orElse(""));
     }
 
     private interface Reading {

@@ -3,11 +3,17 @@ package turnalike.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.FilterWriter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.Writer;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -173,6 +179,9 @@ class SqliteJobsIT {
                     Folder.step(one, id, random);
                 }
                 String text = one.give(id).orElseThrow().format();
+                StringWriter streamed = new StringWriter();
+                assertThat(one.give(id, streamed)).isTrue();
+                assertThat(streamed).hasToString(text);
                 JobId same = other.keep(GivenJob.read(text).job().orElseThrow());
                 assertThat(same).isEqualTo(id);
                 assertThat(other.give(same).orElseThrow().format()).isEqualTo(text);
@@ -181,6 +190,36 @@ class SqliteJobsIT {
             assertSound(here);
             assertSound(there);
         });
+    }
+
+    @Test
+    void a_long_history_is_given_away_in_portions_while_others_write() {
+        try (JobStore store = open("shop.db")) {
+            JobId id = store.keepBeside(
+                    new GivenJob(JobId.parse("0000-0000-0000").get(), Histories.draw(new Random(5), 700)));
+            String whole = store.give(id).orElseThrow().format();
+            StringWriter streamed = new StringWriter();
+            List<Integer> written = new ArrayList<>();
+            Writer slow = new FilterWriter(streamed) {
+                @Override
+                public void write(char[] letters, int from, int count) throws IOException {
+                    if (written.isEmpty()) {
+                        written.add(1);
+                        try (JobStore another = open("shop.db")) {
+                            assertThat(another.edit(id, Folder.log("meanwhile", 5)))
+                                    .isPresent();
+                        }
+                    }
+                    super.write(letters, from, count);
+                }
+            };
+            assertThat(store.give(id, slow)).isTrue();
+            assertThat(written).hasSize(1);
+            assertThat(streamed).hasToString(whole);
+            assertThat(store.give(JobId.parse("0000-0000-0001").get(), streamed))
+                    .isFalse();
+        }
+        assertSound("shop.db");
     }
 
     @Test

@@ -1,5 +1,6 @@
 package turnalike.cli.store;
 
+import java.io.BufferedWriter;
 import java.io.PrintWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -7,7 +8,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import turnalike.cli.kit.UserError;
-import turnalike.job.kept.GivenJob;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
@@ -23,6 +23,8 @@ import turnalike.store.StoreFile;
         footer = {"", "Example: turnalike give 7k3m-2x9q-ht4d --store shop.db > wheel.kept.json"},
         mixinStandardHelpOptions = true)
 public final class GiveCommand implements Runnable {
+    private static final int CHUNK = 1 << 16;
+
     @Mixin
     private KeptJobOptions from = new KeptJobOptions();
 
@@ -43,29 +45,30 @@ public final class GiveCommand implements Runnable {
 
     @Override
     public void run() {
+        if (pieces && jobText) {
+            throw UserError.of("--pieces, --job-file", "are two files", "ask for one at a time");
+        }
         JobId id = from.id();
         Stores.with(() -> StoreFile.openToRead(from.file()), store -> {
-            GivenJob given = store.give(id).orElseThrow(() -> Stores.unknown(id));
             PrintWriter console = spec.commandLine().getOut();
-            console.print(text(given));
+            if (pieces || jobText) {
+                console.print(part(store.find(id).orElseThrow(() -> Stores.unknown(id))));
+            } else if (!store.give(id, new BufferedWriter(console, CHUNK))) {
+                throw Stores.unknown(id);
+            }
             console.flush();
             if (!store.notes().isEmpty()) {
                 throw new UserError(store.notes());
             }
-            return given;
+            return id;
         });
     }
 
-    private String text(GivenJob given) {
-        if (pieces && jobText) {
-            throw UserError.of("--pieces, --job-file", "are two files", "ask for one at a time");
-        }
-        KeptJob kept = given.kept();
-        if (pieces) {
-            return PiecesFile.format(
-                    kept.pieces().stream().map(KeptPiece::piece).toList(),
-                    kept.text().job().units());
-        }
-        return jobText ? kept.text().text() : given.format();
+    private String part(KeptJob kept) {
+        return jobText
+                ? kept.text().text()
+                : PiecesFile.format(
+                        kept.pieces().stream().map(KeptPiece::piece).toList(),
+                        kept.text().job().units());
     }
 }

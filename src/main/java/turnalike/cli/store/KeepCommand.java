@@ -86,13 +86,12 @@ public final class KeepCommand implements Runnable {
     private void keep(Keeping keeping) {
         Stores.with(() -> StoreFile.openOrMake(file, Today.clock()), store -> {
             JobId id = keeping.in(store);
-            GivenJob stored = store.give(id).orElseThrow();
             PrintWriter console = spec.commandLine().getOut();
             if (json) {
-                console.print(KeptSummary.kept(stored, store.notes()));
+                console.print(KeptSummary.kept(store.give(id).orElseThrow(), store.notes()));
             } else {
                 console.println("Kept '%s' in %s as job %s."
-                        .formatted(stored.kept().text().job().title(), file, id));
+                        .formatted(store.find(id).orElseThrow().text().job().title(), file, id));
                 console.println("Log a piece: turnalike log %s --store %s --piece 1 --mass 182.4".formatted(id, file));
                 Stores.note(console, store.notes());
             }

@@ -1,5 +1,6 @@
 package turnalike.job.kept;
 
+import java.io.StringWriter;
 import java.util.List;
 import java.util.Optional;
 import turnalike.units.Problem;
@@ -56,7 +57,11 @@ public record GivenJob(JobId id, List<Step> history) {
 
     /** {@return the file's text: the job and its pieces as they stand, for people and other programs, then the history it follows from} */
     public String format() {
-        return KeptJson.page(GivenTree.of(this));
+        StringWriter out = new StringWriter();
+        GivenWriter writer = GivenWriter.begin(out, kept());
+        history.forEach(step -> writer.step(StepText.of(step)));
+        writer.end();
+        return out.toString();
     }
 
     /** {@return the job as it stands after its history} */

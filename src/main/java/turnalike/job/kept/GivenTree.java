@@ -8,15 +8,23 @@ import java.util.Optional;
 final class GivenTree {
     static final String FORMAT = "turnalike-kept-job";
     static final int VERSION = 1;
+    static final String HISTORY = "history";
 
     private GivenTree() {}
 
     static ObjectNode of(GivenJob given) {
-        KeptJob kept = given.kept();
+        ObjectNode tree = standing(given.kept());
+        ArrayNode history = tree.putArray(HISTORY);
+        given.history().forEach(step -> history.add(step(StepText.of(step))));
+        return tree;
+    }
+
+    /** All but the history. */
+    static ObjectNode standing(KeptJob kept) {
         ObjectNode tree = KeptJson.object()
                 .put("format", FORMAT)
                 .put("version", VERSION)
-                .put("id", given.id().text());
+                .put("id", kept.id().text());
         tree.set("job", KeptJson.object(kept.text().text()));
         ArrayNode pieces = tree.putArray("pieces");
         for (KeptPiece piece : kept.pieces()) {
@@ -26,19 +34,17 @@ final class GivenTree {
         for (PhotoResult photo : kept.photos()) {
             photos.addObject().put("photo", photo.name()).set("result", KeptJson.object(photo.json()));
         }
-        ArrayNode history = tree.putArray("history");
-        given.history().forEach(step -> history.add(step(step)));
         return tree;
     }
 
     /** An undo or redo names the step it is about; what changed by it follows. */
-    private static ObjectNode step(Step step) {
-        ObjectNode tree = KeptJson.object().put("at", step.at().toString());
+    static ObjectNode step(StepText step) {
+        ObjectNode tree = KeptJson.object().put("at", step.at());
         if (step.of().isPresent()) {
             return tree.put(step.did().word(), step.of().getAsInt());
         }
         ArrayNode changes = tree.put("what", step.what()).putArray("changes");
-        for (Change change : step.changes()) {
+        for (StepText.ChangeText change : step.changes()) {
             Subject subject = change.subject();
             Optional<String> document = change.document();
             if (subject.equals(Subject.JOB)) {

@@ -1,5 +1,6 @@
 package turnalike.job.kept;
 
+import java.io.Writer;
 import java.util.List;
 import java.util.Optional;
 import turnalike.units.Problem;
@@ -37,6 +38,16 @@ public interface KeptJobs extends AutoCloseable {
      * @param id the job's
      */
     Optional<GivenJob> give(JobId id);
+
+    /**
+     * Writes the whole job with its history as {@link GivenJob#format} has it, step by step: a history of any length takes little room, and
+     * while whoever reads is slow others may write.
+     *
+     * @param id the job's
+     * @param out stays open; what it throws is thrown on as {@link java.io.UncheckedIOException}
+     * @return false, with nothing written, when there is none of that id
+     */
+    boolean give(JobId id, Writer out);
 
     /**
      * {@return what went wrong beside the point since the store was opened: a backup that could not be made, a history that could not be

@@ -1,5 +1,6 @@
 package turnalike.job.kept;
 
+import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
@@ -9,9 +10,13 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectWriter;
+import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.math.BigDecimal;
 
 /**
@@ -25,6 +30,7 @@ final class KeptJson {
             .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS)
             .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
             .disable(JsonParser.Feature.INCLUDE_SOURCE_IN_LOCATION)
+            .disable(SerializationFeature.FLUSH_AFTER_WRITE_VALUE)
             .build();
 
     private static final ObjectWriter PAGE = MAPPER.writer(new DefaultPrettyPrinter()
@@ -57,6 +63,15 @@ final class KeptJson {
     /** The tree spread over lines for people to read, ended by a line end. */
     static String page(JsonNode node) {
         return print(PAGE, node) + "\n";
+    }
+
+    /** Writes what is handed to it as {@link #page} would, to there; closing it leaves that open. */
+    static JsonGenerator pageTo(Writer out) {
+        try {
+            return PAGE.createGenerator(out).disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible); // nothing is written yet
+        }
     }
 
     private static String print(ObjectWriter writer, JsonNode node) {

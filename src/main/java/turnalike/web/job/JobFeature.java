@@ -2,6 +2,12 @@ package turnalike.web.job;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.Writer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import turnalike.job.Plan;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
@@ -67,13 +73,24 @@ public final class JobFeature implements Feature {
         attachment(ctx, "job.job.json", kept(ctx).text().text());
     }
 
-    private void wholeJob(Context ctx) {
-        attachment(
-                ctx,
-                "whole.json",
-                store.give(JobAddress.id(ctx))
-                        .orElseThrow(() -> Refusal.notFound("that job"))
-                        .format());
+    /** By way of a file of our own: a long history neither fills the memory nor holds others up while a slow device takes it. */
+    private void wholeJob(Context ctx) throws IOException {
+        Path given = Files.createTempFile("turnalike-", ".json");
+        boolean begun = false;
+        try {
+            try (Writer out = Files.newBufferedWriter(given)) {
+                if (!store.give(JobAddress.id(ctx), out)) {
+                    throw Refusal.notFound("that job");
+                }
+            }
+            InputStream in = Files.newInputStream(given, StandardOpenOption.DELETE_ON_CLOSE);
+            Attachment.send(ctx, "whole.json", "application/json; charset=utf-8", in);
+            begun = true;
+        } finally {
+            if (!begun) {
+                Files.deleteIfExists(given);
+            }
+        }
     }
 
     private static void attachment(Context ctx, String name, String text) {

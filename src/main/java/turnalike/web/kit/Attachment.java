@@ -1,6 +1,7 @@
 package turnalike.web.kit;
 
 import io.javalin.http.Context;
+import java.io.InputStream;
 import turnalike.sheets.Sheet;
 
 /** A file that the browser keeps instead of showing it. */
@@ -15,6 +16,11 @@ public final class Attachment {
     /** As above, of a text. */
     public static void send(Context ctx, String name, String type, String text) {
         head(ctx, name, type).result(text);
+    }
+
+    /** As above, of what is read from there; it is closed in the end. */
+    public static void send(Context ctx, String name, String type, InputStream in) {
+        head(ctx, name, type).result(in);
     }
 
     /** Answers with the sheet as a PDF. */
