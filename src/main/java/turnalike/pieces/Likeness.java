@@ -21,6 +21,7 @@ import turnalike.units.Mass;
  * @param meanMass the mean that the mass tolerance is a per cent of; without one, masses are not compared
  */
 public record Likeness(LikenessTolerances tolerances, LikenessWeights weights, Optional<Mass> meanMass) {
+    private static final Mass NOTHING_WEIGHED = Mass.ofGrams(0);
     private static final Pattern NUMBER = Pattern.compile("-?\\d{1,15}(?:[.,]\\d{1,15})?");
 
     public Likeness {
@@ -89,12 +90,24 @@ public record Likeness(LikenessTolerances tolerances, LikenessWeights weights, O
      * @param other the other
      */
     public OptionalDouble findDifference(Piece piece, Piece other) {
-        List<Part> parts = parts(piece, other);
+        // The sum of parts() in their order, without making them: it is asked for hundreds of thousands of pairs.
         double sum = 0;
-        for (Part part : parts) {
-            sum += part.counts();
+        boolean any = false;
+        for (Map.Entry<Column, Double> each : piece.measures().figures().entrySet()) {
+            Double others = other.measures().figures().get(each.getKey());
+            if (others != null && isCompared(each.getKey())) {
+                sum += counts(each.getKey(), each.getValue() - others);
+                any = true;
+            }
         }
-        return parts.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(sum);
+        for (Map.Entry<String, Double> each : weights.noted().entrySet()) {
+            OptionalDouble off = grades(each.getKey(), piece, other);
+            if (off.isPresent()) {
+                sum += each.getValue() * Math.abs(off.getAsDouble());
+                any = true;
+            }
+        }
+        return any ? OptionalDouble.of(sum) : OptionalDouble.empty();
     }
 
     /**
@@ -105,14 +118,8 @@ public record Likeness(LikenessTolerances tolerances, LikenessWeights weights, O
      */
     public List<Part> parts(Piece piece, Piece other) {
         List<Part> parts = parts(piece.measures(), other.measures());
-        weights.noted().forEach((name, weight) -> {
-            String mine = piece.extra().get(name);
-            String others = other.extra().get(name);
-            if (mine != null && others != null) {
-                double off = grades(mine.strip(), others.strip());
-                parts.add(new Part(name, Optional.empty(), off, weight * Math.abs(off)));
-            }
-        });
+        weights.noted().forEach((name, weight) -> grades(name, piece, other)
+                .ifPresent(off -> parts.add(new Part(name, Optional.empty(), off, weight * Math.abs(off)))));
         return parts;
     }
 
@@ -154,15 +161,29 @@ public record Likeness(LikenessTolerances tolerances, LikenessWeights weights, O
         for (Map.Entry<Column, Double> each : measures.figures().entrySet()) {
             Column column = each.getKey();
             OptionalDouble other = others.figure(column);
-            if (other.isEmpty() || (column.isMass() && meanMass.isEmpty())) {
+            if (other.isEmpty() || !isCompared(column)) {
                 continue;
             }
             double off = each.getValue() - other.getAsDouble();
-            double tolerance = tolerances.figure(column, meanMass.orElse(Mass.ofGrams(0)));
-            parts.add(new Part(
-                    column.format(), Optional.of(column), off, weights.of(column) * Math.abs(off) / tolerance));
+            parts.add(new Part(column.format(), Optional.of(column), off, counts(column, off)));
         }
         return parts;
+    }
+
+    private boolean isCompared(Column column) {
+        return !column.isMass() || meanMass.isPresent();
+    }
+
+    private double counts(Column column, double off) {
+        return weights.of(column) * Math.abs(off) / tolerances.figure(column, meanMass.orElse(NOTHING_WEIGHED));
+    }
+
+    private static OptionalDouble grades(String name, Piece piece, Piece other) {
+        String mine = piece.extra().get(name);
+        String others = other.extra().get(name);
+        return mine != null && others != null
+                ? OptionalDouble.of(grades(mine.strip(), others.strip()))
+                : OptionalDouble.empty();
     }
 
     private static double grades(String mine, String others) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -48,6 +49,31 @@ class LikenessTest {
     })
     void the_difference_is_the_contract_s_sum(String first, String second, double expected) {
         assertThat(LIKENESS.difference(piece("1", first), piece("2", second))).isCloseTo(expected, within(1e-9));
+    }
+
+    /** The sum is worked out by itself; it must be that of the parts, bit by bit, also with what is judged by eye. */
+    @Test
+    void the_difference_is_the_sum_of_its_parts() {
+        Likeness judging = new Likeness(
+                TOLERANCES, new LikenessWeights(3, 2, 1, Map.of("colour", 0.5, "grain", 2.0)), Optional.empty());
+        List<String> grades = List.of("pale", "dark", "1", "2,5");
+        Seeds.each(300, random -> {
+            Piece one = any(random).noting("colour", grades.get(random.nextInt(4)));
+            Piece other = any(random)
+                    .noting("colour", grades.get(random.nextInt(4)))
+                    .noting("grain", grades.get(random.nextInt(4)));
+            for (Likeness each : List.of(LIKENESS, judging)) {
+                for (Piece first : List.of(one, other.noting("colour", ""))) {
+                    List<Likeness.Part> parts = each.parts(first, other);
+                    double sum = 0;
+                    for (Likeness.Part part : parts) {
+                        sum += part.counts();
+                    }
+                    assertThat(each.findDifference(first, other))
+                            .isEqualTo(parts.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(sum));
+                }
+            }
+        });
     }
 
     @Test

@@ -2,9 +2,12 @@ package turnalike.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.net.URLEncoder;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -176,6 +179,52 @@ class PagesTest {
         served.post(demo + "/redo", "");
         assertThat(kept().text().job().pattern().members().get(2).diameters())
                 .anySatisfy(each -> assertThat(each.size()).isEqualTo(Length.ofInches(1.375)));
+    }
+
+    private static String table(int from, int to) {
+        StringBuilder out = new StringBuilder("piece,mass_g,note\n");
+        for (int i = from; i <= to; i++) {
+            out.append(i).append(",14.").append(i % 7).append(",a note of some length and no knot\n");
+        }
+        return "sure=yes&cells=" + URLEncoder.encode(out.toString(), StandardCharsets.UTF_8);
+    }
+
+    private static List<String> shown(String page) {
+        return Pattern.compile("aria-label=\"Take out piece (\\d+)\"")
+                .matcher(page)
+                .results()
+                .map(each -> each.group(1))
+                .toList();
+    }
+
+    @Test
+    void a_long_table_is_shown_in_parts() throws Exception {
+        assertThat(served.get(demo + "/pieces").body()).doesNotContain("Parts of the table");
+        served.post(demo + "/pieces/table", table(18, 300));
+        int lettersFor300 = served.get(demo + "/pieces").body().length();
+        assertThat(served.post(demo + "/pieces/table", table(18, 6000)).statusCode())
+                .as("more than 200,000 letters pasted")
+                .isEqualTo(303);
+        String last = served.get(demo + "/pieces").body();
+        assertThat(shown(last)).hasSize(100).startsWith("5901").endsWith("6000");
+        assertThat(last)
+                .contains("5901 to 6000 of 6000", "last 200 of 6000", "The 20 most unlike of 6000")
+                .doesNotContain("rel=\"next\"");
+        String first = served.get(demo + "/pieces?from=1").body();
+        assertThat(shown(first)).hasSize(100).startsWith("1").endsWith("100");
+        assertThat(first).contains("?from=101&amp;column=mass_g#all-h").doesNotContain("rel=\"prev\"");
+        assertThat(shown(served.get(demo + "/pieces?piece=250").body()))
+                .startsWith("201")
+                .endsWith("300");
+        assertThat(shown(served.get(demo + "/pieces?from=99999").body())).endsWith("6000");
+        assertThat(shown(served.get(demo + "/pieces?from=x").body())).endsWith("6000");
+        HttpResponse<String> out = served.post(demo + "/pieces/remove", "piece=250&from=201");
+        assertThat(out.headers().firstValue("location").orElse("")).endsWith("/pieces?from=201#all-h");
+        assertThat(shown(served.get(demo + "/pieces?from=201").body()))
+                .hasSize(100)
+                .doesNotContain("250")
+                .endsWith("301");
+        assertThat(last.length()).as("as long as for 300").isLessThan(lettersFor300 * 6 / 5);
     }
 
     @Test

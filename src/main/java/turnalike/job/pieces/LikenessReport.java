@@ -105,6 +105,47 @@ public record LikenessReport(List<PieceLikeness> pieces, List<Pair> pairs, List<
         return new LikenessReport(entries, pairs, List.of(job.likeness().working(), beside()));
     }
 
+    /**
+     * The pieces least like the pattern, as {@link #of} has them. The work grows with the number of pieces times that of those asked for.
+     *
+     * @param job gives the pattern, the tolerances and what each measure counts
+     * @param pieces those to compare, in the file's order
+     * @param mass the unit that weights are told in, in words
+     * @param most how many are asked for
+     * @return the least like first
+     */
+    public static List<PieceLikeness> mostUnlike(Job job, List<Piece> pieces, MassUnit mass, int most) {
+        Likeness likeness = Likeness.among(pieces, job.tolerances().forLikeness(), job.likeness());
+        Measures reference = Likeness.reference(ColumnTargets.shape(job), pieces);
+        LikenessWords words = ColumnTargets.words(job, mass);
+        return pieces.stream()
+                .map(piece -> new Compared(piece, likeness.figure(piece, reference)))
+                .sorted(Comparator.comparingDouble(
+                                (Compared each) -> each.figure().figure())
+                        .reversed())
+                .limit(most)
+                .map(each -> new PieceLikeness(
+                        each.figure(), words.of(each.figure(), PARTS_SAID), nearest(likeness, each.piece(), pieces)))
+                .toList();
+    }
+
+    private record Compared(Piece piece, Likeness.Figure figure) {}
+
+    private static Optional<Pair> nearest(Likeness likeness, Piece piece, List<Piece> pieces) {
+        Optional<Pair> nearest = Optional.empty();
+        for (Piece other : pieces) {
+            OptionalDouble difference = other.label().equals(piece.label())
+                    ? OptionalDouble.empty()
+                    : likeness.findDifference(piece, other);
+            if (difference.isPresent()
+                    && (nearest.isEmpty()
+                            || difference.getAsDouble() < nearest.get().difference())) {
+                nearest = Optional.of(new Pair(piece.label(), other.label(), difference.getAsDouble()));
+            }
+        }
+        return nearest;
+    }
+
     private static Optional<Pair> nearer(Optional<Pair> soFar, Pair pair) {
         return soFar.isPresent() && soFar.get().difference() <= pair.difference() ? soFar : Optional.of(pair);
     }

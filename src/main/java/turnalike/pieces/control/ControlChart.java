@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import turnalike.units.Parsed;
 import turnalike.units.Working;
 
@@ -110,6 +111,30 @@ public record ControlChart(
                 signals,
                 new SampleStatistics(
                         sample.count(), sample.mean() * factor, sample.deviation() * factor, sample.neighbours()));
+    }
+
+    /**
+     * {@return the same chart with its last points only; its lines and its sample stay those of all}
+     *
+     * @param most how many points, two or more
+     */
+    public ControlChart last(int most) {
+        if (points.size() <= most) {
+            return this;
+        }
+        List<ChartPoint> shown = points.subList(points.size() - most, points.size());
+        Set<String> pieces = shown.stream().map(ChartPoint::piece).collect(Collectors.toSet());
+        return new ControlChart(
+                shown,
+                ranges.subList(ranges.size() - most + 1, ranges.size()),
+                centre,
+                meanMovingRange,
+                sigma,
+                lower,
+                upper,
+                rangeUpper,
+                signals.stream().filter(each -> pieces.contains(each.piece())).toList(),
+                sample);
     }
 
     /** {@return whether there are fewer than {@link #ENOUGH} points, too few for more than trial limits} */

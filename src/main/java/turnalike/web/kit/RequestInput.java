@@ -17,11 +17,14 @@ public final class RequestInput {
 
     /** A field of the form that was sent, to the letter. */
     public static Optional<String> field(Context ctx, String name) {
+        return table(ctx, name).filter(value -> value.length() <= LONGEST);
+    }
+
+    /** A field into which a whole table may be pasted: as long as a request may be. */
+    public static Optional<String> table(Context ctx, String name) {
         List<String> sent = ctx.formParams(name);
         // Of a tick box and the empty field before it, which stands for no tick, the last one sent counts.
-        return sent.isEmpty()
-                ? Optional.empty()
-                : Optional.of(sent.get(sent.size() - 1)).filter(value -> value.length() <= LONGEST);
+        return sent.isEmpty() ? Optional.empty() : Optional.of(sent.get(sent.size() - 1));
     }
 
     /** A part of the address after the question mark. */

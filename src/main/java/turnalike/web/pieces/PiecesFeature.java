@@ -57,8 +57,11 @@ public final class PiecesFeature implements Feature {
 
     private void show(Context ctx, int status, PieceFormEntry entry) {
         KeptJob kept = JobAddress.job(ctx, store);
-        PiecesView view =
-                new PiecesView(kept, entry, RequestInput.query(ctx, "column").orElse("mass_g"));
+        String column = RequestInput.query(ctx, "column").orElse("mass_g");
+        PiecesView view = RequestInput.number(RequestInput.query(ctx, "from"))
+                .map(row -> new PiecesView(
+                        kept, entry, column, TablePart.from(row, kept.pieces().size())))
+                .orElseGet(() -> new PiecesView(kept, entry, column));
         pages.show(ctx, status, "pieces/page.jte", view.title(), view);
     }
 
@@ -106,7 +109,7 @@ public final class PiecesFeature implements Feature {
     private void table(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
         String text = RequestInput.upload(ctx, "file")
-                .or(() -> RequestInput.field(ctx, "cells"))
+                .or(() -> RequestInput.table(ctx, "cells"))
                 .orElse("");
         PiecesFile.Read read =
                 PiecesFile.parseWithoutMass(text, kept.text().job().units());
@@ -159,7 +162,11 @@ public final class PiecesFeature implements Feature {
         if (store.edit(JobAddress.id(ctx), edit).isEmpty()) {
             throw Refusal.notFound("that job");
         }
-        ctx.redirect(JobAddress.address(JobAddress.id(ctx)) + "/pieces", HttpStatus.SEE_OTHER);
+        // Who takes out a piece stays where it stood.
+        String from = RequestInput.number(RequestInput.field(ctx, "from"))
+                .map(row -> "?from=" + row + "#all-h")
+                .orElse("");
+        ctx.redirect(JobAddress.address(JobAddress.id(ctx)) + "/pieces" + from, HttpStatus.SEE_OTHER);
     }
 
     private void csv(Context ctx) {

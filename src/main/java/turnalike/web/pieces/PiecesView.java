@@ -35,6 +35,13 @@ import turnalike.web.kit.JobAddress;
 public final class PiecesView {
     private static final double SAME_MM = 1e-6;
 
+    /** So many pieces are compared each with each; of more, the most unlike alone are shown. */
+    private static final int MOST_COMPARED = 200;
+
+    private static final int MOST_UNLIKE = 20;
+    private static final int MOST_CHARTED = 200;
+    private static final int MOST_SIGNALS = 20;
+
     private final KeptJob kept;
     private final PieceFormEntry entry;
     private final String column;
@@ -45,9 +52,17 @@ public final class PiecesView {
     private final SortedSet<String> further = new TreeSet<>();
 
     private final Optional<ControlReport> report;
+    private final Optional<ControlChart> charted;
     private final String noChart;
+    private final TablePart part;
 
     PiecesView(KeptJob kept, PieceFormEntry entry, String column) {
+        this(kept, entry, column, TablePart.holding(kept.pieces(), entry.label()));
+    }
+
+    /** @param part of the table that is shown */
+    PiecesView(KeptJob kept, PieceFormEntry entry, String column, TablePart part) {
+        this.part = part;
         this.kept = kept;
         this.entry = entry;
         this.column = column;
@@ -57,6 +72,7 @@ public final class PiecesView {
         pieces.forEach(piece -> further.addAll(piece.extra().keySet()));
         var parsed = ControlReport.of(Optional.of(kept.text().job()), pieces, column, ChartConstants.PRINTED);
         this.report = parsed.fold(Optional::of, (what, mend) -> Optional.empty());
+        this.charted = report.map(made -> made.shown().last(MOST_CHARTED));
         this.noChart = parsed.fold(made -> "", (what, mend) -> what + "; " + mend);
     }
 
@@ -108,8 +124,13 @@ public final class PiecesView {
                 .toList();
     }
 
+    /** Those of the part of the table that is shown. */
     public List<KeptPiece> pieces() {
-        return kept.pieces();
+        return part.of(kept.pieces());
+    }
+
+    public TablePart part() {
+        return part;
     }
 
     /** A piece's figures under those headings. */
@@ -197,7 +218,7 @@ public final class PiecesView {
     /** The control chart, or nothing. */
     public String chart() {
         return report.map(made -> ControlChartDrawing.svg(
-                                made.shown(),
+                                charted.orElseThrow(),
                                 chartTitle(title(), made),
                                 made.shownUnit(),
                                 Length.ofMm(230),
@@ -211,8 +232,27 @@ public final class PiecesView {
         return noChart;
     }
 
+    /** Where the last pieces look like a change in the work; of more than are listed the first. */
     public List<Signal> signals() {
-        return report.map(ControlReport::chart).map(ControlChart::signals).orElse(List.of());
+        return allSignals().stream().limit(MOST_SIGNALS).toList();
+    }
+
+    /** How many are not listed. */
+    public int moreSignals() {
+        return Math.max(0, allSignals().size() - MOST_SIGNALS);
+    }
+
+    private List<Signal> allSignals() {
+        return charted.map(ControlChart::signals).orElse(List.of());
+    }
+
+    /** That the chart shows the last pieces only, or nothing. */
+    public String chartedOf() {
+        int all = report.map(made -> made.chart().points().size()).orElse(0);
+        return all <= MOST_CHARTED
+                ? ""
+                : "The chart and what follows show the last %d of %d; the limits are those of all."
+                        .formatted(MOST_CHARTED, all);
     }
 
     /** What the values say beyond the signals: drift, and whether the work holds its tolerance. */
@@ -220,11 +260,20 @@ public final class PiecesView {
         return report.map(ControlReport::findings).orElse(List.of());
     }
 
-    /** How alike the pieces are, the most unlike first; empty with fewer than two. */
+    /** How alike the pieces are, the most unlike first; empty with fewer than two. Of a large table the most unlike only. */
     public List<LikenessReport.PieceLikeness> likeness() {
         return pieces.size() < 2
                 ? List.of()
-                : LikenessReport.of(kept.text().job(), pieces, MassUnit.GRAM).mostUnlikeFirst();
+                : LikenessReport.mostUnlike(kept.text().job(), pieces, MassUnit.GRAM, compared());
+    }
+
+    private int compared() {
+        return pieces.size() <= MOST_COMPARED ? pieces.size() : MOST_UNLIKE;
+    }
+
+    /** That the most unlike alone are shown, or nothing. */
+    public String comparedOf() {
+        return compared() == pieces.size() ? "" : "The %d most unlike of %d.".formatted(compared(), pieces.size());
     }
 
     public String figure(double value) {

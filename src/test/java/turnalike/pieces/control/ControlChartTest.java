@@ -46,6 +46,24 @@ class ControlChartTest {
     }
 
     @Test
+    void the_last_points_of_a_chart_keep_the_lines_of_all() {
+        ControlChart all = ControlChart.of(points(10, 11, 10, 11, 10, 11, 10, 90, 10, 11, 10, 60))
+                .get();
+        ControlChart last = all.last(3);
+        assertThat(last.points()).isEqualTo(all.points().subList(9, 12));
+        assertThat(last.ranges()).containsExactly(1.0, 50.0);
+        assertThat(last.centre()).isEqualTo(all.centre());
+        assertThat(last.upper()).isEqualTo(all.upper());
+        assertThat(last.sample()).isEqualTo(all.sample());
+        assertThat(all.signals()).extracting(Signal::piece).contains("p8");
+        assertThat(last.signals())
+                .isEqualTo(all.signals().stream()
+                        .filter(each -> List.of("p10", "p11", "p12").contains(each.piece()))
+                        .toList());
+        assertThat(all.last(12)).isSameAs(all);
+    }
+
+    @Test
     void the_usual_rules_see_a_jump_a_shift_and_a_trend() {
         assertThat(RunRule.usual())
                 .containsExactlyInAnyOrder(
