@@ -109,9 +109,10 @@ public final class ServeCommand implements Runnable {
                     console.println("What passes over the network is not encrypted: share only on one you trust.");
                 }
                 console.flush();
-                looked.thenAccept(words -> tell(console, words, jobs));
+                CompletableFuture<Void> telling = looked.thenAccept(words -> tell(console, words, jobs));
                 opening.open(site.address());
                 end.await();
+                telling.cancel(false);
             }
             return jobs;
         });
