@@ -79,7 +79,8 @@ public record Plan(
         Pattern pattern = job.pattern();
         List<Mark> marks = pattern.marks();
         JobSettings settings = JobSettings.of(job, search);
-        List<Warning> warnings = new ArrayList<>(Turnability.warnings(pattern, job.units(), hold(job)));
+        List<Warning> warnings = new ArrayList<>(Turnability.warnings(
+                pattern, job.units(), hold(job), job.lathe().rules().shapes()));
         warnings.addAll(CuttingWarnings.of(job, settings));
         job.wood()
                 .warnings()

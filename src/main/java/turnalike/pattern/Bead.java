@@ -72,14 +72,16 @@ public record Bead(Length length, Length root, Length crown, Details details) im
         return this;
     }
 
-    /** A bead that stands further out than it is wide is no bead but a disc on edge: its grain breaks off. Common practice, no source. */
     @Override
     public List<String> unwise(Surroundings around) {
         Length rise = crown.minus(root).times(0.5);
-        return rise.mm() > length.mm() * (1 + 1e-9)
-                ? List.of(
-                        "stands %s high on a width of %s, higher than it is wide: short grain breaks off; make it wider or lower"
-                                .formatted(around.print(rise), around.print(length)))
+        double most = around.rules().beadRise();
+        return ShapeRules.above(rise, most, length)
+                ? List.of("stands %s high on a width of %s, %s: short grain breaks off; make it wider or lower"
+                        .formatted(
+                                around.print(rise),
+                                around.print(length),
+                                most == 1 ? "higher than it is wide" : ShapeRules.past("higher", most)))
                 : List.of();
     }
 

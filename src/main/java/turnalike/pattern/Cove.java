@@ -25,12 +25,6 @@ public record Cove(Length length, Length rim, Length bottom, Details details) im
                     sizes -> new Cove(sizes.length(), sizes.size("rim"), sizes.size("bottom"), sizes.details()),
                     () -> new Cove(Length.ofMm(34), Length.ofMm(30), Length.ofMm(22.5), Details.NONE));
 
-    /**
-     * A cove deeper than half its width is deeper than a semicircle: a gouge's bevel can no longer follow it down. Common practice, no
-     * source.
-     */
-    private static final double DEPTH_TO_WIDTH = 0.5;
-
     public Cove {
         Faults.refuse(KIND.word(), faults(length, rim, bottom));
     }
@@ -89,10 +83,11 @@ public record Cove(Length length, Length rim, Length bottom, Details details) im
     @Override
     public List<String> unwise(Surroundings around) {
         Length depth = rim.minus(bottom).times(0.5);
-        return depth.mm() > DEPTH_TO_WIDTH * length.mm() * (1 + 1e-9)
+        double most = around.rules().coveDepth();
+        return ShapeRules.above(depth, most, length)
                 ? List.of(
-                        "is %s deep but only %s wide: deeper than half its width a gouge cannot be swung to its bottom; widen it, make it shallower, or scrape with care"
-                                .formatted(around.print(depth), around.print(length)))
+                        "is %s deep but only %s wide: %s a gouge cannot be swung to its bottom; widen it, make it shallower, or scrape with care"
+                                .formatted(around.print(depth), around.print(length), ShapeRules.past("deeper", most)))
                 : List.of();
     }
 }

@@ -27,9 +27,6 @@ public record Groove(Length length, Length rim, Length bottom, Details details) 
                     sizes -> new Groove(sizes.length(), sizes.size("rim"), sizes.size("bottom"), sizes.details()),
                     () -> new Groove(Length.ofMm(8), Length.ofMm(30), Length.ofMm(22.5), Details.NONE));
 
-    /** Cut with a parting tool; thin ones are about 1.5 mm (1/16 in) wide: common practice, no source. */
-    private static final Length NARROWEST = Length.ofMm(1.5);
-
     public Groove {
         Faults.refuse(KIND.word(), faults(length, rim, bottom));
     }
@@ -83,7 +80,7 @@ public record Groove(Length length, Length rim, Length bottom, Details details) 
 
     @Override
     public List<String> unwise(Surroundings around) {
-        return length.compareTo(NARROWEST) < 0
+        return length.compareTo(around.rules().narrowestGroove()) < 0
                 ? List.of("is %s wide, narrower than a thin parting tool".formatted(around.print(length)))
                 : List.of();
     }

@@ -11,8 +11,9 @@ import turnalike.units.UnitSystem;
  * @param run the members in their places
  * @param index of the member, from 0
  * @param units in which lengths are printed, the other system's beside
+ * @param rules from where on a shape is warned of
  */
-public record Surroundings(List<PlacedMember> run, int index, UnitSystem units) {
+public record Surroundings(List<PlacedMember> run, int index, UnitSystem units, ShapeRules rules) {
     public Surroundings {
         run = List.copyOf(run);
     }

@@ -46,9 +46,6 @@ public record Tenon(Length length, Length diameter, Length chamfer, Optional<Len
                             sizes.details()),
                     () -> new Tenon(Length.ofMm(34), Length.ofMm(20), Length.ofMm(3), Details.NONE));
 
-    /** Wood glue bridges no more play than about this on the diameter: common practice, no source. */
-    private static final Length LOOSEST = Length.ofMm(0.5);
-
     public Tenon {
         Faults.refuse(KIND.word(), faults(length, diameter, chamfer));
         Faults.refuse(KIND.word(), holeFaults(diameter, hole));
@@ -185,7 +182,7 @@ public record Tenon(Length length, Length diameter, Length chamfer, Optional<Len
                     + (chamfer.isPositive() ? "; its chamfer is left off: only a free end has one" : ""));
         }
         hole.map(size -> size.minus(diameter))
-                .filter(play -> play.compareTo(LOOSEST) > 0)
+                .filter(play -> play.compareTo(around.rules().tenonPlay()) > 0)
                 .ifPresent(play -> out.add(
                         "is %s thinner than its hole; a tenon that rattles is held by glue alone, so turn it to the hole or wedge it"
                                 .formatted(around.print(play))));

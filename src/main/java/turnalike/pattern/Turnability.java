@@ -11,25 +11,21 @@ import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
 /**
- * What is unwise to turn as drawn: what each member says of itself, and necks that the run as a whole makes too weak. Every bound is common
- * practice, no source: they tell where turners start to have trouble, not where wood fails.
+ * What is unwise to turn as drawn: what each member says of itself, and necks that the run as a whole makes too weak. From where on
+ * stands in {@link ShapeRules}.
  */
 public final class Turnability {
-    /** A neck thinner than a tenth of its distance to the nearer end whips and chatters. */
-    static final double NECK_TO_DISTANCE = 0.1;
-
-    /** A neck below this share of the heaviest part inboard of it carries that part's cutting forces on too little wood. */
-    static final double NECK_TO_HEAVY_PART = 0.4;
-
     /** How many slender necks are warned of one by one. */
     static final int MOST_NECKS_APART = 3;
 
     private final UnitSystem units;
     private final Hold hold;
+    private final ShapeRules rules;
 
-    private Turnability(UnitSystem units, Hold hold) {
+    private Turnability(UnitSystem units, Hold hold, ShapeRules rules) {
         this.units = units;
         this.hold = hold;
+        this.rules = rules;
     }
 
     /**
@@ -60,18 +56,19 @@ public final class Turnability {
      * @param units in which lengths are printed, the other system's beside
      */
     public static List<Warning> warnings(Pattern pattern, UnitSystem units) {
-        return warnings(pattern, units, Hold.CENTRES);
+        return warnings(pattern, units, Hold.CENTRES, ShapeRules.USUAL);
     }
 
     /**
-     * {@return the same for a piece held in any way}
+     * {@return the same for a piece held in any way, by rules of one's own}
      *
      * @param pattern the piece as drawn
      * @param units in which lengths are printed, the other system's beside
      * @param hold what bears it
+     * @param rules from where on a shape is warned of
      */
-    public static List<Warning> warnings(Pattern pattern, UnitSystem units, Hold hold) {
-        return new Turnability(units, hold).warnings(pattern);
+    public static List<Warning> warnings(Pattern pattern, UnitSystem units, Hold hold, ShapeRules rules) {
+        return new Turnability(units, hold, rules).warnings(pattern);
     }
 
     private List<Warning> warnings(Pattern pattern) {
@@ -81,7 +78,7 @@ public final class Turnability {
             String where = run.get(i).where();
             run.get(i)
                     .member()
-                    .unwise(new Surroundings(run, i, units))
+                    .unwise(new Surroundings(run, i, units, rules))
                     .forEach(what -> out.add(new Warning(where, what)));
         }
         List<Neck> necks = Necks.of(pattern.outline());
@@ -103,7 +100,7 @@ public final class Turnability {
 
     private boolean isSlender(Neck neck, Length length) {
         Length reach = hold.away(weakest(neck, length), length);
-        return neck.diameter().mm() < NECK_TO_DISTANCE * reach.mm() * (1 - 1e-9);
+        return neck.diameter().mm() < rules.thin() * reach.mm() * (1 - 1e-9);
     }
 
     /** All slender necks of a long piece in one: a dozen equal lines are read by nobody. */
@@ -123,11 +120,12 @@ public final class Turnability {
                 .collect(Collectors.joining(", "));
         return new Warning(
                 "members " + members,
-                "their necks, the thinnest %s, stand up to %s from the nearer %s, each more than ten times its thickness: expect whip; take light cuts, the thinnest last%s"
+                "their necks, the thinnest %s, stand up to %s from the nearer %s, each more than %s its thickness: expect whip; take light cuts, the thinnest last%s"
                         .formatted(
                                 print(thinnest),
                                 print(farthest),
                                 hold.startAlone().isPresent() ? "support" : "end",
+                                ShapeRules.times(rules.thin()),
                                 hold.steady() ? ", and steady the piece" : ""));
     }
 
@@ -137,11 +135,12 @@ public final class Turnability {
         boolean one = hold.startAlone().isPresent();
         return new Warning(
                 memberAt(run, place).where(),
-                "the neck of %s stands %s from the nearer %s, more than ten times its thickness: expect whip; take light cuts, %s%s"
+                "the neck of %s stands %s from the nearer %s, more than %s its thickness: expect whip; take light cuts, %s%s"
                         .formatted(
                                 print(neck.diameter()),
                                 print(reach),
                                 one ? "support" : "end",
+                                ShapeRules.times(rules.thin()),
                                 one ? "with nothing left to cut beyond it" : "turn it last",
                                 hold.steady() ? ", and steady it" : ""));
     }
@@ -174,7 +173,7 @@ public final class Turnability {
                 ? "the neck of %s carries a part %s thick beyond it: that part's cuts load it; finish the heavy part before the neck is cut"
                 : "the neck of %s stands outboard of a part %s thick: that part's cuts load it; turn the heavy part first and the neck last";
         return when(
-                neck.diameter().mm() < NECK_TO_HEAVY_PART * heavy.mm(),
+                neck.diameter().mm() < rules.heavyPart() * heavy.mm(),
                 memberAt(run, place),
                 what.formatted(print(neck.diameter()), print(heavy)));
     }

@@ -26,9 +26,6 @@ public record Vee(Length length, Length rim, Length bottom, Details details) imp
                     sizes -> new Vee(sizes.length(), sizes.size("rim"), sizes.size("bottom"), sizes.details()),
                     () -> new Vee(Length.ofMm(34), Length.ofMm(30), Length.ofMm(22.5), Details.NONE));
 
-    /** A vee deeper than its width closes below 53° and a skew's long point binds between its walls. Common practice, no source. */
-    private static final double DEPTH_TO_WIDTH = 1.0;
-
     public Vee {
         Faults.refuse(KIND.word(), faults(length, rim, bottom));
     }
@@ -84,10 +81,11 @@ public record Vee(Length length, Length rim, Length bottom, Details details) imp
     @Override
     public List<String> unwise(Surroundings around) {
         Length depth = rim.minus(bottom).times(0.5);
-        return depth.mm() > DEPTH_TO_WIDTH * length.mm() * (1 + 1e-9)
+        double most = around.rules().veeDepth();
+        return ShapeRules.above(depth, most, length)
                 ? List.of(
-                        "is %s deep but only %s wide: deeper than its width a skew's point binds between the walls; widen it or make it shallower"
-                                .formatted(around.print(depth), around.print(length)))
+                        "is %s deep but only %s wide: %s a skew's point binds between the walls; widen it or make it shallower"
+                                .formatted(around.print(depth), around.print(length), ShapeRules.past("deeper", most)))
                 : List.of();
     }
 }

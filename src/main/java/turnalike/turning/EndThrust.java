@@ -13,12 +13,6 @@ record EndThrust(double share, double mostN) {
     static final EndThrust NONE = new EndThrust(0, 0);
 
     /**
-     * Where the job says nothing: a tailstock eased as the piece grows thin, tens of newtons on a slender piece and some hundreds on a stout
-     * one; a tenth of what bows it, 300 N at most. Common practice, no source.
-     */
-    static final EndThrust USUAL = new EndThrust(0.1, 300);
-
-    /**
      * From this share of what bows the piece a thrust is not borne: so near to it the piece swings at a hundredth of its speed and gives way
      * ten thousandfold, and the figures would be the elements' own error.
      */
@@ -36,8 +30,14 @@ record EndThrust(double share, double mostN) {
         return new EndThrust(Double.POSITIVE_INFINITY, given.newtons());
     }
 
-    static EndThrust givenOrUsual(Optional<Force> given) {
-        return given.map(EndThrust::of).orElse(USUAL);
+    /** What the job gives, else what the rules suppose. */
+    static EndThrust givenOrUsual(Lathe lathe) {
+        return lathe.tailstock().map(EndThrust::of).orElseGet(() -> supposed(lathe.rules()));
+    }
+
+    /** Where the job gives none. */
+    static EndThrust supposed(ShopRules rules) {
+        return new EndThrust(rules.thrustShare(), rules.thrustMost().newtons());
     }
 
     static EndThrust givenOrNone(Optional<Force> given) {

@@ -1,5 +1,7 @@
 package turnalike.turning;
 
+import turnalike.pattern.ShapeRules;
+import turnalike.units.Force;
 import turnalike.units.Length;
 import turnalike.units.Speed;
 
@@ -16,11 +18,15 @@ import turnalike.units.Speed;
  *     more, and centres are not as stiff as they are reckoned
  * @param steadyFrom a piece shorter than so many of its greatest diameters wants no steady rest
  * @param pencil nothing thinner is parted down to: it breaks or is wrung off
- * @param thin a part thinner than this share of its distance to the nearer support is cut last and lightly
+ * @param parting the width of a sizing cut
  * @param overhang without a tailstock a piece stands out of its hold by no more than so many of its greatest diameters
  * @param centring how far off its middle a blank runs, milling and centring together; twice of it is lost of the largest round
  * @param strengthMargin the plain cut bends the wood with no more than its strength over this, 1 or more: what breaks a neck is a dig, several
  *     times the plain cutting force
+ * @param thrustShare a tailstock of which nothing is told presses with this share of what bows the piece; above 0, at most 1
+ * @param thrustMost and with no more than this: it is eased as the piece grows thin, tens of newtons on a slender piece and some hundreds on
+ *     a stout one
+ * @param shapes from where on a shape is warned of
  */
 public record ShopRules(
         SpeedChart chart,
@@ -30,10 +36,13 @@ public record ShopRules(
         double whipShare,
         double steadyFrom,
         Length pencil,
-        double thin,
+        Length parting,
         double overhang,
         Length centring,
-        double strengthMargin) {
+        double strengthMargin,
+        double thrustShare,
+        Force thrustMost,
+        ShapeRules shapes) {
     /** Seven feet, a post's height: the length that {@link #longWork} is told for. */
     public static final Length LONG = Length.ofInches(84);
 
@@ -46,15 +55,18 @@ public record ShopRules(
             0.5,
             8,
             Length.ofMm(7),
-            0.1,
+            Length.ofMm(3),
             4,
             Length.ofInches(1 / 64.0),
-            4);
+            4,
+            0.1,
+            Force.ofNewtons(300),
+            ShapeRules.USUAL);
 
     public ShopRules {
         share("outOfRound", outOfRound);
         share("whipShare", whipShare);
-        share("thin", thin);
+        share("thrustShare", thrustShare);
         if (!(strengthMargin >= 1)) {
             throw new IllegalArgumentException("strengthMargin must be 1 or more, was %s".formatted(strengthMargin));
         }

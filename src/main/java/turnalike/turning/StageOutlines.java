@@ -12,9 +12,6 @@ import turnalike.units.Length;
 
 /** The piece's outline at any stage of the work: some members finished, the others still roughed, with or without their sizing cuts. */
 final class StageOutlines {
-    /** The width of a sizing cut: a parting tool of 3 mm, 1/8 in. Common practice, no source. */
-    private static final double SLOT_MM = 3;
-
     private final TurningProblem work;
     private final List<PlacedMember> run;
     private final List<SizedPlace> sized;
@@ -95,7 +92,7 @@ final class StageOutlines {
 
     private List<Slot> slots(PlacedMember placed) {
         double length = placed.member().length().mm();
-        double width = Math.min(SLOT_MM, length);
+        double width = Math.min(work.lathe().rules().parting().mm(), length);
         List<Slot> out = new ArrayList<>();
         for (SizedPlace each : sized) {
             if (each.member() == placed.number() - 1) {

@@ -25,7 +25,7 @@ final class ThinParts {
         List<Thin> thin = new ArrayList<>();
         for (int index : SlenderMembers.order(work, slender)) {
             double share = share(work, work.pattern().placed().get(index));
-            if (share < work.lathe().rules().thin() * (1 - 1e-9)) {
+            if (share < work.lathe().rules().shapes().thin() * (1 - 1e-9)) {
                 thin.add(new Thin(index, Math.round(share * 1e9)));
             }
         }

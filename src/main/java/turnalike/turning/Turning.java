@@ -68,8 +68,8 @@ public record Turning(
         List<Stage> later = List.of();
         if (work.stiffness().isPresent()) {
             BeamWood wood = BeamWood.of(work.stiffness().get(), work.density());
-            CutStiffness stiffness = new CutStiffness(
-                    work, wood, load(work, EndThrust.givenOrUsual(work.lathe().tailstock())), slender);
+            CutStiffness stiffness =
+                    new CutStiffness(work, wood, load(work, EndThrust.givenOrUsual(work.lathe())), slender);
             blank = Optional.of(stiffness.blank());
             later = stiffness.later();
             cuts = stiffness.reckoned(cuts);
@@ -99,7 +99,7 @@ public record Turning(
     private static Optional<BendingStrength> strength(TurningProblem work, List<Cut> cuts) {
         return work.stiffness().flatMap(stiffness -> work.rupture().map(rupture -> {
             double margin = work.lathe().rules().strengthMargin();
-            BeamLoad usual = load(work, EndThrust.givenOrUsual(work.lathe().tailstock()));
+            BeamLoad usual = load(work, EndThrust.givenOrUsual(work.lathe()));
             CutStrains strains =
                     new CutStrains(work, BeamWood.of(stiffness, work.density()), usual, rupture.mpa() / margin);
             return new BendingStrength(rupture, margin, strains.of(cuts));

@@ -26,7 +26,7 @@ final class TurningWorkings {
         work.stiffness().ifPresent(each -> out.add(each.working()));
         whip.ifPresent(each -> {
             out.add(natural(each, work.stiffness().map(Stiffness::moeOverShear).orElse(0.0)));
-            out.add(thrust());
+            out.add(thrust(work.lathe().rules()));
             out.add(sag(each));
             out.add(buckling(each));
             out.add(steady(each));
@@ -60,7 +60,7 @@ final class TurningWorkings {
                         + " parting; a stretch is slender when its diameter of equal volume is under 2/3 of the thickest, or under"
                         + " 9/10 and its cutting adds a tenth or more of the limberness, integral of sin^2(pi x/L)/I; of those it is"
                         + " cut last when it is thinner than %.0f %% of its distance from the nearer centre",
-                100 * work.lathe().rules().thin());
+                100 * work.lathe().rules().shapes().thin());
     }
 
     private static Working natural(Whip whip, double moeOverShear) {
@@ -85,15 +85,15 @@ final class TurningWorkings {
                         100 * whip.halvingChange()));
     }
 
-    private static Working thrust() {
+    private static Working thrust(ShopRules rules) {
         return new Working(
                 "Tailstock",
                 String.format(
                         Locale.ROOT,
                         "where turning.tailstock_force_n is not given, %.0f %% of what bows each stage, %.0f N at most, holds the stages'"
                                 + " figures and the speeds back; the finished piece's own figures are free of it",
-                        100 * EndThrust.USUAL.share(),
-                        EndThrust.USUAL.mostN()),
+                        100 * rules.thrustShare(),
+                        rules.thrustMost().newtons()),
                 Working.COMMON_PRACTICE,
                 "an even rod on two centres swings at f0 sqrt(1 - P/Pcr) under it");
     }

@@ -24,7 +24,7 @@ class HeldNecksTest {
                         new Cylinder(mm(90), mm(20), Details.NONE),
                         new Cylinder(mm(10), mm(9), Details.NONE),
                         new Cylinder(mm(50), mm(40), Details.NONE)));
-        return Turnability.warnings(pattern, UnitSystem.METRIC, hold).stream()
+        return Turnability.warnings(pattern, UnitSystem.METRIC, hold, ShapeRules.USUAL).stream()
                 .map(Warning::what)
                 .toList();
     }

@@ -157,10 +157,13 @@ class SpeedAdviceTest {
                 whip,
                 usual.steadyFrom(),
                 usual.pencil(),
-                usual.thin(),
+                usual.parting(),
                 usual.overhang(),
                 usual.centring(),
-                usual.strengthMargin());
+                usual.strengthMargin(),
+                usual.thrustShare(),
+                usual.thrustMost(),
+                usual.shapes());
     }
 
     @Test

@@ -82,7 +82,7 @@ public final class Works {
 
     /** Between centres, under the light cut and the thrust of a job that says nothing. */
     static BeamLoad usual() {
-        return BeamLoad.of(Lathe.USUAL_CUTTING).pressing(EndThrust.USUAL);
+        return BeamLoad.of(Lathe.USUAL_CUTTING).pressing(EndThrust.supposed(ShopRules.USUAL));
     }
 
     public static TurningProblem stiff(Pattern pattern) {

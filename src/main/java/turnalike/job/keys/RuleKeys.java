@@ -10,6 +10,7 @@ import turnalike.job.fields.KeyType.Group;
 import turnalike.job.fields.KeyType.Number;
 import turnalike.job.fields.KeyType.Rows;
 import turnalike.job.fields.KeyType.Size;
+import turnalike.pattern.ShapeRules;
 import turnalike.turning.ShopRules;
 
 /** The rules of thumb of the lathe that a job may set: {@code turning.rules}. Their usual values stand in {@link ShopRules}. */
@@ -70,11 +71,15 @@ public final class RuleKeys {
     public static final Key<Size> PENCIL =
             Key.may("pencil", new Size(true, Optional.of(USUAL.pencil())), "nothing thinner is parted down to", "7 mm");
 
-    /** What counts as thin for its distance from a support, per hundred, {@link ShopRules#thin}. */
+    /** The width of a sizing cut, {@link ShopRules#parting}. */
+    public static final Key<Size> PARTING = Key.may(
+            "parting", new Size(true, Optional.of(USUAL.parting())), "how wide the tool for sizing cuts is", "3 mm");
+
+    /** What counts as thin for its distance from a support, per hundred, {@link ShapeRules#thin}. */
     public static final Key<Number> THIN = rule(
             "thin_pct",
-            KeyType.number(1, 100, 100 * USUAL.thin()),
-            "a part thinner than this share of its distance to the nearer support is cut last");
+            KeyType.number(1, 100, 100 * USUAL.shapes().thin()),
+            "a part thinner than this share of its distance to the nearer support is warned of and cut last");
 
     /** How many diameters stand out of a hold without a tailstock, {@link ShopRules#overhang}. */
     public static final Key<Number> OVERHANG = rule(
@@ -95,11 +100,78 @@ public final class RuleKeys {
             KeyType.number(1, 100, USUAL.strengthMargin()),
             "the plain cut bends the wood with no more than its strength over this; a dig is several times as hard");
 
+    /** The share of what bows a piece that a tailstock presses with, per hundred, {@link ShopRules#thrustShare}. */
+    public static final Key<Number> THRUST = rule(
+            "thrust_pct",
+            KeyType.number(1, 100, 100 * USUAL.thrustShare()),
+            "of what bows the piece, pressed by a tailstock that turning.tailstock_force_n says nothing of");
+
+    /** And no more than so many newtons, {@link ShopRules#thrustMost}. */
+    public static final Key<Number> THRUST_MOST = rule(
+            "thrust_n", KeyType.number(0, 100_000, USUAL.thrustMost().newtons()), "and no more than so many newtons");
+
+    /** The least share of the heaviest part inboard that a neck may have unwarned, per hundred, {@link ShapeRules#heavyPart}. */
+    public static final Key<Number> HEAVY_PART = rule(
+            "heavy_part_pct",
+            KeyType.number(1, 100, 100 * USUAL.shapes().heavyPart()),
+            "a neck below this share of the thickest part inboard is warned of");
+
+    /** How deep a cove may be for its width, per hundred, {@link ShapeRules#coveDepth}. */
+    public static final Key<Number> COVE = rule(
+            "cove_depth_pct",
+            KeyType.number(1, 1000, 100 * USUAL.shapes().coveDepth()),
+            "of its width; a deeper cove is warned of");
+
+    /** How deep a vee may be for its width, per hundred, {@link ShapeRules#veeDepth}. */
+    public static final Key<Number> VEE = rule(
+            "vee_depth_pct",
+            KeyType.number(1, 1000, 100 * USUAL.shapes().veeDepth()),
+            "of its width; a deeper vee is warned of");
+
+    /** How high a bead may stand for its width, per hundred, {@link ShapeRules#beadRise}. */
+    public static final Key<Number> BEAD = rule(
+            "bead_rise_pct",
+            KeyType.number(1, 1000, 100 * USUAL.shapes().beadRise()),
+            "of its width; a bead that stands higher is warned of");
+
+    /** How narrow a groove may be, {@link ShapeRules#narrowestGroove}. */
+    public static final Key<Size> GROOVE = Key.may(
+            "groove_width",
+            new Size(true, Optional.of(USUAL.shapes().narrowestGroove())),
+            "a narrower groove is warned of",
+            "1.5 mm");
+
+    /** How loose a tenon may be, {@link ShapeRules#tenonPlay}. */
+    public static final Key<Size> PLAY = Key.may(
+            "tenon_play",
+            new Size(false, Optional.of(USUAL.shapes().tenonPlay())),
+            "a tenon thinner than its hole by more is warned of",
+            "0.5 mm");
+
     /** The rules of thumb as one object. */
     public static final Key<Group> RULES = Key.may(
             "rules",
             new Group(List.of(
-                    CHART, CEILING, LONG, OUT_OF_ROUND, WHIP, STEADY, PENCIL, THIN, OVERHANG, CENTRING, STRENGTH)),
+                    CHART,
+                    CEILING,
+                    LONG,
+                    OUT_OF_ROUND,
+                    WHIP,
+                    STEADY,
+                    PENCIL,
+                    PARTING,
+                    OVERHANG,
+                    CENTRING,
+                    STRENGTH,
+                    THRUST,
+                    THRUST_MOST,
+                    THIN,
+                    HEAVY_PART,
+                    COVE,
+                    VEE,
+                    BEAD,
+                    GROOVE,
+                    PLAY)),
             "rules of thumb that the advice goes by (common practice, no source, each)",
             "each its own");
 

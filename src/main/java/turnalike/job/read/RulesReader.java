@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Optional;
 import turnalike.job.fields.Fields;
 import turnalike.job.keys.RuleKeys;
+import turnalike.pattern.ShapeRules;
 import turnalike.turning.ShopRules;
 import turnalike.turning.SpeedChart;
+import turnalike.units.Force;
 import turnalike.units.Length;
 import turnalike.units.Speed;
 
@@ -27,10 +29,13 @@ final class RulesReader {
         Optional<Double> whip = fields.number(RuleKeys.WHIP);
         Optional<Double> steady = fields.number(RuleKeys.STEADY);
         Optional<Length> pencil = fields.size(RuleKeys.PENCIL);
-        Optional<Double> thin = fields.number(RuleKeys.THIN);
+        Optional<Length> parting = fields.size(RuleKeys.PARTING);
         Optional<Double> overhang = fields.number(RuleKeys.OVERHANG);
         Optional<Length> centring = fields.size(RuleKeys.CENTRING);
         Optional<Double> strength = fields.number(RuleKeys.STRENGTH);
+        Optional<Double> thrust = fields.number(RuleKeys.THRUST);
+        Optional<Double> thrustMost = fields.number(RuleKeys.THRUST_MOST);
+        Optional<ShapeRules> shapes = shapes(fields);
         fields.refuseUnknown(RuleKeys.RULES.type());
         if (fields.reading().count() > before) {
             return Optional.empty();
@@ -43,10 +48,41 @@ final class RulesReader {
                 whip.orElseThrow() / 100,
                 steady.orElseThrow(),
                 pencil.orElseThrow(),
-                thin.orElseThrow() / 100,
+                parting.orElseThrow(),
                 overhang.orElseThrow(),
                 centring.orElseThrow(),
-                strength.orElseThrow()));
+                strength.orElseThrow(),
+                thrust.orElseThrow() / 100,
+                Force.ofNewtons(thrustMost.orElseThrow()),
+                shapes.orElseThrow()));
+    }
+
+    /** What is warned of in the drawing; empty where something in it was wrong and told. */
+    private static Optional<ShapeRules> shapes(Fields fields) {
+        Optional<Double> thin = fields.number(RuleKeys.THIN);
+        Optional<Double> heavy = fields.number(RuleKeys.HEAVY_PART);
+        Optional<Double> cove = fields.number(RuleKeys.COVE);
+        Optional<Double> vee = fields.number(RuleKeys.VEE);
+        Optional<Double> bead = fields.number(RuleKeys.BEAD);
+        Optional<Length> groove = fields.size(RuleKeys.GROOVE);
+        Optional<Length> play = fields.size(RuleKeys.PLAY);
+        boolean whole = thin.isPresent()
+                && heavy.isPresent()
+                && cove.isPresent()
+                && vee.isPresent()
+                && bead.isPresent()
+                && groove.isPresent()
+                && play.isPresent();
+        return whole
+                ? Optional.of(new ShapeRules(
+                        thin.get() / 100,
+                        heavy.get() / 100,
+                        cove.get() / 100,
+                        vee.get() / 100,
+                        bead.get() / 100,
+                        groove.get(),
+                        play.get()))
+                : Optional.empty();
     }
 
     /** The chart; the usual one where something in it was wrong and told. */

@@ -8,10 +8,12 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import turnalike.job.Job;
+import turnalike.pattern.ShapeRules;
 import turnalike.turning.Held;
 import turnalike.turning.Lathe;
 import turnalike.turning.ShopRules;
 import turnalike.turning.SpeedChart;
+import turnalike.units.Force;
 import turnalike.units.Length;
 import turnalike.units.Speed;
 
@@ -40,10 +42,13 @@ class TurningReaderTest {
                         0.45,
                         9,
                         Length.ofMm(8),
-                        0.12,
+                        Length.ofMm(2.5),
                         3,
                         Length.ofMm(0.6),
-                        5));
+                        5,
+                        0.08,
+                        Force.ofNewtons(250),
+                        new ShapeRules(0.12, 0.45, 0.55, 0.9, 0.8, Length.ofMm(2), Length.ofMm(0.4))));
     }
 
     @Test
