@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import turnalike.effort.Effort;
+import turnalike.job.set.FrameFit;
+import turnalike.job.set.Misfit;
 import turnalike.outline.Section;
 import turnalike.pattern.Mark;
 import turnalike.pattern.Pattern;
@@ -39,7 +41,8 @@ import turnalike.units.Working;
  * @param stock blanks and spares
  * @param turningLater the order of cuts, speed and whip, worked out when asked for
  * @param weights the members, the one whose diameter matters most to the mass first
- * @param warnings what is unwise, in the order met
+ * @param frame how the pattern stands in its frame, if the job has one that asks something of it
+ * @param warnings what cannot be built, then what is unwise, in the order met
  */
 public record Plan(
         Job job,
@@ -49,6 +52,7 @@ public record Plan(
         StockPlan stock,
         Lazy<Turning> turningLater,
         List<MemberWeight> weights,
+        Optional<FrameFit> frame,
         List<Warning> warnings) {
     public Plan {
         marks = List.copyOf(marks);
@@ -79,7 +83,10 @@ public record Plan(
         Pattern pattern = job.pattern();
         List<Mark> marks = pattern.marks();
         JobSettings settings = JobSettings.of(job, search);
-        List<Warning> warnings = new ArrayList<>(Turnability.warnings(
+        Optional<FrameFit> frame = job.frame().flatMap(each -> each.fit(pattern, job.units()));
+        List<Warning> warnings = new ArrayList<>();
+        frame.ifPresent(each -> each.misfits().forEach(misfit -> warnings.add(warning(misfit))));
+        warnings.addAll(Turnability.warnings(
                 pattern, job.units(), hold(job), job.lathe().rules().shapes()));
         warnings.addAll(CuttingWarnings.of(job, settings));
         job.wood()
@@ -93,7 +100,12 @@ public record Plan(
                 stock(job),
                 new Lazy<>(() -> turning(job, marks, settings)),
                 weights(job),
+                frame,
                 warnings);
+    }
+
+    private static Warning warning(Misfit misfit) {
+        return new Warning(misfit.where(), misfit.said());
     }
 
     private static Turnability.Hold hold(Job job) {
@@ -185,6 +197,7 @@ public record Plan(
         out.add(solid.working());
         out.addAll(settings.workings());
         out.addAll(stock.workings(job.units()));
+        frame.ifPresent(each -> out.addAll(each.workings()));
         out.add(new Working(
                 "where the weight sits",
                 "adding δ to a member's diameter adds ρ(π∫r dx · δ + πL/4 · δ²)",

@@ -38,6 +38,13 @@ public sealed interface Curve permits Line, EllipseArc, Polynomial {
     /** {@return the places strictly inside where the curve is level, in order; empty for a line, even a level one} */
     List<Double> levelPlacesMm();
 
+    /**
+     * {@return the places strictly inside where dr/dx is {@code slope}, in order; empty for a line, even one of that slope all along}
+     *
+     * @param slope finite
+     */
+    List<Double> placesOfSlopeMm(double slope);
+
     /** {@return the same curve run from the other end} */
     Curve reversed();
 

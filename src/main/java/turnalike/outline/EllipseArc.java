@@ -97,6 +97,18 @@ public record EllipseArc(Length length, Length centre, Length halfWidth, Length 
         return centre.mm() > 0 && centre.mm() < length.mm() && rise.mm() != 0 ? List.of(centre.mm()) : List.of();
     }
 
+    /** −rise · t / (halfWidth · √(1 − t²)) takes each slope once. */
+    @Override
+    public List<Double> placesOfSlopeMm(double slope) {
+        if (rise.mm() == 0) {
+            return List.of();
+        }
+        double along = slope * halfWidth.mm();
+        double t = -along * Math.signum(rise.mm()) / Math.hypot(rise.mm(), along);
+        double x = centre.mm() + t * halfWidth.mm();
+        return x > 0 && x < length.mm() ? List.of(x) : List.of();
+    }
+
     @Override
     public EllipseArc reversed() {
         return new EllipseArc(length, length.minus(centre), halfWidth, level, rise);

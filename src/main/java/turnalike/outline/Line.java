@@ -50,6 +50,11 @@ public record Line(Length length, Length from, Length to) implements Curve {
     }
 
     @Override
+    public List<Double> placesOfSlopeMm(double slope) {
+        return List.of();
+    }
+
+    @Override
     public Line reversed() {
         return new Line(length, to, from);
     }

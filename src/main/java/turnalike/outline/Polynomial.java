@@ -198,6 +198,16 @@ public record Polynomial(Length length, List<Double> coefficientsMm) implements 
         return levelPlaces(coefficientsMm).stream().map(u -> u * length.mm()).toList();
     }
 
+    @Override
+    public List<Double> placesOfSlopeMm(double slope) {
+        if (coefficientsMm.size() < 2) {
+            return List.of();
+        }
+        List<Double> tilted = new ArrayList<>(coefficientsMm);
+        tilted.set(1, tilted.get(1) - slope * length.mm());
+        return levelPlaces(tilted).stream().map(u -> u * length.mm()).toList();
+    }
+
     /** Σ cₖ (1−u)ᵏ gathered by powers of u, by Horner's rule on polynomials. */
     @Override
     public Polynomial reversed() {

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import turnalike.job.Job;
 import turnalike.job.MemberWeight;
 import turnalike.job.Plan;
+import turnalike.job.set.Misfit;
 import turnalike.stock.StockPlan;
 import turnalike.units.Article;
 import turnalike.units.UnitSystem;
@@ -29,9 +30,11 @@ public final class PlanSummary {
 
     public static String text(Plan plan) {
         PlanSummary summary = new PlanSummary(plan);
+        summary.impossible();
         summary.piece();
         summary.out.append(SettingsSummary.text(plan));
         summary.stock();
+        plan.frame().ifPresent(fit -> summary.out.append(FrameSummary.text(fit, plan.job().units())));
         summary.out.append(TurningSummary.text(plan));
         summary.warnings();
         return summary.out.toString();
@@ -39,6 +42,17 @@ public final class PlanSummary {
 
     private void line(String text, Object... values) {
         out.append(format(Locale.ROOT, text, values)).append('\n');
+    }
+
+    /** What cannot be built is said before all else. */
+    private void impossible() {
+        plan.frame().stream()
+                .flatMap(fit -> fit.misfits().stream())
+                .filter(Misfit::forbids)
+                .forEach(misfit -> line("%s", misfit.sentence()));
+        if (!out.isEmpty()) {
+            line("");
+        }
     }
 
     private void piece() {
@@ -92,11 +106,16 @@ public final class PlanSummary {
     }
 
     private void warnings() {
-        if (plan.warnings().isEmpty()) {
+        // What cannot be built stands above already.
+        long told = plan.frame().stream()
+                .flatMap(fit -> fit.misfits().stream())
+                .filter(Misfit::forbids)
+                .count();
+        if (plan.warnings().size() == told) {
             return;
         }
         line("");
         line("Unwise as drawn");
-        plan.warnings().forEach(warning -> line("  %s: %s", warning.where(), warning.what()));
+        plan.warnings().stream().skip(told).forEach(warning -> line("  %s: %s", warning.where(), warning.what()));
     }
 }

@@ -37,6 +37,7 @@ public final class PlanJson {
         stock(root.putObject("stock"), plan.stock());
         TurningJson.write(root.putObject("turning"), plan.turning());
         weights(root.putArray("weights"), plan.weights());
+        plan.frame().ifPresent(fit -> FrameJson.write(root.putObject("frame"), fit));
         ArrayNode warnings = root.putArray("warnings");
         plan.warnings()
                 .forEach(warning ->

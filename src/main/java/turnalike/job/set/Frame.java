@@ -1,10 +1,13 @@
 package turnalike.job.set;
 
 import java.util.List;
+import java.util.Optional;
 import turnalike.effort.Effort;
+import turnalike.pattern.Pattern;
 import turnalike.pieces.Piece;
 import turnalike.units.Length;
 import turnalike.units.Problem;
+import turnalike.units.UnitSystem;
 
 /** What the set goes into, as the job tells it. A kind says everything of itself: its keys, how it is read, its places and its set. */
 public sealed interface Frame permits OnWheel, InRow, InLegs {
@@ -22,6 +25,16 @@ public sealed interface Frame permits OnWheel, InRow, InLegs {
      */
     default Frame withCounterweightAt(Length radius) {
         return this;
+    }
+
+    /**
+     * {@return how the pattern stands in it; empty for a kind that asks nothing of it}
+     *
+     * @param pattern what every piece copies
+     * @param units in which lengths are told
+     */
+    default Optional<FrameFit> fit(Pattern pattern, UnitSystem units) {
+        return Optional.empty();
     }
 
     /**

@@ -20,6 +20,7 @@ import turnalike.job.fields.KeyType.Number;
 import turnalike.job.fields.KeyType.Size;
 import turnalike.job.fields.KeyType.Whole;
 import turnalike.job.fields.KeyType.Word;
+import turnalike.pattern.Pattern;
 import turnalike.pieces.Piece;
 import turnalike.units.Length;
 import turnalike.units.Problem;
@@ -30,6 +31,7 @@ import turnalike.units.UnitSystem;
  *
  * @param wheel places and hub radius
  * @param hubEnd which end of the pattern enters the hub
+ * @param joinery how it is put together
  * @param bare what the bare wheel pulls by itself
  * @param seatDepths how much deeper than meant each place's seat lies in the hub, in the order of the places; none when not told
  * @param counterweightRadius where a counterweight could sit, from the axle
@@ -38,6 +40,7 @@ import turnalike.units.UnitSystem;
 public record OnWheel(
         Wheel wheel,
         End hubEnd,
+        WheelJoinery joinery,
         BareWheel bare,
         List<Length> seatDepths,
         Optional<Length> counterweightRadius,
@@ -72,15 +75,14 @@ public record OnWheel(
                     "all alike")
             .asked(KeySection.BARE_WHEEL, "Seats too deep by", "one for each place, parted by semicolons");
 
-    static final List<Key<?>> KEYS = List.of(
-            PLACES,
-            HUB_RADIUS,
-            TENON_AT,
-            COUNTERWEIGHT_RADIUS,
-            RPM,
-            SEAT_DEPTHS,
-            BareWheel.GIVEN_MOMENTS,
-            BareWheel.ROCKING);
+    static final List<Key<?>> KEYS = keys();
+
+    private static List<Key<?>> keys() {
+        List<Key<?>> out = new ArrayList<>(List.of(PLACES, HUB_RADIUS, TENON_AT));
+        out.addAll(WheelJoinery.KEYS);
+        out.addAll(List.of(COUNTERWEIGHT_RADIUS, RPM, SEAT_DEPTHS, BareWheel.GIVEN_MOMENTS, BareWheel.ROCKING));
+        return List.copyOf(out);
+    }
 
     public OnWheel {
         seatDepths = List.copyOf(seatDepths);
@@ -94,12 +96,14 @@ public record OnWheel(
         Optional<Integer> places = fields.whole(PLACES);
         Optional<Length> hubRadius = fields.size(HUB_RADIUS);
         Optional<End> hubEnd = fields.word(TENON_AT).map(End::of);
+        Optional<WheelJoinery> joinery = WheelJoinery.read(fields, places);
         Optional<Length> radius = fields.size(COUNTERWEIGHT_RADIUS);
         BareWheel bare = BareWheel.read(fields);
         Optional<List<Length>> depths = seatDepths(fields, places);
         OptionalDouble revPerMin = fields.number(RPM).map(OptionalDouble::of).orElse(OptionalDouble.empty());
         return places.flatMap(n -> hubRadius.flatMap(r -> hubEnd.flatMap(
-                end -> depths.map(each -> new OnWheel(new Wheel(n, r), end, bare, each, radius, revPerMin)))));
+                end -> joinery.flatMap(put -> depths.map(
+                        each -> new OnWheel(new Wheel(n, r), end, put, bare, each, radius, revPerMin))))));
     }
 
     /** One depth for each place, or none at all. */
@@ -155,7 +159,12 @@ public record OnWheel(
     @Override
     public Frame withCounterweightAt(Length radius) {
         return new OnWheel(
-                wheel, hubEnd, bare, seatDepths, counterweightRadius.or(() -> Optional.of(radius)), revPerMin);
+                wheel, hubEnd, joinery, bare, seatDepths, counterweightRadius.or(() -> Optional.of(radius)), revPerMin);
+    }
+
+    @Override
+    public Optional<FrameFit> fit(Pattern pattern, UnitSystem units) {
+        return Optional.of(WheelFitting.of(this, pattern, units));
     }
 
     @Override

@@ -1,0 +1,24 @@
+package turnalike.job.set;
+
+import turnalike.units.SentenceCase;
+
+/**
+ * Something about a frame that cannot be built, or that leaves less than common practice does.
+ *
+ * @param forbids whether it cannot be built so; else it is thin and can
+ * @param where in the frame: the hub, the neighbours, a rail
+ * @param what is wrong, with its figures
+ * @param mend what would mend it, worked out; empty where nothing is known to
+ */
+public record Misfit(boolean forbids, String where, String what, String mend) {
+    /** {@return what is wrong and what mends it, in words that follow where} */
+    public String said() {
+        String told = forbids ? "cannot be built: " + what : what;
+        return mend.isEmpty() ? told : told + "; " + mend;
+    }
+
+    /** {@return it as a sentence of its own} */
+    public String sentence() {
+        return SentenceCase.capital(where + ": " + said()) + ".";
+    }
+}

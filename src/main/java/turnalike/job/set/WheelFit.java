@@ -1,0 +1,121 @@
+package turnalike.job.set;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import turnalike.frame.SegmentedRim;
+import turnalike.units.Angle;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+import turnalike.units.Working;
+
+/**
+ * How a pattern stands in a wheel.
+ *
+ * @param places how many
+ * @param pitch from one to the next
+ * @param stagger how far every second one is set off along the axle; zero for one row
+ * @param neighbours where two of them come nearest
+ * @param hub the mortises in the hub, where the pattern has a tenon for it
+ * @param rimSeats those in the rim, likewise
+ * @param outside what is left from a rim mortise's bottom to the rim's outside, if its width is told; below zero where it comes out
+ * @param strip how long a paper strip round the hub is
+ * @param innerRadius from the axle to the rim tenon's shoulder
+ * @param outerRadius from the axle to the rim's outside, if its width is told
+ * @param rim what the rim's segments are, if they are told
+ * @param misfits what cannot be built or is thin
+ * @param workings how the figures were found
+ */
+public record WheelFit(
+        int places,
+        Angle pitch,
+        Length stagger,
+        Neighbours neighbours,
+        Optional<Seats> hub,
+        Optional<Seats> rimSeats,
+        Optional<Length> outside,
+        Length strip,
+        Length innerRadius,
+        Optional<Length> outerRadius,
+        Optional<SegmentedRim> rim,
+        List<Misfit> misfits,
+        List<Working> workings)
+        implements FrameFit {
+    public WheelFit {
+        misfits = List.copyOf(misfits);
+        workings = List.copyOf(workings);
+    }
+
+    /**
+     * Where two spokes come nearest.
+     *
+     * @param gap what is left there; below zero where they run into one another
+     * @param at where on the piece, from its start end
+     * @param member the member there, from 0
+     * @param apart how many places further the other one stands, 1 or 2
+     */
+    public record Neighbours(Length gap, Length at, int member, int apart) {}
+
+    /**
+     * Mortises all alike.
+     *
+     * @param hole diameter
+     * @param depth how deep
+     * @param wall what is left between two of them where they are nearest; below zero where they meet
+     */
+    public record Seats(Length hole, Length depth, Length wall) {}
+
+    /** {@return a paper strip's length from one place to the next} */
+    public Length stripStep() {
+        return strip.times(1.0 / places);
+    }
+
+    /**
+     * {@return the figures in words, a line each}
+     *
+     * @param units in which lengths are told, the other beside
+     */
+    public List<String> facts(UnitSystem units) {
+        List<String> out = new ArrayList<>();
+        out.add(String.format(
+                Locale.ROOT,
+                "Frame      a wheel of %d places, %.4g degrees apart%s",
+                places,
+                pitch.degrees(),
+                stagger.isPositive() ? ", every second one set off by " + stagger.formatFineBoth(units) : ""));
+        out.add("  spokes   %s between two of them at the nearest, %s from the start end"
+                .formatted(
+                        neighbours.gap.formatFineBoth(units), neighbours.at.formatFineBoth(units)));
+        hub.ifPresent(seats -> out.add("  hub      bore %s, %s deep: %s of wood between two mortises"
+                .formatted(
+                        seats.hole.formatFineBoth(units),
+                        seats.depth.formatFineBoth(units),
+                        seats.wall.formatFineBoth(units))));
+        out.add("           a strip round it is %s long, a place every %s"
+                .formatted(strip.formatFineBoth(units), stripStep().formatFineBoth(units)));
+        rimSeats.ifPresent(seats -> out.add("  rim      bore %s, %s deep: %s of wood between two mortises%s"
+                .formatted(
+                        seats.hole.formatFineBoth(units),
+                        seats.depth.formatFineBoth(units),
+                        seats.wall.formatFineBoth(units),
+                        outside.map(left -> ", %s to the outside".formatted(left.formatFineBoth(units)))
+                                .orElse(""))));
+        out.add("           inside %s from the axle%s"
+                .formatted(
+                        innerRadius.formatFineBoth(units),
+                        outerRadius
+                                .map(radius -> ", outside %s".formatted(radius.formatFineBoth(units)))
+                                .orElse("")));
+        rim.ifPresent(segments -> out.add(segments.text(units)));
+        if (hub.isPresent() || rimSeats.isPresent()) {
+            out.add("           bore a scrap of the same wood first and try the tenon in it");
+        }
+        return out;
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+        return cases.wheel(this);
+    }
+}

@@ -1,0 +1,161 @@
+package turnalike.job.set;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import turnalike.frame.RadialBody;
+import turnalike.frame.SegmentedRim;
+import turnalike.frame.SpokeGap;
+import turnalike.outline.Outline;
+import turnalike.pattern.Member;
+import turnalike.pattern.Pattern;
+import turnalike.pattern.PlacedMember;
+import turnalike.units.Angle;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+import turnalike.units.Working;
+
+/** Sets a pattern into a wheel and looks where it touches. */
+final class WheelFitting {
+    private final OnWheel frame;
+    private final WheelJoinery joinery;
+    private final Pattern pattern;
+    private final UnitSystem units;
+    private final Seating seating;
+    private final WheelRoom room;
+
+    private WheelFitting(OnWheel frame, Pattern pattern, UnitSystem units) {
+        this.frame = frame;
+        this.joinery = frame.joinery();
+        this.pattern = pattern;
+        this.units = units;
+        this.seating = Seating.of(pattern, frame.hubEnd());
+        List<PlacedMember> run = pattern.placed();
+        PlacedMember hubMember = frame.hubEnd() == End.START ? run.get(0) : run.get(run.size() - 1);
+        PlacedMember rimMember = frame.hubEnd() == End.START ? run.get(run.size() - 1) : run.get(0);
+        Optional<Length> hubHole =
+                seating.onTenon() ? hubMember.member().enters().map(Member.Hole::diameter) : Optional.empty();
+        Optional<Length> rimHole = seating.rimTenon().isPositive()
+                ? rimMember.member().enters().map(Member.Hole::diameter)
+                : Optional.empty();
+        this.room = new WheelRoom(
+                joinery,
+                body(),
+                hubHole,
+                joinery.hubSeat().orElse(seating.hubTenon()),
+                rimHole,
+                joinery.rimSeat().orElse(seating.rimTenon()));
+    }
+
+    static WheelFit of(OnWheel frame, Pattern pattern, UnitSystem units) {
+        return new WheelFitting(frame, pattern, units).fit();
+    }
+
+    /** What stands between the two shoulders, running outward from the hub's. */
+    private Outline body() {
+        List<Outline> parts = new ArrayList<>();
+        for (PlacedMember placed : pattern.placed()) {
+            boolean first = placed.number() == 1;
+            boolean last = placed.number() == pattern.placed().size();
+            boolean inHole = placed.member().lengthInHole().isPositive() && (first || last);
+            if (!inHole) {
+                parts.add(placed.outline());
+            }
+        }
+        if (parts.isEmpty()) { // nothing but tenons: then they are the body
+            pattern.placed().forEach(placed -> parts.add(placed.outline()));
+        }
+        Outline joined = Outline.join(parts);
+        return frame.hubEnd() == End.START ? joined : joined.reversed();
+    }
+
+    private WheelRoom.Trial asGiven() {
+        return new WheelRoom.Trial(
+                frame.wheel().places(), frame.wheel().hubRadius(), joinery.stagger(), room.hubDepth());
+    }
+
+    private WheelFit fit() {
+        WheelRoom.Trial given = asGiven();
+        SpokeGap gap = room.gap(given);
+        Length inner = frame.wheel().hubRadius().plus(room.body().length());
+        Optional<Length> outer = joinery.rimWidth().map(inner::plus);
+        Optional<WheelFit.Seats> hub = room.hubHole()
+                .map(hole -> new WheelFit.Seats(hole, room.hubDepth(), room.hubWall(given).orElseThrow()));
+        Optional<WheelFit.Seats> rim = room.rimHole()
+                .map(hole -> new WheelFit.Seats(hole, room.rimDepth(), room.rimWall(given).orElseThrow()));
+        Optional<Length> outside = rim.flatMap(
+                seats -> joinery.rimWidth().map(width -> width.minus(seats.depth())));
+        Optional<SegmentedRim> segments = joinery.segments().isPresent()
+                ? Optional.of(SegmentedRim.of(
+                        joinery.segments().getAsInt(),
+                        given.places(),
+                        inner,
+                        outer,
+                        room.rimHole().orElse(Length.ZERO)))
+                : Optional.empty();
+        WheelFit.Neighbours neighbours = neighbours(gap);
+        return new WheelFit(
+                given.places(),
+                Angle.ofDegrees(360.0 / given.places()),
+                joinery.stagger(),
+                neighbours,
+                hub,
+                rim,
+                outside,
+                frame.wheel().hubRadius().times(2 * Math.PI),
+                inner,
+                outer,
+                segments,
+                new WheelMisfits(room, given, pattern, units).list(neighbours, hub, rim, outside, segments),
+                workings(given, neighbours));
+    }
+
+    private WheelFit.Neighbours neighbours(SpokeGap gap) {
+        Length at = frame.hubEnd() == End.START
+                ? seating.shoulder().plus(gap.at())
+                : seating.shoulder().minus(gap.at());
+        int member = 0;
+        double thickest = -1;
+        for (PlacedMember placed : pattern.placed()) {
+            boolean here = at.mm() >= placed.start().mm() - 1e-9
+                    && at.mm() <= placed.end().mm() + 1e-9;
+            double radius = here ? placed.outline().radiusAt(at).mm() : -1;
+            if (radius > thickest) {
+                thickest = radius;
+                member = placed.number() - 1;
+            }
+        }
+        return new WheelFit.Neighbours(gap.gap(), at, member, gap.apart());
+    }
+
+    private List<Working> workings(WheelRoom.Trial given, WheelFit.Neighbours neighbours) {
+        List<Working> out = new ArrayList<>();
+        String skew = given.stagger().isPositive()
+                ? "the least distance in space of the discs that two spokes are made of, within 0.0001 mm; next but one as in one plane"
+                : "2 (s sin(pitch/2) - r cos(pitch/2)), the least along the turned part; s from the axle, r the radius there";
+        out.add(new Working(
+                "between neighbours",
+                skew,
+                Working.DERIVED,
+                "exact for the drawn shape; a square counts with half its diagonal. Wood warned of below %s"
+                        .formatted(joinery.leastGap().formatBoth(units))));
+        room.hubHole()
+                .ifPresent(hole -> out.add(new Working(
+                        "wood between mortises",
+                        String.format(
+                                Locale.ROOT,
+                                "the same of two holes %s wide that end %s from the axle; in the rim at their mouth",
+                                hole.formatBoth(units),
+                                given.hubRadius().minus(given.hubDepth()).formatBoth(units)),
+                        Working.DERIVED,
+                        "flat-bottomed holes, bored square to the hub. Warned of below %s"
+                                .formatted(joinery.leastWall(hole).formatBoth(units)))));
+        out.add(new Working(
+                "what is left at least",
+                "a quarter of an inch between neighbours; between mortises that, or a third of the hole if it is more",
+                Working.COMMON_PRACTICE,
+                "set least_gap and least_wall of the frame for a rule of your own"));
+        return out;
+    }
+}

@@ -1,0 +1,251 @@
+package turnalike.job.set;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import turnalike.frame.SegmentedRim;
+import turnalike.job.set.WheelRoom.Trial;
+import turnalike.pattern.Pattern;
+import turnalike.pattern.PlacedMember;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+
+/**
+ * What of a wheel cannot be built or is thin, and what of it, changed alone, would give everything the room that common practice leaves. Room
+ * grows with the hub, with a stagger, with fewer places and with a shallower seat, so the least change is found by halving, in steps that a
+ * rule shows.
+ */
+final class WheelMisfits {
+    private final WheelRoom room;
+    private final Trial given;
+    private final Pattern pattern;
+    private final UnitSystem units;
+    private final List<Misfit> out = new ArrayList<>();
+
+    WheelMisfits(WheelRoom room, Trial given, Pattern pattern, UnitSystem units) {
+        this.room = room;
+        this.given = given;
+        this.pattern = pattern;
+        this.units = units;
+    }
+
+    List<Misfit> list(
+            WheelFit.Neighbours neighbours,
+            Optional<WheelFit.Seats> hub,
+            Optional<WheelFit.Seats> rim,
+            Optional<Length> outside,
+            Optional<SegmentedRim> segments) {
+        axle();
+        gap(neighbours);
+        hub.ifPresent(seats -> wall("hub", seats, true));
+        rim.ifPresent(seats -> wall("rim", seats, false));
+        hubEnds();
+        outside.ifPresent(this::outside);
+        segments.ifPresent(this::joints);
+        List<Misfit> sorted = new ArrayList<>(out.stream().filter(Misfit::forbids).toList());
+        out.stream().filter(each -> !each.forbids()).forEach(sorted::add);
+        return sorted;
+    }
+
+    private void axle() {
+        if (room.reachesAxle(given)) {
+            Length left = given.hubRadius().minus(given.hubDepth());
+            Length axle = room.joinery().axleHole().times(0.5);
+            String what = left.mm() < 0
+                    ? "a mortise %s deep passes the axle in a hub of %s radius"
+                    : "a mortise %s deep comes to the axle in a hub of %s radius";
+            out.add(new Misfit(
+                    true,
+                    "hub",
+                    what.formatted(print(given.hubDepth()), print(given.hubRadius()))
+                            + (axle.isPositive() ? ", whose hole is %s wide".formatted(print(axle.times(2))) : ""),
+                    mends(true, Optional.empty())));
+        }
+    }
+
+    private void gap(WheelFit.Neighbours neighbours) {
+        Length least = room.joinery().leastGap();
+        boolean touch = given.stagger().isPositive() && neighbours.apart() == 1
+                ? neighbours.gap().mm() <= 1e-4
+                : neighbours.gap().mm() < 0;
+        if (!touch && neighbours.gap().compareTo(least) >= 0) {
+            return;
+        }
+        PlacedMember member = pattern.placed().get(neighbours.member());
+        String next = neighbours.apart() == 1 ? "its neighbour" : "the next but one";
+        String what = !touch
+                ? "%s and that of %s leave %s between them, %s from the start end"
+                        .formatted(member.where(), next, print(neighbours.gap()), print(neighbours.at()))
+                : neighbours.gap().mm() < 0
+                        ? "%s runs %s into that of %s, %s from the start end"
+                                .formatted(
+                                        member.where(), print(neighbours.gap().abs()), next, print(neighbours.at()))
+                        : "%s runs into that of %s, %s from the start end"
+                                .formatted(member.where(), next, print(neighbours.at()));
+        out.add(new Misfit(touch, "spokes", what, mends(false, slimmest(neighbours))));
+    }
+
+    private void wall(String where, WheelFit.Seats seats, boolean hub) {
+        boolean meet = given.stagger().isPositive() ? seats.wall().mm() <= 1e-4 : seats.wall().mm() < 0;
+        if (meet || seats.wall().compareTo(room.joinery().leastWall(seats.hole())) < 0) {
+            String what = meet
+                    ? "mortises %s wide and %s deep meet inside it"
+                            .formatted(print(seats.hole()), print(seats.depth()))
+                    : "mortises %s wide and %s deep leave %s of wood between them"
+                            .formatted(print(seats.hole()), print(seats.depth()), print(seats.wall()));
+            out.add(new Misfit(meet, where, what, mends(hub, Optional.empty())));
+        }
+    }
+
+    private void hubEnds() {
+        room.hubEnds(given).ifPresent(left -> {
+            Length least = room.joinery().leastWall(room.hubHole().orElseThrow());
+            if (left.compareTo(least) < 0) {
+                out.add(new Misfit(
+                        false,
+                        "hub",
+                        left.mm() < 0
+                                ? "the mortises run out of its ends, %s of them"
+                                        .formatted(print(left.abs()))
+                                : "%s is left between the mortises and its ends".formatted(print(left)),
+                        "a hub %s long leaves enough"
+                                .formatted(print(up(
+                                        given.stagger()
+                                                .plus(room.hubHole().orElseThrow())
+                                                .plus(least.times(2)),
+                                        rough()))))); // both ends
+            }
+        });
+    }
+
+    private void outside(Length left) {
+        Length least = room.joinery().leastWall(room.rimHole().orElseThrow());
+        if (left.compareTo(least) < 0) {
+            out.add(new Misfit(
+                    false,
+                    "rim",
+                    left.mm() < 0
+                            ? "its mortises come out by %s".formatted(print(left.abs()))
+                            : "%s is left from a mortise's bottom to the outside".formatted(print(left)),
+                    "a wider rim or a shallower mortise leaves more"));
+        }
+    }
+
+    private void joints(SegmentedRim rim) {
+        if (rim.jointClear().mm() < 0) {
+            out.add(new Misfit(
+                    false,
+                    "rim",
+                    "of %d segments one joint at least falls on a mortise, however the rim is turned"
+                            .formatted(rim.segments()),
+                    "take as many segments as places, or half or a third as many"));
+        }
+    }
+
+    /** What, changed alone, gives everything its room. */
+    private String mends(boolean seat, Optional<String> slimmer) {
+        List<String> ways = new ArrayList<>();
+        places().ifPresent(n -> ways.add("%d places at most".formatted(n)));
+        least(given.hubRadius(), rough(), given::withHubRadius, room::fits)
+                .ifPresent(radius -> ways.add("a hub of %s radius or more".formatted(print(radius))));
+        if (seat) {
+            depth().ifPresent(depth -> ways.add("mortises %s deep at most".formatted(print(depth))));
+        }
+        slimmer.ifPresent(ways::add);
+        if (given.places() % 2 == 0) {
+            stagger().ifPresent(by -> ways.add("every second place set off by %s or more".formatted(print(by))));
+        }
+        return ways.isEmpty()
+                ? "no one change gives it room: take fewer places and a larger hub"
+                : "what would do: " + String.join(", or ", ways);
+    }
+
+    private Optional<Integer> places() {
+        int step = given.stagger().isPositive() ? 2 : 1;
+        for (int n = given.places() - step; n >= 2; n -= step) {
+            if (room.fits(given.withPlaces(n))) {
+                return Optional.of(n);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Length> stagger() {
+        Length most = room.joinery()
+                .hubLength()
+                .flatMap(length -> room.hubHole().map(length::minus))
+                .filter(Length::isPositive)
+                .orElse(room.body().largestRadius().times(8));
+        Predicate<Trial> fits = room::fits;
+        return least(given.stagger(), fine(), given::withStagger, fits)
+                .filter(by -> by.compareTo(most) <= 0);
+    }
+
+    private Optional<Length> depth() {
+        int most = (int) Math.floor(given.hubDepth().mm() / fine().mm());
+        for (int i = most; i >= 2; i--) {
+            if (room.fits(given.withHubDepth(fine().times(i)))) {
+                return Optional.of(fine().times(i));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** The least multiple of a step that fits; empty when even many times as much does not. */
+    private static Optional<Length> least(
+            Length from, Length step, Function<Length, Trial> with, Predicate<Trial> fits) {
+        int low = (int) Math.floor(from.mm() / step.mm());
+        int high = Math.max(low + 1, 8);
+        for (int i = 0; !fits.test(with.apply(step.times(high))); i++) {
+            if (i == 5) {
+                return Optional.empty();
+            }
+            low = high;
+            high *= 2;
+        }
+        while (high - low > 1) {
+            int middle = (low + high) / 2;
+            if (fits.test(with.apply(step.times(middle)))) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return Optional.of(step.times(high));
+    }
+
+    /** How thick the member may be where it comes too near, if that alone leaves the room. */
+    private Optional<String> slimmest(WheelFit.Neighbours neighbours) {
+        if (given.stagger().isPositive()) {
+            return Optional.empty();
+        }
+        double half = Math.PI / given.places();
+        double cos = Math.cos(half);
+        Length s = given.hubRadius().plus(room.gap(given).at());
+        double radius = cos < 1e-9
+                ? -1
+                : (s.mm() * Math.sin(half) - room.joinery().leastGap().mm() / 2) / cos;
+        Length most = Length.ofMm(Math.floor(2 * radius / fine().mm()) * fine().mm());
+        return most.mm() < 2 * fine().mm()
+                ? Optional.empty()
+                : Optional.of("no more than %s thick there".formatted(print(most)));
+    }
+
+    private static Length up(Length length, Length step) {
+        return Length.ofMm(Math.ceil(length.mm() / step.mm() * (1 - 1e-9)) * step.mm());
+    }
+
+    private Length fine() {
+        return units == UnitSystem.INCH ? Length.ofInches(1 / 16.0) : Length.ofMm(0.5);
+    }
+
+    private Length rough() {
+        return units == UnitSystem.INCH ? Length.ofInches(1 / 8.0) : Length.ofMm(2);
+    }
+
+    private String print(Length length) {
+        return length.formatFineBoth(units);
+    }
+}
