@@ -1,6 +1,5 @@
 package turnalike.frame;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.PriorityQueue;
 import turnalike.frame.RadialBody.Stretch;
@@ -79,7 +78,8 @@ final class SkewGap {
     private SpokeGap least(RadialBody body) {
         search(body, Double.NEGATIVE_INFINITY);
         settle();
-        return new SpokeGap(Length.ofMm(bestMm), Length.ofMm(best1.sMm() - body.from().mm()), 1);
+        return new SpokeGap(
+                Length.ofMm(bestMm), Length.ofMm(best1.sMm() - body.from().mm()), 1);
     }
 
     /** Until the best is the least within a hair, or is below {@code enoughMm}. */

@@ -59,7 +59,8 @@ public record SpokeGap(Length gap, Length at, int apart) {
         double least = Double.POSITIVE_INFINITY;
         double at = 0;
         for (RadialBody.Stretch stretch : body.stretches()) {
-            double start = stretch.segment().start().minus(body.outline().start()).mm();
+            double start =
+                    stretch.segment().start().minus(body.outline().start()).mm();
             for (double x : nearPlaces(stretch, sin, cos)) {
                 double distance = (stretch.sMm() + x) * sin - stretch.radiusMm(x) * cos;
                 if (distance < least) {

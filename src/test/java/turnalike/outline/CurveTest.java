@@ -307,4 +307,26 @@ class CurveTest {
         assertThat(outline.sectionAt(mm(5.001))).isEqualTo(Section.SQUARE);
         assertThat(outline.radiusAt(mm(99)).mm()).isEqualTo(8);
     }
+
+    /** The places told have the slope asked for, and a walk along the curve sees it cross that slope nowhere else. */
+    @Test
+    void a_slope_is_found_wherever_the_curve_takes_it() {
+        Seeds.each(60, random -> {
+            for (Curve curve : curves(random)) {
+                double asked = 2 * random.nextDouble() - 1;
+                List<Double> told = curve.placesOfSlopeMm(asked);
+                for (double x : told) {
+                    assertThat(curve.slope(x)).isCloseTo(asked, within(1e-9));
+                }
+                int crossed = 0;
+                int steps = 4000;
+                for (int i = 1; i < steps - 1; i++) {
+                    double one = curve.slope(curve.length().mm() * i / steps) - asked;
+                    double next = curve.slope(curve.length().mm() * (i + 1) / steps) - asked;
+                    crossed += one * next < 0 ? 1 : 0;
+                }
+                assertThat(told).hasSizeGreaterThanOrEqualTo(crossed).hasSizeLessThanOrEqualTo(crossed + 1);
+            }
+        });
+    }
 }

@@ -34,7 +34,9 @@ public final class PlanSummary {
         summary.piece();
         summary.out.append(SettingsSummary.text(plan));
         summary.stock();
-        plan.frame().ifPresent(fit -> summary.out.append(FrameSummary.text(fit, plan.job().units())));
+        plan.frame()
+                .ifPresent(fit ->
+                        summary.out.append(FrameSummary.text(fit, plan.job().units())));
         summary.out.append(TurningSummary.text(plan));
         summary.warnings();
         return summary.out.toString();

@@ -108,7 +108,7 @@ public final class RuleKeys {
 
     /** And no more than so many newtons, {@link ShopRules#thrustMost}. */
     public static final Key<Number> THRUST_MOST = rule(
-            "thrust_n", KeyType.number(0, 100_000, USUAL.thrustMost().newtons()), "and no more than so many newtons");
+            "thrust_n", KeyType.number(1, 100_000, USUAL.thrustMost().newtons()), "and no more than so many newtons");
 
     /** The least share of the heaviest part inboard that a neck may have unwarned, per hundred, {@link ShapeRules#heavyPart}. */
     public static final Key<Number> HEAVY_PART = rule(

@@ -3,7 +3,7 @@ package turnalike.job.set;
 import turnalike.units.SentenceCase;
 
 /**
- * Something about a frame that cannot be built, or that leaves less than common practice does.
+ * Something about a frame that cannot be built, or that leaves little.
  *
  * @param forbids whether it cannot be built so; else it is thin and can
  * @param where in the frame: the hub, the neighbours, a rail

@@ -101,9 +101,8 @@ public record OnWheel(
         BareWheel bare = BareWheel.read(fields);
         Optional<List<Length>> depths = seatDepths(fields, places);
         OptionalDouble revPerMin = fields.number(RPM).map(OptionalDouble::of).orElse(OptionalDouble.empty());
-        return places.flatMap(n -> hubRadius.flatMap(r -> hubEnd.flatMap(
-                end -> joinery.flatMap(put -> depths.map(
-                        each -> new OnWheel(new Wheel(n, r), end, put, bare, each, radius, revPerMin))))));
+        return places.flatMap(n -> hubRadius.flatMap(r -> hubEnd.flatMap(end -> joinery.flatMap(
+                put -> depths.map(each -> new OnWheel(new Wheel(n, r), end, put, bare, each, radius, revPerMin))))));
     }
 
     /** One depth for each place, or none at all. */

@@ -85,8 +85,7 @@ public record WheelFit(
                 pitch.degrees(),
                 stagger.isPositive() ? ", every second one set off by " + stagger.formatFineBoth(units) : ""));
         out.add("  spokes   %s between two of them at the nearest, %s from the start end"
-                .formatted(
-                        neighbours.gap.formatFineBoth(units), neighbours.at.formatFineBoth(units)));
+                .formatted(neighbours.gap.formatFineBoth(units), neighbours.at.formatFineBoth(units)));
         hub.ifPresent(seats -> out.add("  hub      bore %s, %s deep: %s of wood between two mortises"
                 .formatted(
                         seats.hole.formatFineBoth(units),

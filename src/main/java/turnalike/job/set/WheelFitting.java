@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import turnalike.frame.RadialBody;
 import turnalike.frame.SegmentedRim;
 import turnalike.frame.SpokeGap;
 import turnalike.outline.Outline;
@@ -81,11 +80,12 @@ final class WheelFitting {
         Length inner = frame.wheel().hubRadius().plus(room.body().length());
         Optional<Length> outer = joinery.rimWidth().map(inner::plus);
         Optional<WheelFit.Seats> hub = room.hubHole()
-                .map(hole -> new WheelFit.Seats(hole, room.hubDepth(), room.hubWall(given).orElseThrow()));
+                .map(hole -> new WheelFit.Seats(
+                        hole, room.hubDepth(), room.hubWall(given).orElseThrow()));
         Optional<WheelFit.Seats> rim = room.rimHole()
-                .map(hole -> new WheelFit.Seats(hole, room.rimDepth(), room.rimWall(given).orElseThrow()));
-        Optional<Length> outside = rim.flatMap(
-                seats -> joinery.rimWidth().map(width -> width.minus(seats.depth())));
+                .map(hole -> new WheelFit.Seats(
+                        hole, room.rimDepth(), room.rimWall(given).orElseThrow()));
+        Optional<Length> outside = rim.flatMap(seats -> joinery.rimWidth().map(width -> width.minus(seats.depth())));
         Optional<SegmentedRim> segments = joinery.segments().isPresent()
                 ? Optional.of(SegmentedRim.of(
                         joinery.segments().getAsInt(),

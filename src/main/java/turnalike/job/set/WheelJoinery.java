@@ -85,8 +85,8 @@ public record WheelJoinery(
             "what is left between two mortises unwarned (common practice, no source)",
             "1/4 in, or a third of the mortise's diameter if that is more");
 
-    static final List<Key<?>> KEYS = List.of(
-            HUB_SEAT, HUB_LENGTH, AXLE_HOLE, STAGGER, RIM_SEAT, RIM_WIDTH, SEGMENTS, LEAST_GAP, LEAST_WALL);
+    static final List<Key<?>> KEYS =
+            List.of(HUB_SEAT, HUB_LENGTH, AXLE_HOLE, STAGGER, RIM_SEAT, RIM_WIDTH, SEGMENTS, LEAST_GAP, LEAST_WALL);
 
     static Optional<WheelJoinery> read(Fields fields, Optional<Integer> places) {
         int before = fields.reading().count();
@@ -99,7 +99,8 @@ public record WheelJoinery(
         OptionalInt segments = fields.whole(SEGMENTS).map(OptionalInt::of).orElse(OptionalInt.empty());
         Optional<Length> leastGap = fields.size(LEAST_GAP);
         Optional<Length> leastWall = fields.size(LEAST_WALL);
-        if (stagger.filter(Length::isPositive).isPresent() && places.filter(n -> n % 2 != 0).isPresent()) {
+        if (stagger.filter(Length::isPositive).isPresent()
+                && places.filter(n -> n % 2 != 0).isPresent()) {
             fields.reading()
                     .problem(
                             fields.at(STAGGER.name()),

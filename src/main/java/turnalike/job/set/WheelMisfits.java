@@ -13,7 +13,7 @@ import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
 /**
- * What of a wheel cannot be built or is thin, and what of it, changed alone, would give everything the room that common practice leaves. Room
+ * What of a wheel cannot be built or is thin, and what of it, changed alone, would leave enough. Room
  * grows with the hub, with a stagger, with fewer places and with a shallower seat, so the least change is found by halving, in steps that a
  * rule shows.
  */
@@ -44,7 +44,8 @@ final class WheelMisfits {
         hubEnds();
         outside.ifPresent(this::outside);
         segments.ifPresent(this::joints);
-        List<Misfit> sorted = new ArrayList<>(out.stream().filter(Misfit::forbids).toList());
+        List<Misfit> sorted =
+                new ArrayList<>(out.stream().filter(Misfit::forbids).toList());
         out.stream().filter(each -> !each.forbids()).forEach(sorted::add);
         return sorted;
     }
@@ -88,11 +89,12 @@ final class WheelMisfits {
     }
 
     private void wall(String where, WheelFit.Seats seats, boolean hub) {
-        boolean meet = given.stagger().isPositive() ? seats.wall().mm() <= 1e-4 : seats.wall().mm() < 0;
+        boolean meet = given.stagger().isPositive()
+                ? seats.wall().mm() <= 1e-4
+                : seats.wall().mm() < 0;
         if (meet || seats.wall().compareTo(room.joinery().leastWall(seats.hole())) < 0) {
             String what = meet
-                    ? "mortises %s wide and %s deep meet inside it"
-                            .formatted(print(seats.hole()), print(seats.depth()))
+                    ? "mortises %s wide and %s deep meet inside it".formatted(print(seats.hole()), print(seats.depth()))
                     : "mortises %s wide and %s deep leave %s of wood between them"
                             .formatted(print(seats.hole()), print(seats.depth()), print(seats.wall()));
             out.add(new Misfit(meet, where, what, mends(hub, Optional.empty())));
@@ -107,8 +109,7 @@ final class WheelMisfits {
                         false,
                         "hub",
                         left.mm() < 0
-                                ? "the mortises run out of its ends, %s of them"
-                                        .formatted(print(left.abs()))
+                                ? "the mortises run out of its ends, %s of them".formatted(print(left.abs()))
                                 : "%s is left between the mortises and its ends".formatted(print(left)),
                         "a hub %s long leaves enough"
                                 .formatted(print(up(
@@ -179,8 +180,7 @@ final class WheelMisfits {
                 .filter(Length::isPositive)
                 .orElse(room.body().largestRadius().times(8));
         Predicate<Trial> fits = room::fits;
-        return least(given.stagger(), fine(), given::withStagger, fits)
-                .filter(by -> by.compareTo(most) <= 0);
+        return least(given.stagger(), fine(), given::withStagger, fits).filter(by -> by.compareTo(most) <= 0);
     }
 
     private Optional<Length> depth() {

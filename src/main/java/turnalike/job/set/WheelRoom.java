@@ -70,7 +70,7 @@ record WheelRoom(
                         <= joinery.axleHole().mm() / 2;
     }
 
-    /** Whether everything has the room that common practice leaves it. */
+    /** Whether everything has enough room. */
     boolean fits(Trial trial) {
         return seatsFit(trial) && isAtLeast(new RadialBody(body, trial.hubRadius()), trial, joinery.leastGap());
     }

@@ -173,6 +173,7 @@ class JobSchemaTest {
 
     private static Map<String, String> beyond() {
         Map<String, String> out = new TreeMap<>();
+        out.put("frame-stagger-odd.json", "an odd number of places beside a stagger");
         for (String name : List.of(
                 "bead-crown-low",
                 "cove-rim-low",

@@ -1,0 +1,192 @@
+package turnalike.job.set;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import turnalike.effort.Effort;
+import turnalike.job.Job;
+import turnalike.job.Plan;
+import turnalike.job.fields.Json;
+import turnalike.job.read.JobReader;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+
+/** A wheel of plain cylinders, where everything is told by a line of trigonometry; and what is said to mend it does. */
+class WheelFitTest {
+    /** Cylinders 30 mm thick and 300 long between tenons of 18 by 25, by hub radius and places; changed as told. */
+    private static Job job(int places, double hubRadius, Consumer<ObjectNode> frame) {
+        ObjectNode root =
+                Json.object().put("format", "turnalike-job").put("version", 1).put("title", "Plain wheel (invented)");
+        root.put("units", "mm").put("count", places);
+        ObjectNode pattern = root.putObject("pattern").put("name", "Rod");
+        pattern.putObject("stock").put("section", "square").put("size", 40).put("length", 360);
+        var members = pattern.putArray("members");
+        members.addObject().put("kind", "tenon").put("length", 25).put("diameter", 18);
+        members.addObject().put("kind", "cylinder").put("length", 300).put("diameter", 30);
+        members.addObject().put("kind", "tenon").put("length", 20).put("diameter", 16);
+        root.putObject("wood").put("density_kg_m3", 650);
+        ObjectNode wheel = root.putObject("frame")
+                .put("kind", "wheel")
+                .put("places", places)
+                .put("hub_radius", hubRadius);
+        frame.accept(wheel);
+        return JobReader.read(Json.print(root)).job().orElseThrow();
+    }
+
+    private static WheelFit fit(Job job) {
+        return (WheelFit)
+                job.frame().orElseThrow().fit(job.pattern(), UnitSystem.METRIC).orElseThrow();
+    }
+
+    private static WheelFit fit(int places, double hubRadius, Consumer<ObjectNode> frame) {
+        return fit(job(places, hubRadius, frame));
+    }
+
+    @Test
+    void a_wheel_of_cylinders_is_told_as_trigonometry_has_it() {
+        WheelFit fit = fit(10, 90, frame -> frame.put("rim_width", 35).put("segments", 5));
+        double sin = Math.sin(Math.PI / 10);
+        double cos = Math.cos(Math.PI / 10);
+        assertThat(fit.buildable()).isTrue();
+        assertThat(fit.misfits()).isEmpty();
+        assertThat(fit.neighbours().gap().mm()).isCloseTo(2 * (90 * sin - 15 * cos), within(1e-9));
+        assertThat(fit.neighbours().at().mm()).isEqualTo(25);
+        assertThat(fit.neighbours().member()).isEqualTo(1);
+        assertThat(fit.hub().orElseThrow().wall().mm()).isCloseTo(2 * (65 * sin - 9 * cos), within(1e-9));
+        assertThat(fit.rimSeats().orElseThrow().wall().mm()).isCloseTo(2 * (390 * sin - 8 * cos), within(1e-9));
+        assertThat(fit.outside().orElseThrow().mm()).isCloseTo(15, within(1e-9));
+        assertThat(fit.strip().mm()).isCloseTo(2 * Math.PI * 90, within(1e-9));
+        assertThat(fit.innerRadius().mm()).isCloseTo(390, within(1e-9));
+        assertThat(fit.outerRadius().orElseThrow().mm()).isCloseTo(425, within(1e-9));
+        assertThat(fit.rim().orElseThrow().chord().orElseThrow().mm())
+                .isCloseTo(2 * 425 * Math.sin(Math.PI / 5), within(1e-9));
+    }
+
+    @Test
+    void turned_end_for_end_only_the_place_is_counted_from_the_other_end() {
+        WheelFit start = fit(10, 90, frame -> {});
+        WheelFit end = fit(10, 90, frame -> frame.put("tenon_at", "end")
+                .put("hub_seat", 25)
+                .put("rim_seat", 20));
+        assertThat(end.neighbours().gap()).isEqualTo(start.neighbours().gap());
+        assertThat(end.neighbours().at().mm()).isCloseTo(325, within(1e-9));
+        assertThat(end.hub().orElseThrow().hole().mm()).isEqualTo(16);
+    }
+
+    /** Just below zero is told as what cannot be built, just above as what is thin, and a quarter of an inch as enough. */
+    @Test
+    void the_bounds_are_where_they_are_said_to_be() {
+        double sin = Math.sin(Math.PI / 10);
+        double cos = Math.cos(Math.PI / 10);
+        double touching = 15 * cos / sin;
+        double enough = (15 * cos + 6.35 / 2) / sin;
+        Consumer<ObjectNode> shallow = frame -> frame.put("hub_seat", 1);
+        assertThat(fit(10, touching - 1e-6, shallow).buildable()).isFalse();
+        assertThat(fit(10, touching + 1e-6, shallow).misfits())
+                .singleElement()
+                .matches(misfit -> !misfit.forbids() && misfit.what().contains("leave 0 mm"));
+        assertThat(fit(10, enough - 1e-6, shallow).misfits()).hasSize(1);
+        assertThat(fit(10, enough + 1e-6, shallow).misfits()).isEmpty();
+        double walls = 25 + (9 * cos + 6.35 / 2) / sin;
+        Consumer<ObjectNode> noGap = frame -> frame.put("least_gap", 0);
+        assertThat(fit(10, walls - 1e-6, noGap).misfits()).hasSize(1);
+        assertThat(fit(10, walls + 1e-6, noGap).misfits()).isEmpty();
+    }
+
+    @Test
+    void a_mortise_that_comes_to_the_axle_cannot_be_bored() {
+        assertThat(fit(3, 60, frame -> frame.put("hub_seat", 61))
+                        .misfits()
+                        .get(0)
+                        .said())
+                .startsWith("cannot be built: a mortise 61 mm")
+                .contains("passes the axle");
+        assertThat(fit(3, 60, frame -> frame.put("axle_hole", 24).put("hub_seat", 48))
+                        .buildable())
+                .isFalse();
+        assertThat(fit(3, 60, frame -> frame.put("axle_hole", 24).put("hub_seat", 47.9))
+                        .misfits())
+                .noneMatch(misfit -> misfit.what().contains("axle"));
+    }
+
+    @Test
+    void segments_that_cannot_keep_off_the_mortises_are_told() {
+        assertThat(fit(20, 160, frame -> frame.put("segments", 19)).misfits())
+                .anyMatch(misfit -> !misfit.forbids() && misfit.what().contains("of 19 segments"));
+        assertThat(fit(20, 160, frame -> frame.put("segments", 10)).misfits()).isEmpty();
+    }
+
+    @Test
+    void a_hub_too_short_for_two_rows_is_told() {
+        assertThat(fit(10, 90, frame -> frame.put("stagger", 30).put("hub_length", 60))
+                        .misfits())
+                .singleElement()
+                .matches(misfit -> misfit.mend().contains("62 mm"));
+        assertThat(fit(10, 90, frame -> frame.put("stagger", 30).put("hub_length", 62))
+                        .misfits())
+                .isEmpty();
+    }
+
+    private static final Pattern HUB = Pattern.compile("a hub of ([0-9.]+) mm");
+    private static final Pattern PLACES = Pattern.compile("(\\d+) places at most");
+    private static final Pattern THICK = Pattern.compile("no more than ([0-9.]+) mm");
+    private static final Pattern DEEP = Pattern.compile("mortises ([0-9.]+) mm \\([^)]*\\) deep at most");
+    private static final Pattern OFF = Pattern.compile("set off by ([0-9.]+) mm");
+
+    private static List<Double> found(Pattern pattern, WheelFit fit) {
+        List<Double> out = new ArrayList<>();
+        fit.misfits().forEach(misfit -> {
+            Matcher matcher = pattern.matcher(misfit.mend());
+            if (matcher.find()) {
+                out.add(Double.valueOf(matcher.group(1)));
+            }
+        });
+        return out;
+    }
+
+    /** Each mend is followed, alone: nothing is left to say; and a step less does not do. */
+    @Test
+    void each_way_to_mend_it_does_and_a_step_less_does_not() {
+        Consumer<ObjectNode> none = frame -> {};
+        WheelFit bad = fit(14, 60, none);
+        assertThat(bad.buildable()).isFalse();
+        double hub = found(HUB, bad).get(0);
+        assertThat(fit(14, hub, none).misfits()).isEmpty();
+        assertThat(fit(14, hub - 2, none).misfits()).isNotEmpty();
+        int places = found(PLACES, bad).get(0).intValue();
+        assertThat(fit(places, 60, none).misfits()).isEmpty();
+        assertThat(fit(places + 1, 60, none).misfits()).isNotEmpty();
+        double off = found(OFF, bad).get(0);
+        assertThat(fit(14, 60, frame -> frame.put("stagger", off)).misfits()).isEmpty();
+        assertThat(fit(14, 60, frame -> frame.put("stagger", off - 0.5)).misfits())
+                .isNotEmpty();
+
+        WheelFit deep = fit(14, 90, frame -> frame.put("hub_seat", 50));
+        double depth = found(DEEP, deep).get(0);
+        assertThat(fit(14, 90, frame -> frame.put("hub_seat", depth)).misfits())
+                .noneMatch(misfit -> misfit.where().equals("hub"));
+
+        WheelFit thick = fit(14, 75, frame -> frame.put("hub_seat", 5));
+        double slim = found(THICK, thick).get(0);
+        double sin = Math.sin(Math.PI / 14);
+        double cos = Math.cos(Math.PI / 14);
+        assertThat(2 * (75 * sin - slim / 2 * cos)).isGreaterThanOrEqualTo(6.35);
+        assertThat(2 * (75 * sin - (slim + 0.5) / 2 * cos)).isLessThan(6.35);
+    }
+
+    @Test
+    void the_plan_says_first_what_cannot_be_built() {
+        Plan plan = Plan.of(job(14, 60, frame -> {}), Effort.ofAsks(1000));
+        assertThat(plan.warnings().get(0).what()).startsWith("cannot be built: member 2");
+        assertThat(plan.warnings().get(0).where()).isEqualTo("spokes");
+        assertThat(plan.workings()).anyMatch(working -> working.figure().equals("between neighbours"));
+        assertThat(plan.job().pattern().length()).isEqualTo(Length.ofMm(345));
+    }
+}
