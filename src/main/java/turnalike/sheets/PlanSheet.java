@@ -1,7 +1,11 @@
 package turnalike.sheets;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.stream.Stream;
 import turnalike.job.Plan;
+import turnalike.job.set.FrameFit;
 
 /**
  * The sheets of a plan, in the order in which they are written and offered. A new sheet is one line here: the command line and the page know
@@ -21,16 +25,45 @@ public enum PlanSheet {
     CUT_ORDER(
             "Order of cuts",
             "Each cut with its tool, setting and place, in type to read at the lathe.",
-            PlanSheets::cutOrder);
+            PlanSheets::cutOrder),
+    FRAME(
+            "Frame",
+            "As it will stand, to scale, with what is left between the pieces and where to bore.",
+            FrameSheets::picture,
+            true),
+    HUB_STRIP(
+            "Strip round the hub",
+            "Full size: wrap it round the hub and prick every place.",
+            FrameSheets::hubStrip,
+            true),
+    RIM_STRIP(
+            "Strip inside the rim",
+            "Full size: lay it round the inside of the rim and prick every place.",
+            FrameSheets::rimStrip,
+            true);
 
     private final String title;
     private final String use;
-    private final BiFunction<Plan, Paper, Sheet> making;
+    private final boolean ofSome;
+    private final BiFunction<Plan, Paper, Optional<Sheet>> making;
 
     PlanSheet(String title, String use, BiFunction<Plan, Paper, Sheet> making) {
+        this(title, use, (plan, paper) -> Optional.of(making.apply(plan, paper)), false);
+    }
+
+    PlanSheet(String title, String use, BiFunction<Plan, Paper, Optional<Sheet>> making, boolean ofSome) {
         this.title = title;
         this.use = use;
         this.making = making;
+        this.ofSome = ofSome;
+    }
+
+    /** Those that this plan has: not every job has a frame with something to bore. */
+    public static List<PlanSheet> of(Plan plan) {
+        return Stream.of(values())
+                .filter(each ->
+                        !each.ofSome || each.making.apply(plan, Paper.A4).isPresent())
+                .toList();
     }
 
     /** What it is called on the page. */
@@ -43,8 +76,10 @@ public enum PlanSheet {
         return use;
     }
 
-    /** The sheet of that plan. */
+    /** The sheet of that plan, which has it; where the frame cannot be built, the sheet says so. */
     public Sheet of(Plan plan, Paper paper) {
-        return making.apply(plan, paper);
+        Sheet sheet = making.apply(plan, paper).orElseThrow();
+        boolean buildable = plan.frame().map(FrameFit::buildable).orElse(true);
+        return buildable ? sheet : sheet.marked("The frame cannot be built: see the bench card");
     }
 }

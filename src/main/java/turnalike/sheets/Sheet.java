@@ -6,7 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import turnalike.drawing.svg.Lettering;
 import turnalike.drawing.svg.Svg;
+import turnalike.drawing.svg.TextLine;
+import turnalike.units.Length;
 
 /** One thing to print: its pages as a PDF, and the drawings in it as SVG files beside it. */
 public final class Sheet {
@@ -25,6 +28,24 @@ public final class Sheet {
     /** What its files are called, without ending: {@code marking-stick-a4}. */
     public String name() {
         return name;
+    }
+
+    /** The same with a line at the foot of every landscape page, whose lower right corner is free: the strips and templates. */
+    Sheet marked(String line) {
+        List<PdfPages.Page> out = new ArrayList<>();
+        for (PdfPages.Page page : pages) {
+            List<PlacedDrawing> drawn = new ArrayList<>(page.drawings());
+            Paper.Format format = page.format();
+            if (format.width().compareTo(format.height()) > 0) {
+                double right = format.width().minus(Paper.MARGIN).mm();
+                double down = format.height().minus(Paper.MARGIN).mm() - 1;
+                TextLine words = TextLine.ending(Lettering.STRONG, right, down, line);
+                Svg whole = new Svg(format.width(), format.height(), line, List.of(words));
+                drawn.add(PlacedDrawing.whole(whole, Length.ZERO, Length.ZERO));
+            }
+            out.add(new PdfPages.Page(format, drawn));
+        }
+        return new Sheet(name, title, drawings, out);
     }
 
     List<PdfPages.Page> pages() {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import turnalike.job.Job;
 import turnalike.job.Plan;
+import turnalike.job.set.Misfit;
 import turnalike.pattern.Warning;
 import turnalike.turning.SpeedRange;
 import turnalike.turning.Turning;
@@ -26,7 +27,7 @@ final class TurningFacts {
                 job.pattern(),
                 facts(plan),
                 plan.turning().cuts(),
-                cautions(plan.turning()));
+                cautions(plan));
     }
 
     private static List<BenchCardContent.Fact> facts(Plan plan) {
@@ -67,7 +68,13 @@ final class TurningFacts {
                         whip.first().rpm()));
     }
 
-    private static List<String> cautions(Turning turning) {
-        return turning.cautions().stream().map(Warning::sentence).toList();
+    private static List<String> cautions(Plan plan) {
+        List<String> out = new ArrayList<>();
+        plan.frame().stream()
+                .flatMap(fit -> fit.misfits().stream())
+                .filter(Misfit::forbids)
+                .forEach(misfit -> out.add(misfit.sentence()));
+        plan.turning().cautions().stream().map(Warning::sentence).forEach(out::add);
+        return out;
     }
 }

@@ -30,7 +30,7 @@ class LongestJobsTest {
     void nothing_overprints_or_leaves_the_page(String name) throws IOException {
         Plan plan = plan(name);
         for (Paper paper : Paper.values()) {
-            for (PlanSheet kind : PlanSheet.values()) {
+            for (PlanSheet kind : PlanSheet.of(plan)) {
                 Sheet sheet = kind.of(plan, paper);
                 for (int i = 0; i < sheet.pages().size(); i++) {
                     assertLettering(sheet.pages().get(i), "%s, %s, page %d".formatted(sheet.name(), name, i + 1));

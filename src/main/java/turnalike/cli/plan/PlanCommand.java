@@ -98,7 +98,7 @@ public final class PlanCommand implements Runnable {
 
     public static void writeSheets(Plan plan, PaperChoice paper, OutputFolder folder) {
         for (Paper each : paper.papers()) {
-            for (PlanSheet sheet : PlanSheet.values()) {
+            for (PlanSheet sheet : PlanSheet.of(plan)) {
                 folder.write(sheet.of(plan, each));
             }
         }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import turnalike.frame.SegmentedRim;
 import turnalike.units.Angle;
 import turnalike.units.Length;
+import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 
@@ -20,7 +21,10 @@ import turnalike.units.Working;
  * @param hub the mortises in the hub, where the pattern has a tenon for it
  * @param rimSeats those in the rim, likewise
  * @param outside what is left from a rim mortise's bottom to the rim's outside, if its width is told; below zero where it comes out
- * @param strip how long a paper strip round the hub is
+ * @param hubRadius from the axle to the hub tenon's shoulder
+ * @param axleHole diameter of the axle's hole; zero where none is told
+ * @param shoulder of the hub tenon, from the start end
+ * @param hubEndFirst whether the pattern's start end enters the hub
  * @param innerRadius from the axle to the rim tenon's shoulder
  * @param outerRadius from the axle to the rim's outside, if its width is told
  * @param rim what the rim's segments are, if they are told
@@ -35,13 +39,25 @@ public record WheelFit(
         Optional<Seats> hub,
         Optional<Seats> rimSeats,
         Optional<Length> outside,
-        Length strip,
+        Length hubRadius,
+        Length axleHole,
+        Length shoulder,
+        boolean hubEndFirst,
         Length innerRadius,
         Optional<Length> outerRadius,
         Optional<SegmentedRim> rim,
         List<Misfit> misfits,
         List<Working> workings)
         implements FrameFit {
+    /** Where a {@link Misfit} stands that is between two spokes. */
+    public static final String SPOKES = "spokes";
+
+    /** Where one stands that is in the hub. */
+    public static final String HUB = "hub";
+
+    /** Where one stands that is in the rim. */
+    public static final String RIM = "rim";
+
     public WheelFit {
         misfits = List.copyOf(misfits);
         workings = List.copyOf(workings);
@@ -64,11 +80,30 @@ public record WheelFit(
      * @param depth how deep
      * @param wall what is left between two of them where they are nearest; below zero where they meet
      */
-    public record Seats(Length hole, Length depth, Length wall) {}
+    public record Seats(Length hole, Length depth, Length wall) {
+        private String text(UnitSystem units) {
+            String bored = "bore %s, %s deep".formatted(hole.formatFineBoth(units), depth.formatFineBoth(units));
+            String left = wall.abs().formatFineBoth(units);
+            return wall.mm() < 0
+                    ? "%s: two mortises run into one another by %s".formatted(bored, left)
+                    : "%s: %s of wood between two mortises".formatted(bored, left);
+        }
+    }
+
+    /** {@return how long a paper strip round the hub is} */
+    public Length strip() {
+        return hubRadius.times(2 * Math.PI);
+    }
+
+    /** {@return how far from the axle the spokes come nearest to one another, along their axes} */
+    public Length nearest() {
+        Length beyondTenon = neighbours.at.minus(shoulder);
+        return hubRadius.plus(hubEndFirst ? beyondTenon : beyondTenon.times(-1));
+    }
 
     /** {@return a paper strip's length from one place to the next} */
     public Length stripStep() {
-        return strip.times(1.0 / places);
+        return strip().times(1.0 / places);
     }
 
     /**
@@ -84,31 +119,46 @@ public record WheelFit(
                 places,
                 pitch.degrees(),
                 stagger.isPositive() ? ", every second one set off by " + stagger.formatFineBoth(units) : ""));
-        out.add("  spokes   %s between two of them at the nearest, %s from the start end"
-                .formatted(neighbours.gap.formatFineBoth(units), neighbours.at.formatFineBoth(units)));
-        hub.ifPresent(seats -> out.add("  hub      bore %s, %s deep: %s of wood between two mortises"
-                .formatted(
-                        seats.hole.formatFineBoth(units),
-                        seats.depth.formatFineBoth(units),
-                        seats.wall.formatFineBoth(units))));
+        String near = neighbours.gap.abs().formatFineBoth(units);
+        String where = neighbours.at.formatFineBoth(units);
+        out.add(
+                neighbours.gap.mm() < 0
+                        ? "  spokes   run into one another by %s, %s from the start end".formatted(near, where)
+                        : "  spokes   %s between two of them at the nearest, %s from the start end"
+                                .formatted(near, where));
+        hub.ifPresent(seats -> out.add("  hub      " + seats.text(units)));
         out.add("           a strip round it is %s long, a place every %s"
-                .formatted(strip.formatFineBoth(units), stripStep().formatFineBoth(units)));
-        rimSeats.ifPresent(seats -> out.add("  rim      bore %s, %s deep: %s of wood between two mortises%s"
-                .formatted(
-                        seats.hole.formatFineBoth(units),
-                        seats.depth.formatFineBoth(units),
-                        seats.wall.formatFineBoth(units),
-                        outside.map(left -> ", %s to the outside".formatted(left.formatFineBoth(units)))
-                                .orElse(""))));
-        out.add("           inside %s from the axle%s"
-                .formatted(
-                        innerRadius.formatFineBoth(units),
-                        outerRadius
-                                .map(radius -> ", outside %s".formatted(radius.formatFineBoth(units)))
-                                .orElse("")));
+                .formatted(strip().formatFineBoth(units), stripStep().formatFineBoth(units)));
+        rimSeats.ifPresent(seats -> out.add("  rim      "
+                + seats.text(units)
+                + outside.map(left -> ", %s to the outside".formatted(left.formatFineBoth(units)))
+                        .orElse("")));
+        out.add((rimSeats.isPresent() ? "           " : "  rim      ")
+                + "inside %s from the axle%s"
+                        .formatted(
+                                innerRadius.formatFineBoth(units),
+                                outerRadius
+                                        .map(radius -> ", outside %s".formatted(radius.formatFineBoth(units)))
+                                        .orElse("")));
         rim.ifPresent(segments -> out.add(segments.text(units)));
         if (hub.isPresent() || rimSeats.isPresent()) {
-            out.add("           bore a scrap of the same wood first and try the tenon in it");
+            out.add("  boring   bore a scrap of the same wood first and try the tenon in it");
+        }
+        return out;
+    }
+
+    /**
+     * {@return the same figures as sentences, for paper}
+     *
+     * @param units in which lengths are told, the other beside
+     */
+    public List<String> sentences(UnitSystem units) {
+        List<String> out = new ArrayList<>();
+        String subject = "";
+        for (String line : facts(units)) {
+            String word = line.substring(0, Math.min(11, line.length())).strip();
+            subject = word.isEmpty() ? subject : word;
+            out.add("%s: %s.".formatted(SentenceCase.capital(subject), line.substring(11)));
         }
         return out;
     }

@@ -39,8 +39,8 @@ final class WheelMisfits {
             Optional<SegmentedRim> segments) {
         axle();
         gap(neighbours);
-        hub.ifPresent(seats -> wall("hub", seats, true));
-        rim.ifPresent(seats -> wall("rim", seats, false));
+        hub.ifPresent(seats -> wall(WheelFit.HUB, seats, true));
+        rim.ifPresent(seats -> wall(WheelFit.RIM, seats, false));
         hubEnds();
         outside.ifPresent(this::outside);
         segments.ifPresent(this::joints);
@@ -59,7 +59,7 @@ final class WheelMisfits {
                     : "a mortise %s deep comes to the axle in a hub of %s radius";
             out.add(new Misfit(
                     true,
-                    "hub",
+                    WheelFit.HUB,
                     what.formatted(print(given.hubDepth()), print(given.hubRadius()))
                             + (axle.isPositive() ? ", whose hole is %s wide".formatted(print(axle.times(2))) : ""),
                     mends(true, Optional.empty())));
@@ -85,7 +85,7 @@ final class WheelMisfits {
                                         member.where(), print(neighbours.gap().abs()), next, print(neighbours.at()))
                         : "%s runs into that of %s, %s from the start end"
                                 .formatted(member.where(), next, print(neighbours.at()));
-        out.add(new Misfit(touch, "spokes", what, mends(false, slimmest(neighbours))));
+        out.add(new Misfit(touch, WheelFit.SPOKES, what, mends(false, slimmest(neighbours))));
     }
 
     private void wall(String where, WheelFit.Seats seats, boolean hub) {
@@ -107,7 +107,7 @@ final class WheelMisfits {
             if (left.compareTo(least) < 0) {
                 out.add(new Misfit(
                         false,
-                        "hub",
+                        WheelFit.HUB,
                         left.mm() < 0
                                 ? "the mortises run out of its ends, %s of them".formatted(print(left.abs()))
                                 : "%s is left between the mortises and its ends".formatted(print(left)),
@@ -126,7 +126,7 @@ final class WheelMisfits {
         if (left.compareTo(least) < 0) {
             out.add(new Misfit(
                     false,
-                    "rim",
+                    WheelFit.RIM,
                     left.mm() < 0
                             ? "its mortises come out by %s".formatted(print(left.abs()))
                             : "%s is left from a mortise's bottom to the outside".formatted(print(left)),
@@ -138,7 +138,7 @@ final class WheelMisfits {
         if (rim.jointClear().mm() < 0) {
             out.add(new Misfit(
                     false,
-                    "rim",
+                    WheelFit.RIM,
                     "of %d segments one joint at least falls on a mortise, however the rim is turned"
                             .formatted(rim.segments()),
                     "take as many segments as places, or half or a third as many"));

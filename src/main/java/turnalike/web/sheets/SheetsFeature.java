@@ -4,7 +4,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import turnalike.job.Plan;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
@@ -60,7 +59,7 @@ public final class SheetsFeature implements Feature {
     private void show(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
         Plan plan = plans.patient(kept.id(), kept.text());
-        List<Offer> offers = Stream.of(PlanSheet.values())
+        List<Offer> offers = PlanSheet.of(plan).stream()
                 .flatMap(kind -> PAPERS.stream().map(paper -> offer(kind, plan, paper)))
                 .toList();
         pages.show(
@@ -94,7 +93,7 @@ public final class SheetsFeature implements Feature {
         KeptJob kept = JobAddress.job(ctx, store);
         String name = ctx.pathParam("file");
         Plan plan = plans.patient(kept.id(), kept.text());
-        byte[] bytes = Stream.of(PlanSheet.values())
+        byte[] bytes = PlanSheet.of(plan).stream()
                 .flatMap(kind -> PAPERS.stream().map(paper -> kind.of(plan, paper)))
                 .flatMap(sheet -> sheet.file(name).stream())
                 .findFirst()

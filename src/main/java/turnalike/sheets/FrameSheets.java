@@ -1,0 +1,104 @@
+package turnalike.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import turnalike.drawing.frame.WheelElevation;
+import turnalike.drawing.gauge.PlaceStrip;
+import turnalike.drawing.svg.Group;
+import turnalike.drawing.svg.Svg;
+import turnalike.job.Plan;
+import turnalike.job.set.FrameFit;
+import turnalike.job.set.Misfit;
+import turnalike.job.set.WheelFit;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+
+/** The sheets of a frame: how it will stand, and the strips to bore it by. */
+final class FrameSheets {
+    /** Paper stretches and wraps over itself: a hair in each joint. */
+    private static final Length WITHIN = Length.ofMm(0.5);
+
+    private FrameSheets() {}
+
+    /** The frame drawn to scale with its figures; empty where the frame asks nothing of the pattern. */
+    static Optional<Sheet> picture(Plan plan, Paper paper) {
+        return plan.frame().map(fit -> picture(plan, fit, paper));
+    }
+
+    /** The strip round the hub, where there is a mortise to bore. */
+    static Optional<Sheet> hubStrip(Plan plan, Paper paper) {
+        return wheel(plan)
+                .filter(fit -> fit.hub().isPresent())
+                .map(fit -> strip(plan, "hub", fit.strip(), fit, fit.hub().orElseThrow(), paper));
+    }
+
+    /** The strip inside the rim, likewise. */
+    static Optional<Sheet> rimStrip(Plan plan, Paper paper) {
+        return wheel(plan)
+                .filter(fit -> fit.rimSeats().isPresent())
+                .map(fit -> strip(
+                        plan,
+                        "rim",
+                        fit.innerRadius().times(2 * Math.PI),
+                        fit,
+                        fit.rimSeats().orElseThrow(),
+                        paper));
+    }
+
+    private static Optional<WheelFit> wheel(Plan plan) {
+        return plan.frame().map(fit -> fit.match(wheel -> wheel));
+    }
+
+    private static Sheet picture(Plan plan, FrameFit fit, Paper paper) {
+        UnitSystem units = plan.job().units();
+        PageFlow flow = new PageFlow("frame", plan.job().title(), paper, paper.portrait());
+        List<Flowing> parts = new ArrayList<>();
+        parts.add(flow.head(plan.job().title(), "the frame as it will stand"));
+        List<String> told = fit.misfits().stream().map(Misfit::sentence).toList();
+        if (!told.isEmpty()) {
+            parts.add(flow.sentences(fit.buildable() ? "Thin" : "Cannot be built as drawn", told));
+        }
+        Svg svg = fit.match(wheel ->
+                new WheelElevation(plan.job().pattern(), wheel).svg(Length.ofMm(Math.min(flow.widthMm(), 150))));
+        double right = (flow.widthMm() - svg.width().mm()) / 2;
+        parts.add(Flowing.whole(
+                List.of(Group.at(right, 0, svg.shapes())), svg.height().mm() + 2));
+        parts.add(flow.sentences("Figures", fit.match(wheel -> wheel.sentences(units))));
+        return flow.sheet(parts);
+    }
+
+    private static Sheet strip(Plan plan, String what, Length round, WheelFit fit, WheelFit.Seats seats, Paper paper) {
+        UnitSystem units = plan.job().units();
+        PlaceStrip strip = new PlaceStrip(what, round, fit.places(), fit.stagger());
+        Svg svg = strip.svg(units);
+        String rows =
+                fit.stagger().isPositive() ? "Odd places on the first row, even ones on the second: prick" : "Prick";
+        return LongSheets.of(
+                new LongSheets.Subject(
+                        what + "-strip",
+                        "Strip %s the %s: %s"
+                                .formatted(
+                                        what.equals("rim") ? "inside" : "round",
+                                        what,
+                                        plan.job().pattern().name()),
+                        List.of(
+                                "Full size; cut along the long dashes. The first and the last line are one: there the ends meet.",
+                                "%s each cross. Bore %s, %s deep; a scrap of the same wood first."
+                                        .formatted(
+                                                rows,
+                                                seats.hole().formatBoth(units),
+                                                seats.depth().formatBoth(units))),
+                        svg,
+                        svg,
+                        strip.datum(),
+                        strip.edge(),
+                        strip.listPlaces(),
+                        List.of(),
+                        strip.edge(),
+                        round,
+                        WITHIN),
+                units,
+                paper);
+    }
+}
