@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import turnalike.drawing.frame.WheelElevation;
 import turnalike.drawing.gauge.PlaceStrip;
+import turnalike.drawing.gauge.SegmentTemplate;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Svg;
 import turnalike.job.Plan;
@@ -44,6 +45,35 @@ final class FrameSheets {
                         fit,
                         fit.rimSeats().orElseThrow(),
                         paper));
+    }
+
+    /** One segment of the rim to saw out by, where segments and the rim's width are told and it fits the paper. */
+    static Optional<Sheet> segment(Plan plan, Paper paper) {
+        UnitSystem units = plan.job().units();
+        return wheel(plan)
+                .flatMap(fit -> fit.rim().flatMap(rim -> fit.outerRadius().map(outer -> {
+                    SegmentTemplate template = new SegmentTemplate(rim, fit.innerRadius(), outer, fit.places());
+                    Svg svg = template.svg(units);
+                    return new LongSheets.Subject(
+                            "rim-segment",
+                            "Rim segment: %d of them".formatted(rim.segments()),
+                            List.of(
+                                    "Full size, one segment; the long grain lies along the arrow. Saw %d, ends %.4g degrees off square."
+                                            .formatted(
+                                                    rim.segments(), rim.mitre().degrees()),
+                                    "Dashed: the middle of each mortise. Lay the whole ring out dry before any glue."),
+                            svg,
+                            svg,
+                            template.datum(),
+                            template.edge(),
+                            template.listPlaces(),
+                            List.of(),
+                            template.edge(),
+                            template.chord(),
+                            WITHIN);
+                })))
+                .filter(subject -> LongSheets.fits(subject.drawing().height(), paper))
+                .map(subject -> LongSheets.of(subject, units, paper));
     }
 
     private static Optional<WheelFit> wheel(Plan plan) {

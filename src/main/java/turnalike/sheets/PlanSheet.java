@@ -40,7 +40,8 @@ public enum PlanSheet {
             "Strip inside the rim",
             "Full size: lay it round the inside of the rim and prick every place.",
             FrameSheets::rimStrip,
-            true);
+            true),
+    RIM_SEGMENT("Rim segment", "Full size: saw every segment of the rim out by it.", FrameSheets::segment, true);
 
     private final String title;
     private final String use;
@@ -61,8 +62,9 @@ public enum PlanSheet {
     /** Those that this plan has: not every job has a frame with something to bore. */
     public static List<PlanSheet> of(Plan plan) {
         return Stream.of(values())
-                .filter(each ->
-                        !each.ofSome || each.making.apply(plan, Paper.A4).isPresent())
+                .filter(each -> !each.ofSome
+                        || (each.making.apply(plan, Paper.A4).isPresent()
+                                && each.making.apply(plan, Paper.LETTER).isPresent()))
                 .toList();
     }
 

@@ -2,6 +2,7 @@ package turnalike.job.answer;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import turnalike.frame.DividingHead;
 import turnalike.job.set.FrameFit;
 import turnalike.job.set.FrameKind;
 import turnalike.job.set.Misfit;
@@ -48,6 +49,9 @@ final class FrameJson implements FrameFit.Cases<ObjectNode> {
         node.putObject("hub_strip")
                 .put("length_mm", fit.strip().mm())
                 .put("step_mm", fit.stripStep().mm());
+        ArrayNode heads = node.putArray("dividing_heads");
+        DividingHead.serving(fit.places())
+                .forEach(head -> heads.addObject().put("holes", head.holes()).put("every", head.every()));
         ObjectNode rim = node.putObject("rim");
         rim.put("inner_radius_mm", fit.innerRadius().mm());
         fit.outerRadius().ifPresent(radius -> rim.put("outer_radius_mm", radius.mm()));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import turnalike.frame.DividingHead;
 import turnalike.frame.SegmentedRim;
 import turnalike.units.Angle;
 import turnalike.units.Length;
@@ -142,7 +143,8 @@ public record WheelFit(
                                         .orElse("")));
         rim.ifPresent(segments -> out.add(segments.text(units)));
         if (hub.isPresent() || rimSeats.isPresent()) {
-            out.add("  boring   bore a scrap of the same wood first and try the tenon in it");
+            out.add("  boring   " + DividingHead.text(places));
+            out.add("           bore a scrap of the same wood first and try the tenon in it");
         }
         return out;
     }
