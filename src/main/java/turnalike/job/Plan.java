@@ -83,7 +83,8 @@ public record Plan(
         Pattern pattern = job.pattern();
         List<Mark> marks = pattern.marks();
         JobSettings settings = JobSettings.of(job, search);
-        Optional<FrameFit> frame = job.frame().flatMap(each -> each.fit(pattern, job.units()));
+        Optional<FrameFit> frame =
+                job.frame().flatMap(each -> each.fit(pattern, job.wood().density(), job.units()));
         List<Warning> warnings = new ArrayList<>();
         frame.ifPresent(each -> each.misfits().forEach(misfit -> warnings.add(warning(misfit))));
         warnings.addAll(Turnability.warnings(

@@ -45,6 +45,7 @@ final class Levels {
             "job",
             List.of(
                     Set.of("fields"),
+                    Set.of("wood"),
                     Set.of("set"),
                     Set.of(""),
                     Set.of("keys", "pieces"),

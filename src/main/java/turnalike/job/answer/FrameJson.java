@@ -63,6 +63,12 @@ final class FrameJson implements FrameFit.Cases<ObjectNode> {
             rim.put("first_joint_deg", segments.jointAt().degrees());
             rim.put("joint_to_mortise_mm", segments.jointClear().mm());
         });
+        ObjectNode whole = node.putObject("whole");
+        whole.put("spokes_g", fit.whole().spokes().grams());
+        fit.whole().hub().ifPresent(mass -> whole.put("hub_g", mass.grams()));
+        fit.whole().rim().ifPresent(mass -> whole.put("rim_g", mass.grams()));
+        whole.put("mass_g", fit.whole().mass().grams());
+        whole.put("inertia_g_mm2", fit.whole().inertiaGMm2());
         return node;
     }
 

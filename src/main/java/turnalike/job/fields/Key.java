@@ -62,4 +62,9 @@ public record Key<T extends KeyType>(
     public Key<T> asked(KeySection section, String label, String hint) {
         return new Key<>(name, type, isNeeded, meaning, leftOut, new Field(section, label, hint));
     }
+
+    /** {@return the same, asked for by no form} */
+    public Key<T> unasked() {
+        return new Key<>(name, type, isNeeded, meaning, leftOut, UNASKED);
+    }
 }

@@ -19,6 +19,7 @@ import turnalike.job.keys.JobKeys.LikenessKeys;
 import turnalike.job.keys.JobKeys.ToleranceKeys;
 import turnalike.job.set.Frame;
 import turnalike.job.set.FrameKind;
+import turnalike.job.wood.WoodReader;
 import turnalike.pattern.Pattern;
 import turnalike.pieces.LikenessWeights;
 import turnalike.pieces.Piece;

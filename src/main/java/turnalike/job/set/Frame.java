@@ -5,6 +5,7 @@ import java.util.Optional;
 import turnalike.effort.Effort;
 import turnalike.pattern.Pattern;
 import turnalike.pieces.Piece;
+import turnalike.units.Density;
 import turnalike.units.Length;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
@@ -31,9 +32,10 @@ public sealed interface Frame permits OnWheel, InRow, InLegs {
      * {@return how the pattern stands in it; empty for a kind that asks nothing of it}
      *
      * @param pattern what every piece copies
+     * @param density of its wood
      * @param units in which lengths are told
      */
-    default Optional<FrameFit> fit(Pattern pattern, UnitSystem units) {
+    default Optional<FrameFit> fit(Pattern pattern, Density density, UnitSystem units) {
         return Optional.empty();
     }
 

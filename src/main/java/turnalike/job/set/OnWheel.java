@@ -22,6 +22,7 @@ import turnalike.job.fields.KeyType.Whole;
 import turnalike.job.fields.KeyType.Word;
 import turnalike.pattern.Pattern;
 import turnalike.pieces.Piece;
+import turnalike.units.Density;
 import turnalike.units.Length;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
@@ -162,8 +163,8 @@ public record OnWheel(
     }
 
     @Override
-    public Optional<FrameFit> fit(Pattern pattern, UnitSystem units) {
-        return Optional.of(WheelFitting.of(this, pattern, units));
+    public Optional<FrameFit> fit(Pattern pattern, Density density, UnitSystem units) {
+        return Optional.of(WheelFitting.of(this, pattern, density, units));
     }
 
     @Override

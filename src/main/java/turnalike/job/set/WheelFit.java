@@ -8,6 +8,7 @@ import turnalike.frame.DividingHead;
 import turnalike.frame.SegmentedRim;
 import turnalike.units.Angle;
 import turnalike.units.Length;
+import turnalike.units.Mass;
 import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
@@ -29,6 +30,7 @@ import turnalike.units.Working;
  * @param innerRadius from the axle to the rim tenon's shoulder
  * @param outerRadius from the axle to the rim's outside, if its width is told
  * @param rim what the rim's segments are, if they are told
+ * @param whole what the whole wheel comes to, as far as hub and rim are told
  * @param misfits what cannot be built or is thin
  * @param workings how the figures were found
  */
@@ -47,6 +49,7 @@ public record WheelFit(
         Length innerRadius,
         Optional<Length> outerRadius,
         Optional<SegmentedRim> rim,
+        Whole whole,
         List<Misfit> misfits,
         List<Working> workings)
         implements FrameFit {
@@ -88,6 +91,42 @@ public record WheelFit(
             return wall.mm() < 0
                     ? "%s: two mortises run into one another by %s".formatted(bored, left)
                     : "%s: %s of wood between two mortises".formatted(bored, left);
+        }
+    }
+
+    /**
+     * The wheel before it is built, every spoke as drawn.
+     *
+     * @param spokes mass of all of them
+     * @param hub mass of the hub, if its length is told
+     * @param rim mass of the rim, if its width and thickness are
+     * @param inertiaGMm2 about the axle, in g·mm², of as much as is told
+     */
+    public record Whole(Mass spokes, Optional<Mass> hub, Optional<Mass> rim, double inertiaGMm2) {
+        /** {@return what all of it weighs, as far as it is told} */
+        public Mass mass() {
+            return Mass.ofGrams(spokes.grams()
+                    + hub.map(Mass::grams).orElse(0.0)
+                    + rim.map(Mass::grams).orElse(0.0));
+        }
+
+        /** {@return whether hub and rim are both in it} */
+        public boolean complete() {
+            return hub.isPresent() && rim.isPresent();
+        }
+
+        private String text() {
+            return String.format(
+                    Locale.ROOT,
+                    "  whole    %.0f g: spokes %.0f g%s%s; inertia about the axle %.3g kg m2%s",
+                    mass().grams(),
+                    spokes.grams(),
+                    hub.map(each -> String.format(Locale.ROOT, ", hub %.0f g", each.grams()))
+                            .orElse(""),
+                    rim.map(each -> String.format(Locale.ROOT, ", rim %.0f g", each.grams()))
+                            .orElse(""),
+                    inertiaGMm2 * 1e-9,
+                    complete() ? "" : ", of what is told");
         }
     }
 
@@ -142,6 +181,9 @@ public record WheelFit(
                                         .map(radius -> ", outside %s".formatted(radius.formatFineBoth(units)))
                                         .orElse("")));
         rim.ifPresent(segments -> out.add(segments.text(units)));
+        if (whole.hub.isPresent() || whole.rim.isPresent()) {
+            out.add(whole.text());
+        }
         if (hub.isPresent() || rimSeats.isPresent()) {
             out.add("  boring   " + DividingHead.text(places));
             out.add("           bore a scrap of the same wood first and try the tenon in it");

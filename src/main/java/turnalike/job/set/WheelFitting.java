@@ -4,14 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import turnalike.frame.RingBody;
 import turnalike.frame.SegmentedRim;
 import turnalike.frame.SpokeGap;
 import turnalike.outline.Outline;
 import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
 import turnalike.pattern.PlacedMember;
+import turnalike.solid.Solid;
 import turnalike.units.Angle;
+import turnalike.units.Density;
 import turnalike.units.Length;
+import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 
@@ -20,14 +24,16 @@ final class WheelFitting {
     private final OnWheel frame;
     private final WheelJoinery joinery;
     private final Pattern pattern;
+    private final Density density;
     private final UnitSystem units;
     private final Seating seating;
     private final WheelRoom room;
 
-    private WheelFitting(OnWheel frame, Pattern pattern, UnitSystem units) {
+    private WheelFitting(OnWheel frame, Pattern pattern, Density density, UnitSystem units) {
         this.frame = frame;
         this.joinery = frame.joinery();
         this.pattern = pattern;
+        this.density = density;
         this.units = units;
         this.seating = Seating.of(pattern, frame.hubEnd());
         List<PlacedMember> run = pattern.placed();
@@ -47,8 +53,8 @@ final class WheelFitting {
                 joinery.rimSeat().orElse(seating.rimTenon()));
     }
 
-    static WheelFit of(OnWheel frame, Pattern pattern, UnitSystem units) {
-        return new WheelFitting(frame, pattern, units).fit();
+    static WheelFit of(OnWheel frame, Pattern pattern, Density density, UnitSystem units) {
+        return new WheelFitting(frame, pattern, density, units).fit();
     }
 
     /** What stands between the two shoulders, running outward from the hub's. */
@@ -110,8 +116,46 @@ final class WheelFitting {
                 inner,
                 outer,
                 segments,
+                whole(given, inner, outer),
                 new WheelMisfits(room, given, pattern, units).list(neighbours, hub, rim, outside, segments),
                 workings(given, neighbours));
+    }
+
+    /** Each spoke as drawn; hub and rim where their sizes are told. */
+    private WheelFit.Whole whole(WheelRoom.Trial given, Length inner, Optional<Length> outer) {
+        int n = given.places();
+        Solid spoke = Solid.of(pattern.outline(), density);
+        Length reach = frame.wheel().reach(seating.fromShoulder(spoke.balance()));
+        double inertia = n * (spoke.swingInertiaGMm2() + spoke.mass().grams() * reach.mm() * reach.mm());
+        Optional<RingBody> hub = joinery.hubLength()
+                .map(length -> RingBody.of(
+                        joinery.axleHole().times(0.5),
+                        given.hubRadius(),
+                        length,
+                        joinery.hubWood().orElse(density),
+                        new RingBody.Holes(
+                                n,
+                                room.hubHole().orElse(Length.ZERO),
+                                room.hubDepth(),
+                                given.hubRadius().minus(room.hubDepth().times(0.5)))));
+        Optional<RingBody> rim = outer.flatMap(out -> joinery.rimThickness()
+                .map(thickness -> RingBody.of(
+                        inner,
+                        out,
+                        thickness,
+                        joinery.rimWood().orElse(density),
+                        new RingBody.Holes(
+                                n,
+                                room.rimHole().orElse(Length.ZERO),
+                                room.rimDepth(),
+                                inner.plus(room.rimDepth().times(0.5))))));
+        return new WheelFit.Whole(
+                Mass.ofGrams(n * spoke.mass().grams()),
+                hub.map(RingBody::mass),
+                rim.map(RingBody::mass),
+                inertia
+                        + hub.map(RingBody::inertiaGMm2).orElse(0.0)
+                        + rim.map(RingBody::inertiaGMm2).orElse(0.0));
     }
 
     private WheelFit.Neighbours neighbours(SpokeGap gap) {
@@ -154,6 +198,13 @@ final class WheelFitting {
                         Working.DERIVED,
                         "flat-bottomed holes, bored square to the hub. Warned of below %s"
                                 .formatted(joinery.leastWall(hole).formatBoth(units)))));
+        if (joinery.hubLength().isPresent() || joinery.rimThickness().isPresent()) {
+            out.add(new Working(
+                    "the whole wheel",
+                    "spokes as drawn, m R^2 + their own swing; hub and rim as rings, 1/2 m (R^2 + r^2), less their mortises",
+                    Working.DERIVED,
+                    "exact for the drawn shapes; glue, finish and what the axle weighs are left out"));
+        }
         out.add(new Working(
                 "what is left at least",
                 "a quarter of an inch between neighbours; between mortises that, or a third of the hole if it is more",

@@ -7,9 +7,14 @@ import turnalike.job.fields.Fields;
 import turnalike.job.fields.Key;
 import turnalike.job.fields.KeySection;
 import turnalike.job.fields.KeyType;
+import turnalike.job.fields.KeyType.Group;
 import turnalike.job.fields.KeyType.Size;
 import turnalike.job.fields.KeyType.Whole;
+import turnalike.job.wood.WoodKeys;
+import turnalike.job.wood.WoodReader;
+import turnalike.units.Density;
 import turnalike.units.Length;
+import turnalike.wood.Wood;
 
 /**
  * How a wheel is put together: what is bored into its hub and rim, and what its rim is made of.
@@ -20,6 +25,9 @@ import turnalike.units.Length;
  * @param stagger how far every second place is set off along the axle; zero for one row
  * @param rimSeat depth of a mortise in the rim; the rim tenon's length if not told
  * @param rimWidth of the rim, radially, if told
+ * @param rimThickness of the rim, along the axle, if told
+ * @param rimWood density of the rim's wood, if told; else the piece's own
+ * @param hubWood density of the hub's, likewise
  * @param segments how many pieces the rim is made of, if told
  * @param leastGap what is left at least between two neighbours, unwarned
  * @param leastWall what is left at least between two mortises, unwarned; where not told {@link #leastWall(Length)}
@@ -31,6 +39,9 @@ public record WheelJoinery(
         Length stagger,
         Optional<Length> rimSeat,
         Optional<Length> rimWidth,
+        Optional<Length> rimThickness,
+        Optional<Density> rimWood,
+        Optional<Density> hubWood,
         OptionalInt segments,
         Length leastGap,
         Optional<Length> leastWall) {
@@ -66,6 +77,16 @@ public record WheelJoinery(
     static final Key<Size> RIM_WIDTH = Key.may("rim_width", KeyType.aboveZero(), "of the rim, radially", "not told")
             .asked(KeySection.FRAME, "Rim width", "from inside to outside");
 
+    static final Key<Size> RIM_THICKNESS = Key.may(
+                    "rim_thickness", KeyType.aboveZero(), "of the rim, along the axle", "not told")
+            .asked(KeySection.FRAME, "Rim thickness", "along the axle");
+
+    static final Key<Group> RIM_WOOD =
+            Key.may("rim_wood", WoodKeys.BESIDE, "what the rim is made of", "the piece's own wood");
+
+    static final Key<Group> HUB_WOOD =
+            Key.may("hub_wood", WoodKeys.BESIDE, "what the hub is made of", "the piece's own wood");
+
     static final Key<Whole> SEGMENTS = Key.may(
                     "segments",
                     new Whole(3, FrameKind.MOST_PLACES, OptionalInt.empty()),
@@ -85,8 +106,19 @@ public record WheelJoinery(
             "what is left between two mortises unwarned (common practice, no source)",
             "1/4 in, or a third of the mortise's diameter if that is more");
 
-    static final List<Key<?>> KEYS =
-            List.of(HUB_SEAT, HUB_LENGTH, AXLE_HOLE, STAGGER, RIM_SEAT, RIM_WIDTH, SEGMENTS, LEAST_GAP, LEAST_WALL);
+    static final List<Key<?>> KEYS = List.of(
+            HUB_SEAT,
+            HUB_LENGTH,
+            AXLE_HOLE,
+            STAGGER,
+            RIM_SEAT,
+            RIM_WIDTH,
+            RIM_THICKNESS,
+            RIM_WOOD,
+            HUB_WOOD,
+            SEGMENTS,
+            LEAST_GAP,
+            LEAST_WALL);
 
     static Optional<WheelJoinery> read(Fields fields, Optional<Integer> places) {
         int before = fields.reading().count();
@@ -96,6 +128,9 @@ public record WheelJoinery(
         Optional<Length> stagger = fields.size(STAGGER);
         Optional<Length> rimSeat = fields.size(RIM_SEAT);
         Optional<Length> rimWidth = fields.size(RIM_WIDTH);
+        Optional<Length> rimThickness = fields.size(RIM_THICKNESS);
+        Optional<Density> rimWood = wood(fields, RIM_WOOD);
+        Optional<Density> hubWood = wood(fields, HUB_WOOD);
         OptionalInt segments = fields.whole(SEGMENTS).map(OptionalInt::of).orElse(OptionalInt.empty());
         Optional<Length> leastGap = fields.size(LEAST_GAP);
         Optional<Length> leastWall = fields.size(LEAST_WALL);
@@ -116,9 +151,20 @@ public record WheelJoinery(
                         stagger.orElseThrow(),
                         rimSeat,
                         rimWidth,
+                        rimThickness,
+                        rimWood,
+                        hubWood,
                         segments,
                         leastGap.orElseThrow(),
                         leastWall));
+    }
+
+    private static Optional<Density> wood(Fields fields, Key<Group> key) {
+        return fields.has(key)
+                ? fields.object(key, "write it like {\"species\": \"White oak\"}")
+                        .flatMap(WoodReader::beside)
+                        .map(Wood::density)
+                : Optional.empty();
     }
 
     /**

@@ -2,6 +2,7 @@ package turnalike.job.set;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
@@ -41,8 +42,10 @@ class WheelFitTest {
     }
 
     private static WheelFit fit(Job job) {
-        return (WheelFit)
-                job.frame().orElseThrow().fit(job.pattern(), UnitSystem.METRIC).orElseThrow();
+        return (WheelFit) job.frame()
+                .orElseThrow()
+                .fit(job.pattern(), job.wood().density(), UnitSystem.METRIC)
+                .orElseThrow();
     }
 
     private static WheelFit fit(int places, double hubRadius, Consumer<ObjectNode> frame) {
@@ -188,5 +191,39 @@ class WheelFitTest {
         assertThat(plan.warnings().get(0).where()).isEqualTo("spokes");
         assertThat(plan.workings()).anyMatch(working -> working.figure().equals("between neighbours"));
         assertThat(plan.job().pattern().length()).isEqualTo(Length.ofMm(345));
+    }
+
+    /** Hub, rim and rods, each by its own elementary formula. */
+    @Test
+    void the_whole_wheel_weighs_what_its_parts_do() {
+        WheelFit.Whole whole = fit(10, 90, frame -> {
+                    frame.put("rim_width", 35)
+                            .put("rim_thickness", 30)
+                            .put("hub_length", 100)
+                            .put("axle_hole", 20);
+                    frame.putObject("rim_wood").put("density_kg_m3", 500);
+                    frame.putObject("hub_wood").put("density_kg_m3", 800);
+                })
+                .whole();
+        double rod = Math.PI / 4 * (18 * 18 * 25 + 30 * 30 * 300 + 16 * 16 * 20) * 650e-6;
+        assertThat(whole.spokes().grams()).isCloseTo(10 * rod, within(1e-6));
+        double hub = (Math.PI * (90 * 90 - 10 * 10) * 100 - 10 * Math.PI / 4 * 18 * 18 * 25) * 800e-6;
+        assertThat(whole.hub().orElseThrow().grams()).isCloseTo(hub, within(1e-6));
+        double rim = (Math.PI * (425 * 425 - 390 * 390) * 30 - 10 * Math.PI / 4 * 16 * 16 * 20) * 500e-6;
+        assertThat(whole.rim().orElseThrow().grams()).isCloseTo(rim, within(1e-6));
+        // The inertia by small parts along each radius: rings of hub and rim, slices of the rods and of the holes.
+        double inertia = 0;
+        int steps = 200_000;
+        for (int i = 0; i < steps; i++) {
+            double s = (i + 0.5) * 430 / steps;
+            double ds = 430.0 / steps;
+            double ring = 2 * Math.PI * s * s * s * ds;
+            inertia += s > 10 && s < 90 ? 800e-6 * 100 * ring : 0;
+            inertia += s > 390 && s < 425 ? 500e-6 * 30 * ring : 0;
+            double d = s > 65 && s < 90 ? 18 : s > 390 && s < 410 ? 16 : s > 90 && s < 390 ? 30 : 0;
+            double wood = s < 90 ? 650e-6 - 800e-6 : s < 390 ? 650e-6 : 650e-6 - 500e-6;
+            inertia += 10 * wood * Math.PI / 4 * d * d * (s * s + d * d / 16) * ds;
+        }
+        assertThat(whole.inertiaGMm2()).isCloseTo(inertia, withinPercentage(1e-3));
     }
 }

@@ -1,9 +1,7 @@
-package turnalike.job.read;
+package turnalike.job.wood;
 
 import java.util.Optional;
 import turnalike.job.fields.Fields;
-import turnalike.job.keys.JobKeys;
-import turnalike.job.keys.JobKeys.WoodKeys;
 import turnalike.units.Density;
 import turnalike.wood.Moisture;
 import turnalike.wood.Species;
@@ -12,10 +10,38 @@ import turnalike.wood.Wood;
 import turnalike.wood.Woods;
 
 /** The wood from JSON: a species at a moisture, or a density in its place. */
-final class WoodReader {
+public final class WoodReader {
     private WoodReader() {}
 
-    static Optional<Wood> read(Fields fields) {
+    /**
+     * {@return the wood that is turned; empty when a problem was told}
+     *
+     * @param fields the keys of the wood's object, none of them taken
+     */
+    public static Optional<Wood> read(Fields fields) {
+        Optional<Wood> wood = plain(fields);
+        boolean stiffnessGiven = fields.has(WoodKeys.MOE);
+        Optional<Double> moe = fields.number(WoodKeys.MOE);
+        Optional<Double> ratio = fields.number(WoodKeys.MOE_OVER_SHEAR);
+        fields.refuseUnknown(WoodKeys.GROUP);
+        if (stiffnessGiven) {
+            wood = wood.flatMap(each -> moe.map(mpa -> each.with(Stiffness.given(mpa))));
+        }
+        return wood.flatMap(each -> ratio.map(times -> sheared(each, times)));
+    }
+
+    /**
+     * {@return the wood of something that is not turned; empty when a problem was told}
+     *
+     * @param fields the keys of its object, none of them taken
+     */
+    public static Optional<Wood> beside(Fields fields) {
+        Optional<Wood> wood = plain(fields);
+        fields.refuseUnknown(WoodKeys.BESIDE);
+        return wood;
+    }
+
+    private static Optional<Wood> plain(Fields fields) {
         boolean bySpecies = fields.has(WoodKeys.SPECIES);
         boolean byDensity = fields.has(WoodKeys.DENSITY);
         Optional<Wood> wood = Optional.empty();
@@ -36,14 +62,7 @@ final class WoodReader {
                             "names no wood",
                             "give a species from the table, or density_kg_m3 in its place");
         }
-        boolean stiffnessGiven = fields.has(WoodKeys.MOE);
-        Optional<Double> moe = fields.number(WoodKeys.MOE);
-        Optional<Double> ratio = fields.number(WoodKeys.MOE_OVER_SHEAR);
-        fields.refuseUnknown(JobKeys.WOOD.type());
-        if (stiffnessGiven) {
-            wood = wood.flatMap(each -> moe.map(mpa -> each.with(Stiffness.given(mpa))));
-        }
-        return wood.flatMap(each -> ratio.map(times -> sheared(each, times)));
+        return wood;
     }
 
     private static Wood sheared(Wood wood, double moeOverShear) {
