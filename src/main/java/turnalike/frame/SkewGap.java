@@ -1,6 +1,7 @@
 package turnalike.frame;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.PriorityQueue;
 import turnalike.frame.RadialBody.Stretch;
 import turnalike.units.Length;
@@ -21,8 +22,7 @@ final class SkewGap {
 
     private final DiscGap discs;
     private double bestMm = Double.POSITIVE_INFINITY;
-    private Place best1;
-    private Place best2;
+    private Optional<Nearest> best = Optional.empty();
 
     private SkewGap(double angle, Length stagger) {
         this.discs = new DiscGap(angle, stagger.mm());
@@ -65,6 +65,8 @@ final class SkewGap {
         }
     }
 
+    private record Nearest(Place one, Place other) {}
+
     private record Pair(Slice one, Slice other, double atLeastMm) {}
 
     /** Whether no two discs are nearer than that; a hair less may pass. */
@@ -79,7 +81,9 @@ final class SkewGap {
         search(body, Double.NEGATIVE_INFINITY);
         settle();
         return new SpokeGap(
-                Length.ofMm(bestMm), Length.ofMm(best1.sMm() - body.from().mm()), 1);
+                Length.ofMm(bestMm),
+                Length.ofMm(best.orElseThrow().one.sMm() - body.from().mm()),
+                1);
     }
 
     /** Until the best is the least within a hair, or is below {@code enoughMm}. */
@@ -134,8 +138,7 @@ final class SkewGap {
         double gap = discs.mm(one.sMm(), one.radiusMm(), other.sMm(), other.radiusMm());
         if (gap < bestMm) {
             bestMm = gap;
-            best1 = one;
-            best2 = other;
+            best = Optional.of(new Nearest(one, other));
         }
     }
 
@@ -146,9 +149,12 @@ final class SkewGap {
             do {
                 before = bestMm;
                 for (int way = -1; way <= 1; way += 2) {
-                    look(best1.at(best1.xMm + way * step), best2);
-                    look(best1, best2.at(best2.xMm + way * step));
-                    look(best1.at(best1.xMm + way * step), best2.at(best2.xMm + way * step));
+                    Nearest from = best.orElseThrow();
+                    Place one = from.one.at(from.one.xMm + way * step);
+                    Place other = from.other.at(from.other.xMm + way * step);
+                    look(one, from.other);
+                    look(from.one, other);
+                    look(one, other);
                 }
             } while (bestMm < before - 1e-9);
         }
