@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
@@ -84,7 +85,7 @@ class GroupMatchTest {
     @Test
     void the_next_set_is_the_largest_group_of_spares_within_the_tolerance() {
         List<Mass> spares = grams(80, 100, 101, 101.5, 120, 121);
-        NextSet next = NextSet.of(spares, 5, 2);
+        NextSet next = NextSet.of(spares, 5, 2, Optional.empty());
         assertThat(next.pieces()).containsExactly(1, 2, 3);
         assertThat(next.missing()).isEqualTo(2);
         for (double aim : new double[] {next.aimFrom().grams(), next.aimTo().grams()}) {
@@ -92,7 +93,7 @@ class GroupMatchTest {
             double mean = set.stream().mapToDouble(m -> m).sum() / 5;
             assertThat((Collections.max(set) - Collections.min(set)) / mean).isLessThanOrEqualTo(0.02);
         }
-        assertThat(NextSet.of(List.of(), 5, 2).missing()).isEqualTo(5);
+        assertThat(NextSet.of(List.of(), 5, 2, Optional.empty()).missing()).isEqualTo(5);
     }
 
     private static List<Mass> grams(double... massesG) {

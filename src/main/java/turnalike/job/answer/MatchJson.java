@@ -10,6 +10,7 @@ import turnalike.job.set.NextPieces;
 import turnalike.job.set.RowSet;
 import turnalike.job.set.SetMatch;
 import turnalike.job.set.WheelSet;
+import turnalike.match.NextSet;
 import turnalike.pieces.Piece;
 import turnalike.pieces.Slip;
 import turnalike.units.Mass;
@@ -69,11 +70,19 @@ public final class MatchJson implements SetMatch.Cases<ObjectNode> {
         return root;
     }
 
-    private static void nextSet(ObjectNode node, NextPieces next) {
-        labels(node.putArray("pieces"), next.pieces());
+    private static void nextSet(ObjectNode node, NextPieces pieces) {
+        NextSet next = pieces.next();
+        labels(node.putArray("pieces"), pieces.pieces());
         node.put("missing", next.missing());
         node.put("aim_from_g", next.aimFrom().grams());
         node.put("aim_to_g", next.aimTo().grams());
+        node.put("aim_g", next.aim().grams());
+        next.turning().ifPresent(turning -> {
+            node.put("work_runs_at_g", turning.work().meanG());
+            node.put("work_scatter_g", turning.work().scatterG());
+            turning.asItRuns().ifPresent(number -> node.put("turn_for_95_pct", number));
+            turning.aimed().ifPresent(number -> node.put("turn_for_95_pct_aimed", number));
+        });
     }
 
     private static void pieces(ArrayNode node, List<Piece> pieces) {

@@ -63,7 +63,7 @@ public record LegsSet(List<Piece> pieces, Grouping grouping, Optional<NextPieces
         return new LegsSet(
                 pieces,
                 grouping,
-                NextPieces.ofPieces(left, size, tolerancePct),
+                NextPieces.ofPieces(left, pieces, size, tolerancePct),
                 warnings(pieces, grouping, tolerancePct));
     }
 

@@ -3,7 +3,9 @@ package turnalike.job.set;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 import turnalike.match.NextSet;
+import turnalike.match.WorkMass;
 import turnalike.pieces.Piece;
 import turnalike.units.Mass;
 
@@ -11,41 +13,79 @@ import turnalike.units.Mass;
  * What the left-over pieces are good for: the most of them that keep within the mass tolerance, toward the next set.
  *
  * @param pieces labels of the spares to keep together, lightest first; at least one
- * @param missing how many more that set needs
- * @param aimFrom a new piece from this mass on …
- * @param aimTo … to this one keeps the set within the tolerance
+ * @param next how many more that set needs, and what they should weigh
  */
-public record NextPieces(List<String> pieces, int missing, Mass aimFrom, Mass aimTo) {
+public record NextPieces(List<String> pieces, NextSet next) {
     /** A piece left over, weighed. */
     record Spare(String label, Mass mass) {}
+
+    /** Less than this beside the work's mean is no other aim: a twentieth of its scatter. */
+    private static final double SAME_SHARE = 0.05;
 
     public NextPieces {
         pieces = List.copyOf(pieces);
     }
 
-    /** Empty when nothing weighed was left over. */
-    static Optional<NextPieces> of(List<Spare> spares, int places, double tolerancePct) {
+    /** Empty when nothing weighed was left over; {@code turned} are all the pieces there are, placed or left over. */
+    static Optional<NextPieces> of(List<Spare> spares, List<Piece> turned, int places, double tolerancePct) {
         if (spares.isEmpty()) {
             return Optional.empty();
         }
-        NextSet next = NextSet.of(spares.stream().map(Spare::mass).toList(), places, tolerancePct);
+        List<Mass> weighed =
+                turned.stream().flatMap(piece -> piece.mass().stream()).toList();
+        NextSet next =
+                NextSet.of(spares.stream().map(Spare::mass).toList(), places, tolerancePct, WorkMass.of(weighed));
         List<String> labels =
                 next.pieces().stream().map(i -> spares.get(i).label()).toList();
-        return Optional.of(new NextPieces(labels, next.missing(), next.aimFrom(), next.aimTo()));
+        return Optional.of(new NextPieces(labels, next));
+    }
+
+    static Optional<NextPieces> ofPieces(List<Piece> spares, List<Piece> turned, int places, double tolerancePct) {
+        List<Spare> weighed = spares.stream()
+                .flatMap(piece -> piece.mass().map(mass -> new Spare(piece.label(), mass)).stream())
+                .toList();
+        return of(weighed, turned, places, tolerancePct);
     }
 
     /** What to keep and what to turn. */
     String inWords() {
-        String turn = missing == 0
-                ? "they make a set as they are"
-                : String.format(Locale.ROOT, "turn %d more of %.1f to %.1f g", missing, aimFrom.grams(), aimTo.grams());
-        return "next set: keep piece %s; %s".formatted(String.join(", ", pieces), turn);
+        String keep = "next set: keep piece " + String.join(", ", pieces);
+        if (next.missing() == 0) {
+            return keep + "; they make a set as they are";
+        }
+        String range =
+                fixed("%.1f to %.1f g", next.aimFrom().grams(), next.aimTo().grams());
+        return "%s; turn %d more of %s, sure to pass%s%s"
+                .formatted(
+                        keep,
+                        next.missing(),
+                        range,
+                        next.missing() == 1 ? "" : " together",
+                        next.turning().map(this::inWords).orElse(""));
     }
 
-    static Optional<NextPieces> ofPieces(List<Piece> spares, int places, double tolerancePct) {
-        List<Spare> weighed = spares.stream()
-                .flatMap(piece -> piece.mass().map(mass -> new Spare(piece.label(), mass)).stream())
-                .toList();
-        return of(weighed, places, tolerancePct);
+    private String inWords(NextSet.Turning turning) {
+        WorkMass work = turning.work();
+        double off = next.aim().grams() - work.meanG();
+        String aimed = Math.abs(off) <= SAME_SHARE * work.scatterG()
+                ? ""
+                : ", or %s aimed %s"
+                        .formatted(
+                                number(turning.aimed()),
+                                fixed("%.1f g %s", Math.abs(off), off > 0 ? "heavier" : "lighter"));
+        return "; for a 95 %% chance %s as your work runs, %s%s (simulated)"
+                .formatted(
+                        number(turning.asItRuns()),
+                        fixed("%.1f g with a scatter of %.1f g", work.meanG(), work.scatterG()),
+                        aimed);
+    }
+
+    private static String number(OptionalInt number) {
+        return number.isPresent() ? String.valueOf(number.getAsInt()) : "more than 200";
+    }
+
+    // Not formatted(): the locale would choose the decimal sign.
+    private static String fixed(String words, Object... figures) {
+        return String.format(Locale.ROOT, words, figures);
     }
 }

@@ -36,7 +36,8 @@ public record RowSet(List<Piece> pieces, RowPlacement placement, Optional<NextPi
             warnings.add("not every piece was weighed, so the set is not held to mass_pct");
         }
         List<Piece> left = placement.spares().stream().map(pieces::get).toList();
-        return new RowSet(pieces, placement, NextPieces.ofPieces(left, frame.places(), terms.massPct()), warnings);
+        return new RowSet(
+                pieces, placement, NextPieces.ofPieces(left, pieces, frame.places(), terms.massPct()), warnings);
     }
 
     /**

@@ -88,7 +88,7 @@ public record WheelSet(
                 placement,
                 roundness,
                 grade,
-                NextPieces.of(spares, frame.wheel().places(), terms.massPct()),
+                NextPieces.of(spares, pieces, frame.wheel().places(), terms.massPct()),
                 warnings,
                 workings);
     }
