@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import turnalike.drawing.chart.ControlChartDrawing;
 import turnalike.drawing.svg.Lettering;
 import turnalike.drawing.svg.Svg;
@@ -69,8 +70,9 @@ public final class ControlSheet {
     }
 
     private static Flowing words(ControlChart chart, PageFlow flow) {
-        if (chart.signals().isEmpty()) {
-            return flow.sentences("Signals", List.of("Nothing looks like a change in the work."));
+        Optional<String> verdict = chart.verdict();
+        if (verdict.isPresent()) {
+            return flow.sentences("Signals", List.of(verdict.get()));
         }
         Map<String, List<String>> seen = new LinkedHashMap<>();
         for (Signal signal : chart.signals()) {

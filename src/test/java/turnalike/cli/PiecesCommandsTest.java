@@ -193,7 +193,7 @@ class PiecesCommandsTest {
 
     @Test
     void control_tells_the_drift_of_the_last_pieces_and_how_the_work_holds_its_tolerance() throws IOException {
-        double[] belly = {1.124, 1.127, 1.123, 1.126, 1.125, 1.119, 1.123, 1.128, 1.132};
+        double[] belly = {1.124, 1.127, 1.123, 1.126, 1.125, 1.124, 1.127, 1.130, 1.134, 1.138, 1.142, 1.146};
         StringBuilder csv = new StringBuilder("piece,d2\n");
         for (int i = 0; i < belly.length; i++) {
             csv.append(i + 1).append(',').append(belly[i]).append('\n');
@@ -201,9 +201,15 @@ class PiecesCommandsTest {
         String pieces = file("belly.csv", csv.toString());
         JsonNode chart = Ran.here("control", pieces, "--column", "d2", "--job", DEMO_JOB, "--json")
                 .json();
-        assertThat(chart.at("/drift/words").textValue())
-                .isEqualTo("the last four diameters at the belly grew 0.013 in (pieces 6 to 9)");
-        assertThat(chart.at("/drift/change").doubleValue()).isCloseTo(0.013 * 25.4, within(1e-9));
+        String words = chart.at("/drift/words").textValue();
+        assertThat(words).matches("the diameters at the belly grew 0\\.0\\d+ in over \\d pieces, \\d to 1\\d");
+        // From piece 7 on 0.0038 in a piece.
+        assertThat(chart.at("/drift/change").doubleValue()
+                        / chart.at("/drift/pieces").intValue())
+                .isCloseTo(0.0038 * 25.4, within(0.02));
+        assertThat(chart.at("/rules/choice").textValue()).isEqualTo("self-starting");
+        assertThat(chart.at("/rules/false_alarms_pct_of_40").doubleValue()).isLessThan(5);
+        assertThat(chart.at("/rules/drift_seen_pct").doubleValue()).isBetween(0.0, 100.0);
         // NIST/SEMATECH e-Handbook 6.1.6: Cp = (USL - LSL) / 6s, Cpk = min(USL - mean, mean - LSL) / 3s.
         double mean = chart.get("centre").doubleValue();
         double sigma = chart.get("mean_moving_range").doubleValue() / 1.128;
@@ -225,10 +231,29 @@ class PiecesCommandsTest {
                 "--out",
                 folder.resolve("c").toString());
         assertThat(out.out())
-                .contains("The last four diameters at the belly grew 0.013 in")
+                .contains("The diameters at the belly grew 0.0", "at most 1 in 20 brings a signal", "check the setting")
+                .doesNotContain("Nothing")
                 .containsPattern("Cpk \\d\\.\\d\\d within 1\\.\\d{4} to 1\\.\\d{4} in, Ppk");
         assertThat(folder.resolve("c/control-chart-of-d2.svg")).isNotEmptyFile();
         assertThat(folder.resolve("c/control-chart-of-d2-us-letter.pdf")).isNotEmptyFile();
+    }
+
+    @Test
+    void control_lets_the_rules_be_chosen_and_says_how_often_they_speak_for_nothing() throws IOException {
+        String pieces = file("belly2.csv", "piece,d2\n1,3\n2,4\n3,5\n4,6\n5,7\n6,8\n7,9\n");
+        JsonNode chart = Ran.here("control", pieces, "--column", "d2", "--rules", "nelson", "--json")
+                .json();
+        assertThat(chart.at("/signals").toString()).contains("six points in a row");
+        assertThat(chart.at("/rules/choice").textValue()).isEqualTo("nelson");
+        assertThat(Ran.here("control", pieces, "--column", "d2", "--rules", "usual")
+                        .out())
+                .contains("62 in 100 bring a signal (simulated)");
+        assertThat(Ran.here("control", pieces, "--column", "d2", "--rules", "loud")
+                        .err())
+                .contains("--rules: no choice is called 'loud'", "self-starting, usual");
+        assertThat(Ran.here("control", file("three.csv", "piece,d2\n1,3\n2,4\n3,5\n"), "--column", "d2")
+                        .out())
+                .contains("Too few to tell: 3 pieces");
     }
 
     @Test

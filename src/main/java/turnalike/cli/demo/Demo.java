@@ -25,6 +25,7 @@ import turnalike.job.pieces.ControlReport;
 import turnalike.job.set.SetMatch;
 import turnalike.pieces.PiecesFile;
 import turnalike.pieces.control.ChartConstants;
+import turnalike.pieces.control.RuleChoice;
 
 /** The shipped order, whose every word and weight is invented, taken through the whole main job. */
 public final class Demo {
@@ -49,7 +50,8 @@ public final class Demo {
         folder.write("match.json", MatchJson.print(match, ColumnTargets.questions(job, pieces)));
         PlanCommand.writeSheets(plan, paper, folder);
         MatchCommand.writeRecord(job, match, paper, folder);
-        ControlReport weights = ControlReport.of(Optional.of(job), pieces.pieces(), "mass_g", ChartConstants.PRINTED)
+        ControlReport weights = ControlReport.of(
+                        Optional.of(job), pieces.pieces(), "mass_g", ChartConstants.PRINTED, RuleChoice.SELF_STARTING)
                 .get();
         ControlSheets.write(weights, job.title() + ": " + weights.things(), paper, folder);
         return PlanSummary.text(plan) + "\n" + MatchSummary.text(match) + WrittenFiles.text(folder.written());

@@ -23,6 +23,7 @@ import turnalike.job.pieces.ControlReport;
 import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
 import turnalike.pieces.control.ChartConstants;
+import turnalike.pieces.control.RuleChoice;
 import turnalike.units.Parsed;
 import turnalike.units.UnitSystem;
 
@@ -30,7 +31,7 @@ import turnalike.units.UnitSystem;
         name = "control",
         description = {
             "Charts one column of the pieces in the order they were turned: centre, limits, and what looks like a change in the work.",
-            "The rules: Western Electric's four, six steadily rising or falling, and the moving range's own limit."
+            "The rules bring a signal in at most one stable set in twenty of up to 40 pieces; --rules chooses others."
         },
         footer = {"", "Example: turnalike control pieces.csv --column mass_g --job wheel.job.json --out charts"},
         mixinStandardHelpOptions = true)
@@ -53,6 +54,14 @@ public final class ControlCommand implements Runnable {
             paramLabel = "X",
             description = "The range limit over the mean range (default 3.267, as printed).")
     private Optional<Double> d4 = Optional.empty();
+
+    @Option(
+            names = "--rules",
+            paramLabel = "CHOICE",
+            description =
+                    "Which rules speak: self-starting (default), usual, western-electric, nelson. The last three bring"
+                            + " a signal in a third to two thirds of stable sets.")
+    private String rules = RuleChoice.SELF_STARTING.word();
 
     @Option(
             names = "--job",
@@ -88,7 +97,8 @@ public final class ControlCommand implements Runnable {
             throw InputFiles.in(piecesFile, read.problems());
         }
         String file = String.valueOf(piecesFile.getFileName());
-        ControlReport report = accept(file + ": " + column, ControlReport.of(job, read.pieces(), column, constants()));
+        ControlReport report =
+                accept(file + ": " + column, ControlReport.of(job, read.pieces(), column, constants(), choice()));
         List<Slip> questions =
                 job.map(each -> ColumnTargets.questions(each, read)).orElse(read.slips());
         Optional<OutputFolder> folder = out.map(OutputFolder::new);
@@ -122,6 +132,12 @@ public final class ControlCommand implements Runnable {
                     "--d2, --d4", "were %s and %s".formatted(meanRange, rangeLimit), "give numbers between 0 and 100");
         }
         return new ChartConstants(meanRange, rangeLimit);
+    }
+
+    private RuleChoice choice() {
+        return RuleChoice.find(rules)
+                .orElseThrow(() -> UserError.of(
+                        "--rules", "no choice is called '%s'".formatted(rules), "give one of " + RuleChoice.words()));
     }
 
     private static <T> T accept(String where, Parsed<T> parsed) {

@@ -27,7 +27,7 @@ public final class ControlSheets {
                         .file());
         ControlSheet.Heading heading = new ControlSheet.Heading(title, Today.text(), unit, column);
         for (Paper each : paper.papers()) {
-            folder.write(ControlSheet.of(report.shown(), heading, report.findings(), each));
+            folder.write(ControlSheet.of(report.shown(), heading, report.sentences(), each));
         }
     }
 }

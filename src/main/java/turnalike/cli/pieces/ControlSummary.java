@@ -27,9 +27,10 @@ final class ControlSummary {
                 chart.meanMovingRange(),
                 chart.rangeUpper());
         List<Signal> signals = chart.signals();
-        out.append(signals.isEmpty() ? "Nothing looks like a change in the work.\n" : "Look at these\n");
+        line(out, "%s", chart.verdict().orElse("Look at these"));
         signals.forEach(signal -> line(out, "  %s", signal.words()));
         report.findings().forEach(finding -> line(out, "Finding  %s", finding));
+        line(out, "How sure  %s", report.howSure());
         chart.memory().ifPresent(words -> line(out, "  note: %s", words));
         return out.toString();
     }

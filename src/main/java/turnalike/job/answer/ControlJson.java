@@ -3,6 +3,7 @@ package turnalike.job.answer;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import java.util.Locale;
 import turnalike.job.fields.Json;
 import turnalike.job.pieces.ControlReport;
 import turnalike.job.pieces.QuestionsJson;
@@ -10,8 +11,10 @@ import turnalike.pieces.Slip;
 import turnalike.pieces.control.Capability;
 import turnalike.pieces.control.ChartPoint;
 import turnalike.pieces.control.ControlChart;
-import turnalike.pieces.control.Drift;
+import turnalike.pieces.control.Power;
+import turnalike.pieces.control.RuleChoice;
 import turnalike.pieces.control.Signal;
+import turnalike.pieces.control.WorkChange;
 
 /** An individuals chart as the one JSON object that {@code control --json} prints, in the column's own unit. */
 public final class ControlJson {
@@ -43,7 +46,13 @@ public final class ControlJson {
                     .put("rule", signal.rule().words())
                     .put("words", signal.words());
         }
-        report.drift().ifPresent(each -> drift(root.putObject("drift"), each));
+        chart.verdict().ifPresent(words -> root.put("verdict", words));
+        ArrayNode changes = root.putArray("changes");
+        chart.changes().forEach(each -> change(changes.addObject(), each));
+        report.change()
+                .filter(each -> each.change().kind() == WorkChange.Kind.DRIFT)
+                .ifPresent(each -> drift(root.putObject("drift"), each));
+        rules(root.putObject("rules"), report);
         report.limits().ifPresent(limits -> capability(root.putObject("capability"), report, limits));
         ArrayNode points = root.putArray("points");
         for (ChartPoint point : chart.points()) {
@@ -56,13 +65,37 @@ public final class ControlJson {
         return Json.print(root);
     }
 
-    private static void drift(ObjectNode node, ControlReport.Drifting drifting) {
-        Drift drift = drifting.drift();
-        node.put("from_piece", drift.first())
-                .put("to_piece", drift.last())
+    private static void change(ObjectNode node, WorkChange change) {
+        node.put("kind", change.kind().name().toLowerCase(Locale.ROOT))
+                .put("from_piece", change.since())
+                .put("to_piece", change.at())
+                .put("pieces", change.pieces())
+                .put("change", change.by())
+                .put("stands", change.stands());
+    }
+
+    private static void drift(ObjectNode node, ControlReport.Changed changed) {
+        WorkChange drift = changed.change();
+        node.put("from_piece", drift.since())
+                .put("to_piece", drift.at())
                 .put("pieces", drift.pieces())
-                .put("change", drift.change())
-                .put("words", drifting.words());
+                .put("change", drift.by())
+                .put("words", changed.words());
+    }
+
+    private static void rules(ObjectNode node, ControlReport report) {
+        RuleChoice choice = report.rules();
+        node.put("choice", choice.word())
+                .put(
+                        "false_alarms_pct",
+                        choice.falseAlarmsPct(report.chart().points().size()))
+                .put("false_alarms_pct_of_40", choice.falseAlarmsPct(40));
+        if (choice == RuleChoice.SELF_STARTING) {
+            node.put("jump_of_two_sigma_seen_pct", Power.jumpOfTwoSigmaPct())
+                    .put("drift_sigmas", report.driftSigmas())
+                    .put("drift_seen_pct", Power.driftPct(report.driftSigmas()));
+        }
+        node.put("words", report.howSure());
     }
 
     private static void capability(ObjectNode node, ControlReport report, Capability.Limits limits) {

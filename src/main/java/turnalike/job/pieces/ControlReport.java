@@ -14,9 +14,10 @@ import turnalike.pieces.Piece;
 import turnalike.pieces.control.Capability;
 import turnalike.pieces.control.ChartConstants;
 import turnalike.pieces.control.ControlChart;
-import turnalike.pieces.control.Drift;
-import turnalike.pieces.control.RunRule;
+import turnalike.pieces.control.Power;
+import turnalike.pieces.control.RuleChoice;
 import turnalike.pieces.control.Series;
+import turnalike.pieces.control.WorkChange;
 import turnalike.units.Parsed;
 import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
@@ -29,7 +30,8 @@ import turnalike.units.Working;
  * @param things what they are, as a person says it: {@code weights}, {@code diameters at the belly}
  * @param chart their control chart, in the column's unit
  * @param units the job's, in which lengths are shown
- * @param drift what the last pieces are doing, if anything, in words
+ * @param rules which rules speak
+ * @param change the latest change that still stands, if there is any, in words
  * @param limits the tolerance's limits in the column's unit, if a job gives them
  */
 public record ControlReport(
@@ -37,53 +39,57 @@ public record ControlReport(
         String things,
         ControlChart chart,
         UnitSystem units,
-        Optional<Drifting> drift,
+        RuleChoice rules,
+        Optional<Changed> change,
         Optional<Capability.Limits> limits) {
     /** With fewer pieces a capability says more about luck than about the work (common practice, no source). */
     private static final int FEWEST_FOR_CAPABILITY = 5;
 
-    private static final int TELLING_SIGMAS = 2;
+    /** The drift whose chance of being seen is told where no job gives a tolerance, in sigmas. */
+    private static final double DRIFT_SIGMAS = 3;
 
     /**
-     * A drift and its sentence.
+     * A change and its sentence.
      *
-     * @param drift from which piece on, and by how much in the column's unit
+     * @param change of the column's values, in the column's unit
      * @param words the same without a capital and without its point
      */
-    public record Drifting(Drift drift, String words) {}
+    public record Changed(WorkChange change, String words) {}
 
     /**
-     * Charts a column: the limits of an individuals chart with its usual run rules, and what the last pieces are doing.
+     * Charts a column: the limits of an individuals chart, what the rules chosen say, and what the work is doing.
      *
-     * @param job gives the tolerances, units and names; without one a drift is told from two sigmas on and capability is not known
+     * @param job gives the tolerances, units and names; without one capability is not known
      * @param pieces in the order they were turned; those without a figure in the column are passed over
      * @param column as the pieces file names it: {@code mass_g}, {@code mass_oz}, {@code d1}, or a further column of numbers
      * @param constants of the chart's limits
+     * @param rules which rules speak; they leave the limits as they are
      * @return the report; refused when fewer than two pieces have a figure there, or a further column holds words
      */
     public static Parsed<ControlReport> of(
-            Optional<Job> job, List<Piece> pieces, String column, ChartConstants constants) {
+            Optional<Job> job, List<Piece> pieces, String column, ChartConstants constants, RuleChoice rules) {
         return Series.of(pieces, column)
                 .fold(
-                        series -> ControlChart.of(series.points(), constants, RunRule.usual())
+                        series -> ControlChart.of(series.points(), constants, rules.rules())
                                 .fold(
-                                        chart -> Parsed.of(of(job, series, chart)),
+                                        chart -> Parsed.of(of(job, series, chart, rules)),
                                         (what, mend) -> Parsed.refused(what, mend)),
                         Parsed::refused);
     }
 
-    private static ControlReport of(Optional<Job> job, Series series, ControlChart chart) {
+    private static ControlReport of(Optional<Job> job, Series series, ControlChart chart, RuleChoice rules) {
         Watched watched = new Watched(series, Column.find(series.name()), job);
         OptionalDouble tolerance = watched.tolerance(chart.centre());
-        double telling = tolerance.isPresent() ? tolerance.getAsDouble() / 2 : TELLING_SIGMAS * chart.sigma();
-        Optional<Drifting> drift = Drift.find(chart.points(), telling)
-                .map(each -> new Drifting(each, each.words(watched.things(), watched.amount(each.change()))));
+        Optional<Changed> change = chart.changes().stream()
+                .filter(WorkChange::stands)
+                .reduce((earlier, later) -> later)
+                .map(each -> new Changed(each, each.words(watched.things(), watched.amount(each.by()))));
         Optional<Capability.Limits> limits = tolerance.isPresent()
                 ? Optional.of(
                         Capability.Limits.around(watched.target().orElse(chart.centre()), tolerance.getAsDouble()))
                 : Optional.empty();
         return new ControlReport(
-                series, watched.things(), chart, job.map(Job::units).orElse(UnitSystem.METRIC), drift, limits);
+                series, watched.things(), chart, job.map(Job::units).orElse(UnitSystem.METRIC), rules, change, limits);
     }
 
     /** {@return the chart as it is shown: lengths in the job's own units} */
@@ -124,15 +130,54 @@ public record ControlReport(
     }
 
     /**
-     * {@return what the values say beyond the chart's own signals: drift, and whether the work holds the tolerance; a sentence each, none
-     * when there is nothing to say}
+     * {@return what the values say beyond the chart's own signals: a change that stands, and whether the work holds the tolerance; a
+     * sentence each, none when there is nothing to say} A change is told only where there is a signal of it.
      */
     public List<String> findings() {
         List<String> out = new ArrayList<>();
-        drift.ifPresent(
-                each -> out.add(SentenceCase.capital(each.words()) + ": check the setting before the next piece."));
+        change.ifPresent(each -> out.add(SentenceCase.capital(each.words())
+                + (each.change().kind() == WorkChange.Kind.APART
+                        ? ": measure it again, and check the setting before the next piece."
+                        : ": check the setting before the next piece.")));
         fromPieceToPiece().ifPresent(each -> out.add(holds(each)));
         return out;
+    }
+
+    /** {@return {@link #findings} and {@link #howSure}, for a sheet} */
+    public List<String> sentences() {
+        List<String> out = new ArrayList<>(findings());
+        out.add(howSure());
+        return out;
+    }
+
+    /** {@return a drift of one tolerance in the chart's sigmas; of three sigmas where no tolerance or no scatter is known} */
+    public double driftSigmas() {
+        return tolerance().isPresent() && chart.sigma() > 0 ? tolerance().getAsDouble() / chart.sigma() : DRIFT_SIGMAS;
+    }
+
+    private OptionalDouble tolerance() {
+        return limits.map(each -> OptionalDouble.of(
+                        (each.upper().orElseThrow() - each.lower().orElseThrow()) / 2))
+                .orElse(OptionalDouble.empty());
+    }
+
+    /** {@return how often the rules speak of steady work; of the self-starting watch also how often it sees a change} */
+    public String howSure() {
+        if (rules != RuleChoice.SELF_STARTING) {
+            return String.format(
+                    Locale.ROOT,
+                    "Of stable sets of 40 pieces, looked at after every piece, %.0f in 100 bring a signal (simulated).",
+                    rules.falseAlarmsPct(40));
+        }
+        boolean told = tolerance().isPresent() && chart.sigma() > 0;
+        return String.format(
+                Locale.ROOT,
+                "Of stable sets of up to 40 pieces, looked at after every piece, at most 1 in 20 brings a signal (computed)."
+                        + " After ten steady pieces a jump of two sigma is seen within ten more in %.0f of 100, a drift of %s over those ten in"
+                        + " %.0f (simulated).",
+                Power.jumpOfTwoSigmaPct(),
+                told ? String.format(Locale.ROOT, "one tolerance, %.1f sigma,", driftSigmas()) : "three sigma",
+                Power.driftPct(driftSigmas()));
     }
 
     private String holds(Capability capability) {
@@ -155,12 +200,7 @@ public record ControlReport(
 
     /** {@return how the figures were found} */
     public List<Working> workings() {
-        Working drifting = new Working(
-                "drift",
-                "the last four pieces or more, each above (or each below) the one before, by half the tolerance or two sigmas in all;"
-                        + " six or more whatever the size",
-                Working.COMMON_PRACTICE,
-                "four pieces stand so by chance one time in twelve");
+        Working drifting = rules == RuleChoice.SELF_STARTING ? Power.working() : Power.workingOfRuns();
         if (limits.isEmpty()) {
             return List.of(shown().working(), drifting);
         }

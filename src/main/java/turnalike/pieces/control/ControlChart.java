@@ -20,7 +20,8 @@ import turnalike.units.Working;
  * @param lower the lower limit
  * @param upper the upper limit
  * @param rangeUpper the ranges' limit; their lower limit is 0
- * @param signals where the rules speak, by point, then by rule
+ * @param signals where the rules speak, by point, then by rule; those of the self-starting watch last
+ * @param changes what the self-starting watch tells, in order; none where its rules do not speak
  * @param sample the values' own mean, deviation and lag-1 correlation
  */
 public record ControlChart(
@@ -33,16 +34,21 @@ public record ControlChart(
         double upper,
         double rangeUpper,
         List<Signal> signals,
+        List<WorkChange> changes,
         SampleStatistics sample) {
     /** Fewer points than this give trial limits only (common practice, no source). */
     public static final int ENOUGH = 20;
 
     private static final double LIMIT_SIGMAS = 3;
+    private static final double MEMORY = 3;
+    /** Below, a jump of two sigma is seen less often than not (by simulation, see {@link Power}). */
+    private static final int SEEING = 10;
 
     public ControlChart {
         points = List.copyOf(points);
         ranges = List.copyOf(ranges);
         signals = List.copyOf(signals);
+        changes = List.copyOf(changes);
     }
 
     /**
@@ -78,6 +84,9 @@ public record ControlChart(
         double meanRange = SampleStatistics.of(ranges).mean();
         double sigma = meanRange / constants.d2();
         double rangeUpper = constants.d4() * meanRange;
+        List<WorkChange> changes = rules.containsAll(RunRule.selfStarting()) ? SelfStarting.changes(points) : List.of();
+        List<Signal> signals = new ArrayList<>(new Signals(points, ranges).find(centre, sigma, rangeUpper, rules));
+        changes.forEach(change -> signals.add(change.signal()));
         return Parsed.of(new ControlChart(
                 points,
                 ranges,
@@ -87,7 +96,8 @@ public record ControlChart(
                 centre - LIMIT_SIGMAS * sigma,
                 centre + LIMIT_SIGMAS * sigma,
                 rangeUpper,
-                new Signals(points, ranges).find(centre, sigma, rangeUpper, rules),
+                signals,
+                changes,
                 sample));
     }
 
@@ -109,6 +119,7 @@ public record ControlChart(
                 upper * factor,
                 rangeUpper * factor,
                 signals,
+                changes.stream().map(each -> each.times(factor)).toList(),
                 new SampleStatistics(
                         sample.count(), sample.mean() * factor, sample.deviation() * factor, sample.neighbours()));
     }
@@ -143,12 +154,33 @@ public record ControlChart(
     }
 
     /**
+     * {@return what to say where no rule speaks: that there are too few pieces for any to speak, or that nothing looks like a change; empty
+     * where there are signals}
+     */
+    public Optional<String> verdict() {
+        if (!signals.isEmpty()) {
+            return Optional.empty();
+        }
+        int count = points.size();
+        if (count < SelfStarting.fewest()) {
+            return Optional.of("Too few to tell: %d pieces, and no rule can speak before the %dth."
+                    .formatted(count, SelfStarting.fewest()));
+        }
+        return Optional.of(
+                count < SEEING
+                        ? "Nothing looks like a change in the work; with %d pieces only a gross one would."
+                                .formatted(count)
+                        : "Nothing looks like a change in the work.");
+    }
+
+    /**
      * {@return a warning when neighbours are so alike (or so unlike) that the moving range no longer says how much pieces differ} That is
-     * when the lag-1 correlation lies more than 2/√n from 0, the usual rough bound of a series without memory (from memory).
+     * when the lag-1 correlation of twenty pieces or more lies further than 3/√n from 0. Without memory it does so at any of the looks up to
+     * forty pieces in fewer than one set in two hundred (simulated, see the test).
      */
     public Optional<String> memory() {
-        double bound = 2 / Math.sqrt(points.size());
-        if (Math.abs(sample.neighbours()) <= bound) {
+        double bound = MEMORY / Math.sqrt(points.size());
+        if (isTrial() || Math.abs(sample.neighbours()) <= bound) {
             return Optional.empty();
         }
         return Optional.of(

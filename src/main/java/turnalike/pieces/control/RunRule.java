@@ -31,7 +31,11 @@ public enum RunRule {
     /** Nelson 8. */
     EIGHT_BEYOND_ONE("eight points in a row beyond 1 sigma on either side", 8),
     /** The limit of the moving-range chart. */
-    RANGE_BEYOND("a moving range above its limit", 2);
+    RANGE_BEYOND("a moving range above its limit", 2),
+    /** Hawkins' self-starting cumulative sum, see {@link WorkChange}. */
+    LASTING_CHANGE("a lasting change, by self-starting cumulative sum", 5),
+    /** One score of the same watch beyond its limit. */
+    STANDS_APART("one piece far from all before it", 5);
 
     private final String words;
     private final int points;
@@ -75,8 +79,16 @@ public enum RunRule {
     }
 
     /**
-     * What {@code control} uses unless told otherwise: Western Electric's four, Nelson's trend of six (turning drifts as the tool dulls
-     * and the caliper's setting creeps, which the four see late) and the moving range's own limit. Common practice, no source.
+     * {@return the two of the self-starting watch, in a set of the caller's own} They are what speaks unless another choice is made, see
+     * {@link RuleChoice}.
+     */
+    public static Set<RunRule> selfStarting() {
+        return EnumSet.of(LASTING_CHANGE, STANDS_APART);
+    }
+
+    /**
+     * Western Electric's four, Nelson's trend of six (turning drifts as the tool dulls and the caliper's setting creeps, which the four see
+     * late) and the moving range's own limit. Common practice, no source.
      *
      * @return those six rules, in a set of the caller's own
      */

@@ -16,7 +16,7 @@ final class Runs {
         }
     }
 
-    /** Whether the rule's pattern is complete at the point; never for the rule of the range, which is not about these values. */
+    /** Whether the rule's pattern is complete at the point; never for the rule of the range nor for those of the self-starting watch, which are not about these values. */
     boolean completes(RunRule rule, int at) {
         if (at + 1 < rule.fewest()) {
             return false;
@@ -31,7 +31,7 @@ final class Runs {
             case FOURTEEN_ALTERNATING -> alternates(at, rule);
             case FIFTEEN_WITHIN_ONE -> all(at, rule, z -> Math.abs(z) < 1);
             case EIGHT_BEYOND_ONE -> all(at, rule, z -> Math.abs(z) > 1);
-            case RANGE_BEYOND -> false;
+            case RANGE_BEYOND, LASTING_CHANGE, STANDS_APART -> false;
         };
     }
 

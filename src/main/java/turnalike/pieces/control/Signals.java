@@ -46,8 +46,13 @@ final class Signals {
                             FOUR_OF_FIVE_BEYOND_ONE,
                             EIGHT_ON_ONE_SIDE,
                             NINE_ON_ONE_SIDE -> "%s: %s, %s the centre".formatted(where, rule.words(), side);
-                    case SIX_STEADY, FOURTEEN_ALTERNATING, FIFTEEN_WITHIN_ONE, EIGHT_BEYOND_ONE, RANGE_BEYOND ->
-                        "%s: %s".formatted(where, rule.words());
+                    case SIX_STEADY,
+                            FOURTEEN_ALTERNATING,
+                            FIFTEEN_WITHIN_ONE,
+                            EIGHT_BEYOND_ONE,
+                            RANGE_BEYOND,
+                            LASTING_CHANGE,
+                            STANDS_APART -> "%s: %s".formatted(where, rule.words());
                 };
         return new Signal(point.piece(), rule, words);
     }

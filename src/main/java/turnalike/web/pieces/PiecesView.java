@@ -23,6 +23,7 @@ import turnalike.pieces.MassUnit;
 import turnalike.pieces.Piece;
 import turnalike.pieces.control.ChartConstants;
 import turnalike.pieces.control.ControlChart;
+import turnalike.pieces.control.RuleChoice;
 import turnalike.pieces.control.Signal;
 import turnalike.units.Length;
 import turnalike.units.LengthText;
@@ -70,7 +71,8 @@ public final class PiecesView {
         pieces.forEach(piece -> measured.addAll(piece.measures().figures().keySet()));
         further.addAll(noted());
         pieces.forEach(piece -> further.addAll(piece.extra().keySet()));
-        var parsed = ControlReport.of(Optional.of(kept.text().job()), pieces, column, ChartConstants.PRINTED);
+        var parsed = ControlReport.of(
+                Optional.of(kept.text().job()), pieces, column, ChartConstants.PRINTED, RuleChoice.SELF_STARTING);
         this.report = parsed.fold(Optional::of, (what, mend) -> Optional.empty());
         this.charted = report.map(made -> made.shown().last(MOST_CHARTED));
         this.noChart = parsed.fold(made -> "", (what, mend) -> what + "; " + mend);
@@ -253,6 +255,16 @@ public final class PiecesView {
                 ? ""
                 : "The chart and what follows show the last %d of %d; the limits are those of all."
                         .formatted(MOST_CHARTED, all);
+    }
+
+    /** What to say where there are no signals. */
+    public String verdict() {
+        return report.map(ControlReport::chart).flatMap(ControlChart::verdict).orElse("");
+    }
+
+    /** How often the rules speak of steady work, and how often they see a change. */
+    public String howSure() {
+        return report.map(ControlReport::howSure).orElse("");
     }
 
     /** What the values say beyond the signals: drift, and whether the work holds its tolerance. */

@@ -128,35 +128,4 @@ class RunRuleTest {
         assertThat(RunRule.nelson()).hasSize(8);
         assertThat(RunRule.westernElectric()).hasSize(4);
     }
-
-    @Test
-    void the_last_four_necks_that_grew_are_told() {
-        List<ChartPoint> points = ControlChartTest.points(22.1, 22.0, 22.1, 21.9, 21.95, 22.02, 22.1);
-        Drift drift = Drift.find(points, 0.15).orElseThrow();
-        assertThat(drift.words("necks", "0.2 mm")).isEqualTo("the last four necks grew 0.2 mm (pieces p4 to p7)");
-        assertThat(Drift.find(points, 0.25)).isEmpty();
-    }
-
-    @Test
-    void four_pieces_in_order_are_chance_one_time_in_twelve() {
-        Random random = new Random(5);
-        int tries = 24_000;
-        long seen = IntStream.range(0, tries)
-                .filter(i -> Drift.find(
-                                ControlChartTest.points(random.doubles(8).toArray()), 0)
-                        .isPresent())
-                .count();
-        assertThat(Math.abs(seen - tries / 12.0)).isLessThan(5 * Math.sqrt(tries / 12.0));
-    }
-
-    @Test
-    void six_steady_pieces_are_a_drift_however_small() {
-        Drift drift = Drift.find(ControlChartTest.points(3, 9, 8.9, 8.8, 8.7, 8.6, 8.5), 5)
-                .orElseThrow();
-        assertThat(drift.pieces()).isEqualTo(6);
-        assertThat(drift.words("lengths", "0.5 mm")).startsWith("the last six lengths shrank 0.5 mm");
-        assertThat(Drift.find(ControlChartTest.points(1, 2, 3), 0)).isEmpty();
-        assertThat(Drift.find(ControlChartTest.points(1, 2, 2, 3, 4), 0)).isEmpty();
-        assertThat(Drift.find(List.of(), 0)).isEmpty();
-    }
 }

@@ -1,0 +1,92 @@
+package turnalike.job.pieces;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import turnalike.Seeds;
+import turnalike.job.Job;
+import turnalike.job.read.JobReader;
+import turnalike.pieces.Column;
+import turnalike.pieces.Measures;
+import turnalike.pieces.Piece;
+import turnalike.pieces.control.ChartConstants;
+import turnalike.pieces.control.RuleChoice;
+import turnalike.pieces.control.WorkChange;
+import turnalike.units.Length;
+
+/** What stands under a chart does not contradict itself. */
+class ControlReportTest {
+    private static final String JOB = """
+            {"format": "turnalike-job", "version": 1, "units": "mm",
+             "pattern": {"name": "Leg", "stock": {"section": "square", "size": 50, "length": 400},
+              "members": [{"kind": "cylinder", "length": 100, "diameter": 40}]},
+             "wood": {"density_kg_m3": 600}, "tolerances": {"diameter": 0.5, "mass_pct": 2},
+             "checks": [{"name": "belly", "at": 50}]}
+            """;
+
+    private static ControlReport report(double[] diameters, RuleChoice rules, boolean withJob) {
+        Job job = JobReader.read(JOB)
+                .job()
+                .orElseThrow(() -> new AssertionError(JobReader.read(JOB).problems()));
+        List<Piece> pieces = new ArrayList<>();
+        for (double diameter : diameters) {
+            pieces.add(
+                    Piece.of("p" + (pieces.size() + 1), Measures.NONE.with(Column.diameter(1), Length.ofMm(diameter))));
+        }
+        return ControlReport.of(
+                        withJob ? Optional.of(job) : Optional.empty(), pieces, "d1", ChartConstants.PRINTED, rules)
+                .get();
+    }
+
+    private static String under(ControlReport report) {
+        return report.chart().verdict().orElse("") + " " + String.join(" ", report.findings());
+    }
+
+    /** Steady, drifting, jumping and rounded series of 2 to 30 pieces, by every choice of rules. */
+    @Test
+    void nothing_and_check_the_setting_are_never_said_at_once() {
+        int[] said = new int[3];
+        Seeds.each(600, random -> {
+            double[] diameters = new double[2 + random.nextInt(29)];
+            int from = random.nextInt(diameters.length);
+            double jump = 2 * random.nextInt(3) * random.nextGaussian();
+            double drift = random.nextInt(2) * random.nextGaussian() / 5;
+            double step = random.nextBoolean() ? 1e-6 : 0.1;
+            for (int i = 0; i < diameters.length; i++) {
+                double change = i < from ? 0 : jump + drift * (i - from);
+                diameters[i] = step * Math.rint((40 + 0.2 * (random.nextGaussian() + change)) / step);
+            }
+            RuleChoice rules = RuleChoice.values()[Math.max(0, random.nextInt(8) - 4)];
+            ControlReport report = report(diameters, rules, random.nextBoolean());
+            String under = under(report);
+            boolean nothing = under.contains("Nothing") || under.contains("Too few to tell");
+            boolean check = under.contains("check the setting");
+            assertThat(nothing && check).as(under).isFalse();
+            assertThat(report.chart().signals().isEmpty()).isEqualTo(nothing);
+            said[nothing ? 0 : check ? 1 : 2]++;
+        });
+        assertThat(said[0]).isGreaterThan(100);
+        assertThat(said[1]).isGreaterThan(30);
+    }
+
+    @Test
+    void a_change_is_told_in_the_columns_words_and_the_power_beside_it() {
+        double[] thick = {40, 40.1, 39.9, 40, 40.1, 39.9, 40, 40.1, 39.9, 40, 40.4, 40.5, 40.4, 40.5, 40.4, 40.5};
+        ControlReport report = report(thick, RuleChoice.SELF_STARTING, true);
+        assertThat(report.change().orElseThrow().change().kind()).isEqualTo(WorkChange.Kind.SHIFT);
+        assertThat(report.findings().get(0))
+                .startsWith("From piece p11 on the diameters at the belly are 0.4")
+                .endsWith("more than before: check the setting before the next piece.");
+        double sigma = report.chart().meanMovingRange() / 1.128;
+        assertThat(report.howSure())
+                .contains("at most 1 in 20 brings a signal (computed)")
+                .contains("a drift of one tolerance, %.1f sigma, over those ten".formatted(0.5 / sigma));
+        assertThat(report(thick, RuleChoice.SELF_STARTING, false).howSure()).contains("a drift of three sigma over");
+        assertThat(report(thick, RuleChoice.NELSON, true).howSure())
+                .isEqualTo(
+                        "Of stable sets of 40 pieces, looked at after every piece, 50 in 100 bring a signal (simulated).");
+    }
+}
