@@ -31,6 +31,16 @@ public final class MendJson implements MendPlan.Cases<ObjectNode> {
         root.put("piece", mend.piece().label());
         root.put("mass_g", mend.mass().grams());
         root.put("target_g", mend.target().grams());
+        root.put("balance_after_mm", mend.balanceAfter().mm());
+        ArrayNode sizes = root.putArray("sizes");
+        for (MendJob.Size size : mend.sizes()) {
+            sizes.addObject()
+                    .put("member", size.member())
+                    .put("name", size.name())
+                    .put("off_diameter_mm", size.offMm())
+                    .put("off_diameter_sd_mm", size.deviationMm())
+                    .put("measured", size.measured());
+        }
         QuestionsJson.put(root, questions);
         PlanJson.workings(root.putArray("workings"), mend.workings());
         return Json.print(root);
@@ -57,7 +67,8 @@ public final class MendJson implements MendPlan.Cases<ObjectNode> {
                     .put("name", cut.name())
                     .put("from_mm", cut.from().mm())
                     .put("to_mm", cut.to().mm())
-                    .put("take_off_diameter_mm", cut.takeOff().mm());
+                    .put("take_off_diameter_mm", cut.takeOff().mm())
+                    .put("within_tolerance", cut.sure());
         }
         return root.put("mass_after_g", plan.massAfter().grams())
                 .put("likeness_cost", plan.likenessCost())

@@ -12,12 +12,11 @@ import turnalike.pieces.Piece;
 import turnalike.pieces.mend.CutRange;
 import turnalike.pieces.mend.LightPieceOptions;
 import turnalike.pieces.mend.Mend;
+import turnalike.pieces.mend.MendCut;
 import turnalike.pieces.mend.MendOrder;
 import turnalike.pieces.mend.MendPlan;
 import turnalike.pieces.mend.Mendable;
-import turnalike.pieces.mend.Removal;
-import turnalike.solid.Sensitivity;
-import turnalike.units.Density;
+import turnalike.solid.Solid;
 import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
@@ -31,9 +30,37 @@ import turnalike.units.Working;
  * @param target what it should weigh
  * @param plan what to do
  * @param lightWays what can be done about it in words, should it be light
+ * @param sizes how it differs from the pattern, for each member that may be cut
+ * @param balanceAfter where its balance point will lie once cut, from the start end; as it is without cuts
  */
-public record MendJob(Piece piece, Mass mass, Mass target, MendPlan plan, List<String> lightWays) {
+public record MendJob(
+        Piece piece,
+        Mass mass,
+        Mass target,
+        MendPlan plan,
+        List<String> lightWays,
+        List<Size> sizes,
+        Length balanceAfter) {
+    /** The smallest cut worth setting the caliper for: a quarter of a 64th (common practice, no source). */
+    private static final Length SMALLEST_INCH = Length.ofInches(1.0 / 256);
+    /** The same in millimetres, a tenth (common practice, no source). */
+    private static final Length SMALLEST_MM = Length.ofMm(0.1);
+    /** A measured diameter thinner than the pattern by more of the tolerance than this is not cut (common practice, no source). */
+    private static final double THIN_SHARE = 0.25;
+
+    /**
+     * How one member of the piece differs from the pattern.
+     *
+     * @param member its index in the run
+     * @param name as its cuts name it
+     * @param offMm how much thicker than the pattern it is, likely; negative when thinner
+     * @param deviationMm how far off that it may be, as a standard deviation; 0 when it was measured
+     * @param measured whether a check place within it was measured
+     */
+    public record Size(int member, String name, double offMm, double deviationMm, boolean measured) {}
+
     public MendJob {
+        sizes = List.copyOf(sizes);
         lightWays = List.copyOf(lightWays);
     }
 
@@ -81,10 +108,47 @@ public record MendJob(Piece piece, Mass mass, Mass target, MendPlan plan, List<S
         Piece piece = find(pieces, label).orElseThrow(() -> new IllegalArgumentException("no piece " + label));
         Mass mass = piece.mass().orElseThrow(() -> new IllegalArgumentException("no mass of piece " + label));
         Mass aim = target.or(() -> median(pieces, label)).orElseThrow(() -> new IllegalArgumentException("no target"));
+        List<Piece> others =
+                pieces.stream().filter(each -> !each.label().equals(label)).toList();
+        OwnSizes own = OwnSizes.of(job, piece, others);
+        List<Mendable> mendable = mendable(job, own);
         // What the scale cannot tell apart is left; a cut, once made, meets the aim itself.
         MendOrder order = new MendOrder(
-                label, mass, aim, job.tolerances().scale(), job.tolerances().diameter(), Length.ZERO, mendable(job));
-        return new MendJob(piece, mass, aim, Mend.plan(order), lightWays(job, pieces, piece, aim));
+                label,
+                mass,
+                aim,
+                job.tolerances().scale(),
+                job.tolerances().diameter(),
+                job.units() == UnitSystem.INCH ? SMALLEST_INCH : SMALLEST_MM,
+                mendable);
+        MendPlan plan = Mend.plan(order);
+        List<Size> sizes = mendable.stream()
+                .map(each -> new Size(
+                        each.member(),
+                        each.name(),
+                        own.offMm(each.member()),
+                        own.deviationMm(each.member()),
+                        own.isMeasured(each.member())))
+                .toList();
+        return new MendJob(
+                piece, mass, aim, plan, lightWays(job, pieces, piece, aim), sizes, balanceAfter(job, piece, own, plan));
+    }
+
+    private static Length balanceAfter(Job job, Piece piece, OwnSizes own, MendPlan plan) {
+        double before = piece.balance()
+                .orElseGet(() ->
+                        Solid.of(job.pattern().outline(), job.wood().density()).balance())
+                .mm();
+        double grams = piece.mass().orElseThrow().grams();
+        double moment = grams * before;
+        if (plan instanceof MendPlan.Cuts cuts) {
+            for (MendCut cut : cuts.cuts()) {
+                double off = own.removal(cut.member()).off(cut.takeOff()).grams();
+                grams -= off;
+                moment -= off * own.centreMm(cut.member());
+            }
+        }
+        return Length.ofMm(moment / grams);
     }
 
     /** A set of two at the least, of the frame's size where there is a frame; without a tolerance of mass every set passes. */
@@ -109,30 +173,52 @@ public record MendJob(Piece piece, Mass mass, Mass target, MendPlan plan, List<S
                 : Likeness.reference(Measures.NONE, others).mass();
     }
 
-    private static List<Mendable> mendable(Job job) {
-        Density density = job.wood().density();
+    private static List<Mendable> mendable(Job job, OwnSizes own) {
         List<Mendable> out = new ArrayList<>();
         for (PlacedMember placed : job.pattern().placed()) {
             Member member = placed.member();
+            int index = placed.number() - 1;
             if (member.isShaped()) {
                 out.add(new Mendable(
-                        placed.number() - 1,
+                        index,
                         "%s between marks %d and %d"
                                 .formatted(member.title(), mark(job, placed.start()), mark(job, placed.end())),
-                        placed.start(),
-                        placed.end(),
-                        Removal.of(Sensitivity.of(placed.outline(), density)),
-                        room(placed, job.tolerances().diameter()),
+                        own.start(index),
+                        own.end(index),
+                        own.removal(index),
+                        room(placed, own, job.tolerances().diameter().mm()),
                         job.likeness().diameter()));
             }
         }
         return out;
     }
 
-    /** Within the tolerance, but never deeper than a tenth of the member's thinnest diameter. */
-    private static CutRange room(PlacedMember placed, Length tolerance) {
-        Length tenth = placed.outline().smallestRadius().times(0.2);
-        return CutRange.within(tolerance.compareTo(tenth) < 0 ? tolerance : tenth);
+    /**
+     * How deep a member may be cut. Measured: down to the tolerance's lower end, half the tolerance below the pattern unseen, and not at all where
+     * it is thin already. Not measured: as deep as two deviations of what is inferred leave, so that it hardly leaves the tolerance; beyond, at
+     * a risk that is told. Never deeper than a tenth of the member's thinnest diameter.
+     */
+    private static CutRange room(PlacedMember placed, OwnSizes own, double tolerance) {
+        int member = placed.number() - 1;
+        double off = own.offMm(member);
+        double spread = own.isMeasured(member) ? 0 : 2 * own.deviationMm(member);
+        double tenth = 0.2 * placed.outline().smallestRadius().mm();
+        if (own.isMeasured(member) && off < -THIN_SHARE * tolerance) {
+            return CutRange.NONE;
+        }
+        double most = within(off + tolerance - spread, tenth);
+        double gentle = off < 0 && own.isMeasured(member) ? 0 : within(off + tolerance / 2 - spread / 2, most);
+        // Nothing says that an unmeasured member is thick enough to go below the tolerance of the pattern itself.
+        double risked = Math.max(most, within(Math.min(off, 0) + tolerance, tenth));
+        return new CutRange(
+                Length.ofMm(Math.max(0, off - spread)),
+                Length.ofMm(gentle),
+                Length.ofMm(most),
+                Length.ofMm(own.isMeasured(member) ? most : risked));
+    }
+
+    private static double within(double value, double most) {
+        return Math.max(0, Math.min(value, most));
     }
 
     private static int mark(Job job, Length place) {
@@ -155,10 +241,11 @@ public record MendJob(Piece piece, Mass mass, Mass target, MendPlan plan, List<S
     public List<Working> workings() {
         return List.of(
                 Mend.working(),
+                OwnSizes.working(),
                 new Working(
                         "what a cut takes off",
                         "δ off a member's diameter takes ρ(π∫r dx · δ − πL/4 · δ²)",
                         Working.DERIVED,
-                        "with the job's density; a piece of heavier wood loses a little more: weigh between cuts"));
+                        "with the piece's own density and diameter, as far as they are known: weigh between cuts"));
     }
 }

@@ -3,7 +3,9 @@ package turnalike.job.pieces;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import turnalike.pieces.mend.MendCut;
 import turnalike.pieces.mend.MendPlan;
+import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
 /**
@@ -25,18 +27,54 @@ public record MendWords(String head, String verdict, List<String> steps) {
     private record Cases(MendJob mend, UnitSystem units) implements MendPlan.Cases<MendWords> {
         @Override
         public MendWords leave(MendPlan.Leave leave) {
-            return words("near enough, leave it.", List.of());
+            boolean seen = leave.off().grams() > 0.1;
+            return words(
+                    seen
+                            ? fixed(
+                                    "%.1f g too much is less than the smallest cut worth making takes off: leave it.",
+                                    leave.off().grams())
+                            : "near enough, leave it.",
+                    List.of());
         }
 
         @Override
         public MendWords cuts(MendPlan.Cuts plan) {
             List<String> steps = new ArrayList<>();
-            plan.cuts().forEach(cut -> steps.add(cut.words(units)));
+            for (MendCut cut : plan.cuts()) {
+                steps.add(cut.words(units) + own(cut));
+            }
             steps.add(fixed(
                     "It will then weigh %.1f g. Weigh between cuts.",
                     plan.massAfter().grams()));
+            boolean one = plan.cuts().size() == 1;
+            boolean sure = plan.cuts().stream().allMatch(MendCut::sure);
+            String what = one ? "this cut" : "these cuts";
             return words(
-                    plan.gentle() ? "these cuts nobody will see." : "these cuts, at the edge of what shows.", steps);
+                    plan.gentle()
+                            ? what + " nobody will see."
+                            : sure
+                                    ? what + ", at the edge of what shows."
+                                    : what + " may go past the diameter tolerance; nothing else brings it to weight.",
+                    steps);
+        }
+
+        /** What is known of the diameter there. */
+        private String own(MendCut cut) {
+            MendJob.Size size = mend.sizes().stream()
+                    .filter(each -> each.member() == cut.member())
+                    .findFirst()
+                    .orElseThrow();
+            String much = Length.ofMm(Math.abs(size.offMm())).formatFine(units);
+            if (size.measured()) {
+                return Math.abs(size.offMm()) < 0.05
+                        ? ""
+                        : " (measured %s %s)".formatted(much, size.offMm() > 0 ? "thick" : "thin");
+            }
+            return " (not measured, likely within %s of the pattern%s)"
+                    .formatted(
+                            Length.ofMm(Math.abs(size.offMm()) + 2 * size.deviationMm())
+                                    .formatFine(units),
+                            cut.sure() ? "" : ": measure it first, the cut may go past the tolerance");
         }
 
         @Override

@@ -10,9 +10,10 @@ import turnalike.units.Mass;
 import turnalike.units.Working;
 
 /**
- * Finds the least visible cuts that bring a heavy piece to weight: the least Σ w·δ/t with the mass met. First with cuts nobody will see;
- * only if those do not suffice, with the deepest allowed; then another piece must be made. The optimum is proven, see {@link LeastCostRemoval} and,
- * for cuts worth setting up for, {@link WorthwhileCuts}.
+ * Finds the cuts that bring a heavy piece to weight: where it is thicker than the pattern first, then the fewest that do, and of those the
+ * least visible, the least Σ w·δ/t with the mass met. First with cuts nobody will see; only if those do not suffice, with the deepest that
+ * leave every diameter within its tolerance; only then with cuts that may not, where the diameter was not measured, which is told; then
+ * another piece must be made. See {@link FewestCuts} and, beyond three cuts, {@link WorthwhileCuts}.
  */
 public final class Mend {
     private Mend() {}
@@ -30,16 +31,37 @@ public final class Mend {
         if (off.grams() < 0) {
             return new MendPlan.Light(order.target().minus(order.mass()));
         }
-        return cuts(order, off, room -> room.gentle())
-                .or(() -> cuts(order, off, room -> room.most()))
+        if (off.grams() < leastWorthwhile(order)) {
+            return new MendPlan.Leave(off);
+        }
+        return fewest(order, off, CutRange::gentle)
+                .or(() -> fewest(order, off, CutRange::most))
+                .or(() -> many(order, off, CutRange::most))
+                .or(() -> fewest(order, off, CutRange::risked))
+                .or(() -> many(order, off, CutRange::risked))
                 .orElseGet(() -> new MendPlan.MakeAnother(off, deepest(order)));
     }
 
-    private static Optional<MendPlan> cuts(MendOrder order, Mass off, Function<CutRange, Length> depth) {
+    /** What the smallest cut worth making takes off where it takes off least; 0 when any cut is worth making. */
+    private static double leastWorthwhile(MendOrder order) {
+        return order.members().stream()
+                .filter(member -> member.room().risked().compareTo(order.smallest()) >= 0)
+                .mapToDouble(member -> member.removal().grams(order.smallest().mm()))
+                .min()
+                .orElse(0);
+    }
+
+    private static Optional<MendPlan> fewest(MendOrder order, Mass off, Function<CutRange, Length> depth) {
         List<LeastCostRemoval.Removable> stocks = stocks(order, depth);
-        // A mass too small for any worthwhile cut is still better met by a small one than not at all.
+        Optional<double[]> found = order.smallest().isPositive()
+                ? FewestCuts.solve(stocks, off.grams(), order.smallest().mm())
+                : LeastCostRemoval.solve(stocks, off.grams());
+        return found.map(each -> plan(order, stocks, each));
+    }
+
+    private static Optional<MendPlan> many(MendOrder order, Mass off, Function<CutRange, Length> depth) {
+        List<LeastCostRemoval.Removable> stocks = stocks(order, depth);
         return WorthwhileCuts.solve(stocks, off.grams(), order.smallest().mm())
-                .or(() -> LeastCostRemoval.solve(stocks, off.grams()))
                 .map(found -> plan(order, stocks, found));
     }
 
@@ -49,9 +71,14 @@ public final class Mend {
         for (int i = 0; i < found.length; i++) {
             Mendable member = order.members().get(i);
             if (found[i] > 0) {
-                cuts.add(
-                        new MendCut(member.member(), member.name(), member.from(), member.to(), Length.ofMm(found[i])));
-                gentle &= found[i] <= member.room().gentle().mm();
+                cuts.add(new MendCut(
+                        member.member(),
+                        member.name(),
+                        member.from(),
+                        member.to(),
+                        Length.ofMm(found[i]),
+                        found[i] <= member.room().most().mm() + 1e-9));
+                gentle &= found[i] <= member.room().gentle().mm() + 1e-9;
             }
         }
         cuts.sort(Comparator.comparing(MendCut::from));
@@ -60,7 +87,7 @@ public final class Mend {
     }
 
     private static Mass deepest(MendOrder order) {
-        List<LeastCostRemoval.Removable> stocks = stocks(order, room -> room.most());
+        List<LeastCostRemoval.Removable> stocks = stocks(order, CutRange::risked);
         return Mass.ofGrams(LeastCostRemoval.grams(
                 stocks,
                 stocks.stream().mapToDouble(LeastCostRemoval.Removable::upper).toArray()));
@@ -81,9 +108,9 @@ public final class Mend {
     public static Working working() {
         return new Working(
                 "least visible cut",
-                "least sum of weight x take-off / diameter tolerance that meets the mass; every member in the cut has the same price for "
-                        + "its next gram",
+                "what is thicker than the pattern first, then the fewest cuts, of those the least sum of weight x take-off / diameter"
+                        + " tolerance that meets the mass",
                 Working.DERIVED,
-                "assumes even wood of the planned density along the piece: weigh again after half of the cut");
+                "assumes even wood along the piece: weigh again after half of the cut");
     }
 }

@@ -19,9 +19,9 @@ public record Mendable(int member, String name, Length from, Length to, Removal 
             throw new IllegalArgumentException("member %d cannot be mended: from %s mm to %s mm, weight %s"
                     .formatted(member, from.mm(), to.mm(), weight));
         }
-        if (!(removal.slope(room.most().mm()) > 0)) {
+        if (!(removal.slope(room.risked().mm()) > 0)) {
             throw new IllegalArgumentException("member %d is cut through at %s mm"
-                    .formatted(member, room.most().mm()));
+                    .formatted(member, room.risked().mm()));
         }
     }
 }

@@ -1,6 +1,8 @@
 package turnalike.pieces.mend;
 
 import turnalike.solid.Sensitivity;
+import turnalike.units.Length;
+import turnalike.units.Mass;
 
 /**
  * The mass that comes off one member when its diameter is taken down by δ everywhere: a·δ - b·δ² grams, which is exact for every member
@@ -24,6 +26,15 @@ public record Removal(double gramsPerMm, double gramsPerMm2) {
      */
     public static Removal of(Sensitivity sensitivity) {
         return new Removal(sensitivity.linearGPerMm(), sensitivity.quadraticGPerMm2());
+    }
+
+    /**
+     * {@return the mass a cut takes off}
+     *
+     * @param takeOff how much the diameter comes down
+     */
+    public Mass off(Length takeOff) {
+        return Mass.ofGrams(grams(takeOff.mm()));
     }
 
     /** Grams taken off. */

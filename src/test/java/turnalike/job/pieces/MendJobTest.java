@@ -12,6 +12,7 @@ import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
 import turnalike.pieces.mend.MendCut;
 import turnalike.pieces.mend.MendPlan;
+import turnalike.solid.Solid;
 import turnalike.units.Mass;
 
 /** What mending may touch: the shaped members alone, and those no deeper than a tenth of their thinnest diameter. */
@@ -36,8 +37,10 @@ class MendJobTest {
     }
 
     private static MendPlan plan(Job job, double tooMuchG) {
-        Piece heavy = weighed("7", 300 + tooMuchG);
-        return MendJob.of(job, List.of(heavy), "7", Optional.of(Mass.ofGrams(300)))
+        // As heavy as its outline in the job's wood: nothing then speaks for other diameters or another density.
+        double own =
+                Solid.of(job.pattern().outline(), job.wood().density()).mass().grams();
+        return MendJob.of(job, List.of(weighed("7", own)), "7", Optional.of(Mass.ofGrams(own - tooMuchG)))
                 .plan();
     }
 
@@ -51,7 +54,7 @@ class MendJobTest {
     void tenons_and_squares_are_never_shaved() {
         Job job = job(0.4, 40, 30);
         double most = ring(100, 40, 0.4) + ring(80, 30, 0.4);
-        for (double tooMuch : new double[] {0.2, 1, 0.5 * most, 0.99 * most}) {
+        for (double tooMuch : new double[] {0.3, 1, 0.5 * most, 0.99 * most}) {
             MendPlan.Cuts cuts = (MendPlan.Cuts) plan(job, tooMuch);
             assertThat(cuts.cuts()).extracting(MendCut::member).isSubsetOf(2, 3);
             double off = cuts.cuts().stream()
@@ -84,7 +87,10 @@ class MendJobTest {
     @Test
     void what_the_scale_cannot_tell_is_left_and_what_it_can_is_cut() {
         assertThat(plan(job(0.4, 40, 30), 0.09)).isInstanceOf(MendPlan.Leave.class);
-        assertThat(plan(job(0.4, 40, 30), 0.11)).isInstanceOf(MendPlan.Cuts.class);
+        // The smallest cut, 0.1 mm off the thin cylinder, takes 0.23 g.
+        assertThat(ring(80, 30, 0.1)).isBetween(0.22, 0.23);
+        assertThat(plan(job(0.4, 40, 30), 0.22)).isInstanceOf(MendPlan.Leave.class);
+        assertThat(plan(job(0.4, 40, 30), 0.23)).isInstanceOf(MendPlan.Cuts.class);
         assertThat(plan(job(0.4, 40, 30), -0.11)).isInstanceOf(MendPlan.Light.class);
     }
 

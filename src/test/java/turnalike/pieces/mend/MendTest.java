@@ -73,8 +73,10 @@ class MendTest {
         assertThat(cuts.massAfter().grams()).isCloseTo(182 - wanted, within(1e-9));
         assertThat(cuts.likenessCost()).isCloseTo(2 * 0.15 / 0.4, within(1e-9));
         assertThat(cuts.gentle()).isTrue();
-        assertThat(cuts.cuts().get(0).words(UnitSystem.METRIC)).isEqualTo("take 0.15 mm off the member 3");
-        assertThat(cuts.cuts().get(0).words(UnitSystem.INCH)).isEqualTo("take 0.006 in off the member 3");
+        assertThat(cuts.cuts().get(0).words(UnitSystem.METRIC))
+                .isEqualTo("take 0.15 mm off the diameter of the member 3: 1 and 1/2 tenths on the caliper");
+        assertThat(cuts.cuts().get(0).words(UnitSystem.INCH))
+                .isEqualTo("take 0.006 in off the diameter of the member 3: 1/2 of a 64th on the caliper");
     }
 
     @Test
@@ -254,11 +256,83 @@ class MendTest {
     }
 
     @Test
-    void a_surplus_below_the_smallest_cut_is_still_met() {
+    void a_surplus_below_the_smallest_cut_is_left() {
         Mendable taper = member(1, cylinder(20), upTo(0.4), 2);
-        MendPlan.Cuts cuts =
-                (MendPlan.Cuts) Mend.plan(order(182, 182 - cylinder(20).grams(0.02), 0.05, List.of(taper)));
-        assertThat(cuts.cuts().get(0).takeOff().mm()).isCloseTo(0.02, within(1e-9));
+        double little = cylinder(20).grams(0.02);
+        assertThat(Mend.plan(order(182, 182 - little, 0.05, List.of(taper)))).isInstanceOf(MendPlan.Leave.class);
+        double enough = cylinder(20).grams(0.0501);
+        MendPlan.Cuts cuts = (MendPlan.Cuts) Mend.plan(order(182, 182 - enough, 0.05, List.of(taper)));
+        assertThat(cuts.cuts().get(0).takeOff().mm()).isCloseTo(0.0501, within(1e-9));
+    }
+
+    /** Against every choice of members, told apart by how many bits a number has; no member is thick. */
+    @Test
+    void no_fewer_cuts_meet_the_mass_and_none_as_few_are_cheaper() {
+        Seeds.each(60, random -> {
+            List<LeastCostRemoval.Removable> stocks = new ArrayList<>();
+            for (LeastCostRemoval.Removable each : stocks(random, 6)) {
+                stocks.add(new LeastCostRemoval.Removable(
+                        each.removal(), each.costPerMm(), 0, each.lower(), each.upper()));
+            }
+            double smallest = 0.15;
+            double grams = 4 * random.nextDouble();
+            int fewest = 99;
+            double cheapest = Double.POSITIVE_INFINITY;
+            for (int chosen = 1; chosen < 1 << stocks.size(); chosen++) {
+                int cuts = Integer.bitCount(chosen);
+                List<LeastCostRemoval.Removable> cut = new ArrayList<>();
+                for (int i = 0; i < stocks.size(); i++) {
+                    if ((chosen >> i & 1) == 1 && stocks.get(i).upper() >= smallest) {
+                        cut.add(stocks.get(i).between(smallest, stocks.get(i).upper()));
+                    }
+                }
+                Optional<double[]> found = cut.size() == cuts ? LeastCostRemoval.solve(cut, grams) : Optional.empty();
+                if (found.isPresent() && cuts <= Math.min(3, fewest)) {
+                    double cost = LeastCostRemoval.cost(cut, found.get());
+                    cheapest = cuts < fewest ? cost : Math.min(cost, cheapest);
+                    fewest = cuts;
+                }
+            }
+            Optional<double[]> found = FewestCuts.solve(stocks, grams, smallest);
+            assertThat(found.isPresent()).isEqualTo(fewest < 99);
+            if (found.isPresent()) {
+                assertThat(Arrays.stream(found.get()).filter(cut -> cut > 0).count())
+                        .isEqualTo(fewest);
+                assertThat(LeastCostRemoval.cost(stocks, found.get())).isCloseTo(cheapest, within(1e-9));
+                assertThat(LeastCostRemoval.grams(stocks, found.get())).isCloseTo(grams, within(1e-9));
+            }
+        });
+    }
+
+    @Test
+    void what_is_thick_is_cut_first_and_no_more_than_one_cut_beside_it() {
+        CutRange thick = new CutRange(Length.ofMm(0.35), Length.ofMm(0.5), Length.ofMm(0.7));
+        List<Mendable> members = List.of(
+                member(1, cylinder(40), upTo(0.4), 2),
+                member(2, cylinder(20), thick, 2),
+                member(3, cylinder(30), upTo(0.4), 2));
+        double neck = cylinder(20).grams(0.35);
+        MendPlan.Cuts first = (MendPlan.Cuts) Mend.plan(order(182, 182 - neck / 2, 0.1, members));
+        assertThat(first.cuts()).extracting(MendCut::member).containsExactly(2);
+        MendPlan.Cuts more =
+                (MendPlan.Cuts) Mend.plan(order(182, 182 - neck - cylinder(40).grams(0.2), 0.1, members));
+        assertThat(more.cuts()).extracting(MendCut::member).containsExactly(1, 2);
+        assertThat(more.cuts()).allMatch(MendCut::sure);
+    }
+
+    @Test
+    void only_where_nothing_else_does_a_cut_is_risked_and_said_so() {
+        CutRange room = new CutRange(Length.ZERO, Length.ofMm(0.1), Length.ofMm(0.2), Length.ofMm(0.4));
+        List<Mendable> members = List.of(member(1, cylinder(40), room, 2));
+        MendPlan.Cuts sure =
+                (MendPlan.Cuts) Mend.plan(order(182, 182 - cylinder(40).grams(0.2), 0.1, members));
+        assertThat(sure.cuts()).allMatch(MendCut::sure);
+        MendPlan.Cuts risked =
+                (MendPlan.Cuts) Mend.plan(order(182, 182 - cylinder(40).grams(0.3), 0.1, members));
+        assertThat(risked.cuts()).noneMatch(MendCut::sure);
+        assertThat(risked.gentle()).isFalse();
+        assertThat(Mend.plan(order(182, 182 - cylinder(40).grams(0.41), 0.1, members)))
+                .isInstanceOf(MendPlan.MakeAnother.class);
     }
 
     @Test
