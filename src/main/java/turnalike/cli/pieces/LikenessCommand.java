@@ -4,7 +4,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -70,15 +69,13 @@ public final class LikenessCommand implements Runnable {
         StringBuilder out = new StringBuilder();
         out.append("Unlike   the piece, and what sets it apart; the most unlike first\n");
         for (LikenessReport.PieceLikeness entry : report.mostUnlikeFirst()) {
-            Optional<LikenessReport.Pair> twin = entry.nearest();
             out.append(String.format(
                     Locale.ROOT,
-                    "%7.2f  %s%s%n",
+                    "%7.2f  %s (%s%s)%n",
                     entry.figure().figure(),
                     entry.words(),
-                    twin.map(pair -> String.format(
-                                    Locale.ROOT, " (most like piece %s, %.2f)", pair.other(), pair.difference()))
-                            .orElse("")));
+                    entry.nearest().isPresent() ? "most like " : "",
+                    entry.twin()));
         }
         return out.toString();
     }

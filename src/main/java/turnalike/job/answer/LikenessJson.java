@@ -33,14 +33,18 @@ public final class LikenessJson {
             entry.figure().parts().forEach(part -> part(parts.addObject(), part));
             entry.nearest().ifPresent(pair -> piece.putObject("most_like")
                     .put("piece", pair.other())
-                    .put("difference", pair.difference()));
+                    .put("difference", pair.difference())
+                    .put("shared", pair.shared())
+                    .put("measures", entry.measures()));
+            piece.put("compared", entry.figure().parts().size());
         }
         ArrayNode pairs = root.putArray("pairs");
         for (LikenessReport.Pair pair : report.pairs()) {
             pairs.addObject()
                     .put("piece", pair.piece())
                     .put("other", pair.other())
-                    .put("difference", pair.difference());
+                    .put("difference", pair.difference())
+                    .put("shared", pair.shared());
         }
         QuestionsJson.put(root, questions);
         PlanJson.workings(root.putArray("workings"), report.workings());

@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
 import turnalike.job.Job;
+import turnalike.pieces.Column;
 import turnalike.pieces.Likeness;
 import turnalike.pieces.LikenessWords;
 import turnalike.pieces.MassUnit;
@@ -18,7 +21,7 @@ import turnalike.units.Working;
  * How alike the pieces of a job are: one figure for each beside the pattern, and one for each pair.
  *
  * @param pieces in the file's order
- * @param pairs every pair, the most alike first; of more than {@link #MOST_PIECES_PAIRED} pieces, each piece's nearest only
+ * @param pairs every pair, the most alike first, those that share nothing but their weight last; of more than {@link #MOST_PIECES_PAIRED} pieces, each piece's nearest only
  * @param workings how the figures were found
  */
 public record LikenessReport(List<PieceLikeness> pieces, List<Pair> pairs, List<Working> workings) {
@@ -38,9 +41,21 @@ public record LikenessReport(List<PieceLikeness> pieces, List<Pair> pairs, List<
      *
      * @param figure its difference from the pattern, part by part
      * @param words what makes it unlike, the largest parts only
-     * @param nearest the piece most like it, if another shares a measure with it
+     * @param nearest the piece most like it over what both have, by the difference for each weight shared; none where no other shares a
+     *     measure besides the weight, as any two pieces may weigh the same
+     * @param measures how many measures any of the pieces has
      */
-    public record PieceLikeness(Likeness.Figure figure, String words, Optional<Pair> nearest) {}
+    public record PieceLikeness(Likeness.Figure figure, String words, Optional<Pair> nearest, int measures) {
+        /** {@return what it is most like, and over how little that was compared, in words} */
+        public String twin() {
+            if (nearest.isEmpty()) {
+                return figure.parts().isEmpty() ? "like none: nothing measured" : "like none: only its weight to go by";
+            }
+            Pair pair = nearest.get();
+            String over = pair.shared() == measures ? "" : " over %d of %d measures".formatted(pair.shared(), measures);
+            return String.format(Locale.ROOT, "piece %s, %.2f%s", pair.other(), pair.difference(), over);
+        }
+    }
 
     /**
      * Two pieces.
@@ -48,10 +63,32 @@ public record LikenessReport(List<PieceLikeness> pieces, List<Pair> pairs, List<
      * @param piece the one's label
      * @param other the other's
      * @param difference in tolerances' worths, weighted
+     * @param shared how many measures were compared
+     * @param weight the sum of their weights
+     * @param onlyMass whether nothing but the weight was
      */
-    public record Pair(String piece, String other, double difference) {
+    public record Pair(String piece, String other, double difference, int shared, double weight, boolean onlyMass) {
+        private static Pair of(Piece one, Piece two, List<Likeness.Part> parts, Likeness likeness) {
+            double difference = 0;
+            double weight = 0;
+            boolean onlyMass = true;
+            for (Likeness.Part part : parts) {
+                difference += part.counts();
+                weight += part.column().isPresent()
+                        ? likeness.weights().of(part.column().get())
+                        : likeness.weights().noted().getOrDefault(part.name(), 0.0);
+                onlyMass &= part.column().filter(Column::isMass).isPresent();
+            }
+            return new Pair(one.label(), two.label(), difference, parts.size(), weight, onlyMass);
+        }
+
         private Pair turned() {
-            return new Pair(/* piece= */ other, /* other= */ piece, difference);
+            return new Pair(/* piece= */ other, /* other= */ piece, difference, shared, weight, onlyMass);
+        }
+
+        /** By what was compared, so that a piece of which little is known does not look alike for that. */
+        private double each() {
+            return weight > 0 ? difference / weight : 0;
         }
     }
 
@@ -82,9 +119,9 @@ public record LikenessReport(List<PieceLikeness> pieces, List<Pair> pairs, List<
         List<Optional<Pair>> nearest = new ArrayList<>(Collections.nCopies(pieces.size(), Optional.empty()));
         for (int i = 0; i < pieces.size(); i++) {
             for (int j = i + 1; j < pieces.size(); j++) {
-                OptionalDouble difference = likeness.findDifference(pieces.get(i), pieces.get(j));
-                if (difference.isPresent()) {
-                    Pair pair = new Pair(pieces.get(i).label(), pieces.get(j).label(), difference.getAsDouble());
+                List<Likeness.Part> parts = likeness.parts(pieces.get(i), pieces.get(j));
+                if (!parts.isEmpty()) {
+                    Pair pair = Pair.of(pieces.get(i), pieces.get(j), parts, likeness);
                     nearest.set(i, nearer(nearest.get(i), pair));
                     nearest.set(j, nearer(nearest.get(j), pair.turned()));
                     if (all) {
@@ -97,11 +134,12 @@ public record LikenessReport(List<PieceLikeness> pieces, List<Pair> pairs, List<
             nearest.forEach(each -> each.ifPresent(pairs::add));
         }
         List<PieceLikeness> entries = new ArrayList<>();
+        int measures = measures(job, pieces);
         for (int i = 0; i < pieces.size(); i++) {
             Likeness.Figure figure = likeness.figure(pieces.get(i), reference);
-            entries.add(new PieceLikeness(figure, words.of(figure, PARTS_SAID), nearest.get(i)));
+            entries.add(new PieceLikeness(figure, words.of(figure, PARTS_SAID), nearest.get(i), measures));
         }
-        pairs.sort(Comparator.comparingDouble(Pair::difference));
+        pairs.sort(Comparator.comparing(Pair::onlyMass).thenComparingDouble(Pair::difference));
         return new LikenessReport(entries, pairs, List.of(job.likeness().working(), beside()));
     }
 
@@ -147,7 +185,22 @@ public record LikenessReport(List<PieceLikeness> pieces, List<Pair> pairs, List<
     }
 
     private static Optional<Pair> nearer(Optional<Pair> soFar, Pair pair) {
-        return soFar.isPresent() && soFar.get().difference() <= pair.difference() ? soFar : Optional.of(pair);
+        if (pair.onlyMass()) {
+            return soFar;
+        }
+        return soFar.isPresent() && soFar.get().each() <= pair.each() ? soFar : Optional.of(pair);
+    }
+
+    /** The columns that any piece has and that count. */
+    private static int measures(Job job, List<Piece> pieces) {
+        Set<String> names = new TreeSet<>();
+        for (Piece piece : pieces) {
+            piece.measures().figures().keySet().forEach(column -> names.add(column.format()));
+            job.likeness().noted().keySet().stream()
+                    .filter(piece.extra()::containsKey)
+                    .forEach(names::add);
+        }
+        return names.size();
     }
 
     private static Working beside() {
