@@ -134,7 +134,10 @@ final class OwnSizes {
                         * (centreMm[i] - solid.balance().mm())
                         / solid.mass().grams();
             }
-            likely.read(factors, balance.getAsDouble() - solid.balance().mm(), BALANCE_SD_MM);
+            double off = balance.getAsDouble() - solid.balance().mm();
+            if (likely.isLikely(factors, off, BALANCE_SD_MM)) {
+                likely.read(factors, off, BALANCE_SD_MM);
+            }
         }
     }
 

@@ -58,6 +58,25 @@ public final class LikelySizes {
     }
 
     /**
+     * {@return whether a reading lies within four deviations of what is expected of it; another is a slip rather than a size}
+     *
+     * @param factors how much each figure counts in the reading
+     * @param reading what was read
+     * @param deviation of the reading itself
+     */
+    public boolean isLikely(double[] factors, double reading, double deviation) {
+        double variance = deviation * deviation;
+        double expected = 0;
+        for (int i = 0; i < mean.length; i++) {
+            expected += factors[i] * mean[i];
+            for (int j = 0; j < mean.length; j++) {
+                variance += factors[i] * covariance[i][j] * factors[j];
+            }
+        }
+        return Math.abs(reading - expected) <= 4 * Math.sqrt(variance);
+    }
+
+    /**
      * {@return where a figure likely is}
      *
      * @param figure its number, in the order of the deviations, from 0

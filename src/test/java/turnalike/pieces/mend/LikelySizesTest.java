@@ -39,6 +39,14 @@ class LikelySizesTest {
         assertThatThrownBy(() -> new LikelySizes(-1)).isInstanceOf(IllegalArgumentException.class);
     }
 
+    @Test
+    void a_reading_beyond_four_deviations_is_no_size() {
+        LikelySizes sizes = new LikelySizes(3, 4);
+        // The sum's deviation is 5, with the reading's own 12 it is 13.
+        assertThat(sizes.isLikely(new double[] {1, 1}, 51.9, 12)).isTrue();
+        assertThat(sizes.isLikely(new double[] {1, 1}, -52.1, 12)).isFalse();
+    }
+
     /** Drawn at random: of truths so read, the mean is off by the deviation told. */
     @Test
     void the_deviation_is_that_of_the_truth_about_the_mean() {
