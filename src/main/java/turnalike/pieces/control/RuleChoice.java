@@ -8,24 +8,20 @@ import java.util.stream.Collectors;
 /** Which rules speak, and how often each choice speaks of work that is steady. The limits drawn are the same for all. */
 public enum RuleChoice {
     /** Hawkins' self-starting cumulative sum: the choice unless another is made. */
-    SELF_STARTING("self-starting", RunRule.selfStarting(), new double[] {0.2, 1.4, 2.8, 4.1}),
+    SELF_STARTING("self-starting"),
     /** Western Electric's four, Nelson's trend of six and the moving range's limit. */
-    USUAL("usual", RunRule.usual(), new double[] {11.3, 32.6, 49.4, 61.5}),
+    USUAL("usual"),
     /** Western Electric's four. */
-    WESTERN_ELECTRIC("western-electric", RunRule.westernElectric(), new double[] {7.7, 22.2, 34.6, 44.3}),
+    WESTERN_ELECTRIC("western-electric"),
     /** Nelson's eight. */
-    NELSON("nelson", RunRule.nelson(), new double[] {8.4, 24.7, 38.7, 50.3});
+    NELSON("nelson");
 
     private static final int STEP = 10;
 
     private final String word;
-    private final Set<RunRule> rules;
-    private final double[] falseAlarmsPct;
 
-    RuleChoice(String word, Set<RunRule> rules, double[] falseAlarmsPct) {
+    RuleChoice(String word) {
         this.word = word;
-        this.rules = Set.copyOf(rules);
-        this.falseAlarmsPct = falseAlarmsPct;
     }
 
     /** {@return its word: {@code self-starting}} */
@@ -33,9 +29,24 @@ public enum RuleChoice {
         return word;
     }
 
-    /** {@return the rules that speak} */
+    /** {@return the rules that speak, in a set of the caller's own} */
     public Set<RunRule> rules() {
-        return rules;
+        return switch (this) {
+            case SELF_STARTING -> RunRule.selfStarting();
+            case USUAL -> RunRule.usual();
+            case WESTERN_ELECTRIC -> RunRule.westernElectric();
+            case NELSON -> RunRule.nelson();
+        };
+    }
+
+    /** Of 10, 20, 30 and 40 pieces. */
+    private double[] falseAlarmsPct() {
+        return switch (this) {
+            case SELF_STARTING -> new double[] {0.2, 1.4, 2.8, 4.1};
+            case USUAL -> new double[] {11.3, 32.6, 49.4, 61.5};
+            case WESTERN_ELECTRIC -> new double[] {7.7, 22.2, 34.6, 44.3};
+            case NELSON -> new double[] {8.4, 24.7, 38.7, 50.3};
+        };
     }
 
     /**
@@ -45,12 +56,13 @@ public enum RuleChoice {
      * @param pieces how many, zero or more
      */
     public double falseAlarmsPct(int pieces) {
-        int tens = Math.min(pieces / STEP, falseAlarmsPct.length);
-        double before = tens == 0 ? 0 : falseAlarmsPct[tens - 1];
-        if (tens == falseAlarmsPct.length) {
+        double[] rates = falseAlarmsPct();
+        int tens = Math.min(pieces / STEP, rates.length);
+        double before = tens == 0 ? 0 : rates[tens - 1];
+        if (tens == rates.length) {
             return before;
         }
-        return before + (falseAlarmsPct[tens] - before) * (pieces % STEP) / STEP;
+        return before + (rates[tens] - before) * (pieces % STEP) / STEP;
     }
 
     /**
