@@ -156,6 +156,7 @@ public record LikenessReport(List<PieceLikeness> pieces, List<Pair> pairs, List<
         Likeness likeness = Likeness.among(pieces, job.tolerances().forLikeness(), job.likeness());
         Measures reference = Likeness.reference(ColumnTargets.shape(job), pieces);
         LikenessWords words = ColumnTargets.words(job, mass);
+        int measures = measures(job, pieces);
         return pieces.stream()
                 .map(piece -> new Compared(piece, likeness.figure(piece, reference)))
                 .sorted(Comparator.comparingDouble(
@@ -163,7 +164,10 @@ public record LikenessReport(List<PieceLikeness> pieces, List<Pair> pairs, List<
                         .reversed())
                 .limit(most)
                 .map(each -> new PieceLikeness(
-                        each.figure(), words.of(each.figure(), PARTS_SAID), nearest(likeness, each.piece(), pieces)))
+                        each.figure(),
+                        words.of(each.figure(), PARTS_SAID),
+                        nearest(likeness, each.piece(), pieces),
+                        measures))
                 .toList();
     }
 
@@ -172,13 +176,9 @@ public record LikenessReport(List<PieceLikeness> pieces, List<Pair> pairs, List<
     private static Optional<Pair> nearest(Likeness likeness, Piece piece, List<Piece> pieces) {
         Optional<Pair> nearest = Optional.empty();
         for (Piece other : pieces) {
-            OptionalDouble difference = other.label().equals(piece.label())
-                    ? OptionalDouble.empty()
-                    : likeness.findDifference(piece, other);
-            if (difference.isPresent()
-                    && (nearest.isEmpty()
-                            || difference.getAsDouble() < nearest.get().difference())) {
-                nearest = Optional.of(new Pair(piece.label(), other.label(), difference.getAsDouble()));
+            List<Likeness.Part> parts = other.label().equals(piece.label()) ? List.of() : likeness.parts(piece, other);
+            if (!parts.isEmpty()) {
+                nearest = nearer(nearest, Pair.of(piece, other, parts, likeness));
             }
         }
         return nearest;

@@ -145,6 +145,9 @@ public record ControlChart(
                 upper,
                 rangeUpper,
                 signals.stream().filter(each -> pieces.contains(each.piece())).toList(),
+                changes.stream()
+                        .filter(each -> pieces.contains(each.signal().piece()))
+                        .toList(),
                 sample);
     }
 
