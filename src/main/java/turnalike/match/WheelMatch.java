@@ -1,6 +1,7 @@
 package turnalike.match;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -37,23 +38,40 @@ public final class WheelMatch {
         WheelArrays ring = ring(problem);
         WheelSearch search = new WheelSearch(ring, noise(problem, ring.rule().alikest()), problem.strict());
         search.run(effort);
+        if (ring.free()) {
+            search.pieceAt = FirstPlace.turned(search.pieceAt);
+        }
         return placement(problem, ring, search);
     }
 
     private static WheelArrays ring(WheelProblem problem) {
         List<Candidate> pieces = problem.pieces();
         double[] massesG = pieces.stream().mapToDouble(p -> p.mass().grams()).toArray();
+        double[] depthsMm =
+                problem.seatDepths().stream().mapToDouble(Length::mm).toArray();
+        double meanMm = Arrays.stream(depthsMm).average().orElse(0);
+        boolean uneven = Arrays.stream(depthsMm).anyMatch(mm -> mm != depthsMm[0]);
+        double[] unevenMm =
+                uneven ? Arrays.stream(depthsMm).map(mm -> mm - meanMm).toArray() : new double[0];
         double[] momentsGMm = pieces.stream()
-                .mapToDouble(p -> p.mass().grams() * p.reach().mm())
+                .mapToDouble(p -> p.mass().grams() * (p.reach().mm() - meanMm))
                 .toArray();
         Moment given = Moment.sum(problem.given());
-        return new WheelArrays(
-                massesG,
-                momentsGMm,
-                new PlaceDirections(problem.wheel().places()),
-                new SetRule(massesG, problem.wheel().places(), problem.tolerancePct() / 100),
-                given.gMm() == 0 ? 0 : given.xGMm(),
-                given.gMm() == 0 ? 0 : given.yGMm());
+        double xGMm = given.gMm() == 0 ? 0 : given.xGMm();
+        double yGMm = given.gMm() == 0 ? 0 : given.yGMm();
+        double meanMassG = Arrays.stream(massesG).average().orElse(0);
+        PlaceDirections compass = new PlaceDirections(problem.wheel().places());
+        for (int place = 0; place < unevenMm.length; place++) {
+            xGMm -= meanMassG * unevenMm[place] * compass.cos[place];
+            yGMm -= meanMassG * unevenMm[place] * compass.sin[place];
+        }
+        if (uneven && xGMm == 0 && yGMm == 0) {
+            // Seats that differ in turn cancel, yet the wheel may not be turned under its pieces: no given moment would
+            // say that it may.
+            xGMm = Math.ulp(Arrays.stream(momentsGMm).sum());
+        }
+        SetRule rule = new SetRule(massesG, problem.wheel().places(), problem.tolerancePct() / 100);
+        return new WheelArrays(massesG, momentsGMm, compass, rule, xGMm, yGMm, unevenMm, meanMassG);
     }
 
     private static double noise(WheelProblem problem, int[] pieces) {
@@ -74,12 +92,14 @@ public final class WheelMatch {
             int piece = search.pieceAt[place];
             left.remove(piece);
             seats.add(new Seat(
-                    place + 1, problem.wheel().angle(place), problem.pieces().get(piece)));
+                    place + 1, problem.wheel().angle(place), problem.pieces().get(piece), problem.seatDepth(place)));
         }
-        WheelOrder order = new WheelOrder(ring, search.pieceAt);
-        Moment unbalance =
-                order.leftGMm() <= ring.roundingGMm() ? Moment.NONE : Moment.ofComponents(order.xGMm, order.yGMm);
-        double noiseGMm = noise(problem, search.pieceAt);
+        double[] pullGMm = ring.trueGMm(search.pieceAt);
+        Moment unbalance = ring.leftGMm(search.pieceAt) <= ring.roundingGMm()
+                ? Moment.NONE
+                : Moment.ofComponents(pullGMm[0], pullGMm[1]);
+        double noiseGMm = Wheel.noiseFloorGMm(
+                problem.scale(), seats.stream().map(Seat::reach).toList());
         return new WheelPlacement(
                 seats,
                 left.stream().map(problem.pieces()::get).toList(),
@@ -106,7 +126,8 @@ public final class WheelMatch {
         return List.of(
                 new Working(
                         "unbalance",
-                        "|Σ mass × reach, each in the direction of its place, and what the hub and rim add|",
+                        "|Σ mass × reach, each in the direction of its place, and what the hub and rim add|; the reach is hub radius"
+                                + " + balance point from the shoulder − what the seat is deeper than meant",
                         "statics of point masses, as in Khurmi and Gupta, Theory of Machines, ch. 21 (from memory)",
                         proven
                                 ? "no other choice or order that passes has a smaller one: all were gone through or ruled out"

@@ -156,6 +156,7 @@ final class WheelOrder {
     WheelOrder copy() {
         return new WheelOrder(
                 new WheelArrays(massesG, momentsGMm, compass, rule, givenXGMm, givenYGMm),
-                Arrays.copyOf(pieceAt, pieceAt.length));
+                Arrays.copyOf(
+                        pieceAt, pieceAt.length)); // a sum of the searches' own: uneven seats are in the given moment
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import turnalike.frame.Moment;
 import turnalike.frame.Wheel;
+import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.Problem;
 
@@ -19,16 +20,49 @@ import turnalike.units.Problem;
  * @param scale the step of the scale the pieces were weighed on; not negative, else {@link IllegalArgumentException}
  * @param given what the hub, the rim and its joint add by themselves
  * @param strict whether to go on below what the scale can tell
+ * @param seatDepths how much deeper than meant each place's seat lies in the hub, in the order of the places, negative where it is shallow:
+ *     by so much its piece stands nearer to the axle; empty when none does, else one for each place
  */
 public record WheelProblem(
-        List<Candidate> pieces, Wheel wheel, double tolerancePct, Mass scale, List<Moment> given, boolean strict) {
+        List<Candidate> pieces,
+        Wheel wheel,
+        double tolerancePct,
+        Mass scale,
+        List<Moment> given,
+        boolean strict,
+        List<Length> seatDepths) {
     public WheelProblem {
         pieces = List.copyOf(pieces);
         given = List.copyOf(given);
+        seatDepths = List.copyOf(seatDepths);
+        if (!seatDepths.isEmpty() && seatDepths.size() != wheel.places()) {
+            throw new IllegalArgumentException(
+                    "%d seat depths for %d places".formatted(seatDepths.size(), wheel.places()));
+        }
         if (!(tolerancePct >= 0) || !(scale.grams() >= 0)) {
             throw new IllegalArgumentException("tolerance and scale must not be negative, were %s %% and %s g"
                     .formatted(tolerancePct, scale.grams()));
         }
+    }
+
+    /**
+     * Seats all as deep as meant.
+     *
+     * @param pieces all there are to choose from
+     * @param wheel its places and its hub
+     * @param tolerancePct (heaviest − lightest) / mean of a set that passes, in hundredths
+     * @param scale the step of the scale
+     * @param given what the hub, the rim and its joint add by themselves
+     * @param strict whether to go on below what the scale can tell
+     */
+    public WheelProblem(
+            List<Candidate> pieces, Wheel wheel, double tolerancePct, Mass scale, List<Moment> given, boolean strict) {
+        this(pieces, wheel, tolerancePct, scale, given, strict, List.of());
+    }
+
+    /** How much deeper than meant that place's seat lies; places are counted from 0. */
+    Length seatDepth(int place) {
+        return seatDepths.isEmpty() ? Length.ZERO : seatDepths.get(place);
     }
 
     /**
@@ -54,14 +88,18 @@ public record WheelProblem(
                         "mass is %s g".formatted(piece.mass().grams()),
                         "weigh it again"));
             }
-            if (piece.reach().mm() < 0) {
+            if (piece.reach().minus(deepest()).mm() < 0) {
                 problems.add(new Problem(
                         "piece " + piece.label(),
                         "balance point lies %s mm beyond the axle"
-                                .formatted(-piece.reach().mm()),
+                                .formatted(deepest().minus(piece.reach()).mm()),
                         "check the hub radius and the balance"));
             }
         }
         return problems;
+    }
+
+    private Length deepest() {
+        return seatDepths.stream().max(Length::compareTo).orElse(Length.ZERO);
     }
 }

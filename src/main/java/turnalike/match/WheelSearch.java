@@ -63,8 +63,12 @@ final class WheelSearch {
     }
 
     private void take(LargeNeighbourhoodSearch polishing) {
-        pieceAt = polishing.pieceAt();
-        leftGMm = polishing.leftGMm();
+        int[] polished = polishing.pieceAt();
+        double trueGMm = ring.leftGMm(polished);
+        if (trueGMm <= leftGMm) {
+            pieceAt = polished;
+            leftGMm = trueGMm;
+        }
     }
 
     /** Steps for all passing sets, counted no further than matters. */
@@ -80,7 +84,7 @@ final class WheelSearch {
     private double pairsCost(int[] set) {
         return ExactPairs.fits(ring.places(), ring.free())
                 ? ExactPairs.cost(ring.places(), ring.free())
-                        + ExactPairs.settling(ring.momentsGMm(), set, ring.free(), leftGMm)
+                        + ExactPairs.settling(ring.momentsGMm(), set, ring.free(), leftGMm + ring.missGMm())
                 : Double.POSITIVE_INFINITY;
     }
 
@@ -92,10 +96,17 @@ final class WheelSearch {
 
     /** @param trifling whether there is no radius to begin with, which only whole orders can do without */
     private boolean everySet(boolean trifling, Effort effort) {
+        // Uneven seats: the searches see a sum that misses the true one by so much at most. All orders below the best
+        // and this are
+        // looked at, so none that is truly better is left out.
+        double missGMm = ring.missGMm();
         ExactOrders.Found found = (left, order) -> {
-            leftGMm = left;
-            pieceAt = order.clone();
-            return left;
+            double trueGMm = missGMm == 0 ? left : ring.leftGMm(order);
+            if (trueGMm < leftGMm) {
+                leftGMm = trueGMm;
+                pieceAt = order.clone();
+            }
+            return leftGMm + missGMm;
         };
         Supplier<ExactOrders> orders = once(
                 () -> new ExactOrders(ring.momentsGMm(), ring.compass(), ring.givenXGMm(), ring.givenYGMm(), true));
@@ -103,8 +114,8 @@ final class WheelSearch {
                 once(() -> new ExactPairs(ring.momentsGMm(), ring.compass(), ring.givenXGMm(), ring.givenYGMm(), true));
         return ring.rule()
                 .each(set -> (!trifling && pairsCost(set) <= ordersCost())
-                        ? pairs.get().search(set, leftGMm, effort, found)
-                        : orders.get().search(set, leftGMm, effort, found));
+                        ? pairs.get().search(set, leftGMm + missGMm, effort, found)
+                        : orders.get().search(set, leftGMm + missGMm, effort, found));
     }
 
     /** Makes it when first asked for: a wheel may be too large for one of the two. */

@@ -14,6 +14,7 @@ import turnalike.job.set.Roundness;
 import turnalike.job.set.SpeedGrade;
 import turnalike.job.set.WheelSet;
 import turnalike.match.TradeOff;
+import turnalike.units.Article;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -22,7 +23,7 @@ final class WheelSummary {
     /** More points of the curve than a screen has room for beside the rest are thinned out. */
     private static final int MOST_POINTS = 5;
 
-    /** Seats that are this near to right are left alone. */
+    /** Seats that are this near to right are left alone: no bit is set nearer. */
     private static final double SEAT_MM = 0.05;
 
     /** Takes one line of the summary. */
@@ -68,28 +69,56 @@ final class WheelSummary {
                 rim.radius().formatBoth(UnitSystem.METRIC),
                 both(rim.offset()),
                 rim.offsetAt().degrees());
-        deepenings(roundness.deepenings());
+        if (roundness.isBored()) {
+            line.put(
+                    "           bore these seats deeper first (mm): %s; all figures here hold once that is done",
+                    seats(roundness.placed()));
+        }
         curve(roundness);
         if (roundness.choseOrder()) {
             line.put("           --strict searches below the scale's noise too");
         }
+        for (TradeOff.Point way : roundness.bored()) {
+            if (!way.equals(roundness.placed())) {
+                boring(roundness, way);
+            }
+        }
+    }
+
+    /** Another set or order with its seats bored: all its figures are those after the boring. */
+    private void boring(Roundness roundness, TradeOff.Point way) {
+        String seats = seats(way);
+        if (seats.isEmpty()) {
+            return;
+        }
+        line.put(
+                "Boring     with %s bored deeper the run-out would be %s, with %.3g g mm left, heavy at %.0f degrees:",
+                Article.count(deepened(way), "seat"),
+                both(way.rim().runOut()),
+                way.unbalance().gMm(),
+                way.unbalance().at().degrees());
+        line.put(
+                "           pieces %s from place 1 on; seats (mm) %s", String.join(", ", roundness.labels(way)), seats);
     }
 
     private static String both(Length length) {
         return length.formatFineBoth(UnitSystem.METRIC);
     }
 
-    private void deepenings(List<Length> deepenings) {
+    private static String seats(TradeOff.Point way) {
         List<String> seats = new ArrayList<>();
-        for (int place = 0; place < deepenings.size(); place++) {
-            double mm = deepenings.get(place).mm();
+        for (int place = 0; place < way.deepenings().size(); place++) {
+            double mm = way.deepenings().get(place).mm();
             if (mm >= SEAT_MM) {
                 seats.add(format(Locale.ROOT, "%d by %.2f", place + 1, mm));
             }
         }
-        if (!seats.isEmpty()) {
-            line.put("           to bring it round and to centre, deepen seats (mm): %s", String.join(", ", seats));
-        }
+        return String.join(", ", seats);
+    }
+
+    private static int deepened(TradeOff.Point way) {
+        return (int)
+                way.deepenings().stream().filter(each -> each.mm() >= SEAT_MM).count();
     }
 
     private void curve(Roundness roundness) {
@@ -97,7 +126,7 @@ final class WheelSummary {
         if (curve.size() < 2) {
             return;
         }
-        line.put("Trade-off  this set's orders, from best balanced to roundest (all with their places in --json):");
+        line.put("Trade-off  without boring, from best balanced to roundest (all with their places in --json):");
         int shown = Math.min(MOST_POINTS, curve.size());
         SortedSet<Integer> indices = new TreeSet<>();
         for (int i = 0; i < shown; i++) {

@@ -2,7 +2,6 @@ package turnalike.job.answer;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.List;
 import turnalike.frame.Counterweight;
 import turnalike.frame.Moment;
 import turnalike.frame.RimFit;
@@ -29,7 +28,7 @@ final class WheelJson {
                     .put("angle_deg", seat.angle().degrees())
                     .put("piece", seat.piece().label())
                     .put("mass_g", seat.piece().mass().grams())
-                    .put("radius_mm", seat.piece().reach().mm());
+                    .put("radius_mm", seat.reach().mm());
         }
         MatchJson.labels(root.putArray("spares"), set.spareLabels());
         root.put("unbalance_g_mm", placement.unbalance().gMm());
@@ -71,12 +70,23 @@ final class WheelJson {
         roundness.deepenings().forEach(each -> deepen.add(each.mm()));
         ArrayNode curve = root.putArray("trade_off");
         for (TradeOff.Point point : roundness.curve()) {
-            ObjectNode node = curve.addObject()
-                    .put("unbalance_g_mm", point.unbalance().gMm())
-                    .put("run_out_mm", point.rim().runOut().mm());
-            List<String> labels = roundness.labels(point);
-            MatchJson.labels(node.putArray("places"), labels);
+            way(curve.addObject(), roundness, point);
         }
+        ArrayNode bored = root.putArray("with_boring");
+        for (TradeOff.Point point : roundness.bored()) {
+            ObjectNode node = bored.addObject();
+            way(node, roundness, point);
+            node.put("heavy_at_deg", point.unbalance().at().degrees())
+                    .put("bored_mm", point.bored().mm());
+            ArrayNode seats = node.putArray("seat_deepen_mm");
+            point.deepenings().forEach(each -> seats.add(each.mm()));
+        }
+    }
+
+    private static void way(ObjectNode node, Roundness roundness, TradeOff.Point point) {
+        node.put("unbalance_g_mm", point.unbalance().gMm())
+                .put("run_out_mm", point.rim().runOut().mm());
+        MatchJson.labels(node.putArray("places"), roundness.labels(point));
     }
 
     private static void grade(ObjectNode node, SpeedGrade grade) {

@@ -35,6 +35,7 @@ import turnalike.units.UnitSystem;
  * @param joinery how it is put together
  * @param bare what the bare wheel pulls by itself
  * @param seatDepths how much deeper than meant each place's seat lies in the hub, in the order of the places; none when not told
+ * @param runOut the run-out of the rim that will do; where it has more, seats are bored deeper; empty when none is to be bored
  * @param counterweightRadius where a counterweight could sit, from the axle
  * @param revPerMin how fast it will turn, if told; positive, for information only
  */
@@ -44,6 +45,7 @@ public record OnWheel(
         WheelJoinery joinery,
         BareWheel bare,
         List<Length> seatDepths,
+        Optional<Length> runOut,
         Optional<Length> counterweightRadius,
         OptionalDouble revPerMin)
         implements Frame {
@@ -76,12 +78,19 @@ public record OnWheel(
                     "all alike")
             .asked(KeySection.BARE_WHEEL, "Seats too deep by", "one for each place, parted by semicolons");
 
+    static final Key<Size> RUN_OUT = Key.may(
+                    "run_out",
+                    KeyType.size(),
+                    "the run-out of the rim that will do: where it has more, seats are bored deeper",
+                    "no seat is bored; what boring would do is told")
+            .asked(KeySection.FRAME, "Run-out that will do", "a wheel's; left empty: no seat is bored");
+
     static final List<Key<?>> KEYS = keys();
 
     private static List<Key<?>> keys() {
         List<Key<?>> out = new ArrayList<>(List.of(PLACES, HUB_RADIUS, TENON_AT));
         out.addAll(WheelJoinery.KEYS);
-        out.addAll(List.of(COUNTERWEIGHT_RADIUS, RPM, SEAT_DEPTHS, BareWheel.GIVEN_MOMENTS, BareWheel.ROCKING));
+        out.addAll(List.of(COUNTERWEIGHT_RADIUS, RPM, SEAT_DEPTHS, RUN_OUT, BareWheel.GIVEN_MOMENTS, BareWheel.ROCKING));
         return List.copyOf(out);
     }
 
@@ -99,11 +108,12 @@ public record OnWheel(
         Optional<End> hubEnd = fields.word(TENON_AT).map(End::of);
         Optional<WheelJoinery> joinery = WheelJoinery.read(fields, places);
         Optional<Length> radius = fields.size(COUNTERWEIGHT_RADIUS);
+        Optional<Length> runOut = fields.size(RUN_OUT);
         BareWheel bare = BareWheel.read(fields);
         Optional<List<Length>> depths = seatDepths(fields, places);
         OptionalDouble revPerMin = fields.number(RPM).map(OptionalDouble::of).orElse(OptionalDouble.empty());
         return places.flatMap(n -> hubRadius.flatMap(r -> hubEnd.flatMap(end -> joinery.flatMap(
-                put -> depths.map(each -> new OnWheel(new Wheel(n, r), end, put, bare, each, radius, revPerMin))))));
+                put -> depths.map(each -> new OnWheel(new Wheel(n, r), end, put, bare, each, runOut, radius, revPerMin))))));
     }
 
     /** One depth for each place, or none at all. */
@@ -159,7 +169,7 @@ public record OnWheel(
     @Override
     public Frame withCounterweightAt(Length radius) {
         return new OnWheel(
-                wheel, hubEnd, joinery, bare, seatDepths, counterweightRadius.or(() -> Optional.of(radius)), revPerMin);
+                wheel, hubEnd, joinery, bare, seatDepths, runOut, counterweightRadius.or(() -> Optional.of(radius)), revPerMin);
     }
 
     @Override

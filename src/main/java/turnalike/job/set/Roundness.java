@@ -4,89 +4,134 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.IntStream;
+import java.util.Optional;
 import turnalike.effort.Effort;
-import turnalike.frame.Moment;
-import turnalike.frame.RimFit;
-import turnalike.frame.RimPoint;
 import turnalike.match.TradeOff;
+import turnalike.match.Unlikeness;
 import turnalike.match.WheelPlacement;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 
 /**
- * How round the rim comes out, and what roundness costs in balance.
+ * How round the rim comes out, and what roundness costs in balance and in boring.
  *
- * @param rim the set's spokes, numbered as the best balanced order has them
- * @param placed the order that was placed
- * @param curve balance against roundness, from best balanced to roundest; the placed order is on it unless strictness kept one that
- *     another equals in balance and beats in roundness
+ * @param rim all spokes that were measured, in the order listed
+ * @param placed what was placed, its figures those after its seats are bored as it tells
+ * @param curve balance against roundness without boring, from best balanced to roundest; what was placed is on it unless its seats are
+ *     bored, or strictness kept an order that another equals in balance and beats in roundness
+ * @param bored ways of boring seats deeper, least bored first, each with the order that goes with it
  * @param balanced the best balanced order's run-out
  * @param choseOrder whether roundness, not balance, chose the order placed
  */
 public record Roundness(
-        TradeOff.Rim rim, TradeOff.Point placed, List<TradeOff.Point> curve, Length balanced, boolean choseOrder) {
+        TradeOff.Rim rim,
+        TradeOff.Point placed,
+        List<TradeOff.Point> curve,
+        List<TradeOff.Point> bored,
+        Length balanced,
+        boolean choseOrder) {
     /** Run-outs nearer than this are alike: no caliper knows better, and adding up lengths is surer. */
     private static final double ALIKE_MM = 1e-6;
 
     /** Unbalances nearer than this share of all moments added up are alike: it is what adding them may get wrong. */
     private static final double ALIKE_SHARE = 1e-12;
 
+    /** Nobody bores for less, nor can (common practice, no source). */
+    private static final double WORTH_BORING_MM = 0.05;
+
     public Roundness {
         curve = List.copyOf(curve);
+        bored = List.copyOf(bored);
     }
 
     /**
-     * Weighs balance against roundness among the orders of the set that was placed. Unless strict, the roundest is chosen among the orders
-     * that are as well balanced as the best; when that one is below what the scale can tell, so counts every order that is.
+     * Weighs balance against roundness and boring among all sets that pass. Unless strict, the roundest is chosen among the ways that are as
+     * well balanced as the best; when that one is below what the scale can tell, so counts every way that is. Seats are bored only where the
+     * frame tells what run-out will do and the rim has more, the least that does it with as good a balance; strictness bores none.
      *
-     * @param best where each spoke of {@code rim} stands as numbered
+     * @param best the best balanced order
+     * @param unlikeness of any two spokes, numbered as {@code rim} has them
+     * @param will what run-out will do, if told
      */
-    static Roundness of(TradeOff.Rim rim, WheelPlacement best, boolean strict, Effort effort) {
+    static Roundness of(
+            TradeOff.Rim rim,
+            WheelPlacement best,
+            Unlikeness unlikeness,
+            SetTerms terms,
+            Optional<Length> will,
+            boolean strict) {
         double alikeGMm = ALIKE_SHARE
-                * rim.spokes().stream()
-                        .mapToDouble(each -> each.piece().mass().grams()
-                                * each.piece().reach().mm())
+                * best.seats().stream()
+                        .mapToDouble(seat ->
+                                seat.piece().mass().grams() * seat.reach().mm())
                         .sum();
-        TradeOff.Point asPlaced = asPlaced(rim, best.unbalance());
-        List<TradeOff.Point> all = new ArrayList<>();
-        all.add(asPlaced);
-        all.addAll(TradeOff.curve(rim, atLeastBriefly(effort, rim.wheel().places())));
+        TradeOff.Point asPlaced = asPlaced(rim, best);
+        double leastGMm = best.unbalance().gMm() + alikeGMm;
+        TradeOff.Ties ties = new TradeOff.Ties(unlikeness, terms.scale(), leastGMm);
+        TradeOff.Weighed weighed = TradeOff.weigh(rim, ties, List.of(asPlaced.order()), Effort.unlimited());
+        List<TradeOff.Point> all = new ArrayList<>(List.of(asPlaced));
+        all.addAll(weighed.curve());
         List<TradeOff.Point> curve = front(all, asPlaced, alikeGMm);
-        TradeOff.Point chosen = asPlaced;
+        TradeOff.Point balanced = asPlaced;
         if (curve.get(0).unbalance().gMm() < asPlaced.unbalance().gMm() - alikeGMm) {
-            chosen = curve.get(0); // the placing stopped early, and this search came by a better balanced order
+            balanced = curve.get(0); // the placing stopped early, and this search came by a better balanced order
         }
-        TradeOff.Point balanced = chosen;
         double sameGMm = Math.max(best.noiseFloorGMm(), balanced.unbalance().gMm() + alikeGMm);
-        for (TradeOff.Point point : curve) {
-            boolean same = point.unbalance().gMm() <= sameGMm;
-            boolean rounder = runOutMm(point) < runOutMm(chosen) - ALIKE_MM;
-            if (!strict && same && rounder) {
-                chosen = point;
+        TradeOff.Point chosen = strict ? balanced : roundest(curve, weighed, balanced, sameGMm);
+        List<TradeOff.Point> bored =
+                bored(rim, chosen, ties, will.orElse(terms.tolerances().mark()));
+        TradeOff.Point placed = will.filter(wished -> !strict && runOutMm(chosen) > wished.mm())
+                .flatMap(wished -> bored.stream()
+                        .filter(way -> way.unbalance().gMm() <= sameGMm)
+                        .filter(way -> runOutMm(way) <= wished.mm() + ALIKE_MM)
+                        .findFirst())
+                .orElse(chosen);
+        boolean costs = placed.unbalance().gMm() > balanced.unbalance().gMm() + alikeGMm;
+        boolean boring = placed.bored().isPositive();
+        if (!boring && !strict) { // of the ways equally round, the one that the tie chose stands for all
+            curve.replaceAll(point -> Math.abs(runOutMm(point) - runOutMm(placed)) <= ALIKE_MM ? placed : point);
+        }
+        return new Roundness(rim, placed, curve, bored, balanced.rim().runOut(), costs || boring);
+    }
+
+    private static TradeOff.Point roundest(
+            List<TradeOff.Point> curve, TradeOff.Weighed weighed, TradeOff.Point balanced, double sameGMm) {
+        TradeOff.Point best = weighed.best().orElse(balanced);
+        if (best.unbalance().gMm() > sameGMm) {
+            return balanced; // the tie was about what the placing had found, and that was not the best
+        }
+        // The curve has it as it was placed, figures rounded likewise.
+        return curve.stream()
+                .filter(point -> point.order().equals(best.order()))
+                .findFirst()
+                .orElse(best);
+    }
+
+    /** Seats bored until no spoke stands out by more than {@code band}, and seats bored until the rim is a circle about the axle. */
+    private static List<TradeOff.Point> bored(
+            TradeOff.Rim rim, TradeOff.Point chosen, TradeOff.Ties ties, Length band) {
+        List<TradeOff.Point> out = new ArrayList<>();
+        Length lowest = rim.lowest(chosen.order());
+        for (Length level : List.of(lowest.plus(band), lowest)) {
+            TradeOff.Weighed weighed =
+                    TradeOff.weigh(rim.bored(level), ties, List.of(chosen.order()), Effort.unlimited());
+            TradeOff.Point way = weighed.best().orElse(weighed.curve().get(0));
+            if (aboutAxleMm(way) < aboutAxleMm(chosen) - WORTH_BORING_MM) {
+                out.add(way);
             }
         }
-        boolean costs = chosen.unbalance().gMm() > balanced.unbalance().gMm() + alikeGMm;
-        return new Roundness(rim, chosen, curve, balanced.rim().runOut(), costs);
+        return out;
     }
 
-    /**
-     * The placing leaves a share of the effort, but that may be little; a curve is drawn all the same, with about a tenth of a second's work.
-     * Measured: each ask of the search costs about n^2.5 steps, and its opening up to a hundred asks that cost little.
-     */
-    private static Effort atLeastBriefly(Effort effort, int places) {
-        double affordable = 3e6 / Math.pow(places, 2.5);
-        Effort few = Effort.ofAsks((long) (Math.min(760, affordable) + Math.min(100, 2 * affordable)));
-        return () -> few.spent() && effort.spent();
-    }
-
-    private static TradeOff.Point asPlaced(TradeOff.Rim rim, Moment unbalance) {
-        int places = rim.wheel().places();
-        List<RimPoint> points = IntStream.range(0, places)
-                .mapToObj(place -> new RimPoint(rim.wheel().angle(place), rim.radius(place, place)))
-                .toList();
-        return new TradeOff.Point(IntStream.range(0, places).boxed().toList(), unbalance, RimFit.of(points));
+    private static TradeOff.Point asPlaced(TradeOff.Rim rim, WheelPlacement best) {
+        List<String> labels =
+                rim.spokes().stream().map(spoke -> spoke.piece().label()).toList();
+        int[] order = best.seats().stream()
+                .mapToInt(seat -> labels.indexOf(seat.piece().label()))
+                .toArray();
+        TradeOff.Point point = rim.point(order);
+        return new TradeOff.Point(point.order(), best.unbalance(), point.rim());
     }
 
     /** The points none of which another covers, up to rounding; the placed order stands for its like, such as itself turned round the hub. */
@@ -114,6 +159,11 @@ public record Roundness(
         return Math.abs(one.unbalance().gMm() - other.unbalance().gMm()) <= alikeGMm;
     }
 
+    /** What a gauge reads at most while the wheel turns: the run-out and, twice, how far the rim's centre is off the axle. */
+    private static double aboutAxleMm(TradeOff.Point point) {
+        return runOutMm(point) + 2 * point.rim().offset().mm();
+    }
+
     private static double runOutMm(TradeOff.Point point) {
         return point.rim().runOut().mm();
     }
@@ -121,7 +171,7 @@ public record Roundness(
     /**
      * {@return the pieces' labels in the order of the places}
      *
-     * @param point one of the orders of this set, such as one of the curve
+     * @param point one of the orders, such as one of the curve
      */
     public List<String> labels(TradeOff.Point point) {
         return point.order().stream()
@@ -129,34 +179,47 @@ public record Roundness(
                 .toList();
     }
 
-    /** {@return how much deeper each seat must be cut for the rim to be a circle about the axle, in the order of the places} */
+    /** {@return how much deeper each seat is bored for what was placed, in the order of the places; every figure counts it as done} */
     public List<Length> deepenings() {
-        return rim.deepenings(placed.order());
+        return placed.deepenings();
+    }
+
+    /** {@return whether any seat is bored deeper for what was placed} */
+    public boolean isBored() {
+        return placed.bored().isPositive();
     }
 
     String note() {
+        if (isBored()) {
+            return String.format(
+                    Locale.ROOT,
+                    "the rim would run out by more than you want, so seats are to be bored deeper, which brings it to %s;"
+                            + " all that is told of the set holds once that is done",
+                    placed.rim().runOut().formatFinestBoth(UnitSystem.METRIC));
+        }
         return String.format(
                 Locale.ROOT,
-                "the scale cannot tell these orders apart in balance, so the roundest was placed, with a run-out of"
+                "the scale cannot tell these sets and orders apart in balance, so the roundest was placed, with a run-out of"
                         + " %s instead of %s; a search below the scale's noise too places the best balanced",
                 placed.rim().runOut().formatFinestBoth(UnitSystem.METRIC),
                 balanced.formatFinestBoth(UnitSystem.METRIC));
     }
 
     List<Working> workings() {
-        boolean every = rim.wheel().places() <= 7; // as TradeOff.curve promises
+        boolean every =
+                rim.wheel().places() <= 7 && rim.spokes().size() == rim.wheel().places(); // as TradeOff promises
         return List.of(
                 new Working(
                         "run-out",
                         "largest less smallest distance from the centre of the least-squares circle through the spokes' rim ends;"
-                                + " each at hub radius − seat depth + measured length − tenons",
+                                + " each at hub radius − seat depth, bored as told, + measured length − tenons",
                         "the circle: W. Gander, G. H. Golub and R. Strebel, BIT 34 (1994) 558–578; roundness after ISO 12181-1"
                                 + " (from memory)",
                         "as sure as the lengths measured; tenons count as long as the pattern has them, and the far end is"
                                 + " the rim tenon's shoulder where there is one"),
                 new Working(
                         "balance against roundness",
-                        "the orders of this set of which none is beaten in both unbalance and run-out",
+                        "the sets and orders of which none is beaten in both unbalance and run-out, no seat bored",
                         Working.DERIVED,
                         every ? "every order was looked at" : "the best found; better orders may exist"));
     }

@@ -3,14 +3,20 @@ package turnalike.job.set;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import turnalike.effort.Effort;
 import turnalike.frame.Counterweight;
 import turnalike.frame.Moment;
 import turnalike.match.Candidate;
+import turnalike.match.TradeOff;
+import turnalike.match.Unlikeness;
 import turnalike.match.WheelMatch;
 import turnalike.match.WheelPlacement;
 import turnalike.match.WheelProblem;
+import turnalike.pieces.Likeness;
 import turnalike.pieces.Piece;
 import turnalike.solid.Solid;
 import turnalike.units.Length;
@@ -38,11 +44,6 @@ public record WheelSet(
         List<String> warnings,
         List<Working> workings)
         implements SetMatch {
-    /**
-     * Placing's share of the effort when balance will be weighed against roundness: the more, as the weighing starts from what placing found.
-     */
-    private static final double PLACING_SHARE = 0.6;
-
     public WheelSet {
         warnings = List.copyOf(warnings);
         workings = List.copyOf(workings);
@@ -59,13 +60,14 @@ public record WheelSet(
     }
 
     static WheelSet of(SetTerms terms, OnWheel frame, List<Piece> pieces, boolean strict, Effort effort) {
-        Effort placing = RimReading.expected(frame, pieces) ? effort.share(PLACING_SHARE) : effort;
-        WheelPlacement best = WheelMatch.solve(problem(terms, frame, pieces, strict), placing);
+        WheelProblem problem = problem(terms, frame, pieces, strict);
+        WheelPlacement best = WheelMatch.solve(problem, effort);
         Seating seating = Seating.of(terms.pattern(), frame.hubEnd());
-        RimReading reading = RimReading.of(frame, seating, pieces, best);
-        Optional<Roundness> roundness = reading.rim().map(rim -> Roundness.of(rim, best, strict, effort));
+        RimReading reading = RimReading.of(frame, seating, pieces, problem, best);
+        Optional<Roundness> roundness = reading.rim()
+                .map(rim -> Roundness.of(rim, best, unlikeness(terms, pieces, rim), terms, frame.runOut(), strict));
         WheelPlacement placement =
-                roundness.map(each -> RounderPlacement.of(best, each)).orElse(best);
+                roundness.map(each -> RounderPlacement.of(problem, best, each)).orElse(best);
         Optional<SpeedGrade> grade = frame.revPerMin().isPresent()
                 ? Optional.of(SpeedGrade.of(placement, frame.revPerMin().getAsDouble()))
                 : Optional.empty();
@@ -93,6 +95,16 @@ public record WheelSet(
                 workings);
     }
 
+    /** How unlike two spokes' pieces are to the eye of the job. */
+    private static Unlikeness unlikeness(SetTerms terms, List<Piece> pieces, TradeOff.Rim rim) {
+        Map<String, Piece> byLabel = pieces.stream().collect(Collectors.toMap(Piece::label, Function.identity()));
+        Likeness likeness = terms.likeness(pieces);
+        List<Piece> spokes = rim.spokes().stream()
+                .map(spoke -> byLabel.get(spoke.piece().label()))
+                .toList();
+        return (one, other) -> likeness.difference(spokes.get(one), spokes.get(other));
+    }
+
     private static WheelProblem problem(SetTerms terms, OnWheel frame, List<Piece> pieces, boolean strict) {
         Length patternBalance =
                 Solid.of(terms.pattern().outline(), terms.density()).balance();
@@ -104,7 +116,13 @@ public record WheelSet(
             candidates.add(new Candidate(piece.label(), piece.mass().orElseThrow(), reach));
         }
         return new WheelProblem(
-                candidates, frame.wheel(), terms.massPct(), terms.scale(), frame.givenMoments(), strict);
+                candidates,
+                frame.wheel(),
+                terms.massPct(),
+                terms.scale(),
+                frame.givenMoments(),
+                strict,
+                frame.seatDepths());
     }
 
     @Override

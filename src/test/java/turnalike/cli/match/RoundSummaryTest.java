@@ -28,8 +28,12 @@ class RoundSummaryTest {
     private static String pieces(int count) {
         StringBuilder csv = new StringBuilder("piece,mass_g,length\n");
         for (int i = 1; i <= count; i++) {
-            csv.append(
-                    String.format(Locale.ROOT, "%d,%.1f,%.2f%n", i, 50 + i * 37 % 11 * 0.1, 130 + i * 29 % 17 * 0.05));
+            csv.append(String.format(
+                    Locale.ROOT,
+                    "%d,%.1f,%.2f%n",
+                    i,
+                    50 + i * 37 % 11 * 0.1,
+                    130 + i * 29 % 17 * 0.05 + i * i * 0.007));
         }
         return csv.toString();
     }
@@ -52,8 +56,10 @@ class RoundSummaryTest {
         assertThat(text)
                 .contains("the bare wheel pulls 11.2 g mm toward 90 degrees")
                 .containsPattern("Round      run-out \\d+\\.\\d\\d mm \\(0\\.\\d{3} in\\) about the rim's best centre")
-                .containsPattern("rim at 160\\.\\d mm \\(6 5/16 in\\) from its centre")
-                .containsPattern("deepen seats \\(mm\\): \\d by \\d\\.\\d\\d")
+                .containsPattern("rim at 160\\.\\d mm \\(6 \\d+/\\d+ in\\) from its centre")
+                .containsPattern(
+                        "Boring     with \\d seats bored deeper the run-out would be .* g mm left, heavy at \\d+ degrees:")
+                .containsPattern("pieces \\d(, \\d){5} from place 1 on; seats \\(mm\\) \\d by \\d\\.\\d\\d")
                 .contains("Trade-off  ", ", as placed")
                 .containsPattern("at 60 turns a minute that is balance grade G\\S+, for information")
                 .containsPattern("next set: keep piece \\d, \\d; turn 4 more of \\d\\d\\.\\d to \\d\\d\\.\\d g")

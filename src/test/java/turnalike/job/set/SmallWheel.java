@@ -34,6 +34,8 @@ final class SmallWheel {
     final double[] balances;
     final double[] lengths;
     final double[] depths;
+    /** Whether the job tells the seats' depths. */
+    private boolean seated;
 
     private SmallWheel(int pieces) {
         masses = new double[pieces];
@@ -66,6 +68,7 @@ final class SmallWheel {
     }
 
     String depthsKey() {
+        seated = true;
         List<String> each = new ArrayList<>();
         for (double depth : depths) {
             each.add("\"%s mm\"".formatted(depth));
@@ -102,8 +105,13 @@ final class SmallWheel {
     }
 
     List<int[]> everyOrder() {
+        return everyOrder(masses.length);
+    }
+
+    /** Every set of so many pieces in every order. */
+    List<int[]> everyOrder(int places) {
         List<int[]> out = new ArrayList<>();
-        extend(new int[masses.length], 0, out);
+        extend(new int[places], 0, out);
         return out;
     }
 
@@ -112,7 +120,7 @@ final class SmallWheel {
             into.add(order.clone());
             return;
         }
-        for (int piece = 0; piece < order.length; piece++) {
+        for (int piece = 0; piece < masses.length; piece++) {
             boolean used = false;
             for (int k = 0; k < filled; k++) {
                 used |= order[k] == piece;
@@ -128,17 +136,19 @@ final class SmallWheel {
         double x = givenX;
         double y = givenY;
         for (int place = 0; place < order.length; place++) {
-            double moment = masses[order[place]] * (60 + balances[order[place]] - 20);
+            double seat = seated ? depths[place] : 0;
+            double moment = masses[order[place]] * (60 + balances[order[place]] - 20 - seat);
             x += moment * Math.cos(2 * Math.PI * place / order.length);
             y += moment * Math.sin(2 * Math.PI * place / order.length);
         }
         return Math.hypot(x, y);
     }
 
-    double noiseFloor(double scaleG) {
+    double noiseFloor(double scaleG, int[] order) {
         double squares = 0;
-        for (double balance : balances) {
-            squares += (40 + balance) * (40 + balance);
+        for (int place = 0; place < order.length; place++) {
+            double reach = 40 + balances[order[place]] - (seated ? depths[place] : 0);
+            squares += reach * reach;
         }
         return scaleG / Math.sqrt(12) * Math.sqrt(squares);
     }

@@ -76,7 +76,7 @@ class FrameKindsTest {
         return switch (kind) {
             case WHEEL -> """
                     {"kind": "wheel", "places": 4, "hub_radius": 60, "tenon_at": "end", "counterweight_radius": 90, "rpm": 30,
-                     "seat_depths": [0, 0.1, 0, 0.2], "given_moments": [{"g_mm": 300, "at_deg": 90}],
+                     "seat_depths": [0, 0.1, 0, 0.2], "run_out": 0.5, "given_moments": [{"g_mm": 300, "at_deg": 90}],
                      "rocking": {"period_s": 6.4, "rests_at_deg": 90, "amplitude_deg": 10, "inertia_g_mm2": 2e8}}""";
             case ROW -> """
                     {"kind": "row", "places": 5, "seen_from": "end"}""";
