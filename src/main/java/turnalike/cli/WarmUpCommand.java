@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
 import turnalike.cli.demo.Demo;
 import turnalike.cli.kit.PaperChoice;
 import turnalike.cli.page.PageServer;
+import turnalike.effort.Effort;
 
 /** Touches what a command touches, so that the start script can have its classes made ready once. */
 @Command(name = "warm-up", hidden = true, description = "Used by the start script.")
@@ -30,7 +31,7 @@ final class WarmUpCommand implements Runnable {
         try {
             Path folder = Files.createTempDirectory("turnalike-warm-up");
             try {
-                Demo.run(folder, PaperChoice.A4, 0);
+                Demo.run(folder, PaperChoice.A4, Effort.ofAsks(0));
                 keepAndLog(folder);
             } finally {
                 try (Stream<Path> all = Files.walk(folder)) {

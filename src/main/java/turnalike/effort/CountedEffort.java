@@ -16,6 +16,11 @@ final class CountedEffort implements Effort {
     }
 
     @Override
+    public boolean spentAfter(int asks) {
+        return left.getAndAdd(-asks) <= 0;
+    }
+
+    @Override
     public Effort share(double share) {
         CountedEffort few = new CountedEffort((long) (Math.max(0, left.get()) * share));
         return () -> few.spent() || spent();

@@ -10,6 +10,16 @@ public interface Effort {
     boolean spent();
 
     /**
+     * Asks after a longer stretch of work than usual: it counts for that many asks where asks are counted.
+     *
+     * @param asks how many usual ones it was as long as; at least 1
+     * @return whether to stop now
+     */
+    default boolean spentAfter(int asks) {
+        return spent();
+    }
+
+    /**
      * Tells whoever waits how far the search has come; by default nobody listens. Call it at most a few times a second.
      *
      * @param progress what is searched, the best so far and its bound
@@ -39,9 +49,19 @@ public interface Effort {
      * Ends after being asked that many times: the same on every machine, so tests and the domain use it.
      *
      * @param asks how often {@link #spent()} answers no; none when zero or less
-     * @return the effort; asked once more, it is spent for good
+     * @return the effort; asked once more, it is spent for good. An ask after a longer stretch of work counts for several
      */
     static Effort ofAsks(long asks) {
         return new CountedEffort(asks);
+    }
+
+    /**
+     * About a second's work, by steps and not by the clock: the same input then gives the same answer however fast the machine and however
+     * busy. Measured on wheels of 8 to 400 places.
+     *
+     * @return the effort that a search gets unless somebody says how long
+     */
+    static Effort usual() {
+        return ofAsks(80_000);
     }
 }

@@ -19,6 +19,9 @@ final class ExactOrders {
     /** Up to that many pairs of orders are compared one by one; tables cost more. */
     private static final long FEW_PAIRS = 1000;
 
+    /** So many orders of arcs are worked through between two asks. */
+    private static final int ORDERS_AN_ASK = 20_000;
+
     private final double[] momentsGMm;
     private final PlaceDirections compass;
     private final CancellingOrders cancelling;
@@ -100,8 +103,9 @@ final class ExactOrders {
 
     private boolean splits(
             int[] rest, double xGMm, double yGMm, boolean complement, Effort effort, Narrowing narrowing) {
+        int asks = 1 + (a.orders() + b.orders()) / ORDERS_AN_ASK;
         for (int mask : likeliestFirst(rest, complement)) {
-            if (effort.spent()) {
+            if (effort.spentAfter(asks)) {
                 return false;
             }
             Permutations.deal(rest, mask, a.pieces, b.pieces);

@@ -18,6 +18,9 @@ final class LargeNeighbourhoodSearch {
     /** How often so many pairs may find nothing before more are tried. */
     private static final int FRUITLESS = 4;
 
+    /** A round takes as long as so many steps of the exact searches. */
+    private static final int ASKS = 160;
+
     private final WheelArrays ring;
     private final SplitMix64 dice = new SplitMix64(1);
     private final PlaceDirections halves;
@@ -89,7 +92,7 @@ final class LargeNeighbourhoodSearch {
     /** Polishes until the unbalance is at most {@code enoughGMm}, the effort spent, or {@code rounds} rounds in a row found nothing. */
     void run(double enoughGMm, int rounds, Effort effort) {
         int nothing = 0;
-        while (best.leftGMm() > enoughGMm && nothing < rounds && mostPairs > 0 && !effort.spent()) {
+        while (best.leftGMm() > enoughGMm && nothing < rounds && mostPairs > 0 && !effort.spentAfter(ASKS)) {
             nothing = round() ? 0 : nothing + 1;
         }
     }

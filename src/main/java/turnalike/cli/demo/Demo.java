@@ -16,6 +16,7 @@ import turnalike.cli.match.MatchSummary;
 import turnalike.cli.pieces.ControlSheets;
 import turnalike.cli.plan.PlanCommand;
 import turnalike.cli.plan.PlanSummary;
+import turnalike.effort.Effort;
 import turnalike.job.Job;
 import turnalike.job.Plan;
 import turnalike.job.answer.MatchJson;
@@ -35,7 +36,7 @@ public final class Demo {
     private Demo() {}
 
     /** Writes everything into the folder and returns the one-screen summary. */
-    public static String run(Path out, PaperChoice paper, double matchSeconds) {
+    public static String run(Path out, PaperChoice paper, Effort matching) {
         OutputFolder folder = new OutputFolder(out);
         String jobText = shipped(JOB);
         String piecesText = shipped(PIECES);
@@ -45,7 +46,7 @@ public final class Demo {
         Job job = InputFiles.job(out.resolve(JOB));
         PiecesFile.Read pieces = InputFiles.pieces(out.resolve(PIECES), job);
         Plan plan = Plan.of(job, Deadline.inSeconds(5));
-        SetMatch match = MatchCommand.match(job, pieces, out.resolve(PIECES), false, Deadline.inSeconds(matchSeconds));
+        SetMatch match = MatchCommand.match(job, pieces, out.resolve(PIECES), false, matching);
         folder.write("plan.json", PlanJson.print(plan));
         folder.write("match.json", MatchJson.print(match, ColumnTargets.questions(job, pieces)));
         PlanCommand.writeSheets(plan, paper, folder);

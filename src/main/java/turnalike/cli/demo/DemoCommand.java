@@ -6,6 +6,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import turnalike.cli.kit.PaperChoice;
+import turnalike.effort.Effort;
 
 @Command(
         name = "demo",
@@ -34,7 +35,7 @@ public final class DemoCommand implements Runnable {
 
     @Override
     public void run() {
-        String text = Demo.run(out, paper, 1);
+        String text = Demo.run(out, paper, Effort.usual());
         var console = spec.commandLine().getOut();
         console.print(text);
         console.flush();

@@ -16,6 +16,7 @@ import turnalike.cli.kit.InputFiles;
 import turnalike.cli.kit.OutputFolder;
 import turnalike.cli.kit.PaperChoice;
 import turnalike.cli.kit.QuestionsText;
+import turnalike.cli.kit.Steps;
 import turnalike.cli.kit.Today;
 import turnalike.cli.kit.WorkingsText;
 import turnalike.cli.kit.WrittenFiles;
@@ -60,10 +61,10 @@ public final class MatchCommand implements Runnable {
     @Option(
             names = "--seconds",
             paramLabel = "N",
-            defaultValue = "1",
             description =
-                    "Stop improving after N seconds, or at Ctrl-C, unless proven sooner (default ${DEFAULT-VALUE}).")
-    private double seconds;
+                    "Stop improving after N seconds, or at Ctrl-C, unless proven sooner (if left out: after a fixed count of steps, about a"
+                            + " second's work, so that the same input gives the same set).")
+    private Optional<Double> seconds = Optional.empty();
 
     @Option(
             names = "--out",
@@ -87,12 +88,17 @@ public final class MatchCommand implements Runnable {
     public void run() {
         Job job = InputFiles.job(jobFile);
         PiecesFile.Read read = InputFiles.pieces(piecesFile, job);
-        double most = Arguments.seconds(seconds);
+        Optional<Double> most = seconds.map(Arguments::seconds);
         try (ConsoleProgress waiter = ConsoleProgress.at(spec.commandLine().getErr())) {
-            SetMatch match = match(job, read, piecesFile, strict, Deadline.inSeconds(most, waiter));
+            SetMatch match = match(job, read, piecesFile, strict, effort(most, waiter));
             waiter.found();
             print(job, read, match);
         }
+    }
+
+    private static Effort effort(Optional<Double> most, ConsoleProgress waiter) {
+        Optional<Effort> timed = most.map(each -> Deadline.inSeconds(each, waiter));
+        return timed.orElseGet(() -> Steps.usual(waiter));
     }
 
     private void print(Job job, PiecesFile.Read read, SetMatch match) {

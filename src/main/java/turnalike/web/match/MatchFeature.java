@@ -29,7 +29,7 @@ public final class MatchFeature implements Feature {
     private static final String MATCH = JobAddress.JOB + "/match";
 
     /** How long the first look takes, and how much longer its answer is waited for. */
-    private static final int FIRST_S = 1;
+    private static final int FIRST_S = 5;
 
     private static final int WAITED_MS = 1_800;
     private static final int LONGEST_S = 600;
@@ -57,7 +57,7 @@ public final class MatchFeature implements Feature {
         List<Problem> problems = MatchJob.problems(
                 kept.text().job(), kept.pieces().stream().map(KeptPiece::piece).toList());
         Optional<SetSearch> search = problems.isEmpty()
-                ? searches.find(kept).or(() -> Optional.of(searches.begin(kept, FIRST_S, false)))
+                ? searches.find(kept).or(() -> Optional.of(searches.first(kept, FIRST_S)))
                 : Optional.empty();
         search.filter(each -> each.seconds() == FIRST_S).ifPresent(each -> each.await(WAITED_MS));
         MatchView view = new MatchView(kept, problems, search);

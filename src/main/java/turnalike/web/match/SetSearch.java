@@ -20,6 +20,7 @@ public final class SetSearch implements Effort {
     private final List<Piece> pieces;
     private final int seconds;
     private final boolean strict;
+    private final Effort steps;
     private final long began = System.nanoTime();
     private final CountDownLatch done = new CountDownLatch(1);
     private volatile boolean stopped;
@@ -27,7 +28,9 @@ public final class SetSearch implements Effort {
     private volatile Optional<SetMatch> found = Optional.empty();
     private volatile Optional<RuntimeException> fault = Optional.empty();
 
-    SetSearch(KeptJob kept, int seconds, boolean strict) {
+    /** @param steps what else may end it, before its seconds are over */
+    SetSearch(KeptJob kept, int seconds, boolean strict, Effort steps) {
+        this.steps = steps;
         this.text = kept.text();
         this.pieces = listed(kept);
         this.seconds = seconds;
@@ -64,7 +67,12 @@ public final class SetSearch implements Effort {
 
     @Override
     public boolean spent() {
-        return stopped || elapsed() > TimeUnit.SECONDS.toNanos(seconds);
+        return stopped || elapsed() > TimeUnit.SECONDS.toNanos(seconds) || steps.spent();
+    }
+
+    @Override
+    public boolean spentAfter(int asks) {
+        return stopped || elapsed() > TimeUnit.SECONDS.toNanos(seconds) || steps.spentAfter(asks);
     }
 
     private long elapsed() {

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import turnalike.effort.Effort;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.KeptJob;
 
@@ -26,10 +27,19 @@ final class SetSearches {
         return had.filter(search -> search.isOf(kept));
     }
 
-    /** Begins anew; the search before it, if any, is stopped. */
-    synchronized SetSearch begin(KeptJob kept, int seconds, boolean strict) {
+    /** The search that a job gets by itself: by steps, so that the page places the set that the command line does. */
+    SetSearch first(KeptJob kept, int seconds) {
+        return begin(kept, seconds, false, Effort.usual());
+    }
+
+    /** Begins anew, for so long; the search before it, if any, is stopped. */
+    SetSearch begin(KeptJob kept, int seconds, boolean strict) {
+        return begin(kept, seconds, strict, Effort.unlimited());
+    }
+
+    private synchronized SetSearch begin(KeptJob kept, int seconds, boolean strict, Effort steps) {
         Optional.ofNullable(last.remove(kept.id())).ifPresent(SetSearch::stop);
-        SetSearch search = new SetSearch(kept, seconds, strict);
+        SetSearch search = new SetSearch(kept, seconds, strict, steps);
         last.put(kept.id(), search);
         if (last.size() > KEPT) {
             last.remove(last.keySet().iterator().next()).stop();
