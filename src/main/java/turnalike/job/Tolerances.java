@@ -1,6 +1,7 @@
 package turnalike.job;
 
 import turnalike.settings.DividerProblem;
+import turnalike.units.Angle;
 import turnalike.units.Length;
 import turnalike.units.Mass;
 
@@ -12,11 +13,20 @@ import turnalike.units.Mass;
  * @param diameter how far a finished diameter may be off
  * @param massPct the set's heaviest less its lightest, as a percentage of its mean
  * @param scale the smallest step the scale shows
+ * @param seat how far a seat's depth may be off from what is told of it
+ * @param holeAngle how far the direction of a seat's hole may be off, round the axle
  */
-public record Tolerances(Length mark, Length markLimit, Length diameter, double massPct, Mass scale) {
+public record Tolerances(
+        Length mark, Length markLimit, Length diameter, double massPct, Mass scale, Length seat, Angle holeAngle) {
     /** What a job that says nothing gets. The mark's 0.25 mm and the scale's 0.1 g are the file format's; the rest common practice. */
-    public static final Tolerances USUAL =
-            new Tolerances(Length.ofMm(0.25), limitFor(Length.ofMm(0.25)), Length.ofMm(0.4), 2, Mass.ofGrams(0.1));
+    public static final Tolerances USUAL = new Tolerances(
+            Length.ofMm(0.25),
+            limitFor(Length.ofMm(0.25)),
+            Length.ofMm(0.4),
+            2,
+            Mass.ofGrams(0.1),
+            Length.ofMm(0.25),
+            Angle.ofDegrees(0.25));
 
     /** A mass tolerance of nothing would make any difference of mass endless; this is as near as likeness goes. */
     private static final double LEAST_MASS_PCT = 1e-6;

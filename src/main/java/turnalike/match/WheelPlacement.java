@@ -16,6 +16,7 @@ import turnalike.units.Working;
  * @param massSpread heaviest − lightest of the set
  * @param warnings in the user's words
  * @param workings how the figures were found
+ * @param expected what the unbalance is likely to be
  */
 public record WheelPlacement(
         List<Seat> seats,
@@ -25,11 +26,84 @@ public record WheelPlacement(
         boolean bestProven,
         Mass massSpread,
         List<String> warnings,
-        List<Working> workings) {
+        List<Working> workings,
+        Expected expected) {
     public WheelPlacement {
         seats = List.copyOf(seats);
         spares = List.copyOf(spares);
         warnings = List.copyOf(warnings);
         workings = List.copyOf(workings);
+    }
+
+    /**
+     * Nothing but the scale scatters.
+     *
+     * @param seats one for each place, in order
+     * @param spares the pieces left over
+     * @param unbalance what is left over, toward the heavy spot
+     * @param noiseFloorGMm the unbalance that the scale alone can feign
+     * @param bestProven whether no other choice or order has a smaller unbalance
+     * @param massSpread heaviest − lightest of the set
+     * @param warnings in the user's words
+     * @param workings how the figures were found
+     */
+    public WheelPlacement(
+            List<Seat> seats,
+            List<Candidate> spares,
+            Moment unbalance,
+            double noiseFloorGMm,
+            boolean bestProven,
+            Mass massSpread,
+            List<String> warnings,
+            List<Working> workings) {
+        this(
+                seats,
+                spares,
+                unbalance,
+                noiseFloorGMm,
+                bestProven,
+                massSpread,
+                warnings,
+                workings,
+                Expected.ofScale(unbalance, noiseFloorGMm));
+    }
+
+    /**
+     * {@return the same with what its unbalance is likely to be}
+     *
+     * @param likely in place of what it had
+     */
+    public WheelPlacement with(Expected likely) {
+        return new WheelPlacement(
+                seats, spares, unbalance, noiseFloorGMm, bestProven, massSpread, warnings, workings, likely);
+    }
+
+    /**
+     * {@return the same with other pieces left over}
+     *
+     * @param left in place of what it had, in the order given
+     */
+    public WheelPlacement withSpares(List<Candidate> left) {
+        return new WheelPlacement(
+                seats, left, unbalance, noiseFloorGMm, bestProven, massSpread, warnings, workings, expected);
+    }
+
+    /** {@return the same, not said to be the best there is} */
+    public WheelPlacement unproven() {
+        return new WheelPlacement(
+                seats, spares, unbalance, noiseFloorGMm, false, massSpread, warnings, workings, expected);
+    }
+
+    /**
+     * {@return whether the wheel is balanced to within what the scale can see: what is left over, with all that is not weighed, is no more
+     * than the scale alone can feign}
+     */
+    public boolean isWithinScale() {
+        return Math.hypot(unbalance.gMm(), expected.unseenGMm()) <= noiseFloorGMm;
+    }
+
+    /** {@return whether what is left over stands out from all that scatters, so that there is a heavy side to speak of} */
+    public boolean isHeavyOnOneSide() {
+        return unbalance.gMm() > expected.noiseGMm();
     }
 }

@@ -30,7 +30,9 @@ public record Slip(String where, Kind kind, String question, Optional<Piece> ins
         /** A label that differs from another only in letter case or leading zeros. */
         LABEL,
         /** A header that nearly names a known column, which would be ignored as it is. */
-        HEADER
+        HEADER,
+        /** Weights that are all whole grams, though the scale is said to show tenths. */
+        SCALE
     }
 
     /** The question about a column whose name is nearly one of ours. */

@@ -47,9 +47,7 @@ public record SetRecordContent(
         WheelPlacement placement = wheel.placement();
         List<BenchCardContent.Fact> facts = List.of(
                 new BenchCardContent.Fact(
-                        "unbalance",
-                        figure(placement.unbalance().gMm()) + " g·mm",
-                        wheel.isHeavyOnOneSide() ? "more than the scale's noise" : "the scale sees none"),
+                        "unbalance", figure(placement.unbalance().gMm()) + " g·mm", seen(placement)),
                 new BenchCardContent.Fact(
                         "noise floor", figure(placement.noiseFloorGMm()) + " g·mm", "what the scale alone can feign"),
                 new BenchCardContent.Fact(
@@ -71,6 +69,13 @@ public record SetRecordContent(
                 placement.spares().stream().map(SetRecordContent::spare).toList(),
                 notes,
                 WHEEL_CAUTIONS);
+    }
+
+    private static String seen(WheelPlacement placement) {
+        if (placement.isWithinScale()) {
+            return "the scale sees none";
+        }
+        return placement.isHeavyOnOneSide() ? "more than may be off" : "less than may be off";
     }
 
     /**

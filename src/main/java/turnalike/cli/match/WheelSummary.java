@@ -97,8 +97,8 @@ final class WheelSummary {
                 both(way.rim().runOut()),
                 way.unbalance().gMm(),
                 way.unbalance().at().degrees());
-        line.put(
-                "           pieces %s from place 1 on; seats (mm) %s", String.join(", ", roundness.labels(way)), seats);
+        line.put("           pieces %s from place 1 on;", String.join(", ", roundness.labels(way)));
+        line.put("           seats (mm) %s", seats);
     }
 
     private static String both(Length length) {

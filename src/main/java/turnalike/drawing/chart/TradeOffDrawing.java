@@ -71,7 +71,7 @@ public final class TradeOffDrawing {
         if (points.size() == 1) {
             return within.isEmpty()
                     ? "One order; your scale can see its unbalance."
-                    : "One order, balanced to within what your scale can see.";
+                    : "One order, its unbalance below the scale's noise.";
         }
         Comparator<Integer> rounder = Comparator.comparingDouble(i -> runOutMm(points.get(i)));
         Comparator<Integer> calmer = Comparator.comparingDouble(i -> gMm(points.get(i)));
@@ -81,7 +81,7 @@ public final class TradeOffDrawing {
                             all.stream().min(calmer).orElseThrow() + 1,
                             all.stream().min(rounder).orElseThrow() + 1);
         }
-        return "Balanced to within what your scale can see: %d of %d; of these %d is the roundest."
+        return "Below the scale's noise: %d of %d; of these %d is the roundest."
                 .formatted(
                         within.size(),
                         points.size(),

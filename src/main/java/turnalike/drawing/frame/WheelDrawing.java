@@ -13,6 +13,7 @@ import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.TextLine;
 import turnalike.drawing.svg.TextWrap;
 import turnalike.frame.Counterweight;
+import turnalike.match.Expected;
 import turnalike.match.WheelPlacement;
 import turnalike.units.Angle;
 import turnalike.units.Length;
@@ -20,7 +21,7 @@ import turnalike.units.UnitSystem;
 
 /**
  * A wheel with its pieces in their places: place 1 at 0° points to the right, the others follow anticlockwise. An arrow points to the heavy
- * side when the unbalance is more than the scale's noise; the words beneath say so either way. Directions are true; how far out things stand is
+ * side when the unbalance is more than all that may be off; the words beneath say so either way. Directions are true; how far out things stand is
  * not to scale.
  *
  * @param hubRadius from the axle to the shoulder of the hub tenon
@@ -45,9 +46,9 @@ public record WheelDrawing(WheelPlacement placement, Length hubRadius, Optional<
                 .toList();
     }
 
-    /** Whether the scale can tell that the wheel has a heavy side. */
+    /** Whether the heavy side stands out from all that may be off. */
     public boolean isHeavyOnOneSide() {
-        return placement.unbalance().gMm() > placement.noiseFloorGMm();
+        return placement.isHeavyOnOneSide();
     }
 
     /** The balance in words, one statement each: the unbalance and what the scale can see of it; the counterweight. */
@@ -55,16 +56,24 @@ public record WheelDrawing(WheelPlacement placement, Length hubRadius, Optional<
         double gMm = placement.unbalance().gMm();
         List<String> out = new ArrayList<>();
         String floor = "the scale's noise alone is %s".formatted(moment(placement.noiseFloorGMm()));
+        Expected expected = placement.expected();
+        String likely = expected.unseenGMm() == 0
+                ? ""
+                : " With all that may be off expect %s; nine wheels of ten lie between %s and %s."
+                        .formatted(moment(expected.meanGMm()), moment(expected.fromGMm()), moment(expected.toGMm()));
+        String seen = placement.isWithinScale()
+                ? "balanced to within what your scale can see; %s.".formatted(floor)
+                : "no side stands out from what may be off; %s.".formatted(floor);
         out.add(
                 isHeavyOnOneSide()
                         ? "Unbalance %s, heavy at %s°; %s."
-                                .formatted(
-                                        moment(gMm),
-                                        PlacesDrawing.degrees(
-                                                placement.unbalance().at()),
-                                        floor)
-                        : "Unbalance %s: balanced to within what your scale can see; %s."
-                                .formatted(moment(gMm), floor));
+                                        .formatted(
+                                                moment(gMm),
+                                                PlacesDrawing.degrees(
+                                                        placement.unbalance().at()),
+                                                floor)
+                                + likely
+                        : "Unbalance %s: %s".formatted(moment(gMm), seen) + likely);
         weight().ifPresent(weight -> out.add(String.format(
                 Locale.ROOT,
                 "Counterweight: add %.3g g at %s°, %s from the axle; or take the same off at %s°.",

@@ -9,6 +9,7 @@ import turnalike.job.fields.Json;
 import turnalike.job.set.Roundness;
 import turnalike.job.set.SpeedGrade;
 import turnalike.job.set.WheelSet;
+import turnalike.match.Expected;
 import turnalike.match.Seat;
 import turnalike.match.TradeOff;
 import turnalike.match.WheelPlacement;
@@ -34,6 +35,7 @@ final class WheelJson {
         root.put("unbalance_g_mm", placement.unbalance().gMm());
         root.put("heavy_at_deg", placement.unbalance().at().degrees());
         root.put("noise_floor_g_mm", placement.noiseFloorGMm());
+        expected(root, placement);
         root.put("best_proven", placement.bestProven());
         root.put("mass_spread_g", placement.massSpread().grams());
         set.frame().counterweightRadius().ifPresent(radius -> counterweight(root, placement.unbalance(), radius));
@@ -47,6 +49,28 @@ final class WheelJson {
         set.roundness().ifPresent(roundness -> roundness(root, roundness));
         set.grade().ifPresent(grade -> grade(root.putObject("balance_grade"), grade));
         return root;
+    }
+
+    private static void expected(ObjectNode root, WheelPlacement placement) {
+        Expected expected = placement.expected();
+        root.put("expected_unbalance_g_mm", expected.meanGMm());
+        root.putArray("unbalance_range_g_mm").add(expected.fromGMm()).add(expected.toGMm());
+        root.put("within_scale", placement.isWithinScale());
+        double squares = expected.noiseGMm() * expected.noiseGMm();
+        ArrayNode scatter = root.putArray("scatter");
+        for (Expected.Share share : expected.shares()) {
+            double part = squares == 0 ? 0 : share.rmsGMm() * share.rmsGMm() / squares;
+            scatter.addObject()
+                    .put("from", share.from())
+                    .put("rms_g_mm", share.rmsGMm())
+                    .put("share", part)
+                    .put("stated", share.stated());
+        }
+        expected.next().ifPresent(next -> {
+            ObjectNode node = root.putObject("measure_next");
+            MatchJson.labels(node.putArray("balance_of"), next.pieces());
+            node.put("expected_unbalance_g_mm", next.expectedGMm());
+        });
     }
 
     private static void counterweight(ObjectNode root, Moment unbalance, Length radius) {

@@ -225,6 +225,22 @@ public final class JobKeys {
                         "mark_limit", aboveZero(), "the greatest worst-case error a mark may collect", "3 × `mark`")
                 .asked(KeySection.TOLERANCES, "What a mark may collect", "left empty: three steps");
 
+        /** How far a seat's depth may be off from what is told of it, either way. */
+        public static final Key<Size> SEAT = Key.may(
+                        "seat",
+                        size(Tolerances.USUAL.seat()),
+                        "how far a seat's depth may be off from what is told of it",
+                        "0.25 mm")
+                .asked(KeySection.TOLERANCES, "A seat's depth", "a wheel's; left empty: 0.25 mm");
+
+        /** How far the direction of a seat's hole may be off round the axle, either way, in degrees. */
+        public static final Key<Number> HOLE_ANGLE = Key.may(
+                        "hole_angle_deg",
+                        number(0, 10, Tolerances.USUAL.holeAngle().degrees()),
+                        "how far a seat's hole may point beside its place, round the axle",
+                        "0.25")
+                .asked(KeySection.TOLERANCES, "A hole's direction, degrees", "a wheel's; left empty: 0.25");
+
         private ToleranceKeys() {}
     }
 
@@ -236,7 +252,9 @@ public final class JobKeys {
                     ToleranceKeys.DIAMETER,
                     ToleranceKeys.MASS,
                     ToleranceKeys.SCALE,
-                    ToleranceKeys.MARK_LIMIT)),
+                    ToleranceKeys.MARK_LIMIT,
+                    ToleranceKeys.SEAT,
+                    ToleranceKeys.HOLE_ANGLE)),
             "what may differ",
             "each its own");
 

@@ -1,10 +1,13 @@
 package turnalike.job.pieces;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import turnalike.job.Job;
+import turnalike.job.Tolerances;
 import turnalike.pattern.Mark;
 import turnalike.pieces.Column;
 import turnalike.pieces.KeyedFigure;
@@ -15,10 +18,14 @@ import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
 import turnalike.pieces.Slips;
 import turnalike.solid.Solid;
+import turnalike.units.Mass;
 import turnalike.units.SentenceCase;
 
 /** What the pattern asks of a piece, column by column of a pieces file, and what each column is called. */
 public final class ColumnTargets {
+    /** Of so many weights to a tenth one in a hundred thousand tables has whole grams only. */
+    private static final int TELLING_WEIGHTS = 5;
+
     private ColumnTargets() {}
 
     /**
@@ -145,6 +152,25 @@ public final class ColumnTargets {
     public static List<Slip> questions(Job job, PiecesFile.Read read) {
         List<Slip> questions = new ArrayList<>(read.slips());
         questions.addAll(slips(job, read.massUnit()).askAll(read.pieces()));
+        wholeGrams(job, read).ifPresent(questions::add);
         return questions;
+    }
+
+    /** Whether the scale shows whole grams only, where the job says a tenth, which it does when it says nothing. */
+    private static Optional<Slip> wholeGrams(Job job, PiecesFile.Read read) {
+        double[] grams = read.pieces().stream()
+                .flatMap(piece -> piece.mass().stream())
+                .mapToDouble(Mass::grams)
+                .toArray();
+        boolean whole = grams.length >= TELLING_WEIGHTS && Arrays.stream(grams).allMatch(g -> g == Math.rint(g));
+        boolean tenths = job.tolerances().scale().equals(Tolerances.USUAL.scale());
+        return whole && tenths && read.massUnit() == MassUnit.GRAM
+                ? Optional.of(new Slip(
+                        "column mass_g",
+                        Slip.Kind.SCALE,
+                        "every weight is a whole gram: does your scale show no tenths? Then give \"scale_g\": 1 in the tolerances; as it"
+                                + " is, the balance is thought surer than it is",
+                        Optional.empty()))
+                : Optional.empty();
     }
 }

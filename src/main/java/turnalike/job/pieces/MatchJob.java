@@ -68,6 +68,8 @@ public final class MatchJob {
                 job.tolerances().scale(),
                 job.tolerances().forLikeness(),
                 job.likeness(),
+                job.tolerances().seat(),
+                job.tolerances().holeAngle(),
                 ColumnTargets.shape(job));
     }
 }

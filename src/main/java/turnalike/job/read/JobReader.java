@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import turnalike.job.CheckPlace;
 import turnalike.job.Cutting;
 import turnalike.job.Job;
@@ -25,6 +26,7 @@ import turnalike.pieces.LikenessWeights;
 import turnalike.pieces.Piece;
 import turnalike.stock.Allowances;
 import turnalike.turning.Lathe;
+import turnalike.units.Angle;
 import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
@@ -125,9 +127,21 @@ public final class JobReader {
         Optional<Length> diameter = fields.size(ToleranceKeys.DIAMETER);
         Optional<Double> massPct = fields.number(ToleranceKeys.MASS);
         Optional<Double> scale = fields.number(ToleranceKeys.SCALE);
+        Optional<Length> seat = fields.size(ToleranceKeys.SEAT);
+        Optional<Double> holeAngle = fields.number(ToleranceKeys.HOLE_ANGLE);
         fields.refuseUnknown(JobKeys.TOLERANCES.type());
-        return mark.flatMap(m -> markLimit.flatMap(limit -> diameter.flatMap(
-                d -> massPct.flatMap(pct -> scale.map(g -> new Tolerances(m, limit, d, pct, Mass.ofGrams(g)))))));
+        boolean known = Stream.of(mark, markLimit, diameter, massPct, scale, seat, holeAngle)
+                .allMatch(Optional::isPresent);
+        return known
+                ? Optional.of(new Tolerances(
+                        mark.orElseThrow(),
+                        markLimit.orElseThrow(),
+                        diameter.orElseThrow(),
+                        massPct.orElseThrow(),
+                        Mass.ofGrams(scale.orElseThrow()),
+                        seat.orElseThrow(),
+                        Angle.ofDegrees(holeAngle.orElseThrow())))
+                : Optional.empty();
     }
 
     private static Optional<LikenessWeights> likeness(Fields fields) {

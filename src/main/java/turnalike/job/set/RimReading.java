@@ -34,10 +34,12 @@ record RimReading(Optional<TradeOff.Rim> rim, List<String> notes) {
         List<Spoke> measured = new ArrayList<>();
         Set<String> labels = new HashSet<>();
         for (Piece piece : pieces) {
-            piece.length().ifPresent(length -> {
-                measured.add(new Spoke(candidates.get(piece.label()), seating.spoke(length)));
-                labels.add(piece.label());
-            });
+            piece.length()
+                    .filter(length -> candidates.containsKey(piece.label()))
+                    .ifPresent(length -> {
+                        measured.add(new Spoke(candidates.get(piece.label()), seating.spoke(length)));
+                        labels.add(piece.label());
+                    });
         }
         List<String> placed =
                 best.seats().stream().map(seat -> seat.piece().label()).toList();

@@ -7,7 +7,9 @@ import turnalike.pieces.LikenessTolerances;
 import turnalike.pieces.LikenessWeights;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
+import turnalike.units.Angle;
 import turnalike.units.Density;
+import turnalike.units.Length;
 import turnalike.units.Mass;
 
 /**
@@ -19,6 +21,8 @@ import turnalike.units.Mass;
  * @param scale the smallest step the scale shows; zero for one that shows every step
  * @param tolerances in which likeness counts
  * @param weights how much each kind of measure counts to the eye
+ * @param seat how far a seat's depth may be off
+ * @param holeAngle how far a seat's hole may point beside its place
  * @param shape the pattern's own measures, its mass and balance point left out
  */
 public record SetTerms(
@@ -28,6 +32,8 @@ public record SetTerms(
         Mass scale,
         LikenessTolerances tolerances,
         LikenessWeights weights,
+        Length seat,
+        Angle holeAngle,
         Measures shape) {
     /** How alike those pieces are to the eye of this job. */
     Likeness likeness(List<Piece> pieces) {

@@ -13,7 +13,6 @@ import turnalike.frame.Moment;
 import turnalike.match.Candidate;
 import turnalike.match.TradeOff;
 import turnalike.match.Unlikeness;
-import turnalike.match.WheelMatch;
 import turnalike.match.WheelPlacement;
 import turnalike.match.WheelProblem;
 import turnalike.pieces.Likeness;
@@ -60,14 +59,18 @@ public record WheelSet(
     }
 
     static WheelSet of(SetTerms terms, OnWheel frame, List<Piece> pieces, boolean strict, Effort effort) {
-        WheelProblem problem = problem(terms, frame, pieces, strict);
-        WheelPlacement best = WheelMatch.solve(problem, effort);
+        boolean outward = frame.hubEnd() == End.START;
+        WheelScatter scatter = new WheelScatter(terms, pieces);
+        SurerSet chosen = SurerSet.of(problem(terms, frame, pieces, strict), pieces, scatter, outward, effort);
+        WheelProblem problem = chosen.problem();
+        WheelPlacement best = chosen.best();
         Seating seating = Seating.of(terms.pattern(), frame.hubEnd());
         RimReading reading = RimReading.of(frame, seating, pieces, problem, best);
         Optional<Roundness> roundness = reading.rim()
                 .map(rim -> Roundness.of(rim, best, unlikeness(terms, pieces, rim), terms, frame.runOut(), strict));
-        WheelPlacement placement =
+        WheelPlacement rounder =
                 roundness.map(each -> RounderPlacement.of(problem, best, each)).orElse(best);
+        WheelPlacement placement = chosen.withAllSpares(rounder).with(scatter.of(rounder, outward));
         Optional<SpeedGrade> grade = frame.revPerMin().isPresent()
                 ? Optional.of(SpeedGrade.of(placement, frame.revPerMin().getAsDouble()))
                 : Optional.empty();
@@ -75,6 +78,7 @@ public record WheelSet(
                 .map(spare -> new NextPieces.Spare(spare.label(), spare.mass()))
                 .toList();
         List<String> warnings = new ArrayList<>(placement.warnings());
+        warnings.addAll(chosen.notes());
         if (!seating.onTenon()) {
             warnings.add("the pattern has no tenon at its hub end, so the hub radius is taken to the piece's own end");
         }
@@ -82,6 +86,7 @@ public record WheelSet(
         roundness.filter(Roundness::choseOrder).ifPresent(each -> warnings.add(each.note()));
         grade.ifPresent(each -> warnings.add(SpeedGrade.caution()));
         List<Working> workings = new ArrayList<>(placement.workings());
+        workings.add(WheelScatter.working());
         frame.bare().rocking().ifPresent(each -> workings.add(each.working()));
         roundness.ifPresent(each -> workings.addAll(each.workings()));
         grade.ifPresent(each -> workings.add(SpeedGrade.working()));
@@ -136,20 +141,28 @@ public record WheelSet(
         boolean rounder = roundness.map(Roundness::choseOrder).orElse(false);
         String less = rounder ? "another order has less" : Verdict.MAY_BE_LESS;
         String sure = placement.bestProven() ? "no other choice or order has less" : less;
-        boolean below = unbalance.gMm() <= placement.noiseFloorGMm();
-        String seen = below ? "balanced to within what your scale can see" : "more than the scale's own noise";
         List<String> out = new ArrayList<>();
         out.add(said(
                 "%.3g g mm left, heavy at %.0f degrees; %s",
                 unbalance.gMm(), unbalance.at().degrees(), sure));
-        out.add(said("the scale's noise alone is %.3g g mm: %s", placement.noiseFloorGMm(), seen));
-        if (!below) { // else a counterweight would correct the scale's error, not the wheel's
+        out.add(said("the scale's noise alone is %.3g g mm: %s", placement.noiseFloorGMm(), seen()));
+        out.addAll(ExpectedWords.of(placement));
+        if (placement.isHeavyOnOneSide()) { // else a counterweight would correct what scatters, not the wheel
             frame.counterweightRadius()
                     .map(unbalance::counterweight)
                     .map(WheelSet::cancelling)
                     .ifPresent(out::add);
         }
         return new Verdict("Balance", out);
+    }
+
+    private String seen() {
+        if (placement.isWithinScale()) {
+            return "balanced to within what your scale can see";
+        }
+        return placement.unbalance().gMm() > placement.noiseFloorGMm()
+                ? "more than the scale's own noise"
+                : "what is left is less, but the scale does not see all";
     }
 
     private static String cancelling(Counterweight weight) {

@@ -1,0 +1,86 @@
+package turnalike.job.set;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import turnalike.outline.Segment;
+import turnalike.pattern.Pattern;
+import turnalike.pattern.PlacedMember;
+import turnalike.pieces.Piece;
+import turnalike.solid.Solid;
+import turnalike.units.Density;
+import turnalike.units.Length;
+
+/**
+ * How far the balance point of a piece that was not measured may lie from the pattern's.
+ *
+ * @param deviationMm its standard deviation, in mm
+ * @param shiftMm how much farther from the start end than the pattern's it lies on average
+ * @param freedom degrees of freedom of the sample it was estimated from; 0 where it follows from the diameter tolerance
+ * @param stated where it is from, in words
+ */
+record BalanceScatter(double deviationMm, double shiftMm, int freedom, String stated) {
+    /** Fewer pieces tell little of a scatter (common practice, no source). */
+    private static final int ENOUGH = 5;
+
+    /** A balance point does not ask for the density. */
+    private static final Density ANY = Density.ofKgPerM3(1000);
+
+    static BalanceScatter of(Pattern pattern, Length diameter, List<Piece> pieces) {
+        double usualMm = Solid.of(pattern.outline(), ANY).balance().mm();
+        double[] off = pieces.stream()
+                .flatMap(piece -> piece.balance().stream())
+                .mapToDouble(balance -> balance.mm() - usualMm)
+                .toArray();
+        return off.length >= ENOUGH ? sampled(off) : fromDiameters(pattern, diameter, usualMm);
+    }
+
+    private static BalanceScatter sampled(double[] off) {
+        double mean = 0;
+        for (double each : off) {
+            mean += each / off.length;
+        }
+        double squares = 0;
+        for (double each : off) {
+            squares += (each - mean) * (each - mean);
+        }
+        double deviation = Math.sqrt(squares / (off.length - 1));
+        String stated = String.format(
+                Locale.ROOT, "%.2f mm, as the %d measured ones scatter about their mean", deviation, off.length);
+        return new BalanceScatter(deviation, mean, off.length - 1, stated);
+    }
+
+    /**
+     * Each member's diameter is off by up to the tolerance, all along it and whatever the others are: δ there moves the balance point by
+     * δ·∫f(x − x̄)r dx / V, f the section's area factor, to first order; uniform errors, so δ has the variance t²/3.
+     */
+    private static BalanceScatter fromDiameters(Pattern pattern, Length diameter, double usualMm) {
+        double volume = 0;
+        double squares = 0;
+        for (PlacedMember member : pattern.placed()) {
+            double lever = 0;
+            for (Segment segment : member.outline().segments()) {
+                double factor = segment.section().areaFactor();
+                volume += factor * segment.integralAbout(usualMm, 0, 2);
+                lever += factor * segment.integralAbout(usualMm, 1, 1);
+            }
+            squares += lever * lever;
+        }
+        double deviation = Math.sqrt(squares) / volume * uniformMm(diameter);
+        String stated = String.format(
+                Locale.ROOT,
+                "%.2f mm, as diameters off by up to %.2f mm move it; wood denser at one end is not in it",
+                deviation,
+                diameter.mm());
+        return new BalanceScatter(deviation, 0, 0, stated);
+    }
+
+    /** The standard deviation of what is off by up to that, any amount as likely as another. */
+    static double uniformMm(Length most) {
+        return most.mm() / Math.sqrt(3);
+    }
+
+    OptionalDouble shift() {
+        return freedom > 0 ? OptionalDouble.of(shiftMm) : OptionalDouble.empty();
+    }
+}
