@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -74,7 +75,7 @@ class UnevenSeatsTest {
                 problem.scale(),
                 List.of(),
                 true,
-                java.util.Collections.nCopies(8, Length.ofMm(4)));
+                Collections.nCopies(8, Length.ofMm(4)));
         List<Candidate> nearer = problem.pieces().stream()
                 .map(p -> new Candidate(p.label(), p.mass(), p.reach().minus(Length.ofMm(4))))
                 .toList();

@@ -34,12 +34,11 @@ record RimReading(Optional<TradeOff.Rim> rim, List<String> notes) {
         List<Spoke> measured = new ArrayList<>();
         Set<String> labels = new HashSet<>();
         for (Piece piece : pieces) {
-            piece.length()
-                    .filter(length -> candidates.containsKey(piece.label()))
-                    .ifPresent(length -> {
-                        measured.add(new Spoke(candidates.get(piece.label()), seating.spoke(length)));
-                        labels.add(piece.label());
-                    });
+            Optional<Candidate> candidate = Optional.ofNullable(candidates.get(piece.label()));
+            candidate.ifPresent(each -> piece.length().ifPresent(length -> {
+                measured.add(new Spoke(each, seating.spoke(length)));
+                labels.add(piece.label());
+            }));
         }
         List<String> placed =
                 best.seats().stream().map(seat -> seat.piece().label()).toList();

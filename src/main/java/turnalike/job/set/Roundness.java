@@ -205,6 +205,16 @@ public record Roundness(
                 balanced.formatFinestBoth(UnitSystem.METRIC));
     }
 
+    /** What to say where the rim runs out by more than will do, and no boring was advised since it would cost balance. */
+    Optional<String> unmet(Optional<Length> will) {
+        return will.filter(wished -> runOutMm(placed) > wished.mm() + ALIKE_MM)
+                .map(wished -> String.format(
+                        Locale.ROOT,
+                        "the rim runs out by more than the %s you want: no way of boring was found with as good a balance, so none is"
+                                + " advised; what boring would cost is told beside it",
+                        wished.formatFineBoth(UnitSystem.METRIC)));
+    }
+
     List<Working> workings() {
         boolean every =
                 rim.wheel().places() <= 7 && rim.spokes().size() == rim.wheel().places(); // as TradeOff promises

@@ -24,6 +24,8 @@ import turnalike.pieces.Piece;
  * @param notes what to know of it
  */
 record SurerSet(WheelProblem all, WheelProblem problem, WheelPlacement best, List<String> notes) {
+    static final String CHOSEN = "pieces whose balance point was measured were chosen before the others";
+
     /** What is expected to be less by no more than this share is as good (common practice, no source). */
     private static final double AS_GOOD = 0.05;
 
@@ -45,8 +47,7 @@ record SurerSet(WheelProblem all, WheelProblem problem, WheelPlacement best, Lis
                 && surer.unbalance().gMm() <= any.unbalance().gMm();
         String note = String.format(
                 Locale.ROOT,
-                "pieces whose balance point was measured were chosen before the others: so the unbalance to be expected is %s g mm"
-                        + " instead of %s",
+                CHOSEN + ": so the unbalance to be expected is %s g mm instead of %s",
                 ExpectedWords.figure(surerGMm),
                 ExpectedWords.figure(anyGMm));
         return new SurerSet(all, fewer.get(), least ? surer : surer.unproven(), List.of(note));

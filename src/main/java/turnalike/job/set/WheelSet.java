@@ -84,6 +84,10 @@ public record WheelSet(
         }
         warnings.addAll(reading.notes());
         roundness.filter(Roundness::choseOrder).ifPresent(each -> warnings.add(each.note()));
+        roundness
+                .filter(each -> !strict)
+                .flatMap(each -> each.unmet(frame.runOut()))
+                .ifPresent(warnings::add);
         grade.ifPresent(each -> warnings.add(SpeedGrade.caution()));
         List<Working> workings = new ArrayList<>(placement.workings());
         workings.add(WheelScatter.working());
@@ -138,8 +142,9 @@ public record WheelSet(
     @Override
     public Verdict verdict() {
         Moment unbalance = placement.unbalance();
-        boolean rounder = roundness.map(Roundness::choseOrder).orElse(false);
-        String less = rounder ? "another order has less" : Verdict.MAY_BE_LESS;
+        boolean passedOver = roundness.map(Roundness::choseOrder).orElse(false)
+                || warnings.stream().anyMatch(note -> note.startsWith(SurerSet.CHOSEN));
+        String less = passedOver ? "another order has less" : Verdict.MAY_BE_LESS;
         String sure = placement.bestProven() ? "no other choice or order has less" : less;
         List<String> out = new ArrayList<>();
         out.add(said(

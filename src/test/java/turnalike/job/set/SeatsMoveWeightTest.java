@@ -84,6 +84,8 @@ class SeatsMoveWeightTest {
             boolean bored =
                     Arrays.stream(numbers(asked.at("/rim/seat_deepen_mm"))).anyMatch(mm -> mm > 0);
             times[bored ? 1 : 0]++;
+            assertThat(asked.get("warnings").toString().contains("no way of boring was found"))
+                    .isEqualTo(asked.at("/rim/run_out_mm").doubleValue() > 0.3 + 1e-6);
             if (bored) {
                 assertThat(asked.at("/rim/run_out_mm").doubleValue()).isLessThanOrEqualTo(0.3 + 1e-6);
                 assertThat(asked.get("unbalance_g_mm").doubleValue())
