@@ -70,6 +70,7 @@ public final class MatchJob {
                 job.likeness(),
                 job.tolerances().seat(),
                 job.tolerances().holeAngle(),
+                job.units(),
                 ColumnTargets.shape(job));
     }
 }

@@ -90,7 +90,8 @@ public record OnWheel(
     private static List<Key<?>> keys() {
         List<Key<?>> out = new ArrayList<>(List.of(PLACES, HUB_RADIUS, TENON_AT));
         out.addAll(WheelJoinery.KEYS);
-        out.addAll(List.of(COUNTERWEIGHT_RADIUS, RPM, SEAT_DEPTHS, RUN_OUT, BareWheel.GIVEN_MOMENTS, BareWheel.ROCKING));
+        out.addAll(
+                List.of(COUNTERWEIGHT_RADIUS, RPM, SEAT_DEPTHS, RUN_OUT, BareWheel.GIVEN_MOMENTS, BareWheel.ROCKING));
         return List.copyOf(out);
     }
 
@@ -112,8 +113,8 @@ public record OnWheel(
         BareWheel bare = BareWheel.read(fields);
         Optional<List<Length>> depths = seatDepths(fields, places);
         OptionalDouble revPerMin = fields.number(RPM).map(OptionalDouble::of).orElse(OptionalDouble.empty());
-        return places.flatMap(n -> hubRadius.flatMap(r -> hubEnd.flatMap(end -> joinery.flatMap(
-                put -> depths.map(each -> new OnWheel(new Wheel(n, r), end, put, bare, each, runOut, radius, revPerMin))))));
+        return places.flatMap(n -> hubRadius.flatMap(r -> hubEnd.flatMap(end -> joinery.flatMap(put ->
+                depths.map(each -> new OnWheel(new Wheel(n, r), end, put, bare, each, runOut, radius, revPerMin))))));
     }
 
     /** One depth for each place, or none at all. */
@@ -169,7 +170,14 @@ public record OnWheel(
     @Override
     public Frame withCounterweightAt(Length radius) {
         return new OnWheel(
-                wheel, hubEnd, joinery, bare, seatDepths, runOut, counterweightRadius.or(() -> Optional.of(radius)), revPerMin);
+                wheel,
+                hubEnd,
+                joinery,
+                bare,
+                seatDepths,
+                runOut,
+                counterweightRadius.or(() -> Optional.of(radius)),
+                revPerMin);
     }
 
     @Override

@@ -11,6 +11,7 @@ import turnalike.units.Angle;
 import turnalike.units.Density;
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.UnitSystem;
 
 /**
  * What of a job decides its set, beside the frame.
@@ -23,6 +24,7 @@ import turnalike.units.Mass;
  * @param weights how much each kind of measure counts to the eye
  * @param seat how far a seat's depth may be off
  * @param holeAngle how far a seat's hole may point beside its place
+ * @param units in which lengths are told
  * @param shape the pattern's own measures, its mass and balance point left out
  */
 public record SetTerms(
@@ -34,6 +36,7 @@ public record SetTerms(
         LikenessWeights weights,
         Length seat,
         Angle holeAngle,
+        UnitSystem units,
         Measures shape) {
     /** How alike those pieces are to the eye of this job. */
     Likeness likeness(List<Piece> pieces) {

@@ -10,11 +10,12 @@ import turnalike.units.Working;
  * The wheel's unbalance at its speed beside machine builders' balance grades; information, never an aim.
  *
  * @param revPerMin the speed in turns a minute; positive
- * @param mass of the set alone
+ * @param mass of the set, with hub and rim where both are told
+ * @param whole whether hub and rim are in it
  * @param reached the grade it just meets
  * @param permitted what the grades allow that a shop-made wheel may be held against
  */
-public record SpeedGrade(double revPerMin, Mass mass, BalanceGrade reached, List<Permitted> permitted) {
+public record SpeedGrade(double revPerMin, Mass mass, boolean whole, BalanceGrade reached, List<Permitted> permitted) {
     /** Farm machinery and road wheels: the coarse grades, which a shop-made wheel may be held against. */
     private static final List<Double> GRADES_MM_PER_S = List.of(16.0, 40.0);
 
@@ -33,18 +34,19 @@ public record SpeedGrade(double revPerMin, Mass mass, BalanceGrade reached, List
         permitted = List.copyOf(permitted);
     }
 
-    static SpeedGrade of(WheelPlacement placement, double revPerMin) {
+    static SpeedGrade of(WheelPlacement placement, double revPerMin, WheelFit.Whole built) {
         double grams = placement.seats().stream()
                 .mapToDouble(seat -> seat.piece().mass().grams())
                 .sum();
-        Mass mass = Mass.ofGrams(grams);
+        double rest = built.complete() ? built.mass().grams() - built.spokes().grams() : 0;
+        Mass mass = Mass.ofGrams(grams + rest);
         BalanceGrade reached =
                 BalanceGrade.met(Math.max(LEAST_G_MM, placement.unbalance().gMm()), mass, revPerMin);
         List<Permitted> permitted = GRADES_MM_PER_S.stream()
                 .map(BalanceGrade::new)
                 .map(grade -> new Permitted(grade, grade.permissibleGMm(mass, revPerMin)))
                 .toList();
-        return new SpeedGrade(revPerMin, mass, reached, permitted);
+        return new SpeedGrade(revPerMin, mass, built.complete(), reached, permitted);
     }
 
     static String caution() {
@@ -52,11 +54,13 @@ public record SpeedGrade(double revPerMin, Mass mass, BalanceGrade reached, List
                 + " their allowance is so large that it says little; a wheel far from balanced may still meet one";
     }
 
-    static Working working() {
+    Working working() {
         return new Working(
                 "balance grade",
                 "U = G·m / ω, ω the speed in radians per second",
                 "ISO 21940-11:2016 (formerly ISO 1940-1), formula as seen in a tooling catalogue's page on balancing",
-                "m is the set's mass alone; with hub and rim counted each grade would allow more");
+                whole
+                        ? "m is the mass of the set with its hub and rim as told"
+                        : "m is the set's mass alone; with hub and rim counted each grade would allow more");
     }
 }

@@ -71,13 +71,16 @@ public record WheelSet(
         WheelPlacement rounder =
                 roundness.map(each -> RounderPlacement.of(problem, best, each)).orElse(best);
         WheelPlacement placement = chosen.withAllSpares(rounder).with(scatter.of(rounder, outward));
+        WheelFit fit = WheelFitting.of(frame, terms.pattern(), terms.density(), terms.units());
         Optional<SpeedGrade> grade = frame.revPerMin().isPresent()
-                ? Optional.of(SpeedGrade.of(placement, frame.revPerMin().getAsDouble()))
+                ? Optional.of(SpeedGrade.of(placement, frame.revPerMin().getAsDouble(), fit.whole()))
                 : Optional.empty();
         List<NextPieces.Spare> spares = placement.spares().stream()
                 .map(spare -> new NextPieces.Spare(spare.label(), spare.mass()))
                 .toList();
-        List<String> warnings = new ArrayList<>(placement.warnings());
+        List<String> warnings = new ArrayList<>();
+        fit.misfits().stream().filter(Misfit::forbids).forEach(each -> warnings.add(each.where() + ": " + each.said()));
+        warnings.addAll(placement.warnings());
         warnings.addAll(chosen.notes());
         if (!seating.onTenon()) {
             warnings.add("the pattern has no tenon at its hub end, so the hub radius is taken to the piece's own end");
@@ -93,7 +96,7 @@ public record WheelSet(
         workings.add(WheelScatter.working());
         frame.bare().rocking().ifPresent(each -> workings.add(each.working()));
         roundness.ifPresent(each -> workings.addAll(each.workings()));
-        grade.ifPresent(each -> workings.add(SpeedGrade.working()));
+        grade.ifPresent(each -> workings.add(each.working()));
         return new WheelSet(
                 frame,
                 placement,

@@ -15,8 +15,12 @@ import turnalike.effort.Effort;
 import turnalike.job.Job;
 import turnalike.job.Plan;
 import turnalike.job.fields.Json;
+import turnalike.job.pieces.MatchJob;
 import turnalike.job.read.JobReader;
+import turnalike.pieces.Measures;
+import turnalike.pieces.Piece;
 import turnalike.units.Length;
+import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
 
 /** A wheel of plain cylinders, where everything is told by a line of trigonometry; and what is said to mend it does. */
@@ -225,5 +229,39 @@ class WheelFitTest {
             inertia += 10 * wood * Math.PI / 4 * d * d * (s * s + d * d / 16) * ds;
         }
         assertThat(whole.inertiaGMm2()).isCloseTo(inertia, withinPercentage(1e-3));
+    }
+
+    private static WheelSet set(Consumer<ObjectNode> frame, double hubRadius) {
+        Job job = job(8, hubRadius, frame);
+        List<Piece> pieces = new ArrayList<>();
+        for (int i = 0; i < 8; i++) {
+            pieces.add(Piece.of(String.valueOf(i), Measures.ofMass(Mass.ofGrams(170 + 0.4 * i))));
+        }
+        return (WheelSet) MatchJob.of(job, pieces, false, Effort.ofAsks(2000));
+    }
+
+    @Test
+    void a_set_for_a_wheel_that_cannot_be_built_says_so_first() {
+        assertThat(set(frame -> {}, 35).warnings().get(0)).startsWith("spokes: cannot be built: ");
+        assertThat(set(frame -> {}, 120).warnings()).noneMatch(each -> each.contains("cannot be built"));
+    }
+
+    @Test
+    void a_balance_grade_counts_hub_and_rim_once_both_are_told() {
+        SpeedGrade alone = set(frame -> frame.put("rpm", 60), 120).grade().orElseThrow();
+        SpeedGrade half = set(frame -> frame.put("rpm", 60).put("hub_length", 80), 120)
+                .grade()
+                .orElseThrow();
+        SpeedGrade whole = set(
+                        frame -> frame.put("rpm", 60)
+                                .put("hub_length", 80)
+                                .put("rim_width", 40)
+                                .put("rim_thickness", 30),
+                        120)
+                .grade()
+                .orElseThrow();
+        assertThat(half.mass()).isEqualTo(alone.mass());
+        assertThat(whole.whole()).isTrue();
+        assertThat(whole.mass().grams()).isGreaterThan(2 * alone.mass().grams());
     }
 }
