@@ -118,7 +118,7 @@ final class WheelFitting {
                 segments,
                 whole(given, inner, outer),
                 new WheelMisfits(room, given, pattern, units).list(neighbours, hub, rim, outside, segments),
-                workings(given, neighbours));
+                workings(given));
     }
 
     /** Each spoke as drawn; hub and rim where their sizes are told. */
@@ -176,10 +176,10 @@ final class WheelFitting {
         return new WheelFit.Neighbours(gap.gap(), at, member, gap.apart());
     }
 
-    private List<Working> workings(WheelRoom.Trial given, WheelFit.Neighbours neighbours) {
+    private List<Working> workings(WheelRoom.Trial given) {
         List<Working> out = new ArrayList<>();
         String skew = given.stagger().isPositive()
-                ? "the least distance in space of the discs that two spokes are made of, within 0.0001 mm; next but one as in one plane"
+                ? "the least distance in space of the discs that two spokes are made of, within 0.01 mm; next but one as in one plane"
                 : "2 (s sin(pitch/2) - r cos(pitch/2)), the least along the turned part; s from the axle, r the radius there";
         out.add(new Working(
                 "between neighbours",

@@ -68,7 +68,7 @@ final class WheelMisfits {
 
     private void gap(WheelFit.Neighbours neighbours) {
         Length least = room.joinery().leastGap();
-        boolean touch = given.stagger().isPositive() && neighbours.apart() == 1
+        boolean touch = (given.stagger().isPositive() && neighbours.apart() == 1)
                 ? neighbours.gap().mm() <= 1e-4
                 : neighbours.gap().mm() < 0;
         if (!touch && neighbours.gap().compareTo(least) >= 0) {
@@ -85,7 +85,7 @@ final class WheelMisfits {
                                         member.where(), print(neighbours.gap().abs()), next, print(neighbours.at()))
                         : "%s runs into that of %s, %s from the start end"
                                 .formatted(member.where(), next, print(neighbours.at()));
-        out.add(new Misfit(touch, WheelFit.SPOKES, what, mends(false, slimmest(neighbours))));
+        out.add(new Misfit(touch, WheelFit.SPOKES, what, mends(false, slimmest())));
     }
 
     private void wall(String where, WheelFit.Seats seats, boolean hub) {
@@ -217,7 +217,7 @@ final class WheelMisfits {
     }
 
     /** How thick the member may be where it comes too near, if that alone leaves the room. */
-    private Optional<String> slimmest(WheelFit.Neighbours neighbours) {
+    private Optional<String> slimmest() {
         if (given.stagger().isPositive()) {
             return Optional.empty();
         }
