@@ -1,5 +1,6 @@
 package turnalike.job;
 
+import java.util.Optional;
 import turnalike.settings.DividerProblem;
 import turnalike.units.Angle;
 import turnalike.units.Length;
@@ -9,7 +10,8 @@ import turnalike.units.Mass;
  * How near is near enough.
  *
  * @param mark how far one pencil line may be off, each time it is stepped
- * @param markLimit the greatest worst-case error a mark may collect
+ * @param markLimit the greatest worst-case error a mark may collect, what the openings miss included; empty for the rule of at most three
+ *     steps, see {@link DividerProblem#MOST_STEPS}
  * @param diameter how far a finished diameter may be off
  * @param massPct the set's heaviest less its lightest, as a percentage of its mean
  * @param scale the smallest step the scale shows
@@ -17,11 +19,11 @@ import turnalike.units.Mass;
  * @param holeAngle how far the direction of a seat's hole may be off, round the axle
  */
 public record Tolerances(
-        Length mark, Length markLimit, Length diameter, double massPct, Mass scale, Length seat, Angle holeAngle) {
+        Length mark, Optional<Length> markLimit, Length diameter, double massPct, Mass scale, Length seat, Angle holeAngle) {
     /** What a job that says nothing gets. The mark's 0.25 mm and the scale's 0.1 g are the file format's; the rest common practice. */
     public static final Tolerances USUAL = new Tolerances(
             Length.ofMm(0.25),
-            limitFor(Length.ofMm(0.25)),
+            Optional.empty(),
             Length.ofMm(0.4),
             2,
             Mass.ofGrams(0.1),
@@ -30,16 +32,6 @@ public record Tolerances(
 
     /** A mass tolerance of nothing would make any difference of mass endless; this is as near as likeness goes. */
     private static final double LEAST_MASS_PCT = 1e-6;
-
-    /**
-     * {@return the limit that goes with a mark's error unless the job gives one: three steps in a row, see
-     * {@link DividerProblem#LIMIT_IN_MARK_ERRORS}}
-     *
-     * @param mark how far one pencil line may be off
-     */
-    public static Length limitFor(Length mark) {
-        return mark.times(DividerProblem.LIMIT_IN_MARK_ERRORS);
-    }
 
     /** {@return the tolerances in which likeness counts} Where {@link #massPct} is 0, 0.000001 % stands in its place. */
     public turnalike.pieces.LikenessTolerances forLikeness() {

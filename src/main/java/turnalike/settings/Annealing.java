@@ -22,6 +22,10 @@ final class Annealing {
     private static final double HOTTEST = 1.0;
 
     private static final double COOLEST = 0.05;
+
+    /** What a choice that reaches every mark, but one past the limit, costs: half a mark that is not reached. */
+    private static final double UNSOUND = 1.5;
+
     /** How often a number of openings is tried before it is given up; a second and third try found one fewer now and then. */
     private static final int TRIES = 3;
 
@@ -33,6 +37,7 @@ final class Annealing {
     private final int[][] entering;
     private final int[] wanting;
     private final StepCount count;
+    private final SoundPaths paths;
     private final int exchanges;
     private final Effort effort;
     private final Random random = new Random(20_260_101);
@@ -50,6 +55,7 @@ final class Annealing {
         this.wanting = wanting;
         this.effort = effort;
         this.count = new StepCount(spans);
+        this.paths = new SoundPaths(spans, SoundStart.FEW_NODES);
         this.entering = entering();
         this.exchanges = exchanges;
         this.longer = exchanges;
@@ -183,8 +189,11 @@ final class Annealing {
             if (next <= energy || random.nextDouble() < Math.exp((energy - next) / heat)) {
                 energy = next;
                 if (count.unreached() == 0 && (best == null || count.sum() <= best.sum())) {
-                    Choice found = Choice.of(count, now, now.length);
-                    best = best == null || found.betterThan(best) ? found : best;
+                    Optional<Choice> found = paths.judge(count, now, now.length);
+                    if (found.isPresent() && (best == null || found.get().betterThan(best))) {
+                        best = found.get();
+                    }
+                    energy += found.isEmpty() ? UNSOUND : 0;
                 }
             } else {
                 where[slot] = old;

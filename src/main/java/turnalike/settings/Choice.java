@@ -1,6 +1,7 @@
 package turnalike.settings;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /** A choice of openings that reaches every mark, with what the three parts of the aim make of it. */
 final class Choice {
@@ -8,22 +9,41 @@ final class Choice {
     private final int[] stick;
     private final int sum;
     private final double longestMm;
+    private final Optional<Strikes> strikes;
 
-    private Choice(int[] openings, int[] stick, int sum, double longestMm) {
+    private Choice(int[] openings, int[] stick, int sum, double longestMm, Optional<Strikes> strikes) {
         this.openings = openings;
         this.stick = stick;
         this.sum = sum;
         this.longestMm = longestMm;
+        this.strikes = strikes;
     }
 
     /** The first {@code count} of the openings chosen, as just counted. */
     static Choice of(StepCount counted, int[] chosen, int count) {
         int[] kept = Arrays.copyOf(chosen, count);
         Arrays.sort(kept);
-        return new Choice(kept, counted.stick(), counted.sum(), counted.longestStepMm(chosen, count));
+        return new Choice(kept, counted.stick(), counted.sum(), counted.longestStepMm(chosen, count), Optional.empty());
     }
 
-    /** Indices into {@link Spans#openings}, the pinned ones left out, rising; a copy. */
+    /**
+     * Openings with the paths on which no mark's whole error is past the limit.
+     *
+     * @param chosen in the order in which the strikes count them, after the pinned ones
+     * @param longestMm the longest distance stepped with one of them
+     */
+    static Choice of(int[] chosen, int[] stick, Strikes strikes, double longestMm) {
+        int[] sorted = stick.clone();
+        Arrays.sort(sorted);
+        return new Choice(chosen.clone(), sorted, strikes.sum(), longestMm, Optional.of(strikes));
+    }
+
+    /** The paths, where a limit to the whole error makes them part of the choice. */
+    Optional<Strikes> strikes() {
+        return strikes;
+    }
+
+    /** Indices into {@link Spans#openings}, the pinned ones left out; with a limit to the whole error one may stand there twice. A copy. */
     int[] openings() {
         return openings.clone();
     }

@@ -6,7 +6,7 @@ import turnalike.units.Length;
 import turnalike.units.Working;
 
 /**
- * A sound plan: every mark reached, none with a worst-case error past the limit.
+ * A sound plan: every mark reached, none by more steps or with a greater worst-case error than allowed.
  *
  * @param settings each distinct opening, the smallest first
  * @param given what stands before any step

@@ -15,7 +15,8 @@ import turnalike.units.UnitSystem;
  *     knife before mounting, and no step has a square under it
  * @param matchTolerance how far a distance may lie from an opening that serves it, either way, inclusive; not negative
  * @param markError what each step adds to a mark's error; not negative
- * @param limit the greatest worst-case error a mark may have, inclusive; not negative
+ * @param limit the greatest worst-case error a mark may have, known misses included, inclusive; not negative. Empty for the rule of
+ *     {@link #MOST_STEPS} steps, whatever they miss
  * @param onTheStick indices of inner marks that the turner has the marking stick give: they count as given, as the ends do, and their own
  *     line is off by one mark error
  * @param largest no opening wider than this is used, but for pinned ones; empty for any
@@ -28,7 +29,7 @@ public record DividerProblem(
         Set<Integer> squares,
         Length matchTolerance,
         Length markError,
-        Length limit,
+        Optional<Length> limit,
         Set<Integer> onTheStick,
         Optional<Length> largest,
         List<Length> pinned,
@@ -40,8 +41,8 @@ public record DividerProblem(
     /** One pricked or pencilled mark is off by up to this, common practice, no source. */
     public static final Length MARK_ERROR = Length.ofMm(0.25);
 
-    /** The limit is this many mark errors unless it is given: at most three steps in a row, common practice, no source. */
-    public static final int LIMIT_IN_MARK_ERRORS = 3;
+    /** No more steps in a row than this unless a limit is given: common practice, no source. */
+    public static final int MOST_STEPS = 3;
 
     /** What common bench dividers open to, in inches: common practice, no source. */
     public static final Length LARGEST_INCH = Length.ofInches(8);
@@ -65,7 +66,7 @@ public record DividerProblem(
         }
         notNegative("match tolerance", matchTolerance);
         notNegative("mark error", markError);
-        notNegative("limit", limit);
+        limit.ifPresent(given -> notNegative("limit", given));
         for (int mark : onTheStick) {
             if (mark <= 0 || mark >= marks.size() - 1) {
                 throw new IllegalArgumentException(
@@ -99,7 +100,7 @@ public record DividerProblem(
     }
 
     /**
-     * {@return these marks with the default tolerance, error and limit, openings of any size, no square and no wishes}
+     * {@return these marks with the default tolerance and error, the rule of three steps, openings of any size, no square and no wishes}
      *
      * @param marks from the piece's start, rising, both end marks included
      * @param units the units to print in
@@ -110,7 +111,7 @@ public record DividerProblem(
                 Set.of(),
                 MATCH_TOLERANCE,
                 MARK_ERROR,
-                MARK_ERROR.times(LIMIT_IN_MARK_ERRORS),
+                Optional.empty(),
                 Set.of(),
                 Optional.empty(),
                 List.of(),
@@ -128,22 +129,21 @@ public record DividerProblem(
     }
 
     /**
-     * {@return the same problem with another mark error, and the limit that goes with it by default}
+     * {@return the same problem with another mark error, and the rule of three steps in place of a limit}
      *
      * @param changed what each step adds to a mark's error; not negative
      */
     public DividerProblem withMarkError(Length changed) {
-        Length itsLimit = changed.times(LIMIT_IN_MARK_ERRORS);
-        return with(squares, matchTolerance, changed, itsLimit, onTheStick, largest, pinned, forbidden);
+        return with(squares, matchTolerance, changed, Optional.empty(), onTheStick, largest, pinned, forbidden);
     }
 
     /**
      * {@return the same problem with another limit}
      *
-     * @param changed the greatest worst-case error a mark may have, inclusive; not negative
+     * @param changed the greatest worst-case error a mark may have, known misses included, inclusive; not negative
      */
     public DividerProblem withLimit(Length changed) {
-        return with(squares, matchTolerance, markError, changed, onTheStick, largest, pinned, forbidden);
+        return with(squares, matchTolerance, markError, Optional.of(changed), onTheStick, largest, pinned, forbidden);
     }
 
     /**
@@ -200,7 +200,7 @@ public record DividerProblem(
             Set<Integer> squares,
             Length matchTolerance,
             Length markError,
-            Length limit,
+            Optional<Length> limit,
             Set<Integer> onTheStick,
             Optional<Length> largest,
             List<Length> pinned,
@@ -217,15 +217,28 @@ public record DividerProblem(
                 .toList();
     }
 
-    /** {@return how many steps in a row the limit allows; with no mark error at all, as many as there are marks} */
+    /** {@return how many steps in a row may be made: three, or what the limit allows without any miss; with no error at all, any number} */
     public int mostSteps() {
         int inner = marks.size() - 2;
         if (markError.mm() == 0) {
             return inner;
         }
         // Three times 0.1 is a hair more than 0.3 in binary; the hair must not cost a step.
-        double steps = Math.floor(limit.mm() / markError.mm() + 1e-9);
+        double steps = limit.map(given -> Math.floor(given.mm() / markError.mm() + 1e-9))
+                .orElse((double) MOST_STEPS);
         return (int) Math.min(inner, steps);
+    }
+
+    /** {@return what the steps alone may add up to: the limit, or as many mark errors as there may be steps} */
+    Length mostByStepsAlone() {
+        return limit.orElse(markError.times(MOST_STEPS));
+    }
+
+    /** What is to be searched: with a limit, one to the whole error. */
+    Spans spans() {
+        Spans spans = spans(mostSteps(), forbidden);
+        return limit.map(given -> spans.within(new Spans.WholeLimit(markError.mm(), given.mm())))
+                .orElse(spans);
     }
 
     Spans spans(int mostSteps, List<Length> barred) {

@@ -1,5 +1,6 @@
 package turnalike.settings;
 
+import java.util.Optional;
 import turnalike.effort.Effort;
 import turnalike.effort.Progress;
 
@@ -17,6 +18,9 @@ final class DividerSearch {
 
     /** With more marks than this, setting the annealing up alone takes longer than anyone waits; the first sound choice stands. */
     private static final int MOST_IMPROVED = 128;
+
+    /** Of the effort, where there is a limit to the whole error, for the search without it. */
+    private static final double SHARE_WITHOUT_LIMIT = 0.5;
 
     private final Spans spans;
     private final Effort effort;
@@ -36,13 +40,46 @@ final class DividerSearch {
         this.candidates = Reduction.worthTrying(begun);
     }
 
-    /** @param spans the marks, and the openings allowed; what these cannot reach the stick gives */
+    /**
+     * With a limit to the whole error, first without: what is least then is no more than what is least with it, and mostly its openings
+     * can be set and its marks struck so that the limit is kept.
+     *
+     * @param spans the marks, and the openings allowed; what these cannot reach the stick gives
+     */
     static ProvenChoice search(Spans spans, Effort effort) {
-        return new DividerSearch(spans, effort).run();
+        if (spans.whole.isEmpty()) {
+            return new DividerSearch(spans, effort).run(0, Optional.empty());
+        }
+        Effort share = effort.share(SHARE_WITHOUT_LIMIT);
+        ProvenChoice without = new DividerSearch(spans.withoutLimit(), share::spent).run(0, Optional.empty());
+        Optional<Choice> sound = judge(spans, without.choice());
+        boolean least = sound.filter(each -> each.sum() == without.choice().sum()
+                        && each.longestMm() <= without.choice().longestMm() + Spans.SLACK_MM)
+                .isPresent();
+        return least
+                ? new ProvenChoice(sound.orElseThrow(), without.leastStick(), without.lowerBound(), without.ties())
+                : new DividerSearch(spans, effort).run(without.lowerBound(), sound);
     }
 
-    private ProvenChoice run() {
-        Choice first = Reduction.sound(begun, candidates, effort);
+    private static Optional<Choice> judge(Spans spans, Choice choice) {
+        StepCount count = new StepCount(spans);
+        count.useStick(choice.stick());
+        count.count(choice.openings(), choice.settings());
+        return new SoundPaths(spans, SoundPaths.MANY_NODES).judge(count, choice.openings(), choice.settings());
+    }
+
+    /**
+     * @param least no choice has fewer openings
+     * @param known a sound choice, if one is known
+     */
+    private ProvenChoice run(int least, Optional<Choice> known) {
+        Choice start = Reduction.sound(begun, candidates, effort);
+        Choice first = known.filter(each -> each.stick().length < start.stick().length || each.betterThan(start))
+                .orElse(start);
+        if (first.stick().length > cover.best().length) {
+            // Some mark is out of reach only because of what its steps miss; which to take then is not searched for.
+            return proven(first, false);
+        }
         int inner = begun.wanted();
         if (inner == 0 || (cover.wanting.length == 0 && first.settings() == 0)) {
             return proven(first, true);
@@ -50,7 +87,7 @@ final class DividerSearch {
         int exchanges = Math.min(MOST_EXCHANGES, EXCHANGES_PER_MARK_SQUARED * inner * inner);
         // With every mark that the stick might give as given at once: no way of taking them has fewer openings.
         Spans loosest = spans.giving(cover.wanting);
-        bound = LowerBound.byEntries(loosest, Reduction.worthTrying(loosest));
+        bound = Math.max(least, LowerBound.byEntries(loosest, Reduction.worthTrying(loosest)));
         if (spans.marks() > MOST_IMPROVED || cover.best().length > cover.bound()) {
             return proven(first, false);
         }

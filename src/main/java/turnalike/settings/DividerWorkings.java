@@ -17,6 +17,7 @@ final class DividerWorkings {
         }
         out.add(fewest(given, settings, lowerBound));
         out.add(error(problem));
+        out.add(openings());
         return out;
     }
 
@@ -54,16 +55,32 @@ final class DividerWorkings {
     }
 
     private static Working error(DividerProblem problem) {
+        UnitSystem units = problem.units();
+        String steps = problem.mostSteps() == 1 ? "1 step" : problem.mostSteps() + " steps";
+        String sound = problem.limit()
+                .map(limit -> "limit %s for all of it, so at most %s".formatted(limit.formatFinest(units), steps))
+                .orElse("at most " + steps);
         return new Working(
                 "error of a mark",
-                ("k steps of %s each from a given mark (an end, a shoulder line, one from the stick): k times that at worst, √k times that"
-                                + " as root-sum-square; limit %s, so at most %d steps")
+                ("what the openings on its path miss, each up to %s, added up with their signs, and k steps of %s each from a given mark"
+                                + " (an end, a shoulder line, one from the stick): that miss and k times that at worst, that miss and √k times"
+                                + " that as root-sum-square; %s")
                         .formatted(
-                                problem.markError().formatFinest(problem.units()),
-                                problem.limit().formatFinest(problem.units()),
-                                problem.mostSteps()),
+                                problem.matchTolerance().formatFinest(units),
+                                problem.markError().formatFinest(units),
+                                sound),
                 "F. Scholz, Tolerance Stack Analysis Methods, Boeing, December 1995",
-                "the root-sum-square figure assumes that the steps err independently; a line from the stick errs by one more, which what is"
-                        + " struck from it shares and which is not in these figures");
+                "the root-sum-square figure assumes that the steps err independently, both that the dividers are set to the opening told; a"
+                        + " line from the stick errs by one more, which what is struck from it shares and which is not in these figures");
+    }
+
+    private static Working openings() {
+        return new Working(
+                "what each opening is set to",
+                "within the match tolerance of every distance it serves, where the greatest error of a mark is least, and then the sum of what"
+                        + " the marks miss by",
+                Working.DERIVED + ": a linear programme, by the simplex method (Dantzig, 1947; from memory)",
+                "least for these steps, up to %d marks; beyond that the middle of the distances"
+                        .formatted(PlanBuilder.MOST_FOR_LEAST_MISSES));
     }
 }

@@ -22,7 +22,7 @@ public final class Dividers {
      * {@return the sound plan that takes the fewest marks from the stick for want of an opening within {@code problem.largest()}; of
      * those the one with the fewest distinct openings; of those, the smallest sum of steps; of those, the shortest longest step,
      * which is the smallest largest opening} (An opening serves a window of distances, so the largest could be shifted by up to the match
-     * tolerance; the comparison takes the longest distance stepped, and the opening is then reported at the middle of what it serves.)
+     * tolerance; the comparison takes the longest distance stepped, and the opening is then reported where the marks' errors are least.)
      * Pinned openings stand in every plan and are counted. Only a mark that no chain of the allowed openings reaches is ever taken from
      * the stick, and it counts as given then.
      *
@@ -37,7 +37,7 @@ public final class Dividers {
         if (!obstacles.isEmpty()) {
             return new DividerOutcome.Refused(obstacles);
         }
-        Spans spans = problem.spans(problem.mostSteps(), problem.forbidden());
+        Spans spans = problem.spans();
         ProvenChoice proven = DividerSearch.search(spans, effort);
         return new DividerOutcome.Planned(PlanBuilder.write(problem, spans, proven));
     }

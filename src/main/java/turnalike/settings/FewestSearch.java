@@ -1,5 +1,6 @@
 package turnalike.settings;
 
+import java.util.Optional;
 import java.util.function.Consumer;
 import turnalike.effort.Effort;
 
@@ -15,6 +16,10 @@ import turnalike.effort.Effort;
  * are fewer; each branch rules out the openings of the branches before it, so no choice is looked at twice. Exact; the time grows with
  * the number of openings to the power of the settings. When it takes long, the annealing of {@link Annealing} goes on beside it: what
  * that finds is the answer should the proof not be reached, and the search itself looks only for better.
+ *
+ * <p>With a limit to the whole error a choice that reaches every mark need not be sound: {@link SoundPaths} judges it, and where it is not,
+ * all ways to add what is left of the openings are tried. A sound choice reaches every mark, so none is missed; and what has none with
+ * the known misses left out of account has none with them.
  *
  * <p>Tried and dropped: branching by what is handed on to all children together, on several scarce zones, or by the zones' weights (more
  * nodes or hardly fewer), a second start for the set of leaders (no faster), probing each opening at the root and one below it (where the
@@ -35,6 +40,9 @@ final class FewestSearch {
     /** Openings looked at between one ask and the next: less than a thousandth of a second's work. */
     private static final int ASK_EVERY = 4096;
 
+    /** To judge the paths of a choice takes as long as looking at so many openings. */
+    private static final int JUDGED = 512;
+
     /** Asks before the annealing goes on beside the search, about half a second's: most proofs are done by then. */
     private static final int ALONE_FOR = 400;
 
@@ -50,6 +58,7 @@ final class FewestSearch {
     private final BranchCandidates leaders = new BranchCandidates();
     private final SumBound sums;
     private final StepCount count;
+    private final SoundPaths paths;
     private final int[] candidates;
     private final Annealing meanwhile;
     private final Consumer<Choice> better;
@@ -66,6 +75,8 @@ final class FewestSearch {
     private boolean stopped;
     private boolean overtaken;
     private boolean keeps = true;
+    /** The fewest openings that reached every mark and were not sound all the same. */
+    private int leastUnsound = Integer.MAX_VALUE;
 
     /**
      * @param spans those whose marks from the stick are decided
@@ -81,6 +92,7 @@ final class FewestSearch {
         this.zones = new Zones(bits);
         this.sums = new SumBound(bits, candidates);
         this.count = new StepCount(spans);
+        this.paths = new SoundPaths(spans, SoundPaths.MANY_NODES);
         this.candidates = candidates;
         this.best = known;
         this.meanwhile = meanwhile;
@@ -100,6 +112,16 @@ final class FewestSearch {
     /** Tells it of a better choice found elsewhere. */
     void know(Choice choice) {
         best = choice.betterThan(best) ? choice : best;
+    }
+
+    /** Tells it that so many openings were met elsewhere that reach every mark and are not sound. */
+    void knowUnsound(int openings) {
+        leastUnsound = Math.min(leastUnsound, openings);
+    }
+
+    /** The fewest openings known that reach every mark and are not sound, as some mark is past the limit. */
+    int leastUnsound() {
+        return leastUnsound;
     }
 
     /** The best choice known now. */
@@ -138,7 +160,8 @@ final class FewestSearch {
         if (overtaken) {
             return Ending.FOUND;
         }
-        return stopped ? Ending.STOPPED : found ? Ending.FOUND : Ending.NONE;
+        // Where the paths of some choice are not decided, it may be sound after all.
+        return stopped || paths.undecided() ? Ending.STOPPED : found ? Ending.FOUND : Ending.NONE;
     }
 
     private boolean search(int budget) {
@@ -153,12 +176,13 @@ final class FewestSearch {
         }
         long unreached = bits.unreached(level.neighbours);
         if (unreached == 0) {
-            return found();
+            return found(budget);
         }
         if (budget == 0) {
             return false;
         }
-        if (wantsBest) {
+        // The bound on the sum counts on every opening's reaching something; one added to an unsound choice need not.
+        if (wantsBest && leastUnsound >= asked) {
             level.size = sums.keep(level, budget, mostSum());
         }
         if (level.size == 0) {
@@ -238,12 +262,36 @@ final class FewestSearch {
         return any;
     }
 
-    private boolean found() {
-        if (keeps) {
-            count.count(chosen, chosenCount);
-            take(Choice.of(count, chosen, chosenCount));
+    private boolean found(int budget) {
+        if (!keeps) {
+            return true;
         }
-        return true;
+        count.count(chosen, chosenCount);
+        Optional<Choice> sound = paths.judge(count, chosen, chosenCount);
+        sound.ifPresent(this::take);
+        if (sound.isEmpty()) {
+            leastUnsound = Math.min(leastUnsound, chosenCount);
+        }
+        return sound.isPresent() || add(budget, 0);
+    }
+
+    /** Where some mark is past the limit though every mark is reached, one opening more may help, whichever; even the same again. */
+    private boolean add(int budget, int from) {
+        boolean any = false;
+        for (int i = from; i < candidates.length && budget > 0 && !stopped && (wantsBest || !any); i++) {
+            lookedAt += JUDGED;
+            if (lookedAt >= ASK_EVERY) {
+                lookedAt = 0;
+                pause();
+            }
+            chosen[chosenCount++] = candidates[i];
+            count.count(chosen, chosenCount);
+            Optional<Choice> sound = paths.judge(count, chosen, chosenCount);
+            sound.ifPresent(this::take);
+            any |= sound.isPresent() || add(budget - 1, i);
+            chosenCount--;
+        }
+        return any;
     }
 
     private void take(Choice choice) {

@@ -139,7 +139,7 @@ final class Obstacles {
 
     private String pastLimit(int steps) {
         return "%s worst case, past the limit of %s"
-                .formatted(fine(problem.markError().times(steps)), fine(problem.limit()));
+                .formatted(fine(problem.markError().times(steps)), fine(problem.mostByStepsAlone()));
     }
 
     /** To a limit which, typed as it stands here, allows that many steps: what is rounded off is not lost but added. */

@@ -8,34 +8,28 @@ import turnalike.units.Length;
 
 /** Turns a choice of openings into settings with their steps, and the errors of the marks. */
 final class PlanBuilder {
+    /** With more marks the least misses take longer than anyone waits, and each opening stands in the middle of what it serves. */
+    static final int MOST_FOR_LEAST_MISSES = 128;
+
     private final DividerProblem problem;
     private final Spans spans;
-    private final StepCount count;
+    /** Indices into {@link Spans#openings}, the pinned ones first. */
     private final List<Integer> openings;
-    private final List<List<DividerStep>> steps = new ArrayList<>();
+
+    private final Strikes strikes;
+    private final double[] openingsMm;
 
     private PlanBuilder(DividerProblem problem, Spans spans, Choice choice) {
         this.problem = problem;
         this.spans = spans;
-        this.count = new StepCount(spans);
-        count.useStick(choice.stick());
-        count.count(choice.openings(), choice.settings());
         this.openings = new ArrayList<>(IntStream.range(0, spans.pinned).boxed().toList());
         IntStream.of(choice.openings()).forEach(openings::add);
-        openings.forEach(opening -> steps.add(new ArrayList<>()));
+        this.strikes = choice.strikes().orElseGet(() -> shortest(choice));
+        this.openingsMm = set();
     }
 
-    /**
-     * The plan: each mark is struck from a mark one step nearer a given one; if several offer themselves, with a pinned opening before any
-     * other, then over the shortest distance, then from the lower mark.
-     */
     static DividerPlan write(DividerProblem problem, Spans spans, ProvenChoice proven) {
         PlanBuilder writer = new PlanBuilder(problem, spans, proven.choice());
-        for (int mark = 1; mark < spans.last(); mark++) {
-            if (writer.count.steps(mark) > 0) {
-                writer.strike(mark);
-            }
-        }
         List<DividerSetting> settings = writer.settings();
         GivenMarks given = given(problem, proven);
         int lowerBound = Math.min(settings.size(), spans.pinned + proven.lowerBound());
@@ -43,7 +37,7 @@ final class PlanBuilder {
                 settings,
                 given,
                 writer.errors(given),
-                writer.count.sum(),
+                writer.strikes.sum(),
                 given.fewestProven() && lowerBound == settings.size(),
                 given.fewestProven() && proven.ties(),
                 lowerBound,
@@ -67,13 +61,34 @@ final class PlanBuilder {
                 .mapToObj(mark -> {
                     boolean stick =
                             given.wished().contains(mark) || given.outOfReach().contains(mark);
-                    return MarkError.of(mark, stick ? 1 : count.steps(mark), problem.markError(), stick);
+                    Length miss = Length.ofMm(LeastMisses.missMm(spans, strikes, openingsMm, mark));
+                    return MarkError.of(mark, stick ? 1 : strikes.steps()[mark], miss, problem.markError(), stick);
                 })
                 .toList();
     }
 
-    private void strike(int mark) {
-        int setting = -1;
+    /**
+     * Each mark is struck from a mark one step nearer a given one; if several offer themselves, with a pinned opening before any other,
+     * then over the shortest distance, then from the lower mark.
+     */
+    private Strikes shortest(Choice choice) {
+        StepCount count = new StepCount(spans);
+        count.useStick(choice.stick());
+        count.count(choice.openings(), choice.settings());
+        Strikes shortest = Strikes.none(spans, choice.stick());
+        for (int round = 1; round <= spans.mostSteps; round++) {
+            for (int mark = 1; mark < spans.last(); mark++) {
+                if (count.steps(mark) == round) {
+                    strike(shortest, mark);
+                }
+            }
+        }
+        return shortest;
+    }
+
+    private void strike(Strikes strikes, int mark) {
+        int nearest = spans.marks();
+        int with = -1;
         int from = -1;
         double shortest = Double.POSITIVE_INFINITY;
         for (int i = 0; i < openings.size(); i++) {
@@ -83,41 +98,90 @@ final class PlanBuilder {
                         ? opening.high()[pair]
                         : opening.high()[pair] == mark ? opening.low()[pair] : mark;
                 double distance = i < spans.pinned ? 0 : spans.distanceMm(mark, other);
-                if (count.steps(other) == count.steps(mark) - 1 && distance < shortest - Spans.SLACK_MM) {
-                    setting = i;
+                int steps = strikes.steps()[other];
+                if (steps < nearest || (steps == nearest && distance < shortest - Spans.SLACK_MM)) {
+                    nearest = steps;
+                    with = i;
                     from = other;
                     shortest = distance;
                 }
             }
         }
-        steps.get(setting).add(new DividerStep(from, mark, count.steps(mark)));
+        strikes.strike(mark, from, with);
+    }
+
+    /** What each opening is set to: the least misses, or the middle of what it serves where the marks are too many. */
+    private double[] set() {
+        OpeningRange[] ranges = new OpeningRange[openings.size()];
+        for (int i = 0; i < ranges.length; i++) {
+            ranges[i] = OpeningRange.of(spans, openings.get(i));
+            for (DividerStep step : served(i)) {
+                ranges[i] = ranges[i].serving(distanceMm(step), spans.rules);
+            }
+        }
+        if (spans.marks() > MOST_FOR_LEAST_MISSES || allExact(ranges)) {
+            return IntStream.range(0, ranges.length)
+                    .mapToDouble(i -> middle(ranges[i], served(i)))
+                    .toArray();
+        }
+        double[] least =
+                LeastMisses.of(spans, strikes, ranges, problem.markError().mm());
+        for (int i = 0; i < least.length; i++) {
+            least[i] = tidy(least[i], served(i), ranges[i]);
+        }
+        return least;
+    }
+
+    /** Whether the middle of what it serves misses nothing, for every opening. */
+    private boolean allExact(OpeningRange[] ranges) {
+        return IntStream.range(0, ranges.length).allMatch(i -> {
+            double middle = middle(ranges[i], served(i));
+            return served(i).stream().allMatch(step -> Math.abs(distanceMm(step) - middle) <= Spans.SLACK_MM);
+        });
+    }
+
+    private double middle(OpeningRange range, List<DividerStep> served) {
+        double[] distances =
+                served.stream().mapToDouble(this::distanceMm).sorted().toArray();
+        return distances.length == 0
+                ? range.leastMm()
+                : range.nearest((distances[0] + distances[distances.length - 1]) / 2);
+    }
+
+    /** Rid of the rounding of the programme that found it, where it stands for a distance or the middle of two. */
+    private double tidy(double openingMm, List<DividerStep> served, OpeningRange range) {
+        double middle = middle(range, served);
+        return served.stream()
+                .map(this::distanceMm)
+                .filter(distance -> Math.abs(distance - openingMm) <= Spans.SLACK_MM)
+                .findFirst()
+                .orElse(Math.abs(middle - openingMm) <= Spans.SLACK_MM ? middle : openingMm);
+    }
+
+    private double distanceMm(DividerStep step) {
+        return spans.distanceMm(step.from(), step.to());
+    }
+
+    private List<DividerStep> served(int opening) {
+        return IntStream.range(0, spans.marks())
+                .filter(mark -> strikes.isStruck(mark) && strikes.with()[mark] == opening)
+                .mapToObj(mark -> new DividerStep(strikes.from()[mark], mark, strikes.steps()[mark]))
+                .sorted(Comparator.comparing(DividerStep::round).thenComparing(DividerStep::to))
+                .toList();
     }
 
     /** The settings that serve a mark, and the pinned ones whether they do or not. */
     private List<DividerSetting> settings() {
         List<DividerSetting> settings = new ArrayList<>();
         for (int i = 0; i < openings.size(); i++) {
-            List<DividerStep> served = new ArrayList<>(steps.get(i));
-            served.sort(Comparator.comparing(DividerStep::round).thenComparing(DividerStep::to));
+            List<DividerStep> served = served(i);
             if (i < spans.pinned) {
                 settings.add(new DividerSetting(problem.pinned().get(i), served, true));
             } else if (!served.isEmpty()) {
-                settings.add(new DividerSetting(middle(served), served, false));
+                settings.add(new DividerSetting(Length.ofMm(openingsMm[i]), served, false));
             }
         }
         settings.sort(Comparator.comparing(DividerSetting::opening));
         return settings;
-    }
-
-    /** Of the distances served, or the largest opening where that is below: both are within the match tolerance of them all. */
-    private Length middle(List<DividerStep> served) {
-        double[] distances = served.stream()
-                .mapToDouble(step -> spans.distanceMm(step.from(), step.to()))
-                .sorted()
-                .toArray();
-        Length middle = Length.ofMm((distances[0] + distances[distances.length - 1]) / 2);
-        return problem.largest()
-                .filter(largest -> largest.compareTo(middle) < 0)
-                .orElse(middle);
     }
 }

@@ -20,11 +20,26 @@ final class Reduction {
 
     /** Indices into {@link Spans#openings}, rising, the pinned ones left out. */
     static int[] worthTrying(Spans spans) {
+        if (spans.whole.isPresent() && !holdsWith(spans, spans.whole.orElseThrow())) {
+            return IntStream.range(spans.pinned, spans.openings.size()).toArray();
+        }
         boolean[] direct = directs(spans);
         boolean[] single = new boolean[spans.marks()];
         return IntStream.range(spans.pinned, spans.openings.size())
                 .filter(i -> keep(spans, spans.openings.get(i), direct, single))
                 .toArray();
+    }
+
+    /**
+     * Whether the above holds with a limit to the whole error. The opening from an end may miss its mark as the chain in its place did,
+     * so far as the match tolerance t allows, and saves k-1 mark errors e; the chain's miss was k·t at most. So no error grows by more
+     * than (k-1)(t-e): by nothing where t is at most e, and the opening from an end is free to miss, as one
+     * beside a forbidden opening, or as wide as the dividers open, is not.
+     */
+    private static boolean holdsWith(Spans spans, Spans.WholeLimit limit) {
+        return spans.rules.toleranceMm() <= limit.errorMm()
+                && spans.rules.forbiddenMm().length == 0
+                && !spans.hasForcedMisses();
     }
 
     private static boolean keep(Spans spans, Opening opening, boolean[] direct, boolean[] single) {
@@ -61,6 +76,11 @@ final class Reduction {
      * fewest pairs first, as long as the effort lasts.
      */
     static Choice sound(Spans spans, int[] candidates, Effort effort) {
+        Choice reaching = reaching(spans, candidates, effort);
+        return spans.whole.isEmpty() ? reaching : SoundStart.of(spans, reaching, effort);
+    }
+
+    private static Choice reaching(Spans spans, int[] candidates, Effort effort) {
         StepCount count = new StepCount(spans);
         List<Integer> kept = new ArrayList<>();
         for (int opening : enough(spans, candidates, count)) {

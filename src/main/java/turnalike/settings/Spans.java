@@ -3,6 +3,8 @@ package turnalike.settings;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The marks and every opening worth trying, as bare numbers for the searches.
@@ -28,7 +30,24 @@ final class Spans {
     /** How many of the openings, from the first, stand in every plan because the turner asked for them. */
     final int pinned;
 
+    /** What the openings were made by. */
+    final Rules rules;
+    /** The limit to a mark's whole error, where it is not certain that every chain of so many steps keeps it. */
+    final Optional<WholeLimit> whole;
+
     private final boolean[][] barred;
+
+    /**
+     * No mark's error may be greater than the limit, the known misses of its steps included.
+     *
+     * @param errorMm of each step
+     */
+    record WholeLimit(double errorMm, double limitMm) {
+        /** Whether a mark may stand so many steps out and miss by that much. */
+        boolean allows(int steps, double missMm) {
+            return Math.abs(missMm) + steps * errorMm <= limitMm + SLACK_MM;
+        }
+    }
 
     /**
      * Which steps may be made.
@@ -50,7 +69,16 @@ final class Spans {
      * @param barred by two marks, both ways round: no opening but a pinned one may step from one to the other
      */
     Spans(double[] placesMm, int mostSteps, boolean[] given, List<Opening> openings, int pinned, boolean[][] barred) {
-        this(placesMm, mostSteps, withEnds(given), new int[0], openings, pinned, barred);
+        this(
+                placesMm,
+                mostSteps,
+                withEnds(given),
+                new int[0],
+                openings,
+                pinned,
+                barred,
+                new Rules(0, Double.POSITIVE_INFINITY, new boolean[given.length], new double[pinned], new double[0]),
+                Optional.empty());
     }
 
     private Spans(
@@ -60,7 +88,9 @@ final class Spans {
             int[] stick,
             List<Opening> openings,
             int pinned,
-            boolean[][] barred) {
+            boolean[][] barred,
+            Rules rules,
+            Optional<WholeLimit> whole) {
         this.placesMm = placesMm;
         this.mostSteps = mostSteps;
         this.given = given;
@@ -68,6 +98,8 @@ final class Spans {
         this.openings = openings;
         this.pinned = pinned;
         this.barred = barred;
+        this.rules = rules;
+        this.whole = whole;
     }
 
     /** The openings that places along a piece allow, whatever their size, where nothing stays square. */
@@ -110,7 +142,16 @@ final class Spans {
                 .filter(pair -> !shut[(int) pair[1]][(int) pair[2]])
                 .toList();
         addWindows(openings, within, 2 * rules.toleranceMm() + SLACK_MM);
-        return new Spans(placesMm, mostSteps, given, openings, rules.pinnedMm().length, shut);
+        return new Spans(
+                placesMm,
+                mostSteps,
+                given,
+                new int[0],
+                openings,
+                rules.pinnedMm().length,
+                shut,
+                rules,
+                Optional.empty());
     }
 
     private static boolean[] withEnds(boolean[] given) {
@@ -137,7 +178,46 @@ final class Spans {
         for (int mark : more) {
             all[mark] = true;
         }
-        return new Spans(placesMm, mostSteps, all, more.clone(), openings, pinned, barred);
+        return new Spans(placesMm, mostSteps, all, more.clone(), openings, pinned, barred, rules, whole);
+    }
+
+    /**
+     * The same, with that limit to a mark's whole error; the most steps are those that the limit allows without any miss. Where no chain
+     * of so many steps can pass the limit, because distances repeat exactly or the limit leaves room for every miss, it is none.
+     */
+    Spans within(WholeLimit limit) {
+        boolean certain =
+                openings.stream().allMatch(this::isExact) || limit.allows(mostSteps, mostSteps * rules.toleranceMm());
+        return certain
+                ? this
+                : new Spans(placesMm, mostSteps, given, stick, openings, pinned, barred, rules, Optional.of(limit));
+    }
+
+    /** The same, whatever the steps miss. */
+    Spans withoutLimit() {
+        return new Spans(placesMm, mostSteps, given, stick, openings, pinned, barred, rules, Optional.empty());
+    }
+
+    /** Whether it can be set so that it misses none of its distances. */
+    private boolean isExact(Opening opening) {
+        double shortest = opening.shortestMm();
+        int index = openings.indexOf(opening);
+        double set = index < pinned ? rules.pinnedMm()[index] : Math.min(shortest, rules.largestMm());
+        return IntStream.range(0, opening.pairs())
+                .allMatch(i -> Math.abs(distanceMm(opening.low()[i], opening.high()[i]) - set) <= SLACK_MM);
+    }
+
+    /** Whether some step can only be made with an opening that misses it, since dividers open no wider or are pinned. */
+    boolean hasForcedMisses() {
+        for (int i = 0; i < openings.size(); i++) {
+            Opening opening = openings.get(i);
+            for (int pair = 0; pair < opening.pairs(); pair++) {
+                if (distanceMm(opening.low()[pair], opening.high()[pair]) > rules.largestMm() + SLACK_MM) {
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     int marks() {

@@ -26,6 +26,7 @@ final class StickSearch {
     private final Effort effort;
     private final Map<Node, Range> known = new HashMap<>();
     private Choice best;
+    private int leastUnsound = Integer.MAX_VALUE;
     private Optional<Leaf> latest = Optional.empty();
 
     /** What is taken from the stick, and what may be besides. */
@@ -114,8 +115,10 @@ final class StickSearch {
         latest = Optional.of(leaf);
         FewestSearch search = leaf.search();
         search.know(best);
+        search.knowUnsound(leastUnsound);
         Ending ending = all ? search.best(settings) : search.any(settings);
         best = search.best();
+        leastUnsound = search.leastUnsound();
         if (ending == Ending.NONE && !all) {
             known.put(node, new Range(settings + 1, range.found()));
         }

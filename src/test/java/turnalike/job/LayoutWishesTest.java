@@ -54,12 +54,14 @@ class LayoutWishesTest {
     }
 
     @Test
-    void the_limit_follows_the_mark_error_unless_it_is_given() {
-        Tolerances given = InventedLeg.read("\"tolerances\": {\"mark\": 0.2},")
+    void three_steps_are_the_rule_unless_a_limit_is_given() {
+        Job rule = InventedLeg.read("\"tolerances\": {\"mark\": 0.2},").job().orElseThrow();
+        assertThat(rule.tolerances().markLimit()).isEmpty();
+        assertThat(JobSettings.problem(rule).mostSteps()).isEqualTo(3);
+        Job given = InventedLeg.read("\"tolerances\": {\"mark\": 0.2, \"mark_limit\": 0.9},")
                 .job()
-                .orElseThrow()
-                .tolerances();
-        assertThat(given.markLimit().mm()).isEqualTo(0.6, Offset.offset(1e-12));
+                .orElseThrow();
+        assertThat(JobSettings.problem(given).mostSteps()).isEqualTo(4);
     }
 
     @Test

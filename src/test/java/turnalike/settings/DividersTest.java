@@ -55,8 +55,12 @@ class DividersTest {
                 .sorted()
                 .mapToDouble(place -> place * unit)
                 .toArray();
-        DividerProblem problem = problem(places);
-        return problem.withLimit(problem.markError().times(1 + random.nextInt(4)));
+        return stepsAtMost(1 + random.nextInt(4), problem(places));
+    }
+
+    /** The problem with a limit that allows so many steps, at most ten, whatever they miss; the match tolerance is far below 15 mm. */
+    static DividerProblem stepsAtMost(int steps, DividerProblem problem) {
+        return problem.withMarkError(Length.ofMm(15)).withLimit(Length.ofMm(16.4 * steps));
     }
 
     private static DividerProblem withWishes(DividerProblem problem, Random random) {

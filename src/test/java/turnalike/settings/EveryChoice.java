@@ -9,7 +9,7 @@ import turnalike.units.Length;
 /**
  * The best plan by trying every set of marks from the stick and every set of openings, least sets first, with no code of the search. An
  * opening serves the window that begins at a distance between two marks, or is the largest there is: whatever serves some distances,
- * that one serves too.
+ * that one serves too. Counts steps only: for a limit that leaves room for every miss.
  */
 final class EveryChoice {
     private static final double NOISE_MM = 1e-9;
@@ -125,7 +125,9 @@ final class EveryChoice {
         for (int mark = 0; mark < mm.length; mark++) {
             steps[mark] = isGiven(mark) ? 0 : FAR;
         }
-        int most = (int) Math.floor(problem.limit().mm() / problem.markError().mm() + 1e-9);
+        int most = problem.limit()
+                .map(limit -> (int) Math.floor(limit.mm() / problem.markError().mm() + 1e-9))
+                .orElse(3);
         for (int round = 1; round <= most; round++) {
             for (int a = 0; a < mm.length; a++) {
                 for (int b = 0; b < mm.length; b++) {

@@ -8,6 +8,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.DoubleSupplier;
+import org.assertj.core.data.Offset;
 import turnalike.units.Length;
 
 /** Checks a plan against the contract's words alone, with no code of the search. */
@@ -69,14 +71,22 @@ final class PlanCheck {
                 }
             }
         }
+        Map<Integer, Double> walked = walk(problem, plan, () -> 0);
         for (MarkError error : plan.errors()) {
             // A line from the stick is off by one mark error itself; what is struck from it counts its own steps.
             int steps = onTheStick.contains(error.mark()) ? 1 : depth.getOrDefault(error.mark(), UNREACHED);
             double e = problem.markError().mm();
             assertThat(error.steps()).isEqualTo(steps);
-            assertThat(error.worst().mm()).isEqualTo(steps * e);
-            assertThat(error.rootSumSquare().mm()).isEqualTo(Math.sqrt(steps) * e);
-            assertThat(error.worst().mm()).isLessThanOrEqualTo(problem.limit().mm() + NOISE_MM);
+            double miss = walked.getOrDefault(error.mark(), 0.0);
+            assertThat(error.miss().mm()).isEqualTo(miss, Offset.offset(NOISE_MM));
+            assertThat(error.worst().mm()).isEqualTo(Math.abs(miss) + steps * e, Offset.offset(NOISE_MM));
+            assertThat(error.rootSumSquare().mm())
+                    .isEqualTo(Math.abs(miss) + Math.sqrt(steps) * e, Offset.offset(NOISE_MM));
+            assertThat(error.scatter().mm()).isEqualTo(Math.sqrt(steps) * e, Offset.offset(NOISE_MM));
+            problem.limit()
+                    .ifPresentOrElse(
+                            limit -> assertThat(error.worst().mm()).isLessThanOrEqualTo(limit.mm() + NOISE_MM),
+                            () -> assertThat(steps).isLessThanOrEqualTo(e == 0 ? UNREACHED : 3));
         }
         assertThat(plan.errors()).hasSize(marks.size());
         int sum = plan.settings().stream()
@@ -84,6 +94,38 @@ final class PlanCheck {
                 .mapToInt(DividerStep::round)
                 .sum();
         assertThat(plan.sumOfSteps()).isEqualTo(sum);
+    }
+
+    /**
+     * Lays the marks out by the plan, each step off by what is drawn for it: for each mark struck, how far it then stands too near the far
+     * end.
+     */
+    static Map<Integer, Double> walk(DividerProblem problem, DividerPlan plan, DoubleSupplier error) {
+        Map<Integer, Double> stands = new HashMap<>();
+        Map<Integer, Double> off = new HashMap<>();
+        List<DividerSetting> settings = plan.settings();
+        int last = settings.stream()
+                .flatMap(setting -> setting.steps().stream())
+                .mapToInt(DividerStep::round)
+                .max()
+                .orElse(0);
+        for (int round = 1; round <= last; round++) {
+            for (DividerSetting setting : settings) {
+                for (DividerStep step : setting.steps()) {
+                    if (step.round() == round) {
+                        double from = stands.getOrDefault(
+                                step.from(), problem.marks().get(step.from()).mm());
+                        double way = step.to() > step.from() ? 1 : -1;
+                        double place = from + way * setting.opening().mm() + error.getAsDouble();
+                        stands.put(step.to(), place);
+                        off.put(
+                                step.to(),
+                                place - problem.marks().get(step.to()).mm());
+                    }
+                }
+            }
+        }
+        return off;
     }
 
     /** The longest distance stepped with an opening that is not pinned. */

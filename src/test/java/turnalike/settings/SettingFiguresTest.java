@@ -156,7 +156,11 @@ class SettingFiguresTest {
         for (Runnable each : bad) {
             assertThatThrownBy(each::run).isInstanceOf(IllegalArgumentException.class);
         }
-        assertThat(two.withMarkError(Length.ofMm(0.2)).limit().mm()).isEqualTo(0.6, NOISE);
+        assertThat(two.withLimit(Length.ofMm(0.2))
+                        .withMarkError(Length.ofMm(0.2))
+                        .limit())
+                .isEmpty();
+        assertThat(two.withMarkError(Length.ofMm(0.2)).mostByStepsAlone().mm()).isEqualTo(0.6, NOISE);
         assertThat(two.withMarkError(Length.ZERO).mostSteps()).isEqualTo(2);
         Wrench.Opening wide = new Wrench.Opening(Length.ofMm(5), Length.ofMm(5));
         assertThat(wide.least()).isEqualTo(wide.most());

@@ -52,7 +52,7 @@ class StickMarksTest {
     }
 
     /** Few marks whose distances often repeat, the largest opening one that leaves some out of reach; squares and wishes now and then. */
-    private static DividerProblem small(Random random) {
+    static DividerProblem small(Random random) {
         int count = 4 + random.nextInt(5);
         double[] places = random.ints(0, 2 * count + random.nextInt(30))
                 .distinct()
@@ -61,7 +61,7 @@ class StickMarksTest {
                 .mapToDouble(place -> place * 2.5)
                 .toArray();
         DividerProblem problem = problem(places);
-        problem = problem.withLimit(problem.markError().times(1 + random.nextInt(4)))
+        problem = DividersTest.stepsAtMost(1 + random.nextInt(4), problem)
                 .withMatchTolerance(Length.ofMm(random.nextInt(3) == 0 ? 1.3 : 0.1))
                 .withLargest(Length.ofMm(
                         random.nextInt(3) == 0 ? 2.45 + 5 * random.nextInt(3) : 2.5 * (1 + random.nextInt(6))));

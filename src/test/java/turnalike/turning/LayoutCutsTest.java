@@ -30,7 +30,7 @@ class LayoutCutsTest {
     }
 
     private static MarkError error(int mark, boolean fromTheStick) {
-        return new MarkError(mark, 1, mm(0.25), mm(0.25), fromTheStick);
+        return new MarkError(mark, 1, mm(0), mm(0.25), mm(0.25), fromTheStick);
     }
 
     private static List<Cut> cuts(List<Integer> onTheStick, DividerSetting... settings) {

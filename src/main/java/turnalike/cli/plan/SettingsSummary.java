@@ -140,22 +140,31 @@ final class SettingsSummary {
         }
     }
 
+    /** What two marks may be off by is told apart if it differs by more than this: a hundredth of a hair. */
+    private static final double ALIKE_MM = 0.0005;
+
     /** Marks that collect the same error stand on one line. */
     private void errors() {
-        Map<Integer, List<MarkError>> bySteps = new TreeMap<>();
+        Map<String, List<MarkError>> alikes = new TreeMap<>();
         for (MarkError error : settings.dividers().errors()) {
             if (error.steps() > 0) {
-                bySteps.computeIfAbsent(error.steps(), steps -> new ArrayList<>())
+                long miss = Math.round(error.miss().abs().mm() / ALIKE_MM);
+                alikes.computeIfAbsent(format("%05d %09d", error.steps(), miss), key -> new ArrayList<>())
                         .add(error);
             }
         }
-        for (List<MarkError> alike : bySteps.values()) {
+        for (List<MarkError> alike : alikes.values()) {
             MarkError one = alike.get(0);
+            String missed = one.miss().abs().mm() < ALIKE_MM / 2
+                    ? ""
+                    : ", of it %s since openings miss"
+                            .formatted(one.miss().abs().formatFine(units));
             line(
-                    "  %d step%s: off by %s at worst, %s root-sum-square: mark%s %s",
+                    "  %d step%s: off by %s at worst%s, %s root-sum-square: mark%s %s",
                     one.steps(),
                     one.steps() == 1 ? "" : "s",
                     one.worst().formatFine(units),
+                    missed,
                     one.rootSumSquare().formatFine(units),
                     alike.size() == 1 ? "" : "s",
                     alike.stream().map(each -> String.valueOf(each.mark())).collect(Collectors.joining(" ")));

@@ -70,7 +70,13 @@ final class SettingsJson {
                     .put("from", step.from())
                     .put("to", step.to())
                     .put("from_mm", marks.get(step.from()).place().mm())
-                    .put("to_mm", marks.get(step.to()).place().mm());
+                    .put("to_mm", marks.get(step.to()).place().mm())
+                    .put(
+                            "miss_mm",
+                            setting.miss(
+                                            marks.get(step.from()).place(),
+                                            marks.get(step.to()).place())
+                                    .mm());
         }
         numbers(node.putArray("width_of_members"), uses.widths());
         numbers(node.putArray("same_as_calipers"), uses.calipers());
@@ -98,8 +104,10 @@ final class SettingsJson {
             list.addObject()
                     .put("mark", each.mark())
                     .put("steps", each.steps())
+                    .put("miss_mm", each.miss().mm())
                     .put("worst_mm", each.worst().mm())
                     .put("root_sum_square_mm", each.rootSumSquare().mm())
+                    .put("scatter_mm", each.scatter().mm())
                     .put("from_the_stick", each.fromTheStick());
         }
     }

@@ -222,7 +222,10 @@ public final class JobKeys {
 
         /** The greatest worst-case error a mark may collect over several steps. */
         public static final Key<Size> MARK_LIMIT = Key.may(
-                        "mark_limit", aboveZero(), "the greatest worst-case error a mark may collect", "3 × `mark`")
+                        "mark_limit",
+                        aboveZero(),
+                        "the greatest worst-case error a mark may collect, what the openings miss included",
+                        "no limit: at most three steps in a row")
                 .asked(KeySection.TOLERANCES, "What a mark may collect", "left empty: three steps");
 
         /** How far a seat's depth may be off from what is told of it, either way. */

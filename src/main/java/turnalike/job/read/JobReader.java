@@ -121,21 +121,23 @@ public final class JobReader {
 
     private static Optional<Tolerances> tolerances(Fields fields) {
         Optional<Length> mark = fields.size(ToleranceKeys.MARK);
-        Optional<Length> markLimit = fields.has(ToleranceKeys.MARK_LIMIT)
-                ? fields.size(ToleranceKeys.MARK_LIMIT)
-                : mark.map(Tolerances::limitFor);
+        boolean limited = fields.has(ToleranceKeys.MARK_LIMIT);
+        Optional<Length> markLimit = limited ? fields.size(ToleranceKeys.MARK_LIMIT) : Optional.empty();
         Optional<Length> diameter = fields.size(ToleranceKeys.DIAMETER);
         Optional<Double> massPct = fields.number(ToleranceKeys.MASS);
         Optional<Double> scale = fields.number(ToleranceKeys.SCALE);
         Optional<Length> seat = fields.size(ToleranceKeys.SEAT);
         Optional<Double> holeAngle = fields.number(ToleranceKeys.HOLE_ANGLE);
         fields.refuseUnknown(JobKeys.TOLERANCES.type());
-        boolean known = Stream.of(mark, markLimit, diameter, massPct, scale, seat, holeAngle)
+        if (limited && markLimit.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean known = Stream.of(mark, diameter, massPct, scale, seat, holeAngle)
                 .allMatch(Optional::isPresent);
         return known
                 ? Optional.of(new Tolerances(
                         mark.orElseThrow(),
-                        markLimit.orElseThrow(),
+                        markLimit,
                         diameter.orElseThrow(),
                         massPct.orElseThrow(),
                         Mass.ofGrams(scale.orElseThrow()),

@@ -63,7 +63,7 @@ final class SettingsReader {
     /** Tells each wish that contradicts another, and each mark that no plan can reach, with what would free it. */
     static void obstacles(Pattern pattern, LayoutWishes wishes, Tolerances tolerances, Reading reading) {
         boolean anyOpening = wishes.pinned().isEmpty() && wishes.forbidden().isEmpty();
-        if (anyOpening && tolerances.markLimit().compareTo(tolerances.mark()) >= 0) {
+        if (anyOpening && tolerances.markLimit().orElse(tolerances.mark()).compareTo(tolerances.mark()) >= 0) {
             return; // each mark can be stepped from an end, so there is nothing to look for; a page reads its job at
             // every edit
         }
