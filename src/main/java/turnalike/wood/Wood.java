@@ -17,6 +17,12 @@ public sealed interface Wood permits Wood.OfSpecies, Wood.OfDensity {
     /** {@return mass over volume, water included} */
     Density density();
 
+    /**
+     * {@return by how much the density may be off either way as the mean of such wood, by what it was worked out from; empty where it was
+     * given} Single pieces differ by more.
+     */
+    Optional<Density> densityUncertainty();
+
     /** {@return how {@link #density()} was found, by which route, and how sure it is} */
     Working working();
 
@@ -85,10 +91,9 @@ public sealed interface Wood permits Wood.OfSpecies, Wood.OfDensity {
     Wood with(Stiffness own);
 
     /**
-     * A species at a moisture. Its density is {@code 1000 G (1 + M/100)} kg/m³. At exactly 12 % G is the printed value, where there is
-     * one. At every other moisture G follows from the basic specific gravity by the printed volumetric shrinkage, or by one estimated as
-     * 26.5 times it; so the density has one small step, at 12 %, and is otherwise continuous. Above 30 % G stays the basic one.
-     * Accuracy: single pieces of one wood spread about 10 % around it.
+     * A species at a moisture. Its density is {@code 1000 G (1 + M/100)} kg/m³, continuous in the moisture; {@link DensityRoute} says by
+     * which way. Where the table has a G at 12 %, the density there is exactly its, as from 30 % on it is the basic one's.
+     * Accuracy: {@link #densityUncertainty} for the wood's mean; single pieces of one wood spread about 10 % around it.
      *
      * @param species the wood, with what is printed about it
      * @param moisture of the wood as it is turned
@@ -106,12 +111,17 @@ public sealed interface Wood permits Wood.OfSpecies, Wood.OfDensity {
 
         @Override
         public Density density() {
-            return by(DensityRoute.of(species, moisture)).orElseThrow();
+            return by(DensityRoute.of(species)).orElseThrow();
+        }
+
+        @Override
+        public Optional<Density> densityUncertainty() {
+            return Optional.of(DensitySureness.halfWidth(species, moisture));
         }
 
         @Override
         public Working working() {
-            DensityRoute route = DensityRoute.of(species, moisture);
+            DensityRoute route = DensityRoute.of(species);
             String how = String.format(
                     Locale.ROOT,
                     "%s at %s by %s: %s; density = 1000 G (1 + M/100) = %.1f kg/m3",
@@ -121,6 +131,11 @@ public sealed interface Wood permits Wood.OfSpecies, Wood.OfDensity {
                     route.how(species, moisture),
                     density().kgPerM3());
             List<String> sureness = new ArrayList<>();
+            sureness.add(String.format(
+                    Locale.ROOT,
+                    "As this wood's mean within %.1f kg/m3 either way, by the rounding of the printed figures and how far the basic"
+                            + " specific gravity with its shrinkage lies off",
+                    DensitySureness.halfWidth(species, moisture).kgPerM3()));
             others(route).ifPresent(sureness::add);
             sureness.add(SPREAD);
             species.provenance().note().ifPresent(note -> sureness.add("About this wood's row: " + note));
@@ -153,17 +168,32 @@ public sealed interface Wood permits Wood.OfSpecies, Wood.OfDensity {
 
         private String source(DensityRoute route) {
             String facts = "%s: facts %s".formatted(species.name(), facts(route));
-            String gravity =
-                    switch (route) {
-                        case FROM_TWELVE -> "";
-                        case BY_SHRINKAGE -> Equation.GRAVITY.cite() + "; " + Equation.SHRINKAGE.cite() + "; ";
-                        case BY_ESTIMATE -> Equation.GRAVITY.cite() + "; " + Equation.ESTIMATED_SHRINKAGE.cite() + "; ";
-                    };
+            String gravity = isAsPrinted(route)
+                    ? ""
+                    : Equation.GRAVITY.cite() + "; "
+                            + (usesShrinkage(route)
+                                    ? shrinkage().cite()
+                                    : Working.DERIVED + ": a straight line between the two")
+                            + "; ";
             return gravity + Equation.DENSITY.cite() + "; " + facts;
         }
 
+        /** Whether no formula is needed: at 12 %, and from 30 % on. */
+        private boolean isAsPrinted(DensityRoute route) {
+            return route == DensityRoute.THROUGH_BOTH
+                    && (moisture.equals(Moisture.TWELVE) || moisture.compareTo(Moisture.FIBRE_SATURATION) >= 0);
+        }
+
+        private boolean usesShrinkage(DensityRoute route) {
+            return route != DensityRoute.THROUGH_BOTH || moisture.compareTo(Moisture.TWELVE) < 0;
+        }
+
+        private Equation shrinkage() {
+            return DensityRoute.isShrinkagePrinted(species) ? Equation.SHRINKAGE : Equation.ESTIMATED_SHRINKAGE;
+        }
+
         private String facts(DensityRoute route) {
-            return route == DensityRoute.BY_SHRINKAGE
+            return usesShrinkage(route) && DensityRoute.isShrinkagePrinted(species)
                     ? species.provenance().cite(FactGroup.GRAVITY, FactGroup.SHRINKAGE)
                     : species.provenance().cite(FactGroup.GRAVITY);
         }
@@ -221,6 +251,11 @@ public sealed interface Wood permits Wood.OfSpecies, Wood.OfDensity {
         @Override
         public String text() {
             return String.format(Locale.ROOT, "wood of %.0f kg/m³", density.kgPerM3());
+        }
+
+        @Override
+        public Optional<Density> densityUncertainty() {
+            return Optional.empty();
         }
 
         @Override

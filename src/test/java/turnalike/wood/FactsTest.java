@@ -143,31 +143,35 @@ class FactsTest {
         }
     }
 
-    /** By hand: basic 0.50 and 10 %: at 6 % 8 % have happened, 0.5 / 0.92 = 0.54348, x 1060 = 576.1; the printed 0.55 at 12 % carried on. */
+    /** By hand: basic 0.50, 0.55 at 12 %, 10 %: 6 % have happened at 12 %, 8 % at 6 %; 0.55 x 0.94 / 0.92 = 0.56196, x 1060 = 595.7. */
     @Test
     void the_working_of_a_density_names_its_route_and_the_facts_it_stands_on() {
         Species both = invented(new SpecificGravity(0.50, of(0.55)), new Shrinkage(NONE, NONE, of(10)));
         Wood dry = Wood.of(both, Moisture.ofPct(6));
         assertThat(dry.working().how())
                 .startsWith(
-                        "Invented at 6 % by the basic specific gravity and the printed volumetric shrinkage: G = Gb / (1 - Sx/100)")
-                .contains("= 0.50 / (1 - 8.000/100) = 0.5435", "the printed volumetric shrinkage S = 10.00 %")
-                .endsWith("= 576.1 kg/m3");
+                        "Invented at 6 % by the specific gravities printed for green wood and at 12 %: G = G12 (1 - S12/100)")
+                .contains("= 0.55 (1 - 6.000/100) / (1 - 8.000/100) = 0.5620")
+                .contains("the printed volumetric shrinkage S = 10.00 %")
+                .endsWith("= 595.7 kg/m3");
         assertThat(dry.working().source())
                 .contains("specific gravity S1+S2, shrinkage S5")
                 .contains("4-9", "4-11", "4-14")
                 .doesNotContain("4-12,");
-        // 0.55 x 0.94 / 0.92 x 1060 = 595.7; the estimate of 26.5 x 0.5 = 13.25 %: 0.5 / (1 - 0.106) x 1060 = 592.8.
+        // 0.5 / 0.92 x 1060 = 576.1; the estimate of 26.5 x 0.5 = 13.25 %: 0.5 / (1 - 0.106) x 1060 = 592.8.
         assertThat(dry.working().sureness())
-                .contains("by the specific gravity printed at 12 % it would be 595.7 kg/m3 (+3.4 %)")
-                .contains("a volumetric shrinkage estimated from it it would be 592.8 kg/m3 (+2.9 %)")
+                .contains("within 19.6 kg/m3 either way")
+                .contains(
+                        "by the basic specific gravity and the printed volumetric shrinkage it would be 576.1 kg/m3 (-3.3 %)")
+                .contains("a volumetric shrinkage estimated from it it would be 592.8 kg/m3 (-0.5 %)")
                 .doesNotContain("About this wood's row");
         Wood atTwelve = Wood.of(both, Moisture.TWELVE);
-        assertThat(atTwelve.working().how())
-                .startsWith("Invented at 12 % by the specific gravity printed at 12 %: G = 0.55 as printed at 12 %");
-        assertThat(atTwelve.working().source())
-                .contains("specific gravity S1+S2")
-                .doesNotContain("shrinkage S5");
+        assertThat(atTwelve.working().how()).contains("at 12 %: G = 0.55 as printed at 12 %");
+        for (double pct : new double[] {12, 20, 30, 60}) {
+            assertThat(Wood.of(both, Moisture.ofPct(pct)).working().source())
+                    .contains("specific gravity S1+S2")
+                    .doesNotContain("shrinkage S5");
+        }
     }
 
     /** 26.5 x 0.5 = 13.25 %, of which 0.8 have happened at 6 %: 0.5 / 0.894; carried from 12 %: 0.55 x 0.9205 / 0.894. */
@@ -175,17 +179,19 @@ class FactsTest {
     void without_a_printed_shrinkage_every_route_takes_the_estimate_and_says_so() {
         Species bare = invented(new SpecificGravity(0.50, of(0.55)), new Shrinkage(NONE, NONE, NONE));
         Wood dry = Wood.of(bare, Moisture.ofPct(6));
-        assertThat(dry.density().kgPerM3()).isCloseTo(1060 * 0.5 / 0.894, within(1e-9));
-        assertThat(dry.working().how())
-                .contains("by the basic specific gravity and a volumetric shrinkage estimated from it")
-                .contains("the estimated volumetric shrinkage S = 13.25 %");
+        assertThat(dry.density().kgPerM3()).isCloseTo(1060 * 0.55 * (1 - 0.1325 * 0.6) / 0.894, within(1e-9));
+        assertThat(dry.working().how()).contains("the estimated volumetric shrinkage S = 13.25 %");
         assertThat(dry.working().source()).contains("4-12").doesNotContain("shrinkage S5");
-        assertThat(DensityRoute.FROM_TWELVE.gravity(bare, Moisture.ofPct(6)).orElseThrow())
-                .isCloseTo(0.55 * (1 - 0.1325 * 0.6) / 0.894, within(1e-12));
+        assertThat(DensityRoute.BY_ESTIMATE.gravity(bare, Moisture.ofPct(6)).orElseThrow())
+                .isCloseTo(0.5 / 0.894, within(1e-12));
         assertThat(DensityRoute.BY_SHRINKAGE.gravity(bare, Moisture.ofPct(6))).isEmpty();
         Species barest = invented(new SpecificGravity(0.50, NONE), new Shrinkage(NONE, NONE, NONE));
-        assertThat(DensityRoute.FROM_TWELVE.gravity(barest, Moisture.TWELVE)).isEmpty();
-        assertThat(DensityRoute.FROM_TWELVE.how(bare, Moisture.ofPct(6))).contains("(1 - Sx/100)");
+        assertThat(DensityRoute.THROUGH_BOTH.gravity(barest, Moisture.TWELVE)).isEmpty();
+        Wood estimated = Wood.of(barest, Moisture.ofPct(6));
+        assertThat(estimated.density().kgPerM3()).isCloseTo(1060 * 0.5 / 0.894, within(1e-9));
+        assertThat(estimated.working().how())
+                .contains("by the basic specific gravity and a volumetric shrinkage estimated from it")
+                .contains("(1 - Sx/100)");
     }
 
     @Test

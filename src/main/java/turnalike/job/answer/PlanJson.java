@@ -12,6 +12,7 @@ import turnalike.stock.Blank;
 import turnalike.stock.CornerCut;
 import turnalike.stock.StockPlan;
 import turnalike.units.Working;
+import turnalike.wood.Wood;
 
 /** A plan as the one JSON object that {@code plan --json} prints: lengths in mm, masses in g, each number at full precision. */
 public final class PlanJson {
@@ -28,7 +29,7 @@ public final class PlanJson {
         root.put("title", plan.job().title());
         root.put("count", plan.job().count());
         root.put("length_mm", plan.job().pattern().length().mm());
-        solid(root.putObject("solid"), plan.solid());
+        solid(root.putObject("solid"), plan.solid(), plan.job().wood());
         ArrayNode marks = root.putArray("marks");
         for (Mark mark : plan.marks()) {
             marks.addObject().put("mm", mark.place().mm()).put("label", mark.label());
@@ -46,9 +47,10 @@ public final class PlanJson {
         return Json.print(root);
     }
 
-    private static void solid(ObjectNode node, Solid solid) {
+    private static void solid(ObjectNode node, Solid solid, Wood wood) {
         node.put("volume_mm3", solid.volumeMm3());
         node.put("density_kg_m3", solid.density().kgPerM3());
+        wood.densityUncertainty().ifPresent(half -> node.put("density_uncertainty_kg_m3", half.kgPerM3()));
         node.put("mass_g", solid.mass().grams());
         node.put("balance_mm", solid.balance().mm());
         node.put("spin_inertia_g_mm2", solid.spinInertiaGMm2());
