@@ -16,6 +16,7 @@ import java.util.stream.Stream;
 import javax.tools.DiagnosticCollector;
 import javax.tools.JavaCompiler;
 import javax.tools.JavaFileObject;
+import javax.tools.SimpleJavaFileObject;
 import javax.tools.StandardJavaFileManager;
 import javax.tools.ToolProvider;
 
@@ -107,13 +108,39 @@ final class Mentions {
     private static void shown(List<Mention> out) throws IOException {
         JavaCompiler compiler = Objects.requireNonNull(ToolProvider.getSystemJavaCompiler(), "a JDK, not a JRE");
         try (StandardJavaFileManager manager = compiler.getStandardFileManager(null, Locale.ROOT, null)) {
-            Iterable<? extends JavaFileObject> files = manager.getJavaFileObjectsFromPaths(files(MAIN, ".java"));
-            JavacTask task = (JavacTask)
-                    compiler.getTask(null, manager, new DiagnosticCollector<>(), List.of("-proc:none"), null, files);
-            for (CompilationUnitTree unit : task.parse()) {
-                Path file = Path.of(unit.getSourceFile().getName());
-                new ShownTexts(unit, file.getFileName().toString(), feature(file), out).scan(unit, null);
-            }
+            shown(out, compiler, manager, manager.getJavaFileObjectsFromPaths(files(MAIN, ".java")));
+        }
+    }
+
+    /** What one file of that text would show. */
+    static List<Mention> shown(String java) throws IOException {
+        List<Mention> out = new ArrayList<>();
+        JavaCompiler compiler = Objects.requireNonNull(ToolProvider.getSystemJavaCompiler(), "a JDK, not a JRE");
+        JavaFileObject file =
+                new SimpleJavaFileObject(MAIN.resolve("turning/Added.java").toUri(), JavaFileObject.Kind.SOURCE) {
+                    @Override
+                    public CharSequence getCharContent(boolean ignoreEncodingErrors) {
+                        return java;
+                    }
+                };
+        try (StandardJavaFileManager manager = compiler.getStandardFileManager(null, Locale.ROOT, null)) {
+            shown(out, compiler, manager, List.of(file));
+        }
+        return out;
+    }
+
+    private static void shown(
+            List<Mention> out,
+            JavaCompiler compiler,
+            StandardJavaFileManager manager,
+            Iterable<? extends JavaFileObject> files)
+            throws IOException {
+        JavacTask task = (JavacTask)
+                compiler.getTask(null, manager, new DiagnosticCollector<>(), List.of("-proc:none"), null, files);
+        for (CompilationUnitTree unit : task.parse()) {
+            Path file = Path.of(unit.getSourceFile().getName());
+            Path inside = file.isAbsolute() ? Path.of("").toAbsolutePath().relativize(file) : file;
+            new ShownTexts(unit, file.getFileName().toString(), feature(inside), out).scan(unit, null);
         }
     }
 }

@@ -114,6 +114,46 @@ class SourcesTest {
                 .containsExactly("no row of it says FROM MEMORY");
     }
 
+    @Test
+    void a_working_that_cites_what_nobody_has_listed_is_a_fault() throws IOException {
+        assertThat(working("\"drift\"", "\"Nobody's test of trend, Annals of Nowhere 3 (1971) 5\""))
+                .isNotEmpty();
+        assertThat(working("\"drift of a new kind\"", "Working.COMMON_PRACTICE"))
+                .isNotEmpty();
+        assertThat(working("\"drift\"", "Working.COMMON_PRACTICE")).isEmpty();
+        assertThat(working("\"balance grade\"", "\"ISO 99999\"")).isNotEmpty();
+        assertThat(working("\"rocking\"", "where()"))
+                .as("a source that is not written out")
+                .isNotEmpty();
+    }
+
+    private static List<String> working(String figure, String source) throws IOException {
+        List<Mention> shown = Mentions.shown(
+                "class Added { Object o = new Working(%s, \"how\", %s, \"sure\"); }".formatted(figure, source));
+        assertThat(shown).anyMatch(Mention::strict);
+        return shown.stream()
+                .filter(Mention::leans)
+                .flatMap(mention -> mention.faults(rows).stream())
+                .toList();
+    }
+
+    /** The formulas on screen that are asked about most: each has a row with a source, or says that there is none. */
+    @Test
+    void every_formula_of_the_wheel_the_charts_and_the_lathe_has_a_row() {
+        for (String formula : List.of(
+                "balance grades",
+                "unbalance from rocking",
+                "circle through the rim's ends",
+                "run rules",
+                "likeness of two pieces",
+                "drift over a set",
+                "noise floor",
+                "what a cut takes off",
+                "spindle speeds")) {
+            assertThat(rows).as(formula).anyMatch(row -> row.what().contains(formula));
+        }
+    }
+
     private static List<String> added(String java) {
         List<Mention> out = new ArrayList<>();
         Mentions.comments(out, Path.of("Added.java"), "turning", java);
