@@ -70,7 +70,7 @@ final class DividerWorkings {
                                 problem.markError().formatFinest(units),
                                 sound),
                 "F. Scholz, Tolerance Stack Analysis Methods, Boeing, December 1995",
-                "the root-sum-square figure assumes that the steps err independently, both that the dividers are set to the opening told; a"
+                "the root-sum-square figure assumes that the steps err independently, either that the dividers are set to the opening told; a"
                         + " line from the stick errs by one more, which what is struck from it shares and which is not in these figures");
     }
 

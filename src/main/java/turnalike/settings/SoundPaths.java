@@ -140,7 +140,7 @@ final class SoundPaths {
             }
             List<Way> ways = next(ranges, openings);
             if (ways.isEmpty()) {
-                if (struckAll()) {
+                if (strikes.isWhole()) {
                     best = Optional.of(strikes.copy());
                     bestSum = sum;
                     bestLongestMm = longestMm;
@@ -187,15 +187,6 @@ final class SoundPaths {
             return Math.max(longestMm, leastLongestMm) < bestLongestMm - Spans.SLACK_MM;
         }
 
-        private boolean struckAll() {
-            for (int steps : strikes.steps()) {
-                if (steps == Strikes.FAR) {
-                    return false;
-                }
-            }
-            return true;
-        }
-
         /** The ways to strike one mark: one that may stand fewest steps out and has the fewest ways; the most promising way first. */
         private List<Way> next(OpeningRange[] ranges, double[] openings) {
             Map<Integer, List<Way>> byMark = new HashMap<>();
@@ -205,6 +196,9 @@ final class SoundPaths {
                     add(byMark, opening.low()[pair], opening.high()[pair], with, openings[with]);
                     add(byMark, opening.high()[pair], opening.low()[pair], with, openings[with]);
                 }
+            }
+            if (isSomeOutOfReach(byMark, ranges)) {
+                return List.of();
             }
             List<Way> best = List.of();
             int least = Integer.MAX_VALUE;
@@ -221,6 +215,30 @@ final class SoundPaths {
                     ? Integer.compare(a.steps(), b.steps())
                     : Double.compare(a.missMm(), b.missMm()));
             return sorted;
+        }
+
+        /** Whether some mark can be struck neither from one that stands nor from one that does not stand yet. */
+        private boolean isSomeOutOfReach(Map<Integer, List<Way>> byMark, OpeningRange[] ranges) {
+            boolean[] later = new boolean[spans.marks()];
+            for (int with = 0; with < ranges.length; with++) {
+                Opening opening = spans.openings.get(opening(with));
+                for (int pair = 0; pair < opening.pairs(); pair++) {
+                    int low = opening.low()[pair];
+                    int high = opening.high()[pair];
+                    later[low] |= mayStandLater(high);
+                    later[high] |= mayStandLater(low);
+                }
+            }
+            for (int mark = 0; mark < later.length; mark++) {
+                if (strikes.steps()[mark] == Strikes.FAR && !later[mark] && !byMark.containsKey(mark)) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        private boolean mayStandLater(int mark) {
+            return strikes.steps()[mark] == Strikes.FAR && fewest[mark] < spans.mostSteps;
         }
 
         private void add(Map<Integer, List<Way>> byMark, int from, int to, int with, double openingMm) {

@@ -45,6 +45,11 @@ record Strikes(int[] from, int[] with, int[] steps) {
         return from[mark] != GIVEN;
     }
 
+    /** Whether every mark stands. */
+    boolean isWhole() {
+        return Arrays.stream(steps).noneMatch(each -> each == FAR);
+    }
+
     Strikes copy() {
         return new Strikes(from.clone(), with.clone(), steps.clone());
     }

@@ -10,6 +10,9 @@ public record Length(double mm) implements Comparable<Length> {
     /** Millimetres in an inch, exact by definition (international inch, 1959; from memory). */
     public static final double MM_PER_INCH = 25.4;
 
+    /** A fraction of an inch stands for what is as near to it as this. */
+    private static final double FRACTION_MM = 1e-6;
+
     /** No length at all. */
     public static final Length ZERO = new Length(0);
 
@@ -140,6 +143,29 @@ public record Length(double mm) implements Comparable<Length> {
      */
     public String formatFineBoth(UnitSystem first) {
         return formatFine(first) + " (" + formatFine(first.other()) + ")";
+    }
+
+    /**
+     * Fine in both systems and never below the length, for what must not be said too small: {@code 0.75 mm (0.03 in)}.
+     *
+     * @param first the units whose figure stands first
+     * @return both figures, each with its unit
+     */
+    public String formatFineUpBoth(UnitSystem first) {
+        return formatFineUp(first) + " (" + formatFineUp(first.other()) + ")";
+    }
+
+    /**
+     * As a caliper tells it, the last digit one up where it would tell less than the length.
+     *
+     * @param units the units to print in
+     * @return the figure with its unit
+     */
+    public String formatFineUp(UnitSystem units) {
+        String told = formatFine(units);
+        Length half = units == UnitSystem.METRIC ? ofMm(0.005) : ofInches(0.0005);
+        boolean less = parse(told, units).get().mm() < mm - FRACTION_MM;
+        return less ? plus(half).formatFine(units) : told;
     }
 
     /**

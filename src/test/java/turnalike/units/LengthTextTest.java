@@ -221,6 +221,21 @@ class LengthTextTest {
 
     /** A millionth of a millimetre off a 64th is still that 64th; more is a decimal. */
     @Test
+    void what_must_not_be_said_too_small_is_told_one_up() {
+        assertThat(Length.ofMm(0.741).formatFineUp(UnitSystem.METRIC)).isEqualTo("0.75 mm");
+        assertThat(Length.ofMm(0.75).formatFineUp(UnitSystem.METRIC)).isEqualTo("0.75 mm");
+        assertThat(Length.ofMm(25.4 / 64).formatFineUpBoth(UnitSystem.INCH)).isEqualTo("1/64 in (0.4 mm)");
+        Seeds.each(2000, random -> {
+            Length error = Length.ofMm(3 * random.nextDouble());
+            for (UnitSystem units : UnitSystem.values()) {
+                double told =
+                        Length.parse(error.formatFineUp(units), units).get().mm();
+                assertThat(told - error.mm()).isBetween(-1e-6, (units == UnitSystem.METRIC ? 0.01 : 0.0254) + 1e-6);
+            }
+        });
+    }
+
+    @Test
     void a_fine_length_is_a_fraction_only_within_a_millionth_of_one() {
         assertThat(Length.ofMm(25.4 / 64 + 0.9e-6).formatFine(UnitSystem.INCH)).isEqualTo("1/64 in");
         assertThat(Length.ofMm(25.4 / 64 - 0.9e-6).formatFine(UnitSystem.INCH)).isEqualTo("1/64 in");

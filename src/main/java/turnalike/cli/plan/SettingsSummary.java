@@ -3,10 +3,13 @@ package turnalike.cli.plan;
 import static java.lang.String.format;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import turnalike.job.Job;
 import turnalike.job.JobSettings;
@@ -21,6 +24,7 @@ import turnalike.settings.MarkError;
 import turnalike.settings.OtherUses;
 import turnalike.settings.Wrench;
 import turnalike.units.Article;
+import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
 /** The settings of a plan as text: dividers, what the stick gives instead, the error of each mark, calipers. */
@@ -62,7 +66,7 @@ final class SettingsSummary {
                 "Dividers   %s (%s); worst mark error %s",
                 Article.count(dividers.settings().size(), "opening"),
                 fewest,
-                dividers.worst().formatBoth(units));
+                dividers.worst().formatFineUpBoth(units));
         for (int i = 0; i < dividers.settings().size(); i++) {
             DividerSetting each = dividers.settings().get(i);
             String pinned = each.pinned() ? "pinned  " : "";
@@ -140,35 +144,42 @@ final class SettingsSummary {
         }
     }
 
-    /** What two marks may be off by is told apart if it differs by more than this: a hundredth of a hair. */
-    private static final double ALIKE_MM = 0.0005;
-
-    /** Marks that collect the same error stand on one line. */
+    /** Marks as many steps out stand on one line. */
     private void errors() {
-        Map<String, List<MarkError>> alikes = new TreeMap<>();
+        Map<Integer, List<MarkError>> bySteps = new TreeMap<>();
         for (MarkError error : settings.dividers().errors()) {
             if (error.steps() > 0) {
-                long miss = Math.round(error.miss().abs().mm() / ALIKE_MM);
-                alikes.computeIfAbsent(format("%05d %09d", error.steps(), miss), key -> new ArrayList<>())
+                bySteps.computeIfAbsent(error.steps(), steps -> new ArrayList<>())
                         .add(error);
             }
         }
-        for (List<MarkError> alike : alikes.values()) {
-            MarkError one = alike.get(0);
-            String missed = one.miss().abs().mm() < ALIKE_MM / 2
-                    ? ""
-                    : ", of it %s since openings miss"
-                            .formatted(one.miss().abs().formatFine(units));
+        for (List<MarkError> alike : bySteps.values()) {
+            int steps = alike.get(0).steps();
+            Length miss = alike.stream()
+                    .map(error -> error.miss().abs())
+                    .max(Comparator.naturalOrder())
+                    .orElse(Length.ZERO);
             line(
                     "  %d step%s: off by %s at worst%s, %s root-sum-square: mark%s %s",
-                    one.steps(),
-                    one.steps() == 1 ? "" : "s",
-                    one.worst().formatFine(units),
-                    missed,
-                    one.rootSumSquare().formatFine(units),
+                    steps,
+                    steps == 1 ? "" : "s",
+                    range(alike, MarkError::worst, Length::formatFineUp),
+                    miss.isPositive()
+                            ? " (up to %s of it since openings miss)".formatted(miss.formatFineUp(units))
+                            : "",
+                    range(alike, MarkError::rootSumSquare, Length::formatFine),
                     alike.size() == 1 ? "" : "s",
                     alike.stream().map(each -> String.valueOf(each.mark())).collect(Collectors.joining(" ")));
         }
+    }
+
+    /** {@code 0.4 mm} where all are told alike, else {@code 0.4 mm to 0.53 mm}. */
+    private String range(
+            List<MarkError> errors, Function<MarkError, Length> figure, BiFunction<Length, UnitSystem, String> told) {
+        List<Length> figures = errors.stream().map(figure).sorted().toList();
+        String least = told.apply(figures.get(0), units);
+        String most = told.apply(figures.get(figures.size() - 1), units);
+        return least.equals(most) ? most : least + " to " + most;
     }
 
     private void calipers() {

@@ -260,7 +260,7 @@ public final class JobView {
                         openings,
                         onlyEnds ? "" : "other ",
                         sure,
-                        dividers.worst().formatBoth(units()));
+                        dividers.worst().formatFineUpBoth(units()));
     }
 
     public boolean hasDividers() {
