@@ -33,4 +33,13 @@ class SettingsSummaryTest {
                 .contains("2 steps: off by 0.5 mm at worst, 0.35 mm root-sum-square: mark")
                 .contains("1 step: off by 0.25 mm at worst, 0.25 mm root-sum-square: mark");
     }
+
+    @Test
+    void what_openings_miss_is_told_and_the_worst_is_not_rounded_down() {
+        // The pinned opening serves the 30 mm of either tenon.
+        String text = SettingsSummary.text(InventedLeg.plan("\"settings\": {\"pin\": [30.074]},", ""));
+        assertThat(text)
+                .contains("1 step: off by 0.33 mm at worst (up to 0.08 mm of it since openings miss)")
+                .doesNotContain("0.07 mm");
+    }
 }
