@@ -51,7 +51,7 @@ final class DividerSearch {
             return new DividerSearch(spans, effort).run(0, Optional.empty());
         }
         Effort share = effort.share(SHARE_WITHOUT_LIMIT);
-        ProvenChoice without = new DividerSearch(spans.withoutLimit(), share::spent).run(0, Optional.empty());
+        ProvenChoice without = new DividerSearch(spans.withoutLimit(), untold(share)).run(0, Optional.empty());
         Optional<Choice> sound = judge(spans, without.choice());
         boolean least = sound.filter(each -> each.sum() == without.choice().sum()
                         && each.longestMm() <= without.choice().longestMm() + Spans.SLACK_MM)
@@ -59,6 +59,16 @@ final class DividerSearch {
         return least
                 ? new ProvenChoice(sound.orElseThrow(), without.leastStick(), without.lowerBound(), without.ties())
                 : new DividerSearch(spans, effort).run(without.lowerBound(), sound);
+    }
+
+    /** The same, but nobody is told how far it comes: fewer openings may do without the limit than with it. */
+    private static Effort untold(Effort effort) {
+        return new Effort() {
+            @Override
+            public boolean spent() {
+                return effort.spent();
+            }
+        };
     }
 
     private static Optional<Choice> judge(Spans spans, Choice choice) {

@@ -37,8 +37,10 @@ final class SoundStart {
     }
 
     /**
+     * A choice that keeps to the limit.
+     *
      * @param relaxed a choice that reaches every mark, whatever the errors
-     * @return one that keeps to the limit; it takes more from the stick than is decided only if it cannot do without
+     * @return the relaxed one where that keeps to it; it takes more from the stick than is decided only if it cannot do without
      */
     static Choice of(Spans spans, Choice relaxed, Effort effort) {
         SoundStart start = new SoundStart(spans);

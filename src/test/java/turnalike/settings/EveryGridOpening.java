@@ -21,8 +21,6 @@ final class EveryGridOpening {
     private final double error;
     private final double limit;
     private final double[] grid;
-    private double[] off;
-    private int[] steps;
     private int best = Integer.MAX_VALUE;
 
     private EveryGridOpening(DividerProblem problem) {
@@ -30,8 +28,6 @@ final class EveryGridOpening {
         this.tolerance = problem.matchTolerance().mm();
         this.error = problem.markError().mm();
         this.limit = problem.limit().orElseThrow().mm();
-        this.off = new double[mm.length];
-        this.steps = new int[mm.length];
         TreeSet<Long> places = new TreeSet<>();
         for (int a = 0; a < mm.length; a++) {
             for (int b = a + 1; b < mm.length; b++) {
@@ -80,9 +76,6 @@ final class EveryGridOpening {
 
     private void choose(double[] chosen, int count, int from) {
         if (count == chosen.length) {
-            Arrays.fill(steps, -1);
-            steps[0] = 0;
-            steps[mm.length - 1] = 0;
             if (mayReachAll(chosen)) {
                 strike(chosen, 1, new int[mm.length], new double[mm.length]);
             }
