@@ -19,7 +19,13 @@ import turnalike.units.Mass;
  * @param holeAngle how far the direction of a seat's hole may be off, round the axle
  */
 public record Tolerances(
-        Length mark, Optional<Length> markLimit, Length diameter, double massPct, Mass scale, Length seat, Angle holeAngle) {
+        Length mark,
+        Optional<Length> markLimit,
+        Length diameter,
+        double massPct,
+        Mass scale,
+        Length seat,
+        Angle holeAngle) {
     /** What a job that says nothing gets. The mark's 0.25 mm and the scale's 0.1 g are the file format's; the rest common practice. */
     public static final Tolerances USUAL = new Tolerances(
             Length.ofMm(0.25),

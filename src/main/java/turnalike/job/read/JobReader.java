@@ -132,8 +132,8 @@ public final class JobReader {
         if (limited && markLimit.isEmpty()) {
             return Optional.empty();
         }
-        boolean known = Stream.of(mark, diameter, massPct, scale, seat, holeAngle)
-                .allMatch(Optional::isPresent);
+        boolean known =
+                Stream.of(mark, diameter, massPct, scale, seat, holeAngle).allMatch(Optional::isPresent);
         return known
                 ? Optional.of(new Tolerances(
                         mark.orElseThrow(),
