@@ -63,8 +63,4 @@ public record Key<T extends KeyType>(
         return new Key<>(name, type, isNeeded, meaning, leftOut, new Field(section, label, hint));
     }
 
-    /** {@return the same, asked for by no form} */
-    public Key<T> unasked() {
-        return new Key<>(name, type, isNeeded, meaning, leftOut, UNASKED);
-    }
 }

@@ -82,10 +82,10 @@ public record WheelJoinery(
             .asked(KeySection.FRAME, "Rim thickness", "along the axle");
 
     static final Key<Group> RIM_WOOD =
-            Key.may("rim_wood", WoodKeys.BESIDE, "what the rim is made of", "the piece's own wood");
+            Key.may("rim_wood", WoodKeys.beside(KeySection.FRAME, "Rim"), "what the rim is made of", "the piece's own wood");
 
     static final Key<Group> HUB_WOOD =
-            Key.may("hub_wood", WoodKeys.BESIDE, "what the hub is made of", "the piece's own wood");
+            Key.may("hub_wood", WoodKeys.beside(KeySection.FRAME, "Hub"), "what the hub is made of", "the piece's own wood");
 
     static final Key<Whole> SEGMENTS = Key.may(
                     "segments",
@@ -98,13 +98,15 @@ public record WheelJoinery(
             "least_gap",
             new Size(false, Optional.of(QUARTER)),
             "what is left between two neighbours unwarned (common practice, no source)",
-            "6.35 mm, 1/4 in");
+            "6.35 mm, 1/4 in")
+            .asked(KeySection.FRAME, "Least between spokes", "left empty: 1/4 in");
 
     static final Key<Size> LEAST_WALL = Key.may(
             "least_wall",
             KeyType.size(),
             "what is left between two mortises unwarned (common practice, no source)",
-            "1/4 in, or a third of the mortise's diameter if that is more");
+            "1/4 in, or a third of the mortise's diameter if that is more")
+            .asked(KeySection.FRAME, "Least between mortises", "left empty: 1/4 in or a third of the mortise");
 
     static final List<Key<?>> KEYS = List.of(
             HUB_SEAT,

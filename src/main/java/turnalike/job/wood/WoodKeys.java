@@ -60,9 +60,23 @@ public final class WoodKeys {
     /** A species or a density, never both; how stiff it is beside. */
     public static final Group GROUP = new Group(List.of(SPECIES, MOISTURE, DENSITY, MOE, MOE_OVER_SHEAR), ONE_OF);
 
-    /** The same of a wood that nothing is turned from, asked on no form of its own. */
-    public static final Group BESIDE =
-            new Group(List.of(SPECIES.unasked(), MOISTURE.unasked(), DENSITY.unasked()), ONE_OF);
+    /** The keys of a wood that nothing is turned from, whatever it is asked for. */
+    static final Group BESIDE = new Group(List.of(SPECIES, MOISTURE, DENSITY), ONE_OF);
+
+    /**
+     * {@return the same, asked for by a form}
+     *
+     * @param section the part of the form
+     * @param what is made of it: {@code Rim}
+     */
+    public static Group beside(KeySection section, String what) {
+        return new Group(
+                List.of(
+                        SPECIES.asked(section, what + "'s wood", "left empty: the pieces' own"),
+                        MOISTURE.asked(section, what + "'s moisture, %", ""),
+                        DENSITY.asked(section, what + "'s density, kg/m³", "in place of a species")),
+                ONE_OF);
+    }
 
     private WoodKeys() {}
 }

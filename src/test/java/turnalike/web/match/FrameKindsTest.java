@@ -76,6 +76,9 @@ class FrameKindsTest {
         return switch (kind) {
             case WHEEL -> """
                     {"kind": "wheel", "places": 4, "hub_radius": 60, "tenon_at": "end", "counterweight_radius": 90, "rpm": 30,
+                     "hub_seat": 20, "hub_length": 90, "axle_hole": 12, "stagger": 2, "rim_seat": 15, "rim_width": 40, "rim_thickness": 30,
+                     "segments": 4, "rim_wood": {"species": "White oak", "moisture_pct": 9}, "hub_wood": {"moisture_pct": 9, "density_kg_m3": 700},
+                     "least_gap": 5, "least_wall": 6,
                      "seat_depths": [0, 0.1, 0, 0.2], "run_out": 0.5, "given_moments": [{"g_mm": 300, "at_deg": 90}],
                      "rocking": {"period_s": 6.4, "rests_at_deg": 90, "amplitude_deg": 10, "inertia_g_mm2": 2e8}}""";
             case ROW -> """
@@ -86,7 +89,11 @@ class FrameKindsTest {
     }
 
     /** Keys of a sample that cannot stand beside others. */
-    private static final Set<String> INSTEAD = Set.of("frame.rocking.rim_mass_g", "frame.rocking.rim_radius");
+    private static final Set<String> INSTEAD = Set.of(
+            "frame.rocking.rim_mass_g",
+            "frame.rocking.rim_radius",
+            "frame.rim_wood.density_kg_m3",
+            "frame.hub_wood.species");
 
     private static Job job(String frame) {
         Job.Read read = JobReader.read(JOB.formatted("\"frame\": " + frame));
