@@ -87,6 +87,9 @@ public record Plan(
                 job.frame().flatMap(each -> each.fit(pattern, job.wood().density(), job.units()));
         List<Warning> warnings = new ArrayList<>();
         frame.ifPresent(each -> each.misfits().forEach(misfit -> warnings.add(warning(misfit))));
+        job.frame()
+                .flatMap(each -> each.otherwiseCounted(job.count()))
+                .ifPresent(misfit -> warnings.add(warning(misfit)));
         warnings.addAll(Turnability.warnings(
                 pattern, job.units(), hold(job), job.lathe().rules().shapes()));
         warnings.addAll(CuttingWarnings.of(job, settings));

@@ -3,7 +3,7 @@ package turnalike.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import turnalike.drawing.frame.WheelElevation;
+import turnalike.drawing.frame.FrameElevation;
 import turnalike.drawing.gauge.PlaceStrip;
 import turnalike.drawing.gauge.SegmentTemplate;
 import turnalike.drawing.svg.Group;
@@ -77,7 +77,7 @@ final class FrameSheets {
     }
 
     private static Optional<WheelFit> wheel(Plan plan) {
-        return plan.frame().map(fit -> fit.match(wheel -> wheel));
+        return plan.frame().flatMap(fit -> fit instanceof WheelFit wheel ? Optional.of(wheel) : Optional.empty());
     }
 
     private static Sheet picture(Plan plan, FrameFit fit, Paper paper) {
@@ -87,14 +87,13 @@ final class FrameSheets {
         parts.add(flow.head(plan.job().title(), "the frame as it will stand"));
         List<String> told = fit.misfits().stream().map(Misfit::sentence).toList();
         if (!told.isEmpty()) {
-            parts.add(flow.sentences(fit.buildable() ? "Thin" : "Cannot be built as drawn", told));
+            parts.add(flow.sentences(fit.buildable() ? "Before you build it" : "Cannot be built as drawn", told));
         }
-        Svg svg = fit.match(wheel ->
-                new WheelElevation(plan.job().pattern(), wheel).svg(Length.ofMm(Math.min(flow.widthMm(), 150))));
+        Svg svg = fit.match(new FrameElevation(plan.job().pattern(), flow.widthMm()));
         double right = (flow.widthMm() - svg.width().mm()) / 2;
         parts.add(Flowing.whole(
                 List.of(Group.at(right, 0, svg.shapes())), svg.height().mm() + 2));
-        parts.add(flow.sentences("Figures", fit.match(wheel -> wheel.sentences(units))));
+        parts.add(flow.sentences("Figures", fit.sentences(units)));
         return flow.sheet(parts);
     }
 

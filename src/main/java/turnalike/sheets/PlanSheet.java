@@ -41,7 +41,17 @@ public enum PlanSheet {
             "Full size: lay it round the inside of the rim and prick every place.",
             FrameSheets::rimStrip,
             true),
-    RIM_SEGMENT("Rim segment", "Full size: saw every segment of the rim out by it.", FrameSheets::segment, true);
+    RIM_SEGMENT("Rim segment", "Full size: saw every segment of the rim out by it.", FrameSheets::segment, true),
+    RAIL_STICK(
+            "Stick for the rails",
+            "Full size along the rail, in strips to join: prick every axis into both rails from it.",
+            StandSheets::railStick,
+            true),
+    LEG_GUIDE(
+            "Boring guide for legs",
+            "Sight line and lean at their true angles, to set a bevel by.",
+            StandSheets::legGuide,
+            true);
 
     private final String title;
     private final String use;

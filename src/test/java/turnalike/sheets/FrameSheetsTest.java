@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -39,7 +40,10 @@ class FrameSheetsTest {
     void a_wheel_has_its_picture_and_a_strip_for_hub_and_rim() throws IOException {
         Plan plan = plan("3");
         assertThat(plan.frame().orElseThrow().buildable()).isTrue();
-        assertThat(PlanSheet.of(plan)).containsExactly(PlanSheet.values());
+        assertThat(PlanSheet.of(plan))
+                .containsExactlyElementsOf(Stream.of(PlanSheet.values())
+                        .filter(each -> each != PlanSheet.RAIL_STICK && each != PlanSheet.LEG_GUIDE)
+                        .toList());
         assertThat(String.join("", pages(PlanSheet.FRAME.of(plan, Paper.A4))))
                 .contains("a wheel of 5 places", "of wood between two mortises", "bore a scrap")
                 .doesNotContain("annot be built");

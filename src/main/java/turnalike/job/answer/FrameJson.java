@@ -5,8 +5,11 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import turnalike.frame.DividingHead;
 import turnalike.job.set.FrameFit;
 import turnalike.job.set.FrameKind;
+import turnalike.job.set.LegsFit;
 import turnalike.job.set.Misfit;
+import turnalike.job.set.RowFit;
 import turnalike.job.set.WheelFit;
+import turnalike.units.Length;
 
 /** How the pattern stands in its frame, as the {@code frame} of a plan's JSON. */
 final class FrameJson implements FrameFit.Cases<ObjectNode> {
@@ -69,6 +72,68 @@ final class FrameJson implements FrameFit.Cases<ObjectNode> {
         fit.whole().rim().ifPresent(mass -> whole.put("rim_g", mass.grams()));
         whole.put("mass_g", fit.whole().mass().grams());
         whole.put("inertia_g_mm2", fit.whole().inertiaGMm2());
+        return node;
+    }
+
+    @Override
+    public ObjectNode row(RowFit fit) {
+        RowFit.Stand stand = fit.stand();
+        node.put("kind", FrameKind.ROW.word());
+        node.put("count", stand.places().size());
+        stand.pitch().ifPresent(pitch -> node.put("pitch_mm", pitch.mm()));
+        node.put("end_mm", stand.places().get(0).mm());
+        node.put("clear_mm", stand.clear().mm());
+        node.put("rails_apart_mm", stand.height().mm());
+        node.put("rake_deg", stand.rake().degrees());
+        ArrayNode places = node.putArray("places");
+        for (int i = 0; i < stand.places().size(); i++) {
+            Length at = stand.places().get(i);
+            places.addObject()
+                    .put("place", i)
+                    .put("at_mm", at.mm())
+                    .put("along_rail_mm", stand.alongRail(at).mm())
+                    .put("up_mm", stand.rise(at).mm());
+        }
+        ObjectNode openings = node.putObject("openings");
+        fit.between()
+                .ifPresent(ball -> openings.put("between_mm", ball.diameter().mm()));
+        openings.put("end_mm", fit.end().diameter().mm());
+        openings.put("widest_mm", fit.widest().mm());
+        fit.gap().ifPresent(gap -> node.put("gap_mm", gap.left().mm()));
+        fit.limit().ifPresent(limit -> node.put("limit_mm", limit.mm()).put("limit_from", RowFit.YOURS));
+        return node;
+    }
+
+    @Override
+    public ObjectNode legs(LegsFit fit) {
+        node.put("kind", FrameKind.LEGS.word());
+        node.put("places", fit.places());
+        node.put("rake_deg", fit.angles().rake().degrees());
+        node.put("splay_deg", fit.angles().splay().degrees());
+        node.put("lean_deg", fit.angles().lean().degrees());
+        node.put("sight_deg", fit.angles().sight().degrees());
+        fit.length().ifPresent(leg -> node.put("leg_mm", leg.mm()));
+        node.put("bevel_deg", fit.angles().lean().degrees());
+        node.put("foot_below_mm", fit.footBelow().mm());
+        ArrayNode bearings = node.putArray("bearings_deg");
+        fit.bearings().forEach(bearing -> bearings.add(bearing.degrees()));
+        fit.seat().ifPresent(seat -> {
+            ObjectNode bored = node.putObject("seat")
+                    .put("hole_mm", seat.hole().mm())
+                    .put("tenon_mm", seat.tenon().mm());
+            seat.along().ifPresent(along -> bored.put("along_mm", along.mm()).put("through", seat.isThrough()));
+        });
+        ArrayNode stretchers = node.putArray("stretchers");
+        for (LegsFit.Stretcher each : fit.stretchers()) {
+            stretchers
+                    .addObject()
+                    .put("between", each.between())
+                    .put("height_mm", each.height().mm())
+                    .put("axes_mm", each.axes().mm())
+                    .put("clear_mm", each.clear().mm())
+                    .put("angle_deg", each.angle().degrees())
+                    .put("down_leg_mm", each.along().mm());
+        }
         return node;
     }
 

@@ -66,10 +66,12 @@ public final class JobReader {
                 .flatMap(each -> PatternReader.read(each, title));
         Optional<Wood> wood = fields.object(JobKeys.WOOD, "give {\"species\": …, \"moisture_pct\": …}")
                 .flatMap(WoodReader::read);
-        Optional<Frame> frame = fields.has(JobKeys.FRAME)
+        Optional<Frame> framed = fields.has(JobKeys.FRAME)
                 ? fields.object(JobKeys.FRAME, "describe the wheel, row or legs")
                         .flatMap(FrameKind::read)
                 : Optional.empty();
+        Optional<Frame> frame = framed.flatMap(
+                each -> pattern.map(whole -> each.over(whole, reading)).orElse(framed));
         Optional<Length> counterweight = fields.size(JobKeys.COUNTERWEIGHT_RADIUS);
         List<CheckPlace> checks = ChecksReader.read(fields, pattern);
         Optional<Integer> count = fields.has(JobKeys.COUNT)

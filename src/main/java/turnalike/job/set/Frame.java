@@ -3,6 +3,7 @@ package turnalike.job.set;
 import java.util.List;
 import java.util.Optional;
 import turnalike.effort.Effort;
+import turnalike.job.fields.Reading;
 import turnalike.pattern.Pattern;
 import turnalike.pieces.Piece;
 import turnalike.units.Density;
@@ -26,6 +27,26 @@ public sealed interface Frame permits OnWheel, InRow, InLegs {
      */
     default Frame withCounterweightAt(Length radius) {
         return this;
+    }
+
+    /**
+     * {@return this frame as it stands over the pattern, with what follows from both; empty when both cannot be together, which has then been
+     * told}
+     *
+     * @param pattern what every piece copies
+     * @param reading where problems go
+     */
+    default Optional<Frame> over(Pattern pattern, Reading reading) {
+        return Optional.of(this);
+    }
+
+    /**
+     * {@return what is to be said where the frame itself finds how many pieces it takes and the job asks for another number}
+     *
+     * @param count how many pieces the job asks for
+     */
+    default Optional<Misfit> otherwiseCounted(int count) {
+        return Optional.empty();
     }
 
     /**

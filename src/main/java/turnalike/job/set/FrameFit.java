@@ -1,15 +1,43 @@
 package turnalike.job.set;
 
+import java.util.ArrayList;
 import java.util.List;
+import turnalike.units.SentenceCase;
+import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 
 /** How the pattern stands in its frame: what touches, what is left between mortises, where each piece goes. */
-public sealed interface FrameFit permits WheelFit {
+public sealed interface FrameFit permits WheelFit, RowFit, LegsFit {
     /** {@return what cannot be built or is thin, what cannot be built first} */
     List<Misfit> misfits();
 
     /** {@return how its figures were found} */
     List<Working> workings();
+
+    /**
+     * {@return the figures in words, a line each, as on a screen: what a line is of stands in its first eleven letters, empty where it is still
+     * the same}
+     *
+     * @param units in which lengths are told, the other beside
+     */
+    List<String> facts(UnitSystem units);
+
+    /**
+     * {@return the same figures as sentences, for paper}
+     *
+     * @param units in which lengths are told, the other beside
+     */
+    default List<String> sentences(UnitSystem units) {
+        List<String> out = new ArrayList<>();
+        String subject = "";
+        for (String line : facts(units)) {
+            String word = line.substring(0, Math.min(11, line.length())).strip();
+            subject = word.isEmpty() ? subject : word;
+            out.add("%s: %s."
+                    .formatted(SentenceCase.capital(subject), line.substring(11).strip()));
+        }
+        return out;
+    }
 
     /** {@return whether nothing in it forbids building it} */
     default boolean buildable() {
@@ -36,5 +64,19 @@ public sealed interface FrameFit permits WheelFit {
          * @param fit the figures
          */
         R wheel(WheelFit fit);
+
+        /**
+         * {@return what a row's fit becomes}
+         *
+         * @param fit the figures
+         */
+        R row(RowFit fit);
+
+        /**
+         * {@return what the legs' fit becomes}
+         *
+         * @param fit the figures
+         */
+        R legs(LegsFit fit);
     }
 }

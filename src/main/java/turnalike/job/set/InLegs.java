@@ -1,6 +1,7 @@
 package turnalike.job.set;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -10,7 +11,9 @@ import turnalike.job.fields.Json;
 import turnalike.job.fields.Key;
 import turnalike.job.fields.KeySection;
 import turnalike.job.fields.KeyType.Whole;
+import turnalike.pattern.Pattern;
 import turnalike.pieces.Piece;
+import turnalike.units.Density;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 
@@ -19,8 +22,9 @@ import turnalike.units.UnitSystem;
  *
  * @param places how many make one group, at least 1
  * @param groups how many groups are wanted; without it, as many as the pieces allow
+ * @param stance how they stand
  */
-record InLegs(int places, OptionalInt groups) implements Frame {
+record InLegs(int places, OptionalInt groups, LegStance stance) implements Frame {
     private static final int USUAL_PLACES = 4;
 
     static final Key<Whole> PLACES = Key.needed(
@@ -34,7 +38,13 @@ record InLegs(int places, OptionalInt groups) implements Frame {
                     "as many as the pieces allow")
             .asked(KeySection.FRAME, "Groups of legs", "");
 
-    static final List<Key<?>> KEYS = List.of(PLACES, GROUPS);
+    static final List<Key<?>> KEYS = keys();
+
+    private static List<Key<?>> keys() {
+        List<Key<?>> out = new ArrayList<>(List.of(PLACES, GROUPS));
+        out.addAll(LegStance.KEYS);
+        return List.copyOf(out);
+    }
 
     public InLegs {
         if (places < 1) {
@@ -45,7 +55,8 @@ record InLegs(int places, OptionalInt groups) implements Frame {
     static Optional<InLegs> read(Fields fields) {
         Optional<Integer> size = fields.whole(PLACES);
         OptionalInt groups = fields.whole(GROUPS).map(OptionalInt::of).orElse(OptionalInt.empty());
-        return size.map(n -> new InLegs(n, groups));
+        Optional<LegStance> stance = LegStance.read(fields, size);
+        return size.flatMap(n -> stance.map(stand -> new InLegs(n, groups, stand)));
     }
 
     static ObjectNode start(int pieces, UnitSystem units) {
@@ -60,6 +71,11 @@ record InLegs(int places, OptionalInt groups) implements Frame {
     @Override
     public int pieces() {
         return places * groups.orElse(1);
+    }
+
+    @Override
+    public Optional<FrameFit> fit(Pattern pattern, Density density, UnitSystem units) {
+        return stance.told() ? Optional.of(LegsFitting.of(this, pattern, units)) : Optional.empty();
     }
 
     @Override

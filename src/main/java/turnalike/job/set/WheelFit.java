@@ -9,7 +9,6 @@ import turnalike.frame.SegmentedRim;
 import turnalike.units.Angle;
 import turnalike.units.Length;
 import turnalike.units.Mass;
-import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 
@@ -146,11 +145,7 @@ public record WheelFit(
         return strip().times(1.0 / places);
     }
 
-    /**
-     * {@return the figures in words, a line each}
-     *
-     * @param units in which lengths are told, the other beside
-     */
+    @Override
     public List<String> facts(UnitSystem units) {
         List<String> out = new ArrayList<>();
         out.add(String.format(
@@ -187,22 +182,6 @@ public record WheelFit(
         if (hub.isPresent() || rimSeats.isPresent()) {
             out.add("  boring   " + DividingHead.text(places));
             out.add("           bore a scrap of the same wood first and try the tenon in it");
-        }
-        return out;
-    }
-
-    /**
-     * {@return the same figures as sentences, for paper}
-     *
-     * @param units in which lengths are told, the other beside
-     */
-    public List<String> sentences(UnitSystem units) {
-        List<String> out = new ArrayList<>();
-        String subject = "";
-        for (String line : facts(units)) {
-            String word = line.substring(0, Math.min(11, line.length())).strip();
-            subject = word.isEmpty() ? subject : word;
-            out.add("%s: %s.".formatted(SentenceCase.capital(subject), line.substring(11)));
         }
         return out;
     }

@@ -174,6 +174,21 @@ class JobSchemaTest {
     private static Map<String, String> beyond() {
         Map<String, String> out = new TreeMap<>();
         out.put("frame-stagger-odd.json", "an odd number of places beside a stagger");
+        for (String name : List.of("row-no-places", "row-no-clear", "row-end-past-middle")) {
+            out.put(name + ".json", "a row's key beside others of it");
+        }
+        for (String name : List.of("row-rails-too-far", "row-ball-too-large")) {
+            out.put(name + ".json", "a row over its piece");
+        }
+        for (String name : List.of(
+                "feet-and-rake",
+                "feet-no-height",
+                "stretcher-in-seat",
+                "stretcher-nowhere",
+                "stretcher-five",
+                "stretcher-splayed-three")) {
+            out.put("legs-" + name + ".json", "a key of the legs beside others of them");
+        }
         for (String name : List.of(
                 "bead-crown-low",
                 "cove-rim-low",

@@ -82,9 +82,11 @@ class FrameKindsTest {
                      "seat_depths": [0, 0.1, 0, 0.2], "run_out": 0.5, "given_moments": [{"g_mm": 300, "at_deg": 90}],
                      "rocking": {"period_s": 6.4, "rests_at_deg": 90, "amplitude_deg": 10, "inertia_g_mm2": 2e8}}""";
             case ROW -> """
-                    {"kind": "row", "places": 5, "seen_from": "end"}""";
+                    {"kind": "row", "places": 5, "seen_from": "end", "clear": 600, "largest_opening": 90, "rails_apart": 95,
+                     "rake_deg": 12, "end": 70}""";
             case LEGS -> """
-                    {"kind": "legs", "places": 3, "groups": 2}""";
+                    {"kind": "legs", "places": 4, "groups": 2, "rake_deg": 12, "splay_deg": 8, "height": 90, "seat_thickness": 25,
+                     "apart": [200, 240], "stretchers": [30]}""";
         };
     }
 
@@ -93,7 +95,8 @@ class FrameKindsTest {
             "frame.rocking.rim_mass_g",
             "frame.rocking.rim_radius",
             "frame.rim_wood.density_kg_m3",
-            "frame.hub_wood.species");
+            "frame.hub_wood.species",
+            "frame.foot_moves");
 
     private static Job job(String frame) {
         Job.Read read = JobReader.read(JOB.formatted("\"frame\": " + frame));

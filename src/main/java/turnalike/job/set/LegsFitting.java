@@ -1,0 +1,169 @@
+package turnalike.job.set;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import turnalike.frame.LegAngles;
+import turnalike.outline.Outline;
+import turnalike.pattern.Member;
+import turnalike.pattern.Pattern;
+import turnalike.pattern.PlacedMember;
+import turnalike.units.Angle;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+import turnalike.units.Working;
+
+/** Sets a pattern under a seat as a leg: the end with a tenon is up, the start where both have one or neither. */
+final class LegsFitting {
+    private final int places;
+    private final LegStance stance;
+    private final LegAngles angles;
+    private final UnitSystem units;
+    private final Optional<Member.Hole> hole;
+    private final Length tenon;
+    private final Outline leg;
+
+    private LegsFitting(InLegs frame, Pattern pattern, UnitSystem units) {
+        this.places = frame.places();
+        this.stance = frame.stance();
+        this.angles = stance.angles();
+        this.units = units;
+        List<PlacedMember> run = pattern.placed();
+        Member first = run.get(0).member();
+        Member last = run.get(run.size() - 1).member();
+        boolean startUp = first.enters().isPresent() || last.enters().isEmpty();
+        Member top = startUp ? first : last;
+        this.hole = top.enters();
+        this.tenon = top.lengthInHole();
+        Outline exposed = ExposedPart.of(pattern);
+        this.leg = startUp ? exposed : exposed.reversed();
+    }
+
+    static LegsFit of(InLegs frame, Pattern pattern, UnitSystem units) {
+        return new LegsFitting(frame, pattern, units).fit();
+    }
+
+    private LegsFit fit() {
+        Optional<LegsFit.Seat> seat = hole.map(each ->
+                new LegsFit.Seat(each.diameter(), tenon, stance.seatThickness().map(angles::along)));
+        List<Misfit> misfits = new ArrayList<>();
+        stance.height().ifPresent(height -> tooShort(height, misfits));
+        seat.ifPresent(bored -> comesOut(bored, misfits));
+        List<LegsFit.Stretcher> stretchers = new ArrayList<>();
+        stance.stretchers().forEach(height -> stretchers.addAll(at(height)));
+        for (LegsFit.Stretcher each : stretchers) {
+            if (!each.clear().isPositive()) {
+                misfits.add(new Misfit(
+                        true,
+                        "stretcher",
+                        "the legs touch %s over the floor, %s".formatted(print(each.height()), each.between()),
+                        "set their holes further apart"));
+            }
+        }
+        misfits.sort((one, other) -> Boolean.compare(other.forbids(), one.forbids()));
+        return new LegsFit(
+                places,
+                angles,
+                stance.height(),
+                stance.seatThickness(),
+                stance.apart(),
+                leg,
+                seat,
+                stretchers,
+                misfits,
+                workings());
+    }
+
+    private void tooShort(Length height, List<Misfit> misfits) {
+        Length wanted = angles.along(height);
+        if (wanted.mm() > leg.length().mm() + 1e-9) {
+            Length reached = leg.length().times(Math.cos(angles.lean().radians()));
+            misfits.add(new Misfit(
+                    false,
+                    "leg",
+                    "it has %s below its shoulder, but %s are wanted from the seat's underside to the floor"
+                            .formatted(print(leg.length()), print(wanted)),
+                    "lengthen the pattern by %s, or let the seat's underside stand %s high"
+                            .formatted(print(wanted.minus(leg.length())), print(reached))));
+        }
+    }
+
+    /** A hole that is to stop short: the bit's far corner goes deeper than its middle. */
+    private void comesOut(LegsFit.Seat seat, List<Misfit> misfits) {
+        if (seat.along().isEmpty() || seat.isThrough()) {
+            return;
+        }
+        double lean = angles.lean().radians();
+        Length left = stance.seatThickness()
+                .orElseThrow()
+                .minus(seat.tenon().times(Math.cos(lean)))
+                .minus(seat.hole().times(Math.sin(lean) / 2));
+        if (left.mm() < 0) {
+            misfits.add(new Misfit(
+                    false,
+                    "seat",
+                    "a flat-bottomed hole %s deep at %.1f degrees breaks through its top, though the tenon stops short"
+                            .formatted(print(seat.tenon()), angles.lean().degrees()),
+                    "bore %s less deep, or right through".formatted(print(left.abs()))));
+        }
+    }
+
+    private List<LegsFit.Stretcher> at(Length height) {
+        LegsFit.Apart apart = stance.apart().orElseThrow();
+        Length down = stance.height().orElseThrow().minus(height);
+        if (places == 3) {
+            // The legs' circle grows by the foot's move; a side is √3 of its radius and meets it at 30°.
+            Length side = apart.frontToBack().plus(angles.frontOrBack(down).times(Math.sqrt(3)));
+            double cos = Math.cos(Math.PI / 6) * Math.sin(angles.lean().radians());
+            return List.of(stretcher("from leg to leg", height, side, Angle.ofRadians(Math.acos(cos)), down));
+        }
+        return List.of(
+                stretcher(
+                        "from side to side",
+                        height,
+                        apart.sideways().plus(angles.sideways(down).times(2)),
+                        angles.toSideways(),
+                        down),
+                stretcher(
+                        "from front to back",
+                        height,
+                        apart.frontToBack().plus(angles.frontOrBack(down).times(2)),
+                        angles.toFrontBack(),
+                        down));
+    }
+
+    private LegsFit.Stretcher stretcher(String between, Length height, Length axes, Angle angle, Length down) {
+        Length along = angles.along(down);
+        Length radius = leg.radiusAt(leg.start().plus(along));
+        Length clear = axes.minus(radius.times(2 / Math.sin(angle.radians())));
+        return new LegsFit.Stretcher(between, height, axes, clear, angle, along);
+    }
+
+    private List<Working> workings() {
+        List<Working> out = new ArrayList<>();
+        out.add(new Working(
+                "lean and sight line",
+                "lean = atan √(tan² rake + tan² splay); sight, from the front-back line in the seat's plan, = atan (tan splay / tan rake)",
+                Working.DERIVED,
+                "exact; rake and splay are seen square from the side and from the front, from the vertical"));
+        out.add(new Working(
+                "leg and bevel",
+                "leg = height / cos(lean), from the seat's underside to the floor along its axis; the foot is cut level, which is a bevel of"
+                        + " the lean",
+                Working.DERIVED,
+                "exact for a flat seat and floor"));
+        if (!stance.stretchers().isEmpty()) {
+            out.add(
+                    new Working(
+                            "stretchers",
+                            "between axes at their height; the hole's angle by cos = tan(splay or rake) x cos(lean), of three legs sin(lean) x cos 30°",
+                            Working.DERIVED,
+                            "what is seen of one is less by the leg's radius there / sin(angle) at each end, as if the leg were a cylinder"));
+        }
+        return out;
+    }
+
+    private String print(Length length) {
+        return length.formatBoth(units);
+    }
+}

@@ -1,0 +1,170 @@
+package turnalike.job.set;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import turnalike.frame.RowGap;
+import turnalike.frame.RowOpening;
+import turnalike.outline.Outline;
+import turnalike.units.Angle;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+import turnalike.units.Working;
+
+/**
+ * How a pattern stands in a row.
+ *
+ * @param stand where the pieces stand
+ * @param between the largest ball between two pieces; empty for one piece
+ * @param end the largest beside a post, the wider of the two
+ * @param endAtUpper whether that is the post beyond the last piece
+ * @param gap where two pieces come nearest, measured level; empty for one piece
+ * @param holes diameters of the holes in the lower and the upper rail, of those tenons that there are
+ * @param limit a ball that must not pass, if there is a limit
+ * @param misfits what cannot be built or lets a larger ball pass
+ * @param workings how the figures were found
+ */
+public record RowFit(
+        Stand stand,
+        Optional<RowOpening.Ball> between,
+        RowOpening.Ball end,
+        boolean endAtUpper,
+        Optional<RowGap.Nearest> gap,
+        List<Length> holes,
+        Optional<Length> limit,
+        List<Misfit> misfits,
+        List<Working> workings)
+        implements FrameFit {
+    /** Where a limit comes from that the job tells. */
+    public static final String YOURS = "yours";
+
+    private static final int TOLD_PLACES = 30;
+    private static final int A_LINE = 6;
+
+    public RowFit {
+        holes = List.copyOf(holes);
+        misfits = List.copyOf(misfits);
+        workings = List.copyOf(workings);
+    }
+
+    /**
+     * Where the pieces stand between posts and rails.
+     *
+     * @param exposed what of a piece stands between its shoulders
+     * @param clear between the posts' faces, level
+     * @param height between the rails, measured upright on an axis
+     * @param rake of the rails
+     * @param pitch from axis to axis, level; empty for one piece whose distance from the post is told
+     * @param places each axis from the first post's face, level, in order
+     */
+    public record Stand(
+            Outline exposed, Length clear, Length height, Angle rake, Optional<Length> pitch, List<Length> places) {
+        public Stand {
+            places = List.copyOf(places);
+        }
+
+        /**
+         * {@return how much higher the rails are at a place than at the first post's face}
+         *
+         * @param aside from that face, level
+         */
+        public Length rise(Length aside) {
+            return aside.times(Math.tan(rake.radians()));
+        }
+
+        /**
+         * {@return a level distance measured along the rails}
+         *
+         * @param level the distance
+         */
+        public Length alongRail(Length level) {
+            return level.times(1 / Math.cos(rake.radians()));
+        }
+
+        /** {@return whether the rails slope} */
+        public boolean isRaked() {
+            return rake.degrees() > 0;
+        }
+    }
+
+    /** {@return the largest ball that passes anywhere} */
+    public Length widest() {
+        return between.map(RowOpening.Ball::diameter)
+                .filter(each -> each.compareTo(end.diameter()) > 0)
+                .orElse(end.diameter());
+    }
+
+    @Override
+    public List<String> facts(UnitSystem units) {
+        List<String> out = new ArrayList<>();
+        int places = stand.places.size();
+        out.add("Frame      a row of %d between posts %s apart, rails %s apart%s"
+                .formatted(
+                        places,
+                        stand.clear.formatBoth(units),
+                        stand.height.formatBoth(units),
+                        stand.isRaked()
+                                ? String.format(Locale.ROOT, ", on a rake of %.4g degrees", stand.rake.degrees())
+                                : ""));
+        out.add("  axes     the first %s from the post's face%s"
+                .formatted(
+                        stand.places.get(0).formatBoth(units),
+                        places < 2
+                                ? ""
+                                : stand.pitch
+                                        .map(pitch -> ", then every %s%s"
+                                                .formatted(
+                                                        pitch.formatBoth(units),
+                                                        stand.isRaked()
+                                                                ? ", level; along the rail "
+                                                                        + stand.alongRail(pitch)
+                                                                                .formatBoth(units)
+                                                                : ""))
+                                        .orElse("")));
+        out.addAll(running(units));
+        String beside = "%s beside %s"
+                .formatted(
+                        end.diameter().formatFineBoth(units),
+                        stand.isRaked() ? (endAtUpper ? "the upper post" : "the lower post") : "a post");
+        out.add("  openings the largest ball that passes is "
+                + between.map(ball -> "%s between two pieces, %s"
+                                .formatted(ball.diameter().formatFineBoth(units), beside))
+                        .orElse(beside));
+        limit.ifPresent(most -> out.add("           your limit is %s: %s"
+                .formatted(most.formatFineBoth(units), isKept(most) ? "kept as drawn" : "not kept")));
+        out.add("  caution  check with your local authority: nothing here says that a rail complies");
+        return out;
+    }
+
+    /**
+     * {@return whether no larger ball passes}
+     *
+     * @param most the largest that may
+     */
+    public boolean isKept(Length most) {
+        return widest().mm() <= most.mm() + RowRoom.SURE_MM;
+    }
+
+    /** From the one face every time, so that slips do not add up. */
+    private List<String> running(UnitSystem units) {
+        List<String> out = new ArrayList<>();
+        if (stand.places.size() < 2 || stand.places.size() > TOLD_PLACES) {
+            return out;
+        }
+        for (int i = 0; i < stand.places.size(); i += A_LINE) {
+            String places = String.join(
+                    ", ",
+                    stand.places.subList(i, Math.min(stand.places.size(), i + A_LINE)).stream()
+                            .map(at -> at.format(units))
+                            .toList());
+            out.add((i == 0 ? "           from that face, level: " : "             ") + places);
+        }
+        return out;
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+        return cases.row(this);
+    }
+}

@@ -1,0 +1,247 @@
+package turnalike.job.set;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import turnalike.frame.RowGap;
+import turnalike.frame.RowOpening;
+import turnalike.pattern.Member;
+import turnalike.pattern.Pattern;
+import turnalike.pattern.PlacedMember;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+import turnalike.units.Working;
+
+/** Sets a pattern into a row, looks what touches and what passes, and what, changed alone, would mend it. */
+final class RowFitting {
+    /** What people commonly hold a guard to. As the project's references have it: a county's print of the code was seen, not the code. */
+    private static final String CODE = "International Residential Code 2018, R312.1.3";
+
+    private final int places;
+    private final RowRails rails;
+    private final RowRoom room;
+    private final Pattern pattern;
+    private final UnitSystem units;
+    private final List<Misfit> forbidding = new ArrayList<>();
+    private final List<Misfit> thin = new ArrayList<>();
+
+    private RowFitting(InRow frame, Pattern pattern, UnitSystem units) {
+        this.places = frame.places();
+        this.rails = frame.rails();
+        this.room = RowRoom.of(rails, pattern);
+        this.pattern = pattern;
+        this.units = units;
+    }
+
+    /** Only of a row between posts. */
+    static RowFit of(InRow frame, Pattern pattern, UnitSystem units) {
+        return new RowFitting(frame, pattern, units).fit();
+    }
+
+    private RowFit fit() {
+        Optional<Length> pitch = room.pitch(places);
+        Length first = room.first(places);
+        List<Length> axes = IntStream.range(0, places)
+                .mapToObj(i -> pitch.map(step -> first.plus(step.times(i))).orElse(first))
+                .toList();
+        RowFit.Stand stand =
+                new RowFit.Stand(room.exposed(), rails.clear().orElseThrow(), room.height(), rails.rake(), pitch, axes);
+        Optional<RowGap.Nearest> gap = room.gap(places);
+        Optional<RowOpening.Ball> between = room.between(places);
+        RowRoom.EndBall end = room.end(places);
+        gap.filter(each -> each.left().mm() < -RowRoom.ROUNDING_MM).ifPresent(this::touch);
+        if (room.postGap(places).mm() < -RowRoom.ROUNDING_MM) {
+            post();
+        }
+        rails.largestOpening().ifPresent(limit -> opening(limit, between, end));
+        List<Misfit> misfits = new ArrayList<>(forbidding);
+        misfits.addAll(thin);
+        return new RowFit(
+                stand, between, end.ball(), end.atUpper(), gap, holes(), rails.largestOpening(), misfits, workings());
+    }
+
+    private List<Length> holes() {
+        List<PlacedMember> run = pattern.placed();
+        List<PlacedMember> ends = run.size() > 1 ? List.of(run.get(0), run.get(run.size() - 1)) : run;
+        return ends.stream()
+                .flatMap(placed -> placed.member().enters().stream())
+                .map(Member.Hole::diameter)
+                .toList();
+    }
+
+    private void touch(RowGap.Nearest nearest) {
+        Length at = room.exposed().start().plus(nearest.at());
+        List<String> ways = new ArrayList<>(fewerOrWider());
+        if (rails.rake().degrees() == 0) {
+            Length most = down(room.pitch(places).orElseThrow(), fine());
+            boolean square = room.exposed().sectionAt(at).reachFactor() > 1;
+            if (most.isPositive() && !square) {
+                ways.add("no more than %s thick there".formatted(print(most)));
+            }
+        }
+        forbidding.add(new Misfit(
+                true,
+                "row",
+                "%s runs %s into that of its neighbour, %s from the start end"
+                        .formatted(member(at), print(nearest.left().abs()), print(at)),
+                mends(ways)));
+    }
+
+    private String member(Length at) {
+        PlacedMember found = pattern.placed().get(0);
+        for (PlacedMember placed : pattern.placed()) {
+            boolean here = at.mm() >= placed.start().mm() - 1e-9
+                    && at.mm() <= placed.end().mm() + 1e-9;
+            double radius = here ? reach(placed, at) : -1;
+            if (radius > (found == placed ? -1 : reach(found, at))
+                    || found.end().mm() < at.mm() - 1e-9) {
+                found = placed;
+            }
+        }
+        return found.where();
+    }
+
+    private static double reach(PlacedMember placed, Length at) {
+        return placed.outline().radiusAt(at).mm()
+                * placed.outline().sectionAt(at).reachFactor();
+    }
+
+    private void post() {
+        List<String> ways = new ArrayList<>();
+        if (rails.end().isPresent()) {
+            ways.add("its axis %s or more from the post".formatted(print(up(room.reach(), fine()))));
+        } else {
+            ways.addAll(fewerOrWider());
+        }
+        forbidding.add(new Misfit(
+                true,
+                "row",
+                "the piece beside a post runs %s into it"
+                        .formatted(print(room.postGap(places).abs())),
+                mends(ways)));
+    }
+
+    /** What gives every piece its room: level neighbours take the most. */
+    private List<String> fewerOrWider() {
+        List<String> ways = new ArrayList<>();
+        room.mostThatStand(places)
+                .ifPresent(most -> ways.add(most == 1 ? "1 place" : "%d places at most".formatted(most)));
+        Length pitch = room.reach().times(2);
+        Length clear = rails.end()
+                .map(end -> pitch.times(places - 1).plus(end.times(2)))
+                .orElse(pitch.times(places + 1).minus(room.thickest().times(2)));
+        ways.add("posts %s apart or more".formatted(print(up(clear, rough()))));
+        return ways;
+    }
+
+    private void opening(Length limit, Optional<RowOpening.Ball> between, RowRoom.EndBall end) {
+        List<String> passes = new ArrayList<>();
+        List<String> ways = new ArrayList<>();
+        double most = limit.mm() + RowRoom.SURE_MM;
+        Optional<RowOpening.Ball> wide = between.filter(ball -> ball.diameter().mm() > most);
+        boolean besidePost = end.ball().diameter().mm() > most;
+        wide.ifPresent(ball -> passes.add("of %s between two pieces".formatted(print(ball.diameter()))));
+        if (besidePost) {
+            passes.add("of %s beside a post".formatted(print(end.ball().diameter())));
+        }
+        if (passes.isEmpty()) {
+            return;
+        }
+        Optional<Length> nearer = besidePost && rails.end().isPresent() ? nearest(limit) : Optional.empty();
+        if (nearer.isPresent()) {
+            RowRoom changed = RowRoom.of(rails.withEnd(nearer.get()), pattern);
+            ways.add("the first axis %s from the post would keep it there".formatted(print(nearer.get())));
+            if (places < 2 || !changed.keeps(places, limit)) {
+                ways.add("with that, " + morePieces(changed));
+            }
+        } else if (besidePost && rails.end().isPresent()) {
+            ways.add("no distance from the post keeps it there: take a fuller pattern or set the rails nearer");
+        } else {
+            ways.add(morePieces(room));
+        }
+        thin.add(new Misfit(
+                false,
+                "row",
+                "a ball %s passes, more than your limit of %s"
+                        .formatted(String.join(" and one ", passes), print(limit)),
+                String.join("; ", ways)));
+    }
+
+    private String morePieces(RowRoom changed) {
+        RowRoom.Fewest fewest = changed.fewest();
+        if (fewest.keep()) {
+            String touching = changed.touches(fewest.places()) ? ", but they would run into one another" : "";
+            return "%d places keep it%s".formatted(fewest.places(), touching);
+        }
+        Length least = changed.between(fewest.places())
+                .map(RowOpening.Ball::diameter)
+                .orElse(changed.end(fewest.places()).ball().diameter());
+        return "no number of pieces keeps it: of %d, the most that stand without touching, a ball of %s still passes; take a fuller pattern or set the rails nearer"
+                .formatted(fewest.places(), print(least));
+    }
+
+    /** The furthest from a post, in steps that a rule shows, at which the limit is kept there. */
+    private Optional<Length> nearest(Length limit) {
+        int steps = (int) Math.floor(room.first(places).mm() / fine().mm());
+        for (int i = steps; i >= 1; i--) {
+            Length at = fine().times(i);
+            if (at.compareTo(room.reach()) < 0) {
+                return Optional.empty();
+            }
+            if (!room.lowerEnd().withApart(at).passesMoreThan(limit)
+                    && !room.upperEnd().withApart(at).passesMoreThan(limit)) {
+                return Optional.of(at);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static String mends(List<String> ways) {
+        return "what would do: " + String.join(", or ", ways);
+    }
+
+    private List<Working> workings() {
+        List<Working> out = new ArrayList<>();
+        String spacing = rails.end().isPresent()
+                ? "(clear - 2 x the first axis' distance) / (places - 1)"
+                : "(clear + 2 x greatest radius) / (places + 1), the first axis that less the greatest radius from the post: the gap at the"
+                        + " thickest place, %s from the axis, is the same everywhere".formatted(print(room.thickest()));
+        out.add(new Working(
+                "where the pieces stand", spacing, Working.DERIVED, "exact; level from the first post's face"));
+        out.add(new Working(
+                "the largest ball that passes",
+                "the largest circle in the plane of the axes that touches neither outline, rail nor post; the lower rail's face passes"
+                        + " through each piece's start shoulder on its axis",
+                Working.DERIVED,
+                "none larger by 0.00001 mm passes as drawn; a square counts with half its side where a ball passes and half its diagonal"
+                        + " where pieces touch"));
+        out.add(new Working(
+                "a limit that is often set",
+                "no ball of 4 in (102 mm) through a guard, on the open side of a stair none of 4 3/8 in (111 mm): "
+                        + CODE,
+                CODE,
+                "yours comes first; check with your local authority, nothing here says that a rail complies"));
+        return out;
+    }
+
+    private static Length up(Length length, Length step) {
+        return step.times(Math.ceil(length.mm() / step.mm() * (1 - 1e-12)));
+    }
+
+    private static Length down(Length length, Length step) {
+        return step.times(Math.floor(length.mm() / step.mm()));
+    }
+
+    private Length fine() {
+        return units == UnitSystem.INCH ? Length.ofInches(1 / 16.0) : Length.ofMm(0.5);
+    }
+
+    private Length rough() {
+        return units == UnitSystem.INCH ? Length.ofInches(1 / 8.0) : Length.ofMm(2);
+    }
+
+    private String print(Length length) {
+        return length.formatFineBoth(units);
+    }
+}

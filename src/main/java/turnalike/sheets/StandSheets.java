@@ -1,0 +1,95 @@
+package turnalike.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import turnalike.drawing.gauge.LegGuide;
+import turnalike.drawing.gauge.RailStick;
+import turnalike.drawing.svg.Group;
+import turnalike.drawing.svg.Svg;
+import turnalike.job.Plan;
+import turnalike.job.set.LegsFit;
+import turnalike.job.set.RowFit;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+
+/** What a row's rails and a seat are marked and bored by. */
+final class StandSheets {
+    /** Paper joined over some metres: a hair in each joint. */
+    private static final Length WITHIN = Length.ofMm(0.5);
+
+    private StandSheets() {}
+
+    /** The stick for both rails of a row between posts. */
+    static Optional<Sheet> railStick(Plan plan, Paper paper) {
+        UnitSystem units = plan.job().units();
+        return plan.frame()
+                .flatMap(fit -> fit instanceof RowFit row ? Optional.of(row) : Optional.empty())
+                .map(row -> LongSheets.of(subject(plan, row, units), units, paper));
+    }
+
+    private static LongSheets.Subject subject(Plan plan, RowFit row, UnitSystem units) {
+        RowFit.Stand stand = row.stand();
+        Length length = stand.alongRail(stand.clear());
+        RailStick stick = new RailStick(
+                length, stand.places().stream().map(stand::alongRail).toList(), row.holes());
+        Svg svg = stick.svg(units);
+        String bits =
+                row.holes().stream().map(hole -> hole.format(units)).distinct().collect(Collectors.joining(" and "));
+        String bore = (stand.isRaked()
+                        ? String.format(
+                                Locale.ROOT,
+                                "Bore upright, %.1f degrees off square",
+                                stand.rake().degrees())
+                        : "Bore square to the rail")
+                + (bits.isEmpty() ? "" : ", " + bits);
+        return new LongSheets.Subject(
+                "rail-stick",
+                "Stick for the rails: %s".formatted(plan.job().pattern().name()),
+                List.of(
+                        "Heavy lines: the posts' faces. Lay both rails side by side, prick every cross.",
+                        bore + "; a scrap first. Local codes decide how wide to leave."),
+                svg,
+                svg,
+                stick.datum(),
+                stick.edge(),
+                stick.listPlaces(),
+                List.of(),
+                stick.edge(),
+                length,
+                WITHIN);
+    }
+
+    /** The angles of a leg that leans. */
+    static Optional<Sheet> legGuide(Plan plan, Paper paper) {
+        return plan.frame()
+                .flatMap(fit -> fit instanceof LegsFit legs ? Optional.of(legs) : Optional.empty())
+                .filter(legs -> legs.angles().lean().degrees() > 0)
+                .map(legs -> guide(plan, legs, paper));
+    }
+
+    private static Sheet guide(Plan plan, LegsFit legs, Paper paper) {
+        PageFlow flow = new PageFlow("leg-guide", plan.job().title(), paper, paper.portrait());
+        List<Flowing> parts = new ArrayList<>();
+        parts.add(flow.head(plan.job().title(), "boring guide for legs"));
+        Svg svg = new LegGuide(legs.angles(), legs.isRound()).svg();
+        double right = (flow.widthMm() - svg.width().mm()) / 2;
+        parts.add(Flowing.whole(
+                List.of(Group.at(right, 0, svg.shapes())), svg.height().mm() + 4));
+        String mirrored = legs.isRound()
+                ? "Draw a line from the seat's middle through each hole and bore along it."
+                : "Draw the front-back line through each hole and the sight line from it, mirrored for the legs of the other side and of the back.";
+        parts.add(
+                flow.sentences(
+                        "How to use it",
+                        List.of(
+                                mirrored,
+                                "Set a bevel to the lean and stand it on the sight line, or tilt the drill's table by it; the bit leans so that the foot"
+                                        + " stands outward.",
+                                "Bore a scrap of the same wood first, stand a leg in it and look from the front and from the side.")));
+        parts.add(flow.sentences("Figures", legs.sentences(plan.job().units())));
+        return flow.sheet(parts);
+    }
+}

@@ -1,0 +1,178 @@
+package turnalike.job.set;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import turnalike.effort.Effort;
+import turnalike.job.Job;
+import turnalike.job.Plan;
+import turnalike.job.answer.PlanJson;
+import turnalike.job.fields.Json;
+import turnalike.job.fields.Reading;
+import turnalike.job.read.JobReader;
+import turnalike.units.UnitSystem;
+
+/** Plain rods as legs, against points and vectors worked out here. */
+class LegsFitTest {
+    private static Job job(Consumer<ObjectNode> frame) {
+        ObjectNode root = Json.object()
+                .put("format", "turnalike-job")
+                .put("version", 1)
+                .put("title", "Plain stool (invented)")
+                .put("units", "mm");
+        ObjectNode pattern = root.putObject("pattern").put("name", "Rod");
+        pattern.putObject("stock").put("section", "square").put("size", 45).put("length", 520);
+        var members = pattern.putArray("members");
+        members.addObject().put("kind", "tenon").put("length", 30).put("diameter", 24);
+        members.addObject().put("kind", "cylinder").put("length", 450).put("diameter", 36);
+        root.putObject("wood").put("density_kg_m3", 650);
+        frame.accept(root.putObject("frame").put("kind", "legs"));
+        return JobReader.read(Json.print(root)).job().orElseThrow();
+    }
+
+    private static LegsFit fit(Consumer<ObjectNode> frame) {
+        Job job = job(frame);
+        return (LegsFit) job.frame()
+                .orElseThrow()
+                .fit(job.pattern(), job.wood().density(), UnitSystem.METRIC)
+                .orElseThrow();
+    }
+
+    private static Consumer<ObjectNode> four(double rake, double splay) {
+        return frame -> {
+            frame.put("places", 4).put("rake_deg", rake).put("splay_deg", splay).put("height", 400);
+            frame.putArray("apart").add(260).add(300);
+            frame.putArray("stretchers").add(150);
+        };
+    }
+
+    private static double[] minus(double[] one, double[] other) {
+        return new double[] {one[0] - other[0], one[1] - other[1], one[2] - other[2]};
+    }
+
+    private static double size(double[] vector) {
+        return Math.sqrt(dot(vector, vector));
+    }
+
+    private static double dot(double[] one, double[] other) {
+        return one[0] * other[0] + one[1] * other[1] + one[2] * other[2];
+    }
+
+    /** A leg's point at a height over the floor: from where it enters straight to its foot. */
+    private static double[] at(LegsFit.Foot foot, double high, double up) {
+        double part = (high - up) / high;
+        return new double[] {
+            foot.front().mm() + part * foot.movesFront().mm(),
+            foot.side().mm() + part * foot.movesSide().mm(),
+            up
+        };
+    }
+
+    private static void assertStretcher(LegsFit.Stretcher told, LegsFit.Foot one, LegsFit.Foot other) {
+        double[] from = at(one, 400, 150);
+        double[] to = at(other, 400, 150);
+        double[] along = minus(to, from);
+        double[] leg = minus(at(one, 400, 0), at(one, 400, 400));
+        double angle = Math.toDegrees(Math.acos(Math.abs(dot(along, leg)) / size(along) / size(leg)));
+        assertThat(told.axes().mm()).isCloseTo(size(along), within(1e-9));
+        assertThat(told.angle().degrees()).isCloseTo(angle, within(1e-9));
+        assertThat(told.along().mm()).isCloseTo(size(minus(from, at(one, 400, 400))), within(1e-9));
+        assertThat(told.clear().mm()).isCloseTo(size(along) - 36 / Math.sin(Math.toRadians(angle)), within(1e-9));
+    }
+
+    @Test
+    void stretchers_of_four_legs_are_as_their_points_have_it() {
+        LegsFit fit = fit(four(11, 7));
+        assertStretcher(fit.stretchers().get(0), fit.feet().get(0), fit.feet().get(3));
+        assertStretcher(fit.stretchers().get(1), fit.feet().get(0), fit.feet().get(1));
+        assertThat(fit.bearings().get(0).degrees())
+                .isCloseTo(fit.angles().sight().degrees(), within(1e-9));
+    }
+
+    @Test
+    void of_three_legs_each_leans_from_the_middle() {
+        LegsFit fit = fit(frame -> {
+            frame.put("places", 3).put("rake_deg", 16).put("height", 400);
+            frame.putArray("apart").add(240);
+            frame.putArray("stretchers").add(150);
+        });
+        assertThat(fit.stretchers()).hasSize(1);
+        for (int i = 0; i < 3; i++) {
+            assertStretcher(
+                    fit.stretchers().get(0), fit.feet().get(i), fit.feet().get((i + 1) % 3));
+            assertThat(fit.bearings().get(i).degrees()).isCloseTo(120.0 * i, within(1e-9));
+        }
+        assertThat(size(minus(at(fit.feet().get(0), 400, 400), at(fit.feet().get(1), 400, 400))))
+                .isCloseTo(240, within(1e-9));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {3, 4})
+    void the_answer_has_the_names_that_are_promised(int places) {
+        Job job = job(frame -> frame.put("places", places)
+                .put("rake_deg", 14)
+                .put("splay_deg", 9)
+                .put("height", 380)
+                .put("seat_thickness", 40));
+        JsonNode frame = Json.parse(PlanJson.print(Plan.of(job, Effort.ofAsks(1000))), new Reading())
+                .orElseThrow()
+                .path("frame");
+        double rake = Math.tan(Math.toRadians(14));
+        double splay = Math.tan(Math.toRadians(9));
+        double lean = Math.toDegrees(Math.atan(Math.sqrt(rake * rake + splay * splay)));
+        assertThat(frame.path("kind").asText()).isEqualTo("legs");
+        assertThat(frame.path("lean_deg").asDouble()).isCloseTo(lean, within(1e-9));
+        assertThat(frame.path("sight_deg").asDouble()).isCloseTo(Math.toDegrees(Math.atan(splay / rake)), within(1e-9));
+        assertThat(frame.path("leg_mm").asDouble()).isCloseTo(380 / Math.cos(Math.toRadians(lean)), within(1e-9));
+        assertThat(frame.path("bevel_deg").asDouble()).isCloseTo(lean, within(1e-9));
+        assertThat(frame.path("buildable").asBoolean()).isTrue();
+    }
+
+    @Test
+    void foot_moves_say_the_angles() {
+        LegsFit fit = fit(frame -> {
+            frame.put("places", 4).put("height", 360);
+            frame.putArray("foot_moves").add(90).add(120);
+        });
+        assertThat(Math.tan(fit.angles().lean().radians())).isCloseTo(150.0 / 360, within(1e-12));
+        assertThat(fit.length().orElseThrow().mm()).isCloseTo(390, within(1e-9));
+    }
+
+    @Test
+    void a_leg_too_short_says_by_how_much_and_how_high_it_reaches() {
+        LegsFit fit = fit(frame -> frame.put("places", 4).put("rake_deg", 10).put("height", 450));
+        double lean = Math.toRadians(10);
+        assertThat(fit.buildable()).isTrue();
+        assertThat(fit.misfits().get(0).mend())
+                .contains("%.1f mm".formatted(450 / Math.cos(lean) - 450))
+                .contains("%.1f mm".formatted(450 * Math.cos(lean)));
+        assertThat(fit(frame -> frame.put("places", 4).put("rake_deg", 10).put("height", 450 * Math.cos(lean) - 0.01))
+                        .misfits())
+                .isEmpty();
+    }
+
+    @Test
+    void a_blind_hole_whose_far_corner_comes_out_is_told() {
+        Consumer<ObjectNode> thick = frame ->
+                frame.put("places", 4).put("rake_deg", 20).put("height", 400).put("seat_thickness", 32);
+        double lean = Math.toRadians(20);
+        double left = 32 - 30 * Math.cos(lean) - 12 * Math.sin(lean);
+        assertThat(left).isNegative();
+        assertThat(fit(thick).misfits()).extracting(Misfit::where).containsExactly("seat");
+        assertThat(fit(thick.andThen(frame -> frame.put("seat_thickness", 33))).misfits())
+                .isEmpty();
+    }
+
+    @Test
+    void a_job_that_says_nothing_of_how_legs_stand_is_asked_nothing() {
+        Job job = job(frame -> frame.put("places", 4));
+        assertThat(job.frame().orElseThrow().fit(job.pattern(), job.wood().density(), UnitSystem.METRIC))
+                .isEmpty();
+    }
+}
