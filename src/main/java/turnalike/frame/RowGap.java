@@ -2,6 +2,7 @@ package turnalike.frame;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Set;
 import java.util.TreeSet;
 import turnalike.outline.Curve;
 import turnalike.outline.Line;
@@ -83,7 +84,7 @@ public final class RowGap {
         }
     }
 
-    private void add(TreeSet<Double> turns, double up, double end) {
+    private void add(Set<Double> turns, double up, double end) {
         turns.add(up);
         if (up + rise < end) {
             turns.add(up + rise);

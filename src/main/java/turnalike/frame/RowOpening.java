@@ -19,6 +19,9 @@ public final class RowOpening {
     /** How much larger a circle there may be than the one found, in radius. */
     private static final double WITHIN_MM = 1e-6;
 
+    /** How finely distances are told inside a box, as a share of its size. */
+    private static final double FINE_SHARE = 1e-3;
+
     /** What a search may take at most; ordinary openings take some hundred. */
     private static final int MOST_BOXES = 400_000;
 
@@ -69,6 +72,16 @@ public final class RowOpening {
      */
     public RowOpening withApart(Length other) {
         return new RowOpening(body, left, right, other.mm(), height, Angle.ofRadians(Math.atan(slope)));
+    }
+
+    /**
+     * {@return the same with other things on its sides} What was found out about the outline is kept.
+     *
+     * @param onLeft what stands on the left
+     * @param onRight on the right; not a post on both sides
+     */
+    public RowOpening between(Side onLeft, Side onRight) {
+        return new RowOpening(body, onLeft, onRight, apart, height, Angle.ofRadians(Math.atan(slope)));
     }
 
     /**
@@ -141,15 +154,16 @@ public final class RowOpening {
             made++;
             double x = (fromX + toX) / 2;
             double y = (fromY + toY) / 2;
-            Bounds bounds = new Bounds(x, y);
+            double reach = Math.hypot(toX - x, toY - y);
+            double within = Math.max(Silhouette.FINEST_MM, reach * FINE_SHARE);
+            Bounds bounds = new Bounds(x, y, within);
             double here = bounds.radius();
             if (here > best) {
                 best = here;
                 bestX = x;
                 bestY = y;
             }
-            double atMost = Math.min(
-                    here + Math.hypot(toX - x, toY - y) + Silhouette.FINEST_MM, bounds.atMost(fromX, toX, fromY, toY));
+            double atMost = Math.min(here + reach + within, bounds.atMost(fromX, toX, fromY, toY));
             if (atMost > best + WITHIN_MM) {
                 open.add(new Box(fromX, toX, fromY, toY, atMost));
             }
@@ -167,12 +181,12 @@ public final class RowOpening {
         private final Silhouette.Near onLeft;
         private final Silhouette.Near onRight;
 
-        Bounds(double x, double y) {
+        Bounds(double x, double y, double within) {
             this.x = x;
             this.y = y;
             Silhouette.Near face = new Silhouette.Near(0, 0, 0, 0, 0); // never asked for of a post
-            this.onLeft = left == Side.POST ? face : body.nearest(x, y);
-            this.onRight = right == Side.POST ? face : body.nearest(apart - x, y - apart * slope);
+            this.onLeft = left == Side.POST ? face : body.nearest(x, y, within);
+            this.onRight = right == Side.POST ? face : body.nearest(apart - x, y - apart * slope, within);
         }
 
         double radius() {

@@ -15,7 +15,7 @@ import turnalike.outline.Segment;
  *
  * <p>The outline is cut into pieces between a chord and the curve, finer only where someone asks: the chord is known to miss the curve by no
  * more than the piece's sag, found where the curve runs as the chord does. A straight stretch is one piece without a sag. Distances come out
- * no more than {@link #FINEST_MM} too small and never too large. Derived here.
+ * no more than what was asked for too small and never too large. Derived here.
  */
 final class Silhouette {
     /** A curve's piece is cut no further once its sag is this small. */
@@ -49,9 +49,14 @@ final class Silhouette {
         }
     }
 
-    Near nearest(double aside, double up) {
-        Search search = new Search(aside, up);
+    /**
+     * The nearest part.
+     *
+     * @param within how much too small its distance may be told; never finer than {@link #FINEST_MM}
+     */
+    Near nearest(double aside, double up, double within) {
         int first = at(up);
+        Search search = new Search(aside, up, within, pieces.get(first));
         search.look(pieces.get(first));
         for (int i = first - 1; i >= 0 && up - pieces.get(i).toUp < search.best; i--) {
             search.look(pieces.get(i));
@@ -101,19 +106,19 @@ final class Silhouette {
     private static final class Search {
         private final double aside;
         private final double up;
+        private final double within;
         private final Deque<Piece> open = new ArrayDeque<>();
         private double best = Double.POSITIVE_INFINITY;
         private Piece nearest;
 
-        Search(double aside, double up) {
+        Search(double aside, double up, double within, Piece first) {
             this.aside = aside;
             this.up = up;
+            this.within = Math.max(within, FINEST_MM);
+            this.nearest = first;
         }
 
         void look(Piece start) {
-            if (nearest == null) {
-                nearest = start;
-            }
             open.push(start);
             while (!open.isEmpty()) {
                 Piece piece = open.pop();
@@ -121,7 +126,7 @@ final class Silhouette {
                 if (least >= best) {
                     continue;
                 }
-                if (piece.isFine()) {
+                if (piece.isFine(within)) {
                     best = least;
                     nearest = piece;
                 } else {
@@ -179,8 +184,8 @@ final class Silhouette {
             return Math.max(0, inward(aside, up, fromUp, fromAside, toUp, toAside) - sag);
         }
 
-        boolean isFine() {
-            return sag <= FINEST_MM || toUp - fromUp < 1e-11;
+        boolean isFine(double within) {
+            return sag <= within || toUp - fromUp < 1e-11;
         }
 
         Piece lower() {

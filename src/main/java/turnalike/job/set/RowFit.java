@@ -133,7 +133,7 @@ public record RowFit(
                         .orElse(beside));
         limit.ifPresent(most -> out.add("           your limit is %s: %s"
                 .formatted(most.formatFineBoth(units), isKept(most) ? "kept as drawn" : "not kept")));
-        out.add("  caution  check with your local authority: nothing here says that a rail complies");
+        out.add("  caution  check with your local authority: a figure of the drawing is no approval");
         return out;
     }
 

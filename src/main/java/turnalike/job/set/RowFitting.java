@@ -1,6 +1,7 @@
 package turnalike.job.set;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -88,18 +89,14 @@ final class RowFitting {
                 mends(ways)));
     }
 
+    /** The thickest of the members there: two where they meet. */
     private String member(Length at) {
-        PlacedMember found = pattern.placed().get(0);
-        for (PlacedMember placed : pattern.placed()) {
-            boolean here = at.mm() >= placed.start().mm() - 1e-9
-                    && at.mm() <= placed.end().mm() + 1e-9;
-            double radius = here ? reach(placed, at) : -1;
-            if (radius > (found == placed ? -1 : reach(found, at))
-                    || found.end().mm() < at.mm() - 1e-9) {
-                found = placed;
-            }
-        }
-        return found.where();
+        return pattern.placed().stream()
+                .filter(placed -> at.mm() >= placed.start().mm() - 1e-9
+                        && at.mm() <= placed.end().mm() + 1e-9)
+                .max(Comparator.comparingDouble(placed -> reach(placed, at)))
+                .orElseThrow()
+                .where();
     }
 
     private static double reach(PlacedMember placed, Length at) {
@@ -221,7 +218,7 @@ final class RowFitting {
                 "no ball of 4 in (102 mm) through a guard, on the open side of a stair none of 4 3/8 in (111 mm): "
                         + CODE,
                 CODE,
-                "yours comes first; check with your local authority, nothing here says that a rail complies"));
+                "yours comes first; check with your local authority: a figure of the drawing is no approval"));
         return out;
     }
 

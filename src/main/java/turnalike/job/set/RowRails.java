@@ -78,8 +78,9 @@ record RowRails(
             return Optional.empty();
         }
         if (clear.isEmpty()) {
+            boolean raked = rake.filter(degrees -> degrees > 0).isPresent();
             Stream.of(LARGEST_OPENING, RAILS_APART, RAKE_DEG, END)
-                    .filter(key -> key == RAKE_DEG ? rake.orElseThrow() > 0 : fields.has(key))
+                    .filter(key -> key.equals(RAKE_DEG) ? raked : fields.has(key))
                     .findFirst()
                     .ifPresent(key -> fields.reading()
                             .problem(

@@ -38,16 +38,16 @@ record RowRoom(
     static RowRoom of(RowRails rails, Pattern pattern) {
         Outline exposed = ExposedPart.of(pattern);
         Length height = rails.height(exposed);
-        Length any = Length.ofMm(1);
+        RowOpening between = new RowOpening(exposed, Side.PIECE, Side.PIECE, Length.ofMm(1), height, rails.rake());
         return new RowRoom(
                 rails,
                 exposed,
                 height,
                 thickest(exposed, height),
                 RowGap.reach(exposed),
-                new RowOpening(exposed, Side.PIECE, Side.PIECE, any, height, rails.rake()),
-                new RowOpening(exposed, Side.POST, Side.PIECE, any, height, rails.rake()),
-                new RowOpening(exposed, Side.PIECE, Side.POST, any, height, rails.rake()));
+                between,
+                between.between(Side.POST, Side.PIECE),
+                between.between(Side.PIECE, Side.POST));
     }
 
     private static Length thickest(Outline exposed, Length height) {

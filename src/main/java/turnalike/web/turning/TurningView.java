@@ -9,9 +9,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import turnalike.drawing.frame.FrameElevation;
 import turnalike.drawing.piece.CutDrawing;
 import turnalike.drawing.piece.ShadedSpindle;
 import turnalike.job.Plan;
+import turnalike.job.set.Misfit;
 import turnalike.pattern.Warning;
 import turnalike.turning.Cut;
 import turnalike.turning.SpeedAdvice;
@@ -30,6 +32,11 @@ public record TurningView(String address, Plan plan) {
     private static final Length TURNED_TALLEST = Length.ofMm(60);
     private static final Length PLACE_WIDTH = Length.ofMm(130);
     private static final Length PLACE_TALLEST = Length.ofMm(20);
+
+    private static final double FRAME_WIDTH_MM = 190;
+
+    /** How the frame will stand. */
+    public record Standing(String picture, List<String> misfits, List<String> figures) {}
 
     /** One cut as a line of the list. */
     public record Line(
@@ -54,6 +61,16 @@ public record TurningView(String address, Plan plan) {
     public String turned() {
         return ShadedSpindle.svg(plan.job().pattern(), TURNED_WIDTH, TURNED_TALLEST)
                 .inline();
+    }
+
+    /** The frame as it will stand, if the job has one that asks something of the pattern. */
+    public Optional<Standing> frame() {
+        return plan.frame()
+                .map(fit -> new Standing(
+                        fit.match(new FrameElevation(plan.job().pattern(), FRAME_WIDTH_MM))
+                                .inline(),
+                        fit.misfits().stream().map(Misfit::sentence).toList(),
+                        fit.sentences(units())));
     }
 
     public List<FigureView> figures() {

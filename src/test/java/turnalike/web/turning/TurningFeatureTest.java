@@ -66,4 +66,33 @@ class TurningFeatureTest {
             assertThat(served.get("/jobs/0000-0000-0000/turning").statusCode()).isEqualTo(404);
         }
     }
+
+    @Test
+    void a_frame_is_drawn_with_its_figures_and_what_is_wrong_with_it_first() throws Exception {
+        try (Served served = Served.in(folder)) {
+            String text = served.store()
+                    .find(served.demo())
+                    .orElseThrow()
+                    .text()
+                    .text()
+                    .replaceFirst(
+                            "(?s)\"frame\": \\{.*?\\}",
+                            "\"frame\": {\"kind\": \"row\", \"places\": 30, \"clear\": \"30\"}");
+            served.store()
+                    .edit(
+                            served.demo(),
+                            kept -> Edit.of(
+                                    "row", Change.of(JobText.read(text).text().orElseThrow())));
+            String page =
+                    served.get("/jobs/" + served.demo().text() + "/turning").body();
+            assertThat(page)
+                    .contains(
+                            "The frame as it will stand",
+                            "Row: cannot be built",
+                            "a row of 30 between posts 30 in",
+                            "data-place=\"30\"",
+                            "check with your local authority")
+                    .doesNotContainIgnoringCase("complies", "Optional[", "style=\"");
+        }
+    }
 }
