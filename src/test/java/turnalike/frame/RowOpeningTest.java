@@ -211,8 +211,8 @@ class RowOpeningTest {
         for (long seed = 20; seed < 40; seed++) {
             Random random = new Random(seed);
             Outline body = random(random);
-            RowOpening opening =
-                    new RowOpening(body, Side.PIECE, Side.PIECE, mm(60), body.length(), Angle.ofDegrees(seed % 3 * 15));
+            RowOpening opening = new RowOpening(
+                    body, Side.PIECE, Side.PIECE, mm(60), body.length(), Angle.ofDegrees((double) (seed % 3) * 15));
             Length widest = opening.widest().diameter();
             assertThat(opening.passesMoreThan(widest.minus(mm(1e-4))))
                     .as("seed %d", seed)
