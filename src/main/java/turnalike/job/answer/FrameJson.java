@@ -89,7 +89,7 @@ final class FrameJson implements FrameFit.Cases<ObjectNode> {
         for (int i = 0; i < stand.places().size(); i++) {
             Length at = stand.places().get(i);
             places.addObject()
-                    .put("place", i)
+                    .put("place", i + 1)
                     .put("at_mm", at.mm())
                     .put("along_rail_mm", stand.alongRail(at).mm())
                     .put("up_mm", stand.rise(at).mm());

@@ -62,5 +62,4 @@ public record Key<T extends KeyType>(
     public Key<T> asked(KeySection section, String label, String hint) {
         return new Key<>(name, type, isNeeded, meaning, leftOut, new Field(section, label, hint));
     }
-
 }

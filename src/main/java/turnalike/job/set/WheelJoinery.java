@@ -81,11 +81,11 @@ public record WheelJoinery(
                     "rim_thickness", KeyType.aboveZero(), "of the rim, along the axle", "not told")
             .asked(KeySection.FRAME, "Rim thickness", "along the axle");
 
-    static final Key<Group> RIM_WOOD =
-            Key.may("rim_wood", WoodKeys.beside(KeySection.FRAME, "Rim"), "what the rim is made of", "the piece's own wood");
+    static final Key<Group> RIM_WOOD = Key.may(
+            "rim_wood", WoodKeys.beside(KeySection.FRAME, "Rim"), "what the rim is made of", "the piece's own wood");
 
-    static final Key<Group> HUB_WOOD =
-            Key.may("hub_wood", WoodKeys.beside(KeySection.FRAME, "Hub"), "what the hub is made of", "the piece's own wood");
+    static final Key<Group> HUB_WOOD = Key.may(
+            "hub_wood", WoodKeys.beside(KeySection.FRAME, "Hub"), "what the hub is made of", "the piece's own wood");
 
     static final Key<Whole> SEGMENTS = Key.may(
                     "segments",
@@ -95,17 +95,17 @@ public record WheelJoinery(
             .asked(KeySection.FRAME, "Rim segments", "");
 
     static final Key<Size> LEAST_GAP = Key.may(
-            "least_gap",
-            new Size(false, Optional.of(QUARTER)),
-            "what is left between two neighbours unwarned (common practice, no source)",
-            "6.35 mm, 1/4 in")
-            .asked(KeySection.FRAME, "Least between spokes", "left empty: 1/4 in");
+                    "least_gap",
+                    new Size(false, Optional.of(QUARTER)),
+                    "what is left between two neighbours unwarned (common practice, no source)",
+                    "6.35 mm, 1/4 in")
+            .asked(KeySection.FRAME, "Least between spokes", "left empty: 6.35 mm, 1/4 in");
 
     static final Key<Size> LEAST_WALL = Key.may(
-            "least_wall",
-            KeyType.size(),
-            "what is left between two mortises unwarned (common practice, no source)",
-            "1/4 in, or a third of the mortise's diameter if that is more")
+                    "least_wall",
+                    KeyType.size(),
+                    "what is left between two mortises unwarned (common practice, no source)",
+                    "1/4 in, or a third of the mortise's diameter if that is more")
             .asked(KeySection.FRAME, "Least between mortises", "left empty: 1/4 in or a third of the mortise");
 
     static final List<Key<?>> KEYS = List.of(

@@ -181,7 +181,7 @@ class RowFitTest {
         assertThat(frame.path("count").asInt()).isEqualTo(3);
         assertThat(frame.path("pitch_mm").asDouble()).isCloseTo(132.5, within(1e-9));
         assertThat(frame.path("end_mm").asDouble()).isCloseTo(117.5, within(1e-9));
-        assertThat(frame.path("places").path(2).path("place").asInt()).isEqualTo(2);
+        assertThat(frame.path("places").path(2).path("place").asInt()).isEqualTo(3);
         assertThat(frame.path("places").path(2).path("at_mm").asDouble()).isCloseTo(382.5, within(1e-9));
         assertThat(frame.path("places").path(2).path("along_rail_mm").asDouble())
                 .isCloseTo(382.5 / Math.cos(Math.PI / 6), within(1e-9));
