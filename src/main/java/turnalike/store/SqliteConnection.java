@@ -11,13 +11,17 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 import org.sqlite.SQLiteOpenMode;
 
-/** One connection to one file, and the few ways it is spoken to. Calls from several threads wait for each other. */
+/**
+ * One connection to one file, and the few ways it is spoken to. Reads and writes of several threads wait for each other in the order they
+ * came; writes that wait together reach the disk together.
+ */
 final class SqliteConnection implements AutoCloseable {
     /** Long enough for another process's commit on a slow disk. */
     private static final int WAIT_FOR_OTHERS_MS = 10_000;
@@ -25,6 +29,10 @@ final class SqliteConnection implements AutoCloseable {
     private final Path file;
     private final Connection connection;
     private final Map<String, PreparedStatement> prepared = new HashMap<>();
+    /** Fair, so that nobody waits longer than those before him take: a plain monitor let one of many wait for half a minute. */
+    private final ReentrantLock turn = new ReentrantLock(true);
+
+    private final WriteQueue writes = new WriteQueue(turn, this::script);
 
     private SqliteConnection(Path file, Connection connection) {
         this.file = file;
@@ -182,43 +190,39 @@ final class SqliteConnection implements AutoCloseable {
         }
     }
 
-    /** All of the work or none of it. When this returns it is on disk; from its first moment no other process writes. */
-    synchronized <T> T write(Supplier<T> work) {
-        script("BEGIN IMMEDIATE");
-        boolean done = false;
+    /**
+     * All of the work or none of it. When this returns it is on disk; from its first moment no other process writes. The work may be done by
+     * the thread of another that waited with it.
+     */
+    <T> T write(Supplier<T> work) {
+        return writes.write(work);
+    }
+
+    /**
+     * Everything read in it is of one moment; within a write it sees what was written so far. It ends by rolling back, since of a damaged file
+     * not even nothing can be committed.
+     */
+    <T> T read(Supplier<T> work) {
+        turn.lock();
         try {
-            T result = work.get();
-            script("COMMIT");
-            done = true;
-            return result;
+            return writes.isWriting() ? work.get() : readAlone(work);
         } finally {
-            if (!done) {
-                rollBack();
-            }
+            turn.unlock();
         }
     }
 
-    /** Everything read in it is of one moment. It ends by rolling back, since of a damaged file not even nothing can be committed. */
-    synchronized <T> T read(Supplier<T> work) {
+    private <T> T readAlone(Supplier<T> work) {
         script("BEGIN");
         try {
             return work.get();
         } finally {
-            rollBack();
-        }
-    }
-
-    private void rollBack() {
-        try (Statement statement = connection.createStatement()) {
-            statement.executeUpdate("ROLLBACK");
-        } catch (SQLException alreadyRolledBack) {
-            // SQLite does so by itself after a full disk or a failed write; the trouble that led here is already on its
-            // way.
+            WriteQueue.rollBack(this::script);
         }
     }
 
     @Override
-    public synchronized void close() {
+    public void close() {
+        turn.lock();
         try {
             for (PreparedStatement each : prepared.values()) {
                 each.close();
@@ -226,6 +230,8 @@ final class SqliteConnection implements AutoCloseable {
             connection.close();
         } catch (SQLException trouble) {
             throw SqliteErrors.of(file, trouble, Optional::empty);
+        } finally {
+            turn.unlock();
         }
     }
 }

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import turnalike.job.kept.Change;
@@ -113,6 +114,12 @@ final class SqliteJobs implements JobStore {
     @Override
     public Optional<Step> undo(JobId id) {
         return again(id, () -> ledger.history().undoing(id, now()));
+    }
+
+    @Override
+    public Optional<Step> undo(JobId id, Predicate<KeptJob> meant) {
+        return again(id, () -> latest.find(id).filter(meant).flatMap(kept -> ledger.history()
+                .undoing(id, now())));
     }
 
     @Override

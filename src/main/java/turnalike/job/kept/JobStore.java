@@ -2,6 +2,7 @@ package turnalike.job.kept;
 
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * Jobs that are kept for good. When a method that changes something returns, the change is on disk and outlives the program, however it
@@ -35,8 +36,8 @@ public interface JobStore extends KeptJobs {
     JobId keepBeside(GivenJob given);
 
     /**
-     * Changes a job. The function is handed the job as it stands and nobody else changes it meanwhile; what it throws is thrown on, with
-     * nothing changed.
+     * Changes a job. The function is handed the job as it stands and nobody else changes it meanwhile; it may read the store, on the thread
+     * it is called on. What it throws is thrown on, with nothing changed.
      *
      * @param id the job's
      * @param edit makes the edit out of the job as it stands
@@ -51,6 +52,15 @@ public interface JobStore extends KeptJobs {
      * @return the step that is now kept; empty when there is nothing to undo or no such job
      */
     Optional<Step> undo(JobId id);
+
+    /**
+     * Takes the last edit back if that is what is meant.
+     *
+     * @param id the job's
+     * @param meant asked of the job as it stands, while nobody else changes it; it may read the store, on the thread it is called on
+     * @return the step that is now kept; empty when it was not meant, there is nothing to undo or no such job
+     */
+    Optional<Step> undo(JobId id, Predicate<KeptJob> meant);
 
     /**
      * Brings the edit undone last again.
