@@ -69,27 +69,33 @@ public final class BenchFeature implements Feature {
         }
     }
 
-    // One entry at a time: two sendings of one entry that cross must not both find it missing.
-    private synchronized void log(Context ctx) {
+    private void log(Context ctx) {
         JobId id = JobAddress.id(ctx);
         BenchEntry entry = entry(ctx);
-        if (listDone(id).stream().anyMatch(step -> BenchEntry.isOf(step.what(), entry.serial()))) {
-            answer(ctx, 200, "Piece %s was kept already.".formatted(entry.label()));
-            return;
-        }
         List<Slip> questions = new ArrayList<>();
         try {
-            boolean here =
-                    store.edit(id, kept -> edit(entry.read(kept), questions)).isPresent();
+            boolean here = store.edit(id, kept -> edit(kept, entry, questions)).isPresent();
             String asked = questions.stream().map(Slip::question).collect(Collectors.joining(" "));
             String kept = "Piece %s is kept. %s".formatted(entry.label(), asked);
             answer(ctx, here ? 200 : 404, here ? kept.strip() : "That job is not here any more.");
+        } catch (KeptAlready sentTwice) {
+            answer(ctx, 200, "Piece %s was kept already.".formatted(entry.label()));
         } catch (Refusal refused) {
             answer(ctx, refused.status(), lines(refused.problems()));
         }
     }
 
-    private static Edit edit(BenchEntry.Read read, List<Slip> questions) {
+    /** The entry is in the history: its first sending arrived, only its answer did not. */
+    private static final class KeptAlready extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+    }
+
+    // Looked for within the edit's turn: two sendings of one entry that cross must not both find it missing.
+    private Edit edit(KeptJob kept, BenchEntry entry, List<Slip> questions) {
+        if (store.done(kept.id()).stream().anyMatch(step -> BenchEntry.isOf(step.what(), entry.serial()))) {
+            throw new KeptAlready();
+        }
+        BenchEntry.Read read = entry.read(kept);
         questions.addAll(read.questions());
         return read.edit().orElseThrow(() -> new Refusal(422, read.problems()));
     }
@@ -116,13 +122,10 @@ public final class BenchFeature implements Feature {
     }
 
     /** Takes an entry back as long as nothing else was done since. */
-    private synchronized void undo(Context ctx) {
-        JobId id = JobAddress.id(ctx);
+    private void undo(Context ctx) {
+        JobId id = JobAddress.job(ctx, store).id();
         String serial = serial(ctx);
-        List<StepSummary> done = listDone(id);
-        StepSummary last = done.get(done.size() - 1);
-        boolean isLast = last.did() == Step.Did.EDIT && BenchEntry.isOf(last.what(), serial);
-        Optional<Step> undone = isLast ? store.undo(id) : Optional.empty();
+        Optional<Step> undone = store.undo(id, kept -> isLast(kept, serial));
         answer(
                 ctx,
                 undone.isPresent() ? 200 : 409,
@@ -139,12 +142,9 @@ public final class BenchFeature implements Feature {
         return problems.stream().map(Problem::line).collect(Collectors.joining(" "));
     }
 
-    /** At least one: every job begins with a step. */
-    private List<StepSummary> listDone(JobId id) {
-        List<StepSummary> done = store.done(id);
-        if (done.isEmpty()) {
-            throw Refusal.notFound("that job");
-        }
-        return done;
+    private boolean isLast(KeptJob kept, String serial) {
+        List<StepSummary> done = store.done(kept.id());
+        StepSummary last = done.get(done.size() - 1); // every job begins with a step
+        return last.did() == Step.Did.EDIT && BenchEntry.isOf(last.what(), serial);
     }
 }
