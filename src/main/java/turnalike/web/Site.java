@@ -98,7 +98,7 @@ public final class Site implements AutoCloseable {
     public static Site start(Reach reach, JobStore store, Consumer<Exception> faults) throws PortTaken {
         Assets assets = new Assets();
         Pages pages = new Pages(assets);
-        PlanCache plans = new PlanCache();
+        PlanCache plans = new PlanCache(pages.work());
         Opened opened = new Opened(reach.sharing().isPresent());
         List<Feature> features = new ArrayList<>(List.of(
                 assets,

@@ -39,10 +39,12 @@ public final class EditFeature implements Feature {
     private static final String MEMBER = JOB + "/member/{number}";
 
     private final JobStore store;
+    private final Pages pages;
     private final JobShow show;
 
     public EditFeature(JobStore store, Pages pages, PlanCache plans) {
         this.store = store;
+        this.pages = pages;
         this.show = new JobShow(pages, plans);
     }
 
@@ -163,19 +165,40 @@ public final class EditFeature implements Feature {
     private Function<KeptJob, Edit> made(Context ctx, JobEdit edit, int selected, Begun begun) {
         // Asked before the edit's turn, since the history cannot be read within it; who edits in between is noticed all
         // the same.
-        JobText seen = seen(ctx);
+        KeptJob before = kept(ctx);
+        JobText seen = seen(ctx, before);
+        // Nobody else waits while it is worked out; only when the text is another by the time of its turn, it is worked
+        // out once more.
+        Optional<Worked> ahead = pages.work().inTurn(() -> ahead(edit, seen, before.text()));
         return kept -> {
             begun.kept = Optional.of(kept);
-            JobEdit now = carried(edit, seen, kept.text());
-            JobText text = text(now, kept.text());
-            String what = now.what(kept.text());
+            Worked worked = ahead.filter(each -> each.before().equals(kept.text()))
+                    .orElseGet(() -> work(edit, seen, kept.text()));
             if (Pages.isPart(ctx)) {
                 // The page does not say when it was changed.
-                KeptJob after = kept.edited(text, what, kept.times().changed());
+                KeptJob after =
+                        kept.edited(worked.text(), worked.what(), kept.times().changed());
                 begun.part = Optional.of(show.ahead(ctx, after, selected));
             }
-            return Edit.of(what, Change.of(text));
+            return Edit.of(worked.what(), Change.of(worked.text()));
         };
+    }
+
+    /** What an edit makes of a text, and what it is called. */
+    private record Worked(JobText before, JobText text, String what) {}
+
+    private static Worked work(JobEdit edit, JobText seen, JobText before) {
+        JobEdit now = carried(edit, seen, before);
+        return new Worked(before, text(now, before), now.what(before));
+    }
+
+    /** Empty when it is refused: it is again in its turn, beside the job as it stands then. */
+    private static Optional<Worked> ahead(JobEdit edit, JobText seen, JobText before) {
+        try {
+            return Optional.of(work(edit, seen, before));
+        } catch (Refusal | Unchanged toldInItsTurn) {
+            return Optional.empty();
+        }
     }
 
     /** The edit comes to the text that stands: nothing is added to the history. */
@@ -198,8 +221,7 @@ public final class EditFeature implements Feature {
     }
 
     /** The text the person was looking at: the one that stood at the version the form was made from. */
-    private JobText seen(Context ctx) {
-        KeptJob kept = kept(ctx);
+    private JobText seen(Context ctx, KeptJob kept) {
         int version = version(ctx).orElse(kept.times().steps());
         if (version >= kept.times().steps()) {
             return kept.text();

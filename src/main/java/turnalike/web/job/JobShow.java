@@ -7,6 +7,7 @@ import java.util.concurrent.CompletableFuture;
 import turnalike.job.Plan;
 import turnalike.job.kept.KeptJob;
 import turnalike.units.Length;
+import turnalike.web.kit.PageWork;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.RequestInput;
 import turnalike.web.kit.Shell;
@@ -23,10 +24,12 @@ final class JobShow {
 
     private final Pages pages;
     private final PlanCache plans;
+    private final PageWork work;
 
     JobShow(Pages pages, PlanCache plans) {
         this.pages = pages;
         this.plans = plans;
+        this.work = pages.work();
     }
 
     /** After an edit: the page anew for a browser, the changed part for a script. */
@@ -44,15 +47,15 @@ final class JobShow {
         double widthMm = widthMm(ctx);
         return plans.ahead(after.id(), after.text())
                 .thenApplyAsync(
-                        plan -> pages.text(shell, PART, view(after, plan, RefusedEdit.NONE, selected, widthMm)));
+                        plan -> pages.made(shell, PART, view(after, plan, RefusedEdit.NONE, selected, widthMm)),
+                        work.beside());
     }
 
     /** The part of the page that an edit changes. */
     String part(Shell shell, KeptJob after, int selected) {
-        return pages.text(
-                shell,
-                PART,
-                view(after, plans.now(after.id(), after.text()), RefusedEdit.NONE, selected, room(USUAL_WIDTH_PX)));
+        Plan plan = plans.now(after.id(), after.text());
+        return work.inTurn(
+                () -> pages.made(shell, PART, view(after, plan, RefusedEdit.NONE, selected, room(USUAL_WIDTH_PX))));
     }
 
     /** After an edit that {@link #ahead} was told of. */

@@ -42,7 +42,7 @@ public final class PageWarmUp {
      */
     public static CompletableFuture<Integer> begin(Pages pages, Shell shell, JobText text, int edits) {
         // Plans of its own, so that no search for a person is ended early, and forgotten with it.
-        PageWarmUp rehearsal = new PageWarmUp(new JobShow(pages, new PlanCache()), shell, text);
+        PageWarmUp rehearsal = new PageWarmUp(new JobShow(pages, new PlanCache(pages.work())), shell, text);
         CompletableFuture<Integer> shown = new CompletableFuture<>();
         Thread thread = new Thread(() -> rehearsal.play(edits, shown), "turnalike-rehearsal");
         thread.setDaemon(true);

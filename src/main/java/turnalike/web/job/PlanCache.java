@@ -15,6 +15,7 @@ import turnalike.settings.DividerOutcome;
 import turnalike.settings.DividerPlan;
 import turnalike.settings.DividerProblem;
 import turnalike.settings.Dividers;
+import turnalike.web.kit.PageWork;
 
 /**
  * What follows from each text, kept while it is likely to be asked for again. Only the divider search takes longer than an instant: a page
@@ -27,6 +28,7 @@ public final class PlanCache {
 
     private static final int KEPT = 64;
 
+    private final PageWork work;
     private final Map<JobText, CompletableFuture<Plan>> plans = recent();
     private final Map<DividerProblem, DividerOutcome> searched = recent();
     /** What each job's text is; one person's page never ends the search for another's job. */
@@ -43,6 +45,11 @@ public final class PlanCache {
         private Latest(JobText text) {
             this.text = text;
         }
+    }
+
+    /** @param work where plans are made; searches go on beside it, as long as they may */
+    public PlanCache(PageWork work) {
+        this.work = work;
     }
 
     private static <K, V> Map<K, V> recent() {
@@ -79,7 +86,8 @@ public final class PlanCache {
     private CompletableFuture<Plan> begun(JobText text) {
         synchronized (plans) {
             return plans.computeIfAbsent(
-                    text, each -> CompletableFuture.supplyAsync(() -> Plan.of(each.job(), this::atOnce)));
+                    text,
+                    each -> CompletableFuture.supplyAsync(() -> Plan.of(each.job(), this::atOnce), work.beside()));
         }
     }
 

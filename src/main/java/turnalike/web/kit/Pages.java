@@ -17,9 +17,15 @@ public final class Pages {
     private final TemplateEngine engine =
             TemplateEngine.createPrecompiled(null, ContentType.Html, Pages.class.getClassLoader(), "templates");
     private final Assets assets;
+    private final PageWork work = PageWork.onThisMachine();
 
     public Pages(Assets assets) {
         this.assets = assets;
+    }
+
+    /** Where they are made. */
+    public PageWork work() {
+        return work;
     }
 
     /**
@@ -36,8 +42,13 @@ public final class Pages {
         return new Shell(title, Gate.tokenFor(ctx), assets);
     }
 
-    /** The page as text, to be answered with later; may be called from any thread. */
-    public String text(Shell shell, String template, Object view) {
+    /** The page as text, made when its turn comes. */
+    private String text(Shell shell, String template, Object view) {
+        return work.inTurn(() -> made(shell, template, view));
+    }
+
+    /** The page as text, to be answered with later; may be called from any thread that has its turn. */
+    public String made(Shell shell, String template, Object view) {
         StringOutput out = new StringOutput(32_768);
         engine.render(template, Map.of("shell", shell, "view", view), out);
         return out.toString();

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import turnalike.job.Plan;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobText;
+import turnalike.web.kit.PageWork;
 
 class PlanCacheTest {
     private static final JobId ONE = JobId.of(new int[] {1, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0});
@@ -50,7 +51,7 @@ class PlanCacheTest {
 
     @Test
     void settings_that_were_searched_for_serve_every_text_with_the_same_marks() {
-        PlanCache plans = new PlanCache();
+        PlanCache plans = new PlanCache(PageWork.onThisMachine());
         Plan quick = plans.now(ONE, twelve(32, 12.3));
         assertThat(plans.isFinal(quick)).isFalse();
         Plan patient = plans.patient(ONE, twelve(32, 12.3));
@@ -67,7 +68,7 @@ class PlanCacheTest {
 
     @Test
     void what_is_begun_ahead_is_worked_out_once() {
-        PlanCache plans = new PlanCache();
+        PlanCache plans = new PlanCache(PageWork.onThisMachine());
         JobText text = twelve(32, 12.3);
         Plan quick = plans.now(ONE, text);
         assertThat(plans.ahead(ONE, text).join()).isSameAs(quick);
@@ -75,7 +76,7 @@ class PlanCacheTest {
 
     @Test
     void one_jobs_page_does_not_end_the_search_for_another() {
-        PlanCache plans = new PlanCache();
+        PlanCache plans = new PlanCache(PageWork.onThisMachine());
         CompletableFuture<Plan> one = CompletableFuture.supplyAsync(() -> plans.patient(ONE, twelve(32, 12.3)));
         CompletableFuture<Plan> another = CompletableFuture.supplyAsync(() -> plans.patient(ANOTHER, twelve(32, 12.9)));
         JobId third = JobId.of(new int[12]);
@@ -88,7 +89,7 @@ class PlanCacheTest {
 
     @Test
     void the_next_edit_of_a_job_ends_its_own_search() {
-        PlanCache plans = new PlanCache();
+        PlanCache plans = new PlanCache(PageWork.onThisMachine());
         JobText text = rings(5);
         JobText edited = rings(6);
         plans.now(ONE, text);
@@ -103,7 +104,7 @@ class PlanCacheTest {
     /** Another window on the same job, a reload. */
     @Test
     void looking_at_the_same_text_again_does_not_end_its_search() {
-        PlanCache plans = new PlanCache();
+        PlanCache plans = new PlanCache(PageWork.onThisMachine());
         CompletableFuture<Plan> search = CompletableFuture.supplyAsync(() -> plans.patient(ONE, twelve(32, 12.3)));
         while (!search.isDone()) {
             plans.now(ONE, twelve(32, 12.3));
@@ -114,7 +115,7 @@ class PlanCacheTest {
     /** The other text is the latest for moments only: whether the search is just then looking must not matter. */
     @Test
     void a_search_that_an_edit_ended_stays_ended_when_the_edit_is_taken_back() {
-        PlanCache plans = new PlanCache();
+        PlanCache plans = new PlanCache(PageWork.onThisMachine());
         JobText text = rings(5);
         JobText other = rings(6);
         // Made before: a plan that is being made waits for a thread of those that the search holds one of, on two cores
@@ -133,7 +134,7 @@ class PlanCacheTest {
 
     @Test
     void a_search_goes_on_when_its_job_is_forgotten_for_others_and_seen_again() {
-        PlanCache plans = new PlanCache();
+        PlanCache plans = new PlanCache(PageWork.onThisMachine());
         JobText text = twelve(32, 12.3);
         CompletableFuture<Plan> search = CompletableFuture.supplyAsync(() -> plans.patient(ONE, text));
         while (!search.isDone()) {
@@ -147,7 +148,7 @@ class PlanCacheTest {
 
     @Test
     void what_a_search_found_leaves_the_plans_of_other_marks_as_they_are() {
-        PlanCache plans = new PlanCache();
+        PlanCache plans = new PlanCache(PageWork.onThisMachine());
         Plan other = plans.now(ANOTHER, twelve(32, 12.9));
         Plan sameMarks = plans.now(ANOTHER, twelve(33, 12.3));
         plans.patient(ONE, twelve(32, 12.3));
