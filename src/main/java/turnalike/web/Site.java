@@ -3,7 +3,6 @@ package turnalike.web;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
-import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
@@ -16,7 +15,6 @@ import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.io.EofException;
-import org.eclipse.jetty.server.handler.SizeLimitHandler;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.StoreException;
 import turnalike.units.Problem;
@@ -45,9 +43,6 @@ import turnalike.web.turning.TurningFeature;
 
 /** The pages, served on this machine alone until closed. */
 public final class Site implements AutoCloseable {
-    /** What a person can type or paste in one go is far below it. */
-    private static final long LARGEST_REQUEST = 1L << 20;
-
     private static final long LONGEST_SEARCH_MS = 15 * 60_000;
 
     private static final String LOOPBACK = "127.0.0.1";
@@ -118,8 +113,10 @@ public final class Site implements AutoCloseable {
             config.jetty.host = reach.sharing().isPresent() ? EVERYWHERE : LOOPBACK;
             config.jetty.port = reach.port();
             configure(config);
+            Doorway.arrange(config, reach.sharing());
             config.routes.before(gate::check);
             reach.sharing().ifPresent(sharing -> config.routes.before(sharing::check));
+            config.routes.before(gate::token);
             features.forEach(feature -> feature.addTo(config.routes));
             edges(config, pages, faults);
         });
@@ -167,15 +164,8 @@ public final class Site implements AutoCloseable {
         config.startup.startupWatcherEnabled = false;
         // On one machine packing costs more time than it saves.
         config.http.compressionStrategy = CompressionStrategy.NONE;
-        config.http.maxRequestSize = LARGEST_REQUEST;
         config.http.asyncTimeout = LONGEST_SEARCH_MS;
         config.http.defaultContentType = "text/plain; charset=utf-8";
-        config.jetty.multipartConfig.maxFileSize(LARGEST_REQUEST, SizeUnit.BYTES);
-        config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_REQUEST, SizeUnit.BYTES);
-        config.jetty.multipartConfig.maxInMemoryFileSize((int) LARGEST_REQUEST, SizeUnit.BYTES);
-        config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
-        // Counts what comes, whatever the request says of its length.
-        config.jetty.modifyServer(server -> server.insertHandler(new SizeLimitHandler(LARGEST_REQUEST, -1)));
     }
 
     private static void edges(JavalinConfig config, Pages pages, Consumer<Exception> faults) {

@@ -13,7 +13,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import turnalike.cli.kit.FaultLog;
+import turnalike.cli.kit.FaultLogs;
 import turnalike.cli.kit.ShutdownHook;
 import turnalike.cli.kit.Today;
 import turnalike.cli.kit.UserError;
@@ -55,6 +55,8 @@ public final class ServeCommand implements Runnable {
                     "Also serve phones and tablets on the networks this machine is joined to, at each of its IPv4 addresses; each once it is"
                             + " paired with the code printed here.")
     private boolean lan;
+
+    private final FaultLogs faults = new FaultLogs();
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -152,8 +154,9 @@ public final class ServeCommand implements Runnable {
 
     private void fault(Exception fault) {
         PrintWriter err = spec.commandLine().getErr();
-        err.println("turnalike: fault: something went wrong that is not your doing; please report it with "
-                + FaultLog.write(fault));
+        faults.log(fault)
+                .ifPresent(log -> err.println(
+                        "turnalike: fault: something went wrong that is not your doing; please report it with " + log));
         err.flush();
     }
 

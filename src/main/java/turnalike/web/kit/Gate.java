@@ -43,7 +43,7 @@ public final class Gate {
         this.hosts = hosts;
     }
 
-    /** Lets the request in or throws the {@link Refusal}. */
+    /** Lets the request on to who may ask, and to {@link #token} after that, or throws the {@link Refusal}. Reads nothing but its head. */
     public void check(Context ctx) {
         headers(ctx);
         String host = Optional.ofNullable(ctx.header("Host")).orElse("");
@@ -60,7 +60,21 @@ public final class Gate {
         }
         if (!HARMLESS.contains(method)) {
             origin(ctx, host);
-            token(ctx);
+        }
+    }
+
+    /** Lets a request that changes something in, when its form can be read and carries the token, or throws the {@link Refusal}. */
+    public void token(Context ctx) {
+        if (HARMLESS.contains(ctx.method().name())) {
+            return;
+        }
+        RequestInput.read(ctx);
+        String had = Optional.ofNullable(ctx.cookie(COOKIE)).orElse("");
+        String sent = Optional.ofNullable(ctx.header(TOKEN_HEADER))
+                .or(() -> RequestInput.field(ctx, TOKEN))
+                .orElse("");
+        if (had.isEmpty() || !MessageDigest.isEqual(bytes(had), bytes(sent))) {
+            throw Refusal.of(403, "page", "it was opened too long ago to change anything", "load the page again");
         }
     }
 
@@ -79,16 +93,6 @@ public final class Gate {
         String origin = Optional.ofNullable(ctx.header("Origin")).orElse("");
         if (!origin.equals("http://" + host)) {
             throw Refusal.of(403, "address", "another page asked for that", "do it on the page itself");
-        }
-    }
-
-    private static void token(Context ctx) {
-        String had = Optional.ofNullable(ctx.cookie(COOKIE)).orElse("");
-        String sent = Optional.ofNullable(ctx.header(TOKEN_HEADER))
-                .or(() -> Optional.ofNullable(ctx.formParam(TOKEN)))
-                .orElse("");
-        if (had.isEmpty() || !MessageDigest.isEqual(bytes(had), bytes(sent))) {
-            throw Refusal.of(403, "page", "it was opened too long ago to change anything", "load the page again");
         }
     }
 

@@ -8,12 +8,34 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import org.eclipse.jetty.http.HttpException;
 
 /** What a request asks for, read with care: whatever a browser sends may be anything. */
 public final class RequestInput {
     private static final int LONGEST = 200_000;
+    private static final int TOO_LARGE = 413;
 
     private RequestInput() {}
+
+    /** Reads the form that was sent, so that it can be asked for its fields; one that is none is a {@link Refusal}. */
+    static void read(Context ctx) {
+        try {
+            ctx.formParamMap();
+        } catch (
+                Exception
+                        unreadable) { // whatever kind the server's reader throws: a form is read here, and nothing else
+            throw told(unreadable);
+        }
+    }
+
+    private static Refusal told(Throwable unreadable) {
+        for (Throwable each = unreadable; each != null; each = each.getCause()) {
+            if (each instanceof HttpException known && known.getCode() == TOO_LARGE) {
+                return Refusal.of(TOO_LARGE, "upload", "is larger than a megabyte", "send a smaller file");
+            }
+        }
+        return Refusal.of(400, "request", "its form cannot be read", "load the page again");
+    }
 
     /** A field of the form that was sent, to the letter. */
     public static Optional<String> field(Context ctx, String name) {

@@ -47,7 +47,8 @@ public final class LanFeature implements Feature {
             showPairing(ctx, 422, "Give the device a name of 1 to 40 letters.");
             return;
         }
-        switch (sharing.code().with(RequestInput.field(ctx, "code").orElse(""))) {
+        switch (sharing.code()
+                .with(Sharing.address(ctx), RequestInput.field(ctx, "code").orElse(""))) {
             case PAIRED -> {
                 Cookie cookie = new Cookie(
                         Sharing.COOKIE,
@@ -63,8 +64,11 @@ public final class LanFeature implements Feature {
             }
             case WRONG ->
                 showPairing(
-                        ctx, 422, "That is not the code the host shows now. After five wrong tries it shows another.");
+                        ctx,
+                        422,
+                        "That is not the code the host shows now. After five wrong tries this device must wait ten minutes.");
             case TOO_SOON -> showPairing(ctx, 429, "Wait a second between tries.");
+            case TOO_MANY -> showPairing(ctx, 429, "Five codes were wrong: wait ten minutes before the next.");
         }
     }
 

@@ -1,21 +1,29 @@
 package turnalike.web.lan;
 
+import java.net.InetAddress;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
- * The code that pairs one device. It serves once, for ten minutes, and is drawn anew after five wrong tries: a guess a second would need
- * days for an even chance at six digits, and the host sees every new code appear. May be used by several threads.
+ * The code that pairs one device. It serves once and for ten minutes. Each address has five wrong tries in ten minutes, a second apart, and
+ * tries of its own: who guesses elsewhere holds nobody up who has the right code. One address would need years for an even chance at six
+ * digits, two hundred and fifty of them days; after a hundred wrong tries in all another code is drawn, and the host sees it appear. May be
+ * used by several threads.
  */
 final class PairingCode {
     private static final Duration LIFE = Duration.ofMinutes(10);
     private static final int MOST_TRIES = 5;
+    private static final int MOST_TRIES_IN_ALL = 100;
+    private static final int MOST_ADDRESSES = 1_000;
     private static final Duration PAUSE = Duration.ofSeconds(1);
     private static final SecureRandom DICE = new SecureRandom();
 
@@ -23,8 +31,18 @@ final class PairingCode {
     private final Consumer<String> shown;
     private String code = "";
     private Instant until = Instant.MIN;
-    private Instant next = Instant.MIN;
-    private int tries;
+    private int wrong;
+    private final Map<InetAddress, Tries> tries = new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<InetAddress, Tries> eldest) {
+            return size() > MOST_ADDRESSES;
+        }
+    };
+
+    /** What one address has tried: how many wrong codes until when, and when it may try again. */
+    private record Tries(int wrong, Instant until, Instant next) {}
 
     /** @param shown told of each code as it is drawn, to show it on the host */
     PairingCode(Clock clock, Consumer<String> shown) {
@@ -45,21 +63,32 @@ final class PairingCode {
     enum Try {
         PAIRED,
         WRONG,
-        TOO_SOON
+        TOO_SOON,
+        TOO_MANY
     }
 
-    /** Tries a code; blanks and hyphens in it are read over. */
-    synchronized Try with(String typed) {
+    /** Tries a code that came from an address; blanks and hyphens in it are read over. */
+    synchronized Try with(InetAddress from, String typed) {
         Instant at = clock.instant();
-        if (at.isBefore(next)) {
+        Tries had = Optional.ofNullable(tries.get(from))
+                .filter(each -> at.isBefore(each.until()))
+                .orElse(new Tries(0, at.plus(LIFE), Instant.MIN));
+        if (had.wrong() >= MOST_TRIES) {
+            return Try.TOO_MANY;
+        }
+        if (at.isBefore(had.next())) {
             return Try.TOO_SOON;
         }
-        next = at.plus(PAUSE);
-        boolean right = MessageDigest.isEqual(bytes(now()), bytes(typed.replaceAll("[\\s-]", "")));
-        if (right || ++tries >= MOST_TRIES) {
+        if (MessageDigest.isEqual(bytes(now()), bytes(typed.replaceAll("[\\s-]", "")))) {
+            tries.remove(from);
+            draw();
+            return Try.PAIRED;
+        }
+        tries.put(from, new Tries(had.wrong() + 1, had.until(), at.plus(PAUSE)));
+        if (++wrong >= MOST_TRIES_IN_ALL) {
             draw();
         }
-        return right ? Try.PAIRED : Try.WRONG;
+        return Try.WRONG;
     }
 
     private static byte[] bytes(String text) {
@@ -69,7 +98,7 @@ final class PairingCode {
     private void draw() {
         code = String.format(Locale.ROOT, "%06d", DICE.nextInt(1_000_000));
         until = clock.instant().plus(LIFE);
-        tries = 0;
+        wrong = 0;
         shown.accept(code);
     }
 }

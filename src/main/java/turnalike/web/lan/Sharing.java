@@ -7,10 +7,12 @@ import java.net.InetAddress;
 import java.net.UnknownHostException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import turnalike.units.Problem;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
 
@@ -19,12 +21,20 @@ import turnalike.web.kit.Refusal;
  * turnalike.web.kit.Gate}, which every request passes first.
  */
 public final class Sharing {
-    static final String COOKIE = "turnalike-device";
+    /** Carries the secret of a paired device. */
+    public static final String COOKIE = "turnalike-device";
 
     /** What a device that is not paired yet may see: the pairing itself. */
     private static final Set<String> OPEN = Set.of("/pair");
 
     private static final String ASSETS = "/assets/";
+
+    private static final long LONGEST_PAIRING = 1_000;
+
+    static final Problem NOT_PAIRED = new Problem(
+            "this device",
+            "is not paired with the program",
+            "open the first page here and type the code that the host shows");
 
     private final Devices devices;
     private final PairingCode code;
@@ -68,11 +78,7 @@ public final class Sharing {
             ctx.redirect("/pair", HttpStatus.SEE_OTHER);
             ctx.skipRemainingHandlers();
         } else {
-            throw Refusal.of(
-                    401,
-                    "this device",
-                    "is not paired with the program",
-                    "open the first page here and type the code that the host shows");
+            throw new Refusal(401, List.of(NOT_PAIRED));
         }
     }
 
@@ -83,10 +89,30 @@ public final class Sharing {
 
     /** Whether the machine that serves is the one that asks. */
     boolean isHost(Context ctx) {
+        return host.test(address(ctx));
+    }
+
+    /** The address that asks. */
+    static InetAddress address(Context ctx) {
         try {
-            return host.test(InetAddress.getByName(ctx.ip()));
+            return InetAddress.getByName(ctx.ip());
         } catch (UnknownHostException strange) {
-            return false;
+            throw new IllegalStateException("the server gave '%s' for an address".formatted(ctx.ip()), strange);
         }
+    }
+
+    /**
+     * Whether a request with a body may be read at all. Who is neither the host nor paired may only send the few letters of the pairing: what
+     * else he sends is not waited for.
+     *
+     * @param from the address it comes from
+     * @param secret what it carries of a device that was paired
+     * @param path where it goes
+     * @param length what it says of its length, negative when it does not
+     */
+    public boolean admitsBody(InetAddress from, Optional<String> secret, String path, long length) {
+        return host.test(from)
+                || secret.flatMap(devices::find).isPresent()
+                || (OPEN.contains(path) && length >= 0 && length <= LONGEST_PAIRING);
     }
 }

@@ -2,6 +2,8 @@ package turnalike.web.lan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.net.InetAddress;
+import java.net.UnknownHostException;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -35,13 +37,28 @@ class PairingCodeTest {
         }
     }
 
+    private static final InetAddress PHONE = address(1);
+    private static final InetAddress GUESSER = address(2);
+
     private final Hand clock = new Hand();
     private final List<String> shown = new ArrayList<>();
     private final PairingCode code = new PairingCode(clock, shown::add);
 
     private PairingCode.Try type(String typed) {
+        return type(PHONE, typed);
+    }
+
+    private PairingCode.Try type(InetAddress from, String typed) {
         clock.pass(Duration.ofSeconds(2));
-        return code.with(typed);
+        return code.with(from, typed);
+    }
+
+    private static InetAddress address(int last) {
+        try {
+            return InetAddress.getByAddress(new byte[] {10, 0, (byte) (last / 250), (byte) (last % 250)});
+        } catch (UnknownHostException impossible) {
+            throw new IllegalStateException("four bytes are an address", impossible);
+        }
     }
 
     private static String wrong(String right) {
@@ -59,10 +76,33 @@ class PairingCodeTest {
     }
 
     @Test
-    void five_wrong_tries_draw_another_code() {
+    void after_five_wrong_tries_an_address_waits_ten_minutes() {
         String first = shown.get(0);
         for (int i = 0; i < 5; i++) {
             assertThat(type(wrong(first))).isEqualTo(PairingCode.Try.WRONG);
+        }
+        assertThat(type(first)).isEqualTo(PairingCode.Try.TOO_MANY);
+        assertThat(shown).hasSize(1);
+        clock.pass(Duration.ofMinutes(10));
+        assertThat(type(code.now())).isEqualTo(PairingCode.Try.PAIRED);
+    }
+
+    @Test
+    void who_guesses_holds_nobody_up_who_has_the_right_code() {
+        String right = shown.get(0);
+        for (int i = 0; i < 40; i++) {
+            type(GUESSER, wrong(right));
+        }
+        assertThat(code.with(GUESSER, right)).isEqualTo(PairingCode.Try.TOO_MANY);
+        assertThat(code.with(PHONE, right)).isEqualTo(PairingCode.Try.PAIRED);
+    }
+
+    @Test
+    void a_hundred_wrong_tries_of_many_draw_another_code() {
+        String first = shown.get(0);
+        for (int i = 0; i < 100; i++) {
+            assertThat(shown).hasSize(1);
+            assertThat(code.with(address(10 + i), wrong(first))).isEqualTo(PairingCode.Try.WRONG);
         }
         assertThat(shown).hasSize(2);
     }
@@ -70,7 +110,8 @@ class PairingCodeTest {
     @Test
     void a_second_try_must_wait_a_second() {
         assertThat(type(wrong(code.now()))).isEqualTo(PairingCode.Try.WRONG);
-        assertThat(code.with(code.now())).isEqualTo(PairingCode.Try.TOO_SOON);
+        assertThat(code.with(PHONE, code.now())).isEqualTo(PairingCode.Try.TOO_SOON);
+        assertThat(code.with(GUESSER, code.now())).isEqualTo(PairingCode.Try.PAIRED);
     }
 
     @Test

@@ -159,6 +159,42 @@ class SharingTest {
         assertThat(get(DEVICE, "/", cookie).status()).isEqualTo(303);
     }
 
+    /** The form is never sent: whoever waited for it would not answer. */
+    @Test
+    void a_device_that_is_not_paired_is_turned_away_before_its_form_is_read() throws IOException {
+        for (String path : List.of("/jobs", "/pair")) {
+            Answer answer = ask(DEVICE, """
+                    POST %s HTTP/1.1
+                    Host: %s
+                    Origin: http://%s
+                    Content-Type: multipart/form-data
+                    Content-Length: 5000
+                    Connection: close
+
+                    """.formatted(path, own(), own()), "");
+            assertThat(answer.status()).isEqualTo(401);
+            assertThat(answer.body()).contains("is not paired with the program");
+        }
+    }
+
+    @Test
+    void a_form_that_cannot_be_read_is_no_fault_of_ours() throws IOException {
+        String cookie = pair("Tablet");
+        for (String each : List.of(cookie, "turnalike-device=guessed")) {
+            Answer answer = ask(DEVICE, """
+                    POST /pair HTTP/1.1
+                    Host: %s
+                    Origin: http://%s
+                    Cookie: %s
+                    Content-Type: multipart/form-data
+                    Content-Length: 9
+                    Connection: close
+
+                    """.formatted(own(), own(), each), "code=1234");
+            assertThat(answer.status()).isEqualTo(400);
+        }
+    }
+
     @Test
     void a_wrong_code_pairs_nothing_and_tries_must_wait() throws IOException {
         String right = codes.get(0);

@@ -1,0 +1,63 @@
+package turnalike.web;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
+import java.util.Optional;
+import org.eclipse.jetty.server.Connector;
+import org.eclipse.jetty.server.HttpConfiguration;
+import org.eclipse.jetty.server.Server;
+import org.eclipse.jetty.server.handler.EagerContentHandler;
+import org.eclipse.jetty.server.handler.MinimumDataRateHandler;
+import org.eclipse.jetty.server.handler.SizeLimitHandler;
+import org.eclipse.jetty.util.component.LifeCycle;
+import turnalike.web.lan.ConnectionCount;
+import turnalike.web.lan.PairedBodies;
+import turnalike.web.lan.Sharing;
+
+/** What may come in, how much of it, how slowly, and over how many connections, before any page is asked. */
+final class Doorway {
+    /** What a person can type or paste in one go is far below it. */
+    static final int LARGEST_REQUEST = 1 << 20;
+
+    /** Below what the slowest radio in a shop brings; a body that comes slower is given up. */
+    private static final int SLOWEST_BODY_BYTES_A_SECOND = 100;
+
+    private static final int LONGEST_SILENCE_MS = 20_000;
+
+    private Doorway() {}
+
+    /** @param sharing with whom, if with any other device */
+    static void arrange(JavalinConfig config, Optional<Sharing> sharing) {
+        config.http.maxRequestSize = LARGEST_REQUEST;
+        config.jetty.multipartConfig.maxFileSize(LARGEST_REQUEST, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_REQUEST, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxInMemoryFileSize(LARGEST_REQUEST, SizeUnit.BYTES);
+        config.jetty.modifyHttpConfiguration(Doorway::arrange);
+        config.jetty.modifyServer(server -> arrange(server, sharing));
+    }
+
+    private static void arrange(HttpConfiguration http) {
+        http.setSendServerVersion(false);
+        http.setIdleTimeout(LONGEST_SILENCE_MS);
+    }
+
+    private static void arrange(Server server, Optional<Sharing> sharing) {
+        // Inside out. A body is waited for without a thread, and a page is asked only when it is all there.
+        server.insertHandler(new EagerContentHandler(
+                new EagerContentHandler.RetainedContentLoaderFactory(LARGEST_REQUEST, 0, true)));
+        // Counts what comes, whatever the request says of its length.
+        server.insertHandler(new SizeLimitHandler(LARGEST_REQUEST, -1));
+        server.insertHandler(new MinimumDataRateHandler(SLOWEST_BODY_BYTES_A_SECOND, 0));
+        sharing.ifPresent(each -> server.insertHandler(new PairedBodies(each)));
+        ConnectionCount count = new ConnectionCount();
+        server.addEventListener(new LifeCycle.Listener() {
+            @Override
+            public void lifeCycleStarting(LifeCycle starting) {
+                // Javalin makes the connector after this is arranged.
+                for (Connector each : server.getConnectors()) {
+                    each.addBean(count);
+                }
+            }
+        });
+    }
+}
