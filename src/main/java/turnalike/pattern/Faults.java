@@ -15,7 +15,7 @@ final class Faults {
     }
 
     /** Below this a size is zero to any tool, and two marks would fall on one place: a millionth of a millimetre. */
-    private static final double LEAST_MM = 1e-6;
+    static final double LEAST_MM = 1e-6;
 
     Faults positive(String key, Length size) {
         if (size.mm() < LEAST_MM) {

@@ -62,8 +62,8 @@ public record FreeCurve(List<Point> points, Details details) implements Member {
                         "measure places from the member's start");
         for (int i = 0; i < points.size(); i++) {
             faults.positive("point %d diameter".formatted(i + 1), points.get(i).diameter());
-            boolean falls =
-                    i > 0 && points.get(i).place().compareTo(points.get(i - 1).place()) <= 0;
+            boolean falls = i > 0
+                    && points.get(i).place().minus(points.get(i - 1).place()).mm() < Faults.LEAST_MM;
             faults.when(
                     falls,
                     "point %d".formatted(i + 1),

@@ -17,6 +17,9 @@ import turnalike.units.Speed;
  * @param rows by diameter, the thinnest first; at least one
  */
 public record SpeedChart(List<Row> rows) {
+    /** Nobody tells two diameters apart that are nearer than a millionth of a millimetre, and between them no power of a diameter can be found. */
+    private static final double ALIKE_MM = 1e-6;
+
     /**
      * For spindle work on a hand lathe: under 1/2 in 3,000 to 3,500 rpm, 1 in 2,000 to 2,800, 2 in 1,200 to 1,800. Common practice, no
      * source.
@@ -118,9 +121,10 @@ public record SpeedChart(List<Row> rows) {
             String where = "%s %d".formatted(at, i + 1);
             Row row = given.get(i);
             for (Row before : given.subList(0, i)) {
+                boolean same = row.diameter().minus(before.diameter()).abs().mm() < ALIKE_MM;
                 int thicker = row.diameter().compareTo(before.diameter());
                 int faster = row.to().compareTo(before.to());
-                if (thicker == 0) {
+                if (same) {
                     out.add(new Problem(where, "its diameter is there twice", "list each diameter once"));
                 } else if (thicker * faster > 0) {
                     out.add(new Problem(

@@ -25,6 +25,11 @@ import turnalike.units.UnitSystem;
 public final class Fields {
     private static final String LENGTH_MEND = "give a number or text like \"1 1/2\", \"38 mm\" or \"1' 10\\\"\"";
 
+    private static final String UNITS_MEND = "check the number and the job's units";
+
+    /** A size below it is a slip of whoever wrote the file, and two places nearer than it are one: sums of lengths round to about as much. */
+    private static final double LEAST_MM = 1e-6;
+
     private final String where;
     private final ObjectNode node;
     private final Reading reading;
@@ -148,6 +153,16 @@ public final class Fields {
     }
 
     private Optional<Length> asLength(String place, JsonNode value) {
+        return anyLength(place, value).filter(length -> {
+            boolean slip = length.isPositive() && length.mm() < LEAST_MM;
+            if (slip) {
+                reading.problem(place, "is below a millionth of a millimetre, was " + excerpt(value), UNITS_MEND);
+            }
+            return !slip;
+        });
+    }
+
+    private Optional<Length> anyLength(String place, JsonNode value) {
         if (value.isTextual()) {
             return accept(place, Length.parse(value.textValue(), reading.units()));
         }
@@ -161,7 +176,7 @@ public final class Fields {
         } else if (count < 0) {
             reading.problem(place, "is negative, was " + excerpt(value), "give the size itself, above zero");
         } else if (count * reading.units().length(1).mm() > Length.LONGEST.mm()) {
-            reading.problem(place, "is more than 20 m, was " + excerpt(value), "check the number and the job's units");
+            reading.problem(place, "is more than 20 m, was " + excerpt(value), UNITS_MEND);
         } else {
             return Optional.of(reading.units().length(count));
         }
