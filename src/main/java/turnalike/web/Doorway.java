@@ -7,7 +7,6 @@ import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.handler.EagerContentHandler;
-import org.eclipse.jetty.server.handler.MinimumDataRateHandler;
 import org.eclipse.jetty.server.handler.SizeLimitHandler;
 import org.eclipse.jetty.util.component.LifeCycle;
 import turnalike.web.lan.ConnectionCount;
@@ -47,7 +46,7 @@ final class Doorway {
                 new EagerContentHandler.RetainedContentLoaderFactory(LARGEST_REQUEST, 0, true)));
         // Counts what comes, whatever the request says of its length.
         server.insertHandler(new SizeLimitHandler(LARGEST_REQUEST, -1));
-        server.insertHandler(new MinimumDataRateHandler(SLOWEST_BODY_BYTES_A_SECOND, 0));
+        server.insertHandler(new BodyDeadline(LONGEST_SILENCE_MS, SLOWEST_BODY_BYTES_A_SECOND));
         sharing.ifPresent(each -> server.insertHandler(new PairedBodies(each)));
         ConnectionCount count = new ConnectionCount();
         server.addEventListener(new LifeCycle.Listener() {
