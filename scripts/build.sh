@@ -22,7 +22,7 @@ find_java() {
 # Names and contents of all files below the given paths, in one line.
 sum_of() { (cd "$here" && find "$@" -type f -print0 | LC_ALL=C sort -z | xargs -0 cksum | cksum | tr ' ' -); }
 
-sources=(src/main pom.xml scripts/build.sh)
+sources=(src/main pom.xml scripts/build.sh scripts/libraries.sha256)
 
 # Is the build that of the sources as they are? Times only raise the question, contents answer it.
 fresh() {
@@ -57,10 +57,23 @@ failed() {
     exit 70
 }
 
-# The libraries, when the pom changed; the templates as Java, when they or the pom changed.
+# Is each library to the letter the one we worked with? What Maven brought may be another under the same name.
+libraries_known() {
+    command -v sha256sum > /dev/null || return 0
+    local each
+    for each in "$lib.new"/*.jar; do
+        if ! grep -qxF "$(sha256sum < "$each" | cut -d ' ' -f 1)  $(basename "$each")" "$here/scripts/libraries.sha256"; then
+            echo "$(basename "$each") is not the library that scripts/libraries.sha256 names" >> "$run/build.log"
+            rm -rf "$lib.new"
+            return 1
+        fi
+    done
+}
+
+# The libraries, when the pom or the list of their digests changed; the templates as Java, when they or the pom changed.
 ask_maven() {
     local pom templates goals=()
-    pom=$(sum_of pom.xml)
+    pom=$(sum_of pom.xml scripts/libraries.sha256)
     templates=$pom$(sum_of src/main/jte)
     if [ "$pom" != "$(cat "$run/pom.sum" 2> /dev/null)" ] || ! libraries_whole; then
         rm -rf "$lib.new" "$run/pom.sum"
@@ -78,6 +91,7 @@ ask_maven() {
     fi
     (cd "$here" && mvn -B -ntp -q -Dquick -Dfolder=target/run "${goals[@]}") >> "$run/build.log" 2>&1 || failed
     if [ -d "$lib.new" ]; then
+        libraries_known || failed
         (cd "$lib.new" && printf '%s\n' *.jar) | LC_ALL=C sort > "$run/libraries"
         rm -rf "$lib"
         mv "$lib.new" "$lib"

@@ -48,7 +48,7 @@ class StartScriptIT {
 
     @BeforeAll
     static void checkout() throws IOException {
-        for (String each : List.of("turnalike", "scripts/build.sh", "pom.xml")) {
+        for (String each : List.of("turnalike", "scripts/build.sh", "scripts/libraries.sha256", "pom.xml")) {
             Files.createDirectories(CHECKOUT.resolve(each).getParent());
             Files.copy(HERE.resolve(each), CHECKOUT.resolve(each));
         }
@@ -196,7 +196,7 @@ class StartScriptIT {
     @Test
     void libraries_follow_the_pom_and_are_kept_until_it_changes_and_templates_come_and_go() throws Exception {
         Path lib = CHECKOUT.resolve("target/lib");
-        Path library = lib.resolve("htmx.org-2.0.4.jar");
+        Path library = lib.resolve("htmx.org-2.0.10.jar");
         Path made = CHECKOUT.resolve("target/run/generated-sources/jte/templates");
         assertThat(start().code()).isZero();
         Path marker = Files.writeString(lib.resolve("kept.txt"), "");
@@ -222,6 +222,22 @@ class StartScriptIT {
         assertThat(library).exists();
         assertThat(made.resolve("JtesecondGenerated.java")).doesNotExist();
         assertThat(made.resolve("JtepageGenerated.java")).exists();
+    }
+
+    @Test
+    void a_library_that_is_not_to_the_letter_the_one_listed_is_refused() throws Exception {
+        built();
+        String listed = Files.readString(CHECKOUT.resolve("scripts/libraries.sha256"));
+        write("scripts/libraries.sha256", listed.replaceFirst("(?m)^[0-9a-f]{64}(?=  htmx.org-)", "0".repeat(64)));
+        try {
+            Started refused = start();
+            assertThat(refused.code()).isEqualTo(70);
+            assertThat(refused.out()).isEmpty();
+            assertThat(refused.err()).contains("htmx.org-2.0.10.jar is not the library");
+        } finally {
+            write("scripts/libraries.sha256", listed);
+        }
+        built();
     }
 
     @Test

@@ -1,11 +1,14 @@
 package turnalike.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.net.ConnectException;
 import java.net.InetAddress;
+import java.net.InetSocketAddress;
 import java.net.Socket;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
@@ -278,6 +281,16 @@ class GateTest {
                     .doesNotContain("http://")
                     .doesNotContain("https://")
                     .doesNotContainPattern("<script(?! src)");
+        }
+    }
+
+    /** Whoever listens on every address is also found at this one, by which only this machine can ask. */
+    @Test
+    void unless_it_is_shared_it_listens_at_one_address_of_this_machine() throws IOException {
+        try (Socket socket = new Socket()) {
+            InetSocketAddress another =
+                    new InetSocketAddress(InetAddress.getByAddress(new byte[] {127, 0, 0, 2}), served.port());
+            assertThatThrownBy(() -> socket.connect(another, 5_000)).isInstanceOf(ConnectException.class);
         }
     }
 

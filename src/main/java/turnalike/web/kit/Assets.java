@@ -20,7 +20,7 @@ import turnalike.drawing.svg.Typeface;
  * address carries its file's digest, so that a browser may keep it for ever.
  */
 public final class Assets implements Feature {
-    private static final String HTMX = "/META-INF/resources/webjars/htmx.org/2.0.4/dist/htmx.min.js";
+    private static final String HTMX = "/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js";
 
     /** A file with its digest, as it is sent. */
     private static final class Asset {
