@@ -16,11 +16,12 @@ public record Problem(String where, String what, String mend) {
 
     private static final int LONGEST_QUOTED = 80;
 
+    private static final Pattern BREAK = Pattern.compile("\\p{Cntrl}+");
     private static final Pattern LONG_QUOTED =
             Pattern.compile("(?<![\\p{L}\\p{N}])'([^']{40})[^']{" + (LONGEST_QUOTED - 39) + ",}'(?![\\p{L}\\p{N}])");
     private static final Pattern LONG_WORD = Pattern.compile("(\\S{40})\\S{" + (LONGEST_WORD - 39) + ",}");
 
-    /** Whatever the user gave is carried in short, so that a line stays one to read. */
+    // Whatever the user gave is carried in short and without its line breaks, so that a line stays one to read.
     public Problem {
         where = shortened(where);
         what = shortened(what);
@@ -28,7 +29,8 @@ public record Problem(String where, String what, String mend) {
     }
 
     private static String shortened(String text) {
-        return LONG_WORD.matcher(LONG_QUOTED.matcher(text).replaceAll("'$1…'")).replaceAll("$1…");
+        String line = BREAK.matcher(text).replaceAll(" ");
+        return LONG_WORD.matcher(LONG_QUOTED.matcher(line).replaceAll("'$1…'")).replaceAll("$1…");
     }
 
     /** {@return the line a person reads, without the program's name before it} */

@@ -17,6 +17,12 @@ class ProblemTest {
     }
 
     @Test
+    void a_problem_stays_on_its_line_whatever_it_carries() {
+        assertThat(new Problem("line 2", "'1\r\n2' is not a length", "give\ta size").line())
+                .isEqualTo("line 2: '1 2' is not a length; give a size");
+    }
+
+    @Test
     void words_between_two_apostrophes_are_no_quotation_and_stay() {
         String what =
                 "the turner's own width, as it stands in the shop and was measured there by whoever made the blanks of"
