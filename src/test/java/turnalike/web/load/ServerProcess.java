@@ -1,0 +1,67 @@
+package turnalike.web.load;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** A server in a process of its own, started as the start script starts it, so that its memory is its own. */
+final class ServerProcess implements AutoCloseable {
+    private static final Pattern ADDRESS = Pattern.compile("(http://localhost:\\d+)/");
+    private static final Pattern PEAK = Pattern.compile("VmHWM:\\s*(\\d+) kB");
+
+    private final Process process;
+    private final String origin;
+
+    private ServerProcess(Process process, String origin) {
+        this.process = process;
+        this.origin = origin;
+    }
+
+    /** @param command the class with its arguments; what {@code -Dturnalike.load.java} holds goes to its Java, CLASS in it being that class */
+    static ServerProcess start(List<String> command) throws IOException {
+        List<String> line = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:+UseSerialGC",
+                "-Djava.awt.headless=true"));
+        Stream.of(System.getProperty("turnalike.load.java", "").split(" "))
+                .filter(each -> !each.isEmpty())
+                .map(each -> each.replace("CLASS", command.get(0)))
+                .forEach(line::add);
+        line.addAll(List.of("-cp", System.getProperty("java.class.path")));
+        line.addAll(command);
+        Process process = new ProcessBuilder(line)
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+        BufferedReader told = process.inputReader();
+        for (String each = told.readLine(); each != null; each = told.readLine()) {
+            Matcher matcher = ADDRESS.matcher(each);
+            if (matcher.find()) {
+                return new ServerProcess(process, matcher.group(1));
+            }
+        }
+        throw new IOException("the server ended without an address");
+    }
+
+    String origin() {
+        return origin;
+    }
+
+    /** The most memory it ever held, in MB; 0 where the system does not tell. */
+    long peakMb() throws IOException {
+        Path status = Path.of("/proc", Long.toString(process.pid()), "status");
+        Matcher matcher = PEAK.matcher(Files.exists(status) ? Files.readString(status) : "");
+        return matcher.find() ? Long.parseLong(matcher.group(1)) / 1024 : 0;
+    }
+
+    @Override
+    public void close() {
+        process.destroy();
+        process.onExit().join();
+    }
+}
