@@ -204,7 +204,12 @@ class JobSchemaTest {
         for (String name : List.of("bead-too-wide", "square-too-wide", "stock-short")) {
             out.put(name + ".json", "a member and the blank");
         }
-        for (String name : List.of("curve-falls-back", "curve-not-from-zero")) {
+        for (String name : List.of(
+                "curve-falls-back",
+                "curve-not-from-zero",
+                "curve-places-alike",
+                "curve-place-least",
+                "curve-place-tiny")) {
             out.put(name + ".json", "one point and the one before it");
         }
         for (String name : List.of("checks-beyond-the-end")) {
@@ -224,6 +229,7 @@ class JobSchemaTest {
                 "settings-pin-too-wide",
                 "settings-pin-twice",
                 "turning-chart-rises",
+                "chart-diameters-alike",
                 "turning-speeds-twice",
                 "turning-speeds-above-max")) {
             out.put(name + ".json", "two entries of a list, or of two lists");
@@ -235,7 +241,9 @@ class JobSchemaTest {
             out.put(name + ".json", "how much of a wood's name is enough");
         }
         out.put("turning-tailstock-away.json", "two words of one object");
-        out.put("stock-size-tiny.json", "above zero but below anything a tool knows");
+        for (String name : List.of("stock-size-tiny", "chart-diameter-least")) {
+            out.put(name + ".json", "above zero but below anything a tool knows");
+        }
         return out;
     }
 }
