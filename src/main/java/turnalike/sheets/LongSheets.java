@@ -50,7 +50,7 @@ final class LongSheets {
      *
      * @param fileName without paper size or ending
      * @param title above each page
-     * @param how two lines of what to do with it
+     * @param how what to do with it, in lines that are broken where the length stands beside them
      * @param whole at full size in one piece, with every name
      * @param drawing the same without names, to be cut into strips
      * @param datum where the datum end lies in it, from its left edge
@@ -228,17 +228,22 @@ final class LongSheets {
         List<Shape> out = new ArrayList<>();
         out.add(TextLine.of(Lettering.HEADING, left, left + 4, title));
         out.add(TextLine.ending(Lettering.STRONG, right, left + 4, pageOf));
-        for (int i = 0; i < subject.how().size(); i++) {
-            out.add(TextLine.of(
-                    Lettering.SMALL, left, left + 9 + 4 * i, subject.how().get(i)));
-        }
+        double beside = 0;
         if (stripCount > 1) {
             // Each joint may be a hair out, and ten hairs are a line's width: only the whole length shows it.
-            String length = subject.length().formatBoth(units);
-            String within = subject.within().formatBoth(units);
-            out.add(TextLine.ending(Lettering.STRONG, right, left + 9.4, "Joined, end to end: " + length));
-            out.add(TextLine.ending(
-                    Lettering.SMALL, right, left + 13.4, "within " + within + " by a rule, or lay the joints again"));
+            String length = "Joined, end to end: " + subject.length().formatBoth(units);
+            String within = "within %s by a rule, or lay the joints again"
+                    .formatted(subject.within().formatBoth(units));
+            out.add(TextLine.ending(Lettering.STRONG, right, left + 9.4, length));
+            out.add(TextLine.ending(Lettering.SMALL, right, left + 13.4, within));
+            beside = Math.max(Lettering.STRONG.widthMm(length), Lettering.SMALL.widthMm(within)) + 2;
+        }
+        List<String> lines = new ArrayList<>();
+        for (String how : subject.how()) {
+            lines.addAll(TextWrap.wrap(how, Lettering.SMALL, right - left - beside));
+        }
+        for (int i = 0; i < lines.size(); i++) {
+            out.add(TextLine.of(Lettering.SMALL, left, left + 9 + 4 * i, lines.get(i)));
         }
         return out;
     }
