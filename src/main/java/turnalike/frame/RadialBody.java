@@ -64,7 +64,7 @@ public record RadialBody(Outline outline, Length from) {
         List<Stretch> out = new ArrayList<>();
         for (Segment segment : outline.segments()) {
             double s = from.plus(segment.start().minus(outline.start())).mm();
-            out.add(new Stretch(segment, s, segment.section() == Section.SQUARE ? Math.sqrt(2) : 1));
+            out.add(new Stretch(segment, s, segment.section().reachFactor()));
         }
         return out;
     }

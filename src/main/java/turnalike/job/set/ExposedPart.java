@@ -1,10 +1,12 @@
 package turnalike.job.set;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import turnalike.outline.Outline;
 import turnalike.pattern.Pattern;
 import turnalike.pattern.PlacedMember;
+import turnalike.units.Length;
 
 /** What of a piece stands between its shoulders; an end without a tenon is its own shoulder. */
 final class ExposedPart {
@@ -24,5 +26,19 @@ final class ExposedPart {
             pattern.placed().forEach(placed -> parts.add(placed.outline()));
         }
         return Outline.join(parts);
+    }
+
+    /** The thickest of the members at a place, a square with half its diagonal: two stand where they meet. */
+    static PlacedMember thickest(Pattern pattern, Length at) {
+        return pattern.placed().stream()
+                .filter(placed -> at.mm() >= placed.start().mm() - 1e-9
+                        && at.mm() <= placed.end().mm() + 1e-9)
+                .max(Comparator.comparingDouble(placed -> reach(placed, at)))
+                .orElseThrow();
+    }
+
+    private static double reach(PlacedMember placed, Length at) {
+        return placed.outline().radiusAt(at).mm()
+                * placed.outline().sectionAt(at).reachFactor();
     }
 }

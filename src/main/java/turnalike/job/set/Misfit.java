@@ -1,5 +1,6 @@
 package turnalike.job.set;
 
+import java.util.List;
 import turnalike.units.SentenceCase;
 
 /**
@@ -11,6 +12,11 @@ import turnalike.units.SentenceCase;
  * @param mend what would mend it, worked out; empty where nothing is known to
  */
 public record Misfit(boolean forbids, String where, String what, String mend) {
+    /** Several changes, each of which alone would mend it. */
+    static String ways(List<String> ways) {
+        return "what would do: " + String.join(", or ", ways);
+    }
+
     /** {@return what is wrong and what mends it, in words that follow where} */
     public String said() {
         String told = forbids ? "cannot be built: " + what : what;

@@ -1,7 +1,6 @@
 package turnalike.job.set;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -23,7 +22,7 @@ final class RowFitting {
     private final RowRails rails;
     private final RowRoom room;
     private final Pattern pattern;
-    private final UnitSystem units;
+    private final RuleSteps steps;
     private final List<Misfit> forbidding = new ArrayList<>();
     private final List<Misfit> thin = new ArrayList<>();
 
@@ -32,7 +31,7 @@ final class RowFitting {
         this.rails = frame.rails();
         this.room = RowRoom.of(rails, pattern);
         this.pattern = pattern;
-        this.units = units;
+        this.steps = new RuleSteps(units);
     }
 
     /** Only of a row between posts. */
@@ -75,39 +74,27 @@ final class RowFitting {
         Length at = room.exposed().start().plus(nearest.at());
         List<String> ways = new ArrayList<>(fewerOrWider());
         if (rails.rake().degrees() == 0) {
-            Length most = down(room.pitch(places).orElseThrow(), fine());
+            Length most = steps.down(room.pitch(places).orElseThrow());
             boolean square = room.exposed().sectionAt(at).reachFactor() > 1;
             if (most.isPositive() && !square) {
-                ways.add("no more than %s thick there".formatted(print(most)));
+                ways.add("no more than %s thick there".formatted(steps.print(most)));
             }
         }
         forbidding.add(new Misfit(
                 true,
                 "row",
                 "%s runs %s into that of its neighbour, %s from the start end"
-                        .formatted(member(at), print(nearest.left().abs()), print(at)),
-                mends(ways)));
-    }
-
-    /** The thickest of the members there: two where they meet. */
-    private String member(Length at) {
-        return pattern.placed().stream()
-                .filter(placed -> at.mm() >= placed.start().mm() - 1e-9
-                        && at.mm() <= placed.end().mm() + 1e-9)
-                .max(Comparator.comparingDouble(placed -> reach(placed, at)))
-                .orElseThrow()
-                .where();
-    }
-
-    private static double reach(PlacedMember placed, Length at) {
-        return placed.outline().radiusAt(at).mm()
-                * placed.outline().sectionAt(at).reachFactor();
+                        .formatted(
+                                ExposedPart.thickest(pattern, at).where(),
+                                steps.print(nearest.left().abs()),
+                                steps.print(at)),
+                Misfit.ways(ways)));
     }
 
     private void post() {
         List<String> ways = new ArrayList<>();
         if (rails.end().isPresent()) {
-            ways.add("its axis %s or more from the post".formatted(print(up(room.reach(), fine()))));
+            ways.add("its axis %s or more from the post".formatted(steps.print(steps.up(room.reach()))));
         } else {
             ways.addAll(fewerOrWider());
         }
@@ -115,8 +102,8 @@ final class RowFitting {
                 true,
                 "row",
                 "the piece beside a post runs %s into it"
-                        .formatted(print(room.postGap(places).abs())),
-                mends(ways)));
+                        .formatted(steps.print(room.postGap(places).abs())),
+                Misfit.ways(ways)));
     }
 
     /** What gives every piece its room: level neighbours take the most. */
@@ -128,7 +115,7 @@ final class RowFitting {
         Length clear = rails.end()
                 .map(end -> pitch.times(places - 1).plus(end.times(2)))
                 .orElse(pitch.times(places + 1).minus(room.thickest().times(2)));
-        ways.add("posts %s apart or more".formatted(print(up(clear, rough()))));
+        ways.add("posts %s apart or more".formatted(steps.print(steps.upRoughly(clear))));
         return ways;
     }
 
@@ -138,9 +125,9 @@ final class RowFitting {
         double most = limit.mm() + RowRoom.SURE_MM;
         Optional<RowOpening.Ball> wide = between.filter(ball -> ball.diameter().mm() > most);
         boolean besidePost = end.ball().diameter().mm() > most;
-        wide.ifPresent(ball -> passes.add("of %s between two pieces".formatted(print(ball.diameter()))));
+        wide.ifPresent(ball -> passes.add("of %s between two pieces".formatted(steps.print(ball.diameter()))));
         if (besidePost) {
-            passes.add("of %s beside a post".formatted(print(end.ball().diameter())));
+            passes.add("of %s beside a post".formatted(steps.print(end.ball().diameter())));
         }
         if (passes.isEmpty()) {
             return;
@@ -148,7 +135,7 @@ final class RowFitting {
         Optional<Length> nearer = besidePost && rails.end().isPresent() ? nearest(limit) : Optional.empty();
         if (nearer.isPresent()) {
             RowRoom changed = RowRoom.of(rails.withEnd(nearer.get()), pattern);
-            ways.add("the first axis %s from the post would keep it there".formatted(print(nearer.get())));
+            ways.add("the first axis %s from the post would keep it there".formatted(steps.print(nearer.get())));
             if (places < 2 || !changed.keeps(places, limit)) {
                 ways.add("with that, " + morePieces(changed));
             }
@@ -161,7 +148,7 @@ final class RowFitting {
                 false,
                 "row",
                 "a ball %s passes, more than your limit of %s"
-                        .formatted(String.join(" and one ", passes), print(limit)),
+                        .formatted(String.join(" and one ", passes), steps.print(limit)),
                 String.join("; ", ways)));
     }
 
@@ -175,14 +162,14 @@ final class RowFitting {
                 .map(RowOpening.Ball::diameter)
                 .orElse(changed.end(fewest.places()).ball().diameter());
         return "no number of pieces keeps it: of %d, the most that stand without touching, a ball of %s still passes; take a fuller pattern or set the rails nearer"
-                .formatted(fewest.places(), print(least));
+                .formatted(fewest.places(), steps.print(least));
     }
 
     /** The furthest from a post, in steps that a rule shows, at which the limit is kept there. */
     private Optional<Length> nearest(Length limit) {
-        int steps = (int) Math.floor(room.first(places).mm() / fine().mm());
-        for (int i = steps; i >= 1; i--) {
-            Length at = fine().times(i);
+        int furthest = (int) Math.floor(room.first(places).mm() / steps.fine().mm());
+        for (int i = furthest; i >= 1; i--) {
+            Length at = steps.fine().times(i);
             if (at.compareTo(room.reach()) < 0) {
                 return Optional.empty();
             }
@@ -194,16 +181,13 @@ final class RowFitting {
         return Optional.empty();
     }
 
-    private static String mends(List<String> ways) {
-        return "what would do: " + String.join(", or ", ways);
-    }
-
     private List<Working> workings() {
         List<Working> out = new ArrayList<>();
         String spacing = rails.end().isPresent()
                 ? "(clear - 2 x the first axis' distance) / (places - 1)"
                 : "(clear + 2 x greatest radius) / (places + 1), the first axis that less the greatest radius from the post: the gap at the"
-                        + " thickest place, %s from the axis, is the same everywhere".formatted(print(room.thickest()));
+                        + " thickest place, %s from the axis, is the same everywhere"
+                                .formatted(steps.print(room.thickest()));
         out.add(new Working(
                 "where the pieces stand", spacing, Working.DERIVED, "exact; level from the first post's face"));
         out.add(new Working(
@@ -220,25 +204,5 @@ final class RowFitting {
                 CODE,
                 "yours comes first; check with your local authority: a figure of the drawing is no approval"));
         return out;
-    }
-
-    private static Length up(Length length, Length step) {
-        return step.times(Math.ceil(length.mm() / step.mm() * (1 - 1e-12)));
-    }
-
-    private static Length down(Length length, Length step) {
-        return step.times(Math.floor(length.mm() / step.mm()));
-    }
-
-    private Length fine() {
-        return units == UnitSystem.INCH ? Length.ofInches(1 / 16.0) : Length.ofMm(0.5);
-    }
-
-    private Length rough() {
-        return units == UnitSystem.INCH ? Length.ofInches(1 / 8.0) : Length.ofMm(2);
-    }
-
-    private String print(Length length) {
-        return length.formatFineBoth(units);
     }
 }

@@ -59,20 +59,8 @@ final class WheelFitting {
 
     /** What stands between the two shoulders, running outward from the hub's. */
     private Outline body() {
-        List<Outline> parts = new ArrayList<>();
-        for (PlacedMember placed : pattern.placed()) {
-            boolean first = placed.number() == 1;
-            boolean last = placed.number() == pattern.placed().size();
-            boolean inHole = placed.member().lengthInHole().isPositive() && (first || last);
-            if (!inHole) {
-                parts.add(placed.outline());
-            }
-        }
-        if (parts.isEmpty()) { // nothing but tenons: then they are the body
-            pattern.placed().forEach(placed -> parts.add(placed.outline()));
-        }
-        Outline joined = Outline.join(parts);
-        return frame.hubEnd() == End.START ? joined : joined.reversed();
+        Outline exposed = ExposedPart.of(pattern);
+        return frame.hubEnd() == End.START ? exposed : exposed.reversed();
     }
 
     private WheelRoom.Trial asGiven() {
@@ -162,18 +150,8 @@ final class WheelFitting {
         Length at = frame.hubEnd() == End.START
                 ? seating.shoulder().plus(gap.at())
                 : seating.shoulder().minus(gap.at());
-        int member = 0;
-        double thickest = -1;
-        for (PlacedMember placed : pattern.placed()) {
-            boolean here = at.mm() >= placed.start().mm() - 1e-9
-                    && at.mm() <= placed.end().mm() + 1e-9;
-            double radius = here ? placed.outline().radiusAt(at).mm() : -1;
-            if (radius > thickest) {
-                thickest = radius;
-                member = placed.number() - 1;
-            }
-        }
-        return new WheelFit.Neighbours(gap.gap(), at, member, gap.apart());
+        return new WheelFit.Neighbours(
+                gap.gap(), at, ExposedPart.thickest(pattern, at).number() - 1, gap.apart());
     }
 
     private List<Working> workings(WheelRoom.Trial given) {

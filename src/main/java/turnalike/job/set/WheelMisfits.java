@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.Predicate;
+import java.util.stream.Stream;
 import turnalike.frame.SegmentedRim;
 import turnalike.job.set.WheelRoom.Trial;
 import turnalike.pattern.Pattern;
@@ -21,14 +21,15 @@ final class WheelMisfits {
     private final WheelRoom room;
     private final Trial given;
     private final Pattern pattern;
-    private final UnitSystem units;
+    private final RuleSteps steps;
     private final List<Misfit> out = new ArrayList<>();
+    private Optional<Ways> ways = Optional.empty();
 
     WheelMisfits(WheelRoom room, Trial given, Pattern pattern, UnitSystem units) {
         this.room = room;
         this.given = given;
         this.pattern = pattern;
-        this.units = units;
+        this.steps = new RuleSteps(units);
     }
 
     List<Misfit> list(
@@ -60,8 +61,10 @@ final class WheelMisfits {
             out.add(new Misfit(
                     true,
                     WheelFit.HUB,
-                    what.formatted(print(given.hubDepth()), print(given.hubRadius()))
-                            + (axle.isPositive() ? ", whose hole is %s wide".formatted(print(axle.times(2))) : ""),
+                    what.formatted(steps.print(given.hubDepth()), steps.print(given.hubRadius()))
+                            + (axle.isPositive()
+                                    ? ", whose hole is %s wide".formatted(steps.print(axle.times(2)))
+                                    : ""),
                     mends(true, Optional.empty())));
         }
     }
@@ -78,13 +81,16 @@ final class WheelMisfits {
         String next = neighbours.apart() == 1 ? "its neighbour" : "the next but one";
         String what = !touch
                 ? "%s and that of %s leave %s between them, %s from the start end"
-                        .formatted(member.where(), next, print(neighbours.gap()), print(neighbours.at()))
+                        .formatted(member.where(), next, steps.print(neighbours.gap()), steps.print(neighbours.at()))
                 : neighbours.gap().mm() < 0
                         ? "%s runs %s into that of %s, %s from the start end"
                                 .formatted(
-                                        member.where(), print(neighbours.gap().abs()), next, print(neighbours.at()))
+                                        member.where(),
+                                        steps.print(neighbours.gap().abs()),
+                                        next,
+                                        steps.print(neighbours.at()))
                         : "%s runs into that of %s, %s from the start end"
-                                .formatted(member.where(), next, print(neighbours.at()));
+                                .formatted(member.where(), next, steps.print(neighbours.at()));
         out.add(new Misfit(touch, WheelFit.SPOKES, what, mends(false, slimmest())));
     }
 
@@ -94,9 +100,11 @@ final class WheelMisfits {
                 : seats.wall().mm() < 0;
         if (meet || seats.wall().compareTo(room.joinery().leastWall(seats.hole())) < 0) {
             String what = meet
-                    ? "mortises %s wide and %s deep meet inside it".formatted(print(seats.hole()), print(seats.depth()))
+                    ? "mortises %s wide and %s deep meet inside it"
+                            .formatted(steps.print(seats.hole()), steps.print(seats.depth()))
                     : "mortises %s wide and %s deep leave %s of wood between them"
-                            .formatted(print(seats.hole()), print(seats.depth()), print(seats.wall()));
+                            .formatted(
+                                    steps.print(seats.hole()), steps.print(seats.depth()), steps.print(seats.wall()));
             out.add(new Misfit(meet, where, what, mends(hub, Optional.empty())));
         }
     }
@@ -109,14 +117,12 @@ final class WheelMisfits {
                         false,
                         WheelFit.HUB,
                         left.mm() < 0
-                                ? "the mortises run out of its ends, %s of them".formatted(print(left.abs()))
-                                : "%s is left between the mortises and its ends".formatted(print(left)),
+                                ? "the mortises run out of its ends, %s of them".formatted(steps.print(left.abs()))
+                                : "%s is left between the mortises and its ends".formatted(steps.print(left)),
                         "a hub %s long leaves enough"
-                                .formatted(print(up(
-                                        given.stagger()
-                                                .plus(room.hubHole().orElseThrow())
-                                                .plus(least.times(2)),
-                                        rough()))))); // both ends
+                                .formatted(steps.print(steps.upRoughly(given.stagger()
+                                        .plus(room.hubHole().orElseThrow())
+                                        .plus(least.times(2))))))); // both ends
             }
         });
     }
@@ -128,8 +134,8 @@ final class WheelMisfits {
                     false,
                     WheelFit.RIM,
                     left.mm() < 0
-                            ? "its mortises come out by %s".formatted(print(left.abs()))
-                            : "%s is left from a mortise's bottom to the outside".formatted(print(left)),
+                            ? "its mortises come out by %s".formatted(steps.print(left.abs()))
+                            : "%s is left from a mortise's bottom to the outside".formatted(steps.print(left)),
                     "a wider rim or a shallower mortise leaves more"));
         }
     }
@@ -147,20 +153,24 @@ final class WheelMisfits {
 
     /** What, changed alone, gives everything its room. */
     private String mends(boolean seat, Optional<String> slimmer) {
-        List<String> ways = new ArrayList<>();
-        places().ifPresent(n -> ways.add("%d places at most".formatted(n)));
-        least(given.hubRadius(), rough(), given::withHubRadius, room::fits)
-                .ifPresent(radius -> ways.add("a hub of %s radius or more".formatted(print(radius))));
-        if (seat) {
-            depth().ifPresent(depth -> ways.add("mortises %s deep at most".formatted(print(depth))));
-        }
-        slimmer.ifPresent(ways::add);
-        if (given.places() % 2 == 0) {
-            stagger().ifPresent(by -> ways.add("every second place set off by %s or more".formatted(print(by))));
-        }
-        return ways.isEmpty()
-                ? "no one change gives it room: take fewer places and a larger hub"
-                : "what would do: " + String.join(", or ", ways);
+        Ways all = ways.orElseGet(this::find);
+        ways = Optional.of(all);
+        List<String> out = Stream.of(all.places, all.hub, seat ? all.seat : Optional.<String>empty(), slimmer, all.rows)
+                .flatMap(Optional::stream)
+                .toList();
+        return out.isEmpty() ? "no one change gives it room: take fewer places and a larger hub" : Misfit.ways(out);
+    }
+
+    /** What of the wheel may be changed, whatever is amiss in it: looked for once. */
+    private record Ways(Optional<String> places, Optional<String> hub, Optional<String> seat, Optional<String> rows) {}
+
+    private Ways find() {
+        return new Ways(
+                places().map("%d places at most"::formatted),
+                least(given.hubRadius(), steps.rough(), given::withHubRadius)
+                        .map(radius -> "a hub of %s radius or more".formatted(steps.print(radius))),
+                depth().map(depth -> "mortises %s deep at most".formatted(steps.print(depth))),
+                stagger().map(by -> "every second place set off by %s or more".formatted(steps.print(by))));
     }
 
     private Optional<Integer> places() {
@@ -174,31 +184,32 @@ final class WheelMisfits {
     }
 
     private Optional<Length> stagger() {
+        if (given.places() % 2 != 0) {
+            return Optional.empty();
+        }
         Length most = room.joinery()
                 .hubLength()
                 .flatMap(length -> room.hubHole().map(length::minus))
                 .filter(Length::isPositive)
                 .orElse(room.body().largestRadius().times(8));
-        Predicate<Trial> fits = room::fits;
-        return least(given.stagger(), fine(), given::withStagger, fits).filter(by -> by.compareTo(most) <= 0);
+        return least(given.stagger(), steps.fine(), given::withStagger).filter(by -> by.compareTo(most) <= 0);
     }
 
     private Optional<Length> depth() {
-        int most = (int) Math.floor(given.hubDepth().mm() / fine().mm());
+        int most = (int) Math.floor(given.hubDepth().mm() / steps.fine().mm());
         for (int i = most; i >= 2; i--) {
-            if (room.fits(given.withHubDepth(fine().times(i)))) {
-                return Optional.of(fine().times(i));
+            if (room.fits(given.withHubDepth(steps.fine().times(i)))) {
+                return Optional.of(steps.fine().times(i));
             }
         }
         return Optional.empty();
     }
 
     /** The least multiple of a step that fits; empty when even many times as much does not. */
-    private static Optional<Length> least(
-            Length from, Length step, Function<Length, Trial> with, Predicate<Trial> fits) {
+    private Optional<Length> least(Length from, Length step, Function<Length, Trial> with) {
         int low = (int) Math.floor(from.mm() / step.mm());
         int high = Math.max(low + 1, 8);
-        for (int i = 0; !fits.test(with.apply(step.times(high))); i++) {
+        for (int i = 0; !room.fits(with.apply(step.times(high))); i++) {
             if (i == 5) {
                 return Optional.empty();
             }
@@ -207,7 +218,7 @@ final class WheelMisfits {
         }
         while (high - low > 1) {
             int middle = (low + high) / 2;
-            if (fits.test(with.apply(step.times(middle)))) {
+            if (room.fits(with.apply(step.times(middle)))) {
                 high = middle;
             } else {
                 low = middle;
@@ -227,25 +238,9 @@ final class WheelMisfits {
         double radius = cos < 1e-9
                 ? -1
                 : (s.mm() * Math.sin(half) - room.joinery().leastGap().mm() / 2) / cos;
-        Length most = Length.ofMm(Math.floor(2 * radius / fine().mm()) * fine().mm());
-        return most.mm() < 2 * fine().mm()
+        Length most = steps.down(Length.ofMm(2 * radius));
+        return most.mm() < 2 * steps.fine().mm()
                 ? Optional.empty()
-                : Optional.of("no more than %s thick there".formatted(print(most)));
-    }
-
-    private static Length up(Length length, Length step) {
-        return Length.ofMm(Math.ceil(length.mm() / step.mm() * (1 - 1e-9)) * step.mm());
-    }
-
-    private Length fine() {
-        return units == UnitSystem.INCH ? Length.ofInches(1 / 16.0) : Length.ofMm(0.5);
-    }
-
-    private Length rough() {
-        return units == UnitSystem.INCH ? Length.ofInches(1 / 8.0) : Length.ofMm(2);
-    }
-
-    private String print(Length length) {
-        return length.formatFineBoth(units);
+                : Optional.of("no more than %s thick there".formatted(steps.print(most)));
     }
 }

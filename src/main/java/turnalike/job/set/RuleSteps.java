@@ -1,0 +1,41 @@
+package turnalike.job.set;
+
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+
+/**
+ * Lengths that a mend asks for, in steps that a rule shows.
+ *
+ * @param units of the job, in which they are told with the other's beside
+ */
+record RuleSteps(UnitSystem units) {
+    /** For thicknesses, depths and places of a single axis. */
+    Length fine() {
+        return units == UnitSystem.INCH ? Length.ofInches(1 / 16.0) : Length.ofMm(0.5);
+    }
+
+    /** For hubs and posts. */
+    Length rough() {
+        return units == UnitSystem.INCH ? Length.ofInches(1 / 8.0) : Length.ofMm(2);
+    }
+
+    Length up(Length length) {
+        return up(length, fine());
+    }
+
+    Length upRoughly(Length length) {
+        return up(length, rough());
+    }
+
+    private static Length up(Length length, Length step) {
+        return step.times(Math.ceil(length.mm() / step.mm() * (1 - 1e-12)));
+    }
+
+    Length down(Length length) {
+        return fine().times(Math.floor(length.mm() / fine().mm()));
+    }
+
+    String print(Length length) {
+        return length.formatFineBoth(units);
+    }
+}
