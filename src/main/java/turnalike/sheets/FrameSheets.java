@@ -3,6 +3,7 @@ package turnalike.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import turnalike.drawing.frame.FrameElevation;
 import turnalike.drawing.gauge.PlaceStrip;
 import turnalike.drawing.gauge.SegmentTemplate;
@@ -22,33 +23,52 @@ final class FrameSheets {
 
     private FrameSheets() {}
 
-    /** The frame drawn to scale with its figures; empty where the frame asks nothing of the pattern. */
-    static Optional<Sheet> picture(Plan plan, Paper paper) {
-        return plan.frame().map(fit -> picture(plan, fit, paper));
+    static boolean hasPicture(Plan plan) {
+        return plan.frame().isPresent();
     }
 
-    /** The strip round the hub, where there is a mortise to bore. */
-    static Optional<Sheet> hubStrip(Plan plan, Paper paper) {
-        return wheel(plan)
-                .filter(fit -> fit.hub().isPresent())
-                .map(fit -> strip(plan, "hub", fit.strip(), fit, fit.hub().orElseThrow(), paper));
+    /** The frame drawn to scale with its figures. */
+    static Sheet picture(Plan plan, Paper paper) {
+        return picture(plan, plan.frame().orElseThrow(), paper);
     }
 
-    /** The strip inside the rim, likewise. */
-    static Optional<Sheet> rimStrip(Plan plan, Paper paper) {
-        return wheel(plan)
-                .filter(fit -> fit.rimSeats().isPresent())
-                .map(fit -> strip(
-                        plan,
-                        "rim",
-                        fit.innerRadius().times(2 * Math.PI),
-                        fit,
-                        fit.rimSeats().orElseThrow(),
-                        paper));
+    /** Whether there is a mortise to bore in a hub. */
+    static boolean hasHubStrip(Plan plan) {
+        return wheel(plan).flatMap(WheelFit::hub).isPresent();
     }
 
-    /** One segment of the rim to saw out by, where segments and the rim's width are told and it fits the paper. */
-    static Optional<Sheet> segment(Plan plan, Paper paper) {
+    /** The strip round the hub. */
+    static Sheet hubStrip(Plan plan, Paper paper) {
+        WheelFit fit = wheel(plan).orElseThrow();
+        return strip(plan, "hub", fit.strip(), fit, fit.hub().orElseThrow(), paper);
+    }
+
+    /** Whether there is one to bore in a rim. */
+    static boolean hasRimStrip(Plan plan) {
+        return wheel(plan).flatMap(WheelFit::rimSeats).isPresent();
+    }
+
+    /** The strip inside the rim. */
+    static Sheet rimStrip(Plan plan, Paper paper) {
+        WheelFit fit = wheel(plan).orElseThrow();
+        Length round = fit.innerRadius().times(2 * Math.PI);
+        return strip(plan, "rim", round, fit, fit.rimSeats().orElseThrow(), paper);
+    }
+
+    /** Whether a rim's segments and width are told, and one fits either paper. */
+    static boolean hasSegment(Plan plan) {
+        return segment(plan)
+                .filter(subject -> Stream.of(Paper.values())
+                        .allMatch(paper -> LongSheets.fits(subject.drawing().height(), paper)))
+                .isPresent();
+    }
+
+    /** One segment of the rim to saw out by. */
+    static Sheet segment(Plan plan, Paper paper) {
+        return LongSheets.of(segment(plan).orElseThrow(), plan.job().units(), paper);
+    }
+
+    private static Optional<LongSheets.Subject> segment(Plan plan) {
         UnitSystem units = plan.job().units();
         return wheel(plan)
                 .flatMap(fit -> fit.rim().flatMap(rim -> fit.outerRadius().map(outer -> {
@@ -71,9 +91,7 @@ final class FrameSheets {
                             template.edge(),
                             template.chord(),
                             WITHIN);
-                })))
-                .filter(subject -> LongSheets.fits(subject.drawing().height(), paper))
-                .map(subject -> LongSheets.of(subject, units, paper));
+                })));
     }
 
     private static Optional<WheelFit> wheel(Plan plan) {

@@ -22,12 +22,19 @@ final class StandSheets {
 
     private StandSheets() {}
 
+    /** Whether it is a row between posts. */
+    static boolean hasRailStick(Plan plan) {
+        return row(plan).isPresent();
+    }
+
     /** The stick for both rails of a row between posts. */
-    static Optional<Sheet> railStick(Plan plan, Paper paper) {
+    static Sheet railStick(Plan plan, Paper paper) {
         UnitSystem units = plan.job().units();
-        return plan.frame()
-                .flatMap(fit -> fit instanceof RowFit row ? Optional.of(row) : Optional.empty())
-                .map(row -> LongSheets.of(subject(plan, row, units), units, paper));
+        return LongSheets.of(subject(plan, row(plan).orElseThrow(), units), units, paper);
+    }
+
+    private static Optional<RowFit> row(Plan plan) {
+        return plan.frame().flatMap(fit -> fit instanceof RowFit row ? Optional.of(row) : Optional.empty());
     }
 
     private static LongSheets.Subject subject(Plan plan, RowFit row, UnitSystem units) {
@@ -62,12 +69,18 @@ final class StandSheets {
                 WITHIN);
     }
 
+    /** Whether they are legs that lean. */
+    static boolean hasLegGuide(Plan plan) {
+        return legs(plan).filter(legs -> legs.angles().lean().degrees() > 0).isPresent();
+    }
+
     /** The angles of a leg that leans. */
-    static Optional<Sheet> legGuide(Plan plan, Paper paper) {
-        return plan.frame()
-                .flatMap(fit -> fit instanceof LegsFit legs ? Optional.of(legs) : Optional.empty())
-                .filter(legs -> legs.angles().lean().degrees() > 0)
-                .map(legs -> guide(plan, legs, paper));
+    static Sheet legGuide(Plan plan, Paper paper) {
+        return guide(plan, legs(plan).orElseThrow(), paper);
+    }
+
+    private static Optional<LegsFit> legs(Plan plan) {
+        return plan.frame().flatMap(fit -> fit instanceof LegsFit legs ? Optional.of(legs) : Optional.empty());
     }
 
     private static Sheet guide(Plan plan, LegsFit legs, Paper paper) {

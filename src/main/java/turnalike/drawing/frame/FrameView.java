@@ -188,7 +188,7 @@ public final class FrameView {
         return member.section() == Section.SQUARE || member.lengthInHole().isPositive();
     }
 
-    private static void requireWidth(Length width) {
+    static void requireWidth(Length width) {
         if (width.mm() < 80) {
             throw new IllegalArgumentException("a frame needs 80 mm or more, was %s mm".formatted(width.mm()));
         }

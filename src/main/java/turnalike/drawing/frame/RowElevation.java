@@ -37,9 +37,7 @@ public record RowElevation(Pattern pattern, RowFit fit) {
      * @param width of it, 80 mm or more, else {@link IllegalArgumentException}
      */
     public Svg svg(Length width) {
-        if (width.mm() < 80) {
-            throw new IllegalArgumentException("a frame needs 80 mm or more, was %s mm".formatted(width.mm()));
-        }
+        FrameView.requireWidth(width);
         return new Drawing(width.mm()).svg();
     }
 

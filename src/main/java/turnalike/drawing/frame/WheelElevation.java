@@ -36,9 +36,7 @@ public record WheelElevation(Pattern pattern, WheelFit fit) {
      * @param width of it, and its height; 80 mm or more, else {@link IllegalArgumentException}
      */
     public Svg svg(Length width) {
-        if (width.mm() < 80) {
-            throw new IllegalArgumentException("a frame needs 80 mm or more, was %s mm".formatted(width.mm()));
-        }
+        FrameView.requireWidth(width);
         return new Drawing(width.mm() / 2).svg();
     }
 
