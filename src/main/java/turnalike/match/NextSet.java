@@ -70,12 +70,13 @@ public record NextSet(
         double keptMiddle = (keptG[0] + keptG[keptG.length - 1]) / 2;
         double wantedMiddle = work.map(WorkMass::meanG).orElse(keptMiddle);
         // Where the work never runs every likelihood is 0: there the width decides, then the distance.
-        double[] range = new SureRange(keptG, missing, share)
+        KeptSet kept = KeptSet.of(keptG, missing);
+        double[] range = new SureRange(kept, share)
                 .best((from, to) -> work.map(each -> each.likelihood(from, to)).orElse(0.0)
                         + 1e-3 * Math.min(to - from, 0.9 * share * keptMiddle) / keptMiddle
                         - 1e-6 * Math.abs((from + to) / 2 - wantedMiddle) / keptMiddle);
         double aim = work.map(each -> aim(range, each)).orElse((range[0] + range[1]) / 2);
-        PiecesToTurn toTurn = new PiecesToTurn(keptG, missing, share);
+        PiecesToTurn toTurn = new PiecesToTurn(kept, share);
         Optional<Turning> turning = work.map(each -> {
             OptionalInt asItRuns = toTurn.number(each, SEED);
             WorkMass aimed = new WorkMass(each.count(), aim, each.scatterG());

@@ -24,19 +24,11 @@ final class PiecesToTurn {
     /** Beyond, the scatter is known well enough; to stop there errs toward turning more. */
     private static final int MOST_FREEDOM = 60;
 
-    private final double lightestG;
-    private final double heaviestG;
-    private final double sumG;
-    private final int missing;
-    private final int places;
+    private final KeptSet kept;
     private final double share;
 
-    PiecesToTurn(double[] keptG, int missing, double share) {
-        lightestG = Arrays.stream(keptG).min().orElseThrow();
-        heaviestG = Arrays.stream(keptG).max().orElseThrow();
-        sumG = Arrays.stream(keptG).sum();
-        this.missing = missing;
-        places = keptG.length + missing;
+    PiecesToTurn(KeptSet kept, double share) {
+        this.kept = kept;
         this.share = share * (1 + 1e-12);
     }
 
@@ -91,14 +83,16 @@ final class PiecesToTurn {
      * give both the least spread and the greatest mean, so neighbours suffice.
      */
     private boolean completes(double[] drawn, int count, int newest) {
-        for (int first = Math.max(0, newest - missing + 1); first <= Math.min(newest, count - missing); first++) {
-            double sum = sumG;
-            for (int i = first; i < first + missing; i++) {
+        for (int first = Math.max(0, newest - kept.missing() + 1);
+                first <= Math.min(newest, count - kept.missing());
+                first++) {
+            double sum = kept.sumG();
+            for (int i = first; i < first + kept.missing(); i++) {
                 sum += drawn[i];
             }
-            double least = Math.min(lightestG, drawn[first]);
-            double most = Math.max(heaviestG, drawn[first + missing - 1]);
-            if ((most - least) * places <= share * sum) {
+            double least = Math.min(kept.lightestG(), drawn[first]);
+            double most = Math.max(kept.heaviestG(), drawn[first + kept.missing() - 1]);
+            if ((most - least) * kept.places() <= share * sum) {
                 return true;
             }
         }

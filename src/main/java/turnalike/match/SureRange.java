@@ -1,6 +1,5 @@
 package turnalike.match;
 
-import java.util.Arrays;
 import java.util.function.DoubleBinaryOperator;
 
 /**
@@ -21,30 +20,22 @@ final class SureRange {
     private static final int STEPS = 200;
     private static final int HALVINGS = 60;
 
-    private final double lightestG;
-    private final double heaviestG;
-    private final double sumG;
-    private final int missing;
-    private final int places;
+    private final KeptSet kept;
     private final double share;
 
-    /** Of kept pieces, at least one, that are within the share as they are, and one or more missing. */
-    SureRange(double[] keptG, int missing, double share) {
-        lightestG = Arrays.stream(keptG).min().orElseThrow();
-        heaviestG = Arrays.stream(keptG).max().orElseThrow();
-        sumG = Arrays.stream(keptG).sum();
-        this.missing = missing;
-        places = keptG.length + missing;
+    /** Of kept pieces that are within the share as they are. */
+    SureRange(KeptSet kept, double share) {
+        this.kept = kept;
         this.share = share;
     }
 
     /** Whether every choice of missing masses within the range passes; the range's ends in order. */
     boolean isSure(double fromG, double toG) {
-        for (int atFrom = 0; atFrom <= missing; atFrom++) {
-            double least = Math.min(lightestG, atFrom > 0 ? fromG : toG);
-            double most = Math.max(heaviestG, atFrom < missing ? toG : fromG);
-            double allowed = share * (sumG + atFrom * fromG + (missing - atFrom) * toG);
-            if ((most - least) * places > allowed + SAME * sumG) {
+        for (int atFrom = 0; atFrom <= kept.missing(); atFrom++) {
+            double least = Math.min(kept.lightestG(), atFrom > 0 ? fromG : toG);
+            double most = Math.max(kept.heaviestG(), atFrom < kept.missing() ? toG : fromG);
+            double allowed = share * (kept.sumG() + atFrom * fromG + (kept.missing() - atFrom) * toG);
+            if ((most - least) * kept.places() > allowed + SAME * kept.sumG()) {
                 return false;
             }
         }
@@ -54,12 +45,14 @@ final class SureRange {
     /** The sure range that scores highest, as {from, to}: one of a family for several missing pieces, the only widest one for one. */
     double[] best(DoubleBinaryOperator score) {
         // With all missing pieces of one mass: the lightest they may be, and the heaviest.
-        double first = (heaviestG * places - share * sumG) / (places + share * missing);
-        double room = places - share * missing;
-        double highest = room > 0 ? (lightestG * places + share * sumG) / room : 2 * heaviestG;
+        double first =
+                (kept.heaviestG() * kept.places() - share * kept.sumG()) / (kept.places() + share * kept.missing());
+        double room = kept.places() - share * kept.missing();
+        double highest =
+                room > 0 ? (kept.lightestG() * kept.places() + share * kept.sumG()) / room : 2 * kept.heaviestG();
         // Beginning above the lightest kept gains nothing at the upper end: only the width shrinks.
-        double last = isSure(lightestG, heaviestG) ? lightestG : highest;
-        double keptMean = sumG / (places - missing);
+        double last = isSure(kept.lightestG(), kept.heaviestG()) ? kept.lightestG() : highest;
+        double keptMean = kept.sumG() / (kept.places() - kept.missing());
         double start = Math.min(keptMean, last);
         double[] best = {start, end(start)};
         double bestScore = score.applyAsDouble(best[0], best[1]);
@@ -90,7 +83,7 @@ final class SureRange {
     /** The farthest end of a sure range that begins there, up to twice the heaviest; a smaller range is sure too, so halving finds it. */
     private double end(double fromG) {
         double low = fromG;
-        double high = 2 * Math.max(heaviestG, fromG);
+        double high = 2 * Math.max(kept.heaviestG(), fromG);
         for (int i = 0; i < HALVINGS; i++) {
             double middle = (low + high) / 2;
             if (isSure(fromG, middle)) {

@@ -9,7 +9,6 @@ import turnalike.effort.Effort;
 import turnalike.frame.Moment;
 import turnalike.frame.Wheel;
 import turnalike.units.Length;
-import turnalike.units.Mass;
 import turnalike.units.Working;
 
 /**
@@ -106,20 +105,9 @@ public final class WheelMatch {
                 unbalance,
                 noiseGMm,
                 search.proven,
-                spread(seats),
+                WheelPlacement.spread(seats),
                 ring.rule().warnings(problem.tolerancePct()),
                 workings(search.proven));
-    }
-
-    private static Mass spread(List<Seat> seats) {
-        Mass heaviest = seats.get(0).piece().mass();
-        Mass lightest = heaviest;
-        for (Seat seat : seats) {
-            Mass mass = seat.piece().mass();
-            heaviest = mass.compareTo(heaviest) > 0 ? mass : heaviest;
-            lightest = mass.compareTo(lightest) < 0 ? mass : lightest;
-        }
-        return heaviest.minus(lightest);
     }
 
     private static List<Working> workings(boolean proven) {

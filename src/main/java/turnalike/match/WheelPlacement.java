@@ -106,4 +106,20 @@ public record WheelPlacement(
     public boolean isHeavyOnOneSide() {
         return unbalance.gMm() > expected.noiseGMm();
     }
+
+    /**
+     * {@return heaviest − lightest of the pieces there}
+     *
+     * @param seats one or more
+     */
+    public static Mass spread(List<Seat> seats) {
+        Mass heaviest = seats.get(0).piece().mass();
+        Mass lightest = heaviest;
+        for (Seat seat : seats) {
+            Mass mass = seat.piece().mass();
+            heaviest = mass.compareTo(heaviest) > 0 ? mass : heaviest;
+            lightest = mass.compareTo(lightest) < 0 ? mass : lightest;
+        }
+        return heaviest.minus(lightest);
+    }
 }

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import turnalike.job.CheckPlace;
 import turnalike.job.Job;
+import turnalike.outline.Segment;
 import turnalike.pattern.Mark;
 import turnalike.pattern.PlacedMember;
 import turnalike.pieces.Column;
@@ -35,12 +36,11 @@ final class OwnSizes {
     private static final double BOARD_SHARE = 0.02;
     private static final int FEWEST_OTHERS = 3;
     private static final double BALANCE_SD_MM = 0.5;
-    private static final int SLICES = 200;
 
     private final Job job;
     private final Measures measures;
     private final List<PlacedMember> members;
-    private final double[] gramsPerMm;
+    private final List<Sensitivity> sensitivities;
     private final double[] centreMm;
     private final boolean[] measured;
     private final LikelySizes likely;
@@ -51,11 +51,12 @@ final class OwnSizes {
         measures = piece.measures();
         members = job.pattern().placed();
         int count = members.size();
-        gramsPerMm = new double[count];
+        sensitivities = members.stream()
+                .map(placed -> Sensitivity.of(placed.outline(), job.wood().density()))
+                .toList();
         centreMm = new double[count];
         measured = new boolean[count];
         for (int i = 0; i < count; i++) {
-            gramsPerMm[i] = sensitivity(i).linearGPerMm();
             centreMm[i] = ringCentre(members.get(i));
         }
         double[] deviations = new double[count + 1];
@@ -118,7 +119,7 @@ final class OwnSizes {
     private void readMass(double expectedG, double usual) {
         double[] factors = new double[members.size() + 1];
         for (int i = 0; i < members.size(); i++) {
-            factors[i] = usual * gramsPerMm[i];
+            factors[i] = usual * sensitivities.get(i).linearGPerMm();
         }
         factors[members.size()] = expectedG;
         double scale = job.tolerances().scale().grams() / Math.sqrt(12);
@@ -130,7 +131,7 @@ final class OwnSizes {
         if (balance.isPresent()) {
             double[] factors = new double[members.size() + 1];
             for (int i = 0; i < members.size(); i++) {
-                factors[i] = gramsPerMm[i]
+                factors[i] = sensitivities.get(i).linearGPerMm()
                         * (centreMm[i] - solid.balance().mm())
                         / solid.mass().grams();
             }
@@ -145,26 +146,19 @@ final class OwnSizes {
     private double ownDensity(Solid solid) {
         double grams = solid.mass().grams();
         for (int i = 0; i < members.size(); i++) {
-            grams += sensitivity(i).change(Length.ofMm(likely.mean(i))).grams();
+            grams += sensitivities.get(i).change(Length.ofMm(likely.mean(i))).grams();
         }
         return measures.mass().orElseThrow().grams() / grams;
     }
 
-    private Sensitivity sensitivity(int member) {
-        return Sensitivity.of(members.get(member).outline(), job.wood().density());
-    }
-
     /** Where the mass of one more millimetre of diameter lies: the mean of x weighted by r. */
     private static double ringCentre(PlacedMember placed) {
-        double start = placed.start().mm();
-        double length = placed.end().mm() - start;
         double sum = 0;
         double moment = 0;
-        for (int i = 0; i < SLICES; i++) {
-            double x = start + length * (i + 0.5) / SLICES;
-            double r = placed.outline().radiusAt(Length.ofMm(x)).mm();
-            sum += r;
-            moment += r * x;
+        for (Segment segment : placed.outline().segments()) {
+            double factor = segment.section().areaFactor();
+            sum += factor * segment.integralAbout(0, 0, 1);
+            moment += factor * segment.integralAbout(0, 1, 1);
         }
         return moment / sum;
     }
@@ -195,7 +189,7 @@ final class OwnSizes {
 
     /** What a cut takes off this piece: its own wood, its own diameter, its own length between its marks. */
     Removal removal(int member) {
-        Sensitivity pattern = sensitivity(member);
+        Sensitivity pattern = sensitivities.get(member);
         PlacedMember placed = members.get(member);
         double longer = (end(member).mm() - start(member).mm())
                 / (placed.end().mm() - placed.start().mm());

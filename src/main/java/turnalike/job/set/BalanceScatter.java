@@ -7,6 +7,7 @@ import turnalike.outline.Segment;
 import turnalike.pattern.Pattern;
 import turnalike.pattern.PlacedMember;
 import turnalike.pieces.Piece;
+import turnalike.pieces.control.SampleStatistics;
 import turnalike.solid.Solid;
 import turnalike.units.Density;
 import turnalike.units.Length;
@@ -28,26 +29,21 @@ record BalanceScatter(double deviationMm, double shiftMm, int freedom, String st
 
     static BalanceScatter of(Pattern pattern, Length diameter, List<Piece> pieces) {
         double usualMm = Solid.of(pattern.outline(), ANY).balance().mm();
-        double[] off = pieces.stream()
+        List<Double> off = pieces.stream()
                 .flatMap(piece -> piece.balance().stream())
-                .mapToDouble(balance -> balance.mm() - usualMm)
-                .toArray();
-        return off.length >= ENOUGH ? sampled(off) : fromDiameters(pattern, diameter, usualMm);
+                .map(balance -> balance.mm() - usualMm)
+                .toList();
+        return off.size() >= ENOUGH ? sampled(off) : fromDiameters(pattern, diameter, usualMm);
     }
 
-    private static BalanceScatter sampled(double[] off) {
-        double mean = 0;
-        for (double each : off) {
-            mean += each / off.length;
-        }
-        double squares = 0;
-        for (double each : off) {
-            squares += (each - mean) * (each - mean);
-        }
-        double deviation = Math.sqrt(squares / (off.length - 1));
+    private static BalanceScatter sampled(List<Double> off) {
+        SampleStatistics sample = SampleStatistics.of(off);
         String stated = String.format(
-                Locale.ROOT, "%.2f mm, as the %d measured ones scatter about their mean", deviation, off.length);
-        return new BalanceScatter(deviation, mean, off.length - 1, stated);
+                Locale.ROOT,
+                "%.2f mm, as the %d measured ones scatter about their mean",
+                sample.deviation(),
+                off.size());
+        return new BalanceScatter(sample.deviation(), sample.mean(), off.size() - 1, stated);
     }
 
     /**

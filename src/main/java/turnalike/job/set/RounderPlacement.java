@@ -11,7 +11,6 @@ import turnalike.match.Seat;
 import turnalike.match.TradeOff;
 import turnalike.match.WheelPlacement;
 import turnalike.match.WheelProblem;
-import turnalike.units.Mass;
 import turnalike.units.Working;
 
 /** A placement whose set, order or seats roundness had a say in. */
@@ -53,21 +52,13 @@ final class RounderPlacement {
                 Wheel.noiseFloorGMm(
                         problem.scale(), seats.stream().map(Seat::reach).toList()),
                 best.bestProven() && !chose,
-                spread(seats),
+                WheelPlacement.spread(seats),
                 best.warnings(),
                 chose
                         ? best.workings().stream()
                                 .map(working -> chosenRound(working, roundness.isBored()))
                                 .toList()
                         : best.workings());
-    }
-
-    private static Mass spread(List<Seat> seats) {
-        double[] grams = seats.stream()
-                .mapToDouble(seat -> seat.piece().mass().grams())
-                .sorted()
-                .toArray();
-        return Mass.ofGrams(grams[grams.length - 1] - grams[0]);
     }
 
     private static Working chosenRound(Working working, boolean bored) {

@@ -71,6 +71,11 @@ final class WheelScatter {
             }
         }
 
+        /** All but the balance points that were not measured. */
+        Spread rest() {
+            return scale.plus(known).plus(seats).plus(holes);
+        }
+
         /** How sure the mean of the measured ones is that all the others are taken to share. */
         Spread common() {
             return balance.freedom() == 0
@@ -88,7 +93,7 @@ final class WheelScatter {
                 placement.unbalance().xGMm() + shift * sums.commonX,
                 placement.unbalance().yGMm() + shift * sums.commonY);
         Spread guessed = sums.unmeasured.plus(sums.common());
-        Spread rest = sums.scale.plus(sums.known).plus(sums.seats).plus(sums.holes);
+        Spread rest = sums.rest();
         UnbalanceLaw law = sampled
                 ? new UnbalanceLaw(mean, rest, guessed, balance.freedom())
                 : new UnbalanceLaw(mean, rest.plus(guessed), Spread.NONE, 1);
@@ -143,11 +148,7 @@ final class WheelScatter {
             return Optional.empty();
         }
         double finer = measuredMm / balance.deviationMm();
-        Spread then = sums.scale
-                .plus(sums.known)
-                .plus(sums.seats)
-                .plus(sums.holes)
-                .plus(sums.unmeasured.times(finer * finer));
+        Spread then = sums.rest().plus(sums.unmeasured.times(finer * finer));
         Moment least = placement.bestProven() && placement.unbalance().gMm() > placement.noiseFloorGMm()
                 ? placement.unbalance()
                 : Moment.NONE;
