@@ -28,6 +28,7 @@ final class Levels {
             Map.entry("settings", 3),
             Map.entry("pieces", 3),
             Map.entry("frame", 3),
+            Map.entry("trace", 3),
             Map.entry("turning", 4),
             Map.entry("match", 4),
             Map.entry("job", 5),
