@@ -26,6 +26,7 @@ class TemplateSheetsTest {
     void the_profile_is_true_to_size_on_every_strip() {
         for (Pattern pattern : List.of(Samples.three(), Samples.spoke(), Samples.newel())) {
             Outline outline = pattern.outline();
+            List<Outline.Station> stations = outline.stations();
             for (Paper paper : Paper.values()) {
                 double seen = 0;
                 for (Painted card : cards(TemplateSheets.of(pattern, UnitSystem.METRIC, paper))) {
@@ -37,7 +38,7 @@ class TemplateSheetsTest {
                         boolean profile = point[1] > card.least(1) + 1
                                 && x > 0.05
                                 && x < pattern.length().mm() - 0.05;
-                        assertThat(!profile || onOutline(outline, x, axis - point[1]))
+                        assertThat(!profile || onOutline(outline, stations, x, axis - point[1]))
                                 .as("%s at %s mm, radius %s", pattern.name(), x, axis - point[1])
                                 .isTrue();
                     }
@@ -53,13 +54,13 @@ class TemplateSheetsTest {
     }
 
     /** Flattened curves may stray by a hair more than lines do; upright shoulders are met within a hair along the axis. */
-    private static boolean onOutline(Outline outline, double xMm, double radiusMm) {
+    private static boolean onOutline(Outline outline, List<Outline.Station> stations, double xMm, double radiusMm) {
         List<Double> near = new ArrayList<>();
         for (double hair = -0.02; hair <= 0.0201; hair += 0.004) {
             near.add(outline.radiusAt(Length.ofMm(xMm + hair)).mm());
         }
         // Both sides of a shoulder, and the ends of arcs, which stand upright there.
-        outline.stations().stream()
+        stations.stream()
                 .filter(station -> Math.abs(station.place().mm() - xMm) < 0.02)
                 .forEach(station -> near.add(station.radius().mm()));
         double least = Collections.min(near);

@@ -2,44 +2,23 @@ package turnalike.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Page;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What the axe-core rules find serious or worse on any view, wide and narrow. */
 class AccessibilityIT {
-    private static final Set<String> SERIOUS = Set.of("serious", "critical");
-
     @TempDir
     private Path folder;
-
-    private static List<String> found(Page page) {
-        return found(page, new AxeBuilder(page));
-    }
-
-    /** Of one rule or of all, what is serious or worse. */
-    static List<String> found(Page page, AxeBuilder rules) {
-        return rules.analyze().getViolations().stream()
-                .filter(rule -> SERIOUS.contains(rule.getImpact()))
-                .map(rule -> said(page, rule))
-                .toList();
-    }
-
-    private static String said(Page page, Rule rule) {
-        String where = rule.getNodes().isEmpty() ? "" : rule.getNodes().get(0).getHtml();
-        return "%s: %s: %s".formatted(page.url(), rule.getHelp(), where);
-    }
 
     /** Every kind of view, each by its address. */
     static List<String> views(String job) {
         return List.of(
                 "",
                 job + "?member=3",
+                job + "/nudges",
                 job + "/pieces?column=mass_g",
                 job + "/match",
                 job + "/sheets",
@@ -58,10 +37,10 @@ class AccessibilityIT {
                 for (String view : views(job)) {
                     page.navigate(served.address() + view);
                     page.waitForTimeout(150);
-                    assertThat(found(page)).isEmpty();
+                    assertThat(Axe.found(page)).isEmpty();
                 }
                 refused(page, served.address() + job + "?member=3");
-                assertThat(found(page)).isEmpty();
+                assertThat(Axe.found(page)).isEmpty();
                 page.context().close();
             }
         }
@@ -81,7 +60,8 @@ class AccessibilityIT {
                 Browser browser = Browser.open()) {
             Page page = browser.page(360, 740);
             String job = "jobs/" + served.demo().text();
-            for (String view : List.of("", job, job + "/turning", job + "/pieces", job + "/match", job + "/sheets")) {
+            for (String view : List.of(
+                    "", job, job + "/nudges", job + "/turning", job + "/pieces", job + "/match", job + "/sheets")) {
                 page.navigate(served.address() + view);
                 page.waitForTimeout(150);
                 assertThat(page.evaluate("document.documentElement.scrollWidth"))

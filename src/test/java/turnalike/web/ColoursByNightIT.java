@@ -2,7 +2,6 @@ package turnalike.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
 import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
@@ -17,7 +16,7 @@ class ColoursByNightIT {
     private Path folder;
 
     private static List<String> faint(Page page) {
-        return AccessibilityIT.found(page, new AxeBuilder(page).withRules(List.of("color-contrast")));
+        return Axe.found(page, "color-contrast");
     }
 
     @Test

@@ -3,8 +3,6 @@ package turnalike.web.bench;
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.deque.html.axecore.playwright.AxeBuilder;
-import com.deque.html.axecore.results.Rule;
 import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
@@ -17,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import turnalike.job.kept.KeptPiece;
+import turnalike.web.Axe;
 import turnalike.web.Browser;
 import turnalike.web.Served;
 import turnalike.web.Site;
@@ -176,10 +175,6 @@ class BenchPageIT {
     }
 
     private void assertSound() {
-        List<Rule> grave = new AxeBuilder(page)
-                .analyze().getViolations().stream()
-                        .filter(rule -> List.of("serious", "critical").contains(rule.getImpact()))
-                        .toList();
-        assertThat(grave).extracting(Rule::getId).isEmpty();
+        assertThat(Axe.found(page)).isEmpty();
     }
 }
