@@ -20,6 +20,7 @@ import turnalike.job.kept.StoreException;
 import turnalike.units.Problem;
 import turnalike.web.bench.BenchFeature;
 import turnalike.web.help.HelpFeature;
+import turnalike.web.job.DragFeature;
 import turnalike.web.job.EditFeature;
 import turnalike.web.job.FileFeature;
 import turnalike.web.job.JobFeature;
@@ -101,6 +102,7 @@ public final class Site implements AutoCloseable {
                 new JobFeature(store, pages, plans),
                 new TurningFeature(store, pages, plans),
                 new EditFeature(store, pages, plans),
+                new DragFeature(store, pages, plans),
                 new FileFeature(store, pages),
                 new PiecesFeature(store, pages),
                 new MatchFeature(store, pages),

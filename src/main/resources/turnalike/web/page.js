@@ -236,35 +236,103 @@
   };
 
   let drag = null;
+  /** The value beside the finger, not under it. */
+  const finger = (event, words) => {
+    let told = document.getElementById("finger");
+    if (!told) {
+      told = document.createElement("output");
+      told.id = "finger";
+      told.setAttribute("aria-hidden", "true");
+      document.body.append(told);
+    }
+    told.hidden = !words;
+    if (!words) return;
+    told.textContent = words;
+    const above = event.pointerType === "touch" ? 84 : 48;
+    told.style.left = `${Math.max(8, Math.min(root.clientWidth - told.offsetWidth - 8, event.clientX - told.offsetWidth / 2))}px`;
+    told.style.top = `${event.clientY > above + 8 ? event.clientY - above : event.clientY + 40}px`;
+  };
+  const said = (of) => `${of.key} ${of.stopped ? of.good || of.value : of.value} ${work().dataset.units}${of.stopped ? ", as far as it goes" : ""}`;
   const moved = (event) => {
+    drag.event = event;
     const dx = event.clientX - drag.x;
     const dy = event.clientY - drag.y;
-    const perPx = 1 / (drag.unit * Number(drag.handle.dataset.scale));
+    const perPx = 1 / (drag.unit * drag.scale);
     const wood = drag.along ? dx * perPx : -2 * dy * perPx;
-    drag.value = snapped(Number(drag.handle.dataset.mm) + wood, event.altKey);
+    drag.value = snapped(drag.mm + wood, event.altKey);
     drag.far = drag.far || Math.hypot(dx, dy) > 4;
-    drag.handle.setAttribute("transform", drag.along ? `translate(${dx / drag.unit} 0)` : `translate(0 ${dy / drag.unit})`);
-    notice(`${drag.handle.dataset.key} ${drag.value} ${work().dataset.units}`);
+    finger(event, said(drag));
+    preview();
+  };
+  /** Drawing, weight and warnings as they would be, one question at a time: what came meanwhile is asked about next. */
+  const preview = async () => {
+    const of = drag;
+    if (!of || !of.far || of.asking || of.asked === of.value) return;
+    of.asking = true;
+    const value = of.value;
+    const query = new URLSearchParams({ key: of.key, value, scale: String(of.scale), w: work().dataset.width });
+    const answer = await fetch(`${work().dataset.address}/member/${of.number}/drag?${query}`).catch(() => null);
+    const text = answer ? await answer.text() : "";
+    of.asking = false;
+    of.asked = value;
+    if (drag !== of) return;
+    if (answer && answer.ok) {
+      of.good = value;
+      of.stopped = false;
+      became(text);
+    } else if (answer && answer.status === 422) {
+      of.stopped = true;
+      notice(text);
+    }
+    finger(of.event, said(of));
+    if (of.value !== value) preview();
+  };
+  /** The parts of the page that follow a finger. */
+  const became = (text) => {
+    const came = document.createElement("template");
+    came.innerHTML = text;
+    const changed = [];
+    liken(document.querySelector("#drawing .lathe .drawing"), came.content.querySelector(".drawing"), changed);
+    for (const id of ["misfits", "figures", "before-turning"]) {
+      liken(document.getElementById(id), came.content.getElementById(id), changed);
+    }
+    show();
   };
   const let_go = (keep) => {
-    const { handle, value, far } = drag;
+    const of = drag;
     drag = null;
-    handle.removeAttribute("transform");
+    finger(of.event, "");
     notice("");
-    if (!keep || !far) return;
-    const number = handle.dataset.number;
-    const length = handle.dataset.key === "length";
-    const values = { member: number, version: work().dataset.version, [handle.dataset.key]: value };
-    htmx.ajax("POST", `${work().dataset.address}/member/${number}${length ? "/boundary" : ""}`, { target: "#work", swap: "outerHTML", values });
+    const value = of.stopped && of.good ? of.good : of.value;
+    if (!keep || !of.far || !value) {
+      if (of.good) select(work().dataset.selected);
+      return;
+    }
+    const values = { member: of.number, version: work().dataset.version, [of.key]: value };
+    const way = of.key === "length" ? "/boundary" : "";
+    htmx.ajax("POST", `${work().dataset.address}/member/${of.number}${way}`, { target: "#work", swap: "outerHTML", values });
   };
   document.addEventListener("pointerdown", (event) => {
-    if (event.button !== 0 || !event.target.closest(".lathe")) return;
+    const lathe = event.target.closest(".lathe");
+    if (event.button !== 0 || !lathe) return;
     const handle = nearest(event);
     if (!handle) return;
     event.preventDefault();
-    const svg = handle.ownerSVGElement;
-    drag = { handle, x: event.clientX, y: event.clientY, along: handle.classList.contains("along"), unit: svg.getScreenCTM().a, far: false };
-    handle.setPointerCapture(event.pointerId);
+    const told = handle.dataset;
+    drag = {
+      event,
+      x: event.clientX,
+      y: event.clientY,
+      along: handle.classList.contains("along"),
+      unit: handle.ownerSVGElement.getScreenCTM().a,
+      key: told.key,
+      number: told.number,
+      mm: Number(told.mm),
+      scale: Number(told.scale),
+      far: false,
+    };
+    // Of the drawing's frame, which stays: the handle itself is drawn anew on the way.
+    lathe.setPointerCapture(event.pointerId);
   });
   document.addEventListener("pointermove", (event) => drag && moved(event));
   document.addEventListener("pointerup", () => drag && let_go(true));

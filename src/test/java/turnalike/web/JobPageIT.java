@@ -16,6 +16,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
+import turnalike.job.kept.Change;
+import turnalike.job.kept.Edit;
+import turnalike.job.kept.JobText;
 import turnalike.pattern.Member;
 import turnalike.units.Length;
 
@@ -160,7 +163,7 @@ class JobPageIT {
         assertThat(page.locator("#told")).containsText("member 14");
         assertOpenAndStanding();
         page.locator("#m-3").click();
-        assertThat(page.locator("#told")).hasCount(0);
+        assertThat(page.locator("#told")).hasText("");
         assertOpenAndStanding();
     }
 
@@ -233,6 +236,87 @@ class JobPageIT {
         assertThat(page.locator("#undo")).hasAttribute("title", "change crown of member 3 (hub bead)");
         assertThat(served.store().find(served.demo()).orElseThrow().times().steps())
                 .isEqualTo(steps + 2);
+    }
+
+    /** Takes hold of a handle and pulls, without letting go. */
+    private void pull(String handle, double right, double down) {
+        var box = page.locator(".lathe .handle[data-key='" + handle + "']").boundingBox();
+        double x = box.x + box.width / 2;
+        double y = box.y + box.height / 2;
+        page.mouse().move(x, y);
+        page.mouse().down();
+        page.mouse().move(x + right / 2, y + down / 2);
+        page.mouse().move(x + right, y + down);
+    }
+
+    private int steps() {
+        return served.store().find(served.demo()).orElseThrow().times().steps();
+    }
+
+    private String member(int number) {
+        return page.locator(".lathe .member[data-member='" + number + "'] path")
+                .first()
+                .getAttribute("d");
+    }
+
+    @Test
+    void what_is_dragged_follows_the_finger_and_nothing_is_kept_until_it_is_let_go() {
+        select(3, "hub bead");
+        int steps = steps();
+        String before = member(3);
+        String weight = page.locator("#figures").textContent();
+        pull("crown", 0, 12);
+        page.waitForCondition(() -> !member(3).equals(before)
+                && !page.locator("#figures").textContent().equals(weight));
+        assertThat(page.locator("#finger")).containsText("crown 1 ");
+        assertThat(steps()).isEqualTo(steps);
+        page.keyboard().press("Escape");
+        page.waitForCondition(() -> member(3).equals(before));
+        assertThat(page.locator("#figures")).hasText(weight);
+        assertThat(page.locator("#finger")).isHidden();
+        page.mouse().up();
+        assertThat(steps()).isEqualTo(steps);
+    }
+
+    @Test
+    void a_drag_stops_at_what_is_possible() {
+        select(3, "hub bead");
+        pull("crown", 0, 10);
+        assertThat(page.locator("#finger")).not().containsText("as far as it goes");
+        var box = page.locator(".lathe .handle[data-key='crown']").boundingBox();
+        page.mouse().move(box.x + box.width / 2, box.y + 160);
+        assertThat(page.locator("#finger")).containsText("as far as it goes");
+        page.mouse().up();
+        assertThat(page.locator("#undo")).hasAttribute("title", "change crown of member 3 (hub bead)");
+        assertThat(members().get(2).diameters().stream()
+                        .mapToDouble(each -> each.size().inches())
+                        .max()
+                        .orElseThrow())
+                .isBetween(1.125, 1.5 - 1e-9);
+    }
+
+    @Test
+    void where_spokes_run_into_one_another_shows_while_one_is_dragged() {
+        served.store()
+                .edit(
+                        served.demo(),
+                        kept -> Edit.of(
+                                "hub",
+                                Change.of(JobText.read(kept.text()
+                                                .text()
+                                                .replace("\"hub_radius\": \"3 3/4\"", "\"hub_radius\": \"2 7/8\""))
+                                        .text()
+                                        .orElseThrow())));
+        page.reload();
+        select(3, "hub bead");
+        assertThat(page.locator("#misfits")).hasText("");
+        assertThat(page.locator(".lathe .touching")).hasCount(0);
+        pull("crown", 0, -8);
+        assertThat(page.locator("#misfits")).containsText("cannot be built");
+        assertThat(page.locator(".lathe .touching")).hasCount(1);
+        page.keyboard().press("Escape");
+        assertThat(page.locator("#misfits")).hasText("");
+        page.mouse().up();
     }
 
     @Test

@@ -28,19 +28,28 @@ public final class SpindleDrawing {
     private static final double SIDE_MM = 4;
     private static final double AIR_MM = 3;
     private static final double STICK_MM = 5;
+    private static final double RING_MM = 2.6;
 
     private final Pattern pattern;
     private final UnitSystem units;
     private final Length width;
     private final DrawingScale scale;
     private final OptionalInt held;
+    private final Optional<Length> touched;
 
     private SpindleDrawing(Pattern pattern, UnitSystem units, Length width, DrawingScale scale) {
-        this(pattern, units, width, scale, OptionalInt.empty());
+        this(pattern, units, width, scale, OptionalInt.empty(), Optional.empty());
     }
 
-    private SpindleDrawing(Pattern pattern, UnitSystem units, Length width, DrawingScale scale, OptionalInt held) {
+    private SpindleDrawing(
+            Pattern pattern,
+            UnitSystem units,
+            Length width,
+            DrawingScale scale,
+            OptionalInt held,
+            Optional<Length> touched) {
         this.held = held;
+        this.touched = touched;
         this.pattern = pattern;
         this.units = units;
         this.width = width;
@@ -74,7 +83,21 @@ public final class SpindleDrawing {
 
     /** The same drawing with handles to drag the member of that number by. */
     public SpindleDrawing holding(int member) {
-        return new SpindleDrawing(pattern, units, width, scale, OptionalInt.of(member));
+        return new SpindleDrawing(pattern, units, width, scale, OptionalInt.of(member), touched);
+    }
+
+    /** The same drawing with a ring round the place, from the start end, where the piece runs into its neighbour in the frame, if it does. */
+    public SpindleDrawing touching(Optional<Length> place) {
+        return new SpindleDrawing(pattern, units, width, scale, held, place);
+    }
+
+    /**
+     * The same drawing at another scale, however tall it comes out: while a size is dragged, what is under the finger keeps its own.
+     *
+     * @param paperOverWood above zero
+     */
+    public SpindleDrawing at(double paperOverWood) {
+        return new SpindleDrawing(pattern, units, width, DrawingScale.of(paperOverWood), held, touched);
     }
 
     /** The scale it is drawn to. */
@@ -94,6 +117,7 @@ public final class SpindleDrawing {
         shapes.addAll(sizeLeaders(path, axis - reach - AIR_MM));
         shapes.addAll(sizes.above(axis - reach - AIR_MM));
         shapes.addAll(body(path));
+        touched.ifPresent(place -> shapes.addAll(rings(path, place)));
         shapes.addAll(stick(path, stickTop));
         shapes.addAll(marks.below(stickTop + STICK_MM));
         held.ifPresent(number -> shapes.addAll(Handles.of(pattern.placed().get(number - 1), path, units)));
@@ -101,6 +125,17 @@ public final class SpindleDrawing {
         String title = "%s, %s long, drawn %s"
                 .formatted(pattern.name(), pattern.length().format(units), scale.text());
         return new Svg(width, Length.ofMm(height), title, shapes);
+    }
+
+    /** On both sides of the piece: whichever side its neighbour stands on. */
+    private List<Shape> rings(OutlinePath path, Length place) {
+        double half = scale.times(pattern.outline().radiusAt(place));
+        double x = x(place);
+        String tip = "runs into its neighbour here, %s from the start end".formatted(place.formatBoth(units));
+        List<Shape> both = List.of(
+                Path.circle(Pen.ACCENT, x, path.axisMm() - half, RING_MM),
+                Path.circle(Pen.ACCENT, x, path.axisMm() + half, RING_MM));
+        return List.of(new Group(0, 0, Map.of("class", "touching"), Optional.of(tip), both));
     }
 
     private double x(Length place) {

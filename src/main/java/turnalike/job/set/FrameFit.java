@@ -2,6 +2,8 @@ package turnalike.job.set;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import turnalike.units.Length;
 import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
@@ -38,6 +40,9 @@ public sealed interface FrameFit permits WheelFit, RowFit, LegsFit {
         }
         return out;
     }
+
+    /** {@return where on a piece, from its start end, it runs into its neighbour; empty where it touches none} */
+    Optional<Length> touches();
 
     /** {@return whether nothing in it forbids building it} */
     default boolean buildable() {

@@ -152,6 +152,11 @@ public record LegsFit(
     }
 
     @Override
+    public Optional<Length> touches() {
+        return Optional.empty();
+    }
+
+    @Override
     public List<String> facts(UnitSystem units) {
         List<String> out = new ArrayList<>();
         out.add("Frame      groups of %d legs, raked %s and splayed %s"

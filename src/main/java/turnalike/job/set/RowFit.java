@@ -96,6 +96,12 @@ public record RowFit(
     }
 
     @Override
+    public Optional<Length> touches() {
+        return gap.filter(each -> each.left().mm() < -RowRoom.ROUNDING_MM)
+                .map(each -> stand.exposed.start().plus(each.at()));
+    }
+
+    @Override
     public List<String> facts(UnitSystem units) {
         List<String> out = new ArrayList<>();
         int places = stand.places.size();

@@ -146,6 +146,13 @@ public record WheelFit(
     }
 
     @Override
+    public Optional<Length> touches() {
+        boolean touch =
+                misfits.stream().anyMatch(each -> each.forbids() && each.where().equals(SPOKES));
+        return touch ? Optional.of(neighbours.at()) : Optional.empty();
+    }
+
+    @Override
     public List<String> facts(UnitSystem units) {
         List<String> out = new ArrayList<>();
         out.add(String.format(

@@ -3,6 +3,7 @@ package turnalike.web.job;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
 import turnalike.job.Plan;
 import turnalike.job.kept.KeptJob;
@@ -71,6 +72,23 @@ final class JobShow {
 
     JobView view(Context ctx, KeptJob kept, Plan plan) {
         return view(kept, plan, RefusedEdit.NONE, member(ctx), widthMm(ctx));
+    }
+
+    /** As it would be after an edit that nobody has made yet, at the scale that the query tells. */
+    JobView dragged(Context ctx, KeptJob after, Plan plan, int selected) {
+        OptionalDouble scale =
+                RequestInput.query(ctx, "scale").map(JobShow::scale).orElse(OptionalDouble.empty());
+        JobView.Glance glance = new JobView.Glance(selected, widthMm(ctx), scale);
+        return new JobView(after, plan, true, glance, RefusedEdit.NONE);
+    }
+
+    private static OptionalDouble scale(String text) {
+        try {
+            double scale = Double.parseDouble(text);
+            return scale > 0.01 && scale < 20 ? OptionalDouble.of(scale) : OptionalDouble.empty();
+        } catch (NumberFormatException notOne) {
+            return OptionalDouble.empty();
+        }
     }
 
     private JobView view(KeptJob kept, Plan plan, RefusedEdit attempt, int selected, double widthMm) {

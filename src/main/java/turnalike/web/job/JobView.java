@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import turnalike.drawing.gauge.SettingBars;
 import turnalike.drawing.piece.ShadedSpindle;
@@ -13,6 +14,8 @@ import turnalike.job.GivenWords;
 import turnalike.job.Job;
 import turnalike.job.Plan;
 import turnalike.job.kept.KeptJob;
+import turnalike.job.set.FrameFit;
+import turnalike.job.set.Misfit;
 import turnalike.pattern.MemberKind;
 import turnalike.pattern.PlacedMember;
 import turnalike.pattern.Warning;
@@ -36,8 +39,13 @@ public final class JobView {
      *
      * @param member the selected one, from 1
      * @param widthMm of the room for the drawing
+     * @param scale a millimetre of wood as drawn; empty for as large as there is room
      */
-    record Glance(int member, double widthMm) {}
+    record Glance(int member, double widthMm, OptionalDouble scale) {
+        Glance(int member, double widthMm) {
+            this(member, widthMm, OptionalDouble.empty());
+        }
+    }
 
     JobView(KeptJob kept, Plan plan, boolean isFinal, Glance glance, RefusedEdit attempt) {
         this.kept = kept;
@@ -92,8 +100,12 @@ public final class JobView {
 
     /** The spindle on the lathe. */
     public String drawing() {
-        return SpindleDrawing.filling(job().pattern(), units(), Length.ofMm(glance.widthMm()), Length.ofMm(TALLEST_MM))
-                .holding(glance.member())
+        Length width = Length.ofMm(glance.widthMm());
+        SpindleDrawing filling = SpindleDrawing.filling(job().pattern(), units(), width, Length.ofMm(TALLEST_MM));
+        SpindleDrawing drawing =
+                glance.scale().isPresent() ? filling.at(glance.scale().getAsDouble()) : filling;
+        return drawing.holding(glance.member())
+                .touching(plan.frame().flatMap(FrameFit::touches))
                 .svg()
                 .inline();
     }
@@ -150,8 +162,18 @@ public final class JobView {
         return attempt.others(fields);
     }
 
+    /** Why the frame cannot be built so, a sentence each: what is said first. */
+    public List<String> unbuildable() {
+        return plan.frame().stream()
+                .flatMap(fit -> fit.misfits().stream())
+                .filter(Misfit::forbids)
+                .map(Misfit::sentence)
+                .toList();
+    }
+
+    /** What else to know before turning; a plan warns of what cannot be built before all else, and that stands at the head of the page. */
     public List<Warning> warnings() {
-        return plan.warnings();
+        return plan.warnings().subList(unbuildable().size(), plan.warnings().size());
     }
 
     /** What the piece comes to, each figure with its working. */

@@ -91,6 +91,11 @@ public final class PlanCache {
         }
     }
 
+    /** What follows from a text that is only looked at on the way to another: not kept, and no search ends for it. */
+    Plan glimpse(JobText text) {
+        return Plan.of(text.job(), this::atOnce);
+    }
+
     /** What an earlier search found, or else what one finds before it asks how long it may go on. */
     private DividerOutcome atOnce(DividerProblem problem) {
         return found(problem).orElseGet(() -> Dividers.solve(problem, () -> true));

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import turnalike.drawing.frame.FrameElevation;
 import turnalike.drawing.frame.PlacesDrawing;
 import turnalike.drawing.svg.Svg;
+import turnalike.job.Job;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.set.SetMatch;
 import turnalike.job.set.Verdict;
@@ -47,6 +49,17 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
 
     public String progress() {
         return search.map(SetSearch::progress).orElse("");
+    }
+
+    /** The frame as it will stand, with the places ringed where it cannot; empty for one that can be built. */
+    public String unbuildable() {
+        Job job = kept.text().job();
+        return job.frame()
+                .flatMap(frame -> frame.fit(job.pattern(), job.wood().density(), job.units()))
+                .filter(fit -> !fit.buildable())
+                .map(fit -> fit.match(new FrameElevation(job.pattern(), FRAME_WIDTH.mm()))
+                        .inline())
+                .orElse("");
     }
 
     /** What was found, as it is shown. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import turnalike.drawing.svg.Drawn;
 import turnalike.drawing.svg.Group;
@@ -37,6 +38,24 @@ class HandlesTest {
 
     private static double number(Group handle, String attribute) {
         return Double.parseDouble(handle.attributes().get(attribute));
+    }
+
+    @Test
+    void where_a_piece_runs_into_its_neighbour_a_ring_stands_on_both_sides_of_it() {
+        Pattern pattern = DrawingsTest.PATTERNS.get(1);
+        SpindleDrawing drawing = holding(pattern, 1);
+        Length place = pattern.length().times(0.37);
+        assertThat(Drawn.groups(drawing.touching(Optional.empty()).svg(), "touching"))
+                .isEmpty();
+        Group ring = Drawn.groups(drawing.touching(Optional.of(place)).svg(), "touching")
+                .get(0);
+        Dot upper = middle(Group.at(0, 0, ring.shapes().subList(0, 1)));
+        Dot lower = middle(Group.at(0, 0, ring.shapes().subList(1, 2)));
+        double scale = drawing.scale().paperOverWood();
+        assertThat(upper.x()).isCloseTo(4 + scale * place.mm(), within(1e-9)).isEqualTo(lower.x());
+        assertThat(lower.y() - upper.y())
+                .isCloseTo(2 * scale * pattern.outline().radiusAt(place).mm(), within(1e-9));
+        assertThat(drawing.at(scale / 2).scale().paperOverWood()).isEqualTo(scale / 2);
     }
 
     @Test

@@ -96,6 +96,9 @@ class WheelFitTest {
         double enough = (15 * cos + 6.35 / 2) / sin;
         Consumer<ObjectNode> shallow = frame -> frame.put("hub_seat", 1);
         assertThat(fit(10, touching - 1e-6, shallow).buildable()).isFalse();
+        assertThat(fit(10, touching - 1e-6, shallow).touches())
+                .contains(fit(10, touching, shallow).neighbours().at());
+        assertThat(fit(10, touching + 1e-6, shallow).touches()).isEmpty();
         assertThat(fit(10, touching + 1e-6, shallow).misfits())
                 .singleElement()
                 .matches(misfit -> !misfit.forbids() && misfit.what().contains("leave 0 mm"));

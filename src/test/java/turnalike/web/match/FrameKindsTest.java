@@ -286,4 +286,25 @@ class FrameKindsTest {
             assertThat(served.get("/jobs/" + id.text()).statusCode()).isEqualTo(200);
         }
     }
+
+    @Test
+    void where_a_frame_cannot_be_built_its_page_rings_the_place(@TempDir Path folder) throws Exception {
+        try (Served served = Served.in(folder)) {
+            JobText text = JobText.read(
+                            JOB.formatted("\"frame\": {\"kind\": \"wheel\", \"places\": 8, \"hub_radius\": 25}"))
+                    .text()
+                    .orElseThrow();
+            List<Change> logged =
+                    pieces().stream().map(KeptPiece::of).map(Change::of).toList();
+            JobId id = served.store().keep(text);
+            served.store().edit(id, kept -> new Edit("log invented pieces", logged));
+            String page = served.get("/jobs/" + id.text() + "/match").body();
+            assertThat(page).contains("ringed where it cannot");
+            assertThat(served.get("/jobs/" + id.text()).body())
+                    .contains("class=\"touching\"")
+                    .containsSubsequence("id=\"misfits\"", "cannot be built", "id=\"drawing\"");
+            assertThat(served.get("/jobs/" + served.demo().text() + "/match").body())
+                    .doesNotContain("ringed where it cannot");
+        }
+    }
 }
