@@ -80,8 +80,12 @@ final class PdfPages {
                 .map(PlacedDrawing.Window::to)
                 .orElse(placed.drawing().width());
         float x = PdfPainter.points(placed.right().plus(from).mm());
-        float height = PdfPainter.points(placed.drawing().height().mm());
-        float y = pageHeight - PdfPainter.points(placed.down().mm()) - height;
+        Length top = placed.tall().map(PlacedDrawing.Window::from).orElse(Length.ZERO);
+        Length bottom = placed.tall()
+                .map(PlacedDrawing.Window::to)
+                .orElse(placed.drawing().height());
+        float height = PdfPainter.points(bottom.minus(top).mm());
+        float y = pageHeight - PdfPainter.points(placed.down().plus(top).mm()) - height;
         stream.addRect(x, y, PdfPainter.points(to.minus(from).mm()), height);
         stream.clip();
     }

@@ -10,8 +10,9 @@ import turnalike.units.Length;
  * @param right from the paper's left edge to the drawing's own left edge; negative when a later stretch of a long drawing is shown
  * @param down from the paper's top edge to the drawing's own top edge
  * @param window the part that shows, in the drawing's own x; all of it when empty
+ * @param tall the part that shows in its own y; likewise
  */
-record PlacedDrawing(Svg drawing, Length right, Length down, Optional<Window> window) {
+record PlacedDrawing(Svg drawing, Length right, Length down, Optional<Window> window, Optional<Window> tall) {
     /** A stretch of a drawing, from one x to another. */
     record Window(Length from, Length to) {
         Window {
@@ -39,11 +40,17 @@ record PlacedDrawing(Svg drawing, Length right, Length down, Optional<Window> wi
     }
 
     static PlacedDrawing whole(Svg drawing, Length right, Length down) {
-        return new PlacedDrawing(drawing, right, down, Optional.empty());
+        return new PlacedDrawing(drawing, right, down, Optional.empty(), Optional.empty());
     }
 
     /** The stretch of a drawing with its own left edge at {@code right}. */
     static PlacedDrawing part(Svg drawing, Window window, Length right, Length down) {
-        return new PlacedDrawing(drawing, right.minus(window.from()), down, Optional.of(window));
+        return new PlacedDrawing(drawing, right.minus(window.from()), down, Optional.of(window), Optional.empty());
+    }
+
+    /** A rectangle of a drawing that bears no words, its own upper left corner at {@code right} and {@code down}. */
+    static PlacedDrawing tile(Svg drawing, Window across, Window tall, Length right, Length down) {
+        return new PlacedDrawing(
+                drawing, right.minus(across.from()), down.minus(tall.from()), Optional.of(across), Optional.of(tall));
     }
 }

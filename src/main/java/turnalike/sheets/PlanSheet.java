@@ -55,7 +55,12 @@ public enum PlanSheet {
             "Boring guide for legs",
             "Sight line and lean at their true angles, to set a bevel by.",
             StandSheets::hasLegGuide,
-            StandSheets::legGuide);
+            StandSheets::legGuide),
+    SEAT_TEMPLATE(
+            "Boring template for a seat",
+            "Full size, from below, in pages to join: prick every hole through it and bore along its sight line.",
+            StandSheets::hasSeatTemplate,
+            StandSheets::seatTemplate);
 
     private final String title;
     private final String use;

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import turnalike.drawing.gauge.LegGuide;
 import turnalike.drawing.gauge.RailStick;
+import turnalike.drawing.gauge.SeatTemplate;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Svg;
 import turnalike.job.Plan;
@@ -77,6 +78,47 @@ final class StandSheets {
     /** The angles of a leg that leans. */
     static Sheet legGuide(Plan plan, Paper paper) {
         return guide(plan, legs(plan).orElseThrow(), paper);
+    }
+
+    /** Whether it is told where every leg enters a seat, and with what tenon. */
+    static boolean hasSeatTemplate(Plan plan) {
+        return legs(plan)
+                .filter(legs -> legs.apart().isPresent() && legs.seat().isPresent())
+                .filter(legs -> legs.feet().size() == legs.places())
+                .isPresent();
+    }
+
+    /** The seat's holes at full size. */
+    static Sheet seatTemplate(Plan plan, Paper paper) {
+        LegsFit legs = legs(plan).orElseThrow();
+        LegsFit.Seat seat = legs.seat().orElseThrow();
+        SeatTemplate template = new SeatTemplate(
+                legs.feet().stream()
+                        .map(foot ->
+                                new SeatTemplate.Hole(foot.side(), foot.front(), foot.movesSide(), foot.movesFront()))
+                        .toList(),
+                seat.hole());
+        double lean = legs.angles().lean().degrees();
+        String along = lean > 0
+                ? String.format(
+                        Locale.ROOT,
+                        "%.1f degrees off upright along the red line, so that the foot stands out where the arrow points",
+                        lean)
+                : "upright";
+        String bore = "Bore %s, %s; a scrap first."
+                .formatted(seat.hole().formatBoth(plan.job().units()), along);
+        return TiledSheets.of(
+                new TiledSheets.Subject(
+                        "seat-template",
+                        "Seat from below: " + plan.job().pattern().name(),
+                        List.of(
+                                "Full size, the front at the top. Lay the pages over one another on the long dashes, then on the seat's underside by"
+                                        + " its centre lines (short dashes); prick every cross.",
+                                bore),
+                        template.whole(),
+                        template.bare(),
+                        template.names()),
+                paper);
     }
 
     private static Optional<LegsFit> legs(Plan plan) {

@@ -176,7 +176,8 @@ class ProgramTest {
         assertThat(out.toFile().list()).noneMatch(name -> name.endsWith(".part"));
         // A wheel has every sheet but those of a row and of legs.
         int sheets = PlanSheet.values().length
-                - EnumSet.of(PlanSheet.RAIL_STICK, PlanSheet.LEG_GUIDE).size();
+                - EnumSet.of(PlanSheet.RAIL_STICK, PlanSheet.LEG_GUIDE, PlanSheet.SEAT_TEMPLATE)
+                        .size();
         assertThat(out.toFile().list((dir, name) -> name.endsWith(".pdf"))).hasSize(2 * sheets);
     }
 

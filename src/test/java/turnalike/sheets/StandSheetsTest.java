@@ -1,19 +1,24 @@
 package turnalike.sheets;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import turnalike.drawing.gauge.LegGuide;
 import turnalike.drawing.gauge.RailStick;
+import turnalike.drawing.gauge.SeatTemplate;
 import turnalike.drawing.svg.Lettered;
+import turnalike.drawing.svg.Pen;
 import turnalike.effort.Effort;
 import turnalike.frame.LegAngles;
 import turnalike.job.Plan;
@@ -99,13 +104,69 @@ class StandSheetsTest {
         assertThat(drawn.get(1)).isCloseTo(angles.lean().degrees(), within(0.01));
     }
 
+    /** Every hole, wherever it lies on whichever page, taken back into the seat: pages overlap by 12 mm, headings take 22, the bars 17. */
+    @Test
+    void the_seats_holes_are_on_the_paper_where_they_are_in_the_seat() throws IOException {
+        Plan plan = plan(
+                "legs",
+                "{\"kind\": \"legs\", \"places\": 4, \"rake_deg\": 12, \"splay_deg\": 9, \"height\": 8, \"apart\": [9, 13]}");
+        for (Paper paper : Paper.values()) {
+            Sheet sheet = PlanSheet.SEAT_TEMPLATE.of(plan, paper);
+            assertThat(text(sheet)).contains("14.8 degrees off upright", "hole 1", "hole 4", "a scrap first");
+            double stepAcross = paper.portrait().width().mm() - 24 - 12;
+            double stepDown = paper.portrait().height().mm() - 24 - 22 - 17 - 12;
+            int columns = (int) Math.ceil((13 * 25.4 + 19.05 + 68 - 12) / stepAcross);
+            assertThat(sheet.pageCount()).isEqualTo(columns * 2);
+            Set<String> holes = new TreeSet<>();
+            for (PdfReading.Painted each : PdfReading.painted(sheet.pdf())) {
+                boolean hole = Math.abs(each.width() - 19.05) < 0.05
+                        && Math.abs(each.most(1) - each.least(1) - 19.05) < 0.05
+                        && each.least(0) > each.clip().left()
+                        && each.most(0) < each.clip().right()
+                        && each.least(1) > each.clip().top()
+                        && each.most(1) < each.clip().bottom();
+                if (hole) {
+                    int page = each.page() - 1;
+                    double x = (each.least(0) + each.most(0)) / 2 - 12 + page % columns * stepAcross;
+                    double y = (each.least(1) + each.most(1)) / 2 - 34 + page / columns * stepDown;
+                    holes.add(Math.round(10 * (x - 34 - 19.05 / 2)) + " " + Math.round(10 * (y - 34 - 19.05 / 2)));
+                }
+            }
+            // 13 in across and 9 in from front to back, in tenths of a millimetre.
+            assertThat(holes).containsExactlyInAnyOrder("0 0", "3302 0", "0 2286", "3302 2286");
+        }
+    }
+
+    /** The sight line through a hole leaves toward the foot: front right and out at atan(tan 9 / tan 12) from front to back. */
+    @Test
+    void the_sight_lines_point_outward() {
+        SeatTemplate.Hole hole = new SeatTemplate.Hole(
+                Length.ofMm(100),
+                Length.ofMm(80),
+                Length.ofMm(Math.tan(Math.toRadians(9)) * 400),
+                Length.ofMm(Math.tan(Math.toRadians(12)) * 400));
+        SeatTemplate template = new SeatTemplate(List.of(hole), Length.ofMm(20));
+        turnalike.drawing.svg.Path sight = (turnalike.drawing.svg.Path) template.bare().shapes().stream()
+                .filter(each -> each instanceof turnalike.drawing.svg.Path path && path.pen() == Pen.ACCENT)
+                .findFirst()
+                .orElseThrow();
+        turnalike.drawing.svg.Path.Straight end =
+                (turnalike.drawing.svg.Path.Straight) sight.steps().get(1);
+        double right = end.xMm() - template.across(hole).mm();
+        double up = template.down(hole).mm() - end.yMm();
+        assertThat(Math.toDegrees(Math.atan2(right, up))).isCloseTo(36.69, within(0.01));
+        assertThatThrownBy(() -> new SeatTemplate(List.of(), Length.ofMm(20)))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
     @Test
     void leaning_legs_have_a_guide_and_upright_ones_none() throws IOException {
         Plan leaning =
                 plan("legs", "{\"kind\": \"legs\", \"places\": 4, \"rake_deg\": 12, \"splay_deg\": 9, \"height\": 8}");
         assertThat(text(PlanSheet.LEG_GUIDE.of(leaning, Paper.A4)))
                 .contains("36.7 degrees", "14.8 degrees", "Bore a scrap", "licensed practice");
-        Plan upright = plan("legs", "{\"kind\": \"legs\", \"places\": 4, \"height\": 8}");
+        Plan upright = plan("legs", "{\"kind\": \"legs\", \"places\": 4, \"height\": 8, \"apart\": [9, 9]}");
+        assertThat(text(PlanSheet.SEAT_TEMPLATE.of(upright, Paper.A4))).contains("(19 mm), upright; a scrap first");
         assertThat(PlanSheet.of(upright)).contains(PlanSheet.FRAME).doesNotContain(PlanSheet.LEG_GUIDE);
     }
 }
