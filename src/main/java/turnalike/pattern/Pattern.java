@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import turnalike.outline.Outline;
 import turnalike.outline.Section;
 import turnalike.units.Length;
+import turnalike.units.LengthMessage;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 
@@ -61,6 +62,42 @@ public final class Pattern {
      */
     public Pattern sizedWithin(Length tolerance) {
         return new Pattern(name, stock, members, Optional.of(tolerance));
+    }
+
+    /**
+     * {@return why the pattern cannot be made with that member as long as that; empty when it can} A curve through points has no length that
+     * could be told apart from its points.
+     *
+     * @param member its index from 0, of the run
+     * @param length its new length
+     */
+    public List<Fault> stretchFaults(int member, Length length) {
+        Member drawn = members.get(member);
+        if (drawn.kind().find(MemberKey.Type.LENGTH, MemberKey.LENGTH).isEmpty()) {
+            return List.of(new Fault(
+                    MemberKey.LENGTH,
+                    LengthMessage.of("is what a %s has none of: its points say how long it is"
+                            .formatted(drawn.kind().word())),
+                    "name a member that is given by its length"));
+        }
+        return drawn.kind().faults(drawn.sizes().with(MemberKey.LENGTH, length));
+    }
+
+    /**
+     * {@return the same turning with one member longer or shorter, and its blank with it} What the blank has over the run stays.
+     *
+     * @param name of that pattern
+     * @param member its index from 0, of the run
+     * @param length its new length
+     * @throws IllegalArgumentException when {@link #stretchFaults} has any
+     */
+    public Pattern stretched(String name, int member, Length length) {
+        Faults.refuse("stretch", stretchFaults(member, length));
+        Member drawn = members.get(member);
+        List<Member> run = new ArrayList<>(members);
+        run.set(member, drawn.kind().make(drawn.sizes().with(MemberKey.LENGTH, length)));
+        Length blank = stock.length().plus(length).minus(drawn.length());
+        return new Pattern(name, new Stock(stock.section(), stock.size(), blank), run, sizedWithin);
     }
 
     /** {@return the turner's name for it} */

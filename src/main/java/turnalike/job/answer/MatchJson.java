@@ -51,6 +51,9 @@ public final class MatchJson implements SetMatch.Cases<ObjectNode> {
             ObjectNode place = places.addObject();
             place.put("place", i + 1).put("piece", order.get(i).label());
             order.get(i).mass().map(Mass::grams).ifPresent(grams -> place.put("mass_g", grams));
+            if (!set.lengths().isEmpty()) {
+                place.put("length", set.lengths().get(i));
+            }
         }
         labels(root.putArray("spares"), set.spareLabels());
         root.put("total_difference", set.placement().totalDifference());
