@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import turnalike.effort.Effort;
+import turnalike.effort.Ending;
 import turnalike.job.set.FrameFit;
 import turnalike.job.set.Misfit;
 import turnalike.outline.Section;
@@ -175,6 +176,13 @@ public record Plan(
     /** {@return the question that {@link #settings} answers with its dividers} */
     public DividerProblem dividerProblem() {
         return JobSettings.problem(job);
+    }
+
+    /** {@return what ended the searches for it, of several lengths each} The one that promises least. */
+    public Ending endedBy() {
+        return lengths.stream()
+                .map(each -> each.plan().endedBy())
+                .reduce(settings.dividers().endedBy(), Ending::and);
     }
 
     /** {@return the widest divider opening used, but for pinned ones} */

@@ -59,6 +59,7 @@ final class LengthsJson {
                     .put("common", !common.own().contains(i));
         }
         SettingsJson.write(node.putObject("settings"), plan);
+        node.put("ended_by", plan.endedBy().word());
         TurningJson.write(node.putObject("turning"), plan.turning());
         PlanJson.warnings(node, plan);
     }

@@ -29,6 +29,7 @@ public final class MatchJson implements SetMatch.Cases<ObjectNode> {
      */
     public static String print(SetMatch match, List<Slip> questions) {
         ObjectNode root = match.match(new MatchJson());
+        root.put("ended_by", match.endedBy().word());
         match.nextSet().ifPresent(next -> nextSet(root.putObject("next_set"), next));
         ArrayNode warnings = root.putArray("warnings");
         match.warnings().forEach(warnings::add);

@@ -39,6 +39,7 @@ public final class PlanJson {
         TurningJson.write(root.putObject("turning"), plan.turning());
         weights(root.putArray("weights"), plan.weights());
         plan.frame().ifPresent(fit -> FrameJson.write(root.putObject("frame"), fit));
+        root.put("ended_by", plan.endedBy().word());
         LengthsJson.write(root, plan.lengths());
         warnings(root, plan);
         workings(root.putArray("workings"), plan.workings());

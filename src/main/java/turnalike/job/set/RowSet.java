@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import turnalike.effort.Effort;
+import turnalike.effort.Ending;
+import turnalike.effort.Watch;
 import turnalike.match.RowMatch;
 import turnalike.match.RowPlacement;
 import turnalike.match.RowProblem;
@@ -22,6 +24,7 @@ import turnalike.units.Working;
  * @param pieces every piece there was to choose from
  * @param placement which stands where, by number in {@code pieces}
  * @param lengths the letter of the length that each place wants; empty where all pieces are of one length
+ * @param endedBy what ended the search for it
  * @param nextSet what the left-over pieces are good for, if any was weighed
  * @param warnings what to know before believing it
  */
@@ -29,6 +32,7 @@ public record RowSet(
         List<Piece> pieces,
         RowPlacement placement,
         List<String> lengths,
+        Ending endedBy,
         Optional<NextPieces> nextSet,
         List<String> warnings)
         implements SetMatch {
@@ -39,12 +43,13 @@ public record RowSet(
     }
 
     static RowSet of(SetTerms terms, InRow frame, List<Piece> pieces, Effort effort) {
+        Watch watch = Watch.over(effort);
         RowProblem problem = problem(terms, frame, pieces);
         List<Integer> wanted = frame.wanted();
         RowPlacement found = wanted.isEmpty()
-                ? RowMatch.solve(problem, effort)
+                ? RowMatch.solve(problem, watch)
                 : RowMatch.solve(
-                        problem, sorts(terms, frame, pieces), terms.lengths().names(terms.units()), effort);
+                        problem, sorts(terms, frame, pieces), terms.lengths().names(terms.units()), watch);
         boolean eitherWay = wanted.isEmpty() || sorts(terms, frame, pieces).isSameReversed();
         RowPlacement placement = eitherWay ? turned(terms, frame, pieces, found) : found;
         List<String> warnings = new ArrayList<>(placement.warnings());
@@ -56,6 +61,7 @@ public record RowSet(
                 pieces,
                 placement,
                 wanted.stream().map(PieceLength::letter).toList(),
+                watch.ending(placement.bestProven()),
                 wanted.isEmpty()
                         ? NextPieces.ofPieces(left, pieces, frame.places(), terms.massPct())
                         : Optional.empty(),

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import turnalike.effort.Effort;
+import turnalike.effort.Ending;
+import turnalike.effort.Watch;
 import turnalike.frame.Counterweight;
 import turnalike.frame.Moment;
 import turnalike.match.Candidate;
@@ -30,6 +32,7 @@ import turnalike.units.Working;
  * @param placement which piece stands where
  * @param roundness how round the rim comes out, if the lengths were measured
  * @param grade how the unbalance stands at the wheel's speed, if that is told
+ * @param endedBy what ended the search for it; by proof only where what was placed is proven to have the least unbalance
  * @param nextSet what the left-over pieces are good for
  * @param warnings what to know before believing it
  * @param workings how the figures were found
@@ -39,6 +42,7 @@ public record WheelSet(
         WheelPlacement placement,
         Optional<Roundness> roundness,
         Optional<SpeedGrade> grade,
+        Ending endedBy,
         Optional<NextPieces> nextSet,
         List<String> warnings,
         List<Working> workings)
@@ -61,7 +65,8 @@ public record WheelSet(
     static WheelSet of(SetTerms terms, OnWheel frame, List<Piece> pieces, boolean strict, Effort effort) {
         boolean outward = frame.hubEnd() == End.START;
         WheelScatter scatter = new WheelScatter(terms, pieces);
-        SurerSet chosen = SurerSet.of(problem(terms, frame, pieces, strict), pieces, scatter, outward, effort);
+        Watch watch = Watch.over(effort);
+        SurerSet chosen = SurerSet.of(problem(terms, frame, pieces, strict), pieces, scatter, outward, watch);
         WheelProblem problem = chosen.problem();
         WheelPlacement best = chosen.best();
         Seating seating = Seating.of(terms.pattern(), frame.hubEnd());
@@ -102,6 +107,7 @@ public record WheelSet(
                 placement,
                 roundness,
                 grade,
+                watch.ending(placement.bestProven()),
                 NextPieces.of(spares, pieces, frame.wheel().places(), terms.massPct()),
                 warnings,
                 workings);
