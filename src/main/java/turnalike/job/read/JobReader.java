@@ -22,6 +22,7 @@ import turnalike.job.set.Frame;
 import turnalike.job.set.FrameKind;
 import turnalike.job.set.PieceLength;
 import turnalike.job.wood.WoodReader;
+import turnalike.pattern.CurveRules;
 import turnalike.pattern.Pattern;
 import turnalike.pieces.LikenessWeights;
 import turnalike.pieces.Piece;
@@ -82,13 +83,15 @@ public final class JobReader {
         Optional<Tolerances> tolerances =
                 fields.objectOrEmpty(JobKeys.TOLERANCES).flatMap(JobReader::tolerances);
         Optional<Cutting> cutting = fields.objectOrEmpty(JobKeys.ALLOWANCES).flatMap(JobReader::cutting);
-        Optional<Pattern> sized = pattern.map(whole ->
-                tolerances.map(each -> whole.sizedWithin(each.diameter())).orElse(whole));
+        Optional<Lathe> lathe = fields.objectOrEmpty(JobKeys.TURNING).flatMap(TurningReader::read);
+        CurveRules rules = lathe.map(each -> each.rules().curves()).orElse(CurveRules.USUAL);
+        Optional<Pattern> sized = pattern.map(whole -> tolerances
+                .map(each -> whole.sizedWithin(each.diameter(), rules))
+                .orElse(whole));
         Optional<LayoutWishes> wishes =
                 fields.objectOrEmpty(JobKeys.SETTINGS).flatMap(each -> SettingsReader.read(each, sized));
         Optional<LikenessWeights> likeness =
                 fields.objectOrEmpty(JobKeys.LIKENESS).flatMap(JobReader::likeness);
-        Optional<Lathe> lathe = fields.objectOrEmpty(JobKeys.TURNING).flatMap(TurningReader::read);
         fields.refuseUnknown(JobKeys.ROOT);
         frame.ifPresent(each -> count.ifPresent(number -> each.tellCount(number, reading)));
         if (reading.count() == 0) {
