@@ -1,14 +1,25 @@
 package turnalike.effort;
 
-import java.util.concurrent.atomic.AtomicReference;
-
 /** An effort of which is known afterwards whether it, or a share of it, ever cut a search short, and what did. */
 public final class Watch implements Effort {
     private final Effort effort;
-    /** {@link Ending#PROOF} as long as nothing was cut short; kept together with all shares. */
-    private final AtomicReference<Ending> cut;
+    /** Kept together with all shares. */
+    private final Cut cut;
 
-    private Watch(Effort effort, AtomicReference<Ending> cut) {
+    /** What cut a search short; {@link Ending#PROOF} as long as nothing did. */
+    private static final class Cut {
+        private Ending what = Ending.PROOF;
+
+        synchronized void by(Ending cause) {
+            what = what.and(cause);
+        }
+
+        synchronized Ending what() {
+            return what;
+        }
+    }
+
+    private Watch(Effort effort, Cut cut) {
         this.effort = effort;
         this.cut = cut;
     }
@@ -19,7 +30,7 @@ public final class Watch implements Effort {
      * @param effort what a search may spend
      */
     public static Watch over(Effort effort) {
-        return new Watch(effort, new AtomicReference<>(Ending.PROOF));
+        return new Watch(effort, new Cut());
     }
 
     /**
@@ -29,7 +40,7 @@ public final class Watch implements Effort {
      * @param proven whether what they found is proven
      */
     public Ending ending(boolean proven) {
-        Ending what = cut.get();
+        Ending what = cut.what();
         if (what == Ending.PROOF || what == Ending.STEPS) {
             return proven ? Ending.PROOF : Ending.STEPS;
         }
@@ -38,7 +49,7 @@ public final class Watch implements Effort {
 
     private boolean seen(boolean spent) {
         if (spent) {
-            cut.accumulateAndGet(effort.cause(), Ending::and);
+            cut.by(effort.cause());
         }
         return spent;
     }

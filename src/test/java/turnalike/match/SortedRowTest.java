@@ -16,7 +16,11 @@ import turnalike.units.Mass;
 class SortedRowTest {
     private static final List<String> NAMES = List.of("A", "B", "C");
 
-    private record Case(RowProblem problem, RowSorts sorts, double[] massesG) {}
+    private record Case(RowProblem problem, RowSorts sorts) {
+        double[] massesG() {
+            return problem.masses().stream().mapToDouble(Mass::grams).toArray();
+        }
+    }
 
     private static Case random(Random random, int pieces, int places) {
         List<Integer> ofPieces = new ArrayList<>();
@@ -37,7 +41,7 @@ class SortedRowTest {
             masses.add(Mass.ofGrams(grams));
         }
         Unlikeness unlikeness = (a, b) -> Math.abs(at[a][0] - at[b][0]) + Math.abs(at[a][1] - at[b][1]);
-        return new Case(new RowProblem(masses, unlikeness, places, 2), new RowSorts(ofPieces, ofPlaces), massesG);
+        return new Case(new RowProblem(masses, unlikeness, places, 2), new RowSorts(ofPieces, ofPlaces));
     }
 
     @Test
@@ -45,7 +49,7 @@ class SortedRowTest {
         Seeds.each(60, random -> {
             int pieces = 2 + random.nextInt(6);
             Case each = random(random, pieces, 1 + random.nextInt(pieces));
-            SortRules rules = new SortRules(each.massesG, each.sorts, 0.02);
+            SortRules rules = new SortRules(each.massesG(), each.sorts, 0.02);
             double[][] difference = Unlikeness.table(each.problem.unlikeness(), pieces);
             double least = least(each, rules, difference, new ArrayList<>(), 0);
             RowPlacement placed = RowMatch.solve(each.problem, each.sorts, NAMES, Effort.ofAsks(0));
@@ -61,7 +65,7 @@ class SortedRowTest {
         Seeds.each(60, random -> {
             int pieces = 2 + random.nextInt(6);
             Case each = random(random, pieces, 1 + random.nextInt(pieces));
-            SortRules rules = new SortRules(each.massesG, each.sorts, 0.5);
+            SortRules rules = new SortRules(each.massesG(), each.sorts, 0.5);
             double[][] difference = Unlikeness.table(each.problem.unlikeness(), pieces);
             double least = least(each, rules, difference, new ArrayList<>(), 0);
             SortedRowSearch search = new SortedRowSearch(difference, each.sorts, rules);
@@ -74,7 +78,7 @@ class SortedRowTest {
     void long_rows_are_sound_and_better_than_pieces_as_they_come() {
         Seeds.each(3, random -> {
             Case each = random(random, 90, 60);
-            SortRules rules = new SortRules(each.massesG, each.sorts, 0.02);
+            SortRules rules = new SortRules(each.massesG(), each.sorts, 0.02);
             RowPlacement placed = RowMatch.solve(each.problem, each.sorts, NAMES, Effort.ofAsks(60));
             assertSound(each, rules, placed);
             assertThat(placed.bound()).isPositive().isLessThanOrEqualTo(placed.totalDifference());
@@ -109,7 +113,7 @@ class SortedRowTest {
             return passes ? so : Double.POSITIVE_INFINITY;
         }
         double least = Double.POSITIVE_INFINITY;
-        for (int piece = 0; piece < each.massesG.length; piece++) {
+        for (int piece = 0; piece < each.massesG().length; piece++) {
             boolean fits = each.sorts
                     .ofPieces()
                     .get(piece)
