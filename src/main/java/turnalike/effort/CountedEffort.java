@@ -21,8 +21,25 @@ final class CountedEffort implements Effort {
     }
 
     @Override
+    public Ending cause() {
+        return Ending.STEPS;
+    }
+
+    @Override
     public Effort share(double share) {
-        CountedEffort few = new CountedEffort((long) (Math.max(0, left.get()) * share));
-        return () -> few.spent() || spent();
+        return new Share(new CountedEffort((long) (Math.max(0, left.get()) * share)), this);
+    }
+
+    /** What counts against both. */
+    private record Share(CountedEffort few, CountedEffort whole) implements Effort {
+        @Override
+        public boolean spent() {
+            return few.spent() || whole.spent();
+        }
+
+        @Override
+        public Ending cause() {
+            return Ending.STEPS;
+        }
     }
 }

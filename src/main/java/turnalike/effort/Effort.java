@@ -19,6 +19,11 @@ public interface Effort {
         return spent();
     }
 
+    /** {@return what ends it, or has ended it} Asked once it is spent. Somebody who waits, unless it says otherwise. */
+    default Ending cause() {
+        return Ending.STOPPED;
+    }
+
     /**
      * Tells whoever waits how far the search has come; by default nobody listens. Call it at most a few times a second.
      *

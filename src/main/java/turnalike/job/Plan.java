@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import turnalike.effort.Effort;
+import turnalike.effort.Ending;
 import turnalike.job.set.FrameFit;
 import turnalike.job.set.Misfit;
 import turnalike.outline.Section;
@@ -42,6 +43,7 @@ import turnalike.units.Working;
  * @param turningLater the order of cuts, speed and whip, worked out when asked for
  * @param weights the members, the one whose diameter matters most to the mass first
  * @param frame how the pattern stands in its frame, if the job has one that asks something of it
+ * @param lengths what follows for each length that the pieces are made in, in the order told; none where all are as drawn
  * @param warnings what cannot be built, then what is unwise, in the order met
  */
 public record Plan(
@@ -53,8 +55,10 @@ public record Plan(
         Lazy<Turning> turningLater,
         List<MemberWeight> weights,
         Optional<FrameFit> frame,
+        List<LengthPlan> lengths,
         List<Warning> warnings) {
     public Plan {
+        lengths = List.copyOf(lengths);
         marks = List.copyOf(marks);
         weights = List.copyOf(weights);
         warnings = List.copyOf(warnings);
@@ -68,7 +72,12 @@ public record Plan(
      * @return the plan, its turning not worked out yet
      */
     public static Plan of(Job job, Effort effort) {
-        return of(job, problem -> Dividers.solve(problem, effort));
+        int[] left = {1 + OneLength.of(job).size()};
+        return of(job, problem -> {
+            Effort own = left[0] == 1 ? effort : effort.share(1.0 / left[0]);
+            left[0]--;
+            return Dividers.solve(problem, own);
+        });
     }
 
     /**
@@ -105,6 +114,9 @@ public record Plan(
                 new Lazy<>(() -> turning(job, marks, settings)),
                 weights(job),
                 frame,
+                OneLength.of(job).stream()
+                        .map(each -> new LengthPlan(each, of(each.job(), search)))
+                        .toList(),
                 warnings);
     }
 
@@ -164,6 +176,13 @@ public record Plan(
     /** {@return the question that {@link #settings} answers with its dividers} */
     public DividerProblem dividerProblem() {
         return JobSettings.problem(job);
+    }
+
+    /** {@return what ended the searches for it, of several lengths each} The one that promises least. */
+    public Ending endedBy() {
+        return lengths.stream()
+                .map(each -> each.plan().endedBy())
+                .reduce(settings.dividers().endedBy(), Ending::and);
     }
 
     /** {@return the widest divider opening used, but for pinned ones} */

@@ -1,6 +1,7 @@
 package turnalike.match;
 
 import java.util.Arrays;
+import java.util.function.Predicate;
 
 /**
  * The shortest open path through a passing set, exactly. For each group of pieces and each piece of it as the last, the shortest path through
@@ -21,8 +22,24 @@ final class ExactRow {
         shortest = new double[1 << difference.length][];
     }
 
-    /** The pieces in order. */
+    /** The pieces in order, any piece at any place. */
     int[] solve(SetRule rule) {
+        return solve(rule::passes, (piece, place) -> true);
+    }
+
+    /** The pieces in order, of each sort at the places that want it. */
+    int[] solve(SortRules rules, RowSorts sorts) {
+        return solve(rules::passes, (piece, place) -> sorts.ofPieces()
+                .get(piece)
+                .equals(sorts.ofPlaces().get(place)));
+    }
+
+    /** Whether a piece may stand at a place. */
+    private interface Fits {
+        boolean at(int piece, int place);
+    }
+
+    private int[] solve(Predicate<int[]> rule, Fits fits) {
         int pieces = difference.length;
         int bestGroup = 0;
         int bestLast = 0;
@@ -32,8 +49,9 @@ final class ExactRow {
             if (size > places) {
                 continue;
             }
-            shortest[group] = extend(group);
-            if (size == places && rule.passes(members(group))) {
+            shortest[group] = extend(group, fits);
+            boolean any = Arrays.stream(shortest[group]).anyMatch(total -> total < Double.POSITIVE_INFINITY);
+            if (size == places && any && rule.test(members(group))) {
                 for (int last = 0; last < pieces; last++) {
                     if (shortest[group][last] < best) {
                         best = shortest[group][last];
@@ -46,12 +64,13 @@ final class ExactRow {
         return path(bestGroup, bestLast);
     }
 
-    private double[] extend(int group) {
+    private double[] extend(int group, Fits fits) {
+        int place = Integer.bitCount(group) - 1;
         double[] ending = new double[difference.length];
         Arrays.fill(ending, Double.POSITIVE_INFINITY);
         for (int last = 0; last < ending.length; last++) {
             int rest = group & ~(1 << last);
-            if (rest == group) {
+            if (rest == group || !fits.at(last, place)) {
                 continue;
             }
             if (rest == 0) {

@@ -1,6 +1,7 @@
 package turnalike.match;
 
 import java.util.Arrays;
+import java.util.List;
 
 /** What no row can be below. */
 final class RowBound {
@@ -60,6 +61,42 @@ final class RowBound {
             sum += joints[i];
         }
         return sum;
+    }
+
+    /**
+     * For a row whose places want sorts: no joint is below the least difference of two pieces of its sorts; and a stretch of places that want
+     * one sort is a row of some of its pieces, for which {@link #ofSome} holds.
+     */
+    static double ofSorts(double[][] difference, RowSorts sorts) {
+        double sum = 0;
+        List<Integer> wants = sorts.ofPlaces();
+        int from = 0;
+        for (int place = 1; place <= wants.size(); place++) {
+            if (place < wants.size() && wants.get(place).equals(wants.get(from))) {
+                continue;
+            }
+            int[] own = sorts.pieces(wants.get(from)).stream().mapToInt(i -> i).toArray();
+            double[][] among = new double[own.length][own.length];
+            for (int i = 0; i < own.length; i++) {
+                for (int j = 0; j < own.length; j++) {
+                    among[i][j] = difference[own[i]][own[j]];
+                }
+            }
+            sum += ofSome(among, place - from);
+            sum += place < wants.size() ? leastBetween(difference, own, sorts.pieces(wants.get(place))) : 0;
+            from = place;
+        }
+        return sum;
+    }
+
+    private static double leastBetween(double[][] difference, int[] some, List<Integer> others) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int one : some) {
+            for (int other : others) {
+                least = Math.min(least, difference[one][other]);
+            }
+        }
+        return least;
     }
 
     /** Tree with prices, less what the prices give back; fills in how many neighbours each piece has, the ends' dummy included. */

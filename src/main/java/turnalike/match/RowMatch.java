@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import turnalike.effort.Effort;
+import turnalike.units.Problem;
 import turnalike.units.Working;
 
 /** Chooses a set for a row and orders it so that neighbours differ least. */
@@ -42,7 +43,45 @@ public final class RowMatch {
         return placement(problem, rule, order, search.total(order), bound);
     }
 
+    /**
+     * Fills a row whose places want sorts. A set passes when its pieces of each sort pass among themselves. Up to 16 pieces the answer is exact
+     * whatever the effort; beyond, it is a good one with a bound beside it.
+     *
+     * @param problem the pieces, how unlike they are, and the row
+     * @param sorts of its pieces and places
+     * @param names of the sorts, as a person knows them
+     * @param effort what improving may spend
+     * @return the set in its order, with what is proven of it
+     * @throws IllegalArgumentException when {@link RowProblem#problems()} or {@link RowSorts#problems} is not empty, or a difference is
+     *     negative or not finite
+     */
+    public static RowPlacement solve(RowProblem problem, RowSorts sorts, List<String> names, Effort effort) {
+        List<Problem> problems = new ArrayList<>(problem.problems());
+        problems.addAll(sorts.problems(names));
+        if (!problems.isEmpty()) {
+            throw new IllegalArgumentException(problems.get(0).line());
+        }
+        int pieces = problem.masses().size();
+        double[][] difference = Unlikeness.table(problem.unlikeness(), pieces);
+        SortRules rules = new SortRules(
+                problem.masses().stream().mapToDouble(m -> m.grams()).toArray(), sorts, problem.tolerancePct() / 100);
+        List<String> warnings = rules.warnings(problem.tolerancePct(), names);
+        SortedRowSearch search = new SortedRowSearch(difference, sorts, rules);
+        if (pieces <= ExactRow.MOST_PIECES) {
+            int[] order = new ExactRow(difference, problem.places()).solve(rules, sorts);
+            return placement(problem, warnings, order, search.total(order), search.total(order));
+        }
+        double bound = RowBound.ofSorts(difference, sorts);
+        int[] order = search.solve(bound * (1 + 1e-9), PATIENCE, effort);
+        return placement(problem, warnings, order, search.total(order), bound);
+    }
+
     private static RowPlacement placement(RowProblem problem, SetRule rule, int[] order, double total, double bound) {
+        return placement(problem, rule.warnings(problem.tolerancePct()), order, total, bound);
+    }
+
+    private static RowPlacement placement(
+            RowProblem problem, List<String> warnings, int[] order, double total, double bound) {
         boolean[] placed = new boolean[problem.masses().size()];
         for (int piece : order) {
             placed[piece] = true;
@@ -60,7 +99,7 @@ public final class RowMatch {
                 total,
                 Math.min(bound, total),
                 proven,
-                rule.warnings(problem.tolerancePct()),
+                warnings,
                 List.of(new Working(
                         "total difference",
                         "Σ of the differences of neighbours",

@@ -92,7 +92,8 @@ final class SetRule {
         return (heaviest - lightest) * pieces.length / sum;
     }
 
-    private int[] window(int first) {
+    /** The set of neighbours in mass whose lightest has so many lighter beside it. */
+    int[] window(int first) {
         int[] set = new int[places];
         Arrays.setAll(set, i -> ascending[first + i]);
         return set;

@@ -1,6 +1,8 @@
 package turnalike.match;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -58,6 +60,29 @@ public record WheelProblem(
     public WheelProblem(
             List<Candidate> pieces, Wheel wheel, double tolerancePct, Mass scale, List<Moment> given, boolean strict) {
         this(pieces, wheel, tolerancePct, scale, given, strict, List.of());
+    }
+
+    /**
+     * {@return whether those pieces pass as a set: (heaviest − lightest) / mean no more than the tolerance, a hair of rounding let pass}
+     *
+     * @param set one or more of the pieces
+     */
+    public boolean passes(List<Candidate> set) {
+        double[] grams =
+                set.stream().mapToDouble(piece -> piece.mass().grams()).sorted().toArray();
+        double share = tolerancePct / 100;
+        return (grams[grams.length - 1] - grams[0]) * grams.length
+                <= (share * (1 + 1e-12) + 1e-12) * Arrays.stream(grams).sum();
+    }
+
+    /**
+     * {@return the same wheel with only those of its pieces to choose from, in the order listed}
+     *
+     * @param some as many as it has places, or more
+     */
+    public WheelProblem of(Collection<Candidate> some) {
+        List<Candidate> kept = pieces.stream().filter(some::contains).toList();
+        return new WheelProblem(kept, wheel, tolerancePct, scale, given, strict, seatDepths);
     }
 
     /** How much deeper than meant that place's seat lies; places are counted from 0. */

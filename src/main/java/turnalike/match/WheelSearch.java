@@ -131,6 +131,7 @@ final class WheelSearch {
 
     private static Effort atMost(int asks, Effort effort) {
         Effort few = Effort.ofAsks(asks);
+        // The fixed count is no end of the search, so it is not to be known of outside.
         return () -> few.spent() || effort.spent();
     }
 }

@@ -20,27 +20,29 @@ final class CurveSizing {
     private final List<Point> points;
     private final Chords curve;
     private final double withinMm;
+    private final CurveRules rules;
     private final List<Turn> places = new ArrayList<>();
 
-    private CurveSizing(FreeCurve member, Length within) {
+    private CurveSizing(FreeCurve member, Length within, CurveRules rules) {
+        this.rules = rules;
         this.points = member.points();
         this.curve = Chords.of(member.pieces());
         this.withinMm = within.mm();
     }
 
     /** Every place, in order along the member, both ends included. */
-    static Member.Sizing of(FreeCurve member, Length within) {
+    static Member.Sizing of(FreeCurve member, Length within, CurveRules rules) {
         if (!within.isPositive()) {
             throw new IllegalArgumentException(
                     "a curve is sized within something above zero, was %s mm".formatted(within.mm()));
         }
-        CurveSizing sizing = new CurveSizing(member, within);
+        CurveSizing sizing = new CurveSizing(member, within, rules);
         sizing.fill();
         return sizing.told();
     }
 
     private void fill() {
-        List<Turn> must = new ArrayList<>(CurveTurns.of(points, withinMm));
+        List<Turn> must = new ArrayList<>(CurveTurns.of(points, withinMm, rules));
         end(must, 0, 0, "start");
         end(must, must.size() - 1, points.get(points.size() - 1).place().mm(), "end");
         List<Double> own = points.stream().map(point -> point.place().mm()).toList();

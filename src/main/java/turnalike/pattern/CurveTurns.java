@@ -13,19 +13,12 @@ final class CurveTurns {
     /** Diameters nearer than this are the same, but for the rounding of units. */
     private static final double SAME_MM = 1e-9;
 
-    /** A level peak or hollow longer than this is marked at both its ends, a shorter one in its middle. Common practice, no source. */
-    private static final double LONG_LEVEL_MM = 3;
-
-    /** Steeper than two up for one along is a step rather than a slope. Common practice, no source. */
-    private static final double STEP_SLOPE = 2;
-
-    /** Two pencil lines cannot be told apart when nearer than this. Common practice, no source. */
-    static final double LINE_MM = 0.5;
-
     private final List<Point> points;
     private final double withinMm;
+    private final CurveRules rules;
 
-    private CurveTurns(List<Point> points, double withinMm) {
+    private CurveTurns(List<Point> points, double withinMm, CurveRules rules) {
+        this.rules = rules;
         this.points = points;
         this.withinMm = withinMm;
     }
@@ -41,8 +34,8 @@ final class CurveTurns {
     record Turn(double xMm, String word, boolean marked, boolean stepFollows) {}
 
     /** Inside the member, in order, each place once. */
-    static List<Turn> of(List<Point> points, double withinMm) {
-        CurveTurns turns = new CurveTurns(points, withinMm);
+    static List<Turn> of(List<Point> points, double withinMm, CurveRules rules) {
+        CurveTurns turns = new CurveTurns(points, withinMm, rules);
         List<Turn> out = turns.peaksAndHollows();
         turns.steps(out);
         return out;
@@ -59,7 +52,7 @@ final class CurveTurns {
             String word = level.diameterMm() > extremes.get(i - 1).diameterMm() ? "peak" : "hollow";
             double fromMm = xMm(level.first());
             double toMm = xMm(level.last());
-            if (toMm - fromMm > LONG_LEVEL_MM) {
+            if (toMm - fromMm > rules.longLevel().mm()) {
                 out.add(new Turn(fromMm, word, true, false));
                 out.add(new Turn(toMm, word, true, false));
             } else {
@@ -147,7 +140,7 @@ final class CurveTurns {
     /** Where both ends would be one pencil line, the member's own boundary is it, else the foot, up to which the thick side is left. */
     private void step(List<Turn> out, int first, int last) {
         boolean rises = diameterMm(last) > diameterMm(first);
-        boolean apart = xMm(last) - xMm(first) >= LINE_MM;
+        boolean apart = xMm(last) - xMm(first) >= rules.line().mm();
         boolean inside = first > 0 && last + 1 < points.size();
         put(out, new Turn(xMm(first), rises ? "step foot" : "step head", apart || (inside && rises), true));
         put(out, new Turn(xMm(last), rises ? "step head" : "step foot", apart || (inside && !rises), false));
@@ -175,7 +168,7 @@ final class CurveTurns {
     /** 1 or -1 where the curve goes steeply up or down from that point to the next, else 0. */
     private int steep(int i) {
         double rise = (diameterMm(i + 1) - diameterMm(i)) / 2;
-        return Math.abs(rise) > STEP_SLOPE * (xMm(i + 1) - xMm(i)) ? (int) Math.signum(rise) : 0;
+        return Math.abs(rise) > rules.stepSlope() * (xMm(i + 1) - xMm(i)) ? (int) Math.signum(rise) : 0;
     }
 
     private double xMm(int i) {

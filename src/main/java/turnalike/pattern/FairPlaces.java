@@ -21,7 +21,7 @@ import turnalike.outline.Chords;
  * method; from memory). Taking the furthest chord each time would not do: past a bend a shorter one may lead further.
  */
 final class FairPlaces {
-    private static final double STATION_MM = CurveTurns.LINE_MM;
+    private static final double STATION_MM = CurveRules.USUAL.line().mm();
     private static final int MOST_STATIONS = 200;
 
     /** Comparisons give way by this, in millimetres, for rounding. */

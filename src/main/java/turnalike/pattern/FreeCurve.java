@@ -118,8 +118,8 @@ public record FreeCurve(List<Point> points, Details details) implements Member {
     }
 
     @Override
-    public Sizing sizing(Length within) {
-        return CurveSizing.of(this, within);
+    public Sizing sizing(Length within, CurveRules rules) {
+        return CurveSizing.of(this, within, rules);
     }
 
     private boolean turnsAt(int i) {

@@ -84,9 +84,19 @@ public sealed interface Member
      * known by points only needs as many places as the tolerance asks for.
      *
      * @param within how far a finished diameter may be off, above zero
+     * @param rules what counts as a place of its own on a curve through points
+     */
+    default Sizing sizing(Length within, CurveRules rules) {
+        return new Sizing(diameters(), crests());
+    }
+
+    /**
+     * {@return the same by the usual rules}
+     *
+     * @param within how far a finished diameter may be off, above zero
      */
     default Sizing sizing(Length within) {
-        return new Sizing(diameters(), crests());
+        return sizing(within, CurveRules.USUAL);
     }
 
     /** {@return with what, and how, it is cut} */

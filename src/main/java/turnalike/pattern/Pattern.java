@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 import turnalike.outline.Outline;
 import turnalike.outline.Section;
 import turnalike.units.Length;
+import turnalike.units.LengthMessage;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 
@@ -22,10 +23,13 @@ public final class Pattern {
     /** Places are sums of lengths, so the same place met twice may differ by rounding; far below what any tool can hold. */
     private static final double ROUNDING_MM = 1e-6;
 
+    /** How truly the curves are sized. */
+    private record Sized(Length within, CurveRules rules) {}
+
     private final String name;
     private final Stock stock;
     private final List<Member> members;
-    private final Optional<Length> sizedWithin;
+    private final Optional<Sized> sizedWithin;
     private final List<PlacedMember> placed;
     private final Outline outline;
 
@@ -41,7 +45,7 @@ public final class Pattern {
         this(name, stock, members, Optional.empty());
     }
 
-    private Pattern(String name, Stock stock, List<Member> members, Optional<Length> sizedWithin) {
+    private Pattern(String name, Stock stock, List<Member> members, Optional<Sized> sizedWithin) {
         this.name = name;
         this.stock = stock;
         this.members = List.copyOf(members);
@@ -60,7 +64,53 @@ public final class Pattern {
      * @param tolerance how far a finished diameter may be off, above zero
      */
     public Pattern sizedWithin(Length tolerance) {
-        return new Pattern(name, stock, members, Optional.of(tolerance));
+        return sizedWithin(tolerance, CurveRules.USUAL);
+    }
+
+    /**
+     * {@return the same by other rules}
+     *
+     * @param tolerance how far a finished diameter may be off, above zero
+     * @param rules what counts as a peak, a step and a line of its own
+     */
+    public Pattern sizedWithin(Length tolerance, CurveRules rules) {
+        return new Pattern(name, stock, members, Optional.of(new Sized(tolerance, rules)));
+    }
+
+    /**
+     * {@return why the pattern cannot be made with that member as long as that; empty when it can} A curve through points has no length that
+     * could be told apart from its points.
+     *
+     * @param member its index from 0, of the run
+     * @param length its new length
+     */
+    public List<Fault> stretchFaults(int member, Length length) {
+        Member drawn = members.get(member);
+        if (drawn.kind().find(MemberKey.Type.LENGTH, MemberKey.LENGTH).isEmpty()) {
+            return List.of(new Fault(
+                    MemberKey.LENGTH,
+                    LengthMessage.of("is what a %s has none of: its points say how long it is"
+                            .formatted(drawn.kind().word())),
+                    "name a member that is given by its length"));
+        }
+        return drawn.kind().faults(drawn.sizes().with(MemberKey.LENGTH, length));
+    }
+
+    /**
+     * {@return the same turning with one member longer or shorter, and its blank with it} What the blank has over the run stays.
+     *
+     * @param name of that pattern
+     * @param member its index from 0, of the run
+     * @param length its new length
+     * @throws IllegalArgumentException when {@link #stretchFaults} has any
+     */
+    public Pattern stretched(String name, int member, Length length) {
+        Faults.refuse("stretch", stretchFaults(member, length));
+        Member drawn = members.get(member);
+        List<Member> run = new ArrayList<>(members);
+        run.set(member, drawn.kind().make(drawn.sizes().with(MemberKey.LENGTH, length)));
+        Length blank = stock.length().plus(length).minus(drawn.length());
+        return new Pattern(name, new Stock(stock.section(), stock.size(), blank), run, sizedWithin);
     }
 
     /** {@return the turner's name for it} */
@@ -135,15 +185,15 @@ public final class Pattern {
         return sum;
     }
 
-    private static List<PlacedMember> placed(List<Member> members, Optional<Length> within) {
+    private static List<PlacedMember> placed(List<Member> members, Optional<Sized> within) {
         List<PlacedMember> out = new ArrayList<>();
         Length at = Length.ZERO;
         for (int i = 0; i < members.size(); i++) {
             Member member = members.get(i);
             Member.Ends ends = new Member.Ends(i == 0, i == members.size() - 1);
             Outline outline = Outline.of(at, member.curves(ends), member.section());
-            Member.Sizing sizing =
-                    within.map(member::sizing).orElseGet(() -> new Member.Sizing(member.diameters(), member.crests()));
+            Member.Sizing sizing = within.map(each -> member.sizing(each.within(), each.rules()))
+                    .orElseGet(() -> new Member.Sizing(member.diameters(), member.crests()));
             List<Member.Crest> crests = member.details().byEye() ? List.of() : sizing.crests();
             out.add(new PlacedMember(i + 1, member, at, outline, sizing.diameters(), crests));
             at = outline.end();

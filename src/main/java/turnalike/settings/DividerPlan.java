@@ -2,6 +2,7 @@ package turnalike.settings;
 
 import java.util.Comparator;
 import java.util.List;
+import turnalike.effort.Ending;
 import turnalike.units.Length;
 import turnalike.units.Working;
 
@@ -15,6 +16,7 @@ import turnalike.units.Working;
  * @param fewestProven whether no sound plan takes fewer marks from the stick, and none with as few has fewer settings
  * @param tiesProven whether, besides, none with as few has a smaller sum of steps, nor one with the same sum a shorter longest step
  * @param lowerBound the number of settings that no sound plan which takes as few marks from the stick can have fewer of, as far as proven
+ * @param endedBy what ended the search for it
  * @param workings how the figures were found
  */
 public record DividerPlan(
@@ -25,6 +27,7 @@ public record DividerPlan(
         boolean fewestProven,
         boolean tiesProven,
         int lowerBound,
+        Ending endedBy,
         List<Working> workings) {
     public DividerPlan {
         settings = List.copyOf(settings);

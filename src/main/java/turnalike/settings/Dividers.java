@@ -2,6 +2,7 @@ package turnalike.settings;
 
 import java.util.List;
 import turnalike.effort.Effort;
+import turnalike.effort.Watch;
 import turnalike.units.Problem;
 
 /** Plans the fewest divider settings that reach every mark. */
@@ -38,7 +39,8 @@ public final class Dividers {
             return new DividerOutcome.Refused(obstacles);
         }
         Spans spans = problem.spans();
-        ProvenChoice proven = DividerSearch.search(spans, effort);
-        return new DividerOutcome.Planned(PlanBuilder.write(problem, spans, proven));
+        Watch watch = Watch.over(effort);
+        ProvenChoice proven = DividerSearch.search(spans, watch);
+        return new DividerOutcome.Planned(PlanBuilder.write(problem, spans, proven, watch));
     }
 }

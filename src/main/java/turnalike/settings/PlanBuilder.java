@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import turnalike.effort.Watch;
 import turnalike.units.Length;
 
 /** Turns a choice of openings into settings with their steps, and the errors of the marks. */
@@ -28,19 +29,22 @@ final class PlanBuilder {
         this.openingsMm = set();
     }
 
-    static DividerPlan write(DividerProblem problem, Spans spans, ProvenChoice proven) {
+    static DividerPlan write(DividerProblem problem, Spans spans, ProvenChoice proven, Watch watch) {
         PlanBuilder writer = new PlanBuilder(problem, spans, proven.choice());
         List<DividerSetting> settings = writer.settings();
         GivenMarks given = given(problem, proven);
         int lowerBound = Math.min(settings.size(), spans.pinned + proven.lowerBound());
+        boolean fewest = given.fewestProven() && lowerBound == settings.size();
+        boolean ties = given.fewestProven() && proven.ties();
         return new DividerPlan(
                 settings,
                 given,
                 writer.errors(given),
                 writer.strikes.sum(),
-                given.fewestProven() && lowerBound == settings.size(),
-                given.fewestProven() && proven.ties(),
+                fewest,
+                ties,
                 lowerBound,
+                watch.ending(fewest && ties),
                 DividerWorkings.of(problem, given, settings.size(), lowerBound));
     }
 

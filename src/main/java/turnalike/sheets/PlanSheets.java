@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import turnalike.drawing.gauge.MarkingStick;
 import turnalike.job.GivenWords;
 import turnalike.job.Job;
+import turnalike.job.LengthPlan;
 import turnalike.job.Plan;
 import turnalike.job.TenonFit;
 import turnalike.pattern.Warning;
@@ -21,18 +23,25 @@ final class PlanSheets {
 
     /** The card that hangs by the lathe. */
     static Sheet benchCard(Plan plan, Paper paper) {
-        return BenchCard.of(content(plan), paper);
+        return each(plan, one -> BenchCard.of(content(one), paper));
+    }
+
+    /** Made for each length that the pieces are made in, one after the other; once where all are as drawn. */
+    private static Sheet each(Plan plan, Function<Plan, Sheet> making) {
+        List<Sheet> sheets = LengthPlan.each(plan).stream().map(making).toList();
+        return sheets.size() == 1 ? sheets.get(0) : Sheet.joined(plan.job().title(), sheets);
     }
 
     /** The full-size marking stick, in strips that fit the paper. */
     static Sheet markingStick(Plan plan, Paper paper) {
         MarkingStick.Edge edge = plan.job().wishes().notched() ? MarkingStick.Edge.NOTCHES : MarkingStick.Edge.LINES;
-        return StickSheets.of(plan.job().pattern(), plan.job().units(), edge, within(plan), paper);
+        return each(plan, one -> StickSheets.of(one.job().pattern(), one.job().units(), edge, within(one), paper));
     }
 
     /** The full-size checking template, in strips that fit the paper. */
     static Sheet checkingTemplate(Plan plan, Paper paper) {
-        return TemplateSheets.of(plan.job().pattern(), plan.job().units(), within(plan), paper);
+        return each(
+                plan, one -> TemplateSheets.of(one.job().pattern(), one.job().units(), within(one), paper));
     }
 
     /** As true as a mark must be; no truer than a rule tells. */
@@ -43,7 +52,7 @@ final class PlanSheets {
 
     /** The order of cuts, each with a drawing of its place. */
     static Sheet cutOrder(Plan plan, Paper paper) {
-        return CutCard.of(TurningFacts.content(plan), paper);
+        return each(plan, one -> CutCard.of(TurningFacts.content(one), paper));
     }
 
     private static BenchCardContent content(Plan plan) {

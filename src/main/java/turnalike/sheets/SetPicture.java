@@ -128,7 +128,20 @@ public sealed interface SetPicture {
 
         @Override
         public RowDrawing places() {
-            return RowDrawing.along(SetPicture.places(set.inOrder()));
+            List<PlacesDrawing.Place> places = SetPicture.places(set.inOrder());
+            return RowDrawing.along(set.lengths().isEmpty() ? places : lettered(places));
+        }
+
+        /** Each label with the letter of its length, where it does not begin with it. */
+        private List<PlacesDrawing.Place> lettered(List<PlacesDrawing.Place> places) {
+            List<PlacesDrawing.Place> out = new ArrayList<>();
+            for (int i = 0; i < places.size(); i++) {
+                PlacesDrawing.Place each = places.get(i);
+                String letter = set.lengths().get(i);
+                String label = each.piece().startsWith(letter) ? each.piece() : each.piece() + " " + letter;
+                out.add(new PlacesDrawing.Place(each.number(), each.angle(), label, each.mass()));
+            }
+            return out;
         }
 
         @Override
@@ -143,7 +156,11 @@ public sealed interface SetPicture {
 
         @Override
         public SetRecordContent record(String title, String date) {
-            return SetRecordContent.ofRow(title, date, places(), set.placement().totalDifference(), set.spareLabels());
+            SetRecordContent content = SetRecordContent.ofRow(
+                    title, date, places(), set.placement().totalDifference(), set.spareLabels());
+            return set.lengths().isEmpty()
+                    ? content
+                    : content.with(List.of("every piece is pictured at the drawn length; its letter tells its own"));
         }
     }
 

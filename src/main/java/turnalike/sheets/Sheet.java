@@ -25,6 +25,15 @@ public final class Sheet {
         this.pages = List.copyOf(pages);
     }
 
+    /** Several of one kind as one: their pages one after the other, under the first one's name. */
+    static Sheet joined(String title, List<Sheet> sheets) {
+        return new Sheet(
+                sheets.get(0).name,
+                title,
+                sheets.stream().flatMap(each -> each.drawings.stream()).toList(),
+                sheets.stream().flatMap(each -> each.pages.stream()).toList());
+    }
+
     /** What its files are called, without ending: {@code marking-stick-a4}. */
     public String name() {
         return name;

@@ -94,7 +94,8 @@ final class History {
 
     List<StepSummary> done(JobId id) {
         return readable(id, () -> rows(id).stream()
-                .map(row -> new StepSummary(row.number(), Instant.parse(row.at()), Step.Did.of(row.did()), row.what()))
+                .map(row -> new StepSummary(
+                        row.number(), Instant.parse(row.at()), Step.Did.of(row.did()), row.of(), row.what()))
                 .toList());
     }
 

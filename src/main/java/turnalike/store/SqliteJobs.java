@@ -127,6 +127,12 @@ final class SqliteJobs implements JobStore {
         return again(id, () -> ledger.history().redoing(id, now()));
     }
 
+    @Override
+    public Optional<Step> redo(JobId id, Predicate<KeptJob> meant) {
+        return again(id, () -> latest.find(id).filter(meant).flatMap(kept -> ledger.history()
+                .redoing(id, now())));
+    }
+
     private Optional<Step> again(JobId id, Supplier<Optional<Step>> next) {
         return write(() -> {
             Optional<Step> step = next.get();

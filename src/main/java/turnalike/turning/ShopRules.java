@@ -1,5 +1,6 @@
 package turnalike.turning;
 
+import turnalike.pattern.CurveRules;
 import turnalike.pattern.ShapeRules;
 import turnalike.units.Force;
 import turnalike.units.Length;
@@ -27,6 +28,8 @@ import turnalike.units.Speed;
  * @param thrustMost and with no more than this: it is eased as the piece grows thin, tens of newtons on a slender piece and some hundreds on
  *     a stout one
  * @param shapes from where on a shape is warned of
+ * @param slender which stretches are slender
+ * @param curves what counts as a peak, a step and a line of its own on a curve through points
  */
 public record ShopRules(
         SpeedChart chart,
@@ -42,7 +45,9 @@ public record ShopRules(
         double strengthMargin,
         double thrustShare,
         Force thrustMost,
-        ShapeRules shapes) {
+        ShapeRules shapes,
+        SlenderRules slender,
+        CurveRules curves) {
     /** Seven feet, a post's height: the length that {@link #longWork} is told for. */
     public static final Length LONG = Length.ofInches(84);
 
@@ -61,7 +66,9 @@ public record ShopRules(
             4,
             0.1,
             Force.ofNewtons(300),
-            ShapeRules.USUAL);
+            ShapeRules.USUAL,
+            SlenderRules.USUAL,
+            CurveRules.USUAL);
 
     public ShopRules {
         share("outOfRound", outOfRound);

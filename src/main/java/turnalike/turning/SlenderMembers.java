@@ -13,14 +13,11 @@ import turnalike.units.Length;
 /**
  * Tells which members are slender: those whose cutting costs the piece its stiffness, so that they are cut after the rest. A member is
  * slender when its diameter of equal volume is below two thirds of the thickest turned one; or when it is below nine tenths of it and the
- * member gives a tenth or more of all the limberness that cutting the roughed cylinder to the finished shape adds, ∫ sin²(πx/L) (1/I − 1/I₀) dx:
+ * member gives a tenth or more (usually; {@link SlenderRules}) of all the limberness that cutting the roughed cylinder to the finished shape adds, ∫ sin²(πx/L) (1/I − 1/I₀) dx:
  * the bowing of a piece between centres, where the middle counts most. Squares are not cut, tenons have their own turn. The shares are
  * common practice, no source; the measure is derived.
  */
 final class SlenderMembers {
-    private static final double THIN = 2.0 / 3;
-    private static final double NOT_THICK = 0.9;
-    private static final double SHARE = 0.1;
     private static final int PARTS = 16;
 
     private SlenderMembers() {}
@@ -28,6 +25,7 @@ final class SlenderMembers {
     /** Indices of the slender members. */
     static Set<Integer> of(TurningProblem work) {
         List<PlacedMember> run = work.pattern().placed();
+        SlenderRules rules = work.lathe().rules().slender();
         double rough = work.roughed().mm() / 2;
         double length = work.pattern().length().mm();
         double thickest = 2 * work.thickestRound().mm();
@@ -40,8 +38,8 @@ final class SlenderMembers {
         Set<Integer> out = new TreeSet<>();
         for (int i = 0; i < run.size(); i++) {
             double share = meanDiameterMm(run.get(i).outline()) / thickest;
-            boolean limber = share < NOT_THICK && all > 0 && added[i] >= SHARE * all;
-            if (run.get(i).member().isShaped() && (share < THIN || limber)) {
+            boolean limber = share < rules.notThick() && all > 0 && added[i] >= rules.limber() * all;
+            if (run.get(i).member().isShaped() && (share < rules.thin() || limber)) {
                 out.add(i);
             }
         }

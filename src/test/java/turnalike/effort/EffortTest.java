@@ -28,6 +28,37 @@ class EffortTest {
         assertThat(Effort.unlimited().share(0.5).spent()).isFalse();
     }
 
+    @Test
+    void a_watched_effort_tells_what_cut_a_search_short_its_shares_too() {
+        assertThat(Watch.over(Effort.unlimited()).ending(true)).isEqualTo(Ending.PROOF);
+        assertThat(Watch.over(Effort.unlimited()).ending(false)).isEqualTo(Ending.STEPS);
+        Watch counted = Watch.over(Effort.ofAsks(10));
+        asks(counted.share(0.5));
+        assertThat(counted.ending(false)).isEqualTo(Ending.STEPS);
+        assertThat(counted.ending(true)).isEqualTo(Ending.PROOF);
+        Watch timed = Watch.over(over(Ending.SECONDS));
+        assertThat(timed.share(0.5).spent()).isTrue();
+        assertThat(timed.ending(false)).isEqualTo(Ending.SECONDS);
+        assertThat(timed.ending(true)).as("what is found may hang on the clock").isEqualTo(Ending.SECONDS);
+        Watch stopped = Watch.over(over(Ending.STOPPED));
+        assertThat(stopped.spentAfter(3)).isTrue();
+        assertThat(stopped.ending(true)).isEqualTo(Ending.STOPPED);
+    }
+
+    private static Effort over(Ending cause) {
+        return new Effort() {
+            @Override
+            public boolean spent() {
+                return true;
+            }
+
+            @Override
+            public Ending cause() {
+                return cause;
+            }
+        };
+    }
+
     private static int asks(Effort effort) {
         int asks = 0;
         while (!effort.spent()) {

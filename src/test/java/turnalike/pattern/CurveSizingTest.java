@@ -247,4 +247,28 @@ class CurveSizingTest {
                 .hasSize(2);
         assertThatThrownBy(() -> untold.sizedWithin(mm(0))).hasMessageContaining("above zero");
     }
+
+    /** Each rule that a job may set changes what it names and nothing else. */
+    @Test
+    void what_is_a_long_level_a_step_and_one_line_goes_by_the_rules() {
+        FreeCurve level = curve(0, 20, 10, 30, 14, 30, 24, 20);
+        assertThat(words(level, CurveRules.USUAL)).contains("peak 1", "peak 2");
+        assertThat(words(level, new CurveRules(mm(5), 2, mm(0.5))))
+                .contains("peak")
+                .doesNotContain("peak 1");
+        FreeCurve slope = curve(0, 20, 20, 20.5, 22, 26, 42, 26.5);
+        assertThat(words(slope, CurveRules.USUAL)).doesNotContain("step foot");
+        assertThat(words(slope, new CurveRules(mm(3), 1.2, mm(0.5)))).contains("step foot", "step head");
+        FreeCurve upright = curve(0, 20, 20, 20.5, 20.8, 30, 42, 30.5);
+        assertThat(words(upright, CurveRules.USUAL)).contains("step foot", "step head");
+        assertThat(words(upright, new CurveRules(mm(3), 2, mm(1))))
+                .contains("step foot")
+                .doesNotContain("step head");
+    }
+
+    private static List<String> words(FreeCurve curve, CurveRules rules) {
+        return curve.sizing(mm(WITHIN_MM), rules).crests().stream()
+                .map(Member.Crest::word)
+                .toList();
+    }
 }

@@ -12,6 +12,7 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
 import turnalike.effort.Effort;
+import turnalike.effort.Ending;
 import turnalike.settings.PatternFamilies.Family;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
@@ -299,5 +300,31 @@ class DividersTest {
 
     static DividerProblem problem(double... places) {
         return DividerProblem.of(Arrays.stream(places).mapToObj(Length::ofMm).toList(), UnitSystem.METRIC);
+    }
+
+    /** However few steps it had, a plan that ends by proof is the one that any number of steps gives; so does the same number twice. */
+    @Test
+    void ended_by_proof_or_by_steps_the_same_marks_give_the_same_plan() {
+        int[] byProof = {0};
+        Seeds.each(12, random -> {
+            DividerProblem problem = problem(PatternFamilies.marks(Family.INCH_MEMBERS, 12, random));
+            DividerPlan whole = plan(problem, Effort.unlimited());
+            assertThat(whole.endedBy()).isEqualTo(Ending.PROOF);
+            for (long asks : new long[] {0, 3, 30, 300, 3000}) {
+                DividerPlan some = plan(problem, Effort.ofAsks(asks));
+                assertThat(plan(problem, Effort.ofAsks(asks))).isEqualTo(some);
+                assertThat(some.endedBy()).isIn(Ending.PROOF, Ending.STEPS);
+                assertThat(some.endedBy() == Ending.PROOF).isEqualTo(some.fewestProven() && some.tiesProven());
+                if (some.endedBy() == Ending.PROOF) {
+                    assertThat(some).isEqualTo(whole);
+                    byProof[0]++;
+                }
+            }
+        });
+        assertThat(byProof[0]).isGreaterThan(6);
+    }
+
+    private static DividerPlan plan(DividerProblem problem, Effort effort) {
+        return Dividers.solve(problem, effort).findPlan().orElseThrow();
     }
 }

@@ -15,6 +15,7 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
 import turnalike.effort.Effort;
+import turnalike.effort.Ending;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
@@ -79,7 +80,15 @@ class SettingFiguresTest {
                 MarkError.of(3, 0, Length.ofMm(0.25), false));
         DividerSetting setting = new DividerSetting(Length.ofMm(9), List.of(new DividerStep(0, 2, 3)), false);
         DividerPlan plan = new DividerPlan(
-                List.of(setting, setting, setting), GivenMarks.NONE, errors, 3, false, false, 1, List.of());
+                List.of(setting, setting, setting),
+                GivenMarks.NONE,
+                errors,
+                3,
+                false,
+                false,
+                1,
+                Ending.STEPS,
+                List.of());
         assertThat(plan.worst()).isEqualTo(Length.ofMm(0.75));
         assertThat(plan.gap()).isEqualTo(2);
         assertThat(plan.listOnTheStick()).containsExactly(1);

@@ -15,6 +15,7 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
 import turnalike.effort.Effort;
+import turnalike.effort.Ending;
 import turnalike.units.Length;
 
 /** A mark's error counts what its openings miss, and a given limit holds for all of it. */
@@ -179,7 +180,8 @@ class WholeErrorTest {
                     return new DividerSetting(each.opening().plus(Length.ofMm(shift[i])), each.steps(), each.pinned());
                 })
                 .toList();
-        return new DividerPlan(settings, plan.given(), plan.errors(), plan.sumOfSteps(), false, false, 0, List.of());
+        return new DividerPlan(
+                settings, plan.given(), plan.errors(), plan.sumOfSteps(), false, false, 0, Ending.STEPS, List.of());
     }
 
     private static boolean serves(DividerProblem problem, DividerPlan plan, double[] shift) {

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -112,6 +113,29 @@ class SqliteJobsIT {
             assertThat(store.redo(id)).isEmpty();
         }
         assertSound("shop.db");
+    }
+
+    @Test
+    void undo_and_redo_are_made_only_if_meant_of_the_job_as_it_stands_in_their_turn() {
+        try (JobStore store = open("shop.db")) {
+            JobId id = store.keep(Histories.job("Leg", 22.5));
+            store.edit(id, Folder.log("7", 243.1));
+            store.edit(id, Folder.log("7", 241.0));
+            int seen = store.find(id).orElseThrow().times().steps();
+            store.edit(id, Folder.log("8", 250.0)); // another person's, meanwhile
+            List<Integer> asked = new ArrayList<>();
+            Predicate<KeptJob> asSeen = kept -> {
+                asked.add(kept.times().steps());
+                return kept.times().steps() == seen;
+            };
+            assertThat(store.undo(id, asSeen)).isEmpty();
+            assertThat(store.undo(id, kept -> true)).isPresent();
+            assertThat(store.redo(id, asSeen)).isEmpty();
+            assertThat(asked).containsExactly(seen + 1, seen + 2);
+            assertThat(store.find(id).orElseThrow().find("8")).isEmpty();
+            assertThat(store.redo(id, kept -> kept.find("8").isEmpty())).isPresent();
+            assertThat(store.find(id).orElseThrow().find("8")).isPresent();
+        }
     }
 
     private static Optional<Mass> mass(JobStore store, JobId id) {

@@ -25,6 +25,7 @@ import turnalike.units.Length;
 import turnalike.units.Problem;
 import turnalike.units.Speed;
 import turnalike.units.UnitSystem;
+import turnalike.wood.Stiffness;
 
 /** What each cut says and warns of, where it goes, which members wait, and the stages in between. */
 class CutsTest {
@@ -233,6 +234,40 @@ class CutsTest {
                         / (4 * Math.PI)
                         * (Math.sin(2 * Math.PI * to / length) - Math.sin(2 * Math.PI * from / length));
         return whole * (Math.pow(radius, -4) - Math.pow(20.4, -4));
+    }
+
+    @Test
+    void which_stretch_is_slender_goes_by_the_job_s_own_rules() {
+        Member[] run = {rod(20, 26.6), rod(300, 40), rod(300, 35.9)};
+        assertThat(slender(SlenderRules.USUAL, run)).containsExactly(0, 2);
+        assertThat(slender(new SlenderRules(0.6, 0.9, 0.1), run)).containsExactly(2);
+        assertThat(slender(new SlenderRules(2.0 / 3, 0.85, 0.1), run)).containsExactly(0);
+        assertThat(slender(new SlenderRules(0.6, 0.9, 1), run)).isEmpty();
+    }
+
+    private static Set<Integer> slender(SlenderRules rules, Member... members) {
+        ShopRules usual = ShopRules.USUAL;
+        ShopRules own = new ShopRules(
+                usual.chart(),
+                usual.ceiling(),
+                usual.outOfRound(),
+                usual.longWork(),
+                usual.whipShare(),
+                usual.steadyFrom(),
+                usual.pencil(),
+                usual.parting(),
+                usual.overhang(),
+                usual.centring(),
+                usual.strengthMargin(),
+                usual.thrustShare(),
+                usual.thrustMost(),
+                usual.shapes(),
+                rules,
+                usual.curves());
+        return SlenderMembers.of(Works.of(
+                pattern(Section.ROUND, 60, 2000, members),
+                Optional.of(Stiffness.given(11_000)),
+                Lathe.USUAL.withRules(own)));
     }
 
     @Test

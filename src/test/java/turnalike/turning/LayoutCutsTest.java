@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import turnalike.effort.Ending;
 import turnalike.outline.Section;
 import turnalike.pattern.Cylinder;
 import turnalike.pattern.Details;
@@ -45,7 +46,8 @@ class LayoutCutsTest {
         List<MarkError> errors = usual.dividers().errors().stream()
                 .map(each -> error(each.mark(), onTheStick.contains(each.mark())))
                 .toList();
-        DividerPlan plan = new DividerPlan(List.of(settings), GivenMarks.NONE, errors, 0, false, false, 0, List.of());
+        DividerPlan plan = new DividerPlan(
+                List.of(settings), GivenMarks.NONE, errors, 0, false, false, 0, Ending.STEPS, List.of());
         return LayoutCuts.of(new TurningProblem(
                 usual.pattern(),
                 usual.marks(),

@@ -163,7 +163,9 @@ class SpeedAdviceTest {
                 usual.strengthMargin(),
                 usual.thrustShare(),
                 usual.thrustMost(),
-                usual.shapes());
+                usual.shapes(),
+                usual.slender(),
+                usual.curves());
     }
 
     @Test

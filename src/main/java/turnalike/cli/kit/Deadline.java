@@ -2,6 +2,7 @@ package turnalike.cli.kit;
 
 import java.util.Optional;
 import turnalike.effort.Effort;
+import turnalike.effort.Ending;
 import turnalike.effort.Progress;
 
 /** Effort by the clock, which only the outer layers have, ended sooner by whoever waits. */
@@ -32,6 +33,12 @@ public final class Deadline implements Effort {
     public boolean spent() {
         return System.nanoTime() - end >= 0
                 || (waiter.isPresent() && waiter.get().hasEnough());
+    }
+
+    @Override
+    public Ending cause() {
+        boolean stopped = waiter.isPresent() && waiter.get().hasEnough();
+        return stopped && System.nanoTime() - end < 0 ? Ending.STOPPED : Ending.SECONDS;
     }
 
     @Override

@@ -1,6 +1,7 @@
 package turnalike.cli.kit;
 
 import turnalike.effort.Effort;
+import turnalike.effort.Ending;
 import turnalike.effort.Progress;
 
 /**
@@ -29,6 +30,11 @@ public final class Steps implements Effort {
     @Override
     public boolean spentAfter(int asks) {
         return counted.spentAfter(asks) || waiter.hasEnough();
+    }
+
+    @Override
+    public Ending cause() {
+        return waiter.hasEnough() ? Ending.STOPPED : counted.cause();
     }
 
     @Override

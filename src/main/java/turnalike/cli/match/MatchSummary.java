@@ -67,7 +67,8 @@ public final class MatchSummary implements SetMatch.Cases<String> {
         line("Set        %s, along the row from its first end", Article.count(order.size(), "place"));
         List<String> cells = new ArrayList<>();
         for (int i = 0; i < order.size(); i++) {
-            cells.add(cell(i + 1, order.get(i).label(), order.get(i).mass()));
+            String length = set.lengths().isEmpty() ? "" : " " + set.lengths().get(i);
+            cells.add(cell(i + 1, order.get(i).label(), order.get(i).mass()) + length);
         }
         columns(cells);
         judged(set);

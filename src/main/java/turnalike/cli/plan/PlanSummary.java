@@ -33,7 +33,10 @@ public final class PlanSummary {
         summary.impossible();
         summary.piece();
         summary.out.append(SettingsSummary.text(plan));
-        summary.stock();
+        if (plan.lengths().isEmpty()) {
+            summary.stock();
+        }
+        summary.out.append(LengthsSummary.text(plan));
         plan.frame()
                 .ifPresent(fit ->
                         summary.out.append(FrameSummary.text(fit, plan.job().units())));

@@ -60,7 +60,8 @@ final class SettingsSummary {
         DividerPlan dividers = settings.dividers();
         String fewest = dividers.fewestProven()
                 ? "no fewer will do"
-                : "fewer may do, at least %d".formatted(dividers.lowerBound());
+                : "fewer may do, at least %d; ended %s"
+                        .formatted(dividers.lowerBound(), dividers.endedBy().words());
         line("");
         line(
                 "Dividers   %s (%s); worst mark error %s",

@@ -3,16 +3,17 @@ package turnalike.cli.store;
 import java.io.PrintWriter;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import turnalike.job.kept.GivenJob;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.KeptSummary;
 import turnalike.job.kept.Step;
+import turnalike.job.kept.StepSummary;
 import turnalike.store.StoreFile;
 
 @Command(
@@ -37,20 +38,24 @@ public final class HistoryCommand implements Runnable {
     public void run() {
         JobId id = kept.id();
         Stores.with(() -> StoreFile.openToRead(kept.file()), store -> {
-            GivenJob given = store.give(id).orElseThrow(() -> Stores.unknown(id));
+            // Without what each step changed: a long history of large texts takes no more room than its lines.
+            List<StepSummary> done = store.done(id);
+            if (done.isEmpty()) {
+                throw Stores.unknown(id);
+            }
             PrintWriter console = spec.commandLine().getOut();
             if (json) {
-                console.print(KeptSummary.history(given));
+                console.print(KeptSummary.history(id, done));
             } else {
-                given.history().forEach(step -> console.println(line(step)));
+                done.forEach(step -> console.println(line(step)));
                 Stores.note(console, store.notes());
             }
             console.flush();
-            return given;
+            return id;
         });
     }
 
-    private static String line(Step step) {
+    private static String line(StepSummary step) {
         String did = step.did() == Step.Did.EDIT
                 ? ""
                 : "%s step %d: ".formatted(step.did().word(), step.of().orElseThrow());

@@ -9,6 +9,7 @@ import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Lettering;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
+import turnalike.drawing.svg.ShadedArea;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.TextLine;
@@ -26,6 +27,9 @@ import turnalike.units.Length;
 public record WheelElevation(Pattern pattern, WheelFit fit) {
     private static final double LABEL_MM = 9;
     private static final double LEAST_RIM_MM = 3.4;
+
+    /** How much of its shade a piece keeps that stands behind. */
+    private static final double BEHIND = 0.35;
 
     /** Beyond so many a number at each place runs into the next. */
     private static final int MOST_NUMBERS = 60;
@@ -57,8 +61,13 @@ public record WheelElevation(Pattern pattern, WheelFit fit) {
         Svg svg() {
             List<Shape> out = new ArrayList<>();
             boolean numbered = fit.places() <= MOST_NUMBERS;
-            for (int place = 0; place < fit.places(); place++) {
-                out.add(place(place, numbered));
+            boolean twoRows = fit.stagger().isPositive();
+            // The second row stands behind the first: its pieces are drawn first, and paler.
+            for (int place = 1; twoRows && place < fit.places(); place += 2) {
+                out.add(place(place, numbered, true));
+            }
+            for (int place = 0; place < fit.places(); place += twoRows ? 2 : 1) {
+                out.add(place(place, numbered, false));
             }
             out.addAll(rim());
             out.add(Path.circle(
@@ -72,7 +81,10 @@ public record WheelElevation(Pattern pattern, WheelFit fit) {
                             : Path.circle(Pen.INK_FILL, middle, middle, 0.8));
             out.addAll(near());
             String title = "the wheel as it will stand: %d places, place 1 at the right, the others anticlockwise%s"
-                    .formatted(fit.places(), fit.buildable() ? "" : "; it cannot be built so");
+                    .formatted(
+                            fit.places(),
+                            (twoRows ? "; every second place, paler, stands behind in the second row" : "")
+                                    + (fit.buildable() ? "" : "; it cannot be built so"));
             Length side = Length.ofMm(2 * middle);
             return new Svg(side, side, title, out);
         }
@@ -89,7 +101,7 @@ public record WheelElevation(Pattern pattern, WheelFit fit) {
             return middle - awayMm * Math.sin(angle) - asideMm * Math.cos(angle);
         }
 
-        private Group place(int place, boolean numbered) {
+        private Group place(int place, boolean numbered, boolean behind) {
             double angle = angle(place);
             Pattern outward = fit.hubEndFirst() ? pattern : pattern.mirrored();
             double start = scale
@@ -100,6 +112,9 @@ public record WheelElevation(Pattern pattern, WheelFit fit) {
             List<Shape> body = new ArrayList<>(
                     new TurnedBody(outward.outline(), origin, Math.cos(angle), -Math.sin(angle), scale, bands)
                             .shapes());
+            if (behind) {
+                body.replaceAll(Drawing::paler);
+            }
             if (numbered) {
                 double away = outerMm + LABEL_MM / 2;
                 body.add(TextLine.centred(
@@ -114,6 +129,12 @@ public record WheelElevation(Pattern pattern, WheelFit fit) {
                     Map.of("class", "place", "data-place", Integer.toString(place + 1)),
                     Optional.of("place %d".formatted(place + 1)),
                     body);
+        }
+
+        private static Shape paler(Shape shape) {
+            return shape instanceof ShadedArea area
+                    ? new ShadedArea(1 - BEHIND * (1 - area.light()), area.steps())
+                    : shape;
         }
 
         /** The rim hides what runs into it. */

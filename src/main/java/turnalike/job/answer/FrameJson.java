@@ -72,6 +72,11 @@ final class FrameJson implements FrameFit.Cases<ObjectNode> {
         fit.whole().rim().ifPresent(mass -> whole.put("rim_g", mass.grams()));
         whole.put("mass_g", fit.whole().mass().grams());
         whole.put("inertia_g_mm2", fit.whole().inertiaGMm2());
+        fit.whole().rockingPeriodS().ifPresent(period -> {
+            whole.put("rocking_g_mm", fit.whole().pull().gMm());
+            whole.put("rocking_at_deg", fit.whole().pull().at().degrees());
+            whole.put("rocking_period_s", period);
+        });
         return node;
     }
 

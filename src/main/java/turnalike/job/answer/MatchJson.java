@@ -29,6 +29,7 @@ public final class MatchJson implements SetMatch.Cases<ObjectNode> {
      */
     public static String print(SetMatch match, List<Slip> questions) {
         ObjectNode root = match.match(new MatchJson());
+        root.put("ended_by", match.endedBy().word());
         match.nextSet().ifPresent(next -> nextSet(root.putObject("next_set"), next));
         ArrayNode warnings = root.putArray("warnings");
         match.warnings().forEach(warnings::add);
@@ -51,6 +52,9 @@ public final class MatchJson implements SetMatch.Cases<ObjectNode> {
             ObjectNode place = places.addObject();
             place.put("place", i + 1).put("piece", order.get(i).label());
             order.get(i).mass().map(Mass::grams).ifPresent(grams -> place.put("mass_g", grams));
+            if (!set.lengths().isEmpty()) {
+                place.put("length", set.lengths().get(i));
+            }
         }
         labels(root.putArray("spares"), set.spareLabels());
         root.put("total_difference", set.placement().totalDifference());

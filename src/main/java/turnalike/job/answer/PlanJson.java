@@ -39,15 +39,21 @@ public final class PlanJson {
         TurningJson.write(root.putObject("turning"), plan.turning());
         weights(root.putArray("weights"), plan.weights());
         plan.frame().ifPresent(fit -> FrameJson.write(root.putObject("frame"), fit));
-        ArrayNode warnings = root.putArray("warnings");
-        plan.warnings()
-                .forEach(warning ->
-                        warnings.addObject().put("where", warning.where()).put("what", warning.what()));
+        root.put("ended_by", plan.endedBy().word());
+        LengthsJson.write(root, plan.lengths());
+        warnings(root, plan);
         workings(root.putArray("workings"), plan.workings());
         return Json.print(root);
     }
 
-    private static void solid(ObjectNode node, Solid solid, Wood wood) {
+    static void warnings(ObjectNode root, Plan plan) {
+        ArrayNode warnings = root.putArray("warnings");
+        plan.warnings()
+                .forEach(warning ->
+                        warnings.addObject().put("where", warning.where()).put("what", warning.what()));
+    }
+
+    static void solid(ObjectNode node, Solid solid, Wood wood) {
         node.put("volume_mm3", solid.volumeMm3());
         node.put("density_kg_m3", solid.density().kgPerM3());
         wood.densityUncertainty().ifPresent(half -> node.put("density_uncertainty_kg_m3", half.kgPerM3()));
@@ -57,7 +63,7 @@ public final class PlanJson {
         node.put("swing_inertia_g_mm2", solid.swingInertiaGMm2());
     }
 
-    private static void stock(ObjectNode node, StockPlan stock) {
+    static void stock(ObjectNode node, StockPlan stock) {
         blank(node.putObject("blank"), stock.finished());
         blank(node.putObject("rough"), stock.rough());
         CornerCut corner = stock.cornerCut();

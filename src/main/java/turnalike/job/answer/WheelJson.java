@@ -37,6 +37,7 @@ final class WheelJson {
         root.put("noise_floor_g_mm", placement.noiseFloorGMm());
         expected(root, placement);
         root.put("best_proven", placement.bestProven());
+        root.put("chosen_by", set.chosenBy().word());
         root.put("mass_spread_g", placement.massSpread().grams());
         set.frame().counterweightRadius().ifPresent(radius -> counterweight(root, placement.unbalance(), radius));
         set.frame().bare().rocking().ifPresent(rocking -> {
@@ -83,7 +84,6 @@ final class WheelJson {
     }
 
     private static void roundness(ObjectNode root, Roundness roundness) {
-        root.put("chosen_by", roundness.choseOrder() ? "roundness" : "balance");
         RimFit fit = roundness.placed().rim();
         ObjectNode rim = root.putObject("rim")
                 .put("run_out_mm", fit.runOut().mm())

@@ -163,19 +163,34 @@ public record MemberEdit(int number, Deed deed) implements JobEdit {
             } else if (deed instanceof Boundary boundary) {
                 return boundary(boundary.length());
             } else if (deed instanceof Move move) {
-                int to = Math.max(0, Math.min(run.size() - 1, number - 1 + move.places()));
-                run.insert(to, run.remove(number - 1));
+                int from = number - 1;
+                int to = Math.max(0, Math.min(run.size() - 1, from + move.places()));
+                run.insert(to, run.remove(from));
+                StretchNumbers.change(tree, at -> at == from ? to : moved(at, from, to));
             } else if (deed instanceof Copy) {
                 run.insert(number, tree.member(number).deepCopy());
+                StretchNumbers.change(tree, at -> at >= number ? at + 1 : at);
             } else if (deed instanceof Mirror) {
                 MemberFields.mirror(tree.member(number), member(), text.job().units());
             } else if (run.size() == 1) {
                 return Optional.of(
                         new Problem(placed().where(), "is the only member left", "make another kind of it instead"));
+            } else if (StretchNumbers.name(tree, number - 1)) {
+                return Optional.of(new Problem(
+                        placed().where(),
+                        "is the member by which the row's lengths differ",
+                        "let the frame's lengths name another, or take them out"));
             } else {
                 run.remove(number - 1);
+                StretchNumbers.change(tree, at -> at >= number ? at - 1 : at);
             }
             return Optional.empty();
+        }
+
+        /** Where a member stands after another went from one place to another. */
+        private static int moved(int at, int from, int to) {
+            int gone = at > from ? at - 1 : at;
+            return gone >= to ? gone + 1 : gone;
         }
 
         private PlacedMember placed() {
@@ -205,7 +220,9 @@ public record MemberEdit(int number, Deed deed) implements JobEdit {
                         tree.member(number), member(), left, text.job().units());
             }
             ObjectNode made = MemberFields.blank(insert.kind(), room.beside(wanted, insert.after()));
-            tree.members().insert(insert.after() ? number : number - 1, made);
+            int at = insert.after() ? number : number - 1;
+            tree.members().insert(at, made);
+            StretchNumbers.change(tree, each -> each >= at ? each + 1 : each);
             return Optional.empty();
         }
 

@@ -28,6 +28,7 @@ public record RunMirrored() implements JobEdit {
         Collections.reverse(turned);
         run.removeAll();
         run.addAll(turned);
+        StretchNumbers.change(tree, at -> members.size() - 1 - at);
         return tree.read();
     }
 }

@@ -69,4 +69,13 @@ public interface JobStore extends KeptJobs {
      * @return the step that is now kept; empty when there is nothing to redo or no such job
      */
     Optional<Step> redo(JobId id);
+
+    /**
+     * Brings the edit undone last again if that is what is meant.
+     *
+     * @param id the job's
+     * @param meant asked of the job as it stands, while nobody else changes it; it may read the store, on the thread it is called on
+     * @return the step that is now kept; empty when it was not meant, there is nothing to redo or no such job
+     */
+    Optional<Step> redo(JobId id, Predicate<KeptJob> meant);
 }

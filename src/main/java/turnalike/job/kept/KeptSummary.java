@@ -98,13 +98,14 @@ public final class KeptSummary {
     /**
      * Everything ever done to a job, the first step first, without what it changed.
      *
-     * @param given the job with its whole history
+     * @param id the job's
+     * @param history its steps, in order
      * @return one JSON object
      */
-    public static String history(GivenJob given) {
-        ObjectNode tree = KeptJson.object().put("job", given.id().text());
+    public static String history(JobId id, List<StepSummary> history) {
+        ObjectNode tree = KeptJson.object().put("job", id.text());
         ArrayNode steps = tree.putArray("steps");
-        for (Step step : given.history()) {
+        for (StepSummary step : history) {
             ObjectNode each = steps.addObject()
                     .put("step", step.number())
                     .put("at", step.at().toString())

@@ -1,6 +1,7 @@
 package turnalike.job.kept;
 
 import java.time.Instant;
+import java.util.OptionalInt;
 
 /**
  * What was done in one step, without what it changed.
@@ -8,6 +9,7 @@ import java.time.Instant;
  * @param number the step's, from 1
  * @param at when
  * @param did what sort of step
+ * @param of the number of the step that it undid or redid; empty for an edit
  * @param what in the user's words
  */
-public record StepSummary(int number, Instant at, Step.Did did, String what) {}
+public record StepSummary(int number, Instant at, Step.Did did, OptionalInt of, String what) {}

@@ -10,8 +10,10 @@ import turnalike.job.fields.KeyType.Group;
 import turnalike.job.fields.KeyType.Number;
 import turnalike.job.fields.KeyType.Rows;
 import turnalike.job.fields.KeyType.Size;
+import turnalike.pattern.CurveRules;
 import turnalike.pattern.ShapeRules;
 import turnalike.turning.ShopRules;
+import turnalike.turning.SlenderRules;
 
 /** The rules of thumb of the lathe that a job may set: {@code turning.rules}. Their usual values stand in {@link ShopRules}. */
 public final class RuleKeys {
@@ -148,6 +150,44 @@ public final class RuleKeys {
             "a tenon thinner than its hole by more is warned of",
             "0.5 mm");
 
+    /** How thin a slender stretch is, per hundred of the thickest turned part, {@link SlenderRules#thin}. */
+    public static final Key<Number> SLENDER = rule(
+            "slender_pct",
+            KeyType.number(1, 100, 100 * USUAL.slender().thin()),
+            "of the thickest turned part; what is thinner is cut after the rest");
+
+    /** How thin a stretch that gives much of the limberness may be, per hundred, {@link SlenderRules#notThick}. */
+    public static final Key<Number> NOT_THICK = rule(
+            "not_thick_pct",
+            KeyType.number(1, 100, 100 * USUAL.slender().notThick()),
+            "of the thickest turned part; what is thinner and makes the piece limber is cut after the rest too");
+
+    /** How much of the limberness that is, per hundred, {@link SlenderRules#limber}. */
+    public static final Key<Number> LIMBER = rule(
+            "limber_pct",
+            KeyType.number(1, 100, 100 * USUAL.slender().limber()),
+            "of all the limberness that cutting adds; so much makes the piece limber");
+
+    /** How long a level peak is marked at both ends, {@link CurveRules#longLevel}. */
+    public static final Key<Size> LONG_LEVEL = Key.may(
+            "long_level",
+            new Size(false, Optional.of(USUAL.curves().longLevel())),
+            "a level peak or hollow of a curve is marked at both ends where it is longer, else in its middle",
+            "3 mm");
+
+    /** How steep a step of a curve is, {@link CurveRules#stepSlope}. */
+    public static final Key<Number> STEP_SLOPE = rule(
+            "step_slope",
+            KeyType.number(0.1, 100, USUAL.curves().stepSlope()),
+            "up for one along, of a curve through points; what is steeper is a step");
+
+    /** How near two pencil lines are one, {@link CurveRules#line}. */
+    public static final Key<Size> LINE = Key.may(
+            "line",
+            new Size(false, Optional.of(USUAL.curves().line())),
+            "two lines on a curve nearer than this are one",
+            "0.5 mm");
+
     /** The rules of thumb as one object. */
     public static final Key<Group> RULES = Key.may(
             "rules",
@@ -171,7 +211,13 @@ public final class RuleKeys {
                     VEE,
                     BEAD,
                     GROOVE,
-                    PLAY)),
+                    PLAY,
+                    SLENDER,
+                    NOT_THICK,
+                    LIMBER,
+                    LONG_LEVEL,
+                    STEP_SLOPE,
+                    LINE)),
             "rules of thumb that the advice goes by (common practice, no source, each)",
             "each its own");
 

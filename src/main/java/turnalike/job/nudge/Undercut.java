@@ -1,6 +1,7 @@
 package turnalike.job.nudge;
 
 import turnalike.effort.Effort;
+import turnalike.effort.Ending;
 import turnalike.effort.Progress;
 
 /**
@@ -20,6 +21,11 @@ final class Undercut implements Effort {
     @Override
     public boolean spent() {
         return settled || whole.spent();
+    }
+
+    @Override
+    public Ending cause() {
+        return settled ? Ending.STOPPED : whole.cause();
     }
 
     @Override

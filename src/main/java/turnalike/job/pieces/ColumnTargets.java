@@ -7,13 +7,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import turnalike.job.Job;
+import turnalike.job.OneLength;
 import turnalike.job.Tolerances;
+import turnalike.job.set.LengthsOfPieces;
 import turnalike.pattern.Mark;
 import turnalike.pieces.Column;
 import turnalike.pieces.KeyedFigure;
 import turnalike.pieces.LikenessWords;
 import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
+import turnalike.pieces.Piece;
 import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
 import turnalike.pieces.Slips;
@@ -61,6 +64,17 @@ public final class ColumnTargets {
     public static Measures all(Job job) {
         Solid solid = Solid.of(job.pattern().outline(), job.wood().density());
         return shape(job).with(solid.mass()).with(Column.BALANCE, solid.balance());
+    }
+
+    /**
+     * {@return which of the job's lengths a piece is made in, by what each is meant to measure}
+     *
+     * @param job whose frame tells the lengths
+     */
+    public static LengthsOfPieces lengths(Job job) {
+        return new LengthsOfPieces(
+                all(job),
+                OneLength.of(job).stream().map(each -> all(each.job())).toList());
     }
 
     /**
@@ -151,9 +165,36 @@ public final class ColumnTargets {
      */
     public static List<Slip> questions(Job job, PiecesFile.Read read) {
         List<Slip> questions = new ArrayList<>(read.slips());
-        questions.addAll(slips(job, read.massUnit()).askAll(read.pieces()));
+        questions.addAll(asked(job, read));
         wholeGrams(job, read).ifPresent(questions::add);
         return questions;
+    }
+
+    /** Pieces of one length are asked about among themselves. */
+    private static List<Slip> asked(Job job, PiecesFile.Read read) {
+        LengthsOfPieces lengths = lengths(job);
+        if (lengths.isOne()) {
+            return slips(job, read.massUnit()).askAll(read.pieces());
+        }
+        List<Slip> out = new ArrayList<>();
+        for (Piece piece : read.pieces()) {
+            lengths.question(piece, job.tolerances().mark(), job.units())
+                    .ifPresent(question -> out.add(new Slip(
+                            "piece %s, column %s".formatted(piece.label(), Column.LENGTH.format()),
+                            Slip.Kind.FAR_OFF,
+                            question,
+                            Optional.empty())));
+        }
+        List<OneLength> all = OneLength.of(job);
+        for (int i = 0; i < all.size(); i++) {
+            int index = i;
+            List<Piece> own = read.pieces().stream()
+                    .filter(piece ->
+                            lengths.of(piece).filter(each -> each == index).isPresent())
+                    .toList();
+            out.addAll(slips(all.get(i).job(), read.massUnit()).askAll(own));
+        }
+        return out;
     }
 
     /** Whether the scale shows whole grams only, where the job says a tenth, which it does when it says nothing. */

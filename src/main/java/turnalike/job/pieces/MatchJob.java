@@ -71,6 +71,7 @@ public final class MatchJob {
                 job.tolerances().seat(),
                 job.tolerances().holeAngle(),
                 job.units(),
-                ColumnTargets.shape(job));
+                ColumnTargets.shape(job),
+                ColumnTargets.lengths(job));
     }
 }

@@ -20,7 +20,9 @@ import turnalike.job.keys.JobKeys.LikenessKeys;
 import turnalike.job.keys.JobKeys.ToleranceKeys;
 import turnalike.job.set.Frame;
 import turnalike.job.set.FrameKind;
+import turnalike.job.set.PieceLength;
 import turnalike.job.wood.WoodReader;
+import turnalike.pattern.CurveRules;
 import turnalike.pattern.Pattern;
 import turnalike.pieces.LikenessWeights;
 import turnalike.pieces.Piece;
@@ -81,16 +83,21 @@ public final class JobReader {
         Optional<Tolerances> tolerances =
                 fields.objectOrEmpty(JobKeys.TOLERANCES).flatMap(JobReader::tolerances);
         Optional<Cutting> cutting = fields.objectOrEmpty(JobKeys.ALLOWANCES).flatMap(JobReader::cutting);
-        Optional<Pattern> sized = pattern.map(whole ->
-                tolerances.map(each -> whole.sizedWithin(each.diameter())).orElse(whole));
+        Optional<Lathe> lathe = fields.objectOrEmpty(JobKeys.TURNING).flatMap(TurningReader::read);
+        CurveRules rules = lathe.map(each -> each.rules().curves()).orElse(CurveRules.USUAL);
+        Optional<Pattern> sized = pattern.map(whole -> tolerances
+                .map(each -> whole.sizedWithin(each.diameter(), rules))
+                .orElse(whole));
         Optional<LayoutWishes> wishes =
                 fields.objectOrEmpty(JobKeys.SETTINGS).flatMap(each -> SettingsReader.read(each, sized));
         Optional<LikenessWeights> likeness =
                 fields.objectOrEmpty(JobKeys.LIKENESS).flatMap(JobReader::likeness);
-        Optional<Lathe> lathe = fields.objectOrEmpty(JobKeys.TURNING).flatMap(TurningReader::read);
         fields.refuseUnknown(JobKeys.ROOT);
+        frame.ifPresent(each -> count.ifPresent(number -> each.tellCount(number, reading)));
         if (reading.count() == 0) {
             SettingsReader.obstacles(sized.orElseThrow(), wishes.orElseThrow(), tolerances.orElseThrow(), reading);
+            frame.ifPresent(each -> obstacles(
+                    each.lengths(), sized.orElseThrow(), wishes.orElseThrow(), tolerances.orElseThrow(), reading));
         }
         if (reading.count() > 0) {
             return Optional.empty();
@@ -109,6 +116,20 @@ public final class JobReader {
                 checks,
                 lathe.orElseThrow(),
                 frame.map(each -> counterweight.map(each::withCounterweightAt).orElse(each))));
+    }
+
+    /** What keeps a plan from being made for one of several lengths, told once for each that has it. */
+    private static void obstacles(
+            List<PieceLength> lengths, Pattern pattern, LayoutWishes wishes, Tolerances tolerances, Reading reading) {
+        for (int i = 0; i < lengths.size() && reading.count() == 0; i++) {
+            PieceLength each = lengths.get(i);
+            Reading own = new Reading();
+            own.units(reading.units());
+            SettingsReader.obstacles(
+                    pattern.stretched(pattern.name(), each.stretch(), each.length()), wishes, tolerances, own);
+            String where = "frame: lengths %d: ".formatted(i + 1);
+            own.problems().forEach(told -> reading.problem(where + told.where(), told.what(), told.mend()));
+        }
     }
 
     /** A file of another kind or a later version is not picked apart: every further complaint would be noise. */

@@ -7,8 +7,10 @@ import java.util.List;
 import java.util.Optional;
 import turnalike.job.fields.Fields;
 import turnalike.job.keys.RuleKeys;
+import turnalike.pattern.CurveRules;
 import turnalike.pattern.ShapeRules;
 import turnalike.turning.ShopRules;
+import turnalike.turning.SlenderRules;
 import turnalike.turning.SpeedChart;
 import turnalike.units.Force;
 import turnalike.units.Length;
@@ -36,6 +38,12 @@ final class RulesReader {
         Optional<Double> thrust = fields.number(RuleKeys.THRUST);
         Optional<Double> thrustMost = fields.number(RuleKeys.THRUST_MOST);
         Optional<ShapeRules> shapes = shapes(fields);
+        Optional<Double> slender = fields.number(RuleKeys.SLENDER);
+        Optional<Double> notThick = fields.number(RuleKeys.NOT_THICK);
+        Optional<Double> limber = fields.number(RuleKeys.LIMBER);
+        Optional<Length> longLevel = fields.size(RuleKeys.LONG_LEVEL);
+        Optional<Double> stepSlope = fields.number(RuleKeys.STEP_SLOPE);
+        Optional<Length> line = fields.size(RuleKeys.LINE);
         fields.refuseUnknown(RuleKeys.RULES.type());
         if (fields.reading().count() > before) {
             return Optional.empty();
@@ -54,7 +62,9 @@ final class RulesReader {
                 strength.orElseThrow(),
                 thrust.orElseThrow() / 100,
                 Force.ofNewtons(thrustMost.orElseThrow()),
-                shapes.orElseThrow()));
+                shapes.orElseThrow(),
+                new SlenderRules(slender.orElseThrow() / 100, notThick.orElseThrow() / 100, limber.orElseThrow() / 100),
+                new CurveRules(longLevel.orElseThrow(), stepSlope.orElseThrow(), line.orElseThrow())));
     }
 
     /** What is warned of in the drawing; empty where something in it was wrong and told. */

@@ -49,6 +49,19 @@ public sealed interface Frame permits OnWheel, InRow, InLegs {
         return Optional.empty();
     }
 
+    /** {@return the lengths that its pieces are made in, where one turning serves several; none where all are as drawn} */
+    default List<PieceLength> lengths() {
+        return List.of();
+    }
+
+    /**
+     * Tells what cannot be where the job wants so many pieces.
+     *
+     * @param count how many
+     * @param reading where problems go
+     */
+    default void tellCount(int count, Reading reading) {}
+
     /**
      * {@return how the pattern stands in it; empty for a kind that asks nothing of it}
      *

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import turnalike.effort.Effort;
+import turnalike.effort.Ending;
+import turnalike.effort.Watch;
 import turnalike.match.GroupMatch;
 import turnalike.match.Grouping;
 import turnalike.pieces.Likeness;
@@ -18,10 +20,12 @@ import turnalike.units.Working;
  *
  * @param pieces every piece there was to choose from
  * @param grouping which stand together, by number in {@code pieces}
+ * @param endedBy what ended the search for it
  * @param nextSet what the left-over pieces are good for, if any was weighed
  * @param warnings what to know before believing it
  */
-public record LegsSet(List<Piece> pieces, Grouping grouping, Optional<NextPieces> nextSet, List<String> warnings)
+public record LegsSet(
+        List<Piece> pieces, Grouping grouping, Ending endedBy, Optional<NextPieces> nextSet, List<String> warnings)
         implements SetMatch {
     /** All pieces are compared with all others: more would fill the memory before they tired the search. */
     private static final int MOST_PIECES = 2000;
@@ -52,17 +56,19 @@ public record LegsSet(List<Piece> pieces, Grouping grouping, Optional<NextPieces
     static LegsSet of(SetTerms terms, InLegs frame, List<Piece> pieces, Effort effort) {
         Likeness likeness = terms.likeness(pieces);
         int size = frame.places();
+        Watch watch = Watch.over(effort);
         Grouping grouping = GroupMatch.groups(
                 pieces.size(),
                 size,
                 frame.groups().orElse(pieces.size() / size),
                 (one, other) -> likeness.difference(pieces.get(one), pieces.get(other)),
-                effort);
+                watch);
         List<Piece> left = grouping.spares().stream().map(pieces::get).toList();
         double tolerancePct = terms.massPct();
         return new LegsSet(
                 pieces,
                 grouping,
+                watch.ending(grouping.bestProven()),
                 NextPieces.ofPieces(left, pieces, size, tolerancePct),
                 warnings(pieces, grouping, tolerancePct));
     }

@@ -20,6 +20,7 @@ final class RowFitting {
 
     private final int places;
     private final RowRails rails;
+    private final List<PieceLength> lengths;
     private final RowRoom room;
     private final Pattern pattern;
     private final RuleSteps steps;
@@ -29,6 +30,7 @@ final class RowFitting {
     private RowFitting(InRow frame, Pattern pattern, UnitSystem units) {
         this.places = frame.places();
         this.rails = frame.rails();
+        this.lengths = frame.lengths();
         this.room = RowRoom.of(rails, pattern);
         this.pattern = pattern;
         this.steps = new RuleSteps(units);
@@ -55,10 +57,27 @@ final class RowFitting {
             post();
         }
         rails.largestOpening().ifPresent(limit -> opening(limit, between, end));
+        if (lengths.size() > 1) {
+            thin.add(severalLengths(pitch));
+        }
         List<Misfit> misfits = new ArrayList<>(forbidding);
         misfits.addAll(thin);
         return new RowFit(
                 stand, between, end.ball(), end.atUpper(), gap, holes(), rails.largestOpening(), misfits, workings());
+    }
+
+    /** Pieces of several lengths stand higher and lower: what passes between them is not reckoned. */
+    private Misfit severalLengths(Optional<Length> pitch) {
+        String rise = pitch.filter(each -> rails.rake().degrees() > 0)
+                .map(each -> "; on this rake a piece is %s longer than the one before it on the same tread"
+                        .formatted(steps.print(each.times(Math.tan(rails.rake().radians())))))
+                .orElse("");
+        return new Misfit(
+                false,
+                "row",
+                "openings and rails are reckoned for pieces of the drawn length side by side, not for %d lengths"
+                        .formatted(lengths.size()),
+                "lay one tread or bay out at full size before you cut" + rise);
     }
 
     private List<Length> holes() {

@@ -5,13 +5,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import turnalike.effort.Effort;
+import turnalike.effort.Ending;
+import turnalike.effort.Watch;
 import turnalike.match.RowMatch;
 import turnalike.match.RowPlacement;
 import turnalike.match.RowProblem;
+import turnalike.match.RowSorts;
 import turnalike.pieces.Likeness;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
 import turnalike.units.Mass;
+import turnalike.units.Problem;
 import turnalike.units.Working;
 
 /**
@@ -19,32 +23,87 @@ import turnalike.units.Working;
  *
  * @param pieces every piece there was to choose from
  * @param placement which stands where, by number in {@code pieces}
+ * @param lengths the letter of the length that each place wants; empty where all pieces are of one length
+ * @param endedBy what ended the search for it
  * @param nextSet what the left-over pieces are good for, if any was weighed
  * @param warnings what to know before believing it
  */
-public record RowSet(List<Piece> pieces, RowPlacement placement, Optional<NextPieces> nextSet, List<String> warnings)
+public record RowSet(
+        List<Piece> pieces,
+        RowPlacement placement,
+        List<String> lengths,
+        Ending endedBy,
+        Optional<NextPieces> nextSet,
+        List<String> warnings)
         implements SetMatch {
     public RowSet {
+        lengths = List.copyOf(lengths);
         pieces = List.copyOf(pieces);
         warnings = List.copyOf(warnings);
     }
 
     static RowSet of(SetTerms terms, InRow frame, List<Piece> pieces, Effort effort) {
-        RowPlacement placement = turned(terms, frame, pieces, RowMatch.solve(problem(terms, frame, pieces), effort));
+        Watch watch = Watch.over(effort);
+        RowProblem problem = problem(terms, frame, pieces);
+        List<Integer> wanted = frame.wanted();
+        RowPlacement found = wanted.isEmpty()
+                ? RowMatch.solve(problem, watch)
+                : RowMatch.solve(
+                        problem, sorts(terms, frame, pieces), terms.lengths().names(terms.units()), watch);
+        boolean eitherWay = wanted.isEmpty() || sorts(terms, frame, pieces).isSameReversed();
+        RowPlacement placement = eitherWay ? turned(terms, frame, pieces, found) : found;
         List<String> warnings = new ArrayList<>(placement.warnings());
         if (!allWeighed(pieces)) {
             warnings.add("not every piece was weighed, so the set is not held to mass_pct");
         }
         List<Piece> left = placement.spares().stream().map(pieces::get).toList();
         return new RowSet(
-                pieces, placement, NextPieces.ofPieces(left, pieces, frame.places(), terms.massPct()), warnings);
+                pieces,
+                placement,
+                wanted.stream().map(PieceLength::letter).toList(),
+                watch.ending(placement.bestProven()),
+                wanted.isEmpty()
+                        ? NextPieces.ofPieces(left, pieces, frame.places(), terms.massPct())
+                        : Optional.empty(),
+                warnings);
+    }
+
+    /** What keeps the pieces from standing in the frame; empty when nothing does. */
+    static List<Problem> problems(SetTerms terms, InRow frame, List<Piece> pieces) {
+        if (frame.lengths().isEmpty()) {
+            return problem(terms, frame, pieces).problems();
+        }
+        List<Problem> unknown = terms.lengths().problems(pieces);
+        if (!unknown.isEmpty()) {
+            return unknown;
+        }
+        List<Problem> out = new ArrayList<>(problem(terms, frame, pieces).problems());
+        return out.isEmpty()
+                ? sorts(terms, frame, pieces).problems(terms.lengths().names(terms.units()))
+                : out;
+    }
+
+    private static RowSorts sorts(SetTerms terms, InRow frame, List<Piece> pieces) {
+        return new RowSorts(
+                pieces.stream()
+                        .map(piece -> terms.lengths().of(piece).orElseThrow())
+                        .toList(),
+                frame.wanted());
+    }
+
+    /** The pieces as they are compared: of several lengths each as if it were of the drawn one. */
+    private static List<Piece> compared(SetTerms terms, List<Piece> pieces) {
+        return terms.lengths().isOne()
+                ? pieces
+                : pieces.stream().map(terms.lengths()::asDrawn).toList();
     }
 
     /**
      * Of the two ways round, which differ in nothing else, the one with the pieces least like the pattern far from where the row is seen:
      * each piece's unlikeness counts by how many places it stands from the far end.
      */
-    private static RowPlacement turned(SetTerms terms, InRow frame, List<Piece> pieces, RowPlacement placement) {
+    private static RowPlacement turned(SetTerms terms, InRow frame, List<Piece> all, RowPlacement placement) {
+        List<Piece> pieces = compared(terms, all);
         Likeness likeness = terms.likeness(pieces);
         Measures reference = Likeness.reference(terms.shape(), pieces);
         int places = placement.order().size();
@@ -60,10 +119,11 @@ public record RowSet(List<Piece> pieces, RowPlacement placement, Optional<NextPi
         return asIs ? placement : placement.reversed();
     }
 
-    static RowProblem problem(SetTerms terms, InRow frame, List<Piece> pieces) {
+    private static RowProblem problem(SetTerms terms, InRow frame, List<Piece> all) {
+        List<Piece> pieces = compared(terms, all);
         Likeness likeness = terms.likeness(pieces);
-        boolean weighed = allWeighed(pieces);
-        List<Mass> masses = pieces.stream()
+        boolean weighed = allWeighed(all);
+        List<Mass> masses = all.stream()
                 .map(piece -> weighed ? piece.mass().orElseThrow() : Mass.ofGrams(1))
                 .toList();
         return new RowProblem(
@@ -92,14 +152,26 @@ public record RowSet(List<Piece> pieces, RowPlacement placement, Optional<NextPi
         String sure = placement.bestProven()
                 ? "no other choice or order has less"
                 : String.format(Locale.ROOT, "the best found; none can be below %.4g", placement.bound());
-        String differ =
-                String.format(Locale.ROOT, "neighbours differ by %.4g in all; %s", placement.totalDifference(), sure);
+        String differ = String.format(
+                Locale.ROOT,
+                "neighbours differ by %.4g in all%s; %s",
+                placement.totalDifference(),
+                lengths.isEmpty() ? "" : ", each beside its own length",
+                sure);
         return new Verdict("Likeness", List.of(differ));
     }
 
     @Override
     public List<Working> workings() {
         List<Working> out = new ArrayList<>(placement.workings());
+        if (!lengths.isEmpty()) {
+            out.add(
+                    new Working(
+                            "pieces of different lengths",
+                            "each measure by how far it is off what its own length asks for, a weight by its share",
+                            Working.COMMON_PRACTICE,
+                            "a piece is of the length nearest to its own, or of its label's letter; weights are held to mass_pct within a length"));
+        }
         out.add(new Working(
                 "which way round",
                 "of the row and its mirror image, the one with less of Σ unlikeness × places to the far end",

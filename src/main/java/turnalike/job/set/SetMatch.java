@@ -2,10 +2,14 @@ package turnalike.job.set;
 
 import java.util.List;
 import java.util.Optional;
+import turnalike.effort.Ending;
 import turnalike.units.Working;
 
 /** The set chosen from the pieces and placed in its frame. */
 public sealed interface SetMatch permits WheelSet, RowSet, LegsSet {
+    /** {@return what ended the search for it} */
+    Ending endedBy();
+
     /** {@return what to know before believing it, a sentence each; may be none} */
     List<String> warnings();
 

@@ -26,6 +26,7 @@ import turnalike.units.UnitSystem;
  * @param holeAngle how far a seat's hole may point beside its place
  * @param units in which lengths are told
  * @param shape the pattern's own measures, its mass and balance point left out
+ * @param lengths which of several lengths a piece is made in
  */
 public record SetTerms(
         Pattern pattern,
@@ -37,7 +38,8 @@ public record SetTerms(
         Length seat,
         Angle holeAngle,
         UnitSystem units,
-        Measures shape) {
+        Measures shape,
+        LengthsOfPieces lengths) {
     /** How alike those pieces are to the eye of this job. */
     Likeness likeness(List<Piece> pieces) {
         return Likeness.among(pieces, tolerances, weights);

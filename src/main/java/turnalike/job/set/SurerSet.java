@@ -16,7 +16,9 @@ import turnalike.pieces.Piece;
 
 /**
  * The set to be placed where some pieces' balance points were measured and others' were not. What counts is the unbalance to be expected: a set of
- * measured pieces that leaves a little more over may be expected to be the better balanced, and is then taken, unless strict.
+ * measured pieces that leaves a little more over may be expected to be the better balanced, and is then taken, unless strict. Compared are the
+ * best balanced set of all pieces, that of the measured pieces filled up with as few others as make a set, and the sets that pass whose moments
+ * scatter least ({@link SteadySets}); nothing says that no other set is expected to do better.
  *
  * @param all every piece there is to choose from
  * @param problem the pieces that the set was chosen from
@@ -29,17 +31,36 @@ record SurerSet(WheelProblem all, WheelProblem problem, WheelPlacement best, Lis
     /** What is expected to be less by no more than this share is as good (common practice, no source). */
     private static final double AS_GOOD = 0.05;
 
+    /** So many of the steadiest sets are placed and compared, each in so many steps: which costs little beside the search before. */
+    private static final int MOST_TRIED = 4;
+
+    private static final int TRIED_ASKS = 60;
+
     static SurerSet of(WheelProblem all, List<Piece> pieces, WheelScatter scatter, boolean outward, Effort effort) {
         Optional<WheelProblem> fewer = all.strict() ? Optional.empty() : measured(all, pieces);
         if (fewer.isEmpty()) {
             return new SurerSet(all, all, WheelMatch.solve(all, effort), List.of());
         }
         WheelPlacement any = WheelMatch.solve(all, effort.share(0.5));
-        WheelPlacement surer = WheelMatch.solve(fewer.get(), effort);
         double anyGMm = scatter.expectedGMm(any, outward);
-        double surerGMm = scatter.expectedGMm(surer, outward);
+        WheelPlacement surer = WheelMatch.solve(fewer.get(), effort);
+        WheelProblem from = fewer.get();
         // A set that does not pass is no choice, however sure.
-        if (!surer.warnings().equals(any.warnings()) || surerGMm > anyGMm * (1 - AS_GOOD)) {
+        double surerGMm = surer.warnings().equals(any.warnings())
+                ? scatter.expectedGMm(surer, outward)
+                : Double.POSITIVE_INFINITY;
+        if (any.warnings().isEmpty()) {
+            for (Set<Candidate> steady : SteadySets.list(all, scatter::variance, MOST_TRIED)) {
+                WheelPlacement placed = WheelMatch.solve(all.of(steady), tried(effort));
+                double expectedGMm = scatter.expectedGMm(placed, outward);
+                if (expectedGMm < surerGMm * (1 - AS_GOOD)) {
+                    surer = placed;
+                    surerGMm = expectedGMm;
+                    from = all.of(steady);
+                }
+            }
+        }
+        if (surerGMm > anyGMm * (1 - AS_GOOD)) {
             return new SurerSet(all, all, any, List.of());
         }
         boolean least = surer.bestProven()
@@ -50,7 +71,18 @@ record SurerSet(WheelProblem all, WheelProblem problem, WheelPlacement best, Lis
                 CHOSEN + ": so the unbalance to be expected is %s g mm instead of %s",
                 ExpectedWords.figure(surerGMm),
                 ExpectedWords.figure(anyGMm));
-        return new SurerSet(all, fewer.get(), least ? surer : surer.unproven(), List.of(note));
+        return new SurerSet(all, from, least ? surer : surer.unproven(), List.of(note));
+    }
+
+    /** A try among several: its own few steps, counted from the whole. */
+    private static Effort tried(Effort effort) {
+        Effort few = Effort.ofAsks(TRIED_ASKS);
+        return new Effort() {
+            @Override
+            public boolean spent() {
+                return few.spent() || effort.spent();
+            }
+        };
     }
 
     /**

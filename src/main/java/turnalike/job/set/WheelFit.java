@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import turnalike.frame.DividingHead;
+import turnalike.frame.Moment;
+import turnalike.frame.RockingTest;
 import turnalike.frame.SegmentedRim;
 import turnalike.units.Angle;
 import turnalike.units.Length;
@@ -100,8 +103,19 @@ public record WheelFit(
      * @param hub mass of the hub, if its length is told
      * @param rim mass of the rim, if its width and thickness are
      * @param inertiaGMm2 about the axle, in g·mm², of as much as is told
+     * @param pull what hub and rim pull by themselves, as the job gives it; none where it gives nothing
      */
-    public record Whole(Mass spokes, Optional<Mass> hub, Optional<Mass> rim, double inertiaGMm2) {
+    public record Whole(Mass spokes, Optional<Mass> hub, Optional<Mass> rim, double inertiaGMm2, Moment pull) {
+        /**
+         * {@return the period in seconds, there and back, in which the whole wheel would rock by what hub and rim pull, on a free and level axle; empty
+         * where hub or rim is not told, or nothing pulls} Small swings; the spokes, all as drawn, pull nothing together.
+         */
+        public OptionalDouble rockingPeriodS() {
+            return complete() && pull.gMm() > 0
+                    ? OptionalDouble.of(RockingTest.periodS(inertiaGMm2, pull))
+                    : OptionalDouble.empty();
+        }
+
         /** {@return what all of it weighs, as far as it is told} */
         public Mass mass() {
             return Mass.ofGrams(spokes.grams()
@@ -186,6 +200,13 @@ public record WheelFit(
         if (whole.hub.isPresent() || whole.rim.isPresent()) {
             out.add(whole.text());
         }
+        whole.rockingPeriodS()
+                .ifPresent(period -> out.add(String.format(
+                        Locale.ROOT,
+                        "           by what hub and rim pull, %.3g g mm toward %.0f degrees, it would rock in %.3g s there and back",
+                        whole.pull.gMm(),
+                        whole.pull.at().degrees(),
+                        period)));
         if (hub.isPresent() || rimSeats.isPresent()) {
             out.add("  boring   " + DividingHead.text(places));
             out.add("           bore a scrap of the same wood first and try the tenon in it");

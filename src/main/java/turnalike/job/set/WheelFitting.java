@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import turnalike.frame.Moment;
 import turnalike.frame.RingBody;
+import turnalike.frame.RockingTest;
 import turnalike.frame.SegmentedRim;
 import turnalike.frame.SpokeGap;
 import turnalike.outline.Outline;
@@ -143,7 +145,8 @@ final class WheelFitting {
                 rim.map(RingBody::mass),
                 inertia
                         + hub.map(RingBody::inertiaGMm2).orElse(0.0)
-                        + rim.map(RingBody::inertiaGMm2).orElse(0.0));
+                        + rim.map(RingBody::inertiaGMm2).orElse(0.0),
+                Moment.sum(frame.givenMoments()));
     }
 
     private WheelFit.Neighbours neighbours(SpokeGap gap) {
@@ -182,6 +185,16 @@ final class WheelFitting {
                     "spokes as drawn, m R^2 + their own swing; hub and rim as rings, 1/2 m (R^2 + r^2), less their mortises",
                     Working.DERIVED,
                     "exact for the drawn shapes; glue, finish and what the axle weighs are left out"));
+        }
+        if (joinery.hubLength().isPresent()
+                && joinery.rimThickness().isPresent()
+                && Moment.sum(frame.givenMoments()).gMm() > 0) {
+            Working rocking = RockingTest.working();
+            out.add(new Working(
+                    "rocking before it is built",
+                    "the same the other way round, T = 2π √(I / (g U)), for small swings: " + rocking.how(),
+                    rocking.source(),
+                    "friction left out; the spokes all as drawn, so that they pull nothing together"));
         }
         out.add(new Working(
                 "what is left at least",

@@ -11,6 +11,7 @@ import java.util.Set;
 import turnalike.frame.Moment;
 import turnalike.frame.Spread;
 import turnalike.frame.UnbalanceLaw;
+import turnalike.match.Candidate;
 import turnalike.match.Expected;
 import turnalike.match.Seat;
 import turnalike.match.WheelPlacement;
@@ -159,6 +160,14 @@ final class WheelScatter {
     /** The expected unbalance of a placement, what is to be smallest. */
     double expectedGMm(WheelPlacement placement, boolean outward) {
         return of(placement, outward).meanGMm();
+    }
+
+    /** By how much a piece's moment scatters for its balance point and the scale, as a variance in (g·mm)²: what differs from piece to piece. */
+    double variance(Candidate piece) {
+        double grams = piece.mass().grams();
+        double known = measured.contains(piece.label()) ? measuredMm : balance.deviationMm();
+        double scaled = terms.scale().grams() / Math.sqrt(12) * piece.reach().mm();
+        return grams * known * grams * known + scaled * scaled;
     }
 
     static Working working() {

@@ -8,9 +8,12 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import turnalike.effort.Effort;
+import turnalike.effort.Ending;
+import turnalike.effort.Watch;
 import turnalike.frame.Counterweight;
 import turnalike.frame.Moment;
 import turnalike.match.Candidate;
+import turnalike.match.Spoke;
 import turnalike.match.TradeOff;
 import turnalike.match.Unlikeness;
 import turnalike.match.WheelPlacement;
@@ -30,6 +33,7 @@ import turnalike.units.Working;
  * @param placement which piece stands where
  * @param roundness how round the rim comes out, if the lengths were measured
  * @param grade how the unbalance stands at the wheel's speed, if that is told
+ * @param endedBy what ended the search for it; by proof only where what was placed is proven to have the least unbalance
  * @param nextSet what the left-over pieces are good for
  * @param warnings what to know before believing it
  * @param workings how the figures were found
@@ -39,6 +43,7 @@ public record WheelSet(
         WheelPlacement placement,
         Optional<Roundness> roundness,
         Optional<SpeedGrade> grade,
+        Ending endedBy,
         Optional<NextPieces> nextSet,
         List<String> warnings,
         List<Working> workings)
@@ -61,15 +66,25 @@ public record WheelSet(
     static WheelSet of(SetTerms terms, OnWheel frame, List<Piece> pieces, boolean strict, Effort effort) {
         boolean outward = frame.hubEnd() == End.START;
         WheelScatter scatter = new WheelScatter(terms, pieces);
-        SurerSet chosen = SurerSet.of(problem(terms, frame, pieces, strict), pieces, scatter, outward, effort);
+        Watch watch = Watch.over(effort);
+        SurerSet chosen = SurerSet.of(problem(terms, frame, pieces, strict), pieces, scatter, outward, watch);
         WheelProblem problem = chosen.problem();
         WheelPlacement best = chosen.best();
         Seating seating = Seating.of(terms.pattern(), frame.hubEnd());
         RimReading reading = RimReading.of(frame, seating, pieces, problem, best);
+        Optional<WheelPlacement> aliker = reading.rim().isPresent()
+                ? Optional.empty()
+                : AlikerSet.of(
+                        problem,
+                        best,
+                        unlikeness(terms, pieces, problem.pieces()),
+                        each -> scatter.of(each, outward).noiseGMm(),
+                        watch);
         Optional<Roundness> roundness = reading.rim()
-                .map(rim -> Roundness.of(rim, best, unlikeness(terms, pieces, rim), terms, frame.runOut(), strict));
-        WheelPlacement rounder =
-                roundness.map(each -> RounderPlacement.of(problem, best, each)).orElse(best);
+                .map(rim ->
+                        Roundness.of(rim, best, unlikeness(terms, pieces, pieces(rim)), terms, frame.runOut(), strict));
+        WheelPlacement rounder = aliker.or(() -> roundness.map(each -> RounderPlacement.of(problem, best, each)))
+                .orElse(best);
         WheelPlacement placement = chosen.withAllSpares(rounder).with(scatter.of(rounder, outward));
         WheelFit fit = WheelFitting.of(frame, terms.pattern(), terms.density(), terms.units());
         Optional<SpeedGrade> grade = frame.revPerMin().isPresent()
@@ -87,6 +102,7 @@ public record WheelSet(
         }
         warnings.addAll(reading.notes());
         roundness.filter(Roundness::choseOrder).ifPresent(each -> warnings.add(each.note()));
+        aliker.ifPresent(each -> warnings.add(AlikerSet.CHOSEN));
         roundness
                 .filter(each -> !strict)
                 .flatMap(each -> each.unmet(frame.runOut()))
@@ -102,19 +118,54 @@ public record WheelSet(
                 placement,
                 roundness,
                 grade,
+                watch.ending(placement.bestProven()),
                 NextPieces.of(spares, pieces, frame.wheel().places(), terms.massPct()),
                 warnings,
                 workings);
     }
 
-    /** How unlike two spokes' pieces are to the eye of the job. */
-    private static Unlikeness unlikeness(SetTerms terms, List<Piece> pieces, TradeOff.Rim rim) {
+    /** How unlike two of those are to the eye of the job. */
+    private static Unlikeness unlikeness(SetTerms terms, List<Piece> pieces, List<Candidate> candidates) {
         Map<String, Piece> byLabel = pieces.stream().collect(Collectors.toMap(Piece::label, Function.identity()));
         Likeness likeness = terms.likeness(pieces);
-        List<Piece> spokes = rim.spokes().stream()
-                .map(spoke -> byLabel.get(spoke.piece().label()))
+        List<Piece> listed = candidates.stream()
+                .map(candidate -> byLabel.get(candidate.label()))
                 .toList();
-        return (one, other) -> likeness.difference(spokes.get(one), spokes.get(other));
+        return (one, other) -> likeness.difference(listed.get(one), listed.get(other));
+    }
+
+    private static List<Candidate> pieces(TradeOff.Rim rim) {
+        return rim.spokes().stream().map(Spoke::piece).toList();
+    }
+
+    /** What decided which set and order was placed. */
+    public enum ChosenBy {
+        /** The smallest unbalance. */
+        BALANCE,
+        /** Of those balanced alike, the roundest. */
+        ROUNDNESS,
+        /** Of those balanced alike, the set most alike. */
+        LIKENESS,
+        /** The smallest unbalance to be expected, since some balance points were measured and others not. */
+        EXPECTED;
+
+        /** {@return its word in an answer} */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    /** {@return what decided which set and order was placed} */
+    public ChosenBy chosenBy() {
+        if (roundness.filter(Roundness::choseOrder).isPresent()) {
+            return ChosenBy.ROUNDNESS;
+        }
+        if (warnings.contains(AlikerSet.CHOSEN)) {
+            return ChosenBy.LIKENESS;
+        }
+        return warnings.stream().anyMatch(note -> note.startsWith(SurerSet.CHOSEN))
+                ? ChosenBy.EXPECTED
+                : ChosenBy.BALANCE;
     }
 
     private static WheelProblem problem(SetTerms terms, OnWheel frame, List<Piece> pieces, boolean strict) {
@@ -145,9 +196,7 @@ public record WheelSet(
     @Override
     public Verdict verdict() {
         Moment unbalance = placement.unbalance();
-        boolean passedOver = roundness.map(Roundness::choseOrder).orElse(false)
-                || warnings.stream().anyMatch(note -> note.startsWith(SurerSet.CHOSEN));
-        String less = passedOver ? "another order has less" : Verdict.MAY_BE_LESS;
+        String less = chosenBy() != ChosenBy.BALANCE ? "another order has less" : Verdict.MAY_BE_LESS;
         String sure = placement.bestProven() ? "no other choice or order has less" : less;
         List<String> out = new ArrayList<>();
         out.add(said(

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import java.util.function.IntFunction;
+import java.util.function.Predicate;
 import turnalike.job.edit.JobEdit;
 import turnalike.job.edit.MemberEdit;
 import turnalike.job.edit.NudgeEdit;
@@ -235,22 +236,38 @@ public final class EditFeature implements Feature {
 
     /** Undo and redo take the last step of all, which may be another person's: then it is shown first. */
     private void step(Context ctx, String word, Stepping stepping) {
-        KeptJob kept = kept(ctx);
-        if (version(ctx).orElse(kept.times().steps()) != kept.times().steps()) {
-            Optional<String> last = word.equals("undo") ? kept.undo() : kept.redo();
-            Problem problem = new Problem(
-                    word,
-                    "this was done meanwhile: " + last.orElse("nothing"),
-                    "press %s again if that is what you mean".formatted(word));
-            show.page(ctx, 409, kept, new RefusedEdit("job", Map.of(), List.of(problem)), JobShow.member(ctx));
-            return;
+        JobId id = kept(ctx).id(); // refused where there is no such job
+        Optional<Integer> version = version(ctx);
+        Begun begun = new Begun();
+        // Asked in the step's own turn: between looking and stepping somebody else's edit could come.
+        stepping.of(id, kept -> {
+            begun.kept = Optional.of(kept);
+            return isSeen(version, kept);
+        });
+        Optional<KeptJob> other = begun.kept.filter(kept -> !isSeen(version, kept));
+        if (other.isPresent()) {
+            meanwhile(ctx, word, other.get());
+        } else {
+            // There may have been nothing to take back, and then nothing is shown to have changed.
+            show.done(ctx, kept(ctx), JobShow.member(ctx));
         }
-        stepping.of(kept.id()); // empty when there is nothing to take back, and then nothing is shown to have changed
-        show.done(ctx, kept(ctx), JobShow.member(ctx));
+    }
+
+    private static boolean isSeen(Optional<Integer> version, KeptJob kept) {
+        return version.orElse(kept.times().steps()) == kept.times().steps();
+    }
+
+    private void meanwhile(Context ctx, String word, KeptJob kept) {
+        Optional<String> last = word.equals("undo") ? kept.undo() : kept.redo();
+        Problem problem = new Problem(
+                word,
+                "this was done meanwhile: " + last.orElse("nothing"),
+                "press %s again if that is what you mean".formatted(word));
+        show.page(ctx, 409, kept, new RefusedEdit("job", Map.of(), List.of(problem)), JobShow.member(ctx));
     }
 
     private interface Stepping {
-        void of(JobId id);
+        void of(JobId id, Predicate<KeptJob> meant);
     }
 
     private KeptJob kept(Context ctx) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import turnalike.effort.Effort;
+import turnalike.effort.Ending;
 import turnalike.job.Plan;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobText;
@@ -154,6 +155,11 @@ public final class PlanCache {
         @Override
         public boolean spent() {
             return System.nanoTime() - end > 0 || last.over;
+        }
+
+        @Override
+        public Ending cause() {
+            return last.over ? Ending.STOPPED : Ending.SECONDS;
         }
 
         @Override

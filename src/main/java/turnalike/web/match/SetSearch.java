@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import turnalike.effort.Effort;
+import turnalike.effort.Ending;
 import turnalike.effort.Progress;
 import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
@@ -75,6 +76,14 @@ public final class SetSearch implements Effort {
         return stopped || elapsed() > TimeUnit.SECONDS.toNanos(seconds) || steps.spentAfter(asks);
     }
 
+    @Override
+    public Ending cause() {
+        if (stopped) {
+            return Ending.STOPPED;
+        }
+        return elapsed() > TimeUnit.SECONDS.toNanos(seconds) ? Ending.SECONDS : steps.cause();
+    }
+
     private long elapsed() {
         return System.nanoTime() - began;
     }
@@ -94,6 +103,11 @@ public final class SetSearch implements Effort {
             @Override
             public boolean spent() {
                 return whole.spent() || elapsed() > end;
+            }
+
+            @Override
+            public Ending cause() {
+                return stopped || elapsed() <= end ? whole.cause() : Ending.SECONDS;
             }
 
             @Override

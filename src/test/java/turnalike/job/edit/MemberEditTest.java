@@ -47,6 +47,34 @@ class MemberEditTest {
                 .toList();
     }
 
+    @Test
+    void the_member_by_which_a_row_s_lengths_differ_stays_named_when_the_run_changes() {
+        JobText stair = text(SPINDLE.replace("\"wood\"", """
+                "frame": {"kind": "row", "lengths": [{"stretch": 1, "length": "4", "count": 2},
+                  {"stretch": 1, "length": "5", "count": 3}]},
+                "wood\""""));
+        assertThat(stretches(after(stair, 1, new MemberEdit.Insert(kind("fillet"), false))))
+                .containsOnly("taper");
+        assertThat(stretches(after(stair, 2, new MemberEdit.Insert(kind("fillet"), true))))
+                .containsOnly("taper");
+        assertThat(stretches(after(stair, 1, new MemberEdit.Copy()))).containsOnly("taper");
+        assertThat(stretches(after(stair, 1, new MemberEdit.Remove()))).containsOnly("taper");
+        assertThat(stretches(after(stair, 1, new MemberEdit.Move(2)))).containsOnly("taper");
+        assertThat(stretches(after(stair, 3, new MemberEdit.Move(-2)))).containsOnly("taper");
+        assertThat(stretches(after(stair, 2, new MemberEdit.Move(-1)))).containsOnly("taper");
+        JobText.Read mirrored = new RunMirrored().on(after(stair, 3, new MemberEdit.Copy()));
+        assertThat(stretches(mirrored.text().orElseThrow())).containsOnly("taper");
+        assertThat(new MemberEdit(2, new MemberEdit.Remove()).on(stair).problems())
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.what()).contains("by which the row's lengths differ"));
+    }
+
+    private static List<String> stretches(JobText text) {
+        return text.job().frame().orElseThrow().lengths().stream()
+                .map(each -> text.job().pattern().members().get(each.stretch()).title())
+                .toList();
+    }
+
     @ParameterizedTest
     @MethodSource("turnalike.pattern.MemberKind#all")
     void every_kind_can_be_inserted_beside_every_member_of_a_full_blank(MemberKind kind) {

@@ -174,7 +174,7 @@ class JobSchemaTest {
     private static Map<String, String> beyond() {
         Map<String, String> out = new TreeMap<>();
         out.put("frame-stagger-odd.json", "an odd number of places beside a stagger");
-        for (String name : List.of("row-no-places", "row-no-clear", "row-end-past-middle")) {
+        for (String name : List.of("row-no-places", "row-no-clear", "row-end-past-middle", "row-lengths-sum")) {
             out.put(name + ".json", "a row's key beside others of it");
         }
         for (String name : List.of("row-rails-too-far", "row-ball-too-large")) {

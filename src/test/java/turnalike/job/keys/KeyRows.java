@@ -78,19 +78,21 @@ final class KeyRows implements KeyType.Cases<String> {
 
     @Override
     public String list(KeyType.ListOf<?> list) {
-        return "list of %d to %d: %s"
-                .formatted(list.least(), list.most(), list.item().match(this));
+        return list.item() instanceof KeyType.Group group
+                ? "list of %d to %d, of %s".formatted(list.least(), list.most(), keys(group))
+                : "list of %d to %d: %s"
+                        .formatted(list.least(), list.most(), list.item().match(this));
     }
 
     @Override
     public String rows(KeyType.Rows rows) {
-        return "list, %d at most, of %s"
-                .formatted(
-                        rows.most(),
-                        rows.row().keys().stream()
-                                .map(key -> "`%s` (%s; %s)"
-                                        .formatted(key.name(), key.type().match(this), key.meaning()))
-                                .collect(Collectors.joining(", ")));
+        return "list, %d at most, of %s".formatted(rows.most(), keys(rows.row()));
+    }
+
+    private String keys(KeyType.Group group) {
+        return group.keys().stream()
+                .map(key -> "`%s` (%s; %s)".formatted(key.name(), key.type().match(this), key.meaning()))
+                .collect(Collectors.joining(", "));
     }
 
     @Override

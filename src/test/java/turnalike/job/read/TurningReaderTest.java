@@ -8,10 +8,12 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import turnalike.job.Job;
+import turnalike.pattern.CurveRules;
 import turnalike.pattern.ShapeRules;
 import turnalike.turning.Held;
 import turnalike.turning.Lathe;
 import turnalike.turning.ShopRules;
+import turnalike.turning.SlenderRules;
 import turnalike.turning.SpeedChart;
 import turnalike.units.Force;
 import turnalike.units.Length;
@@ -48,7 +50,9 @@ class TurningReaderTest {
                         5,
                         0.08,
                         Force.ofNewtons(250),
-                        new ShapeRules(0.12, 0.45, 0.55, 0.9, 0.8, Length.ofMm(2), Length.ofMm(0.4))));
+                        new ShapeRules(0.12, 0.45, 0.55, 0.9, 0.8, Length.ofMm(2), Length.ofMm(0.4)),
+                        new SlenderRules(0.6, 0.85, 0.12),
+                        new CurveRules(Length.ofMm(4), 2.5, Length.ofMm(0.6))));
     }
 
     @Test

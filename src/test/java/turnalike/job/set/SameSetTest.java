@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import turnalike.effort.Effort;
+import turnalike.effort.Ending;
 import turnalike.job.answer.MatchJson;
 import turnalike.job.pieces.ColumnTargets;
 import turnalike.job.pieces.MatchJob;
@@ -55,6 +56,11 @@ class SameSetTest {
             }
 
             @Override
+            public Ending cause() {
+                return steps.cause();
+            }
+
+            @Override
             public Effort share(double share) {
                 return slow(steps.share(share));
             }
@@ -66,6 +72,7 @@ class SameSetTest {
         for (int places : new int[] {7, 12, 20}) {
             SmallWheel wheel = SmallWheel.random(new Random(places), places + 2);
             JsonNode fast = match(job(places), wheel.csv(), Effort.ofAsks(6_000));
+            assertThat(fast.get("ended_by").asText()).isIn("steps", "proof");
             assertThat(match(job(places), wheel.csv(), slow(Effort.ofAsks(6_000))))
                     .isEqualTo(fast);
         }

@@ -234,6 +234,33 @@ class WheelFitTest {
         assertThat(whole.inertiaGMm2()).isCloseTo(inertia, withinPercentage(1e-3));
     }
 
+    /** A pendulum's balance of energy, step by step: the wheel let go from a small angle. */
+    @Test
+    void the_whole_wheel_rocks_in_the_period_that_letting_it_go_takes() {
+        Consumer<ObjectNode> built = frame -> frame.put("rim_width", 35)
+                .put("rim_thickness", 30)
+                .put("hub_length", 100)
+                .put("axle_hole", 20);
+        assertThat(fit(10, 90, built).whole().rockingPeriodS()).isEmpty();
+        WheelFit.Whole whole = fit(10, 90, built.andThen(frame -> {
+                    var moments = frame.putArray("given_moments");
+                    moments.addObject().put("g_mm", 3000).put("at_deg", 90);
+                    moments.addObject().put("g_mm", 4000).put("at_deg", 0);
+                }))
+                .whole();
+        assertThat(whole.pull().gMm()).isCloseTo(5000, within(1e-9));
+        double angle = 0.01;
+        double speed = 0;
+        double time = 0;
+        double step = 1e-4;
+        while (angle > 0) {
+            speed -= 9806.65 * 5000 / whole.inertiaGMm2() * Math.sin(angle) * step;
+            angle += speed * step;
+            time += step;
+        }
+        assertThat(whole.rockingPeriodS().orElseThrow()).isCloseTo(4 * time, withinPercentage(0.01));
+    }
+
     private static WheelSet set(Consumer<ObjectNode> frame, double hubRadius) {
         Job job = job(8, hubRadius, frame);
         List<Piece> pieces = new ArrayList<>();

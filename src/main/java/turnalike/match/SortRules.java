@@ -1,0 +1,68 @@
+package turnalike.match;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** Which sets pass where places want sorts: those whose pieces of each sort pass among themselves. */
+final class SortRules {
+    private final RowSorts sorts;
+    private final List<SetRule> rules = new ArrayList<>();
+
+    /** @param massesG of all pieces; every sort has as many pieces as places want */
+    SortRules(double[] massesG, RowSorts sorts, double wantedShare) {
+        this.sorts = sorts;
+        for (int sort = 0; sort < sorts.count(); sort++) {
+            double[] own =
+                    sorts.pieces(sort).stream().mapToDouble(i -> massesG[i]).toArray();
+            rules.add(new SetRule(own, sorts.places(sort), wantedShare));
+        }
+    }
+
+    /** Whether those pieces, as many of each sort as the places want and in any order, pass. */
+    boolean passes(int[] row) {
+        for (int sort = 0; sort < rules.size(); sort++) {
+            if (!passes(row, sort)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    boolean passes(int[] row, int sort) {
+        if (sorts.places(sort) == 0) {
+            return true;
+        }
+        List<Integer> own = sorts.pieces(sort);
+        int[] set = Arrays.stream(row)
+                .filter(piece -> sorts.ofPieces().get(piece) == sort)
+                .map(own::indexOf)
+                .toArray();
+        return rules.get(sort).passes(set);
+    }
+
+    /** The pieces of a sort that are most alike, as many as its places want. */
+    int[] alikest(int sort) {
+        List<Integer> own = sorts.pieces(sort);
+        return Arrays.stream(rules.get(sort).alikest()).map(own::get).toArray();
+    }
+
+    /** As many pieces of a sort as its places want, neighbours in mass, so many lighter ones left out; they need not pass. */
+    int[] window(int sort, int first) {
+        List<Integer> own = sorts.pieces(sort);
+        return Arrays.stream(rules.get(sort).window(first)).map(own::get).toArray();
+    }
+
+    List<String> warnings(double wantedPct, List<String> names) {
+        List<String> out = new ArrayList<>();
+        for (int sort = 0; sort < rules.size(); sort++) {
+            if (sorts.places(sort) == 0) {
+                continue;
+            }
+            for (String warning : rules.get(sort).warnings(wantedPct)) {
+                out.add(names.get(sort) + ": " + warning);
+            }
+        }
+        return out;
+    }
+}

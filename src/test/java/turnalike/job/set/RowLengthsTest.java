@@ -1,0 +1,230 @@
+package turnalike.job.set;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import turnalike.effort.Effort;
+import turnalike.job.Job;
+import turnalike.job.Plan;
+import turnalike.job.answer.MatchJson;
+import turnalike.job.answer.PlanJson;
+import turnalike.job.fields.Json;
+import turnalike.job.fields.Reading;
+import turnalike.job.pieces.ColumnTargets;
+import turnalike.job.pieces.MatchJob;
+import turnalike.job.read.JobReader;
+import turnalike.pieces.Column;
+import turnalike.pieces.MassUnit;
+import turnalike.pieces.Measures;
+import turnalike.pieces.Piece;
+import turnalike.pieces.PiecesFile;
+import turnalike.units.Length;
+import turnalike.units.Mass;
+import turnalike.units.Problem;
+
+/** An invented stair: one turning over squares of two or three lengths. */
+class RowLengthsTest {
+    private static final String LENGTHS =
+            "[{\"stretch\": 0, \"length\": 150, \"count\": 4}, {\"stretch\": 0, \"length\": 230, \"count\": 2}]";
+
+    private static String text(String frame) {
+        return """
+                {"format": "turnalike-job", "version": 1, "title": "Stair (invented)", "units": "mm",
+                 "pattern": {"name": "Post", "stock": {"section": "square", "size": 42, "length": 700},
+                  "members": [{"kind": "square", "length": 180}, {"kind": "bead", "length": 20, "root": 30, "crown": 40},
+                   {"kind": "taper", "length": 400, "from": 36, "to": 26},
+                   {"kind": "curve", "points": [[0, 26], [20, 30], [40, 24]]},
+                   {"kind": "tenon", "length": 20, "diameter": 20, "chamfer": 2}]},
+                 "checks": [{"at": 100}, {"at": 400}],
+                 "wood": {"density_kg_m3": 600}, %s}
+                """.formatted(frame);
+    }
+
+    private static String row(String more) {
+        return text("\"frame\": {\"kind\": \"row\", %s}".formatted(more));
+    }
+
+    private static Job job(String text) {
+        Job.Read read = JobReader.read(text);
+        assertThat(read.problems()).isEmpty();
+        return read.job().orElseThrow();
+    }
+
+    @Test
+    void each_length_has_its_own_stock_marks_and_settings_and_common_marks_are_told_once() {
+        Job job = job(row("\"lengths\": " + LENGTHS));
+        assertThat(job.count()).isEqualTo(6);
+        JsonNode plan = Json.parse(PlanJson.print(Plan.of(job, Effort.unlimited())), new Reading())
+                .orElseThrow();
+        assertThat(plan.get("lengths")).hasSize(2);
+        int[][] wanted = {{150, 4, 630, 670}, {230, 2, 710, 750}};
+        for (int i = 0; i < 2; i++) {
+            JsonNode each = plan.get("lengths").get(i);
+            assertThat(each.get("letter").asText()).isEqualTo(i == 0 ? "A" : "B");
+            assertThat(each.get("stretch").asInt()).isZero();
+            assertThat(each.get("length_mm").asDouble()).isCloseTo(wanted[i][0], within(1e-9));
+            assertThat(each.get("count").asInt()).isEqualTo(wanted[i][1]);
+            assertThat(each.get("overall_mm").asDouble()).isCloseTo(wanted[i][2], within(1e-9));
+            assertThat(each.at("/stock/blank/length_mm").asDouble()).isCloseTo(wanted[i][3], within(1e-9));
+            assertThat(each.get("marks").get(1).get("mm").asDouble()).isCloseTo(wanted[i][0], within(1e-9));
+            // A square of 42 mm in wood of 600 kg/m3 weighs this much a millimetre more.
+            double more = (wanted[i][0] - 180) * 42 * 42 * 600e-6;
+            assertThat(each.at("/solid/mass_g").asDouble())
+                    .isCloseTo(plan.at("/solid/mass_g").asDouble() + more, within(1e-6));
+            assertThat(each.at("/settings/dividers")).isNotEmpty();
+            assertThat(each.at("/turning/cuts")).isNotEmpty();
+        }
+        JsonNode common = plan.get("common_marks");
+        assertThat(common).hasSize(plan.get("marks").size());
+        assertThat(common.get(0).get("from").asText()).isEqualTo("start");
+        assertThat(common.get(1).get("from").asText()).isEqualTo("end");
+        assertThat(common.get(1).get("mm").asDouble()).isCloseTo(480, within(1e-9));
+        assertThat(plan.at("/lengths_total/count").asInt()).isEqualTo(6);
+        assertThat(plan.at("/lengths_total/blanks").asInt())
+                .isEqualTo(plan.at("/lengths/0/stock/blanks").asInt()
+                        + plan.at("/lengths/1/stock/blanks").asInt());
+    }
+
+    @Test
+    void a_crest_inside_the_stretch_is_common_to_none_and_check_places_keep_to_the_turning() {
+        Job job = job(
+                row(
+                        "\"lengths\": [{\"stretch\": 1, \"length\": 20, \"count\": 1}, {\"stretch\": 1, \"length\": 30, \"count\": 1}]"));
+        Plan plan = Plan.of(job, Effort.unlimited());
+        JsonNode json = Json.parse(PlanJson.print(plan), new Reading()).orElseThrow();
+        assertThat(json.at("/lengths/1/marks/1/common").asBoolean()).isTrue();
+        assertThat(json.at("/lengths/1/marks/2/label").asText()).contains("crest");
+        assertThat(json.at("/lengths/1/marks/2/common").asBoolean()).isFalse();
+        assertThat(json.at("/lengths/1/marks/2/mm").asDouble()).isCloseTo(195, within(1e-9));
+        assertThat(plan.lengths().get(1).plan().job().checks().stream()
+                        .map(check -> check.at().mm()))
+                .containsExactly(100.0, 410.0);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+        [{"stretch": 5, "length": 10, "count": 1}] | frame: lengths 1: stretch: was 5, but the pattern has 5 members; give 0 for the first to 4
+        [{"stretch": 0, "length": 0, "count": 1}] | frame: lengths 1: length: must be above zero; give a size above zero
+        [{"stretch": 0, "length": "-3", "count": 1}] | frame: lengths 1: length:
+        [{"stretch": 3, "length": 50, "count": 1}] | of member 4 (curve): is what a curve has none of: its points say how long it is; name a member
+        [{"stretch": 4, "length": 1, "count": 1}] | of member 5 (tenon):
+        [{"stretch": 0, "length": 50}] | frame: lengths 1: count: is missing; give a whole number from 1 to 400
+        [{"stretch": 0, "length": 50, "count": 1, "note": 1}] | frame: lengths 1: has an unknown key 'note'
+        [{"stretch": 0, "length": 50, "count": 1}, {"stretch": 2, "length": 270, "count": 1}] | frame: lengths 2: makes pieces of 530 mm
+        [] | frame: lengths: has 0 entries; give 1 to 26
+        7 | frame: lengths: is no list
+        [7] | frame: lengths 1: is no object, was 7
+        """)
+    void what_cannot_be_is_told(String lengths, String line) {
+        assertThat(JobReader.read(row("\"lengths\": " + lengths)).problems().stream()
+                        .map(Problem::line))
+                .anyMatch(told -> told.contains(line.strip()));
+    }
+
+    @Test
+    void counts_must_add_up_to_the_places_and_to_the_job_s_count() {
+        assertThat(JobReader.read(row("\"places\": 7, \"lengths\": " + LENGTHS)).problems())
+                .extracting(Problem::line)
+                .containsExactly(
+                        "frame: lengths: count 6 pieces in all, but places says 7; make the counts add up to 7, or change that"
+                                + " to 6");
+        assertThat(JobReader.read(text(
+                                "\"count\": 8, \"frame\": {\"kind\": \"row\", \"lengths\": %s}".formatted(LENGTHS)))
+                        .problems())
+                .extracting(Problem::line)
+                .containsExactly(
+                        "frame: lengths: count 6 pieces in all, but the job's count is 8; make the counts add up to 8, or change"
+                                + " that to 6");
+        assertThat(JobReader.read(row("\"places\": 7, \"lengths_stand\": \"in_turn\""))
+                        .problems())
+                .singleElement()
+                .satisfies(problem -> assertThat(problem.where()).isEqualTo("frame: lengths_stand"));
+    }
+
+    private static Piece piece(String label, double grams, double lengthMm) {
+        Measures weighed = Measures.ofMass(Mass.ofGrams(grams));
+        return Piece.of(label, lengthMm > 0 ? weighed.with(Column.LENGTH, Length.ofMm(lengthMm)) : weighed);
+    }
+
+    private static List<Piece> stock(int a, int b, boolean measured) {
+        Random random = new Random(4);
+        List<Piece> out = new ArrayList<>();
+        for (int i = 0; i < a + b; i++) {
+            boolean first = i < a;
+            double mass = (first ? 470 : 540) + random.nextGaussian();
+            out.add(piece(
+                    (first ? "A" : "B") + i, mass, measured ? (first ? 630 : 710) + 0.2 * random.nextGaussian() : 0));
+        }
+        return out;
+    }
+
+    private static List<String> wanted(JsonNode match) {
+        List<String> out = new ArrayList<>();
+        match.get("places").forEach(place -> {
+            assertThat(place.get("piece").asText())
+                    .startsWith(place.get("length").asText());
+            out.add(place.get("length").asText());
+        });
+        return out;
+    }
+
+    private static JsonNode match(Job job, List<Piece> pieces) {
+        assertThat(MatchJob.problems(job, pieces)).isEmpty();
+        ObjectNode json = Json.parse(
+                        MatchJson.print(MatchJob.of(job, pieces, false, Effort.ofAsks(2000)), List.of()), new Reading())
+                .orElseThrow();
+        return json;
+    }
+
+    @Test
+    void pieces_of_one_length_stand_together_or_in_turn() {
+        Job together = job(row("\"lengths\": " + LENGTHS));
+        Job inTurn = job(row("\"lengths_stand\": \"in_turn\", \"lengths\": " + LENGTHS));
+        for (boolean measured : new boolean[] {true, false}) {
+            for (int more : new int[] {0, 9}) {
+                List<Piece> pieces = stock(5 + more, 3 + more, measured);
+                assertThat(wanted(match(together, pieces))).containsExactly("A", "A", "A", "A", "B", "B");
+                assertThat(wanted(match(inTurn, pieces))).containsExactly("A", "A", "B", "A", "A", "B");
+            }
+        }
+        assertThat(match(together, stock(5, 3, true)).get("best_proven").asBoolean())
+                .isTrue();
+    }
+
+    @Test
+    void pieces_whose_length_nobody_tells_or_that_are_too_few_are_told() {
+        Job job = job(row("\"lengths\": " + LENGTHS));
+        List<Piece> pieces = stock(5, 3, false);
+        pieces.add(piece("7", 500, 0));
+        assertThat(MatchJob.problems(job, pieces))
+                .extracting(Problem::line)
+                .containsExactly(
+                        "piece 7: nothing says which of the row's lengths it is made in; fill in its length, or let its label begin with the"
+                                + " letter: A for the first, B for the last");
+        assertThat(MatchJob.problems(job, stock(7, 1, true)))
+                .extracting(Problem::line)
+                .containsExactly("pieces: 1 of length B (710 mm) for 2 places; log 1 more of that length");
+    }
+
+    @Test
+    void a_length_between_two_is_asked_about_and_no_other_question_comes_of_there_being_two() {
+        Job job = job(row("\"lengths\": " + LENGTHS));
+        List<Piece> pieces = stock(8, 8, true);
+        assertThat(ColumnTargets.questions(job, read(pieces))).isEmpty();
+        pieces.add(piece("17", 480, 664));
+        assertThat(ColumnTargets.questions(job, read(pieces))).anySatisfy(slip -> assertThat(slip.question())
+                .isEqualTo("664 mm is near none of the lengths: is it one of A (630 mm)? It is taken as one"));
+    }
+
+    private static PiecesFile.Read read(List<Piece> pieces) {
+        return new PiecesFile.Read(pieces, List.of(), List.of(), MassUnit.GRAM);
+    }
+}
