@@ -1,0 +1,70 @@
+package turnalike.stock.boards;
+
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
+
+/**
+ * The question in whole numbers: which boards to open, how to rip each, and what to cut from every strip, so that all is cut at the least
+ * cost. Lengths have a kerf added, so that they add up without one.
+ *
+ * @param weights what each kind of blank takes of a strip, above zero
+ * @param demand how many of each kind are wanted
+ * @param stretches kinds of clear stretch that a strip may offer
+ * @param types boards that are alike
+ */
+record Question(long[] weights, int[] demand, List<Stretch> stretches, List<Type> types) {
+    Question {
+        stretches = List.copyOf(stretches);
+        types = List.copyOf(types);
+    }
+
+    /**
+     * One kind of clear stretch along a strip.
+     *
+     * @param blanks which kinds may be cut from it
+     * @param capacity what they may take in all; any one of them, and no second, where it is {@link #ONE}
+     */
+    record Stretch(BitSet blanks, long capacity) {
+        /** The capacity of what stands for a blank that is not cut at all. */
+        static final long ONE = -1;
+
+        boolean holdsOne() {
+            return capacity == ONE;
+        }
+    }
+
+    /**
+     * Boards that are alike.
+     *
+     * @param cost of each, zero or more
+     * @param count how many there are, at least one
+     * @param rips the ways to rip one, each with how many of each stretch it gives
+     */
+    record Type(long cost, int count, List<int[]> rips) {
+        Type {
+            rips = List.copyOf(rips);
+        }
+    }
+
+    int kinds() {
+        return weights.length;
+    }
+
+    int blanks() {
+        return Arrays.stream(demand).sum();
+    }
+
+    /** The grid on which every cost lies: the greatest common divisor of the types' costs. */
+    long costStep() {
+        long step = 0;
+        for (Type type : types) {
+            step = gcd(step, type.cost());
+        }
+        return Math.max(1, step);
+    }
+
+    private static long gcd(long a, long b) {
+        return b == 0 ? a : gcd(b, a % b);
+    }
+}
