@@ -4,18 +4,39 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 
-/** Every cut that holds one given blank and to which no other blank that is left could be added. */
+/**
+ * Every cut that holds one given blank, to which no other blank that is left could be added, and which wastes no more than there is to waste
+ * in all.
+ */
 final class Completions {
     private final Question question;
     private final int[] left;
     private final int[] supply;
     private final List<StripCut> out = new ArrayList<>();
+    private final long waste;
     private int most;
 
     Completions(Question question, int[] left, int[] supply) {
         this.question = question;
         this.left = left;
         this.supply = supply;
+        this.waste = waste();
+    }
+
+    /** What all stretches together hold more than what is left to cut; a blank that may be left out makes that unknown. */
+    private long waste() {
+        long sum = 0;
+        for (int stretch = 0; stretch < supply.length; stretch++) {
+            Question.Stretch each = question.stretches().get(stretch);
+            if (each.holdsOne() && supply[stretch] > 0) {
+                return Long.MAX_VALUE;
+            }
+            sum += supply[stretch] * Math.max(0, each.capacity());
+        }
+        for (int kind = 0; kind < left.length; kind++) {
+            sum -= left[kind] * question.weights()[kind];
+        }
+        return sum;
     }
 
     /** At most so many; as many as that means that there may be more. */
@@ -43,7 +64,7 @@ final class Completions {
         }
         int kind = blanks.nextSetBit(from);
         if (kind < 0) {
-            if (isFull(blanks, cut, room)) {
+            if (room <= waste && isFull(blanks, cut, room)) {
                 out.add(new StripCut(stretch, cut.clone()));
             }
             return;
