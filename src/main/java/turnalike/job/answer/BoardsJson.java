@@ -52,7 +52,7 @@ public final class BoardsJson {
         root.put("longest_left_over_bound_mm", plan.longest().mm());
         root.put("longest_left_over_proven", plan.longestProven());
         root.put("keep_from_mm", plan.keep().mm());
-        root.put("yield", plan.yield());
+        root.put("yield", plan.shareUsed());
         root.putObject("sawing")
                 .put("kerf_mm", plan.order().sawing().kerf().mm())
                 .put("edge_mm", plan.order().sawing().edge().mm())

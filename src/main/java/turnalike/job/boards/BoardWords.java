@@ -58,7 +58,7 @@ public final class BoardWords {
                 what,
                 sure,
                 longest,
-                100 * plan.yield());
+                100 * plan.shareUsed());
     }
 
     /**

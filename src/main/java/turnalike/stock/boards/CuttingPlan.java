@@ -144,7 +144,7 @@ public record CuttingPlan(
     }
 
     /** {@return the volume of the blanks by the volume of the boards that are cut, 0 to 1; 0 where none is} */
-    public double yield() {
+    public double shareUsed() {
         double wood = boards.stream()
                 .mapToDouble(each -> each.board().thickness().mm()
                         * each.board().width().mm()
