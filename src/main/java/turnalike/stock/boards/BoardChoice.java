@@ -2,15 +2,12 @@ package turnalike.stock.boards;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import turnalike.units.Length;
 
 /**
- * The boards that need be looked at. Of a great many most can be left out: one that is worse in every way than so many others as a plan can
- * take at the most is in no plan that the others could not make.
+ * The boards that need be looked at. Where nothing has a price and there are a great many, most can be left out: one that is smaller in every way than
+ * so many others as a plan takes at the most is in no plan that the others could not make.
  */
 final class BoardChoice {
     /** Fewer boards than that are all looked at. */
@@ -18,96 +15,84 @@ final class BoardChoice {
 
     private final CuttingOrder order;
     private final List<Wanted> kinds;
-    private final BoardCutting.Prices prices;
-    private final List<Board> useful;
-    private final Map<Board, List<Length>> clear = new HashMap<>();
+    private final List<Weighed> useful;
+    private final boolean priced;
     private int enough = 4;
 
-    BoardChoice(CuttingOrder order, List<Wanted> kinds, BoardCutting.Prices prices) {
+    /**
+     * A board with what it costs in whole numbers.
+     *
+     * @param clear its stretches, the longest first
+     */
+    record Weighed(Board board, long cost, List<Length> clear) {
+        boolean dominates(Weighed worse) {
+            boolean larger = board.thickness().compareTo(worse.board.thickness()) >= 0
+                    && board.width().compareTo(worse.board.width()) >= 0
+                    && clear.size() >= worse.clear.size()
+                    && (board.species().isEmpty() || board.species().equals(worse.board.species()));
+            for (int i = 0; larger && i < worse.clear.size(); i++) {
+                larger = clear.get(i).compareTo(worse.clear.get(i)) >= 0;
+            }
+            return larger;
+        }
+    }
+
+    BoardChoice(CuttingOrder order, List<Wanted> kinds, BoardPrices prices) {
         this.order = order;
         this.kinds = kinds;
-        this.prices = prices;
+        this.priced = prices.priced();
         this.useful = order.boards().stream()
                 .filter(board -> kinds.stream().anyMatch(each -> order.fits(each, board)))
+                .map(board -> new Weighed(board, prices.of(board), clear(board)))
                 .toList();
-        for (Board board : useful) {
-            clear.put(
-                    board,
-                    board.clear(order.sawing()).stream()
-                            .map(Board.Clear::length)
-                            .sorted(Comparator.reverseOrder())
-                            .toList());
-        }
+    }
+
+    private List<Length> clear(Board board) {
+        return board.clear(order.sawing()).stream()
+                .map(Board.Clear::length)
+                .sorted(Comparator.reverseOrder())
+                .toList();
     }
 
     /** With every board. */
     BoardModel all(BoardModel.Terms terms) {
-        return BoardModel.of(order, kinds, costs(useful), terms);
+        return BoardModel.of(order, kinds, useful, terms);
     }
 
     BoardModel model(BoardModel.Terms terms) {
-        return BoardModel.of(order, kinds, costs(useful.size() <= FEW ? useful : undominated()), terms);
+        return BoardModel.of(order, kinds, looksAtAll() ? useful : undominated(), terms);
     }
 
-    private Map<Board, Long> costs(List<Board> boards) {
-        Map<Board, Long> out = new LinkedHashMap<>();
-        boards.forEach(board -> out.put(board, prices.of(board)));
-        return out;
+    private boolean looksAtAll() {
+        return priced || useful.size() <= FEW || enough == Integer.MAX_VALUE;
     }
 
-    /** Whether a plan of that cost can take no more boards than were counted on. */
-    boolean isEnoughFor(long cost) {
-        long cheapest = useful.stream().mapToLong(prices::of).min().orElse(1);
-        return useful.size() <= FEW || cost / Math.max(1, cheapest) <= enough;
+    /** Whether no plan for so many boards takes more than were counted on; where not, more will be looked at. */
+    boolean isEnoughFor(long boards) {
+        if (looksAtAll() || boards <= enough) {
+            return true;
+        }
+        enough = boards > useful.size() ? Integer.MAX_VALUE : (int) boards;
+        return false;
     }
 
-    /** Looks at more of them; false where all are. */
-    boolean widen() {
-        boolean more = enough < useful.stream().mapToInt(Board::count).sum();
-        enough *= 2;
-        return more;
-    }
-
-    private List<Board> undominated() {
-        List<Board> best = new ArrayList<>(useful);
-        best.sort(Comparator.<Board>comparingLong(prices::of)
-                .thenComparing(Board::thickness, Comparator.reverseOrder())
-                .thenComparing(Board::width, Comparator.reverseOrder())
-                .thenComparing(board -> clear.get(board).get(0), Comparator.reverseOrder()));
-        List<Board> out = new ArrayList<>();
-        for (Board board : best) {
+    private List<Weighed> undominated() {
+        List<Weighed> largest = new ArrayList<>(useful);
+        largest.sort(Comparator.<Weighed, Length>comparing(each -> each.board().thickness())
+                .thenComparing(each -> each.board().width())
+                .thenComparing(each -> each.clear().get(0))
+                .reversed());
+        List<Weighed> out = new ArrayList<>();
+        for (Weighed each : largest) {
             int better = 0;
-            for (Board other : out) {
-                better += dominates(other, board) ? other.count() : 0;
-                if (better >= enough) {
-                    break;
-                }
+            for (int other = 0; other < out.size() && better < enough; other++) {
+                better +=
+                        out.get(other).dominates(each) ? out.get(other).board().count() : 0;
             }
             if (better < enough) {
-                out.add(board);
+                out.add(each);
             }
         }
-        return useful.stream().filter(new java.util.HashSet<>(out)::contains).toList();
-    }
-
-    private boolean dominates(Board better, Board worse) {
-        boolean larger = prices.of(better) <= prices.of(worse)
-                && better.thickness().compareTo(worse.thickness()) >= 0
-                && better.width().compareTo(worse.width()) >= 0
-                && (better.species().isEmpty() || better.species().equals(worse.species()));
-        if (!larger) {
-            return false;
-        }
-        List<Length> longer = clear.get(better);
-        List<Length> shorter = clear.get(worse);
-        if (longer.size() < shorter.size()) {
-            return false;
-        }
-        for (int i = 0; i < shorter.size(); i++) {
-            if (longer.get(i).compareTo(shorter.get(i)) < 0) {
-                return false;
-            }
-        }
-        return true;
+        return out;
     }
 }

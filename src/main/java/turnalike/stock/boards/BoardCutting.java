@@ -2,9 +2,7 @@ package turnalike.stock.boards;
 
 import java.math.BigDecimal;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import turnalike.effort.Effort;
 import turnalike.stock.boards.CuttingPlan.CutBoard;
@@ -26,7 +24,7 @@ public final class BoardCutting {
     private final CuttingOrder order;
     private final Effort effort;
     private final List<Wanted> kinds;
-    private final Prices prices;
+    private final BoardPrices prices;
     private boolean proven = true;
 
     private BoardCutting(CuttingOrder order, Effort effort) {
@@ -35,7 +33,7 @@ public final class BoardCutting {
         this.kinds = order.wanted().stream()
                 .filter(each -> order.boards().stream().anyMatch(board -> order.fits(each, board)))
                 .toList();
-        this.prices = Prices.of(order);
+        this.prices = BoardPrices.of(order);
     }
 
     /**
@@ -108,8 +106,7 @@ public final class BoardCutting {
         while (true) {
             BoardModel model = choice.model(terms);
             BoardSearch.Outcome outcome = BoardSearch.solve(model.question(), most, share, "boards");
-            long cost = outcome.found().map(BoardSearch.Found::cost).orElse(most);
-            if (choice.isEnoughFor(cost) || !choice.widen()) {
+            if (choice.isEnoughFor(outcome.found().map(BoardSearch.Found::cost).orElse(most))) {
                 return new Solved(model, outcome, terms.lacking());
             }
         }
@@ -164,44 +161,5 @@ public final class BoardCutting {
                 .map(each -> each.board().price().orElse(BigDecimal.ZERO))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
         return new CuttingPlan(order, boards, leftOver, missing, cost, bound, best, longest, longestProven);
-    }
-
-    /** Costs in whole numbers. */
-    record Prices(boolean priced, int scale, Map<Board, Long> costs, long perUnit) {
-        /** Where all boards are free of cost, or some are, the fewest of those count; not so many that they would outweigh one price step. */
-        static Prices of(CuttingOrder order) {
-            Map<Board, Long> costs = new LinkedHashMap<>();
-            if (!order.isPriced()) {
-                order.boards().forEach(board -> costs.put(board, 1L));
-                return new Prices(false, 0, costs, 1);
-            }
-            int scale = order.boards().stream()
-                    .flatMap(board -> board.price().stream())
-                    .mapToInt(price -> Math.max(0, price.stripTrailingZeros().scale()))
-                    .max()
-                    .orElse(0);
-            boolean anyFree = order.boards().stream()
-                    .anyMatch(board -> board.price().orElse(BigDecimal.ZERO).signum() == 0);
-            long perUnit = anyFree
-                    ? 1 + order.boards().stream().mapToLong(Board::count).sum()
-                    : 1;
-            for (Board board : order.boards()) {
-                long price = board.price()
-                        .orElse(BigDecimal.ZERO)
-                        .movePointRight(scale)
-                        .longValueExact();
-                costs.put(board, price == 0 ? 1 : price * perUnit);
-            }
-            return new Prices(true, scale, costs, perUnit);
-        }
-
-        long of(Board board) {
-            return costs.getOrDefault(board, 0L);
-        }
-
-        /** A cost in whole numbers as a price, or as a number of boards. */
-        BigDecimal told(long cost) {
-            return BigDecimal.valueOf(cost / perUnit, scale);
-        }
     }
 }

@@ -74,7 +74,7 @@ record BoardModel(Question question, List<List<Copy>> copies, boolean complete) 
     }
 
     /** Builds it; {@code kinds} are the wanted blanks that some board can give, {@code boards} those with the cost of each. */
-    static BoardModel of(CuttingOrder order, List<Wanted> kinds, Map<Board, Long> boards, Terms terms) {
+    static BoardModel of(CuttingOrder order, List<Wanted> kinds, List<BoardChoice.Weighed> boards, Terms terms) {
         return new Builder(order, kinds, terms).build(boards);
     }
 
@@ -95,14 +95,14 @@ record BoardModel(Question question, List<List<Copy>> copies, boolean complete) 
             this.kerf = units(order.sawing().kerf());
         }
 
-        BoardModel build(Map<Board, Long> boards) {
+        BoardModel build(List<BoardChoice.Weighed> boards) {
             List<List<Layout>> layouts = new ArrayList<>();
-            List<Board> used = new ArrayList<>();
-            for (Board board : boards.keySet()) {
-                List<Layout> ways = ways(board);
+            List<BoardChoice.Weighed> used = new ArrayList<>();
+            for (BoardChoice.Weighed each : boards) {
+                List<Layout> ways = ways(each.board());
                 if (!ways.isEmpty()) {
                     layouts.add(ways);
-                    used.add(board);
+                    used.add(each);
                 }
             }
             reachOnly(layouts);
@@ -111,13 +111,13 @@ record BoardModel(Question question, List<List<Copy>> copies, boolean complete) 
             List<Question.Type> types = new ArrayList<>();
             List<List<Copy>> copies = new ArrayList<>();
             for (int i = 0; i < used.size(); i++) {
-                Board board = used.get(i);
+                Board board = used.get(i).board();
                 List<int[]> rips =
                         layouts.get(i).stream().map(each -> supply(each, width)).toList();
                 String key =
-                        boards.get(board) + rips.stream().map(Arrays::toString).collect(Collectors.joining());
+                        used.get(i).cost() + rips.stream().map(Arrays::toString).collect(Collectors.joining());
                 int type = typeOf.getOrDefault(key, -1);
-                long cost = terms.countLacking() ? 0 : boards.get(board);
+                long cost = terms.countLacking() ? 0 : used.get(i).cost();
                 if (type < 0) {
                     typeOf.put(key, types.size());
                     types.add(new Question.Type(cost, board.count(), rips));

@@ -67,6 +67,8 @@ final class BoardSearch {
     private long rootBound;
     private boolean open;
     private boolean spent;
+    private double least;
+    private double[] worths;
 
     private BoardSearch(Question question, Effort effort, String what) {
         this.question = question;
@@ -79,6 +81,7 @@ final class BoardSearch {
                 question.types().stream().mapToLong(Question.Type::cost).max().orElse(1));
         this.kinds = question.kinds();
         this.stretches = question.stretches().size();
+        this.worths = new double[kinds];
     }
 
     /**
@@ -88,7 +91,35 @@ final class BoardSearch {
      * @param what is searched, as whoever waits is told
      */
     static Outcome solve(Question question, long most, Effort effort, String what) {
+        return question.types().size() <= ManyTypes.FEW
+                ? one(question, most, effort, what)
+                : ManyTypes.solve(question, most, effort, what);
+    }
+
+    /** The same with all types at once. */
+    static Outcome one(Question question, long most, Effort effort, String what) {
         return new BoardSearch(question, effort, what).search(most);
+    }
+
+    /**
+     * What the program says before anything is decided.
+     *
+     * @param found a first answer, if any
+     * @param worths of the blanks, in units of cost
+     * @param costUnit that unit
+     */
+    record Root(Optional<Found> found, double[] worths, double costUnit) {}
+
+    static Root root(Question question, long most, Effort effort, String what) {
+        BoardSearch search = new BoardSearch(question, effort, what);
+        search.limit = Long.MAX_VALUE;
+        search.greedy();
+        if (search.tables.isPresent()) {
+            search.prepare();
+            search.limit = Long.MAX_VALUE;
+            search.bounded();
+        }
+        return new Root(search.best.filter(each -> each.cost() <= most), search.worths, search.costUnit);
     }
 
     private Outcome search(long most) {
@@ -99,6 +130,17 @@ final class BoardSearch {
             return new Outcome(best, byContent(), best.isPresent() && best.get().cost() <= byContent());
         }
         greedy();
+        prepare();
+        boolean through = node(0);
+        boolean proven = through && !open;
+        long bound = proven ? best.map(Found::cost).orElse(rootBound) : Math.min(rootBound, limitCost());
+        return new Outcome(
+                best,
+                bound,
+                proven || best.map(each -> each.cost() <= rootBound).orElse(false));
+    }
+
+    private void prepare() {
         program = new MasterProgram(kinds + stretches + question.types().size(), PENALTY + 4 * allBoards());
         for (int type = 0; type < question.types().size(); type++) {
             for (int rip = 0; rip < question.types().get(type).rips().size(); rip++) {
@@ -109,13 +151,6 @@ final class BoardSearch {
         fixed = new int[ripColumns.size()];
         Arrays.fill(fixed, -1);
         openFree();
-        boolean through = node(0);
-        boolean proven = through && !open;
-        long bound = proven ? best.map(Found::cost).orElse(rootBound) : Math.min(rootBound, limitCost());
-        return new Outcome(
-                best,
-                bound,
-                proven || best.map(each -> each.cost() <= rootBound).orElse(false));
     }
 
     /** What costs nothing and can be ripped in one way only is opened at once. */
@@ -250,11 +285,14 @@ final class BoardSearch {
         return value.isPresent() && rounded(value.get()) >= limit;
     }
 
-    /** A linear value as the least cost on the grid that is not below it; the allowance covers the program's rounding. */
     private long rounded(double value) {
-        double allowance = 1e-7 * (1 + question.blanks()) + 1e-6;
+        return rounded(value, costUnit, costStep);
+    }
+
+    /** A value in units of cost as the least cost on the grid that is not below it; the allowance covers the rounding of sums. */
+    static long rounded(double value, double costUnit, long costStep) {
         double cost = value * costUnit / costStep;
-        double least = Math.ceil(cost - Math.max(1e-4, allowance * costUnit / costStep));
+        double least = Math.ceil(cost - Math.max(1e-4, 1e-9 * cost));
         return least > 1e17 ? Long.MAX_VALUE : (long) least * costStep;
     }
 
@@ -266,7 +304,6 @@ final class BoardSearch {
         for (int type = 0; type < question.types().size(); type++) {
             limits[kinds + stretches + type] = -question.types().get(type).count();
         }
-        double cost = 0;
         for (int rip = 0; rip < fixed.length; rip++) {
             if (fixed[rip] > 0) {
                 int type = ripColumns.get(rip)[0];
@@ -275,20 +312,19 @@ final class BoardSearch {
                     limits[kinds + stretch] -= (double) gives[stretch] * fixed[rip];
                 }
                 limits[kinds + stretches + type] += fixed[rip];
-                cost += fixed[rip] * question.types().get(type).cost() / costUnit;
             }
         }
         program.start(limits);
+        least = Double.NEGATIVE_INFINITY;
         boolean solved = program.solve(this::price, () -> {
-            spent |= effort.spentAfter(1 + limits.length / 200);
+            spent |= effort.spentAfter(program.asks());
             return spent;
         });
-        if (!solved) {
+        if (!solved || spent) {
             spent = true;
             return Optional.empty();
         }
-        double value = program.value() + cost;
-        return Optional.of(value > allBoards() + 1 ? 1e18 : value);
+        return Optional.of(least > allBoards() + 1 ? 1e18 : Math.max(0, least));
     }
 
     /** What no answer costs more than. */
@@ -306,6 +342,15 @@ final class BoardSearch {
         }
         double[] worth = Arrays.copyOf(duals, kinds);
         tables.get().fill(worth, question.demand());
+        LagrangeBound bound = LagrangeBound.of(question, tables.get(), worth, costUnit);
+        double value = bound.value(free(), fixed());
+        if (value > least) {
+            least = value;
+            worths = worth;
+        }
+        if (rounded(least) >= limit) {
+            return MasterProgram.Pricing.ENOUGH;
+        }
         int added = 0;
         for (int stretch = 0; stretch < stretches; stretch++) {
             double reduced = duals[kinds + stretch] - tables.get().best(stretch, worth, question.demand());
@@ -335,6 +380,23 @@ final class BoardSearch {
         cutColumns.put(program.add(new MasterProgram.Column(rows, entries, 0)), cuts.size());
         cuts.add(cut);
         return 1;
+    }
+
+    private int[][] fixed() {
+        int[][] out = emptyTable();
+        for (int rip = 0; rip < fixed.length; rip++) {
+            out[ripColumns.get(rip)[0]][ripColumns.get(rip)[1]] = fixed[rip];
+        }
+        return out;
+    }
+
+    /** How many boards of each type are not spoken for yet. */
+    private int[] free() {
+        int[] out = question.types().stream().mapToInt(Question.Type::count).toArray();
+        for (int rip = 0; rip < fixed.length; rip++) {
+            out[ripColumns.get(rip)[0]] -= Math.max(0, fixed[rip]);
+        }
+        return out;
     }
 
     private void tryQuickly(int[] opened) {

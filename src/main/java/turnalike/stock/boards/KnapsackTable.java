@@ -2,6 +2,7 @@ package turnalike.stock.boards;
 
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Comparator;
 import java.util.Optional;
 
 /**
@@ -17,6 +18,7 @@ final class KnapsackTable {
 
     private final int[] kinds;
     private final int[] copies;
+    private final long[] weights;
     private final long[] sums;
     /** For each kind and sum: which sum is less by one of that kind; below zero for none. */
     private final int[][] before;
@@ -25,9 +27,10 @@ final class KnapsackTable {
     private final double[] worth;
     private final int[] bestUpTo;
 
-    private KnapsackTable(int[] kinds, int[] copies, long[] sums, int[][] before) {
+    private KnapsackTable(int[] kinds, int[] copies, long[] weights, long[] sums, int[][] before) {
         this.kinds = kinds;
         this.copies = copies;
+        this.weights = weights;
         this.sums = sums;
         this.before = before;
         this.took = new byte[kinds.length][sums.length];
@@ -39,6 +42,9 @@ final class KnapsackTable {
     static Optional<KnapsackTable> of(Question question, BitSet blanks, long capacity) {
         int[] kinds = blanks.stream()
                 .filter(kind -> question.weights()[kind] <= capacity && question.demand()[kind] > 0)
+                .boxed()
+                .sorted(Comparator.comparingLong(kind -> question.weights()[kind]))
+                .mapToInt(kind -> kind)
                 .toArray();
         int[] copies = Arrays.stream(kinds)
                 .map(kind -> (int) Math.min(
@@ -68,7 +74,12 @@ final class KnapsackTable {
                 before[i][at] = sums[less] == sums[at] - weight ? less : -1;
             }
         }
-        return Optional.of(new KnapsackTable(kinds, copies, sums, before));
+        return Optional.of(new KnapsackTable(
+                kinds,
+                copies,
+                Arrays.stream(kinds).mapToLong(kind -> question.weights()[kind]).toArray(),
+                sums,
+                before));
     }
 
     /** Both sorted lists in one: the sums, and the sums with one more. */
@@ -111,10 +122,12 @@ final class KnapsackTable {
     void fill(double[] worthOf, int[] most) {
         Arrays.fill(worth, Double.NEGATIVE_INFINITY);
         worth[0] = 0;
+        long reached = 0;
         for (int i = 0; i < kinds.length; i++) {
             int bound = Math.min(copies[i], most[kinds[i]]);
             if (worthOf[kinds[i]] > 0 && bound > 0) {
-                add(i, worthOf[kinds[i]], bound);
+                reached += bound * weights[i];
+                add(i, worthOf[kinds[i]], bound, within(reached));
             } else {
                 Arrays.fill(took[i], (byte) 0);
             }
@@ -128,11 +141,15 @@ final class KnapsackTable {
         }
     }
 
-    /** From the greatest sum down, so that a smaller one still stands for the kinds before. */
-    private void add(int i, double each, int bound) {
+    /**
+     * From the greatest sum down that the kinds up to this one reach, so that a smaller one still stands for the kinds before; the lightest
+     * come first, so that there are few of them.
+     */
+    private void add(int i, double each, int bound, int greatest) {
         int[] less = before[i];
         byte[] taken = took[i];
-        for (int at = sums.length - 1; at >= 0; at--) {
+        Arrays.fill(taken, (byte) 0);
+        for (int at = greatest; at >= 0; at--) {
             double best = worth[at];
             byte copiesTaken = 0;
             int from = at;

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import turnalike.stock.boards.CuttingPlan.CutBlank;
@@ -51,7 +52,7 @@ final class Layouts {
                 }
             }
         }
-        Map<Board, Integer> places = new HashMap<>();
+        Map<Board, Integer> places = new IdentityHashMap<>();
         order.boards().forEach(board -> places.putIfAbsent(board, places.size()));
         out.sort(Comparator.<CutBoard>comparingInt(each -> places.getOrDefault(each.board(), 0))
                 .thenComparing(each -> each.label().length())

@@ -42,6 +42,11 @@ final class MasterProgram {
         this.limits = new double[rows];
     }
 
+    /** What one pivot costs, its share of the next {@link #refresh} included, in units of some hundred steps. */
+    int asks() {
+        return 1 + (int) ((double) rows * rows / 10_000 * (1 + rows / (double) PIVOTS_TO_REFRESH));
+    }
+
     int add(Column column) {
         columns.add(column);
         return columns.size() - 1;
@@ -155,8 +160,11 @@ final class MasterProgram {
         return false;
     }
 
-    /** More columns where they are worth it; how many were added. */
+    /** More columns where they are worth it; how many were added, or {@link #ENOUGH}. */
     interface Pricing {
+        /** The answer does not matter any more. */
+        int ENOUGH = -1;
+
         int price(double[] duals);
     }
 
@@ -172,7 +180,7 @@ final class MasterProgram {
         while (true) {
             int entering = entering();
             if (entering == Integer.MIN_VALUE) {
-                if (pricing.price(duals) == 0) {
+                if (pricing.price(duals) <= 0) {
                     return true;
                 }
                 continue;

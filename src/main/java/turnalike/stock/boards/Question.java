@@ -1,5 +1,6 @@
 package turnalike.stock.boards;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
@@ -54,6 +55,41 @@ record Question(long[] weights, int[] demand, List<Stretch> stretches, List<Type
     int blanks() {
         return Arrays.stream(demand).sum();
     }
+
+    /** The same with some of its types only, in that order, and the stretches that they give. */
+    Part only(List<Integer> some) {
+        int[] renamed = new int[stretches.size()];
+        Arrays.fill(renamed, -1);
+        List<Integer> used = new ArrayList<>();
+        for (int type : some) {
+            for (int[] rip : types.get(type).rips()) {
+                for (int stretch = 0; stretch < rip.length; stretch++) {
+                    if (rip[stretch] > 0 && renamed[stretch] < 0) {
+                        renamed[stretch] = used.size();
+                        used.add(stretch);
+                    }
+                }
+            }
+        }
+        List<Type> out = new ArrayList<>();
+        for (int type : some) {
+            List<int[]> rips = types.get(type).rips().stream()
+                    .map(rip -> used.stream().mapToInt(stretch -> rip[stretch]).toArray())
+                    .toList();
+            out.add(new Type(types.get(type).cost(), types.get(type).count(), rips));
+        }
+        return new Part(
+                new Question(weights, demand, used.stream().map(stretches::get).toList(), out), some, used);
+    }
+
+    /**
+     * Part of a question.
+     *
+     * @param question that part by itself
+     * @param types which of the whole question's its types are
+     * @param stretches likewise
+     */
+    record Part(Question question, List<Integer> types, List<Integer> stretches) {}
 
     /** The grid on which every cost lies: the greatest common divisor of the types' costs. */
     long costStep() {

@@ -33,6 +33,8 @@ final class StripSearch {
     private static final int MOST_DEPARTURES = 4;
     private static final int MOST_BRANCHES = 20_000;
 
+    private static final Shadow NONE = new Shadow(Double.NEGATIVE_INFINITY, 0, new double[0], new double[0]);
+
     private final Question question;
     private final CutTables tables;
     private final MasterProgram program;
@@ -42,6 +44,9 @@ final class StripSearch {
     private final FillOneByOne filling;
     private Effort effort = Effort.unlimited();
     private List<StripCut> found = List.of();
+    private double most;
+    private Shadow best = NONE;
+    private boolean ruledOut;
     private boolean started;
     private boolean spent;
     private boolean complete;
@@ -137,12 +142,14 @@ final class StripSearch {
         if (kind < 0) {
             return Answer.UNKNOWN;
         }
+        Shadow shadow = best;
         boolean through = complete;
         int tried = 0;
         Set<List<Integer>> done = new HashSet<>();
         for (int column : order) {
             StripCut cut = trimmed(cuts.get(column), left);
-            if (cut.blanks()[kind] == 0 || supply[cut.stretch()] == 0 || !done.add(key(cut))) {
+            boolean isOpen = cut.blanks()[kind] > 0 && supply[cut.stretch()] > 0 && !shadow.rulesOut(cut);
+            if (!isOpen || !done.add(key(cut))) {
                 continue;
             }
             if (tried > departures) {
@@ -162,7 +169,7 @@ final class StripSearch {
         List<StripCut> others = new Completions(question, left, supply).with(kind, MOST_BRANCHES);
         through &= others.size() < MOST_BRANCHES;
         for (StripCut cut : others) {
-            if (done.add(key(cut))) {
+            if (!shadow.rulesOut(cut) && done.add(key(cut))) {
                 Answer answer = take(cut, 1, left, supply, departures, depth);
                 if (answer == Answer.YES || spent) {
                     return answer;
@@ -295,15 +302,64 @@ final class StripSearch {
             program.start(limits);
             started = true;
         }
+        ruledOut = false;
+        most = all;
+        best = NONE;
         boolean solved = program.solve(duals -> price(duals, left, supply), () -> {
-            spent = effort.spentAfter(1 + limits.length / 200);
+            spent = effort.spentAfter(program.asks());
             return spent;
         });
-        if (!solved) {
-            spent = true; // without an end there is no bound: say so rather than guess
-            return false;
+        spent |= !solved; // stopped before its end the program shows nothing: say so rather than guess
+        return solved && !spent && !ruledOut;
+    }
+
+    private boolean isTooMuch(double value) {
+        return value > most + 1e-6 * Math.max(1, most);
+    }
+
+    private Shadow shadow(double value, double[] worth, int[] left, int[] supply) {
+        double[] cost = new double[supply.length];
+        for (int stretch = 0; stretch < cost.length; stretch++) {
+            cost[stretch] = supply[stretch] > 0 ? Math.max(use[stretch], tables.best(stretch, worth, left)) : 0;
         }
-        return program.value() <= all + 1e-5 * Math.max(1, all);
+        return new Shadow(value, most, worth, cost);
+    }
+
+    /**
+     * The best bound of a node by what it says that blanks are worth and stretches cost.
+     *
+     * @param least the bound
+     * @param most what there is
+     */
+    private record Shadow(double least, double most, double[] worth, double[] cost) {
+        /** Whether the bound alone rules out that this is cut here: it costs more than it is worth by more than there is to spare. */
+        boolean rulesOut(StripCut cut) {
+            if (worth.length == 0) {
+                return false;
+            }
+            double excess = cost[cut.stretch()];
+            for (int kind = 0; kind < worth.length; kind++) {
+                excess -= cut.blanks()[kind] * Math.max(0, worth[kind]);
+            }
+            return least + excess > most + 1e-6 * Math.max(1, most);
+        }
+    }
+
+    /**
+     * What any answer needs of the stretches at the least, by the duals alone: sound for any duals, however the program rounds (Lagrange's bound;
+     * derived here). Beyond what there is, there is no answer.
+     */
+    private double least(double[] worth, int[] left, int[] supply) {
+        double sum = 0;
+        for (int kind = 0; kind < left.length; kind++) {
+            sum += Math.max(0, worth[kind]) * left[kind];
+        }
+        for (int stretch = 0; stretch < supply.length; stretch++) {
+            if (supply[stretch] > 0) {
+                sum -= supply[stretch] * Math.max(0, tables.best(stretch, worth, left) - use[stretch]);
+            }
+        }
+        return sum;
     }
 
     private int price(double[] duals, int[] left, int[] supply) {
@@ -314,6 +370,14 @@ final class StripSearch {
         }
         double[] worth = Arrays.copyOf(duals, kinds);
         tables.fill(worth, left);
+        double value = least(worth, left, supply);
+        if (value > best.least()) {
+            best = shadow(value, worth, left, supply);
+        }
+        if (isTooMuch(value)) {
+            ruledOut = true;
+            return MasterProgram.Pricing.ENOUGH;
+        }
         int added = 0;
         for (int stretch = 0; stretch < supply.length; stretch++) {
             if (supply[stretch] > 0) {

@@ -57,6 +57,47 @@ class BoardSearchTest {
                 .isGreaterThanOrEqualTo(whole.found().orElseThrow().cost());
     }
 
+    /** More types than are searched at once, so that most are ruled out by their price: nothing dear is taken for proven. */
+    @Test
+    void many_types_of_boards_cost_as_little_as_cp_sat_finds() {
+        Seeds.each(6, random -> {
+            Question question = many(random);
+            assertThat(question.types()).hasSizeGreaterThan(ManyTypes.FEW);
+            BoardSearch.Outcome found = BoardSearch.solve(question, Long.MAX_VALUE, Effort.ofAsks(3_000_000), "boards");
+            CpSatPacking.Found reference = CpSatPacking.solve(question, SECONDS, 2);
+            long cost = found.found().orElseThrow().cost();
+            assertThat(reference.proven()).isTrue();
+            assertThat(found.bound()).isLessThanOrEqualTo(reference.cost());
+            assertThat(cost).isGreaterThanOrEqualTo(reference.cost());
+            assertThat(found.proven()).isTrue();
+            assertThat(cost).isEqualTo(reference.cost());
+        });
+    }
+
+    private static Question many(Random random) {
+        int kinds = 3;
+        long[] weights = new long[kinds];
+        int[] demand = new int[kinds];
+        BitSet all = new BitSet();
+        for (int kind = 0; kind < kinds; kind++) {
+            weights[kind] = 150 + random.nextInt(300);
+            demand[kind] = 2 + random.nextInt(4);
+            all.set(kind);
+        }
+        int count = 75;
+        List<Question.Stretch> stretches = new ArrayList<>();
+        List<Question.Type> types = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            int capacity = 300 + random.nextInt(1_500);
+            stretches.add(new Question.Stretch(all, capacity));
+            int[] rip = new int[count];
+            rip[i] = 1 + random.nextInt(2);
+            long cost = Math.round(capacity * rip[i] * (0.05 + 0.02 * random.nextDouble()));
+            types.add(new Question.Type(cost, 1, List.of(rip)));
+        }
+        return new Question(weights, demand, stretches, types);
+    }
+
     private static Question random(Random random) {
         int kinds = 3 + random.nextInt(4);
         long[] weights = new long[kinds];
