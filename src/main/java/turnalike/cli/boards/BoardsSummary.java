@@ -20,13 +20,11 @@ import turnalike.units.UnitSystem;
 final class BoardsSummary {
     private static final int MOST_KEPT = 12;
 
-    private final List<JobBlanks.Named> jobs;
     private final CuttingPlan plan;
     private final UnitSystem units;
     private final StringBuilder out = new StringBuilder();
 
     private BoardsSummary(List<JobBlanks.Named> jobs, CuttingPlan plan) {
-        this.jobs = jobs;
         this.plan = plan;
         this.units = JobBlanks.units(jobs);
     }

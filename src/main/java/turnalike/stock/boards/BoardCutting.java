@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import turnalike.effort.Effort;
+import turnalike.effort.Progress;
 import turnalike.stock.boards.CuttingPlan.CutBoard;
 import turnalike.stock.boards.CuttingPlan.LeftOver;
 import turnalike.stock.boards.CuttingPlan.Missing;
@@ -105,11 +106,38 @@ public final class BoardCutting {
     private Solved solve(BoardChoice choice, BoardModel.Terms terms, long most, Effort share) {
         while (true) {
             BoardModel model = choice.model(terms);
-            BoardSearch.Outcome outcome = BoardSearch.solve(model.question(), most, share, "boards");
+            BoardSearch.Outcome outcome = BoardSearch.solve(
+                    model.question(), most, told(share), prices.priced() ? "cost of the boards" : "boards");
             if (choice.isEnoughFor(outcome.found().map(BoardSearch.Found::cost).orElse(most))) {
                 return new Solved(model, outcome, terms.lacking());
             }
         }
+    }
+
+    /** Whoever waits is told prices, and not the whole numbers that stand for them. */
+    private Effort told(Effort share) {
+        double unit = prices.perUnit();
+        return new Effort() {
+            @Override
+            public boolean spent() {
+                return share.spent();
+            }
+
+            @Override
+            public boolean spentAfter(int asks) {
+                return share.spentAfter(asks);
+            }
+
+            @Override
+            public Effort share(double part) {
+                return told(share.share(part));
+            }
+
+            @Override
+            public void report(Progress progress) {
+                share.report(new Progress(progress.what(), progress.best() / unit, progress.bound() / unit));
+            }
+        };
     }
 
     /** The second aim by halving: a piece that is to be left over is one more blank. */

@@ -49,6 +49,7 @@ record BoardModel(Question question, List<List<Copy>> copies, boolean complete) 
      * @param layers how many strips
      * @param stretches for each clear stretch of the board, which of the question's it is; below zero for none
      */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     record RipLayout(int size, int layers, int[] stretches) {}
 
     static long units(Length length) {

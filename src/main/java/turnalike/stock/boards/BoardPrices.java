@@ -32,6 +32,11 @@ record BoardPrices(boolean priced, int scale, long perStep) {
         return !priced || steps == 0 ? 1 : steps * perStep;
     }
 
+    /** Whole numbers in a price of one. */
+    double perUnit() {
+        return priced ? perStep * Math.pow(10, scale) : 1;
+    }
+
     /** A cost in whole numbers as a price, or as a number of boards. */
     BigDecimal told(long cost) {
         return priced ? BigDecimal.valueOf(cost / perStep, scale) : BigDecimal.valueOf(cost);

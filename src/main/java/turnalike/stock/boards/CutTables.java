@@ -50,7 +50,7 @@ final class CutTables {
             int kind = bestOne(of, worth, most);
             return kind < 0 ? 0 : worth[kind];
         }
-        return tables.get(of.blanks()).best(of.capacity());
+        return table(of).best(of.capacity());
     }
 
     /** What to cut for it. */
@@ -64,19 +64,23 @@ final class CutTables {
             }
             return new StripCut(stretch, one);
         }
-        return new StripCut(stretch, tables.get(of.blanks()).blanks(of.capacity(), question.kinds()));
+        return new StripCut(stretch, table(of).blanks(of.capacity(), question.kinds()));
     }
 
     /** The most that blanks can take of a stretch. */
     long reached(int stretch) {
         Question.Stretch of = question.stretches().get(stretch);
-        return tables.get(of.blanks()).reached(of.capacity());
+        return table(of).reached(of.capacity());
     }
 
     /** What to cut where part of a stretch that holds more than one is taken already. */
     StripCut cutBeside(int stretch, long taken) {
         Question.Stretch of = question.stretches().get(stretch);
-        return new StripCut(stretch, tables.get(of.blanks()).blanks(of.capacity() - taken, question.kinds()));
+        return new StripCut(stretch, table(of).blanks(of.capacity() - taken, question.kinds()));
+    }
+
+    private KnapsackTable table(Question.Stretch stretch) {
+        return Optional.ofNullable(tables.get(stretch.blanks())).orElseThrow();
     }
 
     private static int bestOne(Question.Stretch stretch, double[] worth, int[] most) {

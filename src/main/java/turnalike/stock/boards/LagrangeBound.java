@@ -10,6 +10,7 @@ package turnalike.stock.boards;
  * @param stretchWorth of one of each stretch
  * @param costUnit what the unit is
  */
+@SuppressWarnings("ArrayRecordComponent") // never compared
 record LagrangeBound(Question question, double[] worth, double[] stretchWorth, double costUnit) {
     /** The tables are filled with these worths and the whole demand already. */
     static LagrangeBound of(Question question, CutTables tables, double[] worth, double costUnit) {

@@ -52,7 +52,7 @@ final class Layouts {
                 }
             }
         }
-        Map<Board, Integer> places = new IdentityHashMap<>();
+        IdentityHashMap<Board, Integer> places = new IdentityHashMap<>();
         order.boards().forEach(board -> places.putIfAbsent(board, places.size()));
         out.sort(Comparator.<CutBoard>comparingInt(each -> places.getOrDefault(each.board(), 0))
                 .thenComparing(each -> each.label().length())

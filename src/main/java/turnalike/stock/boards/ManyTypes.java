@@ -47,8 +47,8 @@ final class ManyTypes {
         Optional<LagrangeBound> bound = Optional.empty();
         for (int round = 0; round < MOST_ROUNDS && active.size() < 2 * MOST_SEARCHED; round++) {
             Question.Part part = question.only(active);
-            BoardSearch.Root root = BoardSearch.root(part.question(), most, effort.share(0.3), what);
-            root.found().ifPresent(each -> keep(whole(each, part)));
+            BoardSearch.Root root = root(part.question());
+            root.found().filter(each -> each.cost() <= most).ifPresent(each -> keep(whole(each, part)));
             LagrangeBound next = bound(root);
             if (bound.isEmpty()
                     || next.value() * next.costUnit()
@@ -62,6 +62,11 @@ final class ManyTypes {
             active.addAll(more);
         }
         return bound.map(this::search).orElseThrow();
+    }
+
+    /** Its tables are no larger than those of the whole question, and so are there. */
+    private BoardSearch.Root root(Question part) {
+        return BoardSearch.root(part, CutTables.of(part).orElseThrow(), effort.share(0.3));
     }
 
     /** Those whose length costs least, and whatever is no board. */
@@ -149,9 +154,7 @@ final class ManyTypes {
     }
 
     private BoardSearch.Found whole(BoardSearch.Found found, Question.Part part) {
-        int[][] opened = question.types().stream()
-                .map(type -> new int[type.rips().size()])
-                .toArray(int[][]::new);
+        int[][] opened = question.noneOpened();
         for (int type = 0; type < found.opened().length; type++) {
             opened[part.types().get(type)] = found.opened()[type].clone();
         }

@@ -16,6 +16,7 @@ final class MasterProgram {
     private static final int MOST_IDLE = 3_000;
 
     /** One column: its rows with their entries, and what one of it costs. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     record Column(int[] rows, double[] entries, double cost) {}
 
     private final int rows;

@@ -37,8 +37,7 @@ final class MissingBlanks {
     private static Optional<Nearest> nearest(CuttingOrder order, Wanted blank) {
         return order.boards().stream()
                 .map(board -> lack(order, blank, board))
-                .max(Comparator.<Nearest>comparingInt(each -> each.lack().ordinal())
-                        .thenComparing(Nearest::by, Comparator.reverseOrder()));
+                .max(Comparator.comparing(Nearest::lack).thenComparing(Nearest::by, Comparator.reverseOrder()));
     }
 
     private static Nearest lack(CuttingOrder order, Wanted blank, Board board) {

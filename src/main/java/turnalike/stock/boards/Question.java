@@ -14,6 +14,7 @@ import java.util.List;
  * @param stretches kinds of clear stretch that a strip may offer
  * @param types boards that are alike
  */
+@SuppressWarnings("ArrayRecordComponent") // never compared
 record Question(long[] weights, int[] demand, List<Stretch> stretches, List<Type> types) {
     Question {
         stretches = List.copyOf(stretches);
@@ -46,6 +47,16 @@ record Question(long[] weights, int[] demand, List<Stretch> stretches, List<Type
         Type {
             rips = List.copyOf(rips);
         }
+    }
+
+    /** The greatest cost of a type, at least 1: what a program reckons in, so that its figures are of one size. */
+    double costUnit() {
+        return Math.max(1, types.stream().mapToLong(Type::cost).max().orElse(1));
+    }
+
+    /** No board of any type, for each way to rip it. */
+    int[][] noneOpened() {
+        return types.stream().map(type -> new int[type.rips().size()]).toArray(int[][]::new);
     }
 
     int kinds() {

@@ -6,6 +6,7 @@ package turnalike.stock.boards;
  * @param stretch which of the question's stretches
  * @param blanks how many of each kind
  */
+@SuppressWarnings("ArrayRecordComponent") // never compared
 record StripCut(int stretch, int[] blanks) {
     int count() {
         int sum = 0;

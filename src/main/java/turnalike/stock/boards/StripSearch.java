@@ -331,6 +331,7 @@ final class StripSearch {
      * @param least the bound
      * @param most what there is
      */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     private record Shadow(double least, double most, double[] worth, double[] cost) {
         /** Whether the bound alone rules out that this is cut here: it costs more than it is worth by more than there is to spare. */
         boolean rulesOut(StripCut cut) {

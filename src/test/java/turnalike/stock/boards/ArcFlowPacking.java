@@ -5,8 +5,8 @@ import com.google.ortools.linearsolver.MPConstraint;
 import com.google.ortools.linearsolver.MPObjective;
 import com.google.ortools.linearsolver.MPSolver;
 import com.google.ortools.linearsolver.MPVariable;
-import java.util.Map;
-import java.util.TreeMap;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * Bins of one size as a flow along a bin from its start to its end (Valério de Carvalho 1999; from memory), put to OR-Tools with SCIP: the best
@@ -23,9 +23,9 @@ final class ArcFlowPacking {
         int capacity = (int) question.stretches().get(0).capacity();
         MPSolver solver = MPSolver.createSolver("SCIP");
         MPVariable bins = solver.makeIntVar(0, question.blanks(), "bins");
-        Map<Integer, MPConstraint> places = new TreeMap<>();
+        List<MPConstraint> places = new ArrayList<>();
         for (int place = 0; place <= capacity; place++) {
-            places.put(place, solver.makeConstraint(0, 0));
+            places.add(solver.makeConstraint(0, 0));
         }
         MPConstraint first = places.get(0);
         MPConstraint last = places.get(capacity);

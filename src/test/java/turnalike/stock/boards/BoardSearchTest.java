@@ -80,7 +80,7 @@ class BoardSearchTest {
         int[] demand = new int[kinds];
         BitSet all = new BitSet();
         for (int kind = 0; kind < kinds; kind++) {
-            weights[kind] = 150 + random.nextInt(300);
+            weights[kind] = 150L + random.nextInt(300);
             demand[kind] = 2 + random.nextInt(4);
             all.set(kind);
         }
@@ -104,7 +104,7 @@ class BoardSearchTest {
         int[] demand = new int[kinds];
         BitSet all = new BitSet();
         for (int kind = 0; kind < kinds; kind++) {
-            weights[kind] = 150 + random.nextInt(400);
+            weights[kind] = 150L + random.nextInt(400);
             demand[kind] = 1 + random.nextInt(4);
             all.set(kind);
         }
@@ -112,13 +112,13 @@ class BoardSearchTest {
         List<Question.Type> types = new ArrayList<>();
         int lengths = 2 + random.nextInt(3);
         for (int i = 0; i < lengths; i++) {
-            stretches.add(new Question.Stretch(all, 500 + random.nextInt(1_000)));
+            stretches.add(new Question.Stretch(all, 500L + random.nextInt(1_000)));
         }
         for (int i = 0; i < lengths; i++) {
             int[] rip = new int[lengths];
             rip[i] = 1 + random.nextInt(3);
             rip[random.nextInt(lengths)]++;
-            types.add(new Question.Type(3 + random.nextInt(20), 1 + random.nextInt(4), List.of(rip)));
+            types.add(new Question.Type(3L + random.nextInt(20), 1 + random.nextInt(4), List.of(rip)));
         }
         return new Question(weights, demand, stretches, types);
     }

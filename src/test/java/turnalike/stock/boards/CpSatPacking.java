@@ -20,7 +20,7 @@ final class CpSatPacking {
 
     private CpSatPacking() {}
 
-    /** @param cost -1 where it found that nothing holds all */
+    /** A cost of -1 where it found that nothing holds all. */
     static Found solve(Question question, double seconds, int workers) {
         return solve(question, seconds, workers, Integer.MAX_VALUE);
     }
