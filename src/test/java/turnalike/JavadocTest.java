@@ -38,6 +38,7 @@ class JavadocTest {
             "turnalike.frame",
             "turnalike.job",
             "turnalike.job.answer",
+            "turnalike.job.boards",
             "turnalike.job.edit",
             "turnalike.job.fields",
             "turnalike.job.kept",
@@ -55,6 +56,7 @@ class JavadocTest {
             "turnalike.settings",
             "turnalike.solid",
             "turnalike.stock",
+            "turnalike.stock.boards",
             "turnalike.turning",
             "turnalike.units",
             "turnalike.wood");

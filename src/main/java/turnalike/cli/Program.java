@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
+import turnalike.cli.boards.BoardsCommand;
 import turnalike.cli.demo.DemoCommand;
 import turnalike.cli.kit.FaultLog;
 import turnalike.cli.kit.UserError;
@@ -51,6 +52,7 @@ import turnalike.units.Problem;
         subcommands = {
             PlanCommand.class,
             NudgeCommand.class,
+            BoardsCommand.class,
             MatchCommand.class,
             ControlCommand.class,
             LikenessCommand.class,

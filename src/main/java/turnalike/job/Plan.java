@@ -134,7 +134,12 @@ public record Plan(
                 job.pattern().length().mm() >= job.lathe().rules().steadyFrom() * greatest);
     }
 
-    private static StockPlan stock(Job job) {
+    /**
+     * {@return the stock alone, which needs no search}
+     *
+     * @param job the order
+     */
+    public static StockPlan stock(Job job) {
         Stock stock = job.pattern().stock();
         boolean cornersStay = job.pattern().members().stream().anyMatch(member -> member.section() == Section.SQUARE);
         Blank blank = new Blank(stock.section(), stock.size(), stock.length());

@@ -18,15 +18,24 @@ import turnalike.units.Problem;
  * @param lines the lines that hold anything
  * @param broken why reading stopped early, if it did
  */
-record CsvText(char separator, List<Line> lines, Optional<Problem> broken) {
+public record CsvText(char separator, List<Line> lines, Optional<Problem> broken) {
     private static final char BYTE_ORDER_MARK = '\ufeff';
     private static final List<Character> SEPARATORS = List.of('\t', ';', ',');
     private static final String MEND = "save the sheet as CSV in UTF-8, or paste its cells";
 
-    /** One line of cells; {@code number} counts from 1 in the text and is where the line starts, for a quoted cell may hold line ends. */
-    record Line(long number, List<String> cells) {
-        /** The cell, empty past the end. */
-        String cell(int index) {
+    /**
+     * One line of cells.
+     *
+     * @param number counts from 1 in the text and is where the line starts, for a quoted cell may hold line ends
+     * @param cells as they stand, blanks around them gone
+     */
+    public record Line(long number, List<String> cells) {
+        /**
+         * {@return the cell, empty past the end}
+         *
+         * @param index from 0
+         */
+        public String cell(int index) {
             return index < cells.size() ? cells.get(index) : "";
         }
 
@@ -35,12 +44,17 @@ record CsvText(char separator, List<Line> lines, Optional<Problem> broken) {
         }
     }
 
-    CsvText {
+    public CsvText {
         lines = List.copyOf(lines);
     }
 
-    /** Reads the cells; {@code firstColumn} is the header name that tells one separator from another. */
-    static CsvText of(String text, String firstColumn) {
+    /**
+     * {@return the cells}
+     *
+     * @param text of the table
+     * @param firstColumn the header name that tells one separator from another
+     */
+    public static CsvText of(String text, String firstColumn) {
         Optional<Problem> rubbish = rubbish(text);
         if (rubbish.isPresent()) {
             return new CsvText(',', List.of(), rubbish);

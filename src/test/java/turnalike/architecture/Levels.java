@@ -41,6 +41,8 @@ final class Levels {
 
     /** Each from its lowest level up; a feature that is not named has no rooms. */
     private static final Map<String, List<Set<String>>> ROOMS = Map.of(
+            "stock",
+            List.of(Set.of("boards"), Set.of("")),
             "pieces",
             List.of(Set.of(""), Set.of("control", "mend")),
             "job",
@@ -49,15 +51,19 @@ final class Levels {
                     Set.of("wood"),
                     Set.of("set"),
                     Set.of(""),
-                    Set.of("keys", "pieces"),
+                    Set.of("keys", "pieces", "boards"),
                     Set.of("read"),
                     Set.of("kept"),
                     Set.of("edit", "answer"),
                     Set.of("nudge")),
             "drawing",
-            List.of(Set.of("svg"), Set.of("piece", "chart", "dxf"), Set.of("gauge", "frame"), Set.of("")),
+            List.of(Set.of("svg"), Set.of("piece", "chart", "dxf", "board"), Set.of("gauge", "frame"), Set.of("")),
             "cli",
-            List.of(Set.of("kit"), Set.of("plan", "pieces", "match", "store"), Set.of("demo", "page"), Set.of("")),
+            List.of(
+                    Set.of("kit"),
+                    Set.of("plan", "pieces", "match", "store", "boards"),
+                    Set.of("demo", "page"),
+                    Set.of("")),
             "web",
             List.of(
                     Set.of("kit"),

@@ -37,7 +37,7 @@ public final class ConsoleProgress implements AutoCloseable {
     }
 
     /** Whether the search is to end with what it has. */
-    boolean hasEnough() {
+    public boolean hasEnough() {
         return end.isAsked();
     }
 

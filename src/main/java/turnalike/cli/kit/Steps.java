@@ -22,6 +22,11 @@ public final class Steps implements Effort {
         return new Steps(Effort.usual(), waiter);
     }
 
+    /** A count of its own, where the usual one is not what the search needs. */
+    public static Effort ofAsks(long asks, ConsoleProgress waiter) {
+        return new Steps(Effort.ofAsks(asks), waiter);
+    }
+
     @Override
     public boolean spent() {
         return counted.spent() || waiter.hasEnough();

@@ -294,6 +294,39 @@ public final class JobKeys {
             "what is left on for the next step",
             "each its own");
 
+    /** What sawing blanks out of boards takes. */
+    public static final class SawingKeys {
+        /** The width of a saw cut. */
+        public static final Key<Size> KERF = Key.may(
+                        "kerf", size(), "the width of a saw cut", "1/8 in or 3 mm (common practice, no source)")
+                .asked(KeySection.ALLOWANCES, "A saw cut takes", "left empty: the usual");
+
+        /** Taken off each long edge of a board, once. */
+        public static final Key<Size> EDGE = Key.may(
+                        "edge",
+                        size(),
+                        "taken off each long edge of a board, once",
+                        "1/4 in or 6 mm (common practice, no source)")
+                .asked(KeySection.ALLOWANCES, "A board's edge", "left empty: the usual");
+
+        /** Trimmed off each end of a board. */
+        public static final Key<Size> END = Key.may(
+                        "end",
+                        size(),
+                        "trimmed off each end of a board",
+                        "1/2 in or 12 mm (common practice, no source)")
+                .asked(KeySection.ALLOWANCES, "A board's end", "left empty: the usual");
+
+        private SawingKeys() {}
+    }
+
+    /** What sawing blanks out of boards takes; each has a usual value. */
+    public static final Key<Group> SAWING = Key.may(
+            "sawing",
+            new Group(List.of(SawingKeys.KERF, SawingKeys.EDGE, SawingKeys.END)),
+            "what sawing blanks out of boards takes",
+            "each its own");
+
     /** The turner's choice of settings. */
     public static final class SettingKeys {
         private static final int MOST = 100;
@@ -422,6 +455,7 @@ public final class JobKeys {
             LOSS,
             TOLERANCES,
             ALLOWANCES,
+            SAWING,
             SETTINGS,
             CHECKS,
             LIKENESS,

@@ -17,6 +17,7 @@ import turnalike.job.fields.Reading;
 import turnalike.job.keys.JobKeys;
 import turnalike.job.keys.JobKeys.AllowanceKeys;
 import turnalike.job.keys.JobKeys.LikenessKeys;
+import turnalike.job.keys.JobKeys.SawingKeys;
 import turnalike.job.keys.JobKeys.ToleranceKeys;
 import turnalike.job.set.Frame;
 import turnalike.job.set.FrameKind;
@@ -27,6 +28,7 @@ import turnalike.pattern.Pattern;
 import turnalike.pieces.LikenessWeights;
 import turnalike.pieces.Piece;
 import turnalike.stock.Allowances;
+import turnalike.stock.boards.Sawing;
 import turnalike.turning.Lathe;
 import turnalike.units.Angle;
 import turnalike.units.Length;
@@ -82,7 +84,9 @@ public final class JobReader {
         Optional<Double> lossPct = fields.number(JobKeys.LOSS);
         Optional<Tolerances> tolerances =
                 fields.objectOrEmpty(JobKeys.TOLERANCES).flatMap(JobReader::tolerances);
-        Optional<Cutting> cutting = fields.objectOrEmpty(JobKeys.ALLOWANCES).flatMap(JobReader::cutting);
+        Optional<Sawing> sawing = fields.objectOrEmpty(JobKeys.SAWING).flatMap(JobReader::sawing);
+        Optional<Cutting> cutting = fields.objectOrEmpty(JobKeys.ALLOWANCES)
+                .flatMap(each -> cutting(each, sawing.orElse(Sawing.usual(each.units()))));
         Optional<Lathe> lathe = fields.objectOrEmpty(JobKeys.TURNING).flatMap(TurningReader::read);
         CurveRules rules = lathe.map(each -> each.rules().curves()).orElse(CurveRules.USUAL);
         Optional<Pattern> sized = pattern.map(whole -> tolerances
@@ -194,7 +198,7 @@ public final class JobReader {
         return out;
     }
 
-    private static Optional<Cutting> cutting(Fields fields) {
+    private static Optional<Cutting> cutting(Fields fields, Sawing sawing) {
         Allowances usual = Allowances.usual(fields.units());
         Optional<Length> sizing = fields.size(AllowanceKeys.SIZING);
         Optional<Length> sanding = fields.size(AllowanceKeys.SANDING);
@@ -205,7 +209,16 @@ public final class JobReader {
                 ? fields.size(AllowanceKeys.TRIMMING)
                 : Optional.of(usual.trimmingPerEnd());
         fields.refuseUnknown(JobKeys.ALLOWANCES.type());
-        return sizing.flatMap(s ->
-                sanding.flatMap(d -> milling.flatMap(m -> trimming.map(t -> new Cutting(s, d, new Allowances(m, t))))));
+        return sizing.flatMap(s -> sanding.flatMap(
+                d -> milling.flatMap(m -> trimming.map(t -> new Cutting(s, d, new Allowances(m, t), sawing)))));
+    }
+
+    private static Optional<Sawing> sawing(Fields fields) {
+        Sawing usual = Sawing.usual(fields.units());
+        Optional<Length> kerf = fields.has(SawingKeys.KERF) ? fields.size(SawingKeys.KERF) : Optional.of(usual.kerf());
+        Optional<Length> edge = fields.has(SawingKeys.EDGE) ? fields.size(SawingKeys.EDGE) : Optional.of(usual.edge());
+        Optional<Length> end = fields.has(SawingKeys.END) ? fields.size(SawingKeys.END) : Optional.of(usual.end());
+        fields.refuseUnknown(JobKeys.SAWING.type());
+        return kerf.flatMap(k -> edge.flatMap(e -> end.map(n -> new Sawing(k, e, n))));
     }
 }

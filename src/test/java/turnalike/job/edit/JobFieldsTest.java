@@ -180,7 +180,7 @@ class JobFieldsTest {
                  "wood": {"density_kg_m3": 650}, "checks": [{"name": "neck", "at": 2.5}],
                  "tolerances": {"mark": 0.015625, "mark_limit": 0.0625, "diameter": 0.015625},
                  "allowances": {"sizing": 0.03125, "sanding": 0.01, "milling": 0.0625, "trimming": 0.5},
-                 "settings": {"pin": [1], "forbid": [0.25]},
+                 "sawing": {"kerf": 0.125, "edge": 0.25, "end": 0.5}, "settings": {"pin": [1], "forbid": [0.25]},
                  "frame": {"kind": "wheel", "places": 2, "hub_radius": 2.25, "seat_depths": [0, 0.125],
                   "rocking": {"period_s": 6, "rim_mass_g": 2000, "rim_radius": 16, "rests_at_deg": 10}}}
                 """).text().orElseThrow();

@@ -1,0 +1,5 @@
+/** Boards with what is sawn out of them. */
+@NullMarked
+package turnalike.drawing.board;
+
+import org.jspecify.annotations.NullMarked;
