@@ -55,6 +55,10 @@ class JavadocTest {
             "turnalike.settings",
             "turnalike.solid",
             "turnalike.stock",
+            "turnalike.trace",
+            "turnalike.trace.drawn",
+            "turnalike.trace.fit",
+            "turnalike.trace.table",
             "turnalike.turning",
             "turnalike.units",
             "turnalike.wood");

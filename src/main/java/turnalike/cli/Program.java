@@ -30,6 +30,7 @@ import turnalike.cli.store.KeepCommand;
 import turnalike.cli.store.LogCommand;
 import turnalike.cli.store.RedoCommand;
 import turnalike.cli.store.UndoCommand;
+import turnalike.cli.trace.TraceCommand;
 import turnalike.units.Problem;
 
 /** The command line as a whole: which commands there are, and the one place where trouble becomes a line and an exit code. */
@@ -51,6 +52,7 @@ import turnalike.units.Problem;
         subcommands = {
             PlanCommand.class,
             NudgeCommand.class,
+            TraceCommand.class,
             MatchCommand.class,
             ControlCommand.class,
             LikenessCommand.class,

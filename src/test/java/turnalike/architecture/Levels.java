@@ -43,6 +43,8 @@ final class Levels {
     private static final Map<String, List<Set<String>>> ROOMS = Map.of(
             "pieces",
             List.of(Set.of(""), Set.of("control", "mend")),
+            "trace",
+            List.of(Set.of(""), Set.of("table", "drawn", "fit")),
             "job",
             List.of(
                     Set.of("fields"),
@@ -57,7 +59,11 @@ final class Levels {
             "drawing",
             List.of(Set.of("svg"), Set.of("piece", "chart", "dxf"), Set.of("gauge", "frame"), Set.of("")),
             "cli",
-            List.of(Set.of("kit"), Set.of("plan", "pieces", "match", "store"), Set.of("demo", "page"), Set.of("")),
+            List.of(
+                    Set.of("kit"),
+                    Set.of("plan", "pieces", "match", "store", "trace"),
+                    Set.of("demo", "page"),
+                    Set.of("")),
             "web",
             List.of(
                     Set.of("kit"),
