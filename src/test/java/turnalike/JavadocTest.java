@@ -57,6 +57,10 @@ class JavadocTest {
             "turnalike.solid",
             "turnalike.stock",
             "turnalike.stock.boards",
+            "turnalike.trace",
+            "turnalike.trace.drawn",
+            "turnalike.trace.fit",
+            "turnalike.trace.table",
             "turnalike.turning",
             "turnalike.units",
             "turnalike.wood");

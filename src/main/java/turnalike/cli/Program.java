@@ -31,6 +31,7 @@ import turnalike.cli.store.KeepCommand;
 import turnalike.cli.store.LogCommand;
 import turnalike.cli.store.RedoCommand;
 import turnalike.cli.store.UndoCommand;
+import turnalike.cli.trace.TraceCommand;
 import turnalike.units.Problem;
 
 /** The command line as a whole: which commands there are, and the one place where trouble becomes a line and an exit code. */
@@ -53,6 +54,7 @@ import turnalike.units.Problem;
             PlanCommand.class,
             NudgeCommand.class,
             BoardsCommand.class,
+            TraceCommand.class,
             MatchCommand.class,
             ControlCommand.class,
             LikenessCommand.class,

@@ -45,6 +45,8 @@ final class Levels {
             List.of(Set.of("boards"), Set.of("")),
             "pieces",
             List.of(Set.of(""), Set.of("control", "mend")),
+            "trace",
+            List.of(Set.of(""), Set.of("table", "drawn", "fit")),
             "job",
             List.of(
                     Set.of("fields"),
@@ -61,7 +63,7 @@ final class Levels {
             "cli",
             List.of(
                     Set.of("kit"),
-                    Set.of("plan", "pieces", "match", "store", "boards"),
+                    Set.of("plan", "pieces", "match", "store", "boards", "trace"),
                     Set.of("demo", "page"),
                     Set.of("")),
             "web",

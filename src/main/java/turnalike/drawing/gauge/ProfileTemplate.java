@@ -2,14 +2,18 @@ package turnalike.drawing.gauge;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import turnalike.drawing.piece.DrawnDiameters;
 import turnalike.drawing.piece.LeaderLabels;
 import turnalike.drawing.piece.PieceLabels;
+import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.OutlinePath;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
+import turnalike.drawing.svg.SvgNumbers;
 import turnalike.outline.Outline;
 import turnalike.pattern.Mark;
 import turnalike.pattern.Pattern;
@@ -70,7 +74,9 @@ public final class ProfileTemplate {
         double axis = labelsEnd + NECK_MM + outline.largestRadius().mm();
         double height = axis - outline.smallestRadius().mm() + BELOW_MM;
         List<Shape> shapes = new ArrayList<>();
-        shapes.add(card(axis));
+        // Whoever reads the drawing back cannot see where the axis lay: the card ends at its own back.
+        Map<String, String> told = Map.of("data-axis", SvgNumbers.mm(axis));
+        shapes.add(new Group(0, 0, told, Optional.empty(), List.of(card(axis))));
         shapes.addAll(lines(labelsEnd, axis));
         shapes.addAll(flags.above(labelsEnd));
         String title = "checking template for %s, full size, %s long"

@@ -1,0 +1,120 @@
+package turnalike.cli.trace;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import turnalike.cli.kit.OutputFolder;
+import turnalike.cli.kit.UserError;
+import turnalike.drawing.piece.TracePicture;
+import turnalike.job.answer.TraceJson;
+import turnalike.job.edit.TracedJob;
+import turnalike.job.kept.JobText;
+import turnalike.trace.Snap;
+import turnalike.trace.Traced;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+
+@Command(
+        name = "trace",
+        description = {
+            "A pattern from an original: the members that explain measured points or a drawn outline, with their sizes and how sure they are.",
+            "A table (CSV) has the columns x and diameter, or side where the piece is square; two rows at one place are a shoulder. A drawing"
+                    + " (SVG, DXF) has one closed outline, or half of one closed along its axis.",
+            "With --out, also a job file ready for plan, and a picture of the members under what was read."
+        },
+        footer = {"", "Example: turnalike trace points.csv --units in --snap --out copy"},
+        mixinStandardHelpOptions = true)
+public final class TraceCommand implements Runnable {
+    @Parameters(paramLabel = "SOURCE", description = "Measured points (*.csv) or a drawn outline (*.svg, *.dxf).")
+    private Path source = Path.of("");
+
+    @Option(
+            names = "--span",
+            paramLabel = "LENGTH",
+            description = "The piece's overall length: what a drawing is scaled to.")
+    private Optional<String> span = Optional.empty();
+
+    @Option(
+            names = "--units",
+            paramLabel = "UNITS",
+            description = "in or mm: how bare numbers are read and lengths printed (default mm).")
+    private Optional<String> units = Optional.empty();
+
+    @Option(
+            names = "--error",
+            paramLabel = "E",
+            description =
+                    "How far a diameter was measured to be off, one standard deviation (default 0.2 mm, half of what a"
+                            + " job's diameters may be off).")
+    private Optional<String> error = Optional.empty();
+
+    @Option(names = "--snap", description = "Round places and sizes to 0.5 mm, or to 1/64 in with --units in.")
+    private boolean snap;
+
+    @Option(names = "--out", paramLabel = "DIR", description = "Write the job file and the picture into this folder.")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(names = "--json", description = "Print one JSON object: lengths in mm, at full precision.")
+    private boolean json;
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Override
+    public void run() {
+        UnitSystem in = units.map(TraceCommand::units).orElse(UnitSystem.METRIC);
+        TraceWish wish = new TraceWish(
+                in,
+                span.map(text -> length("--span", text, in)),
+                error.map(text -> length("--error", text, in)),
+                snap ? Snap.in(in) : Snap.NONE);
+        Traced traced = TraceSource.trace(source, wish);
+        Optional<OutputFolder> folder = out.map(OutputFolder::new);
+        folder.ifPresent(each -> write(traced, in, each));
+        PrintWriter console = spec.commandLine().getOut();
+        if (json) {
+            console.print(TraceJson.print(traced));
+        } else {
+            console.print(TraceSummary.text(traced, in, String.valueOf(source.getFileName())));
+            folder.ifPresent(each -> console.print(TraceSummary.begun(each.written())));
+        }
+        console.flush();
+    }
+
+    private void write(Traced traced, UnitSystem in, OutputFolder folder) {
+        String name = name();
+        JobText.Read read = TracedJob.of(traced.run(), in, name);
+        if (read.text().isEmpty()) {
+            throw new UserError(read.problems());
+        }
+        folder.write(name + ".job.json", read.text().get().text());
+        folder.write(name + ".trace.svg", TracePicture.svg(traced, in).file());
+    }
+
+    /** The source's name without its ending. */
+    private String name() {
+        String file = String.valueOf(source.getFileName());
+        int dot = file.lastIndexOf('.');
+        return dot > 0 ? file.substring(0, dot) : file;
+    }
+
+    private static UnitSystem units(String text) {
+        return UnitSystem.find(text)
+                .orElseThrow(() -> UserError.of("--units", "was '%s'".formatted(text), "give in or mm"));
+    }
+
+    private static Length length(String option, String text, UnitSystem in) {
+        Length length = Length.parse(text, in).fold(value -> value, (what, mend) -> {
+            throw UserError.of(option, what, mend);
+        });
+        if (!length.isPositive()) {
+            throw UserError.of(option, "must be above zero", "give a length above zero");
+        }
+        return length;
+    }
+}

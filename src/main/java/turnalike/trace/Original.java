@@ -1,0 +1,38 @@
+package turnalike.trace;
+
+import java.util.List;
+import turnalike.trace.Profile.Stretch;
+import turnalike.units.Length;
+
+/**
+ * An original as it was read: its profile, and what its source tells besides.
+ *
+ * @param profile what was seen or measured
+ * @param squares stretches left square, in order, apart from one another
+ * @param surest no radius is taken to be known better than this, one standard deviation; above zero
+ * @param fitted the stations that members are fitted to, of the same length: of a drawing, which may have thousands, a choice
+ */
+public record Original(Profile profile, List<Stretch> squares, Length surest, Profile fitted) {
+    /**
+     * An original whose members are fitted to all that was read.
+     *
+     * @param profile what was seen or measured
+     * @param squares stretches left square, in order, apart from one another
+     * @param surest no radius is taken to be known better than this, one standard deviation; above zero
+     */
+    public Original(Profile profile, List<Stretch> squares, Length surest) {
+        this(profile, squares, surest, profile);
+    }
+
+    public Original {
+        squares = List.copyOf(squares);
+        if (!surest.isPositive()) {
+            throw new IllegalArgumentException("no radius is known exactly, was %s mm".formatted(surest.mm()));
+        }
+        for (int i = 1; i < squares.size(); i++) {
+            if (squares.get(i).from().mm() < squares.get(i - 1).to().mm()) {
+                throw new IllegalArgumentException("squares stand in order, apart, %s does not".formatted(i));
+            }
+        }
+    }
+}

@@ -1,0 +1,79 @@
+package turnalike.trace;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
+
+/** What is to be known of a run before relying on it, as sentences. */
+public final class TraceWarnings {
+    /** A single station further off than so many standard deviations is likelier a slip than chance. */
+    private static final double SLIP_SIGMAS = 6;
+
+    /** No spindle of millimetres is so short, many are of inches. */
+    private static final double SHORT_MM = 40;
+
+    private static final double LEAST_SLIP_MM = 0.8;
+    /** Members that miss by more than so many standard deviations in the mean do not explain what was measured. */
+    private static final double BAD_SIGMAS = 2;
+
+    private TraceWarnings() {}
+
+    /**
+     * {@return the warnings, the gravest first}
+     *
+     * @param original as it was read
+     * @param run the members found
+     * @param units to print in
+     */
+    public static List<String> of(Original original, TracedRun run, UnitSystem units) {
+        List<String> out = new ArrayList<>();
+        Length longest = original.profile().length();
+        if (units == UnitSystem.METRIC && longest.mm() < SHORT_MM) {
+            out.add("The piece is only %s long: if it was measured in inches, say so with --units in."
+                    .formatted(longest.format(units)));
+        }
+        List<Integer> uncertain = new ArrayList<>();
+        for (int i = 0; i < run.members().size(); i++) {
+            if (run.members().get(i).uncertain()) {
+                uncertain.add(i + 1);
+            }
+        }
+        if (!original.profile().hidden().isEmpty()) {
+            String where = original.profile().hidden().stream()
+                    .map(each -> "%s to %s"
+                            .formatted(each.from().format(units), each.to().format(units)))
+                    .collect(Collectors.joining(", "));
+            out.add("Nothing was seen of %s: thicker parts stand before it.".formatted(where));
+        }
+        if (!uncertain.isEmpty()) {
+            out.add("%s on what was not seen: measure it on the piece."
+                    .formatted(
+                            uncertain.size() == 1
+                                    ? "Member %d rests".formatted(uncertain.get(0))
+                                    : "Members %s rest".formatted(listed(uncertain))));
+        }
+        Length scatter = run.scatter();
+        Length rms = run.miss().rms();
+        if (rms.mm() > BAD_SIGMAS * scatter.mm()) {
+            out.add("The members miss what was read by %s in the mean, more than it should be off (%s)."
+                    .formatted(rms.formatFineBoth(units), scatter.formatFineBoth(units)));
+        }
+        double slip = Math.max(LEAST_SLIP_MM, SLIP_SIGMAS * scatter.mm());
+        if (run.miss().worst().mm() > slip) {
+            out.add(
+                    "At %s what was read lies %s off the members around it: a slip, or a detail too small to tell; look there again."
+                            .formatted(
+                                    run.miss().worstAt().formatBoth(units),
+                                    run.miss().worst().formatFineBoth(units)));
+        }
+        return out;
+    }
+
+    private static String listed(List<Integer> numbers) {
+        String all = numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
+        int last = all.lastIndexOf(", ");
+        return all.substring(0, last) + " and" + all.substring(last + 1);
+    }
+}

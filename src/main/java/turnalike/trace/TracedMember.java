@@ -1,0 +1,29 @@
+package turnalike.trace;
+
+import turnalike.pattern.Member;
+import turnalike.units.Length;
+
+/**
+ * A member found in an original.
+ *
+ * @param member with its sizes
+ * @param from where it starts, from the piece's start end
+ * @param miss how far what was seen lies off it; nothing of a member of which nothing was seen
+ * @param uncertain whether it rests on what was not seen or hardly seen
+ */
+public record TracedMember(Member member, Length from, Miss miss, boolean uncertain) {
+    /** {@return where it ends} */
+    public Length to() {
+        return from.plus(member.length());
+    }
+
+    /**
+     * How far stations lie off an outline, each measured to the nearest point of it, walls of shoulders included.
+     *
+     * @param rms the root of the mean square
+     * @param worst the greatest
+     * @param worstAt the place of that station
+     * @param stations how many there were
+     */
+    public record Miss(Length rms, Length worst, Length worstAt, int stations) {}
+}

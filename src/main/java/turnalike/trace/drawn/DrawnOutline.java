@@ -1,0 +1,226 @@
+package turnalike.trace.drawn;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import turnalike.trace.Original;
+import turnalike.trace.Profile;
+import turnalike.trace.Profile.Station;
+import turnalike.trace.Traced;
+import turnalike.units.Length;
+import turnalike.units.Problem;
+import turnalike.units.UnitSystem;
+
+/**
+ * Reads a drawn outline, SVG or DXF: one closed outline found symmetrical about its long axis, or half of one closed along its axis.
+ */
+public final class DrawnOutline {
+    /** How well a drawing is taken to tell a radius. */
+    private static final Length SUREST = Length.ofMm(0.02);
+    /** An outline less symmetrical than this is warned of. */
+    private static final double UNEVEN_MM = 0.2;
+    /** And one less than this share of its greatest radius is none of a turned piece. */
+    private static final double CROOKED = 0.15;
+
+    private static final double STEP_MM = 1e-3;
+
+    private final List<String> notes = new ArrayList<>();
+    private final UnitSystem units;
+
+    private DrawnOutline(UnitSystem units) {
+        this.units = units;
+    }
+
+    /** The formats. */
+    public enum Format {
+        /** Scalable Vector Graphics. */
+        SVG,
+        /** Drawing Exchange Format, as text. */
+        DXF
+    }
+
+    /**
+     * What came of reading.
+     *
+     * @param original empty when anything is wrong
+     * @param scale millimetres for each of the drawing's units, and where that came from
+     * @param problems what is wrong
+     * @param notes what was assumed or is to be known, each a sentence
+     */
+    public record Read(Optional<Original> original, Traced.Scale scale, List<Problem> problems, List<String> notes) {
+        public Read {
+            problems = List.copyOf(problems);
+            notes = List.copyOf(notes);
+        }
+    }
+
+    /**
+     * {@return the original that a drawing shows, or what is wrong with it}
+     *
+     * @param text of the file
+     * @param format which it is
+     * @param span the overall length to scale it to, if it is not to be of its own size
+     * @param units of a drawing that names none, and to print in
+     */
+    public static Read read(String text, Format format, Optional<Length> span, UnitSystem units) {
+        boolean inches = units == UnitSystem.INCH;
+        Drawing drawing = format == Format.SVG
+                ? SvgDrawing.read(text)
+                : DxfDrawing.read(
+                        text,
+                        inches ? 25.4 : 1,
+                        inches ? "inches, as --units says" : "millimetres, since it names no unit");
+        return new DrawnOutline(units).read(drawing, format == Format.SVG, span);
+    }
+
+    private Read read(Drawing drawing, boolean yDown, Optional<Length> span) {
+        if (drawing.problem().isPresent()) {
+            return refused(drawing.problem().get());
+        }
+        Strokes.Choice choice = Strokes.choose(drawing.strokes());
+        if (choice.outline().isEmpty()) {
+            return refused(new Problem(
+                    "drawing",
+                    choice.what(),
+                    "draw one closed outline of the piece, or half of it closed along its axis"));
+        }
+        Stroke drawn = yDown
+                ? new Affine(1, 0, 0, -1, 0, 0).of(choice.outline().get())
+                : choice.outline().get();
+        Optional<Double> axis = drawing.axisY().map(y -> yDown ? -y : y);
+        double raw = axis.isPresent() ? width(drawn) : -1;
+        Placed unscaled = axis.map(y -> onAxis(drawn, y)).orElseGet(() -> Placed.of(drawn));
+        raw = raw < 0 ? new Sides(unscaled.spots()).end() - new Sides(unscaled.spots()).start() : raw;
+        double mm = span.isPresent() ? span.get().mm() / raw : drawing.mmPerUnit();
+        String from = span.isPresent() ? "the span given" : drawing.from();
+        double length = raw * mm;
+        if (!(length >= 5 && length <= Length.LONGEST.mm())) {
+            return refused(new Problem(
+                    "drawing",
+                    "its outline is %s long by %s".formatted(String.format(Locale.ROOT, "%.3g mm", length), from),
+                    "give its length with --span"));
+        }
+        if (span.isEmpty() && !drawing.isTold()) {
+            notes.add("Its size is taken from %s: %s long; --span scales it to another."
+                    .formatted(from, Length.ofMm(length).formatBoth(units)));
+        }
+        if (choice.others() > 0) {
+            notes.add(
+                    choice.others() == 1
+                            ? "Another line of the drawing was left aside; the largest closed outline is the piece."
+                            : "%d other lines of the drawing were left aside; the largest closed outline is the piece."
+                                    .formatted(choice.others()));
+        }
+        Traced.Scale scale = new Traced.Scale(OptionalDouble.of(mm), from);
+        List<Spot> spots = unscaled.spots().stream()
+                .map(each -> new Spot(each.x() * mm, each.y() * mm, each.isKnot()))
+                .toList();
+        return outline(new Placed(spots, unscaled.isHalf()), axis.isPresent(), scale);
+    }
+
+    private static Read refused(Problem problem) {
+        return new Read(Optional.empty(), new Traced.Scale(OptionalDouble.empty(), ""), List.of(problem), List.of());
+    }
+
+    private static double width(Stroke drawn) {
+        return drawn.spots().stream().mapToDouble(Spot::x).max().orElse(0)
+                - drawn.spots().stream().mapToDouble(Spot::x).min().orElse(0);
+    }
+
+    private static Placed onAxis(Stroke drawn, double axis) {
+        return new Placed(
+                drawn.spots().stream()
+                        .map(each -> new Spot(each.x(), Math.abs(each.y() - axis), each.isKnot()))
+                        .toList(),
+                true);
+    }
+
+    private Read outline(Placed placed, boolean isTemplate, Traced.Scale scale) {
+        Sides sides = new Sides(placed.spots());
+        List<Sides.Across> across = sides.all();
+        double middle = placed.isHalf() ? 0 : middle(across);
+        if (!placed.isHalf()) {
+            Optional<Problem> crooked = uneven(across, middle, sides.start());
+            if (crooked.isPresent()) {
+                return refused(crooked.get());
+            }
+        }
+        int undercut =
+                (int) across.stream().filter(each -> each.crossings() > 2).count();
+        if (undercut > 2) {
+            notes.add("In places the outline folds back over itself (an undercut); its outermost line was taken.");
+        }
+        List<Station> stations = new ArrayList<>();
+        for (Sides.Across each : across) {
+            double r = isTemplate ? each.low() : placed.isHalf() ? each.high() : each.half();
+            Station station = new Station(
+                    Length.ofMm(Math.max(0, each.x() - sides.start())), Length.ofMm(Math.max(0, r)), SUREST);
+            if (stations.isEmpty() || !isRepeated(stations.get(stations.size() - 1), station)) {
+                stations.add(station);
+            }
+        }
+        Length length = Length.ofMm(sides.end() - sides.start());
+        Profile profile = new Profile(length, stations, List.of());
+        Profile fitted = new Profile(length, FitStations.of(stations, sides), List.of());
+        notes.add(
+                isTemplate
+                        ? "The drawing is one of our own checking templates: radii are counted from its axis."
+                        : placed.isHalf()
+                                ? "The drawing is half an outline: its longest straight edge is the axis."
+                                : "The drawing is a whole outline: its axis lies halfway between its sides.");
+        notes.add("A drawing does not tell what was left square: set such members to square in the job.");
+        return new Read(Optional.of(new Original(profile, List.of(), SUREST, fitted)), scale, List.of(), notes);
+    }
+
+    /** Just before a place and just after it the same radius was found: no shoulder. */
+    private static boolean isRepeated(Station last, Station next) {
+        return last.place().equals(next.place())
+                && Math.abs(last.radius().minus(next.radius()).mm()) < STEP_MM;
+    }
+
+    /** By the piece's own thickness, so that thin parts do not pull the axis aside. */
+    private static double middle(List<Sides.Across> across) {
+        double sum = 0;
+        double weights = 0;
+        for (int i = 0; i + 1 < across.size(); i++) {
+            double run = across.get(i + 1).x() - across.get(i).x();
+            double half = (across.get(i).half() + across.get(i + 1).half()) / 2;
+            sum += run * half * (across.get(i).middle() + across.get(i + 1).middle()) / 2;
+            weights += run * half;
+        }
+        return sum / weights;
+    }
+
+    private Optional<Problem> uneven(List<Sides.Across> across, double middle, double start) {
+        double worst = 0;
+        double at = 0;
+        double most = 0;
+        for (Sides.Across each : across) {
+            double off = Math.abs(each.middle() - middle);
+            most = Math.max(most, each.half());
+            if (off > worst) {
+                worst = off;
+                at = each.x() - start;
+            }
+        }
+        if (worst > CROOKED * most) {
+            return Optional.of(new Problem(
+                    "drawing",
+                    "its outline is not symmetrical: at %s its middle lies %s off the axis"
+                            .formatted(
+                                    Length.ofMm(at).format(units),
+                                    Length.ofMm(worst).formatFine(units)),
+                    "draw one turned piece alone, or half of it closed along its axis by a straight line"));
+        }
+        if (worst > UNEVEN_MM) {
+            notes.add(
+                    "The outline is not quite symmetrical: at %s its middle lies %s off the axis; the mean of both sides was taken."
+                            .formatted(
+                                    Length.ofMm(at).formatBoth(units),
+                                    Length.ofMm(worst).formatFineBoth(units)));
+        }
+        return Optional.empty();
+    }
+}

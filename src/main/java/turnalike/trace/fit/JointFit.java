@@ -1,0 +1,195 @@
+package turnalike.trace.fit;
+
+import java.util.Arrays;
+
+/**
+ * A run fitted as a whole: the sizes of all forms at once, radii that two neighbours share being one size, by weighted least squares.
+ * Its cost is Schwarz's criterion: χ² plus ln n for each size, each joint's place and each form (G. Schwarz, Annals of Statistics 6 (1978)
+ * 461–464; from memory), plus the forms' rarity.
+ */
+final class JointFit {
+    private static final double LEAST_RADIUS_MM = 0.05;
+
+    private final Data data;
+    private final Run run;
+    private final boolean[] tied;
+    private final double perSize;
+    /** Which unknown each form's each size is. */
+    private final int[][] unknown;
+
+    private final double[] solved;
+    private final int unknowns;
+    private final double[] missOf;
+    private final double chi;
+
+    private JointFit(Data data, Run run, boolean[] tied, double perSize) {
+        this.data = data;
+        this.run = run;
+        this.tied = tied.clone();
+        this.perSize = perSize;
+        this.unknown = new int[run.size()][];
+        this.unknowns = number();
+        this.solved = solve();
+        this.missOf = new double[run.size()];
+        this.chi = miss();
+    }
+
+    /**
+     * Fits a run.
+     *
+     * @param tied for each seam but the ends' whether the radii on both sides of it are one
+     * @param perSize what a size costs, ln n
+     */
+    static JointFit of(Data data, Run run, boolean[] tied, double perSize) {
+        return new JointFit(data, run, tied, perSize);
+    }
+
+    /** Numbers the unknowns; ties go forward, so a joint's radius is the one that the form before it ends with. */
+    private int number() {
+        int next = 0;
+        for (int i = 0; i < run.size(); i++) {
+            Form form = run.forms().get(i);
+            unknown[i] = new int[form.sizes()];
+            for (int k = 0; k < form.sizes(); k++) {
+                boolean shared = k == 0 && i > 0 && tied[i];
+                unknown[i][k] = shared ? unknown[i - 1][run.forms().get(i - 1).endSize()] : next++;
+            }
+        }
+        return next;
+    }
+
+    private double[] solve() {
+        double[][] m = new double[unknowns][unknowns];
+        double[] right = new double[unknowns];
+        double[] weights = new double[3];
+        for (int i = 0; i < run.size(); i++) {
+            Form form = run.forms().get(i);
+            Seam from = run.seams().get(i);
+            Seam to = run.seams().get(i + 1);
+            for (int s = from.first(); s <= to.last(); s++) {
+                double w = weightOf(s, from, to);
+                form.weights(share(s, from, to), weights);
+                for (int a = 0; a < form.sizes(); a++) {
+                    int row = unknown[i][a];
+                    right[row] += w * weights[a] * data.r[s];
+                    for (int b = 0; b < form.sizes(); b++) {
+                        m[row][unknown[i][b]] += w * weights[a] * weights[b];
+                    }
+                }
+            }
+        }
+        for (int i = 0; i < unknowns; i++) {
+            m[i][i] += 1e-9 * (m[i][i] + 1);
+        }
+        return Cholesky.solve(m, right, 1e-13);
+    }
+
+    private double weightOf(int station, Seam from, Seam to) {
+        boolean half = (station == from.first() && from.isShared()) || (station == to.last() && to.isShared());
+        return half ? data.weight[station] / 2 : data.weight[station];
+    }
+
+    private double share(int station, Seam from, Seam to) {
+        double u = (data.x[station] - from.placeMm()) / (to.placeMm() - from.placeMm());
+        return Math.min(1, Math.max(0, u));
+    }
+
+    private double miss() {
+        if (solved.length == 0) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double sum = 0;
+        for (int i = 0; i < run.size(); i++) {
+            if (!isSound(i)) {
+                return Double.POSITIVE_INFINITY;
+            }
+            Seam from = run.seams().get(i);
+            Seam to = run.seams().get(i + 1);
+            for (int s = from.first(); s <= to.last(); s++) {
+                double miss = data.r[s] - radius(i, share(s, from, to));
+                missOf[i] += miss * miss * weightOf(s, from, to);
+            }
+            sum += missOf[i];
+        }
+        return sum;
+    }
+
+    private boolean isSound(int index) {
+        Form form = run.forms().get(index);
+        for (int k = 0; k < form.sizes(); k++) {
+            if (size(index, k) < LEAST_RADIUS_MM) {
+                return false;
+            }
+        }
+        boolean flat = form.sizes() == 2
+                && form != Form.STRAIGHT
+                && Math.abs(size(index, 1) - size(index, 0)) < data.leastRise();
+        if (flat) {
+            return false;
+        }
+        double length =
+                run.seams().get(index + 1).placeMm() - run.seams().get(index).placeMm();
+        return length > 0 && (form != Form.POINT || size(index, 1) < size(index, 0));
+    }
+
+    double size(int form, int k) {
+        return solved[unknown[form][k]];
+    }
+
+    double startRadius(int form) {
+        return size(form, 0);
+    }
+
+    double endRadius(int form) {
+        return size(form, run.forms().get(form).endSize());
+    }
+
+    double radius(int form, double u) {
+        double[] weights = new double[3];
+        run.forms().get(form).weights(u, weights);
+        double sum = 0;
+        for (int k = 0; k < unknown[form].length; k++) {
+            sum += weights[k] * size(form, k);
+        }
+        return sum;
+    }
+
+    double chi() {
+        return chi;
+    }
+
+    double chiOf(int form) {
+        return missOf[form];
+    }
+
+    double cost() {
+        double sum = chi + perSize * (unknowns + run.size());
+        for (Form each : run.forms()) {
+            sum += each.rarity();
+        }
+        for (Seam each : run.seams()) {
+            sum += perSize * each.unmeasured(data);
+        }
+        return sum;
+    }
+
+    Run run() {
+        return run;
+    }
+
+    boolean isTied(int seam) {
+        return tied[seam];
+    }
+
+    JointFit with(Run other) {
+        return new JointFit(data, other, tied, perSize);
+    }
+
+    JointFit with(Run other, boolean[] ties) {
+        return new JointFit(data, other, ties, perSize);
+    }
+
+    boolean[] ties() {
+        return Arrays.copyOf(tied, tied.length);
+    }
+}

@@ -1,0 +1,75 @@
+package turnalike.trace.fit;
+
+import java.util.ArrayList;
+import java.util.List;
+import turnalike.outline.Outline;
+import turnalike.pattern.Member;
+import turnalike.trace.Original;
+import turnalike.trace.Profile;
+import turnalike.trace.Snap;
+import turnalike.trace.TracedMember;
+import turnalike.trace.TracedRun;
+import turnalike.units.Length;
+
+/**
+ * From a profile to the members that explain it, one way for all sources: the fewest whose sizes explain the stations within their
+ * uncertainty, by Schwarz's criterion (see {@link JointFit}). First the cheapest run of forms among fixed places, exactly, by dynamic
+ * programming ({@link Stretches}); then the places are bettered ({@link Refinement}); what no forms explain becomes a curve through points
+ * ({@link CurveWindows}); last each form gets its name ({@link Naming}).
+ */
+public final class MemberFit {
+    private static final double SHOULDER_SIGMAS = 3;
+    private static final double LEAST_SHOULDER_MM = 0.25;
+
+    private MemberFit() {}
+
+    /**
+     * {@return the members of an original}
+     *
+     * @param original as it was read
+     * @param snap what sizes are rounded to
+     */
+    public static TracedRun of(Original original, Snap snap) {
+        Data data = Data.of(original.fitted(), original.surest().mm());
+        double perSize = Math.log(Math.max(3, data.size()));
+        List<Part> parts = new ArrayList<>();
+        for (Block block : Block.of(data, original)) {
+            parts.addAll(block.isSquare() ? List.of(block.square(data)) : round(data, block, perSize));
+        }
+        double shoulder = Math.max(LEAST_SHOULDER_MM, SHOULDER_SIGMAS * data.sigma / 2);
+        Chamfers chamfers = Chamfers.of(data, parts, shoulder, perSize);
+        Grid grid = new Grid(snap.step().mm());
+        List<Member> members = Naming.of(chamfers.parts(), shoulder, grid, chamfers.sizes());
+        return run(data, original.profile(), members);
+    }
+
+    private static List<Part> round(Data data, Block block, double perSize) {
+        List<Seam> seams = Seams.of(data, block.first(), block.last(), block.fromMm(), block.toMm());
+        Run run = Stretches.cheapest(data, seams, perSize);
+        JointFit fit = new Refinement(data, perSize).of(run);
+        return CurveWindows.of(data, fit, perSize);
+    }
+
+    private static TracedRun run(Data data, Profile profile, List<Member> members) {
+        List<Outline> outlines = new ArrayList<>();
+        Length at = Length.ZERO;
+        for (int i = 0; i < members.size(); i++) {
+            Member.Ends ends = new Member.Ends(i == 0, i + 1 == members.size());
+            Outline outline =
+                    Outline.of(at, members.get(i).curves(ends), members.get(i).section());
+            outlines.add(outline);
+            at = outline.end();
+        }
+        Outline whole = Outline.join(outlines);
+        Misses misses = new Misses(whole);
+        List<TracedMember> out = new ArrayList<>();
+        for (int i = 0; i < members.size(); i++) {
+            double from = outlines.get(i).start().mm();
+            double to = outlines.get(i).end().mm();
+            TracedMember.Miss miss = misses.between(data, from, to);
+            out.add(new TracedMember(
+                    members.get(i), outlines.get(i).start(), miss, Hidden.restsOn(profile, from, to, miss.stations())));
+        }
+        return new TracedRun(out, whole, misses.between(data, -1, at.mm() + 1), Length.ofMm(data.sigma));
+    }
+}

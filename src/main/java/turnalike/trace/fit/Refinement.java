@@ -1,0 +1,205 @@
+package turnalike.trace.fit;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Betters a run that was found among fixed seams: radii that neighbours may share are shared, joints move to where they fit best, between
+ * stations too, and a form gives way to another, or two to one, wherever the whole then costs less. Each step lowers the cost, so it ends.
+ */
+final class Refinement {
+    private static final int SWEEPS = 6;
+    private static final int BETWEEN = 9;
+    private static final int[] SHIFTS = {-1, 1, -2, 2, -4, 4};
+    private static final int FEW = 200;
+    private static final double WORTH = 1e-6;
+    /** An exchange that costs no more than so many sizes is looked at again with its joints moved. */
+    private static final double NEAR = 4;
+
+    private final Data data;
+    private final double perSize;
+    /** Whether the way from a station to the next is so long that a joint must be placed before it can be judged. */
+    private final boolean coarse;
+
+    Refinement(Data data, double perSize) {
+        this.data = data;
+        this.perSize = perSize;
+        this.coarse = data.size() <= FEW;
+    }
+
+    JointFit of(Run start) {
+        JointFit fit = JointFit.of(data, start, new boolean[start.size() + 1], perSize);
+        // First to where they belong between their stations: radii tied before that would be tied wrongly.
+        fit = tie(settle(fit));
+        for (int sweep = 0; sweep < SWEEPS; sweep++) {
+            double before = fit.cost();
+            fit = tie(move(fit));
+            fit = exchange(fit);
+            if (fit.cost() > before - 0.01) {
+                break;
+            }
+        }
+        return settle(fit);
+    }
+
+    /** Shares radii from the least step up, and parts them again where that has become worth it. */
+    private JointFit tie(JointFit start) {
+        JointFit fit = start;
+        List<Integer> joints = new ArrayList<>();
+        for (int i = 1; i < fit.run().size(); i++) {
+            joints.add(i);
+        }
+        JointFit at = fit;
+        joints.sort(Comparator.comparingDouble(i -> Math.abs(at.endRadius(i - 1) - at.startRadius(i))));
+        for (int joint : joints) {
+            boolean[] ties = fit.ties();
+            ties[joint] = !ties[joint];
+            JointFit other = fit.with(fit.run(), ties);
+            if (other.cost() < fit.cost() - WORTH) {
+                fit = other;
+            }
+        }
+        return fit;
+    }
+
+    private JointFit move(JointFit start) {
+        JointFit fit = start;
+        for (int i = 1; i < fit.run().size(); i++) {
+            fit = moved(fit, i);
+        }
+        return fit;
+    }
+
+    private JointFit moved(JointFit start, int joint) {
+        JointFit fit = between(start, joint);
+        for (int shift : SHIFTS) {
+            fit = shifting(fit, fit, joint, shift);
+            if (fit.isTied(joint)) {
+                // A radius shared in the wrong place holds the joint there.
+                boolean[] ties = fit.ties();
+                ties[joint] = false;
+                fit = shifting(fit, fit.with(fit.run(), ties), joint, shift);
+            }
+        }
+        return fit;
+    }
+
+    private JointFit shifting(JointFit fit, JointFit from, int joint, int shift) {
+        JointFit other = shifted(from, joint, shift);
+        if (other != from && (coarse || other.cost() < fit.cost() + NEAR * perSize)) {
+            other = between(other, joint);
+            if (coarse && joint + 1 < other.run().size()) {
+                other = between(other, joint + 1);
+            }
+            if (coarse && joint > 1) {
+                other = between(other, joint - 1);
+            }
+        }
+        return other.cost() < fit.cost() - WORTH ? other : fit;
+    }
+
+    private JointFit shifted(JointFit fit, int joint, int shift) {
+        Seam seam = fit.run().seams().get(joint);
+        int last = seam.last() + shift;
+        int lowest = fit.run().seams().get(joint - 1).first() + 1;
+        int highest = fit.run().seams().get(joint + 1).last() - 2;
+        if (!data.swept || last < lowest || last > highest) {
+            return fit;
+        }
+        return fit.with(fit.run().withSeam(joint, Seams.between(data, last)));
+    }
+
+    /** The best place between the two stations; where all are as good, the middle. */
+    private JointFit between(JointFit fit, int joint) {
+        Seam seam = fit.run().seams().get(joint);
+        if (!data.swept || seam.isShared() || !(data.x[seam.first()] > data.x[seam.last()])) {
+            return fit;
+        }
+        double from = data.x[seam.last()];
+        double step = (data.x[seam.first()] - from) / (BETWEEN - 1);
+        double[] chi = new double[BETWEEN];
+        double least = Double.POSITIVE_INFINITY;
+        for (int k = 0; k < BETWEEN; k++) {
+            chi[k] = at(fit, joint, from + k * step).chi();
+            least = Math.min(least, chi[k]);
+        }
+        double sum = 0;
+        double places = 0;
+        for (int k = 0; k < BETWEEN; k++) {
+            double likely = Math.exp(-Math.min(500, (chi[k] - least) / 2));
+            sum += likely;
+            places += likely * (from + k * step);
+        }
+        JointFit other = sum > 0 ? at(fit, joint, places / sum) : fit;
+        return other.cost() <= fit.cost() + 0.5 ? other : fit;
+    }
+
+    private JointFit at(JointFit fit, int joint, double placeMm) {
+        Seam seam = fit.run().seams().get(joint);
+        return fit.with(fit.run().withSeam(joint, new Seam(placeMm, seam.last(), seam.first())));
+    }
+
+    private JointFit exchange(JointFit start) {
+        JointFit fit = start;
+        for (int i = 0; i < fit.run().size(); i++) {
+            for (Form form : Form.values()) {
+                if (form != fit.run().forms().get(i) && stations(fit.run(), i, i) >= form.sizes()) {
+                    fit = better(fit, fit.with(fit.run().withForm(i, form)), i);
+                }
+            }
+        }
+        for (int i = 0; i + 1 < fit.run().size(); i++) {
+            int size = fit.run().size();
+            for (Form form : Form.values()) {
+                if (fit.run().size() == size) {
+                    fit = better(fit, fit.with(fit.run().merged(i, form), without(fit.ties(), i + 1)), i);
+                }
+            }
+        }
+        return fit;
+    }
+
+    private static int stations(Run run, int from, int to) {
+        return run.seams().get(to + 1).last() - run.seams().get(from).first() + 1;
+    }
+
+    private JointFit better(JointFit one, JointFit other, int at) {
+        if (other.cost() < one.cost() - WORTH) {
+            return other;
+        }
+        // With the radii beside it shared otherwise, and the joints beside it moved, it may be better yet.
+        if (!(other.cost() < one.cost() + NEAR * perSize)) {
+            return one;
+        }
+        JointFit settled = tie(other);
+        for (int joint = Math.max(1, at);
+                joint <= Math.min(at + 1, settled.run().size() - 1);
+                joint++) {
+            settled = moved(settled, joint);
+        }
+        return least(one, settled);
+    }
+
+    private static JointFit least(JointFit one, JointFit other) {
+        return other.cost() < one.cost() - WORTH ? other : one;
+    }
+
+    private static boolean[] without(boolean[] ties, int index) {
+        boolean[] out = new boolean[ties.length - 1];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = ties[i < index ? i : i + 1];
+        }
+        return out;
+    }
+
+    private JointFit settle(JointFit fit) {
+        JointFit out = fit;
+        for (int sweep = 0; sweep < 3; sweep++) {
+            for (int i = 1; i < out.run().size(); i++) {
+                out = between(out, i);
+            }
+        }
+        return out;
+    }
+}

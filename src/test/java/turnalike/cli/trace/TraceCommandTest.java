@@ -1,0 +1,125 @@
+package turnalike.cli.trace;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import turnalike.cli.Ran;
+
+class TraceCommandTest {
+    private static final String TABLE = """
+            x,diameter,side
+            0,,1 3/4
+            4,,1 3/4
+            4,1 1/8,
+            4 1/4,1 1/8,
+            4 1/4,1 1/4,
+            4 5/8,1 1/2,
+            5,1 1/4,
+            5,1,
+            11,1 1/2,
+            11,1 3/8,
+            11 3/4,1 3/8,
+            11 3/4,3/4,
+            12 3/4,3/4,
+            """;
+
+    @TempDir
+    Path folder;
+
+    private String table(String text) throws IOException {
+        return Files.writeString(folder.resolve("leg.csv"), text).toString();
+    }
+
+    private static JsonNode json(Ran ran) throws IOException {
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.code()).isZero();
+        return new ObjectMapper().readTree(ran.out());
+    }
+
+    @Test
+    void the_json_has_every_name_and_its_members_are_a_job_files() throws IOException {
+        JsonNode found = json(Ran.here("trace", table(TABLE), "--units", "in", "--json"));
+        assertThat(found.get("source").textValue()).isEqualTo("table");
+        assertThat(found.get("length_mm").doubleValue()).isCloseTo(12.75 * 25.4, within(1e-3));
+        JsonNode outline = found.get("outline");
+        for (int i = 1; i < outline.size(); i++) {
+            double gap = outline.get(i).get(0).doubleValue()
+                    - outline.get(i - 1).get(0).doubleValue();
+            assertThat(gap).isBetween(0.0, 0.5001);
+        }
+        assertThat(found.get("uncertainty_mm").doubleValue()).isEqualTo(0.1);
+        assertThat(found.get("hidden")).isEmpty();
+        assertThat(found.get("scale").get("from").textValue()).isNotBlank();
+        assertThat(found.get("fit").get("rms_mm").doubleValue()).isLessThan(0.1);
+        assertThat(found.get("fit").get("worst_mm").doubleValue()).isLessThan(0.3);
+        assertThat(found.get("fit").has("worst_at_mm")).isTrue();
+        assertThat(found.get("warnings").isArray()).isTrue();
+        assertThat(found.get("members").findValuesAsText("kind"))
+                .containsExactly("square", "groove", "bead", "taper", "cylinder", "tenon");
+        JsonNode bead = found.get("members").get(2);
+        assertThat(bead.get("length").doubleValue()).isCloseTo(0.75 * 25.4, within(0.02));
+        assertThat(bead.get("crown").doubleValue()).isCloseTo(1.5 * 25.4, within(0.2));
+    }
+
+    @Test
+    void what_it_writes_is_a_job_that_plan_takes() throws IOException {
+        for (String units : new String[] {"in", "mm"}) {
+            Path out = folder.resolve(units);
+            String text = units.equals("in") ? TABLE : TABLE.replaceAll("(?m)\\d[\\d /]*", "$0 in");
+            Ran ran = Ran.here("trace", table(text), "--units", units, "--snap", "--out", out.toString());
+            assertThat(ran.err()).isEmpty();
+            assertThat(ran.out()).contains("6 members explain it");
+            Ran plan = Ran.here("plan", out.resolve("leg.job.json").toString(), "--seconds", "0", "--json");
+            assertThat(plan.err()).isEmpty();
+            assertThat(plan.code()).isZero();
+            assertThat(Files.readString(out.resolve("leg.trace.svg"))).contains("What was read");
+        }
+    }
+
+    @Test
+    void a_drawing_is_traced_as_a_table_is() throws IOException {
+        Path drawing = Files.writeString(
+                folder.resolve("half.svg"),
+                "<svg xmlns='http://www.w3.org/2000/svg' width='300mm' height='100mm' viewBox='0 0 300 100'>"
+                        + "<path d='M0 50V40H25V34H31A9 6 0 0 1 49 34V36L200 42V44H225V50Z'/></svg>");
+        JsonNode found = json(Ran.here("trace", drawing.toString(), "--json"));
+        assertThat(found.get("source").textValue()).isEqualTo("drawing");
+        assertThat(found.get("length_mm").doubleValue()).isCloseTo(225, within(1e-6));
+        assertThat(found.get("members").findValuesAsText("kind"))
+                .containsExactly("tenon", "fillet", "bead", "taper", "tenon");
+        assertThat(found.get("members").get(2).get("crown").doubleValue()).isCloseTo(44, within(0.05));
+        assertThat(found.get("scale").get("mm_per_px").doubleValue()).isCloseTo(1, within(1e-9));
+        JsonNode scaled = json(Ran.here("trace", drawing.toString(), "--span", "9 in", "--json"));
+        assertThat(scaled.get("length_mm").doubleValue()).isCloseTo(228.6, within(1e-6));
+    }
+
+    @Test
+    void bad_input_is_told_in_one_line_with_exit_code_2() throws IOException {
+        refused("leg.csv: line 3: diameter: 'soft' is not a length", "x,diameter\n0,20\n1,soft\n2,3\n3,3\n4,3\n");
+        refused("leg.csv: table: has 1 row", "x,diameter\n0,20\n");
+        refused("--units: was 'ft'", TABLE, "--units", "ft");
+        refused("--error: must be above zero", TABLE, "--error", "0");
+        refused("--span: a table gives its own lengths", TABLE, "--span", "300");
+        Ran other = Ran.here("trace", folder.resolve("spindle.stl").toString());
+        assertThat(other.code()).isEqualTo(2);
+        assertThat(other.err()).contains("neither a table").hasLineCount(1);
+    }
+
+    private void refused(String words, String table, String... options) throws IOException {
+        String[] arguments = new String[options.length + 2];
+        arguments[0] = "trace";
+        arguments[1] = table(table);
+        System.arraycopy(options, 0, arguments, 2, options.length);
+        Ran ran = Ran.here(arguments);
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err()).contains(words).hasLineCount(1);
+    }
+}

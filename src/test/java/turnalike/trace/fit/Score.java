@@ -1,0 +1,34 @@
+package turnalike.trace.fit;
+
+import java.util.List;
+import turnalike.pattern.Member;
+import turnalike.trace.TracedMember;
+import turnalike.trace.TracedRun;
+
+/** How many members came back: of their kind, each end within so far. */
+record Score(int right, int all, boolean wholeRun) {
+    static final double END_MM = 1.5;
+
+    static Score of(List<Member> truth, TracedRun found) {
+        int right = 0;
+        double at = 0;
+        for (Member member : truth) {
+            double from = at;
+            double to = at + member.length().mm();
+            boolean there = found.members().stream().anyMatch(each -> isSame(each, member, from, to));
+            right += there ? 1 : 0;
+            at = to;
+        }
+        boolean whole = truth.stream()
+                .map(each -> each.kind().word())
+                .toList()
+                .equals(found.run().stream().map(each -> each.kind().word()).toList());
+        return new Score(right, truth.size(), whole);
+    }
+
+    private static boolean isSame(TracedMember each, Member member, double from, double to) {
+        return each.member().kind() == member.kind()
+                && Math.abs(each.from().mm() - from) <= END_MM
+                && Math.abs(each.to().mm() - to) <= END_MM;
+    }
+}
