@@ -1,0 +1,118 @@
+package turnalike.photo;
+
+/**
+ * How the contour goes round one end. A flat end with a sharp rim is seen as half an ellipse; how far it bulges tells at what angle the camera
+ * sees that end, which settles tilt and focal length. A rounded end tells nothing of that.
+ *
+ * @param flat whether it looks like a flat end seen from within the piece's length
+ * @param apex X where the contour crosses the axis
+ * @param radius of the end, in units of the distance
+ * @param disagreement log of bulge expected over bulge seen; 0 when the view is right. Only of a flat end
+ * @param uncertainty of that, standard deviation
+ */
+record EndCap(boolean flat, double apex, double radius, double disagreement, double uncertainty) {
+    /** Where the end stands along the axis, if it is flat: its near rim is at depth 1 − radius. */
+    double place() {
+        return apex * (1 - radius);
+    }
+
+    /**
+     * @param contour the contour
+     * @param start whether the start end is meant, else the other
+     */
+    static EndCap of(SquaredContour contour, boolean start) {
+        double focal = contour.sight().focal();
+        double[][] left = contour.points(true, 0);
+        double[][] right = contour.points(false, 0);
+        int n = left[0].length;
+        double apex = start ? left[0][0] : left[0][n - 1];
+        double outward = start ? -1 : 1;
+        double rim = 0;
+        double depth = 6 / focal;
+        for (int round = 0; round < 4; round++) {
+            double beyond = apex - outward * depth;
+            rim = (acrossAt(left, beyond, start) + acrossAt(right, beyond, start)) / 2;
+            depth = 1.3 * Math.abs(apex) * rim + 3 / focal;
+        }
+        double radius = rim / Math.sqrt(1 + rim * rim);
+        if (!(apex * outward > 0.03) || !(rim * focal > 4)) {
+            return new EndCap(false, apex, radius, 0, 1);
+        }
+        return fitted(left, right, start, apex, rim, radius, focal);
+    }
+
+    private static EndCap fitted(
+            double[][] left, double[][] right, boolean start, double apexGuess, double rim, double radius, double focal) {
+        double outward = start ? -1 : 1;
+        double apex = apexGuess;
+        double slope = -outward * Math.abs(apex) / (2 * radius);
+        double spread = 1 / focal;
+        double error = 1;
+        int count = 0;
+        for (int round = 0; round < 6; round++) {
+            // The curvature of X over Y² is small and known well enough from the angle itself.
+            double second = Math.pow(slope, 3) / Math.max(1e-3, apex * apex * (1 - radius) * (1 - radius)) * (1 - radius * radius);
+            double[][] rows = new double[2][3];
+            double squares = 0;
+            double weights = 0;
+            count = 0;
+            for (double[][] edge : new double[][][] {left, right}) {
+                int n = edge[0].length;
+                for (int k = 0; k < n; k++) {
+                    int i = start ? k : n - 1 - k;
+                    double x = edge[0][i];
+                    double y = Math.abs(edge[1][i]);
+                    if (y > 0.85 * rim || (apexGuess - x) * outward > 2.5 * Math.abs(apexGuess) * rim + 6 / focal) {
+                        break;
+                    }
+                    double g = y * y;
+                    double value = x - second * g * g;
+                    double off = round == 0 ? 0 : value - apex - slope * g;
+                    double normal = 1 + Math.pow(2 * y * slope, 2);
+                    double weight = 1 / normal / Math.pow(1 + off * off / normal / (6.25 * spread * spread), 2);
+                    rows[0][0] += weight;
+                    rows[0][1] += weight * g;
+                    rows[1][1] += weight * g * g;
+                    rows[0][2] += weight * value;
+                    rows[1][2] += weight * value * g;
+                    squares += weight * off * off;
+                    weights += weight * normal;
+                    count++;
+                }
+            }
+            if (count < 8) {
+                return new EndCap(false, apexGuess, radius, 0, 1);
+            }
+            rows[1][0] = rows[0][1];
+            double determinant = rows[0][0] * rows[1][1] - rows[0][1] * rows[0][1];
+            error = Math.sqrt(rows[0][0] / Math.max(1e-300, determinant));
+            double[] line = LeastSquares.solve(rows);
+            apex = line[0];
+            slope = line[1];
+            if (round > 0) {
+                spread = Math.max(0.03 / focal, 1.4 * Math.sqrt(squares / weights));
+            }
+        }
+        double bulge = 2 * radius * -outward * slope;
+        if (!(bulge > 0)) {
+            return new EndCap(false, apexGuess, radius, 0, 1);
+        }
+        double disagreement = Math.log(bulge / (Math.abs(apex) * (1 - radius)));
+        // Points follow one another within the picture's softness: about one in three speaks for itself.
+        double uncertainty = Math.hypot(0.012, 1.7 * spread * error / Math.abs(slope));
+        boolean flat = spread * focal < 0.8 && Math.abs(disagreement) < 0.5;
+        return new EndCap(flat, apex, radius, disagreement, uncertainty);
+    }
+
+    /** How far out an edge stands where it first passes a place, from the end inward. */
+    private static double acrossAt(double[][] edge, double beyond, boolean start) {
+        int n = edge[0].length;
+        for (int k = 0; k < n; k++) {
+            int i = start ? k : n - 1 - k;
+            if (start ? edge[0][i] >= beyond : edge[0][i] <= beyond) {
+                return Math.abs(edge[1][i]);
+            }
+        }
+        return 0;
+    }
+}
