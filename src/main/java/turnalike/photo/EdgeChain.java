@@ -19,9 +19,7 @@ final class EdgeChain {
 
     private final double focal;
 
-    private final double[] place;
-
-    private final double[] radius;
+    private final TangentRay[] rays;
 
     /** What the last fit left over, in pixels. */
     private double left;
@@ -39,13 +37,10 @@ final class EdgeChain {
         this.first = first;
         this.end = end;
         this.focal = focal;
-        place = new double[end - first];
-        radius = new double[end - first];
+        rays = new TangentRay[end - first];
         double noise = noise();
         for (int i = first; i < end; i++) {
-            TangentRay ray = touching(i, noise);
-            place[i - first] = ray.place();
-            radius[i - first] = ray.radius();
+            rays[i - first] = touching(i, noise);
         }
     }
 
@@ -61,14 +56,35 @@ final class EdgeChain {
         return across[first + i];
     }
 
-    /** Where on the axis the ray of a point touches. */
-    double place(int i) {
-        return place[i];
+    /** The ray through a point, smoothed by its neighbours, and where it touches. */
+    TangentRay ray(int i) {
+        return rays[i];
     }
 
-    /** The radius there. */
-    double radius(int i) {
-        return radius[i];
+    /** The largest distance of a point across the axis. */
+    double widest() {
+        double most = 0;
+        for (int i = first; i < end; i++) {
+            most = Math.max(most, Math.abs(across[i]));
+        }
+        return most;
+    }
+
+    /**
+     * The largest radius at a place that hides no point of this edge: no ray on the contour runs through the piece, so each bounds it.
+     *
+     * @param place along the axis
+     * @param widest no radius is above this, so that only rays that can pass there are asked
+     */
+    double bound(double place, double widest) {
+        double bound = widest;
+        for (TangentRay ray : rays) {
+            double depth = place / ray.along();
+            if (Math.abs(depth - 1) < bound) {
+                bound = Math.min(bound, ray.passing(place));
+            }
+        }
+        return bound;
     }
 
     /** The usual distance of a point from a smooth course, in pixels. */

@@ -1,5 +1,7 @@
 package turnalike.photo;
 
+import java.util.Arrays;
+
 /**
  * Puts each point of the contour where the light's step across it is best explained: piece and ground each with a slope of their own, between
  * them a step as soft as the picture is. A round piece grows darker or lighter towards its edge, so that the half level alone would stand
@@ -23,6 +25,8 @@ final class EdgeFit {
     private final float[] colour = new float[3];
 
     private final float[] mixed = new float[3];
+
+    private final float[][] along = new float[SAMPLES][3];
 
     private final double[] light = new double[SAMPLES];
 
@@ -48,24 +52,55 @@ final class EdgeFit {
      */
     record Fitted(double[] x, double[] y, double softness, double contrast) {}
 
+    /** Twice: the first brings the windows in place for the second. */
     Fitted fit() {
-        int n = x.length;
         double softness = softness();
-        double[] fittedX = x.clone();
-        double[] fittedY = y.clone();
+        Fitted once = moved(softness);
+        EdgeFit again = new EdgeFit(colours, once.x(), once.y());
+        return again.moved(again.softness());
+    }
+
+    private Fitted moved(double softness) {
+        int n = x.length;
+        double[][] normals = new double[n][];
+        double[] offsets = new double[n];
         double[] contrasts = new double[n];
         for (int i = 0; i < n; i++) {
-            double[] normal = normal(i);
-            sample(i, normal);
+            normals[i] = normal(i);
+            sample(i, normals[i]);
             double offset = best(softness);
             contrasts[i] = step;
-            if (step > 0.25 && Math.abs(offset) < 1.9) {
-                fittedX[i] += offset * normal[0];
-                fittedY[i] += offset * normal[1];
+            offsets[i] = step > 0.25 && Math.abs(offset) < 1.9 ? offset : Double.NaN;
+        }
+        double[] fittedX = x.clone();
+        double[] fittedY = y.clone();
+        for (int i = 0; i < n; i++) {
+            double usual = usual(offsets, i);
+            // A point that goes its own way has met a knot, a shaving or the grain.
+            double offset = Math.abs(offsets[i] - usual) < 0.6 ? offsets[i] : usual;
+            fittedX[i] += offset * normals[i][0];
+            fittedY[i] += offset * normals[i][1];
+        }
+        Arrays.sort(contrasts);
+        return new Fitted(fittedX, fittedY, softness, n == 0 ? 0 : contrasts[n / 2]);
+    }
+
+    /** The middle one of a point's and its neighbours' offsets; 0 where most have none. */
+    private static double usual(double[] offsets, int i) {
+        int n = offsets.length;
+        double[] near = new double[7];
+        int count = 0;
+        for (int k = -3; k <= 3; k++) {
+            double offset = offsets[Math.floorMod(i + k, n)];
+            if (!Double.isNaN(offset)) {
+                near[count++] = offset;
             }
         }
-        java.util.Arrays.sort(contrasts);
-        return new Fitted(fittedX, fittedY, softness, n == 0 ? 0 : contrasts[n / 2]);
+        if (count < 3) {
+            return 0;
+        }
+        Arrays.sort(near, 0, count);
+        return (near[(count - 1) / 2] + near[count / 2]) / 2;
     }
 
     private double softness() {
@@ -107,10 +142,37 @@ final class EdgeFit {
         return new double[] {ty / size, -tx / size};
     }
 
+    /** The light along the normal, on the scale from the colour close outside, 0, to that close inside, 1. */
     private void sample(int i, double[] normal) {
+        double[] inside = new double[3];
+        double[] outside = new double[3];
         for (int k = 0; k < SAMPLES; k++) {
             double d = -REACH + k * STEP;
-            light[k] = colours.between(x[i] + d * normal[0], y[i] + d * normal[1], x[i], y[i], colour, mixed);
+            double px = x[i] + d * normal[0];
+            double py = y[i] + d * normal[1];
+            colours.between(px + normal[1], py - normal[0], colour, mixed);
+            colours.between(px - normal[1], py + normal[0], colour, along[k]);
+            for (int c = 0; c < 3; c++) {
+                along[k][c] = 0.25f * (along[k][c] + mixed[c]);
+            }
+            colours.between(px, py, colour, mixed);
+            for (int c = 0; c < 3; c++) {
+                along[k][c] += 0.5f * mixed[c];
+            }
+            for (int c = 0; c < 3; c++) {
+                inside[c] += d <= -1.5 && d >= -4 ? along[k][c] / 6 : 0;
+                outside[c] += d >= 1.5 && d <= 4 ? along[k][c] / 6 : 0;
+            }
+        }
+        double size = 1e-9;
+        for (int c = 0; c < 3; c++) {
+            size += (inside[c] - outside[c]) * (inside[c] - outside[c]);
+        }
+        for (int k = 0; k < SAMPLES; k++) {
+            light[k] = 0;
+            for (int c = 0; c < 3; c++) {
+                light[k] += (along[k][c] - outside[c]) * (inside[c] - outside[c]) / size;
+            }
         }
     }
 

@@ -45,17 +45,14 @@ record EndCap(boolean flat, double apex, double radius, double disagreement, dou
             double[][] left, double[][] right, boolean start, double apexGuess, double rim, double radius, double focal) {
         double outward = start ? -1 : 1;
         double apex = apexGuess;
-        double slope = -outward * Math.abs(apex) / (2 * radius);
+        double bulge = apex * (1 - radius);
         double spread = 1 / focal;
         double error = 1;
-        int count = 0;
         for (int round = 0; round < 6; round++) {
-            // The curvature of X over Y² is small and known well enough from the angle itself.
-            double second = Math.pow(slope, 3) / Math.max(1e-3, apex * apex * (1 - radius) * (1 - radius)) * (1 - radius * radius);
             double[][] rows = new double[2][3];
             double squares = 0;
             double weights = 0;
-            count = 0;
+            int count = 0;
             for (double[][] edge : new double[][][] {left, right}) {
                 int n = edge[0].length;
                 for (int k = 0; k < n; k++) {
@@ -65,16 +62,17 @@ record EndCap(boolean flat, double apex, double radius, double disagreement, dou
                     if (y > 0.85 * rim || (apexGuess - x) * outward > 2.5 * Math.abs(apexGuess) * rim + 6 / focal) {
                         break;
                     }
-                    double g = y * y;
-                    double value = x - second * g * g;
-                    double off = round == 0 ? 0 : value - apex - slope * g;
-                    double normal = 1 + Math.pow(2 * y * slope, 2);
+                    double depth = nearDepth(y * y, radius);
+                    double term = 1 / depth - 1 / (1 - radius);
+                    double off = round == 0 ? 0 : x - apex - bulge * term;
+                    double slant = bulge * y * depthSlope(y * y, depth) / (depth * depth) * 2;
+                    double normal = 1 + slant * slant;
                     double weight = 1 / normal / Math.pow(1 + off * off / normal / (6.25 * spread * spread), 2);
                     rows[0][0] += weight;
-                    rows[0][1] += weight * g;
-                    rows[1][1] += weight * g * g;
-                    rows[0][2] += weight * value;
-                    rows[1][2] += weight * value * g;
+                    rows[0][1] += weight * term;
+                    rows[1][1] += weight * term * term;
+                    rows[0][2] += weight * x;
+                    rows[1][2] += weight * x * term;
                     squares += weight * off * off;
                     weights += weight * normal;
                     count++;
@@ -88,20 +86,30 @@ record EndCap(boolean flat, double apex, double radius, double disagreement, dou
             error = Math.sqrt(rows[0][0] / Math.max(1e-300, determinant));
             double[] line = LeastSquares.solve(rows);
             apex = line[0];
-            slope = line[1];
+            bulge = line[1];
             if (round > 0) {
                 spread = Math.max(0.03 / focal, 1.4 * Math.sqrt(squares / weights));
             }
         }
-        double bulge = 2 * radius * -outward * slope;
-        if (!(bulge > 0)) {
+        if (!(bulge * outward > 0)) {
             return new EndCap(false, apexGuess, radius, 0, 1);
         }
-        double disagreement = Math.log(bulge / (Math.abs(apex) * (1 - radius)));
+        double disagreement = Math.log(bulge / (apex * (1 - radius)));
         // Points follow one another within the picture's softness: about one in three speaks for itself.
-        double uncertainty = Math.hypot(0.012, 1.7 * spread * error / Math.abs(slope));
+        double uncertainty = Math.hypot(0.01, 1.7 * spread * error / Math.abs(bulge));
         boolean flat = spread * focal < 0.8 && Math.abs(disagreement) < 0.5;
         return new EndCap(flat, apex, radius, disagreement, uncertainty);
+    }
+
+    /** At what depth the near half of the rim is seen where Y² is so much: the smaller root of (1 + G)z² − 2z + 1 − r² = 0. */
+    private static double nearDepth(double squared, double radius) {
+        double under = 1 - (1 + squared) * (1 - radius * radius);
+        return (1 - Math.sqrt(Math.max(0, under))) / (1 + squared);
+    }
+
+    /** How that depth changes with Y²: the equation differentiated. */
+    private static double depthSlope(double squared, double depth) {
+        return depth * depth / Math.max(1e-6, 2 - 2 * (1 + squared) * depth);
     }
 
     /** How far out an edge stands where it first passes a place, from the end inward. */

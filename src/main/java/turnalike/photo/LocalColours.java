@@ -6,9 +6,9 @@ import boofcv.struct.image.GrayF32;
 import boofcv.struct.image.GrayU8;
 
 /**
- * How much each pixel near the piece's contour is piece: between the colour of the piece just inside and that of what lies just outside, both
- * taken anew all along, so that a shadow beside it or a darker side of it is reckoned with. In linear light, where a pixel half covered has
- * half of either colour.
+ * How much each pixel near the piece's contour is piece, by the colours just inside and just outside, both taken anew all along. In linear
+ * light, where a pixel half covered has half of either colour. Where the two differ in hue, the parting plane goes through black: then neither
+ * the piece's dark side nor a shadow on the ground crosses it. Where they do not, it stands between the two brightnesses.
  */
 final class LocalColours {
     private final Picture picture;
@@ -23,10 +23,16 @@ final class LocalColours {
 
     private final byte[] outer;
 
-    /** Of each coarse pixel: what is taken off each colour, then what it is multiplied by. */
-    private final float[][] less = new float[3][];
+    /** Noise of a colour, in linear light, against which hues are told apart. */
+    private static final double NOISE = 0.012;
 
+    /** What it costs to part by brightness rather than by hue. */
+    private static final double BY_BRIGHTNESS = 0.05;
+
+    /** Of each coarse pixel near the contour: what each colour is multiplied by, and what is added. */
     private final float[][] times = new float[3][];
+
+    private final float[] plus;
 
     LocalColours(Picture picture, CoarsePicture coarse, byte[] mask) {
         this.picture = picture;
@@ -50,18 +56,46 @@ final class LocalColours {
         for (int c = 0; c < 3; c++) {
             piece[c] = nearby(coarse.planes()[c], within, thin);
             ground[c] = nearby(coarse.planes()[c], beyond, beyond);
-            less[c] = ground[c];
             times[c] = new float[mask.length];
         }
+        plus = new float[mask.length];
+        GrayU8 band = BinaryImageOps.dilate8(around, 1, null);
         for (int i = 0; i < mask.length; i++) {
-            float size = 1e-7f;
-            for (int c = 0; c < 3; c++) {
-                size += (piece[c][i] - ground[c][i]) * (piece[c][i] - ground[c][i]);
-            }
-            for (int c = 0; c < 3; c++) {
-                times[c][i] = (piece[c][i] - ground[c][i]) / size;
+            if (band.data[i] > 0 && inner[i] == 0) {
+                part(i, piece, ground);
             }
         }
+    }
+
+    /** The plane that gives 1 in the piece and 0 on the ground as nearly as noise and brightness let it. */
+    private void part(int i, float[][] piece, float[][] ground) {
+        double[][] rows = new double[4][5];
+        // Relative to the brighter of both, so that a dark picture is parted like a light one.
+        double scale = 1e-4;
+        for (int c = 0; c < 3; c++) {
+            scale = Math.max(scale, Math.max(piece[c][i], ground[c][i]));
+        }
+        for (int side = 0; side < 2; side++) {
+            double[] terms = {0, 0, 0, 1};
+            for (int c = 0; c < 3; c++) {
+                terms[c] = (side == 0 ? piece[c][i] : ground[c][i]) / scale;
+            }
+            for (int a = 0; a < 4; a++) {
+                for (int b = 0; b < 4; b++) {
+                    rows[a][b] += terms[a] * terms[b];
+                }
+                rows[a][4] += terms[a] * (side == 0 ? 1 : -1);
+            }
+        }
+        for (int c = 0; c < 3; c++) {
+            rows[c][c] += NOISE * NOISE;
+        }
+        rows[3][3] += BY_BRIGHTNESS;
+        double[] plane = LeastSquares.solve(rows);
+        for (int c = 0; c < 3; c++) {
+            times[c][i] = (float) (0.5 * plane[c] / scale);
+        }
+        plus[i] = (float) (0.5 + 0.5 * plane[3]);
     }
 
     /** The mean linear light of the chosen pixels near each pixel, of the nearest ring that has any. */
@@ -97,42 +131,40 @@ final class LocalColours {
         if (x < 0 || y < 0 || x >= picture.width() || y >= picture.height() || outer[cell] == 0) {
             return 0;
         }
-        return inner[cell] > 0 ? 1 : light(x, y, colour);
+        if (inner[cell] > 0) {
+            return 1;
+        }
+        picture.linear(x, y, colour);
+        return on(x + 0.5, y + 0.5, colour);
     }
 
-    /** The same without the cut: the light itself on the scale from ground to piece. Outside the picture the nearest pixel's. */
-    double light(int x, int y, float[] colour) {
-        int px = Math.max(0, Math.min(picture.width() - 1, x));
-        int py = Math.max(0, Math.min(picture.height() - 1, y));
-        picture.linear(px, py, colour);
-        return on(px + 0.5, py + 0.5, colour);
-    }
-
-    /** A colour on the scale at a place: the scale runs smoothly from coarse pixel to coarse pixel. */
+    /** A colour on the scale at a place: the scale runs smoothly from coarse pixel to coarse pixel, among those that have one. */
     private double on(double x, double y, float[] colour) {
         double cx = Math.max(0, Math.min(width - 1.001, x / block - 0.5));
         double cy = Math.max(0, Math.min(height - 1.001, y / block - 0.5));
         int ix = (int) cx;
         int iy = (int) cy;
-        double fx = cx - ix;
-        double fy = cy - iy;
         double value = 0;
+        double weights = 0;
         for (int j = 0; j < 2; j++) {
             for (int i = 0; i < 2; i++) {
-                double weight = (i == 0 ? 1 - fx : fx) * (j == 0 ? 1 - fy : fy);
                 int cell = (iy + j) * width + ix + i;
-                double sum = 0;
-                for (int c = 0; c < 3; c++) {
-                    sum += (colour[c] - less[c][cell]) * times[c][cell];
+                double weight = (i == 0 ? 1 - cx + ix : cx - ix) * (j == 0 ? 1 - cy + iy : cy - iy);
+                if (plus[cell] != 0 && weight > 0) {
+                    value += weight
+                            * (colour[0] * times[0][cell]
+                                    + colour[1] * times[1][cell]
+                                    + colour[2] * times[2][cell]
+                                    + plus[cell]);
+                    weights += weight;
                 }
-                value += weight * sum;
             }
         }
-        return value;
+        return weights > 0 ? value / weights : 0;
     }
 
-    /** The light between pixels, on the scale at the given place. */
-    double between(double x, double y, double scaleX, double scaleY, float[] colour, float[] mixed) {
+    /** The linear colour between pixels; outside the picture that of its rim. */
+    void between(double x, double y, float[] colour, float[] mixed) {
         double px = Math.max(0, Math.min(picture.width() - 1.001, x - 0.5));
         double py = Math.max(0, Math.min(picture.height() - 1.001, y - 0.5));
         int ix = (int) px;
@@ -151,6 +183,5 @@ final class LocalColours {
                 mixed[2] += weight * colour[2];
             }
         }
-        return on(scaleX, scaleY, mixed);
     }
 }

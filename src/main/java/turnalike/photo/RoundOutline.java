@@ -55,6 +55,8 @@ final class RoundOutline {
                     "take it again on a plain ground of another colour");
         }
         double mmPerUnit = lengthMm / (to - from);
+        double widest = 1.1 * Math.max(left.widest(), right.widest());
+        double slack = 0.15 / focal;
         int count = (int) Math.ceil(lengthMm / STEP_MM) + 1;
         double[] radius = new double[count];
         double[] apart = new double[count];
@@ -63,8 +65,9 @@ final class RoundOutline {
             double at = from + (to - from) * k / (count - 1);
             boolean noLeft = one.hiddenAt(at);
             boolean noRight = other.hiddenAt(at);
-            double a = one.radiusAt(at);
-            double b = other.radiusAt(at);
+            // A point whose touching place is misjudged lies on its ray all the same, and so too far out: other rays pass nearer.
+            double a = Math.min(one.radiusAt(at), left.bound(at, widest) + slack);
+            double b = Math.min(other.radiusAt(at), right.bound(at, widest) + slack);
             hidden[k] = noLeft && noRight;
             radius[k] = mmPerUnit * (noLeft == noRight ? (a + b) / 2 : noLeft ? b : a);
             apart[k] = noLeft == noRight ? mmPerUnit * (a - b) : 0;
@@ -78,7 +81,7 @@ final class RoundOutline {
         List<Double> places = new ArrayList<>();
         for (EdgeChain chain : List.of(left, right)) {
             for (int k = 0; k < Math.min(5, chain.size()); k++) {
-                places.add(chain.place(start ? k : chain.size() - 1 - k));
+                places.add(chain.ray(start ? k : chain.size() - 1 - k).place());
             }
         }
         places.sort(null);

@@ -37,13 +37,13 @@ final class SideProfile {
         double pixel = 1 / focal;
         for (int i = 0; i < n; i++) {
             double across = Math.abs(chain.across(i));
-            boolean onCap = start.flat() && chain.place(i) < from + 1.5 * pixel && across < 0.97 * start.radius()
-                    || end.flat() && chain.place(i) > to - 1.5 * pixel && across < 0.97 * end.radius()
+            boolean onCap = start.flat() && chain.ray(i).place() < from + 1.5 * pixel && across < 0.97 * start.radius()
+                    || end.flat() && chain.ray(i).place() > to - 1.5 * pixel && across < 0.97 * end.radius()
                     || start.flat() && i < n / 2 && isCap(chain, i, start, true)
                     || end.flat() && i >= n / 2 && isCap(chain, i, end, false);
             if (!onCap) {
-                place[count] = Math.max(from, Math.min(to, chain.place(i)));
-                radius[count++] = chain.radius(i);
+                place[count] = Math.max(from, Math.min(to, chain.ray(i).place()));
+                radius[count++] = chain.ray(i).radius();
             }
         }
         place = Arrays.copyOf(place, count);

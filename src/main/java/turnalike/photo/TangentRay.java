@@ -9,10 +9,12 @@ package turnalike.photo;
  * {@code docs/photo.md}; exact for any surface of revolution. An error of the slope moves the point along its ray, which touches the
  * profile, so the radius at a place feels it in second order only.
  *
- * @param place along the axis, from the foot of the perpendicular out of the camera
- * @param radius not below zero
+ * @param along the ray's X
+ * @param squared its G, not below zero
+ * @param place where it touches, along the axis, from the foot of the perpendicular out of the camera
+ * @param radius of the piece there, not below zero
  */
-record TangentRay(double place, double radius) {
+record TangentRay(double along, double squared, double place, double radius) {
     /**
      * From the slope of Y² over X, where the contour runs along the axis or slants.
      *
@@ -42,18 +44,16 @@ record TangentRay(double place, double radius) {
         double least = Math.max(0.2, 1 - 3 * across - 0.01);
         double most = 1 + 3 * across + 0.01;
         double z = Double.isFinite(depth) ? Math.max(least, Math.min(most, depth)) : 1;
-        return new TangentRay(along * z, Math.sqrt(Math.max(0, squared * z * z + (z - 1) * (z - 1))));
+        return new TangentRay(along, Math.max(0, squared), along * z, Math.sqrt(Math.max(0, squared * z * z + (z - 1) * (z - 1))));
     }
 
     /**
      * The least distance from the axis at which a ray passes a place along it: no surface it grazes or misses is thicker there.
      *
-     * @param along X of the ray, not zero
-     * @param squared its G
-     * @param place along the axis
+     * @param at the place along the axis
      */
-    static double passing(double along, double squared, double place) {
-        double z = place / along;
+    double passing(double at) {
+        double z = at / along;
         return Math.sqrt(squared * z * z + (z - 1) * (z - 1));
     }
 }
