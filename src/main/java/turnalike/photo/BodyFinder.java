@@ -174,6 +174,15 @@ final class BodyFinder {
         }
         int[] run = longestRun(widths);
         GrayU8 mask = paint(strip, widths, run);
+        for (int i = 0; i < width * height; i++) {
+            boolean atRim = i % width == 0 || i % width == width - 1 || i < width || i >= width * (height - 1);
+            if (atRim && mask.data[i] > 0) {
+                throw new Unsure(
+                        PhotoTrace.Reason.CUT_OFF,
+                        "the piece runs out of the picture",
+                        "take it again, whole, with some ground all round it");
+            }
+        }
         return new Body(mask.data, x, y, angle, from, to, widest(widths, run));
     }
 

@@ -1,5 +1,9 @@
 package turnalike.photo;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
 /**
  * One edge of the contour from the piece's start to its end, in squared coordinates, with some of the other edge beyond each end. Gives for each
  * of its points where on the piece the ray through it touches, from the contour's course nearby.
@@ -7,6 +11,14 @@ package turnalike.photo;
 final class EdgeChain {
     /** How far to each side a fit may look, in points of about a pixel; the longest that the noise lets pass is taken. */
     private static final int[] REACHES = {4, 7, 12, 20};
+
+    /** How far beside a corner its two sides are judged, and by how many points. */
+    private static final int CORNER = 2;
+
+    private static final int SIDE = 6;
+
+    /** The least leap, in pixels, that is not noise. */
+    private static final double LEAP = 2.5;
 
     private final double[] along;
 
@@ -20,6 +32,9 @@ final class EdgeChain {
     private final double focal;
 
     private final TangentRay[] rays;
+
+    /** The usual distance of a point from a smooth course, in pixels. */
+    private final double noise;
 
     /** What the last fit left over, in pixels. */
     private double left;
@@ -38,9 +53,9 @@ final class EdgeChain {
         this.end = end;
         this.focal = focal;
         rays = new TangentRay[end - first];
-        double noise = noise();
+        noise = noise();
         for (int i = first; i < end; i++) {
-            rays[i - first] = touching(i, noise);
+            rays[i - first] = touching(i);
         }
     }
 
@@ -70,36 +85,53 @@ final class EdgeChain {
         return most;
     }
 
-    /**
-     * The largest radius at a place that hides no point of this edge: no ray on the contour runs through the piece, so each bounds it.
-     *
-     * @param place along the axis
-     * @param widest no radius is above this, so that only rays that can pass there are asked
-     */
-    double bound(double place, double widest) {
-        double bound = widest;
-        for (TangentRay ray : rays) {
-            double depth = place / ray.along();
-            if (Math.abs(depth - 1) < bound) {
-                bound = Math.min(bound, ray.passing(place));
-            }
-        }
-        return bound;
+    /** The usual distance of a point from a smooth course, in pixels. */
+    double noisePixels() {
+        return noise;
     }
 
-    /** The usual distance of a point from a smooth course, in pixels. */
-    double noise() {
+    private double noise() {
         double[] all = new double[Math.max(1, (end - first) / 5)];
         int count = 0;
         for (int i = first; i < end && count < all.length; i += 5) {
             fit(i, Math.max(0, i - 6), Math.min(along.length - 1, i + 6));
             all[count++] = left;
         }
-        java.util.Arrays.sort(all, 0, count);
+        Arrays.sort(all, 0, count);
         return Math.max(0.02, count == 0 ? 0 : all[count / 2]);
     }
 
-    private TangentRay touching(int i, double noise) {
+    /**
+     * Where the contour has a hollow corner: on its two sides the rays touch at places apart, and what lies between stands behind the thicker
+     * part. Judged a little beside the corner, which the picture's softness rounds.
+     *
+     * @return pairs of places, each the last seen before and the first seen after
+     */
+    List<double[]> leaps() {
+        double[] leap = new double[along.length];
+        double[][] sides = new double[along.length][];
+        for (int i = Math.max(first, CORNER + SIDE); i < Math.min(end, along.length - CORNER - SIDE); i++) {
+            double before = fit(i - CORNER, i - CORNER - SIDE, i - CORNER).place();
+            double after = fit(i + CORNER, i + CORNER, i + CORNER + SIDE).place();
+            sides[i] = new double[] {before, after};
+            leap[i] = after - before - Math.abs(along[i + CORNER] - along[i - CORNER]);
+        }
+        List<double[]> leaps = new ArrayList<>();
+        for (int i = first; i < end; i++) {
+            // A slope that is off by noise moves the touching place the farther, the more aslant the ray.
+            double unsure = 4 * noise * along[i] * along[i] * Math.abs(across[i]);
+            boolean most = leap[i] > LEAP / focal + unsure;
+            for (int k = Math.max(0, i - SIDE); most && k <= Math.min(leap.length - 1, i + SIDE); k++) {
+                most = k == i || leap[k] < leap[i] || leap[k] == leap[i] && k > i;
+            }
+            if (most) {
+                leaps.add(sides[i]);
+            }
+        }
+        return leaps;
+    }
+
+    private TangentRay touching(int i) {
         TangentRay best = TangentRay.ofSlope(along[i], across[i] * across[i], 0);
         double least = Double.POSITIVE_INFINITY;
         for (int reach : REACHES) {

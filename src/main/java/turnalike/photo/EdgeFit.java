@@ -14,6 +14,23 @@ final class EdgeFit {
 
     private static final int SAMPLES = (int) (2 * REACH / STEP) + 1;
 
+    private static final int TERMS = 5;
+
+    /** A fit that finds less of a step than this has found none. */
+    private static final double LEAST_STEP = 0.12;
+
+    /** What keeps slopes on both sides from imitating a step: as much as so many samples that say they are level. */
+    private static final double[] HELD = {1e-9, 1.5, 1e-9, 0.3, 1.5};
+
+    /** The samples of either side, from the far one to this, that surely belong to it. */
+    private static final int SIDE = (int) ((REACH - 1.5) / STEP);
+
+    /** By how much the plain difference may fit worse: colours are kept coarser than light in a JPEG, and lean outward. */
+    private static final double FOR_LIGHT = 1;
+
+    /** Noise of a colour, as a share of the brighter side. */
+    private static final double NOISE = 0.02;
+
     private static final double[] SOFTNESSES = {0.45, 0.6, 0.8, 1.05, 1.4, 1.9, 2.6, 3.6};
 
     private final LocalColours colours;
@@ -57,27 +74,43 @@ final class EdgeFit {
         double softness = softness();
         Fitted once = moved(softness);
         EdgeFit again = new EdgeFit(colours, once.x(), once.y());
-        return again.moved(again.softness());
+        double soft = again.softness();
+        return again.moved(soft);
     }
 
     private Fitted moved(double softness) {
         int n = x.length;
         double[][] normals = new double[n][];
-        double[] offsets = new double[n];
+        double[][] offsets = new double[2][n];
         double[] contrasts = new double[n];
+        double[] favour = new double[n];
         for (int i = 0; i < n; i++) {
             normals[i] = normal(i);
             sample(i, normals[i]);
-            double offset = best(softness);
-            contrasts[i] = step;
-            offsets[i] = step > 0.25 && Math.abs(offset) < 1.9 ? offset : Double.NaN;
+            double[] misfit = new double[2];
+            for (int way = 0; way < 2; way++) {
+                scale(way == 1);
+                double offset = best(softness);
+                offsets[way][i] = step > LEAST_STEP && Math.abs(offset) < 1.9 ? offset : Double.NaN;
+                misfit[way] = Math.log((error + 0.002) / Math.max(0.01, step * step));
+                contrasts[i] = Math.max(contrasts[i], step);
+            }
+            favour[i] = Math.max(-3, Math.min(3, misfit[0] - misfit[1])) - FOR_LIGHT;
+        }
+        double[] chosen = new double[n];
+        for (int i = 0; i < n; i++) {
+            double sum = 0;
+            for (int k = -10; k <= 10; k++) {
+                sum += favour[Math.floorMod(i + k, n)];
+            }
+            chosen[i] = offsets[sum > 0 ? 1 : 0][i];
         }
         double[] fittedX = x.clone();
         double[] fittedY = y.clone();
         for (int i = 0; i < n; i++) {
-            double usual = usual(offsets, i);
+            double usual = usual(chosen, i);
             // A point that goes its own way has met a knot, a shaving or the grain.
-            double offset = Math.abs(offsets[i] - usual) < 0.6 ? offsets[i] : usual;
+            double offset = Math.abs(chosen[i] - usual) < 0.6 ? chosen[i] : usual;
             fittedX[i] += offset * normals[i][0];
             fittedY[i] += offset * normals[i][1];
         }
@@ -103,30 +136,31 @@ final class EdgeFit {
         return (near[(count - 1) / 2] + near[count / 2]) / 2;
     }
 
+    /**
+     * How soft the picture's sharpest edges are. Where the piece darkens towards its edge, the step looks softer than the lens made it, never
+     * sharper: so not the usual softness but that of the sharpest eighth.
+     */
     private double softness() {
-        double[] sums = new double[SOFTNESSES.length];
         int every = Math.max(1, x.length / 300);
+        double[] found = new double[x.length / every + 1];
+        int count = 0;
         for (int i = 0; i < x.length; i += every) {
             sample(i, normal(i));
-            double[] errors = new double[SOFTNESSES.length];
+            int softest = -1;
             double least = Double.POSITIVE_INFINITY;
             for (int k = 0; k < SOFTNESSES.length; k++) {
                 best(SOFTNESSES[k]);
-                errors[k] = error;
-                least = Math.min(least, error);
+                if (error < least && step > 0.3) {
+                    least = error;
+                    softest = k;
+                }
             }
-            // By its logarithm, so that few odd places do not outweigh all others.
-            for (int k = 0; k < SOFTNESSES.length; k++) {
-                sums[k] += Math.log((errors[k] + 1e-4) / (least + 1e-4));
-            }
-        }
-        int best = 0;
-        for (int k = 1; k < SOFTNESSES.length; k++) {
-            if (sums[k] < sums[best]) {
-                best = k;
+            if (softest >= 0) {
+                found[count++] = SOFTNESSES[softest];
             }
         }
-        return SOFTNESSES[best];
+        Arrays.sort(found, 0, count);
+        return count == 0 ? 0.8 : found[count / 8];
     }
 
     /** Outward, from the contour some points to both sides; the walk keeps the piece on one side all along. */
@@ -144,8 +178,6 @@ final class EdgeFit {
 
     /** The light along the normal, on the scale from the colour close outside, 0, to that close inside, 1. */
     private void sample(int i, double[] normal) {
-        double[] inside = new double[3];
-        double[] outside = new double[3];
         for (int k = 0; k < SAMPLES; k++) {
             double d = -REACH + k * STEP;
             double px = x[i] + d * normal[0];
@@ -159,21 +191,63 @@ final class EdgeFit {
             for (int c = 0; c < 3; c++) {
                 along[k][c] += 0.5f * mixed[c];
             }
-            for (int c = 0; c < 3; c++) {
-                inside[c] += d <= -1.5 && d >= -4 ? along[k][c] / 6 : 0;
-                outside[c] += d >= 1.5 && d <= 4 ? along[k][c] / 6 : 0;
-            }
         }
-        double size = 1e-9;
-        for (int c = 0; c < 3; c++) {
-            size += (inside[c] - outside[c]) * (inside[c] - outside[c]);
-        }
+        scale(false);
+    }
+
+    /** Lays the sampled colours on the scale between the two sides: by all of their difference, or by what is steady on each side. */
+    private void scale(boolean steady) {
+        double[] scale = parting(steady ? NOISE : 10);
         for (int k = 0; k < SAMPLES; k++) {
-            light[k] = 0;
+            light[k] = scale[3];
             for (int c = 0; c < 3; c++) {
-                light[k] += (along[k][c] - outside[c]) * (inside[c] - outside[c]) / size;
+                light[k] += scale[c] * along[k][c];
             }
         }
+    }
+
+    /**
+     * The scale on which inside and outside stand best apart for how much each changes on its own side (Fisher's discriminant): a fall of the
+     * piece's light towards its edge counts little, a change of hue much.
+     *
+     * @param noise of a colour, as a share of the brighter side: a large one makes it the plain difference of the two
+     * @return what to multiply each colour by, and what to add
+     */
+    private double[] parting(double noise) {
+        double[][] mean = new double[2][3];
+        int count = 0;
+        for (int k = 0; k <= SIDE; k++) {
+            count++;
+            for (int c = 0; c < 3; c++) {
+                mean[0][c] += along[k][c] / (SIDE + 1);
+                mean[1][c] += along[SAMPLES - 1 - k][c] / (SIDE + 1);
+            }
+        }
+        double brightest = 1e-4;
+        for (int c = 0; c < 3; c++) {
+            brightest = Math.max(brightest, Math.max(mean[0][c], mean[1][c]));
+        }
+        double[][] rows = new double[3][4];
+        for (int k = 0; k <= SIDE; k++) {
+            for (int a = 0; a < 3; a++) {
+                for (int b = 0; b < 3; b++) {
+                    rows[a][b] += (along[k][a] - mean[0][a]) * (along[k][b] - mean[0][b]) / count
+                            + (along[SAMPLES - 1 - k][a] - mean[1][a]) * (along[SAMPLES - 1 - k][b] - mean[1][b]) / count;
+                }
+            }
+        }
+        for (int c = 0; c < 3; c++) {
+            rows[c][c] += noise * noise * brightest * brightest;
+            rows[c][3] = mean[0][c] - mean[1][c];
+        }
+        double[] plane = LeastSquares.solve(rows);
+        double apart = 1e-12;
+        double atOutside = 0;
+        for (int c = 0; c < 3; c++) {
+            apart += plane[c] * (mean[0][c] - mean[1][c]);
+            atOutside += plane[c] * mean[1][c];
+        }
+        return new double[] {plane[0] / apart, plane[1] / apart, plane[2] / apart, -atOutside / apart};
     }
 
     private double best(double softness) {
@@ -200,39 +274,43 @@ final class EdgeFit {
         return bestOffset;
     }
 
-    /** The sum of squares with the edge there and the four levels and slopes as they fit best. */
+    /**
+     * The sum of squares with the edge there and the levels as they fit best. Outside the light runs straight. Inside it is that of a dull round
+     * body, whose normal turns away with the root of the depth under its edge: a level, that root, and the depth itself.
+     */
     private double errorAt(double offset, double softness) {
-        double[][] rows = new double[4][5];
+        double[][] rows = new double[TERMS][TERMS + 1];
         double squares = 0;
-        double[] terms = new double[4];
+        double[] terms = new double[TERMS];
         for (int k = 0; k < SAMPLES; k++) {
             double d = -REACH + k * STEP - offset;
             double outside = NormalShare.below(d / softness);
+            double depth = Math.max(0, -d);
             terms[0] = outside;
             terms[1] = outside * d;
             terms[2] = 1 - outside;
-            terms[3] = (1 - outside) * d;
-            for (int i = 0; i < 4; i++) {
-                for (int j = i; j < 4; j++) {
+            terms[3] = (1 - outside) * Math.sqrt(depth);
+            terms[4] = (1 - outside) * depth;
+            for (int i = 0; i < TERMS; i++) {
+                for (int j = i; j < TERMS; j++) {
                     rows[i][j] += terms[i] * terms[j];
                 }
-                rows[i][4] += terms[i] * light[k];
+                rows[i][TERMS] += terms[i] * light[k];
             }
             squares += light[k] * light[k];
         }
-        double[] right = new double[4];
-        for (int i = 0; i < 4; i++) {
-            right[i] = rows[i][4];
+        double[] right = new double[TERMS];
+        for (int i = 0; i < TERMS; i++) {
+            right[i] = rows[i][TERMS];
             for (int j = 0; j < i; j++) {
                 rows[i][j] = rows[j][i];
             }
-            // Steep slopes on both sides could imitate a step.
-            rows[i][i] += i % 2 == 1 ? 1.5 : 1e-9;
+            rows[i][i] += HELD[i];
         }
         double[] levels = LeastSquares.solve(rows);
         step = levels[2] - levels[0];
         double explained = 0;
-        for (int i = 0; i < 4; i++) {
+        for (int i = 0; i < TERMS; i++) {
             explained += levels[i] * right[i];
         }
         return squares - explained;

@@ -48,7 +48,7 @@ record EndCap(boolean flat, double apex, double radius, double disagreement, dou
         double bulge = apex * (1 - radius);
         double spread = 1 / focal;
         double error = 1;
-        for (int round = 0; round < 6; round++) {
+        for (int round = 0; round < 8; round++) {
             double[][] rows = new double[2][3];
             double squares = 0;
             double weights = 0;
@@ -61,6 +61,10 @@ record EndCap(boolean flat, double apex, double radius, double disagreement, dou
                     double y = Math.abs(edge[1][i]);
                     if (y > 0.85 * rim || (apexGuess - x) * outward > 2.5 * Math.abs(apexGuess) * rim + 6 / focal) {
                         break;
+                    }
+                    if (round < 4 && y < 0.35 * rim) {
+                        // A lathe's centre or its mark may stand in the middle; the rest of the rim tells first where the end is.
+                        continue;
                     }
                     double depth = nearDepth(y * y, radius);
                     double term = 1 / depth - 1 / (1 - radius);
@@ -87,7 +91,7 @@ record EndCap(boolean flat, double apex, double radius, double disagreement, dou
             double[] line = LeastSquares.solve(rows);
             apex = line[0];
             bulge = line[1];
-            if (round > 0) {
+            if (round > 0 && round < 4) {
                 spread = Math.max(0.03 / focal, 1.4 * Math.sqrt(squares / weights));
             }
         }

@@ -46,34 +46,28 @@ final class RoundOutline {
         double from = start.flat() ? start.place() : reach(left, right, true);
         double to = end.flat() ? end.place() : reach(left, right, false);
         double focal = contour.sight().focal();
-        SideProfile one = SideProfile.of(left, start, end, from, to, focal);
-        SideProfile other = SideProfile.of(right, start, end, from, to, focal);
-        if (one.isEmpty() || other.isEmpty() || !(to > from)) {
+        if (!(to > from)) {
             throw new Unsure(
                     PhotoTrace.Reason.NOT_ROUND,
                     "the piece's two edges could not be followed from end to end",
                     "take it again on a plain ground of another colour");
         }
         double mmPerUnit = lengthMm / (to - from);
-        double widest = 1.1 * Math.max(left.widest(), right.widest());
-        double slack = 0.15 / focal;
         int count = (int) Math.ceil(lengthMm / STEP_MM) + 1;
+        SideProfile one = SideProfile.of(left, start, end, from, to, count, focal);
+        SideProfile other = SideProfile.of(right, start, end, from, to, count, focal);
+        int near = (int) Math.ceil(4 / (focal * (to - from) / (count - 1)));
         double[] radius = new double[count];
         double[] apart = new double[count];
         boolean[] hidden = new boolean[count];
         for (int k = 0; k < count; k++) {
-            double at = from + (to - from) * k / (count - 1);
-            boolean noLeft = one.hiddenAt(at);
-            boolean noRight = other.hiddenAt(at);
-            // A point whose touching place is misjudged lies on its ray all the same, and so too far out: other rays pass nearer.
-            double a = Math.min(one.radiusAt(at), left.bound(at, widest) + slack);
-            double b = Math.min(other.radiusAt(at), right.bound(at, widest) + slack);
-            hidden[k] = noLeft && noRight;
-            radius[k] = mmPerUnit * (noLeft == noRight ? (a + b) / 2 : noLeft ? b : a);
-            apart[k] = noLeft == noRight ? mmPerUnit * (a - b) : 0;
+            radius[k] = mmPerUnit * (one.radius(k) + other.radius(k)) / 2;
+            apart[k] = mmPerUnit * (one.radius(k) - other.radius(k));
+            // Both edges hide the same; a leap on one alone is noise or a shadow.
+            hidden[k] = one.isHidden(k) && other.isHiddenNear(k, near) || other.isHidden(k) && one.isHiddenNear(k, near);
         }
         return new RoundOutline(
-                lengthMm, mmPerUnit, focal, radius, apart, hidden, Math.max(left.noise(), right.noise()));
+                lengthMm, mmPerUnit, focal, radius, apart, hidden, Math.max(left.noisePixels(), right.noisePixels()));
     }
 
     /** The outermost place that the edges reach at a rounded end: the middle one of the few outermost points, against noise. */

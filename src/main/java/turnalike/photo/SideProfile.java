@@ -1,25 +1,18 @@
 package turnalike.photo;
 
-import java.util.Arrays;
-
 /**
- * One edge's points as places and radii, put in order. Where the contour leaps from one place to another between two neighbouring points,
- * what lies between was hidden.
+ * One edge as radii along the piece. No ray on the contour runs through the piece, so at every place each ray bounds the radius, and where the
+ * surface was seen the least bound is met: the profile is the lower envelope of the rays. Behind a
+ * hollow corner of the contour nothing was seen: the radius there is bounded, not measured.
  */
 final class SideProfile {
-    /** A place that so many times outruns the contour is seen too aslant to be seen at all. */
-    private static final double LEAP = 2.5;
-
-    private final double[] place;
-
     private final double[] radius;
 
-    private final boolean[] leaps;
+    private final boolean[] hidden;
 
-    private SideProfile(double[] place, double[] radius, boolean[] leaps) {
-        this.place = place;
+    private SideProfile(double[] radius, boolean[] hidden) {
         this.radius = radius;
-        this.leaps = leaps;
+        this.hidden = hidden;
     }
 
     /**
@@ -28,99 +21,79 @@ final class SideProfile {
      * @param end its other end
      * @param from where the piece begins along the axis
      * @param to where it ends
+     * @param count at how many even steps, both ends included
+     * @param focal pixels to one unit
      */
-    static SideProfile of(EdgeChain chain, EndCap start, EndCap end, double from, double to, double focal) {
-        int n = chain.size();
-        double[] place = new double[n];
-        double[] radius = new double[n];
-        int count = 0;
-        double pixel = 1 / focal;
-        for (int i = 0; i < n; i++) {
-            double across = Math.abs(chain.across(i));
-            boolean onCap = start.flat() && chain.ray(i).place() < from + 1.5 * pixel && across < 0.97 * start.radius()
-                    || end.flat() && chain.ray(i).place() > to - 1.5 * pixel && across < 0.97 * end.radius()
-                    || start.flat() && i < n / 2 && isCap(chain, i, start, true)
-                    || end.flat() && i >= n / 2 && isCap(chain, i, end, false);
-            if (!onCap) {
-                place[count] = Math.max(from, Math.min(to, chain.ray(i).place()));
-                radius[count++] = chain.ray(i).radius();
+    static SideProfile of(
+            EdgeChain chain, EndCap start, EndCap end, double from, double to, int count, double focal) {
+        double widest = 1.1 * chain.widest();
+        boolean[] out = new boolean[chain.size()];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = inMark(chain, i, start, true) || inMark(chain, i, end, false);
+        }
+        double[] radius = new double[count];
+        for (int k = 0; k < count; k++) {
+            double place = from + (to - from) * k / (count - 1);
+            double least = widest;
+            for (int i = 0; i < out.length; i++) {
+                TangentRay at = chain.ray(i);
+                if (!out[i] && Math.abs(place / at.along() - 1) < least) {
+                    least = Math.min(least, at.passing(place));
+                }
+                // Between two neighbouring rays lie others; nearly square to the axis each passes only a hair's breadth of it closely.
+                if (i + 1 < out.length && !out[i] && !out[i + 1]) {
+                    least = Math.min(least, between(at, chain.ray(i + 1), place, 3 / focal));
+                }
+            }
+            radius[k] = least;
+        }
+        boolean[] hidden = new boolean[count];
+        double step = (to - from) / (count - 1);
+        for (double[] leap : chain.leaps()) {
+            int first = (int) Math.max(0, Math.ceil((leap[0] - from) / step));
+            int last = (int) Math.min(count - 1, Math.floor((leap[1] - from) / step));
+            for (int k = first; k <= last; k++) {
+                hidden[k] = true;
             }
         }
-        place = Arrays.copyOf(place, count);
-        radius = Arrays.copyOf(radius, count);
-        rise(place);
-        boolean[] leaps = new boolean[Math.max(0, count - 1)];
-        for (int i = 0; i + 1 < count; i++) {
-            leaps[i] = place[i + 1] - place[i] > LEAP * pixel;
-        }
-        return new SideProfile(place, radius, leaps);
+        return new SideProfile(radius, hidden);
     }
 
-    private static boolean isCap(EdgeChain chain, int i, EndCap cap, boolean start) {
+    /** The radius where a ray between two neighbours touches at a place, if their own places enclose it closely; else without bound. */
+    private static double between(TangentRay one, TangentRay other, double place, double most) {
+        double gap = other.place() - one.place();
+        double share = (place - one.place()) / gap;
+        return gap == 0 || Math.abs(gap) > most || share < 0 || share > 1
+                ? Double.POSITIVE_INFINITY
+                : one.radius() + share * (other.radius() - one.radius());
+    }
+
+    /** In the middle of a flat end, where a lathe's centre or its mark may stand. */
+    private static boolean inMark(EdgeChain chain, int i, EndCap cap, boolean start) {
+        if (!cap.flat() || (start ? i > chain.size() / 2 : i < chain.size() / 2)) {
+            return false;
+        }
         double inward = start ? chain.along(i) - cap.apex() : cap.apex() - chain.along(i);
-        // Half the bulge is left behind where the edge stands at nearly nine tenths of the rim.
-        return Math.abs(chain.across(i)) < 0.85 * cap.radius() && inward < Math.abs(cap.apex()) * cap.radius();
+        return Math.abs(chain.across(i)) < 0.4 * cap.radius() && inward < Math.abs(cap.apex()) * cap.radius();
     }
 
-    /** Makes places rise by the least squares: pools neighbours that run back. */
-    private static void rise(double[] place) {
-        int n = place.length;
-        double[] mean = new double[n];
-        int[] size = new int[n];
-        int blocks = 0;
-        for (double value : place) {
-            mean[blocks] = value;
-            size[blocks++] = 1;
-            while (blocks > 1 && mean[blocks - 2] > mean[blocks - 1]) {
-                int both = size[blocks - 2] + size[blocks - 1];
-                mean[blocks - 2] = (mean[blocks - 2] * size[blocks - 2] + mean[blocks - 1] * size[blocks - 1]) / both;
-                size[blocks - 2] = both;
-                blocks--;
+    /** The radius at a step. */
+    double radius(int k) {
+        return radius[k];
+    }
+
+    /** Whether a step lies where nothing was seen. */
+    boolean isHidden(int k) {
+        return hidden[k];
+    }
+
+    /** Whether one does within so many steps. */
+    boolean isHiddenNear(int k, int reach) {
+        for (int i = Math.max(0, k - reach); i <= Math.min(hidden.length - 1, k + reach); i++) {
+            if (hidden[i]) {
+                return true;
             }
         }
-        int at = 0;
-        for (int b = 0; b < blocks; b++) {
-            Arrays.fill(place, at, at + size[b], mean[b]);
-            at += size[b];
-        }
-    }
-
-    boolean isEmpty() {
-        return place.length < 2;
-    }
-
-    /** The radius at a place; beyond the first or last point theirs. */
-    double radiusAt(double at) {
-        int i = before(at);
-        if (i < 0) {
-            return radius[0];
-        }
-        if (i >= place.length - 1) {
-            return radius[place.length - 1];
-        }
-        double gap = place[i + 1] - place[i];
-        double share = gap > 0 ? (at - place[i]) / gap : 0.5;
-        return radius[i] + share * (radius[i + 1] - radius[i]);
-    }
-
-    /** Whether a place lies between two points that the contour leaps between. */
-    boolean hiddenAt(double at) {
-        int i = before(at);
-        return i >= 0 && i < leaps.length && leaps[i];
-    }
-
-    /** The last point at or before a place, or -1. */
-    private int before(double at) {
-        int low = 0;
-        int high = place.length - 1;
-        while (low <= high) {
-            int middle = (low + high) / 2;
-            if (place[middle] <= at) {
-                low = middle + 1;
-            } else {
-                high = middle - 1;
-            }
-        }
-        return high;
+        return false;
     }
 }

@@ -1,10 +1,7 @@
 package turnalike.photo;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import turnalike.effort.Effort;
-import turnalike.trace.Profile;
 import turnalike.units.Length;
 
 /** The stages one after the other: file, picture, body, contour, view, profile. */

@@ -89,7 +89,6 @@ final class ViewFit {
         }
         axis = straightened(axis, logFocal, tilt);
         SquaredContour contour = contour(axis, logFocal, tilt);
-        if (Boolean.getBoolean("dbg")) System.out.printf("f %.1f (%.4f±%.4f) tilt %.3f±%.3f caps %s %s%n", focal.pixels()*Math.exp(logFocal), logFocal, uncertain[0], Math.toDegrees(tilt), Math.toDegrees(uncertain[1]), EndCap.of(contour, true), EndCap.of(contour, false));
         return new View(
                 contour, axis, logFocal, tilt, uncertain[0], uncertain[1], EndCap.of(contour, true), EndCap.of(contour, false));
     }
