@@ -13,7 +13,8 @@ package turnalike.photo;
  * @param deviation across the axis, standard deviation
  * @param atRim pixels of it at the picture's rim
  */
-record Blob(int label, int area, double x, double y, double angle, double from, double to, double deviation, int atRim) {
+record Blob(
+        int label, int area, double x, double y, double angle, double from, double to, double deviation, int atRim) {
     double length() {
         return to - from;
     }
@@ -73,8 +74,15 @@ record Blob(int label, int area, double x, double y, double angle, double from, 
             double yy = s[5] / n - s[2] / n * s[2] / n;
             double small = (xx + yy) / 2 - Math.sqrt((xx - yy) * (xx - yy) / 4 + xy * xy);
             blobs[k - 1] = new Blob(
-                    k, (int) s[0], s[1] / n, s[2] / n, angles[k], reach[k][0], reach[k][1],
-                    Math.sqrt(Math.max(0, small)), atRim[k]);
+                    k,
+                    (int) s[0],
+                    s[1] / n,
+                    s[2] / n,
+                    angles[k],
+                    reach[k][0],
+                    reach[k][1],
+                    Math.sqrt(Math.max(0, small)),
+                    atRim[k]);
         }
         return blobs;
     }

@@ -36,6 +36,7 @@ final class BodyFinder {
      * @param to where it ends
      * @param widest the largest half width
      */
+    @SuppressWarnings("ArrayRecordComponent") // never compared, and large
     record Body(byte[] mask, double x, double y, double angle, double from, double to, double widest) {}
 
     static Body find(CoarsePicture picture) throws Unsure {
@@ -47,11 +48,10 @@ final class BodyFinder {
         // First by hue, which no shadow has of its own; else by light too.
         Patches byHue = patches(Ground.distance(picture, true));
         Patches byLight = patches(Ground.distance(picture, false));
-        Patches found = byHue.likely.isEmpty()
-                        || !byLight.likely.isEmpty()
-                                && byHue.likely.get(0).length() < 0.8 * byLight.likely.get(0).length()
-                ? byLight
-                : byHue;
+        boolean hueSeesLess = !byHue.likely.isEmpty()
+                && !byLight.likely.isEmpty()
+                && byHue.likely.get(0).length() < 0.8 * byLight.likely.get(0).length();
+        Patches found = byHue.likely.isEmpty() || hueSeesLess ? byLight : byHue;
         List<Blob> likely = found.likely;
         GrayS32 labels = found.labels;
         if (likely.isEmpty()) {
@@ -62,7 +62,9 @@ final class BodyFinder {
         }
         Blob best = likely.get(0);
         for (Blob other : likely.subList(1, likely.size())) {
-            if (other.length() > 0.7 * best.length() && other.area() > 0.4 * best.area() && alike(best, other, labels)) {
+            if (other.length() > 0.7 * best.length()
+                    && other.area() > 0.4 * best.area()
+                    && alike(best, other, labels)) {
                 throw new Unsure(
                         PhotoTrace.Reason.TWO_PIECES,
                         "more than one piece lies in the picture",
@@ -90,8 +92,9 @@ final class BodyFinder {
         GrayS32 labels = new GrayS32(width, height);
         int count = BinaryImageOps.contour(opened, ConnectRule.EIGHT, labels).size();
         List<Blob> likely = Arrays.stream(Blob.of(labels.data, count, width, height))
-                .filter(blob ->
-                        blob.slenderness() >= 1.8 && blob.length() >= 0.15 * Math.min(width, height) && blob.area() > 150)
+                .filter(blob -> blob.slenderness() >= 1.8
+                        && blob.length() >= 0.15 * Math.min(width, height)
+                        && blob.area() > 150)
                 .sorted(Comparator.comparingDouble(BodyFinder::weight).reversed())
                 .toList();
         return new Patches(labels, likely);
@@ -149,7 +152,7 @@ final class BodyFinder {
             double margin = Math.max(10, 0.06 * (to - from));
             int reach = (int) Math.ceil(Math.max(8, 2.2 * half) + 6);
             strip = new Strip(x, y, angle, from - margin, to + margin, reach);
-            mark(known, strip, own, round == 0 ? blob : null, middle, to - from);
+            mark(known, strip, own, round == 0 ? 0.8 : 0.9, middle, to - from);
             float[] likely = Strip.likelihood(picture, known);
             widths = strip.halfWidths(likely, width, height, 1.2);
             int[] run = longestRun(widths);
@@ -162,7 +165,7 @@ final class BodyFinder {
             from = strip.from() + run[0];
             to = strip.from() + run[1];
             own.data = paint(strip, widths, run).data;
-            double[] line = midline(own, likely, strip, widths, run);
+            double[] line = midline(likely, strip, widths, run);
             // The line is given across the strip: shift the axis to it.
             double shift = line[0];
             double turn = Math.atan(line[1]);
@@ -195,11 +198,10 @@ final class BodyFinder {
     }
 
     /** Marks what is surely piece and surely not: the patch without its rim, less its outer tenths, and the strip beyond its rim. */
-    private void mark(byte[] known, Strip strip, GrayU8 own, Blob first, double middle, double length) {
+    private void mark(byte[] known, Strip strip, GrayU8 own, double core, double middle, double length) {
         Arrays.fill(known, (byte) 0);
         GrayU8 inner = BinaryImageOps.erode8(own, 2, null);
         GrayU8 outer = BinaryImageOps.dilate8(own, 4, null);
-        double core = first == null ? 0.9 : 0.8;
         for (int t = 0; t < strip.count(); t++) {
             boolean within = Math.abs(strip.from() + t - middle) < core * length / 2;
             for (int h = -2 * strip.reach(); h <= 2 * strip.reach(); h++) {
@@ -244,7 +246,7 @@ final class BodyFinder {
     }
 
     /** Where the middle of the likely pixels lies across the strip, as a straight line over the place along: at 0 and its slope. */
-    private double[] midline(GrayU8 own, float[] likely, Strip strip, int[] widths, int[] run) {
+    private double[] midline(float[] likely, Strip strip, int[] widths, int[] run) {
         double[][] normal = new double[2][3];
         for (int t = run[0]; t <= run[1]; t++) {
             // Each side's own best edge near the common one.

@@ -32,6 +32,8 @@ final class ContourWalk {
     }
 
     /**
+     * Walks from a pixel outward to the edge and once round.
+     *
      * @param startX a pixel within the piece
      * @param startY its row
      * @param stepX from there outward, one of -1, 0, 1
@@ -47,7 +49,8 @@ final class ContourWalk {
             py += stepY;
         }
         int heading = stepX > 0 ? 0 : stepY > 0 ? 1 : stepX < 0 ? 2 : 3;
-        // Keeps the piece's pixel at hand and its neighbour outside in view: turning round the pixel, then on to the next.
+        // Keeps the piece's pixel at hand and its neighbour outside in view: turning round the pixel, then on to the
+        // next.
         int firstX = px;
         int firstY = py;
         int look = heading;

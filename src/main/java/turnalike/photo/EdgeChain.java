@@ -40,6 +40,8 @@ final class EdgeChain {
     private double left;
 
     /**
+     * Fits the contour at each point of the edge.
+     *
      * @param along X of the points, start to end
      * @param across Y of them, either sign
      * @param first the first of the edge proper
@@ -122,7 +124,7 @@ final class EdgeChain {
             double unsure = 4 * noise * along[i] * along[i] * Math.abs(across[i]);
             boolean most = leap[i] > LEAP / focal + unsure;
             for (int k = Math.max(0, i - SIDE); most && k <= Math.min(leap.length - 1, i + SIDE); k++) {
-                most = k == i || leap[k] < leap[i] || leap[k] == leap[i] && k > i;
+                most = k == i || leap[k] < leap[i] || (leap[k] == leap[i] && k > i);
             }
             if (most) {
                 leaps.add(sides[i]);
@@ -143,7 +145,8 @@ final class EdgeChain {
                     continue;
                 }
                 TangentRay ray = fit(i, from, to);
-                // A window that sees both sides counts for more points than one that sees one side; a longer one that passes beats all.
+                // A window that sees both sides counts for more points than one that sees one side; a longer one that
+                // passes beats all.
                 boolean passes = left <= 1.3 * noise;
                 double score = passes ? left / noise * 0.01 - reach - (way == 0 ? 2.5 * reach : 0) : 10 + left / noise;
                 if (passes || reach == REACHES[0]) {

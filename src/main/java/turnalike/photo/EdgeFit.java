@@ -31,7 +31,7 @@ final class EdgeFit {
     /** Noise of a colour, as a share of the brighter side. */
     private static final double NOISE = 0.02;
 
-    private static final double[] SOFTNESSES = {0.45, 0.6, 0.8, 1.05, 1.4, 1.9, 2.6, 3.6};
+    private static final double[] SOFTNESSES = {0.45, 0.6, 0.8, 1.05, 1.4, 1.9, 2.6, 3.6, 5};
 
     private final LocalColours colours;
 
@@ -67,6 +67,7 @@ final class EdgeFit {
      * @param softness of the edges, as a standard deviation in pixels
      * @param contrast the middle step from ground to piece, where 1 is the whole of it
      */
+    @SuppressWarnings("ArrayRecordComponent") // never compared, and large
     record Fitted(double[] x, double[] y, double softness, double contrast) {}
 
     /** Twice: the first brings the windows in place for the second. */
@@ -232,7 +233,9 @@ final class EdgeFit {
             for (int a = 0; a < 3; a++) {
                 for (int b = 0; b < 3; b++) {
                     rows[a][b] += (along[k][a] - mean[0][a]) * (along[k][b] - mean[0][b]) / count
-                            + (along[SAMPLES - 1 - k][a] - mean[1][a]) * (along[SAMPLES - 1 - k][b] - mean[1][b]) / count;
+                            + (along[SAMPLES - 1 - k][a] - mean[1][a])
+                                    * (along[SAMPLES - 1 - k][b] - mean[1][b])
+                                    / count;
                 }
             }
         }

@@ -17,6 +17,8 @@ record EndCap(boolean flat, double apex, double radius, double disagreement, dou
     }
 
     /**
+     * Reads one end of a contour.
+     *
      * @param contour the contour
      * @param start whether the start end is meant, else the other
      */
@@ -42,7 +44,13 @@ record EndCap(boolean flat, double apex, double radius, double disagreement, dou
     }
 
     private static EndCap fitted(
-            double[][] left, double[][] right, boolean start, double apexGuess, double rim, double radius, double focal) {
+            double[][] left,
+            double[][] right,
+            boolean start,
+            double apexGuess,
+            double rim,
+            double radius,
+            double focal) {
         double outward = start ? -1 : 1;
         double apex = apexGuess;
         double bulge = apex * (1 - radius);
@@ -63,7 +71,8 @@ record EndCap(boolean flat, double apex, double radius, double disagreement, dou
                         break;
                     }
                     if (round < 4 && y < 0.35 * rim) {
-                        // A lathe's centre or its mark may stand in the middle; the rest of the rim tells first where the end is.
+                        // A lathe's centre or its mark may stand in the middle; the rest of the rim tells first where
+                        // the end is.
                         continue;
                     }
                     double depth = nearDepth(y * y, radius);

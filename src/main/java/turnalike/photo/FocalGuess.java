@@ -26,11 +26,15 @@ record FocalGuess(double pixels, double uncertainty, String from) {
         double perMm = Math.sqrt(byWidth * byDiagonal);
         if (camera.equivalentMm().isPresent()) {
             return new FocalGuess(
-                    camera.equivalentMm().getAsDouble() * perMm, 0.03, "the camera's data: as a lens of "
+                    camera.equivalentMm().getAsDouble() * perMm,
+                    0.03,
+                    "the camera's data: as a lens of "
                             + Math.round(camera.equivalentMm().getAsDouble())
                             + " mm on film");
         }
         return new FocalGuess(
-                USUAL_EQUIVALENT * perMm, 0.25, "a guess: the picture's file says nothing of the lens, a phone's usual one is taken");
+                USUAL_EQUIVALENT * perMm,
+                0.25,
+                "a guess: the picture's file says nothing of the lens, a phone's usual one is taken");
     }
 }

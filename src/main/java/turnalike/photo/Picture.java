@@ -17,7 +17,7 @@ import javax.imageio.stream.MemoryCacheImageInputStream;
  * as floating numbers.
  */
 final class Picture {
-    /** Linear light of an sRGB code: IEC 61966-2-1. Display P3, which phones write, has the same curve. */
+    /** Linear light of an sRGB code, from memory of IEC 61966-2-1. Display P3, which phones write, has the same curve. */
     private static final float[] LINEAR = new float[256];
 
     static {
@@ -49,8 +49,7 @@ final class Picture {
         width = swapped ? storedHeight : storedWidth;
         height = swapped ? storedWidth : storedHeight;
         int row = storedWidth * pixelBytes;
-        // In which stored column and row the upright picture begins, and which way it runs: EXIF 2.32, table of
-        // orientation.
+        // In which stored column and row the upright picture begins, and which way it runs; from memory of EXIF 2.3.
         boolean fromRight = orientation == 2 || orientation == 3 || orientation == 7 || orientation == 8;
         boolean fromBottom = orientation == 3 || orientation == 4 || orientation == 6 || orientation == 7;
         int column = fromRight ? -pixelBytes : pixelBytes;
@@ -128,11 +127,11 @@ final class Picture {
                     int code;
                     int alpha;
                     if (straight) {
-                        code = row[x * samples + (samples >= 3 ? band : 0)] >> bits - 8;
-                        alpha = samples % 2 == 0 ? row[x * samples + samples - 1] >> bits - 8 : 255;
+                        code = row[x * samples + (samples >= 3 ? band : 0)] >> (bits - 8);
+                        alpha = samples % 2 == 0 ? row[x * samples + samples - 1] >> (bits - 8) : 255;
                     } else {
                         int colour = image.getRGB(x, y);
-                        code = colour >> 16 - 8 * band & 0xFF;
+                        code = (colour >> (16 - 8 * band)) & 0xFF;
                         alpha = colour >>> 24;
                     }
                     copy[to++] = (byte) (255 + (code - 255) * alpha / 255);
@@ -151,6 +150,8 @@ final class Picture {
     }
 
     /**
+     * Gives a pixel's light.
+     *
      * @param x column of the upright picture, within it
      * @param y its row
      * @param colour where linear red, green and blue go, 0 to 1

@@ -10,7 +10,7 @@ import java.util.zip.CRC32;
  * A picture's file walked through from end to end before a pixel is decoded: what kind it is, how large it says it is, the camera's data, and
  * whether it is whole. Java's own readers fill what a cut file lacks with grey and call it a warning at most.
  *
- * <p>Markers and chunks are as ITU-T T.81 (JPEG), annex B, and the W3C's PNG specification, sections 5 and 11, have them.
+ * <p>Markers are from memory of ITU-T T.81 (JPEG), annex B, chunks of the W3C's PNG specification.
  *
  * @param format {@code "jpeg"} or {@code "png"}
  * @param width stored pixels in a row, above zero
@@ -156,7 +156,7 @@ record PictureFile(String format, int width, int height, Optional<byte[]> exif) 
     }
 
     private static int both(byte[] bytes, int at) {
-        return (bytes[at] & 0xFF) << 8 | bytes[at + 1] & 0xFF;
+        return ((bytes[at] & 0xFF) << 8) | (bytes[at + 1] & 0xFF);
     }
 
     private static boolean startsWith(byte[] bytes, int at, byte[] what) {

@@ -24,7 +24,13 @@ final class RoundOutline {
     private final double noise;
 
     private RoundOutline(
-            double length, double mmPerUnit, double focal, double[] radius, double[] apart, boolean[] hidden, double noise) {
+            double length,
+            double mmPerUnit,
+            double focal,
+            double[] radius,
+            double[] apart,
+            boolean[] hidden,
+            double noise) {
         this.length = length;
         this.mmPerUnit = mmPerUnit;
         this.focal = focal;
@@ -35,6 +41,8 @@ final class RoundOutline {
     }
 
     /**
+     * Takes the radii from both edges.
+     *
      * @param contour squared
      * @param start the start's end cap
      * @param end the end's
@@ -64,7 +72,8 @@ final class RoundOutline {
             radius[k] = mmPerUnit * (one.radius(k) + other.radius(k)) / 2;
             apart[k] = mmPerUnit * (one.radius(k) - other.radius(k));
             // Both edges hide the same; a leap on one alone is noise or a shadow.
-            hidden[k] = one.isHidden(k) && other.isHiddenNear(k, near) || other.isHidden(k) && one.isHiddenNear(k, near);
+            hidden[k] = (one.isHidden(k) && other.isHiddenNear(k, near))
+                    || (other.isHidden(k) && one.isHiddenNear(k, near));
         }
         return new RoundOutline(
                 lengthMm, mmPerUnit, focal, radius, apart, hidden, Math.max(left.noisePixels(), right.noisePixels()));

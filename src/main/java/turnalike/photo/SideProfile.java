@@ -16,6 +16,8 @@ final class SideProfile {
     }
 
     /**
+     * Takes the radii from one edge.
+     *
      * @param chain the edge
      * @param start its start end
      * @param end its other end
@@ -24,8 +26,7 @@ final class SideProfile {
      * @param count at how many even steps, both ends included
      * @param focal pixels to one unit
      */
-    static SideProfile of(
-            EdgeChain chain, EndCap start, EndCap end, double from, double to, int count, double focal) {
+    static SideProfile of(EdgeChain chain, EndCap start, EndCap end, double from, double to, int count, double focal) {
         double widest = 1.1 * chain.widest();
         boolean[] out = new boolean[chain.size()];
         for (int i = 0; i < out.length; i++) {
@@ -40,7 +41,8 @@ final class SideProfile {
                 if (!out[i] && Math.abs(place / at.along() - 1) < least) {
                     least = Math.min(least, at.passing(place));
                 }
-                // Between two neighbouring rays lie others; nearly square to the axis each passes only a hair's breadth of it closely.
+                // Between two neighbouring rays lie others; nearly square to the axis each passes only a hair's breadth
+                // of it closely.
                 if (i + 1 < out.length && !out[i] && !out[i + 1]) {
                     least = Math.min(least, between(at, chain.ray(i + 1), place, 3 / focal));
                 }

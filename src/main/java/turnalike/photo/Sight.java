@@ -21,6 +21,8 @@ final class Sight {
     private final double[] along;
 
     /**
+     * Sets the axis before the camera.
+     *
      * @param focal focal length in pixels; the picture's middle is where the camera looks
      * @param width of the picture
      * @param height of the picture

@@ -15,6 +15,8 @@ final class SquaredContour {
     private final Sight sight;
 
     /**
+     * Squares the points of a contour.
+     *
      * @param sight where the axis lies
      * @param x of the contour's points, closed
      * @param y of them

@@ -28,6 +28,8 @@ final class Strip {
     private final int reach;
 
     /**
+     * Lays a strip along an axis.
+     *
      * @param x a point of the axis
      * @param y of it
      * @param angle its direction

@@ -39,12 +39,14 @@ record TangentRay(double along, double squared, double place, double radius) {
     }
 
     private static TangentRay at(double along, double squared, double depth) {
-        // The ray touches no nearer and no farther than where it passes the axis by the radius it has there; noise alone goes beyond.
+        // The ray touches no nearer and no farther than where it passes the axis by the radius it has there; noise
+        // alone goes beyond.
         double across = Math.sqrt(Math.max(0, squared));
         double least = Math.max(0.2, 1 - 3 * across - 0.01);
         double most = 1 + 3 * across + 0.01;
         double z = Double.isFinite(depth) ? Math.max(least, Math.min(most, depth)) : 1;
-        return new TangentRay(along, Math.max(0, squared), along * z, Math.sqrt(Math.max(0, squared * z * z + (z - 1) * (z - 1))));
+        return new TangentRay(
+                along, Math.max(0, squared), along * z, Math.sqrt(Math.max(0, squared * z * z + (z - 1) * (z - 1))));
     }
 
     /**

@@ -3,6 +3,7 @@ package turnalike.photo;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import turnalike.trace.Profile;
 import turnalike.units.Length;
 
@@ -72,7 +73,7 @@ final class TraceReport {
         for (int k = 0; k < outline.count(); k++) {
             widest = Math.max(widest, outline.radiusMm(k) / outline.mmPerPixel());
         }
-        if (contour.softness() > Math.max(1.5, 0.1 * widest) || contour.softness() > 3.5) {
+        if (contour.softness() > Math.max(1.5, 0.08 * widest) || contour.softness() > 3.5) {
             throw new Unsure(
                     PhotoTrace.Reason.BLURRED,
                     "the piece's edges are blurred over some %.0f pixels".formatted(4 * contour.softness()),
@@ -96,10 +97,11 @@ final class TraceReport {
                     "the picture does not say what lens took it: places off its middle are the less sure; give the angle of view");
         }
         if (!view.start().flat() || !view.end().flat()) {
-            warnings.add("whether the camera was held square to the piece cannot be told from %s: a lean of %.1f degrees is allowed for"
-                    .formatted(
-                            view.start().flat() ? "its far end" : view.end().flat() ? "its start end" : "its ends",
-                            Math.toDegrees(view.tiltUncertainty())));
+            warnings.add(String.format(
+                    Locale.ROOT,
+                    "whether the camera was held square to the piece cannot be told from %s: a lean of %.1f degrees is allowed for",
+                    view.start().flat() ? "its far end" : view.end().flat() ? "its start end" : "its ends",
+                    Math.toDegrees(view.tiltUncertainty())));
         } else if (Math.abs(view.tilt()) > Math.toRadians(8)) {
             warnings.add("the piece leans %.0f degrees out of the picture: take it again squarely"
                     .formatted(Math.abs(Math.toDegrees(view.tilt()))));

@@ -83,7 +83,8 @@ final class Tracer {
         double forward;
         if (ends.isPresent()) {
             PhotoWish.Ends both = ends.orElseThrow();
-            forward = (both.end().x() - both.start().x()) * cos + (both.end().y() - both.start().y()) * sin;
+            forward = (both.end().x() - both.start().x()) * cos
+                    + (both.end().y() - both.start().y()) * sin;
         } else {
             forward = Math.abs(cos) >= Math.abs(sin) ? cos : sin;
         }

@@ -9,6 +9,8 @@ final class Unsure extends Exception {
     private final String mend;
 
     /**
+     * Says what and why.
+     *
      * @param reason which kind of trouble
      * @param what what is wrong
      * @param mend what to do about it

@@ -90,7 +90,14 @@ final class ViewFit {
         axis = straightened(axis, logFocal, tilt);
         SquaredContour contour = contour(axis, logFocal, tilt);
         return new View(
-                contour, axis, logFocal, tilt, uncertain[0], uncertain[1], EndCap.of(contour, true), EndCap.of(contour, false));
+                contour,
+                axis,
+                logFocal,
+                tilt,
+                uncertain[0],
+                uncertain[1],
+                EndCap.of(contour, true),
+                EndCap.of(contour, false));
     }
 
     private static double square(double value) {
@@ -125,7 +132,8 @@ final class ViewFit {
         for (int round = 0; round < 4; round++) {
             SquaredContour contour = contour(axis, logFocal, tilt);
             double[][] middle = middle(contour);
-            double[] line = robustLine(middle[0], middle[1], middle[2], 0.5 / contour.sight().focal());
+            double[] line = robustLine(
+                    middle[0], middle[1], middle[2], 0.5 / contour.sight().focal());
             double from = middle[0][0];
             double to = middle[0][middle[0].length - 1];
             PixelPoint one = contour.sight().pixel(from, line[0] + line[1] * from);

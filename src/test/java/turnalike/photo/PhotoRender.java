@@ -29,8 +29,22 @@ final class PhotoRender {
             Path pov = folder.resolve(stem + ".pov");
             Files.writeString(pov, text);
             Process process = new ProcessBuilder(
-                            "nice", "-n", "5", "povray", "+I" + pov, "+O" + png + ".part", "+W" + scene.width(),
-                            "+H" + scene.height(), "+FN8", "+A0.15", "+R4", "+AM1", "-D", "-GA", "File_Gamma=srgb", "+WT1")
+                            "nice",
+                            "-n",
+                            "5",
+                            "povray",
+                            "+I" + pov,
+                            "+O" + png + ".part",
+                            "+W" + scene.width(),
+                            "+H" + scene.height(),
+                            "+FN8",
+                            "+A0.15",
+                            "+R4",
+                            "+AM1",
+                            "-D",
+                            "-GA",
+                            "File_Gamma=srgb",
+                            "+WT1")
                     .redirectErrorStream(true)
                     .redirectOutput(folder.resolve(stem + ".log").toFile())
                     .start();
@@ -47,7 +61,8 @@ final class PhotoRender {
     }
 
     static byte[] camera(BufferedImage image, PhotoScene scene) throws IOException {
-        BufferedImage seen = noisy(softened(image, scene.blur()), scene.noise(), scene.name().hashCode());
+        BufferedImage seen =
+                noisy(softened(image, scene.blur()), scene.noise(), scene.name().hashCode());
         double equivalent = 18 / Math.tan(Math.toRadians(scene.view() / 2));
         return withFocal(jpeg(seen, 0.92f), (int) Math.round(equivalent), 1);
     }
@@ -60,7 +75,7 @@ final class PhotoRender {
             for (int x = 0; x < w; x++) {
                 int rgb = image.getRGB(x, y);
                 for (int c = 0; c < 3; c++) {
-                    light[c][y][x] = toLinear(rgb >> 16 - 8 * c & 255);
+                    light[c][y][x] = toLinear((rgb >> (16 - 8 * c)) & 255);
                 }
             }
         }
@@ -89,7 +104,7 @@ final class PhotoRender {
                     for (int i = -3; i <= 3; i++) {
                         value += kernel[i + 3] * across[Math.max(0, Math.min(h - 1, y + i))][x];
                     }
-                    out[y][x] |= (int) Math.round(toCode(value / sum)) << 16 - 8 * c;
+                    out[y][x] |= (int) Math.round(toCode(value / sum)) << (16 - 8 * c);
                 }
             }
         }
@@ -108,9 +123,9 @@ final class PhotoRender {
                 int rgb = image.getRGB(x, y);
                 int made = 0;
                 for (int c = 0; c < 3; c++) {
-                    int code = rgb >> 16 - 8 * c & 255;
+                    int code = (rgb >> (16 - 8 * c)) & 255;
                     code = (int) Math.round(code + sigma * dice.nextGaussian());
-                    made |= Math.max(0, Math.min(255, code)) << 16 - 8 * c;
+                    made |= Math.max(0, Math.min(255, code)) << (16 - 8 * c);
                 }
                 image.setRGB(x, y, made);
             }
@@ -148,11 +163,19 @@ final class PhotoRender {
         ByteBuffer exif = ByteBuffer.allocate(6 + 8 + 2 + 24 + 4 + 2 + 12 + 4).order(ByteOrder.BIG_ENDIAN);
         exif.put(new byte[] {'E', 'x', 'i', 'f', 0, 0, 'M', 'M', 0, 42}).putInt(8);
         exif.putShort((short) 2);
-        exif.putShort((short) 0x0112).putShort((short) 3).putInt(1).putShort((short) orientation).putShort((short) 0);
+        exif.putShort((short) 0x0112)
+                .putShort((short) 3)
+                .putInt(1)
+                .putShort((short) orientation)
+                .putShort((short) 0);
         exif.putShort((short) 0x8769).putShort((short) 4).putInt(1).putInt(38);
         exif.putInt(0);
         exif.putShort((short) 1);
-        exif.putShort((short) 0xA405).putShort((short) 3).putInt(1).putShort((short) equivalentMm).putShort((short) 0);
+        exif.putShort((short) 0xA405)
+                .putShort((short) 3)
+                .putInt(1)
+                .putShort((short) equivalentMm)
+                .putShort((short) 0);
         exif.putInt(0);
         ByteBuffer all = ByteBuffer.allocate(jpeg.length + 4 + exif.position());
         all.put(jpeg, 0, 2).putShort((short) 0xFFE1).putShort((short) (exif.position() + 2));

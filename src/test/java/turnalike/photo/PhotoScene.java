@@ -38,11 +38,13 @@ record PhotoScene(
         double shift,
         double noise,
         double blur) {
-    static final String OAK = "pigment { wood turbulence 0.06 colour_map { [0 rgb <0.42,0.24,0.11>] [0.7 rgb <0.36,0.19,0.08>]"
-            + " [1 rgb <0.27,0.13,0.05>] } scale 3 rotate <3,88,7> } finish { ambient 0 diffuse 0.85 specular 0.15 roughness 0.05 }";
+    static final String OAK =
+            "pigment { wood turbulence 0.06 colour_map { [0 rgb <0.42,0.24,0.11>] [0.7 rgb <0.36,0.19,0.08>]"
+                    + " [1 rgb <0.27,0.13,0.05>] } scale 3 rotate <3,88,7> } finish { ambient 0 diffuse 0.85 specular 0.15 roughness 0.05 }";
 
-    static final String MAPLE = "pigment { wood turbulence 0.05 colour_map { [0 rgb <0.65,0.49,0.30>] [0.8 rgb <0.60,0.43,0.25>]"
-            + " [1 rgb <0.52,0.35,0.19>] } scale 5 rotate <2,91,5> } finish { ambient 0 diffuse 0.9 }";
+    static final String MAPLE =
+            "pigment { wood turbulence 0.05 colour_map { [0 rgb <0.65,0.49,0.30>] [0.8 rgb <0.60,0.43,0.25>]"
+                    + " [1 rgb <0.52,0.35,0.19>] } scale 5 rotate <2,91,5> } finish { ambient 0 diffuse 0.9 }";
 
     static final String CARD = "pigment { rgb <0.62,0.64,0.66> } finish { ambient 0 diffuse 0.9 }";
 
@@ -51,17 +53,20 @@ record PhotoScene(
     static final String CLOTH = "pigment { checker rgb <0.16,0.2,0.24> rgb <0.2,0.25,0.29> scale 1.3 }"
             + " normal { bumps 0.5 scale 9 } finish { ambient 0 diffuse 0.9 }";
 
-    static final String LINEN = "pigment { granite scale 14 colour_map { [0 rgb <0.66,0.64,0.58>] [1 rgb <0.5,0.48,0.44>] } }"
-            + " normal { bumps 0.4 scale 25 } finish { ambient 0 diffuse 0.9 }";
+    static final String LINEN =
+            "pigment { granite scale 14 colour_map { [0 rgb <0.66,0.64,0.58>] [1 rgb <0.5,0.48,0.44>] } }"
+                    + " normal { bumps 0.4 scale 25 } finish { ambient 0 diffuse 0.9 }";
 
-    static final String BENCH = "pigment { wood turbulence 0.08 colour_map { [0 rgb <0.46,0.29,0.15>] [0.8 rgb <0.40,0.24,0.12>]"
-            + " [1 rgb <0.3,0.17,0.08>] } scale 9 rotate <4,85,0> translate <40,11,7> } finish { ambient 0 diffuse 0.85 }";
+    static final String BENCH =
+            "pigment { wood turbulence 0.08 colour_map { [0 rgb <0.46,0.29,0.15>] [0.8 rgb <0.40,0.24,0.12>]"
+                    + " [1 rgb <0.3,0.17,0.08>] } scale 9 rotate <4,85,0> translate <40,11,7> } finish { ambient 0 diffuse 0.85 }";
 
     static final String WHITE = "pigment { rgb 1 } finish { ambient 0 diffuse 0 emission 1.6 }";
 
     PhotoScene with(int newWidth, int newHeight) {
         return new PhotoScene(
-                name, shape, distance, view, newWidth, newHeight, turn, tilt, ground, wood, light, extra, shift, noise, blur);
+                name, shape, distance, view, newWidth, newHeight, turn, tilt, ground, wood, light, extra, shift, noise,
+                blur);
     }
 
     private static String f(String format, Object... values) {
@@ -74,7 +79,8 @@ record PhotoScene(
                 "camera { perspective location <0,%.6f,0> direction -y right x*%.8f up z*%.8f sky z angle %.8f }\n",
                 distance, (double) width / height, 1.0, view));
         text.append(f(
-                "light_source { <-500,1500,700> rgb %.4f area_light <260,0,0>,<0,0,260>,4,4 adaptive 0 jitter }\n", light));
+                "light_source { <-500,1500,700> rgb %.4f area_light <260,0,0>,<0,0,260>,4,4 adaptive 0 jitter }\n",
+                light));
         text.append(f("light_source { <700,1300,-400> rgb %.4f shadowless }\n", light * 0.35));
         text.append("background { rgb <0.3,0.3,0.3> }\n");
         text.append(f(
@@ -100,7 +106,8 @@ record PhotoScene(
                 }
             } else {
                 parts.append(f(
-                        "cone { <%.6f,0,0>,%.6f,<%.6f,0,0>,%.6f open }\n", x[i] - middle, r[i], x[i + 1] - middle, r[i + 1]));
+                        "cone { <%.6f,0,0>,%.6f,<%.6f,0,0>,%.6f open }\n",
+                        x[i] - middle, r[i], x[i + 1] - middle, r[i + 1]));
             }
         }
         return parts.append("texture { ").append(wood).append(" } }\n").toString();

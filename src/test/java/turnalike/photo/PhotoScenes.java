@@ -9,20 +9,48 @@ final class PhotoScenes {
 
     static List<PhotoScene> all() {
         List<PhotoScene> scenes = new ArrayList<>();
-        scenes.add(scene("plain", 1, PhotoScene.CARD, PhotoScene.OAK).turned(3, 0).made());
-        scenes.add(scene("plain, slanting", 2, PhotoScene.BLUE_CARD, PhotoScene.MAPLE).turned(31, 0).made());
-        scenes.add(scene("plain, tilted", 3, PhotoScene.CARD, PhotoScene.OAK).turned(-4, 4).made());
-        scenes.add(scene("plain, thick and near", 4, PhotoScene.BLUE_CARD, PhotoScene.MAPLE).sized(420, 48, 520).made());
-        scenes.add(scene("plain, standing", 5, PhotoScene.CARD, PhotoScene.OAK).turned(-88, 0).sized(430, 30, 800).made());
-        scenes.add(scene("plain, beside the middle", 6, PhotoScene.CARD, PhotoScene.OAK).beside(120).made());
-        scenes.add(scene("cloth", 7, PhotoScene.CLOTH, PhotoScene.MAPLE).turned(8, 0).made());
-        scenes.add(scene("cloth, light", 8, PhotoScene.LINEN, PhotoScene.OAK).turned(-12, 1.5).made());
-        scenes.add(scene("low light", 9, PhotoScene.CARD, PhotoScene.OAK).lit(0.12, 4).made());
-        scenes.add(scene("burnt-out ground", 10, PhotoScene.WHITE, PhotoScene.OAK).turned(5, 0).made());
-        scenes.add(scene("clutter", 11, PhotoScene.CARD, PhotoScene.OAK).extra(CLUTTER).made());
-        scenes.add(scene("wood on wood", 12, PhotoScene.BENCH, PhotoScene.OAK).turned(-6, 0).made());
-        scenes.add(scene("light wood on wood", 13, PhotoScene.BENCH, PhotoScene.MAPLE).turned(10, 0).made());
-        scenes.add(scene("lathe centres", 14, PhotoScene.CARD, PhotoScene.OAK).extra(centres(600)).made());
+        scenes.add(
+                scene("plain", 1, PhotoScene.CARD, PhotoScene.OAK).turned(3, 0).made());
+        scenes.add(scene("plain, slanting", 2, PhotoScene.BLUE_CARD, PhotoScene.MAPLE)
+                .turned(31, 0)
+                .made());
+        scenes.add(scene("plain, tilted", 3, PhotoScene.CARD, PhotoScene.OAK)
+                .turned(-4, 4)
+                .made());
+        scenes.add(scene("plain, thick and near", 4, PhotoScene.BLUE_CARD, PhotoScene.MAPLE)
+                .sized(420, 48, 520)
+                .made());
+        scenes.add(scene("plain, standing", 5, PhotoScene.CARD, PhotoScene.OAK)
+                .turned(-88, 0)
+                .sized(430, 30, 800)
+                .made());
+        scenes.add(scene("plain, beside the middle", 6, PhotoScene.CARD, PhotoScene.OAK)
+                .beside(120)
+                .made());
+        scenes.add(scene("cloth", 7, PhotoScene.CLOTH, PhotoScene.MAPLE)
+                .turned(8, 0)
+                .made());
+        scenes.add(scene("cloth, light", 8, PhotoScene.LINEN, PhotoScene.OAK)
+                .turned(-12, 1.5)
+                .made());
+        scenes.add(scene("low light", 9, PhotoScene.CARD, PhotoScene.OAK)
+                .lit(0.12, 4)
+                .made());
+        scenes.add(scene("burnt-out ground", 10, PhotoScene.WHITE, PhotoScene.OAK)
+                .turned(5, 0)
+                .made());
+        scenes.add(scene("clutter", 11, PhotoScene.CARD, PhotoScene.OAK)
+                .extra(CLUTTER)
+                .made());
+        scenes.add(scene("wood on wood", 12, PhotoScene.BENCH, PhotoScene.OAK)
+                .turned(-6, 0)
+                .made());
+        scenes.add(scene("light wood on wood", 13, PhotoScene.BENCH, PhotoScene.MAPLE)
+                .turned(10, 0)
+                .made());
+        scenes.add(scene("lathe centres", 14, PhotoScene.CARD, PhotoScene.OAK)
+                .extra(centres(600))
+                .made());
         return scenes;
     }
 
@@ -95,8 +123,21 @@ final class PhotoScenes {
 
         PhotoScene made() {
             return new PhotoScene(
-                    name, TurnedShape.random(seed, length, thick), distance, 50, 1200, 900, turn, tilt, ground, wood, light,
-                    extra, shift, noise, 0.6);
+                    name,
+                    TurnedShape.random(seed, length, thick),
+                    distance,
+                    50,
+                    1200,
+                    900,
+                    turn,
+                    tilt,
+                    ground,
+                    wood,
+                    light,
+                    extra,
+                    shift,
+                    noise,
+                    0.6);
         }
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 
 /** An invented spindle as a fine chain of points, x along the axis from 0 and radius there, both in mm: the exact truth of a made picture. */
+@SuppressWarnings("ArrayRecordComponent") // never compared
 record TurnedShape(double[] x, double[] r) {
     static TurnedShape of(List<double[]> points) {
         return new TurnedShape(
@@ -75,9 +76,13 @@ record TurnedShape(double[] x, double[] r) {
                     at = wave(points, at, Math.min(room, 30 + 60 * dice.nextDouble()), radius, next);
                     radius = next;
                 }
-                default -> at = ellipse(
-                        points, at, Math.min(room, 60 + 90 * dice.nextDouble()), radius,
-                        Math.min(thick, radius * (1.1 + 0.3 * dice.nextDouble())));
+                default ->
+                    at = ellipse(
+                            points,
+                            at,
+                            Math.min(room, 60 + 90 * dice.nextDouble()),
+                            radius,
+                            Math.min(thick, radius * (1.1 + 0.3 * dice.nextDouble())));
             }
         }
         straight(points, at, length - at, radius, radius);
@@ -95,9 +100,7 @@ record TurnedShape(double[] x, double[] r) {
         int steps = 90;
         for (int i = 1; i <= steps; i++) {
             double angle = Math.PI * i / steps;
-            points.add(new double[] {
-                at + length / 2 * (1 - Math.cos(angle)), root + (crown - root) * Math.sin(angle)
-            });
+            points.add(new double[] {at + length / 2 * (1 - Math.cos(angle)), root + (crown - root) * Math.sin(angle)});
         }
         return at + length;
     }
