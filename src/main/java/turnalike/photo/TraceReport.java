@@ -77,7 +77,9 @@ final class TraceReport {
             throw new Unsure(
                     PhotoTrace.Reason.BLURRED,
                     "the piece's edges are blurred over some %.0f pixels".formatted(4 * contour.softness()),
-                    "hold the camera still and let it focus on the piece");
+                    contour.softness() > 0.08 * widest
+                            ? "hold the camera still and let it focus on the piece"
+                            : "make the picture smaller: it has more pixels than sharpness");
         }
         double most = apart[apart.length * 4 / 5];
         if (most > Math.max(2, 0.05 * widest)) {
