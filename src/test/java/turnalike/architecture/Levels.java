@@ -31,6 +31,7 @@ final class Levels {
             Map.entry("trace", 3),
             Map.entry("turning", 4),
             Map.entry("match", 4),
+            Map.entry("photo", 4),
             Map.entry("job", 5),
             Map.entry("drawing", 6),
             Map.entry("sheets", 6),

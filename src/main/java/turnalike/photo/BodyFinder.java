@@ -1,0 +1,282 @@
+package turnalike.photo;
+
+import boofcv.alg.filter.binary.BinaryImageOps;
+import boofcv.alg.filter.binary.GThresholdImageOps;
+import boofcv.alg.filter.blur.BlurImageOps;
+import boofcv.struct.ConnectRule;
+import boofcv.struct.image.GrayF32;
+import boofcv.struct.image.GrayS32;
+import boofcv.struct.image.GrayU8;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+
+/** Finds the one turned piece in the coarse picture: first by what is not ground, then by its colours and its two like sides. */
+final class BodyFinder {
+    private final CoarsePicture picture;
+
+    private final int width;
+
+    private final int height;
+
+    private BodyFinder(CoarsePicture picture) {
+        this.picture = picture;
+        width = picture.width();
+        height = picture.height();
+    }
+
+    /**
+     * The piece as found, in coarse pixels.
+     *
+     * @param mask 1 where the piece is, row by row
+     * @param x a point of its axis
+     * @param y of it
+     * @param angle the axis' direction
+     * @param from where it begins, from that point
+     * @param to where it ends
+     * @param widest the largest half width
+     */
+    @SuppressWarnings("ArrayRecordComponent") // never compared, and large
+    record Body(byte[] mask, double x, double y, double angle, double from, double to, double widest) {}
+
+    static Body find(CoarsePicture picture) throws Unsure {
+        return new BodyFinder(picture).find();
+    }
+
+    private Body find() throws Unsure {
+        checkLight();
+        // First by hue, which no shadow has of its own; else by light too.
+        Patches byHue = patches(Ground.distance(picture, true));
+        Patches byLight = patches(Ground.distance(picture, false));
+        boolean hueSeesLess = !byHue.likely.isEmpty()
+                && !byLight.likely.isEmpty()
+                && byHue.likely.get(0).length() < 0.8 * byLight.likely.get(0).length();
+        Patches found = byHue.likely.isEmpty() || hueSeesLess ? byLight : byHue;
+        List<Blob> likely = found.likely;
+        GrayS32 labels = found.labels;
+        if (likely.isEmpty()) {
+            throw new Unsure(
+                    PhotoTrace.Reason.NO_PIECE,
+                    "nothing in the picture looks like a turned piece",
+                    "take it whole and from the side, on a plain ground of another colour");
+        }
+        Blob best = likely.get(0);
+        for (Blob other : likely.subList(1, likely.size())) {
+            if (other.length() > 0.7 * best.length()
+                    && other.area() > 0.4 * best.area()
+                    && alike(best, other, labels)) {
+                throw new Unsure(
+                        PhotoTrace.Reason.TWO_PIECES,
+                        "more than one piece lies in the picture",
+                        "take one at a time, or cut the picture down to one");
+            }
+        }
+        return refined(best, labels);
+    }
+
+    /** What is not ground, in patches, and those that could be the piece, the likeliest first. */
+    private record Patches(GrayS32 labels, List<Blob> likely) {}
+
+    private Patches patches(float[] distance) {
+        GrayF32 far = new GrayF32(width, height);
+        for (int i = 0; i < distance.length; i++) {
+            far.data[i] = (float) Math.log1p(Math.min(distance[i], 60));
+        }
+        BlurImageOps.gaussian(far, far, 1.0, 2, null);
+        double threshold = Math.max(Math.log1p(2.6), GThresholdImageOps.computeOtsu(far, 0, 4.2));
+        GrayU8 mask = new GrayU8(width, height);
+        for (int i = 0; i < distance.length; i++) {
+            mask.data[i] = (byte) (far.data[i] > threshold ? 1 : 0);
+        }
+        GrayU8 opened = BinaryImageOps.dilate8(BinaryImageOps.erode8(mask, 1, null), 1, null);
+        GrayS32 labels = new GrayS32(width, height);
+        int count = BinaryImageOps.contour(opened, ConnectRule.EIGHT, labels).size();
+        List<Blob> likely = Arrays.stream(Blob.of(labels.data, count, width, height))
+                .filter(blob -> blob.slenderness() >= 1.8
+                        && blob.length() >= 0.15 * Math.min(width, height)
+                        && blob.area() > 150)
+                .sorted(Comparator.comparingDouble(BodyFinder::weight).reversed())
+                .toList();
+        return new Patches(labels, likely);
+    }
+
+    private static double weight(Blob blob) {
+        return blob.area() * Math.min(8, blob.slenderness()) * (blob.atRim() > 0.3 * blob.length() ? 0.2 : 1);
+    }
+
+    private void checkLight() throws Unsure {
+        float[] green = picture.planes()[1].clone();
+        Arrays.sort(green);
+        float bright = green[(int) (green.length * 0.98)];
+        // The root of linear light: 0.1 is a hundredth of full light, code 25 of 255.
+        if (bright < 0.11) {
+            throw new Unsure(
+                    PhotoTrace.Reason.TOO_DARK,
+                    "the picture is almost black",
+                    "take it again with more light or a longer exposure");
+        }
+    }
+
+    /** Whether two patches are of much the same colour. */
+    private boolean alike(Blob one, Blob other, GrayS32 labels) {
+        double[][] mean = new double[2][3];
+        for (int i = 0; i < labels.data.length; i++) {
+            int which = labels.data[i] == one.label() ? 0 : labels.data[i] == other.label() ? 1 : -1;
+            for (int c = 0; c < 3 && which >= 0; c++) {
+                mean[which][c] += picture.planes()[c][i] / (which == 0 ? one.area() : other.area());
+            }
+        }
+        double far = 0;
+        for (int c = 0; c < 3; c++) {
+            far += Math.pow(mean[0][c] - mean[1][c], 2);
+        }
+        return Math.sqrt(far) < 0.16;
+    }
+
+    private Body refined(Blob blob, GrayS32 labels) throws Unsure {
+        byte[] known = new byte[width * height];
+        GrayU8 own = new GrayU8(width, height);
+        for (int i = 0; i < known.length; i++) {
+            own.data[i] = (byte) (labels.data[i] == blob.label() ? 1 : 0);
+        }
+        double x = blob.x();
+        double y = blob.y();
+        double angle = blob.angle();
+        double from = blob.from();
+        double to = blob.to();
+        double middle = (from + to) / 2;
+        double half = Math.max(4, Math.sqrt(12) * blob.deviation() / 2);
+        int[] widths = {};
+        Strip strip = new Strip(x, y, angle, from, to, 4);
+        for (int round = 0; round < 4; round++) {
+            double margin = Math.max(10, 0.06 * (to - from));
+            int reach = (int) Math.ceil(Math.max(8, 2.2 * half) + 6);
+            strip = new Strip(x, y, angle, from - margin, to + margin, reach);
+            mark(known, strip, own, round == 0 ? 0.8 : 0.9, middle, to - from);
+            float[] likely = Strip.likelihood(picture, known);
+            widths = strip.halfWidths(likely, width, height, 1.2);
+            int[] run = longestRun(widths);
+            if (run[1] - run[0] < 20) {
+                throw new Unsure(
+                        PhotoTrace.Reason.NO_PIECE,
+                        "the piece cannot be told from what lies around it",
+                        "take it on a plain ground of another colour");
+            }
+            from = strip.from() + run[0];
+            to = strip.from() + run[1];
+            own.data = paint(strip, widths, run).data;
+            double[] line = midline(likely, strip, widths, run);
+            // The line is given across the strip: shift the axis to it.
+            double shift = line[0];
+            double turn = Math.atan(line[1]);
+            x = strip.pointX(0, shift);
+            y = strip.pointY(0, shift);
+            angle += turn;
+            half = widest(widths, run);
+            middle = (from + to) / 2;
+        }
+        int[] run = longestRun(widths);
+        GrayU8 mask = paint(strip, widths, run);
+        for (int i = 0; i < width * height; i++) {
+            boolean atRim = i % width == 0 || i % width == width - 1 || i < width || i >= width * (height - 1);
+            if (atRim && mask.data[i] > 0) {
+                throw new Unsure(
+                        PhotoTrace.Reason.CUT_OFF,
+                        "the piece runs out of the picture",
+                        "take it again, whole, with some ground all round it");
+            }
+        }
+        return new Body(mask.data, x, y, angle, from, to, widest(widths, run));
+    }
+
+    private static double widest(int[] widths, int[] run) {
+        double most = 0;
+        for (int t = run[0]; t <= run[1]; t++) {
+            most = Math.max(most, widths[t]);
+        }
+        return most;
+    }
+
+    /** Marks what is surely piece and surely not: the patch without its rim, less its outer tenths, and the strip beyond its rim. */
+    private void mark(byte[] known, Strip strip, GrayU8 own, double core, double middle, double length) {
+        Arrays.fill(known, (byte) 0);
+        GrayU8 inner = BinaryImageOps.erode8(own, 2, null);
+        GrayU8 outer = BinaryImageOps.dilate8(own, 4, null);
+        for (int t = 0; t < strip.count(); t++) {
+            boolean within = Math.abs(strip.from() + t - middle) < core * length / 2;
+            for (int h = -2 * strip.reach(); h <= 2 * strip.reach(); h++) {
+                int pixel = strip.pixel(t, h, width, height);
+                if (pixel >= 0) {
+                    known[pixel] = (byte) (inner.data[pixel] > 0 && within ? 1 : outer.data[pixel] == 0 ? -1 : 0);
+                }
+            }
+        }
+    }
+
+    private static int[] longestRun(int[] widths) {
+        int[] best = {0, -1};
+        int start = 0;
+        for (int t = 0; t <= widths.length; t++) {
+            if (t == widths.length || widths[t] == 0) {
+                if (t - 1 - start > best[1] - best[0]) {
+                    best = new int[] {start, t - 1};
+                }
+                start = t + 1;
+            }
+        }
+        return best;
+    }
+
+    private GrayU8 paint(Strip strip, int[] widths, int[] run) {
+        GrayU8 mask = new GrayU8(width, height);
+        for (int t = run[0]; t <= run[1]; t++) {
+            for (double h = -widths[t] + 0.25; h < widths[t]; h += 0.5) {
+                for (double part = -0.25; part <= 0.25; part += 0.5) {
+                    double px = strip.pointX(strip.from() + t + part, h);
+                    double py = strip.pointY(strip.from() + t + part, h);
+                    int ix = (int) Math.floor(px);
+                    int iy = (int) Math.floor(py);
+                    if (ix >= 0 && iy >= 0 && ix < width && iy < height) {
+                        mask.data[iy * width + ix] = 1;
+                    }
+                }
+            }
+        }
+        return mask;
+    }
+
+    /** Where the middle of the likely pixels lies across the strip, as a straight line over the place along: at 0 and its slope. */
+    private double[] midline(float[] likely, Strip strip, int[] widths, int[] run) {
+        double[][] normal = new double[2][3];
+        for (int t = run[0]; t <= run[1]; t++) {
+            // Each side's own best edge near the common one.
+            double[] edge = new double[2];
+            for (int side = 0; side < 2; side++) {
+                double best = Double.POSITIVE_INFINITY;
+                double sum = 0;
+                int low = Math.max(0, widths[t] - 8);
+                for (int h = low; h < Math.min(strip.reach(), widths[t] + 8); h++) {
+                    int pixel = strip.pixel(t, side == 0 ? h + 0.5 : -h - 0.5, width, height);
+                    sum -= pixel < 0 ? -1 : likely[pixel];
+                    if (sum < best) {
+                        best = sum;
+                        edge[side] = h + 1;
+                    }
+                }
+                if (best >= 0) {
+                    edge[side] = low;
+                }
+            }
+            double off = (edge[0] - edge[1]) / 2;
+            double place = strip.from() + t;
+            double weight = 1 / (1 + off * off / 4);
+            normal[0][0] += weight;
+            normal[0][1] += weight * place;
+            normal[1][1] += weight * place * place;
+            normal[0][2] += weight * off;
+            normal[1][2] += weight * off * place;
+        }
+        normal[1][0] = normal[0][1];
+        return LeastSquares.solve(normal);
+    }
+}

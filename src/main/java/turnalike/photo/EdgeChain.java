@@ -1,0 +1,217 @@
+package turnalike.photo;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * One edge of the contour from the piece's start to its end, in squared coordinates, with some of the other edge beyond each end. Gives for each
+ * of its points where on the piece the ray through it touches, from the contour's course nearby.
+ */
+final class EdgeChain {
+    /** How far to each side a fit may look, in points of about a pixel; the longest that the noise lets pass is taken. */
+    private static final int[] REACHES = {4, 7, 12, 20};
+
+    /** How far beside a corner its two sides are judged, and by how many points. */
+    private static final int CORNER = 2;
+
+    private static final int SIDE = 6;
+
+    /** The least leap, in pixels, that is not noise. */
+    private static final double LEAP = 2.5;
+
+    private final double[] along;
+
+    private final double[] across;
+
+    /** The edge proper: the points from here to before there. */
+    private final int first;
+
+    private final int end;
+
+    private final double focal;
+
+    private final TangentRay[] rays;
+
+    /** The usual distance of a point from a smooth course, in pixels. */
+    private final double noise;
+
+    /** What the last fit left over, in pixels. */
+    private double left;
+
+    /**
+     * Fits the contour at each point of the edge.
+     *
+     * @param along X of the points, start to end
+     * @param across Y of them, either sign
+     * @param first the first of the edge proper
+     * @param end the one after its last
+     * @param focal pixels to one unit
+     */
+    EdgeChain(double[] along, double[] across, int first, int end, double focal) {
+        this.along = along;
+        this.across = across;
+        this.first = first;
+        this.end = end;
+        this.focal = focal;
+        rays = new TangentRay[end - first];
+        noise = noise();
+        for (int i = first; i < end; i++) {
+            rays[i - first] = touching(i);
+        }
+    }
+
+    int size() {
+        return end - first;
+    }
+
+    double along(int i) {
+        return along[first + i];
+    }
+
+    double across(int i) {
+        return across[first + i];
+    }
+
+    /** The ray through a point, smoothed by its neighbours, and where it touches. */
+    TangentRay ray(int i) {
+        return rays[i];
+    }
+
+    /** The largest distance of a point across the axis. */
+    double widest() {
+        double most = 0;
+        for (int i = first; i < end; i++) {
+            most = Math.max(most, Math.abs(across[i]));
+        }
+        return most;
+    }
+
+    /** The usual distance of a point from a smooth course, in pixels. */
+    double noisePixels() {
+        return noise;
+    }
+
+    private double noise() {
+        double[] all = new double[Math.max(1, (end - first) / 5)];
+        int count = 0;
+        for (int i = first; i < end && count < all.length; i += 5) {
+            fit(i, Math.max(0, i - 6), Math.min(along.length - 1, i + 6));
+            all[count++] = left;
+        }
+        Arrays.sort(all, 0, count);
+        return Math.max(0.02, count == 0 ? 0 : all[count / 2]);
+    }
+
+    /**
+     * Where the contour has a hollow corner: on its two sides the rays touch at places apart, and what lies between stands behind the thicker
+     * part. Judged a little beside the corner, which the picture's softness rounds.
+     *
+     * @return pairs of places, each the last seen before and the first seen after
+     */
+    List<double[]> leaps() {
+        double[] leap = new double[along.length];
+        double[][] sides = new double[along.length][];
+        for (int i = Math.max(first, CORNER + SIDE); i < Math.min(end, along.length - CORNER - SIDE); i++) {
+            double before = fit(i - CORNER, i - CORNER - SIDE, i - CORNER).place();
+            double after = fit(i + CORNER, i + CORNER, i + CORNER + SIDE).place();
+            sides[i] = new double[] {before, after};
+            leap[i] = after - before - Math.abs(along[i + CORNER] - along[i - CORNER]);
+        }
+        List<double[]> leaps = new ArrayList<>();
+        for (int i = first; i < end; i++) {
+            // A slope that is off by noise moves the touching place the farther, the more aslant the ray.
+            double unsure = 4 * noise * along[i] * along[i] * Math.abs(across[i]);
+            boolean most = leap[i] > LEAP / focal + unsure;
+            for (int k = Math.max(0, i - SIDE); most && k <= Math.min(leap.length - 1, i + SIDE); k++) {
+                most = k == i || leap[k] < leap[i] || (leap[k] == leap[i] && k > i);
+            }
+            if (most) {
+                leaps.add(sides[i]);
+            }
+        }
+        return leaps;
+    }
+
+    private TangentRay touching(int i) {
+        TangentRay best = TangentRay.ofSlope(along[i], across[i] * across[i], 0);
+        double least = Double.POSITIVE_INFINITY;
+        for (int reach : REACHES) {
+            boolean passed = false;
+            for (int way = 0; way < 3; way++) {
+                int from = Math.max(0, way == 2 ? i : i - reach);
+                int to = Math.min(along.length - 1, way == 1 ? i : i + reach);
+                if (to - from < 4) {
+                    continue;
+                }
+                TangentRay ray = fit(i, from, to);
+                // A window that sees both sides counts for more points than one that sees one side; a longer one that
+                // passes beats all.
+                boolean passes = left <= 1.3 * noise;
+                double score = passes ? left / noise * 0.01 - reach - (way == 0 ? 2.5 * reach : 0) : 10 + left / noise;
+                if (passes || reach == REACHES[0]) {
+                    if (score < least) {
+                        least = score;
+                        best = ray;
+                    }
+                }
+                passed |= passes;
+            }
+            if (!passed) {
+                break;
+            }
+        }
+        return best;
+    }
+
+    /**
+     * Fits the points from one to another: Y² as a polynomial of second degree of X, or X of Y² where the edge is steep; each point counts by its
+     * distance across the edge in the picture. Straight edges, arrises and spheres all have Y² of second degree in X, exactly.
+     */
+    private TangentRay fit(int i, int from, int to) {
+        double spanAlong = Math.abs(along[to] - along[from]);
+        double spanAcross = Math.abs(across[to] - across[from]);
+        boolean steep = spanAcross > 1.2 * spanAlong;
+        double scale = Math.max(1e-9, steep ? 2 * Math.abs(across[i]) * spanAcross : spanAlong);
+        double[] unknown = {0, 0, 0};
+        double slope = 0;
+        for (int round = 0; round < 2; round++) {
+            double[][] rows = new double[3][4];
+            for (int k = from; k <= to; k++) {
+                double squared = across[k] * across[k] - across[i] * across[i];
+                double t = (steep ? squared : along[k] - along[i]) / scale;
+                double value = steep ? along[k] - along[i] : squared;
+                double weight = weight(steep, k, (slope + (round == 0 ? 0 : 2 * unknown[2] * t)) / scale);
+                double[] terms = {1, t, t * t};
+                for (int a = 0; a < 3; a++) {
+                    for (int b = 0; b < 3; b++) {
+                        rows[a][b] += weight * terms[a] * terms[b];
+                    }
+                    rows[a][3] += weight * terms[a] * value;
+                }
+            }
+            unknown = LeastSquares.solve(rows);
+            slope = unknown[1];
+        }
+        double sum = 0;
+        for (int k = from; k <= to; k++) {
+            double squared = across[k] * across[k] - across[i] * across[i];
+            double t = (steep ? squared : along[k] - along[i]) / scale;
+            double value = steep ? along[k] - along[i] : squared;
+            double off = value - unknown[0] - t * (unknown[1] + t * unknown[2]);
+            sum += off * off * weight(steep, k, (unknown[1] + 2 * unknown[2] * t) / scale);
+        }
+        left = focal * Math.sqrt(sum / Math.max(1, to - from + 1 - 3));
+        double squared = across[i] * across[i];
+        return steep
+                ? TangentRay.ofInverseSlope(along[i] + unknown[0], squared, unknown[1] / scale)
+                : TangentRay.ofSlope(along[i], Math.max(0, squared + unknown[0]), unknown[1] / scale);
+    }
+
+    /** One over the squared length of the gradient: turns what is off in Y² or X into distance across the edge. */
+    private double weight(boolean steep, int k, double slope) {
+        double twice = 2 * across[k];
+        double size = steep ? 1 + twice * slope * twice * slope : twice * twice + slope * slope;
+        return 1 / Math.max(size, 1e-8);
+    }
+}

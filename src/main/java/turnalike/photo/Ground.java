@@ -1,0 +1,131 @@
+package turnalike.photo;
+
+import java.util.Arrays;
+
+/**
+ * What lies behind the piece: a smooth change of colour over the picture, fitted so that what stands on it hardly counts, and how far each
+ * pixel is from it. A shadow is the ground with less light, so it counts for little.
+ */
+final class Ground {
+    private static final int TERMS = 6;
+
+    /** By roots of light: darker than a sixth of the ground's light is hardly a soft shadow. */
+    private static final double DEEPEST_SHADOW = 0.4;
+
+    /** Where only the hue is asked, anything but black may be shadow. */
+    private static final double BLACK = 0.12;
+
+    private Ground() {}
+
+    /**
+     * How far each pixel is from the ground, in standard deviations of the ground itself.
+     *
+     * @param picture the picture
+     * @param byHue whether darkness alone counts for nothing: no shadow is then taken for the piece, and no piece of the ground's own hue found
+     */
+    static float[] distance(CoarsePicture picture, boolean byHue) {
+        int w = picture.width();
+        int h = picture.height();
+        double[][] surface = new double[3][];
+        double[] spread = {0.25, 0.25, 0.25};
+        boolean first = true;
+        for (int round = 0; round < 7; round++) {
+            double[][] next = new double[3][];
+            double[] weightsSum = new double[3];
+            double[] squares = new double[3];
+            double[][][] normal = new double[3][TERMS][TERMS + 1];
+            for (int y = 0; y < h; y += 2) {
+                for (int x = 0; x < w; x += 2) {
+                    boolean rim = x < w * 0.08 || x > w * 0.92 || y < h * 0.08 || y > h * 0.92;
+                    if (first && !rim) {
+                        continue;
+                    }
+                    double[] basis = basis((double) x / w - 0.5, (double) y / h - 0.5);
+                    double far = 0;
+                    double[] off = new double[3];
+                    for (int c = 0; c < 3 && !first; c++) {
+                        off[c] = picture.planes()[c][y * w + x] - dot(surface[c], basis);
+                        far += off[c] * off[c] / (spread[c] * spread[c]);
+                    }
+                    double weight = first ? 1 : 1 / Math.pow(1 + far / 9, 2);
+                    for (int c = 0; c < 3; c++) {
+                        add(normal[c], basis, picture.planes()[c][y * w + x], weight);
+                        weightsSum[c] += weight;
+                        squares[c] += weight * off[c] * off[c];
+                    }
+                }
+            }
+            for (int c = 0; c < 3; c++) {
+                next[c] = LeastSquares.solve(normal[c]);
+                spread[c] = first ? 0.15 : Math.max(0.006, 1.15 * Math.sqrt(squares[c] / weightsSum[c]));
+            }
+            surface = next;
+            first = false;
+        }
+        return distances(picture, surface, spread, byHue);
+    }
+
+    private static float[] distances(CoarsePicture picture, double[][] surface, double[] spread, boolean byHue) {
+        int w = picture.width();
+        int h = picture.height();
+        float[] distance = new float[w * h];
+        double[] ground = new double[3];
+        for (int y = 0; y < h; y++) {
+            for (int x = 0; x < w; x++) {
+                double[] basis = basis((double) x / w - 0.5, (double) y / h - 0.5);
+                double product = 0;
+                double size = 0;
+                for (int c = 0; c < 3; c++) {
+                    ground[c] = dot(surface[c], basis);
+                    double scale = 1 / (spread[c] * spread[c]);
+                    product += scale * ground[c] * picture.planes()[c][y * w + x];
+                    size += scale * ground[c] * ground[c];
+                }
+                double deepest = byHue ? BLACK : DEEPEST_SHADOW;
+                double light = size > 0 ? Math.max(deepest, Math.min(byHue ? 1.6 : 1, product / size)) : 1;
+                double far = 0;
+                for (int c = 0; c < 3; c++) {
+                    double off = picture.planes()[c][y * w + x] - light * ground[c];
+                    far += off * off / (spread[c] * spread[c]);
+                }
+                double shade = byHue ? 0 : (1 - light) / 0.2;
+                distance[y * w + x] = (float) Math.sqrt(far + shade * shade);
+            }
+        }
+        if (byHue) {
+            evenOut(distance);
+        }
+        return distance;
+    }
+
+    /** Hue varies less than light: the ground's own middle distance becomes that of a plain ground. */
+    private static void evenOut(float[] distance) {
+        float[] sorted = distance.clone();
+        Arrays.sort(sorted);
+        float usual = Math.max(0.15f, sorted[sorted.length / 2]);
+        for (int i = 0; i < distance.length; i++) {
+            distance[i] *= 0.8f / usual;
+        }
+    }
+
+    private static double[] basis(double x, double y) {
+        return new double[] {1, x, y, x * x, x * y, y * y};
+    }
+
+    private static double dot(double[] a, double[] b) {
+        double sum = 0;
+        for (int i = 0; i < a.length; i++) {
+            sum += a[i] * b[i];
+        }
+        return sum;
+    }
+
+    private static void add(double[][] normal, double[] basis, double value, double weight) {
+        for (int i = 0; i < TERMS; i++) {
+            for (int j = 0; j < TERMS; j++) {
+                normal[i][j] += weight * basis[i] * basis[j];
+            }
+            normal[i][TERMS] += weight * basis[i] * value;
+        }
+    }
+}

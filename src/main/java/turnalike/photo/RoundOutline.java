@@ -1,0 +1,144 @@
+package turnalike.photo;
+
+import java.util.ArrayList;
+import java.util.List;
+import turnalike.trace.Profile;
+import turnalike.units.Length;
+
+/** Radii from both edges at even steps along the piece, in millimetres, for one view of it. */
+final class RoundOutline {
+    private static final double STEP_MM = 0.5;
+
+    private final double length;
+
+    private final double mmPerUnit;
+
+    private final double focal;
+
+    private final double[] radius;
+
+    private final double[] apart;
+
+    private final boolean[] hidden;
+
+    private final double noise;
+
+    private RoundOutline(
+            double length,
+            double mmPerUnit,
+            double focal,
+            double[] radius,
+            double[] apart,
+            boolean[] hidden,
+            double noise) {
+        this.length = length;
+        this.mmPerUnit = mmPerUnit;
+        this.focal = focal;
+        this.radius = radius;
+        this.apart = apart;
+        this.hidden = hidden;
+        this.noise = noise;
+    }
+
+    /**
+     * Takes the radii from both edges.
+     *
+     * @param contour squared
+     * @param start the start's end cap
+     * @param end the end's
+     * @param lengthMm the overall length
+     */
+    static RoundOutline of(SquaredContour contour, EndCap start, EndCap end, double lengthMm) throws Unsure {
+        EdgeChain left = contour.edge(true);
+        EdgeChain right = contour.edge(false);
+        double from = start.flat() ? start.place() : reach(left, right, true);
+        double to = end.flat() ? end.place() : reach(left, right, false);
+        double focal = contour.sight().focal();
+        if (!(to > from)) {
+            throw new Unsure(
+                    PhotoTrace.Reason.NOT_ROUND,
+                    "the piece's two edges could not be followed from end to end",
+                    "take it again on a plain ground of another colour");
+        }
+        double mmPerUnit = lengthMm / (to - from);
+        int count = (int) Math.ceil(lengthMm / STEP_MM) + 1;
+        SideProfile one = SideProfile.of(left, start, end, from, to, count, focal);
+        SideProfile other = SideProfile.of(right, start, end, from, to, count, focal);
+        int near = (int) Math.ceil(4 / (focal * (to - from) / (count - 1)));
+        double[] radius = new double[count];
+        double[] apart = new double[count];
+        boolean[] hidden = new boolean[count];
+        for (int k = 0; k < count; k++) {
+            radius[k] = mmPerUnit * (one.radius(k) + other.radius(k)) / 2;
+            apart[k] = mmPerUnit * (one.radius(k) - other.radius(k));
+            // Both edges hide the same; a leap on one alone is noise or a shadow.
+            hidden[k] = (one.isHidden(k) && other.isHiddenNear(k, near))
+                    || (other.isHidden(k) && one.isHiddenNear(k, near));
+        }
+        return new RoundOutline(
+                lengthMm, mmPerUnit, focal, radius, apart, hidden, Math.max(left.noisePixels(), right.noisePixels()));
+    }
+
+    /** The outermost place that the edges reach at a rounded end: the middle one of the few outermost points, against noise. */
+    private static double reach(EdgeChain left, EdgeChain right, boolean start) {
+        List<Double> places = new ArrayList<>();
+        for (EdgeChain chain : List.of(left, right)) {
+            for (int k = 0; k < Math.min(5, chain.size()); k++) {
+                places.add(chain.ray(start ? k : chain.size() - 1 - k).place());
+            }
+        }
+        places.sort(null);
+        return places.get(places.size() / 2);
+    }
+
+    int count() {
+        return radius.length;
+    }
+
+    double placeMm(int k) {
+        return length * k / (radius.length - 1);
+    }
+
+    double radiusMm(int k) {
+        return radius[k];
+    }
+
+    /** How much the left edge stands farther out than the right. */
+    double apartMm(int k) {
+        return apart[k];
+    }
+
+    boolean isHidden(int k) {
+        return hidden[k];
+    }
+
+    /** How far an edge point is from a smooth course, in pixels. */
+    double noisePixels() {
+        return noise;
+    }
+
+    /** Millimetres on the axis to a pixel. */
+    double mmPerPixel() {
+        return mmPerUnit / focal;
+    }
+
+    /** The stretches in which nothing was seen, of at least so long. */
+    List<Profile.Stretch> hiddenStretches(double leastMm) {
+        List<Profile.Stretch> stretches = new ArrayList<>();
+        int from = -1;
+        for (int k = 0; k <= radius.length; k++) {
+            boolean dark = k < radius.length && hidden[k];
+            if (dark && from < 0) {
+                from = k;
+            } else if (!dark && from >= 0) {
+                double begin = placeMm(Math.max(0, from - 1));
+                double finish = placeMm(k == radius.length ? k - 1 : k);
+                if (finish - begin >= leastMm) {
+                    stretches.add(new Profile.Stretch(Length.ofMm(begin), Length.ofMm(finish)));
+                }
+                from = -1;
+            }
+        }
+        return stretches;
+    }
+}

@@ -1,0 +1,101 @@
+package turnalike.photo;
+
+/**
+ * One edge as radii along the piece. No ray on the contour runs through the piece, so at every place each ray bounds the radius, and where the
+ * surface was seen the least bound is met: the profile is the lower envelope of the rays. Behind a
+ * hollow corner of the contour nothing was seen: the radius there is bounded, not measured.
+ */
+final class SideProfile {
+    private final double[] radius;
+
+    private final boolean[] hidden;
+
+    private SideProfile(double[] radius, boolean[] hidden) {
+        this.radius = radius;
+        this.hidden = hidden;
+    }
+
+    /**
+     * Takes the radii from one edge.
+     *
+     * @param chain the edge
+     * @param start its start end
+     * @param end its other end
+     * @param from where the piece begins along the axis
+     * @param to where it ends
+     * @param count at how many even steps, both ends included
+     * @param focal pixels to one unit
+     */
+    static SideProfile of(EdgeChain chain, EndCap start, EndCap end, double from, double to, int count, double focal) {
+        double widest = 1.1 * chain.widest();
+        boolean[] out = new boolean[chain.size()];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = inMark(chain, i, start, true) || inMark(chain, i, end, false);
+        }
+        double[] radius = new double[count];
+        for (int k = 0; k < count; k++) {
+            double place = from + (to - from) * k / (count - 1);
+            double least = widest;
+            for (int i = 0; i < out.length; i++) {
+                TangentRay at = chain.ray(i);
+                if (!out[i] && Math.abs(place / at.along() - 1) < least) {
+                    least = Math.min(least, at.passing(place));
+                }
+                // Between two neighbouring rays lie others; nearly square to the axis each passes only a hair's breadth
+                // of it closely.
+                if (i + 1 < out.length && !out[i] && !out[i + 1]) {
+                    least = Math.min(least, between(at, chain.ray(i + 1), place, 3 / focal));
+                }
+            }
+            radius[k] = least;
+        }
+        boolean[] hidden = new boolean[count];
+        double step = (to - from) / (count - 1);
+        for (double[] leap : chain.leaps()) {
+            int first = (int) Math.max(0, Math.ceil((leap[0] - from) / step));
+            int last = (int) Math.min(count - 1, Math.floor((leap[1] - from) / step));
+            for (int k = first; k <= last; k++) {
+                hidden[k] = true;
+            }
+        }
+        return new SideProfile(radius, hidden);
+    }
+
+    /** The radius where a ray between two neighbours touches at a place, if their own places enclose it closely; else without bound. */
+    private static double between(TangentRay one, TangentRay other, double place, double most) {
+        double gap = other.place() - one.place();
+        double share = (place - one.place()) / gap;
+        return gap == 0 || Math.abs(gap) > most || share < 0 || share > 1
+                ? Double.POSITIVE_INFINITY
+                : one.radius() + share * (other.radius() - one.radius());
+    }
+
+    /** In the middle of a flat end, where a lathe's centre or its mark may stand. */
+    private static boolean inMark(EdgeChain chain, int i, EndCap cap, boolean start) {
+        if (!cap.flat() || (start ? i > chain.size() / 2 : i < chain.size() / 2)) {
+            return false;
+        }
+        double inward = start ? chain.along(i) - cap.apex() : cap.apex() - chain.along(i);
+        return Math.abs(chain.across(i)) < 0.4 * cap.radius() && inward < Math.abs(cap.apex()) * cap.radius();
+    }
+
+    /** The radius at a step. */
+    double radius(int k) {
+        return radius[k];
+    }
+
+    /** Whether a step lies where nothing was seen. */
+    boolean isHidden(int k) {
+        return hidden[k];
+    }
+
+    /** Whether one does within so many steps. */
+    boolean isHiddenNear(int k, int reach) {
+        for (int i = Math.max(0, k - reach); i <= Math.min(hidden.length - 1, k + reach); i++) {
+            if (hidden[i]) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,107 @@
+package turnalike.photo;
+
+/**
+ * Where a round body's axis lies before the camera, and the picture as a camera would have it that stands at the same point and looks square
+ * at the axis: its first coordinate runs along the axis, its second across. There the two edges are mirror images, whatever the pose.
+ *
+ * <p>All lengths are in units of the distance from the camera to the axis; {@code docs/photo.md} derives what stands here.
+ */
+final class Sight {
+    private final double focal;
+
+    private final double centreX;
+
+    private final double centreY;
+
+    /** Across, towards the axis, along it: the axes of the squared camera in the real one's. */
+    private final double[] across;
+
+    private final double[] towards;
+
+    private final double[] along;
+
+    /**
+     * Sets the axis before the camera.
+     *
+     * @param focal focal length in pixels; the picture's middle is where the camera looks
+     * @param width of the picture
+     * @param height of the picture
+     * @param axis the picture of the axis
+     * @param tilt how far the foot of the perpendicular on the axis stands from the axis' nearest point to the line of sight, radians,
+     *     positive towards the end
+     */
+    Sight(double focal, int width, int height, AxisLine axis, double tilt) {
+        this.focal = focal;
+        centreX = width / 2.0;
+        centreY = height / 2.0;
+        double cos = Math.cos(axis.angle());
+        double sin = Math.sin(axis.angle());
+        double[] one = {(axis.x() - centreX) / focal, (axis.y() - centreY) / focal, 1};
+        double[] direction = {cos, sin, 0};
+        across = unit(cross(direction, one));
+        // Of all rays in the plane of camera and axis the one nearest to the line of sight.
+        double out = across[2];
+        double[] nearest = unit(new double[] {-out * across[0], -out * across[1], 1 - out * out});
+        double[] beside = cross(nearest, across);
+        if (dot(beside, direction) < 0) {
+            for (int i = 0; i < 3; i++) {
+                beside[i] = -beside[i];
+            }
+        }
+        towards = new double[3];
+        along = new double[3];
+        for (int i = 0; i < 3; i++) {
+            towards[i] = Math.cos(tilt) * nearest[i] + Math.sin(tilt) * beside[i];
+            along[i] = Math.cos(tilt) * beside[i] - Math.sin(tilt) * nearest[i];
+        }
+    }
+
+    /**
+     * The picture of the axis.
+     *
+     * @param x of a point on it
+     * @param y of that point
+     * @param angle its direction from start to end, radians, from x towards y
+     */
+    record AxisLine(double x, double y, double angle) {}
+
+    /** The squared picture's coordinate along the axis. */
+    double alongOf(double u, double v) {
+        return project(along, u, v) / project(towards, u, v);
+    }
+
+    /** The squared picture's coordinate across the axis. */
+    double acrossOf(double u, double v) {
+        return project(across, u, v) / project(towards, u, v);
+    }
+
+    private double project(double[] onto, double u, double v) {
+        return onto[0] * (u - centreX) / focal + onto[1] * (v - centreY) / focal + onto[2];
+    }
+
+    /** Where a point of the squared picture stands in the real one. */
+    PixelPoint pixel(double alongSquared, double acrossSquared) {
+        double[] ray = new double[3];
+        for (int i = 0; i < 3; i++) {
+            ray[i] = alongSquared * along[i] + acrossSquared * across[i] + towards[i];
+        }
+        return new PixelPoint(centreX + focal * ray[0] / ray[2], centreY + focal * ray[1] / ray[2]);
+    }
+
+    double focal() {
+        return focal;
+    }
+
+    private static double dot(double[] a, double[] b) {
+        return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+    }
+
+    private static double[] cross(double[] a, double[] b) {
+        return new double[] {a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]};
+    }
+
+    private static double[] unit(double[] a) {
+        double size = Math.sqrt(dot(a, a));
+        return new double[] {a[0] / size, a[1] / size, a[2] / size};
+    }
+}

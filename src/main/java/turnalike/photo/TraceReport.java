@@ -1,0 +1,175 @@
+package turnalike.photo;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import turnalike.trace.Profile;
+import turnalike.units.Length;
+
+/** Turns contour and view into the answer: radii with their uncertainty, what was hidden, and what to know before relying on it. */
+final class TraceReport {
+    private final Picture picture;
+
+    private final FocalGuess focal;
+
+    private final ViewFit fit;
+
+    private final ViewFit.View view;
+
+    private final double lengthMm;
+
+    private final EdgeFit.Fitted contour;
+
+    TraceReport(
+            Picture picture, FocalGuess focal, ViewFit fit, ViewFit.View view, Length span, EdgeFit.Fitted contour) {
+        this.picture = picture;
+        this.focal = focal;
+        this.fit = fit;
+        this.view = view;
+        lengthMm = span.mm();
+        this.contour = contour;
+    }
+
+    PhotoTrace answer() throws Unsure {
+        RoundOutline outline = RoundOutline.of(view.contour(), view.start(), view.end(), lengthMm);
+        double[] apart = apartPixels(outline);
+        check(outline, apart);
+        RoundOutline farther = other(view.focalUncertainty(), 0);
+        RoundOutline tilted = other(0, view.tiltUncertainty());
+        List<Profile.Station> stations = new ArrayList<>();
+        for (int k = 0; k < outline.count(); k++) {
+            double byFocal = farther.radiusMm(k) - outline.radiusMm(k);
+            double byTilt = tilted.radiusMm(k) - outline.radiusMm(k);
+            double byEdge = edgeMm(outline, k, apart[apart.length / 2]);
+            stations.add(new Profile.Station(
+                    Length.ofMm(outline.placeMm(k)),
+                    Length.ofMm(outline.radiusMm(k)),
+                    Length.ofMm(Math.sqrt(byFocal * byFocal + byTilt * byTilt + byEdge * byEdge))));
+        }
+        List<Profile.Stretch> hidden = outline.hiddenStretches(Math.max(0.4, outline.mmPerPixel()));
+        return new PhotoTrace.Traced(
+                new Profile(Length.ofMm(lengthMm), stations, hidden),
+                outline.mmPerPixel(),
+                "the overall length that was given",
+                focal.from(),
+                overlay(),
+                warnings(outline));
+    }
+
+    /** How far the two edges disagree, in pixels, the least first. */
+    private static double[] apartPixels(RoundOutline outline) {
+        double[] apart = new double[outline.count()];
+        for (int k = 0; k < apart.length; k++) {
+            apart[k] = Math.abs(outline.apartMm(k)) / outline.mmPerPixel();
+        }
+        Arrays.sort(apart);
+        return apart;
+    }
+
+    /** A wrong trace is worse than none: refuses one whose edges do not belong together, or are too soft. */
+    private void check(RoundOutline outline, double[] apart) throws Unsure {
+        double widest = 0;
+        for (int k = 0; k < outline.count(); k++) {
+            widest = Math.max(widest, outline.radiusMm(k) / outline.mmPerPixel());
+        }
+        if (contour.softness() > Math.max(1.5, 0.08 * widest) || contour.softness() > 3.5) {
+            throw new Unsure(
+                    PhotoTrace.Reason.BLURRED,
+                    "the piece's edges are blurred over some %.0f pixels".formatted(4 * contour.softness()),
+                    contour.softness() > 0.08 * widest
+                            ? "hold the camera still and let it focus on the piece"
+                            : "make the picture smaller: it has more pixels than sharpness");
+        }
+        double most = apart[apart.length * 4 / 5];
+        if (most > Math.max(2, 0.05 * widest)) {
+            throw new Unsure(
+                    PhotoTrace.Reason.NOT_ROUND,
+                    ("the piece's two edges disagree by %.0f pixels and more over a fifth of its length: something of its colour,"
+                                    + " or a shadow, was taken for the piece, or it is not round")
+                            .formatted(most),
+                    "take it on a plain ground of another colour, in light without hard shadows");
+        }
+    }
+
+    private List<String> warnings(RoundOutline outline) {
+        List<String> warnings = new ArrayList<>();
+        if (focal.uncertainty() > 0.1) {
+            warnings.add(
+                    "the picture does not say what lens took it: places off its middle are the less sure; give the angle of view");
+        }
+        if (!view.start().flat() || !view.end().flat()) {
+            warnings.add(String.format(
+                    Locale.ROOT,
+                    "whether the camera was held square to the piece cannot be told from %s: a lean of %.1f degrees is allowed for",
+                    view.start().flat() ? "its far end" : view.end().flat() ? "its start end" : "its ends",
+                    Math.toDegrees(view.tiltUncertainty())));
+        } else if (Math.abs(view.tilt()) > Math.toRadians(8)) {
+            warnings.add("the piece leans %.0f degrees out of the picture: take it again squarely"
+                    .formatted(Math.abs(Math.toDegrees(view.tilt()))));
+        }
+        int from = -1;
+        double limit = Math.max(2, 4 * outline.noisePixels()) * outline.mmPerPixel();
+        for (int k = 0; k <= outline.count(); k++) {
+            boolean off = k < outline.count() && Math.abs(outline.apartMm(k)) > limit && !outline.isHidden(k);
+            if (off && from < 0) {
+                from = k;
+            } else if (!off && from >= 0) {
+                if (outline.placeMm(k - 1) - outline.placeMm(from) > 3) {
+                    warnings.add("the two edges disagree from %.0f to %.0f mm: a shadow or something beside the piece"
+                            .formatted(outline.placeMm(from), outline.placeMm(k - 1)));
+                }
+                from = -1;
+            }
+        }
+        return warnings;
+    }
+
+    /** The outline for another focal length or tilt, the axis straightened for it. */
+    private RoundOutline other(double logFocal, double tilt) throws Unsure {
+        double f = view.logFocal() + logFocal;
+        double t = view.tilt() + tilt;
+        SquaredContour seen = fit.contour(fit.straightened(view.axis(), f, t), f, t);
+        return RoundOutline.of(seen, EndCap.of(seen, true), EndCap.of(seen, false), lengthMm);
+    }
+
+    /** What the edges themselves leave open: how they differ nearby, their noise, and how steep the outline runs. */
+    private static double edgeMm(RoundOutline outline, int k, double usuallyApart) {
+        int reach = 6;
+        double sum = 0;
+        int count = 0;
+        for (int i = Math.max(0, k - reach); i <= Math.min(outline.count() - 1, k + reach); i++) {
+            sum += outline.apartMm(i) * outline.apartMm(i) / 4;
+            count++;
+        }
+        double pixel = outline.mmPerPixel();
+        int before = Math.max(0, k - 1);
+        int after = Math.min(outline.count() - 1, k + 1);
+        double slope = (outline.radiusMm(after) - outline.radiusMm(before))
+                / Math.max(1e-9, outline.placeMm(after) - outline.placeMm(before));
+        double noise = pixel * (0.05 + usuallyApart + outline.noisePixels());
+        double place = 0.15 * pixel * Math.min(6, Math.abs(slope));
+        return Math.sqrt(sum / count / 2 + noise * noise + place * place);
+    }
+
+    private PhotoTrace.Overlay overlay() {
+        Sight sight = view.contour().sight();
+        double[][] left = view.contour().points(true, 0);
+        double[][] right = view.contour().points(false, 0);
+        return new PhotoTrace.Overlay(
+                picture.width(),
+                picture.height(),
+                sight.pixel(left[0][0], 0),
+                sight.pixel(left[0][left[0].length - 1], 0),
+                pixels(sight, left),
+                pixels(sight, right));
+    }
+
+    private static List<PixelPoint> pixels(Sight sight, double[][] edge) {
+        List<PixelPoint> points = new ArrayList<>();
+        for (int i = 0; i < edge[0].length; i++) {
+            points.add(sight.pixel(edge[0][i], edge[1][i]));
+        }
+        return points;
+    }
+}

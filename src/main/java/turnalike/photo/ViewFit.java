@@ -1,0 +1,215 @@
+package turnalike.photo;
+
+import java.util.Arrays;
+
+/**
+ * Finds where the camera stood: the axis such that the two edges are mirror images, and tilt and focal length such that flat ends bulge as they
+ * must, held by what was known of both before.
+ */
+final class ViewFit {
+    private final double[] x;
+
+    private final double[] y;
+
+    private final int width;
+
+    private final int height;
+
+    private final FocalGuess focal;
+
+    /** A priori a camera is held square to the piece to about this, radians. */
+    private static final double TILT_GUESS = Math.toRadians(2.5);
+
+    ViewFit(double[] x, double[] y, int width, int height, FocalGuess focal) {
+        this.x = x;
+        this.y = y;
+        this.width = width;
+        this.height = height;
+        this.focal = focal;
+    }
+
+    /**
+     * A view that explains the contour.
+     *
+     * @param contour as seen so
+     * @param axis the axis' picture
+     * @param logFocal log of the focal length over the guess
+     * @param tilt radians
+     * @param focalUncertainty of the log, afterwards
+     * @param tiltUncertainty radians, afterwards
+     * @param start the start end's cap
+     * @param end the other's
+     */
+    record View(
+            SquaredContour contour,
+            Sight.AxisLine axis,
+            double logFocal,
+            double tilt,
+            double focalUncertainty,
+            double tiltUncertainty,
+            EndCap start,
+            EndCap end) {}
+
+    View fit(Sight.AxisLine guess) throws Unsure {
+        Sight.AxisLine axis = guess;
+        double logFocal = 0;
+        double tilt = 0;
+        double[] uncertain = {focal.uncertainty(), TILT_GUESS};
+        for (int round = 0; round < 8; round++) {
+            axis = straightened(axis, logFocal, tilt);
+            double step = 1e-3;
+            double[][] here = residuals(axis, logFocal, tilt);
+            double[][] byFocal = residuals(axis, logFocal + step, tilt);
+            double[][] byTilt = residuals(axis, logFocal, tilt + step);
+            double[][] rows = {
+                {1 / square(focal.uncertainty()), 0, -logFocal / square(focal.uncertainty())},
+                {0, 1 / square(TILT_GUESS), -tilt / square(TILT_GUESS)}
+            };
+            for (int k = 0; k < 2; k++) {
+                if (here[k][1] < 1 && byFocal[k][1] < 1 && byTilt[k][1] < 1) {
+                    double weight = 1 / square(here[k][1]);
+                    double f = (byFocal[k][0] - here[k][0]) / step;
+                    double t = (byTilt[k][0] - here[k][0]) / step;
+                    rows[0][0] += weight * f * f;
+                    rows[0][1] += weight * f * t;
+                    rows[1][0] += weight * f * t;
+                    rows[1][1] += weight * t * t;
+                    rows[0][2] -= weight * f * here[k][0];
+                    rows[1][2] -= weight * t * here[k][0];
+                }
+            }
+            double determinant = rows[0][0] * rows[1][1] - rows[0][1] * rows[1][0];
+            uncertain = new double[] {Math.sqrt(rows[1][1] / determinant), Math.sqrt(rows[0][0] / determinant)};
+            double[] move = LeastSquares.solve(rows);
+            logFocal += Math.max(-0.3, Math.min(0.3, move[0]));
+            tilt += Math.max(-0.1, Math.min(0.1, move[1]));
+            if (Math.abs(move[0]) < 1e-6 && Math.abs(move[1]) < 1e-7) {
+                break;
+            }
+        }
+        axis = straightened(axis, logFocal, tilt);
+        SquaredContour contour = contour(axis, logFocal, tilt);
+        return new View(
+                contour,
+                axis,
+                logFocal,
+                tilt,
+                uncertain[0],
+                uncertain[1],
+                EndCap.of(contour, true),
+                EndCap.of(contour, false));
+    }
+
+    private static double square(double value) {
+        return value * value;
+    }
+
+    SquaredContour contour(Sight.AxisLine axis, double logFocal, double tilt) throws Unsure {
+        Sight sight = new Sight(focal.pixels() * Math.exp(logFocal), width, height, axis, tilt);
+        SquaredContour contour = new SquaredContour(sight, x, y);
+        if (!contour.isWhole()) {
+            throw new Unsure(
+                    PhotoTrace.Reason.NOT_ROUND,
+                    "what was found is not one round piece from end to end",
+                    "take it again on a plain ground of another colour");
+        }
+        return contour;
+    }
+
+    private double[][] residuals(Sight.AxisLine axis, double logFocal, double tilt) throws Unsure {
+        SquaredContour contour = contour(axis, logFocal, tilt);
+        double[][] both = new double[2][];
+        for (int k = 0; k < 2; k++) {
+            EndCap cap = EndCap.of(contour, k == 0);
+            both[k] = new double[] {cap.disagreement(), cap.flat() ? cap.uncertainty() : 1};
+        }
+        return both;
+    }
+
+    /** Moves the axis until the edges are mirror images: each round by the straight line that runs midway between them. */
+    Sight.AxisLine straightened(Sight.AxisLine guess, double logFocal, double tilt) throws Unsure {
+        Sight.AxisLine axis = guess;
+        for (int round = 0; round < 4; round++) {
+            SquaredContour contour = contour(axis, logFocal, tilt);
+            double[][] middle = middle(contour);
+            double[] line = robustLine(
+                    middle[0], middle[1], middle[2], 0.5 / contour.sight().focal());
+            double from = middle[0][0];
+            double to = middle[0][middle[0].length - 1];
+            PixelPoint one = contour.sight().pixel(from, line[0] + line[1] * from);
+            PixelPoint other = contour.sight().pixel(to, line[0] + line[1] * to);
+            axis = new Sight.AxisLine(
+                    (one.x() + other.x()) / 2,
+                    (one.y() + other.y()) / 2,
+                    Math.atan2(other.y() - one.y(), other.x() - one.x()));
+            if (Math.abs(line[0]) * contour.sight().focal() < 1e-3 && Math.abs(line[1]) < 1e-6) {
+                break;
+            }
+        }
+        return axis;
+    }
+
+    /** Places along, how far the middle between the edges is from the axis there, and how steep the edges are. */
+    static double[][] middle(SquaredContour contour) {
+        double[][] left = rising(contour.points(true, 0));
+        double[][] right = rising(contour.points(false, 0));
+        double from = Math.max(left[0][0], right[0][0]);
+        double to = Math.min(left[0][left[0].length - 1], right[0][right[0].length - 1]);
+        int count = Math.max(20, (int) ((to - from) * contour.sight().focal()));
+        double[][] middle = new double[3][count];
+        for (int k = 0; k < count; k++) {
+            double at = from + (to - from) * (0.03 + 0.94 * k / (count - 1));
+            double step = 1 / contour.sight().focal();
+            double one = valueAt(left, at);
+            double other = valueAt(right, at);
+            middle[0][k] = at;
+            middle[1][k] = (one + other) / 2;
+            middle[2][k] = Math.abs(valueAt(left, at + step) - valueAt(left, at - step)) / (2 * step);
+        }
+        return middle;
+    }
+
+    /** Only points that go on: where an edge runs back, the outer of the two. */
+    private static double[][] rising(double[][] points) {
+        int n = points[0].length;
+        double[][] kept = new double[2][n];
+        int count = 0;
+        for (int i = 0; i < n; i++) {
+            if (count == 0 || points[0][i] > kept[0][count - 1]) {
+                kept[0][count] = points[0][i];
+                kept[1][count++] = points[1][i];
+            }
+        }
+        return new double[][] {Arrays.copyOf(kept[0], count), Arrays.copyOf(kept[1], count)};
+    }
+
+    private static double valueAt(double[][] chain, double at) {
+        int i = Arrays.binarySearch(chain[0], at);
+        int low = Math.max(0, Math.min(chain[0].length - 2, i >= 0 ? i : -i - 2));
+        if (chain[0].length < 2) {
+            return chain[1][0];
+        }
+        double share = Math.max(0, Math.min(1, (at - chain[0][low]) / (chain[0][low + 1] - chain[0][low])));
+        return chain[1][low] + share * (chain[1][low + 1] - chain[1][low]);
+    }
+
+    private static double[] robustLine(double[] at, double[] value, double[] steep, double noise) {
+        double[] line = {0, 0};
+        for (int round = 0; round < 8; round++) {
+            double[][] rows = new double[2][3];
+            double scale = round < 2 ? 8 * noise : 2 * noise;
+            for (int k = 0; k < at.length; k++) {
+                double off = round == 0 ? 0 : (value[k] - line[0] - line[1] * at[k]) / (1 + 2 * steep[k]);
+                double weight = 1 / square(1 + 2 * steep[k]) / square(1 + square(off / scale));
+                rows[0][0] += weight;
+                rows[0][1] += weight * at[k];
+                rows[1][1] += weight * at[k] * at[k];
+                rows[0][2] += weight * value[k];
+                rows[1][2] += weight * value[k] * at[k];
+            }
+            rows[1][0] = rows[0][1];
+            line = LeastSquares.solve(rows);
+        }
+        return line;
+    }
+}
