@@ -23,7 +23,7 @@ final class KnapsackTable {
     /** For each kind and sum: which sum is less by one of that kind; below zero for none. */
     private final int[][] before;
 
-    private final byte[][] took;
+    private final short[][] took;
     private final double[] worth;
     private final int[] bestUpTo;
 
@@ -33,7 +33,7 @@ final class KnapsackTable {
         this.weights = weights;
         this.sums = sums;
         this.before = before;
-        this.took = new byte[kinds.length][sums.length];
+        this.took = new short[kinds.length][sums.length];
         this.worth = new double[sums.length];
         this.bestUpTo = new int[sums.length];
     }
@@ -48,7 +48,7 @@ final class KnapsackTable {
                 .toArray();
         int[] copies = Arrays.stream(kinds)
                 .map(kind -> (int) Math.min(
-                        Math.min(Byte.MAX_VALUE, question.demand()[kind]), capacity / question.weights()[kind]))
+                        Math.min(Short.MAX_VALUE, question.demand()[kind]), capacity / question.weights()[kind]))
                 .toArray();
         long[] sums = {0};
         for (int i = 0; i < kinds.length; i++) {
@@ -129,7 +129,7 @@ final class KnapsackTable {
                 reached += bound * weights[i];
                 add(i, worthOf[kinds[i]], bound, within(reached));
             } else {
-                Arrays.fill(took[i], (byte) 0);
+                Arrays.fill(took[i], (short) 0);
             }
         }
         int best = 0;
@@ -147,11 +147,11 @@ final class KnapsackTable {
      */
     private void add(int i, double each, int bound, int greatest) {
         int[] less = before[i];
-        byte[] taken = took[i];
-        Arrays.fill(taken, (byte) 0);
+        short[] taken = took[i];
+        Arrays.fill(taken, (short) 0);
         for (int at = greatest; at >= 0; at--) {
             double best = worth[at];
-            byte copiesTaken = 0;
+            short copiesTaken = 0;
             int from = at;
             double gain = 0;
             for (int copy = 1; copy <= bound; copy++) {
@@ -162,7 +162,7 @@ final class KnapsackTable {
                 gain += each;
                 if (worth[from] + gain > best) {
                     best = worth[from] + gain;
-                    copiesTaken = (byte) copy;
+                    copiesTaken = (short) copy;
                 }
             }
             worth[at] = best;

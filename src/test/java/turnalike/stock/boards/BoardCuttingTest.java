@@ -157,6 +157,14 @@ class BoardCuttingTest {
         });
     }
 
+    /** 199 to a strip: more than a signed byte counts. */
+    @Test
+    void short_blanks_out_of_a_long_board_are_all_counted() {
+        CuttingPlan plan = plan(List.of(wanted(20, 97, 199)), List.of(board("A", 21, 33, 199 * 100 - 3 + 24)));
+        assertThat(plan.missing()).isEmpty();
+        assertThat(plan.proven()).isTrue();
+    }
+
     @Test
     void without_boards_all_is_missing() {
         CuttingPlan plan = plan(List.of(wanted(50, 300, 2)), List.of());
