@@ -22,6 +22,8 @@ public final class InputFiles {
     /** Far above any honest job or pieces file; a picture given by mistake is refused before it is read. */
     private static final long MOST_BYTES = 16L << 20;
 
+    private static final long MOST_PICTURE_BYTES = 64L << 20;
+
     private static final String SAVE_AS_TEXT = "save a table as CSV in UTF-8, a job as plain text, and name that file";
     private static final Map<String, String> FIRST_BYTES = Map.of(
             "PK\u0003\u0004", "a spreadsheet's workbook or another zip file",
@@ -51,6 +53,26 @@ public final class InputFiles {
         return new UserError(problems.stream()
                 .map(problem -> new Problem(file + ": " + problem.where(), problem.what(), problem.mend()))
                 .toList());
+    }
+
+    /** A picture's bytes, whatever they are; only its size is asked. */
+    public static byte[] picture(Path path) {
+        String name = path.toString();
+        try {
+            if (Files.isDirectory(path)) {
+                throw UserError.of(name, "is a folder", "name the file in it");
+            }
+            if (!Files.exists(path)) {
+                throw UserError.of(name, "no such file", "check the name and the folder you are in");
+            }
+            if (Files.size(path) > MOST_PICTURE_BYTES) {
+                throw UserError.of(name, "is larger than 64 MiB", "save it as a JPEG of at most 50 megapixels");
+            }
+            return Files.readAllBytes(path);
+        } catch (IOException unreadable) {
+            throw UserError.of(
+                    name, "cannot be read (" + DiskTrouble.reason(unreadable) + ")", "check that you may read it");
+        }
     }
 
     public static String text(Path path) {

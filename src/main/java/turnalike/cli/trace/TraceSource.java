@@ -4,10 +4,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import turnalike.cli.kit.InputFiles;
 import turnalike.cli.kit.UserError;
+import turnalike.effort.Effort;
 import turnalike.job.Tolerances;
+import turnalike.photo.PhotoTrace;
+import turnalike.photo.PhotoWish;
 import turnalike.trace.Original;
 import turnalike.trace.TraceWarnings;
 import turnalike.trace.Traced;
@@ -19,6 +23,9 @@ import turnalike.units.Length;
 
 /** A source traced, whichever kind it is: told by its name's ending. */
 final class TraceSource {
+    /** No edge in a picture is taken to be found better than this, in pixels: common practice, no source. */
+    private static final double SUREST_PIXELS = 0.1;
+
     private TraceSource() {}
 
     static Traced trace(Path source, TraceWish wish) {
@@ -32,10 +39,35 @@ final class TraceSource {
         if (name.endsWith(".dxf")) {
             return drawing(source, DrawnOutline.Format.DXF, wish);
         }
+        if (name.endsWith(".jpg") || name.endsWith(".jpeg") || name.endsWith(".png")) {
+            return photograph(source, wish);
+        }
         throw UserError.of(
                 source.toString(),
-                "is neither a table (.csv) nor a drawing (.svg, .dxf) by its name",
+                "is neither a photograph (.jpg, .png) nor a table (.csv) nor a drawing (.svg, .dxf) by its name",
                 "save it as one of these");
+    }
+
+    private static Traced photograph(Path source, TraceWish wish) {
+        if (wish.error().isPresent()) {
+            throw UserError.of("--error", "a photograph tells its own uncertainty", "leave it out");
+        }
+        PhotoWish known = new PhotoWish(wish.span(), Optional.empty(), Optional.empty());
+        PhotoTrace answer = PhotoTrace.of(InputFiles.picture(source), known, Effort.ofAsks(Long.MAX_VALUE));
+        if (answer instanceof PhotoTrace.NotSure unsure) {
+            throw UserError.of(String.valueOf(source.getFileName()), unsure.what(), unsure.mend());
+        }
+        PhotoTrace.Traced seen = (PhotoTrace.Traced) answer;
+        List<String> notes = new ArrayList<>(seen.warnings());
+        notes.add("Angle of view: " + seen.viewFrom() + ".");
+        notes.add(
+                "Every member is taken to be round: a photograph from one side does not tell a square from a cylinder.");
+        return traced(
+                Traced.Source.PHOTOGRAPH,
+                new Original(seen.profile(), List.of(), Length.ofMm(SUREST_PIXELS * seen.mmPerPixel())),
+                wish,
+                new Traced.Scale(OptionalDouble.of(seen.mmPerPixel()), seen.scaleFrom()),
+                notes);
     }
 
     private static Traced table(Path source, TraceWish wish) {
