@@ -109,7 +109,15 @@ class TraceCommandTest {
         refused("--span: a table gives its own lengths", TABLE, "--span", "300");
         Ran other = Ran.here("trace", folder.resolve("spindle.stl").toString());
         assertThat(other.code()).isEqualTo(2);
-        assertThat(other.err()).contains("neither a table").hasLineCount(1);
+        assertThat(other.err()).contains("neither a photograph").hasLineCount(1);
+        Path picture = Files.write(folder.resolve("leg.JPG"), new byte[] {(byte) 0xFF, (byte) 0xD8, 1, 2, 3});
+        Ran photograph = Ran.here("trace", picture.toString(), "--span", "400 mm");
+        assertThat(photograph.code()).isEqualTo(2);
+        assertThat(photograph.err()).contains("leg.JPG: ").hasLineCount(1);
+        Ran erring = Ran.here("trace", picture.toString(), "--error", "0.1");
+        assertThat(erring.err())
+                .contains("a photograph tells its own uncertainty")
+                .hasLineCount(1);
     }
 
     private void refused(String words, String table, String... options) throws IOException {
