@@ -27,7 +27,8 @@ public record Original(Profile profile, List<Stretch> squares, Length surest, Pr
     public Original {
         squares = List.copyOf(squares);
         if (!surest.isPositive()) {
-            throw new IllegalArgumentException("no radius is known exactly, was %s mm".formatted(surest.mm()));
+            throw new IllegalArgumentException(
+                    "every radius is uncertain by something, was %s mm".formatted(surest.mm()));
         }
         for (int i = 1; i < squares.size(); i++) {
             if (squares.get(i).from().mm() < squares.get(i - 1).to().mm()) {

@@ -128,7 +128,7 @@ class StandSheetsTest {
                 if (hole) {
                     int page = each.page() - 1;
                     double x = (each.least(0) + each.most(0)) / 2 - 12 + page % columns * stepAcross;
-                    double y = (each.least(1) + each.most(1)) / 2 - 34 + page / columns * stepDown;
+                    double y = (each.least(1) + each.most(1)) / 2 - 34 + Math.floorDiv(page, columns) * stepDown;
                     holes.add(Math.round(10 * (x - 34 - 19.05 / 2)) + " " + Math.round(10 * (y - 34 - 19.05 / 2)));
                 }
             }

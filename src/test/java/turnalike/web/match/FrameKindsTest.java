@@ -96,7 +96,13 @@ class FrameKindsTest {
             "frame.rocking.rim_radius",
             "frame.rim_wood.density_kg_m3",
             "frame.hub_wood.species",
-            "frame.foot_moves");
+            "frame.foot_moves",
+            // The invented pieces are all of one length.
+            "frame.lengths",
+            "frame.lengths_stand");
+
+    /** What a form keeps and cannot ask for yet: it is typed in the job's file. */
+    private static final Set<String> NOT_ASKED = Set.of("frame.lengths", "frame.lengths_stand");
 
     private static Job job(String frame) {
         Job.Read read = JobReader.read(JOB.formatted("\"frame\": " + frame));
@@ -185,7 +191,9 @@ class FrameKindsTest {
                 .map(KeyPaths.At::path)
                 .filter(path -> path.startsWith("frame."))
                 .toList();
-        assertThat(asked).containsExactlyInAnyOrderElementsOf(keys(kind));
+        Set<String> wanted = keys(kind);
+        wanted.removeAll(NOT_ASKED);
+        assertThat(asked).containsExactlyInAnyOrderElementsOf(wanted);
     }
 
     @ParameterizedTest
