@@ -211,13 +211,7 @@ class JobPageIT {
     }
 
     private void drag(String handle, double right, double down) {
-        var box = page.locator(".lathe .handle[data-key='" + handle + "']").boundingBox();
-        double x = box.x + box.width / 2;
-        double y = box.y + box.height / 2;
-        page.mouse().move(x, y);
-        page.mouse().down();
-        page.mouse().move(x + right / 2, y + down / 2);
-        page.mouse().move(x + right, y + down);
+        pull(handle, right, down);
         page.mouse().up();
     }
 

@@ -20,7 +20,7 @@ import turnalike.cli.kit.Steps;
 import turnalike.cli.kit.Today;
 import turnalike.cli.kit.WrittenFiles;
 import turnalike.effort.Effort;
-import turnalike.effort.EndedBy;
+import turnalike.effort.Ending;
 import turnalike.job.Job;
 import turnalike.job.answer.BoardsJson;
 import turnalike.job.boards.BoardsFile;
@@ -103,14 +103,14 @@ public final class BoardsCommand implements Runnable {
         return timed.orElseGet(() -> Steps.ofAsks(STEPS, waiter));
     }
 
-    private static EndedBy ended(CuttingPlan plan, boolean timed, boolean stopped) {
+    private static Ending ended(CuttingPlan plan, boolean timed, boolean stopped) {
         if (plan.proven() && plan.longestProven()) {
-            return EndedBy.PROOF;
+            return Ending.PROOF;
         }
-        return stopped ? EndedBy.STOPPED : timed ? EndedBy.SECONDS : EndedBy.STEPS;
+        return stopped ? Ending.STOPPED : timed ? Ending.SECONDS : Ending.STEPS;
     }
 
-    private void print(List<JobBlanks.Named> jobs, CuttingPlan plan, EndedBy ended) {
+    private void print(List<JobBlanks.Named> jobs, CuttingPlan plan, Ending ended) {
         Optional<OutputFolder> folder = out.map(OutputFolder::new);
         folder.ifPresent(each -> write(jobs, plan, ended, each));
         PrintWriter console = spec.commandLine().getOut();
@@ -123,7 +123,7 @@ public final class BoardsCommand implements Runnable {
         console.flush();
     }
 
-    private void write(List<JobBlanks.Named> jobs, CuttingPlan plan, EndedBy ended, OutputFolder folder) {
+    private void write(List<JobBlanks.Named> jobs, CuttingPlan plan, Ending ended, OutputFolder folder) {
         folder.write("boards.json", BoardsJson.print(jobs, plan, ended));
         CutSheet.drawings(jobs, plan, PICTURE).forEach((name, svg) -> folder.write(name, svg.file()));
         for (Paper each : paper.orElse(PaperChoice.usual(JobBlanks.units(jobs))).papers()) {

@@ -20,9 +20,9 @@ import turnalike.units.Problem;
 /** Files in, by name; whatever is wrong names the file first. */
 public final class InputFiles {
     /** Far above any honest job or pieces file; a picture given by mistake is refused before it is read. */
-    private static final long MOST_BYTES = 16L << 20;
+    private static final int MOST_MIB = 16;
 
-    private static final long MOST_PICTURE_BYTES = 64L << 20;
+    private static final int MOST_PICTURE_MIB = 64;
 
     private static final String SAVE_AS_TEXT = "save a table as CSV in UTF-8, a job as plain text, and name that file";
     private static final Map<String, String> FIRST_BYTES = Map.of(
@@ -57,41 +57,17 @@ public final class InputFiles {
 
     /** A picture's bytes, whatever they are; only its size is asked. */
     public static byte[] picture(Path path) {
-        String name = path.toString();
-        try {
-            if (Files.isDirectory(path)) {
-                throw UserError.of(name, "is a folder", "name the file in it");
-            }
-            if (!Files.exists(path)) {
-                throw UserError.of(name, "no such file", "check the name and the folder you are in");
-            }
-            if (Files.size(path) > MOST_PICTURE_BYTES) {
-                throw UserError.of(name, "is larger than 64 MiB", "save it as a JPEG of at most 50 megapixels");
-            }
-            return Files.readAllBytes(path);
-        } catch (IOException unreadable) {
-            throw UserError.of(
-                    name, "cannot be read (" + DiskTrouble.reason(unreadable) + ")", "check that you may read it");
-        }
+        return bytes(path, MOST_PICTURE_MIB, "save it as a JPEG of at most 50 megapixels");
     }
 
     public static String text(Path path) {
         String name = path.toString();
+        byte[] bytes = bytes(path, MOST_MIB, "check that it is the file you mean");
+        Optional<String> kind = kindOf(bytes);
+        if (kind.isPresent()) {
+            throw UserError.of(name, "is " + kind.get() + ", whatever its name", SAVE_AS_TEXT);
+        }
         try {
-            if (Files.isDirectory(path)) {
-                throw UserError.of(name, "is a folder", "name the file in it");
-            }
-            if (!Files.exists(path)) {
-                throw UserError.of(name, "no such file", "check the name and the folder you are in");
-            }
-            if (Files.size(path) > MOST_BYTES) {
-                throw UserError.of(name, "is larger than 16 MiB", "check that it is the file you mean");
-            }
-            byte[] bytes = Files.readAllBytes(path);
-            Optional<String> kind = kindOf(bytes);
-            if (kind.isPresent()) {
-                throw UserError.of(name, "is " + kind.get() + ", whatever its name", SAVE_AS_TEXT);
-            }
             return StandardCharsets.UTF_8
                     .newDecoder()
                     .onMalformedInput(CodingErrorAction.REPORT)
@@ -99,6 +75,23 @@ public final class InputFiles {
                     .toString();
         } catch (CharacterCodingException notUtf8) {
             throw UserError.of(name, "is not UTF-8 text", "save it as UTF-8");
+        }
+    }
+
+    /** @param mend of a file that is larger than so many MiB */
+    private static byte[] bytes(Path path, int mostMib, String mend) {
+        String name = path.toString();
+        try {
+            if (Files.isDirectory(path)) {
+                throw UserError.of(name, "is a folder", "name the file in it");
+            }
+            if (!Files.exists(path)) {
+                throw UserError.of(name, "no such file", "check the name and the folder you are in");
+            }
+            if (Files.size(path) > (long) mostMib << 20) {
+                throw UserError.of(name, "is larger than %d MiB".formatted(mostMib), mend);
+            }
+            return Files.readAllBytes(path);
         } catch (IOException unreadable) {
             throw UserError.of(
                     name, "cannot be read (" + DiskTrouble.reason(unreadable) + ")", "check that you may read it");

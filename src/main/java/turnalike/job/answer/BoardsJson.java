@@ -3,7 +3,7 @@ package turnalike.job.answer;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import turnalike.effort.EndedBy;
+import turnalike.effort.Ending;
 import turnalike.job.boards.BoardNotes;
 import turnalike.job.boards.JobBlanks;
 import turnalike.job.boards.WoodToBuy;
@@ -31,7 +31,7 @@ public final class BoardsJson {
      * @param ended why the search ended
      * @return the object's text, ended by a line end
      */
-    public static String print(List<JobBlanks.Named> jobs, CuttingPlan plan, EndedBy ended) {
+    public static String print(List<JobBlanks.Named> jobs, CuttingPlan plan, Ending ended) {
         UnitSystem units = JobBlanks.units(jobs);
         ObjectNode root = Json.object();
         ArrayNode missing = root.putArray("missing");
