@@ -16,7 +16,6 @@ import turnalike.job.boards.JobBlanks;
 import turnalike.job.boards.WoodToBuy;
 import turnalike.stock.boards.CuttingPlan;
 import turnalike.stock.boards.CuttingPlan.CutBoard;
-import turnalike.stock.boards.CuttingPlan.LeftOver;
 import turnalike.stock.boards.Wanted;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
@@ -126,22 +125,7 @@ public final class CutSheet {
     }
 
     private List<String> kept() {
-        List<LeftOver> worth = plan.leftOver().stream()
-                .filter(each -> each.length().compareTo(plan.keep()) >= 0)
-                .toList();
-        List<String> out = new ArrayList<>(worth.stream()
-                .limit(MOST_KEPT)
-                .map(each -> "%s: %s wide, %s long"
-                        .formatted(
-                                each.label(),
-                                each.width().format(units),
-                                each.length().format(units)))
-                .toList());
-        if (worth.isEmpty()) {
-            out.add("none");
-        } else if (worth.size() > MOST_KEPT) {
-            out.add("and %d more".formatted(worth.size() - MOST_KEPT));
-        }
-        return out;
+        List<String> kept = BoardWords.kept(plan, units, MOST_KEPT);
+        return kept.isEmpty() ? List.of("none") : kept;
     }
 }

@@ -1,6 +1,5 @@
 package turnalike.cli.boards;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -10,7 +9,6 @@ import turnalike.job.boards.JobBlanks;
 import turnalike.job.boards.WoodToBuy;
 import turnalike.stock.boards.CuttingPlan;
 import turnalike.stock.boards.CuttingPlan.CutBoard;
-import turnalike.stock.boards.CuttingPlan.LeftOver;
 import turnalike.stock.boards.CuttingPlan.Missing;
 import turnalike.stock.boards.Wanted;
 import turnalike.units.Article;
@@ -88,24 +86,11 @@ final class BoardsSummary {
     }
 
     private void kept() {
-        List<LeftOver> worth = plan.leftOver().stream()
-                .filter(each -> each.length().compareTo(plan.keep()) >= 0)
-                .toList();
         line("");
         line(
                 "Left over, as long as the shortest blank (%s) or longer",
                 plan.keep().format(units));
-        List<String> told = new ArrayList<>(worth.stream()
-                .limit(MOST_KEPT)
-                .map(each -> "%s: %s wide, %s long"
-                        .formatted(
-                                each.label(),
-                                each.width().format(units),
-                                each.length().format(units)))
-                .toList());
-        if (worth.size() > MOST_KEPT) {
-            told.add("and %d more".formatted(worth.size() - MOST_KEPT));
-        }
+        List<String> told = BoardWords.kept(plan, units, MOST_KEPT);
         line(
                 "%s",
                 told.isEmpty()

@@ -9,6 +9,7 @@ import turnalike.stock.boards.Board;
 import turnalike.stock.boards.CuttingPlan;
 import turnalike.stock.boards.CuttingPlan.CutBlank;
 import turnalike.stock.boards.CuttingPlan.CutBoard;
+import turnalike.stock.boards.CuttingPlan.LeftOver;
 import turnalike.stock.boards.CuttingPlan.Rip;
 import turnalike.stock.boards.CuttingPlan.Strip;
 import turnalike.stock.boards.SawCut;
@@ -203,5 +204,31 @@ public final class BoardWords {
         int first = cuts.get(0).number();
         int last = cuts.get(cuts.size() - 1).number();
         return first == last ? first + "." : "%d.-%d.".formatted(first, last);
+    }
+
+    /**
+     * {@return the left-over pieces as long as the shortest blank or longer, a line each; a last line counts those that are not told. Empty where
+     * there are none}
+     *
+     * @param plan what is told
+     * @param units the units to print in
+     * @param most so many lines of pieces
+     */
+    public static List<String> kept(CuttingPlan plan, UnitSystem units, int most) {
+        List<LeftOver> worth = plan.leftOver().stream()
+                .filter(each -> each.length().compareTo(plan.keep()) >= 0)
+                .toList();
+        List<String> out = new ArrayList<>(worth.stream()
+                .limit(most)
+                .map(each -> "%s: %s wide, %s long"
+                        .formatted(
+                                each.label(),
+                                each.width().format(units),
+                                each.length().format(units)))
+                .toList());
+        if (worth.size() > most) {
+            out.add("and %d more".formatted(worth.size() - most));
+        }
+        return out;
     }
 }

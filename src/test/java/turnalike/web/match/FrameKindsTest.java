@@ -274,17 +274,21 @@ class FrameKindsTest {
         assertThat(record.pageCount()).isPositive();
     }
 
+    /** The invented job with that frame, its pieces logged. */
+    private static JobId kept(Served served, String frame) {
+        JobText text = JobText.read(JOB.formatted("\"frame\": " + frame)).text().orElseThrow();
+        List<Change> logged =
+                pieces().stream().map(KeptPiece::of).map(Change::of).toList();
+        JobId id = served.store().keep(text);
+        served.store().edit(id, before -> new Edit("log invented pieces", logged));
+        return id;
+    }
+
     @ParameterizedTest
     @EnumSource(FrameKind.class)
     void its_page_shows_the_set(FrameKind kind, @TempDir Path folder) throws Exception {
         try (Served served = Served.in(folder)) {
-            JobText text = JobText.read(JOB.formatted("\"frame\": " + sample(kind)))
-                    .text()
-                    .orElseThrow();
-            List<Change> logged =
-                    pieces().stream().map(KeptPiece::of).map(Change::of).toList();
-            JobId id = served.store().keep(text);
-            served.store().edit(id, kept -> new Edit("log invented pieces", logged));
+            JobId id = kept(served, sample(kind));
             var page = served.get("/jobs/" + id.text() + "/match");
             assertThat(page.statusCode()).isEqualTo(200);
             pieces().forEach(piece -> assertThat(page.body()).contains(piece.label()));
@@ -298,14 +302,7 @@ class FrameKindsTest {
     @Test
     void where_a_frame_cannot_be_built_its_page_rings_the_place(@TempDir Path folder) throws Exception {
         try (Served served = Served.in(folder)) {
-            JobText text = JobText.read(
-                            JOB.formatted("\"frame\": {\"kind\": \"wheel\", \"places\": 8, \"hub_radius\": 25}"))
-                    .text()
-                    .orElseThrow();
-            List<Change> logged =
-                    pieces().stream().map(KeptPiece::of).map(Change::of).toList();
-            JobId id = served.store().keep(text);
-            served.store().edit(id, kept -> new Edit("log invented pieces", logged));
+            JobId id = kept(served, "{\"kind\": \"wheel\", \"places\": 8, \"hub_radius\": 25}");
             String page = served.get("/jobs/" + id.text() + "/match").body();
             assertThat(page).contains("ringed where it cannot");
             assertThat(served.get("/jobs/" + id.text()).body())
