@@ -74,6 +74,8 @@ class ColoursByNightIT {
                         new NewContextOptions().setViewportSize(1280, 900).setColorScheme(scheme));
                 for (String view : List.of("", job, job + "/pieces", job + "/match", job + "/sheets", "help")) {
                     page.navigate(served.address() + view);
+                    // A search that goes on takes its button away when it ends.
+                    page.waitForCondition(() -> page.locator("#stop").count() == 0);
                     for (Object look : (List<?>) page.evaluate(KINDS)) {
                         Locator each = page.locator("[data-look='" + look + "']");
                         each.hover(new Locator.HoverOptions().setForce(true));
