@@ -122,6 +122,15 @@ final class RoundOutline {
         return mmPerUnit / focal;
     }
 
+    /** How much of the length was not seen, from 0 to 1. */
+    double hiddenShare() {
+        int dark = 0;
+        for (boolean each : hidden) {
+            dark += each ? 1 : 0;
+        }
+        return (double) dark / hidden.length;
+    }
+
     /** The stretches in which nothing was seen, of at least so long. */
     List<Profile.Stretch> hiddenStretches(double leastMm) {
         List<Profile.Stretch> stretches = new ArrayList<>();

@@ -9,6 +9,9 @@ import turnalike.units.Length;
 
 /** Turns contour and view into the answer: radii with their uncertainty, what was hidden, and what to know before relying on it. */
 final class TraceReport {
+    /** Of a turned piece 4 to 17 per cent hid in the pictures tried; a body that hides a third was not found right. */
+    private static final double MOST_HIDDEN = 0.3;
+
     private final Picture picture;
 
     private final FocalGuess focal;
@@ -89,6 +92,14 @@ final class TraceReport {
                                     + " or a shadow, was taken for the piece, or it is not round")
                             .formatted(most),
                     "take it on a plain ground of another colour, in light without hard shadows");
+        }
+        double hidden = outline.hiddenShare();
+        if (hidden > MOST_HIDDEN) {
+            throw new Unsure(
+                    PhotoTrace.Reason.NOT_ROUND,
+                    "as a round body %.0f per cent of it would hide behind thicker parts, so it is not one, or not all of it was found"
+                            .formatted(100 * hidden),
+                    "take it from farther off, whole, on a plain ground of another colour");
         }
     }
 

@@ -7,8 +7,10 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -198,6 +200,14 @@ class PhotoTraceTest {
         pen.fillOval(120, 80, 150, 150);
         assertThat(refused(png(image))).isEqualTo(PhotoTrace.Reason.NO_PIECE);
         pen.dispose();
+    }
+
+    /** The program's own page with a drawing on it: whatever is found there, much of it would have to hide. */
+    @Test
+    void a_screen_is_no_piece() throws IOException {
+        try (InputStream page = PhotoTraceTest.class.getResourceAsStream("/turnalike/photo/page.png")) {
+            assertThat(refused(Objects.requireNonNull(page).readAllBytes())).isEqualTo(PhotoTrace.Reason.NOT_ROUND);
+        }
     }
 
     @Test

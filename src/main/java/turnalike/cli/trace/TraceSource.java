@@ -53,7 +53,7 @@ final class TraceSource {
             throw UserError.of("--error", "a photograph tells its own uncertainty", "leave it out");
         }
         PhotoWish known = new PhotoWish(wish.span(), Optional.empty(), Optional.empty());
-        PhotoTrace answer = PhotoTrace.of(InputFiles.picture(source), known, Effort.ofAsks(Long.MAX_VALUE));
+        PhotoTrace answer = PhotoTrace.of(InputFiles.picture(source), known, Effort.unlimited());
         if (answer instanceof PhotoTrace.NotSure unsure) {
             throw UserError.of(String.valueOf(source.getFileName()), unsure.what(), unsure.mend());
         }
