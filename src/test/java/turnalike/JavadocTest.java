@@ -57,7 +57,8 @@ class JavadocTest {
             "turnalike.stock",
             "turnalike.turning",
             "turnalike.units",
-            "turnalike.wood");
+            "turnalike.wood",
+            "turnalike.year");
 
     private static final Pattern COMPACT_CONSTRUCTOR = Pattern.compile("\\s*public [A-Z]\\w* \\{");
 

@@ -42,6 +42,7 @@ import turnalike.units.Working;
  * @param turningLater the order of cuts, speed and whip, worked out when asked for
  * @param weights the members, the one whose diameter matters most to the mass first
  * @param frame how the pattern stands in its frame, if the job has one that asks something of it
+ * @param year how the joints stand through the year, where the job says where the pieces will live
  * @param warnings what cannot be built, then what is unwise, in the order met
  */
 public record Plan(
@@ -53,6 +54,7 @@ public record Plan(
         Lazy<Turning> turningLater,
         List<MemberWeight> weights,
         Optional<FrameFit> frame,
+        Optional<YearOfJoints> year,
         List<Warning> warnings) {
     public Plan {
         marks = List.copyOf(marks);
@@ -93,6 +95,8 @@ public record Plan(
         warnings.addAll(Turnability.warnings(
                 pattern, job.units(), hold(job), job.lathe().rules().shapes()));
         warnings.addAll(CuttingWarnings.of(job, settings));
+        Optional<YearOfJoints> year = YearOfJoints.of(job);
+        year.ifPresent(each -> warnings.addAll(each.warnings(job.units())));
         job.wood()
                 .warnings()
                 .forEach(problem -> warnings.add(new Warning(problem.where(), problem.what() + "; " + problem.mend())));
@@ -105,6 +109,7 @@ public record Plan(
                 new Lazy<>(() -> turning(job, marks, settings)),
                 weights(job),
                 frame,
+                year,
                 warnings);
     }
 
@@ -202,6 +207,7 @@ public record Plan(
         out.addAll(settings.workings());
         out.addAll(stock.workings(job.units()));
         frame.ifPresent(each -> out.addAll(each.workings()));
+        year.ifPresent(each -> out.addAll(each.workings()));
         out.add(new Working(
                 "where the weight sits",
                 "adding δ to a member's diameter adds ρ(π∫r dx · δ + πL/4 · δ²)",

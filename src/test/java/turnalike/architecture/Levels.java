@@ -29,6 +29,7 @@ final class Levels {
             Map.entry("pieces", 3),
             Map.entry("frame", 3),
             Map.entry("trace", 3),
+            Map.entry("year", 3),
             Map.entry("turning", 4),
             Map.entry("match", 4),
             Map.entry("job", 5),

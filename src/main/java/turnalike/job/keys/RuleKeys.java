@@ -148,6 +148,13 @@ public final class RuleKeys {
             "a tenon thinner than its hole by more is warned of",
             "0.5 mm");
 
+    /** How snug a tenon may be, {@link ShapeRules#tenonSnug}. */
+    public static final Key<Size> SNUG = Key.may(
+            "tenon_snug",
+            new Size(true, Optional.of(USUAL.shapes().tenonSnug())),
+            "a tenon thicker than its hole by so much is asked about",
+            "0.3 mm");
+
     /** The rules of thumb as one object. */
     public static final Key<Group> RULES = Key.may(
             "rules",
@@ -171,7 +178,8 @@ public final class RuleKeys {
                     VEE,
                     BEAD,
                     GROOVE,
-                    PLAY)),
+                    PLAY,
+                    SNUG)),
             "rules of thumb that the advice goes by (common practice, no source, each)",
             "each its own");
 

@@ -20,6 +20,7 @@ import turnalike.job.keys.JobKeys.LikenessKeys;
 import turnalike.job.keys.JobKeys.ToleranceKeys;
 import turnalike.job.set.Frame;
 import turnalike.job.set.FrameKind;
+import turnalike.job.wood.HomeReader;
 import turnalike.job.wood.WoodReader;
 import turnalike.pattern.Pattern;
 import turnalike.pieces.LikenessWeights;
@@ -31,6 +32,7 @@ import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
 import turnalike.wood.Wood;
+import turnalike.year.Home;
 
 /** The whole job file: format and units first, since they decide how the rest is read. */
 public final class JobReader {
@@ -88,6 +90,9 @@ public final class JobReader {
         Optional<LikenessWeights> likeness =
                 fields.objectOrEmpty(JobKeys.LIKENESS).flatMap(JobReader::likeness);
         Optional<Lathe> lathe = fields.objectOrEmpty(JobKeys.TURNING).flatMap(TurningReader::read);
+        Optional<Home> home = fields.has(JobKeys.HOME)
+                ? fields.object(JobKeys.HOME, "write it in braces").flatMap(HomeReader::read)
+                : Optional.empty();
         fields.refuseUnknown(JobKeys.ROOT);
         if (reading.count() == 0) {
             SettingsReader.obstacles(sized.orElseThrow(), wishes.orElseThrow(), tolerances.orElseThrow(), reading);
@@ -108,6 +113,7 @@ public final class JobReader {
                 likeness.orElseThrow(),
                 checks,
                 lathe.orElseThrow(),
+                home,
                 frame.map(each -> counterweight.map(each::withCounterweightAt).orElse(each))));
     }
 

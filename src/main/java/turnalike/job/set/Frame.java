@@ -61,6 +61,16 @@ public sealed interface Frame permits OnWheel, InRow, InLegs {
     }
 
     /**
+     * {@return what that end of the pattern goes into, and its wood where the frame tells it; empty for an end that goes into nothing}
+     *
+     * @param end of the pattern
+     * @param pattern what every piece copies
+     */
+    default Optional<Bored> bored(End end, Pattern pattern) {
+        return Optional.empty();
+    }
+
+    /**
      * {@return what keeps these pieces from being placed in it, in order; empty when nothing does}
      *
      * @param terms what else of the job decides its set

@@ -48,7 +48,8 @@ class TurningReaderTest {
                         5,
                         0.08,
                         Force.ofNewtons(250),
-                        new ShapeRules(0.12, 0.45, 0.55, 0.9, 0.8, Length.ofMm(2), Length.ofMm(0.4))));
+                        new ShapeRules(
+                                0.12, 0.45, 0.55, 0.9, 0.8, Length.ofMm(2), Length.ofMm(0.4), Length.ofMm(0.2))));
     }
 
     @Test
