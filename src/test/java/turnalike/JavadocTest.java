@@ -50,6 +50,7 @@ class JavadocTest {
             "turnalike.outline",
             "turnalike.pattern",
             "turnalike.pieces",
+            "turnalike.pieces.blanks",
             "turnalike.pieces.control",
             "turnalike.pieces.mend",
             "turnalike.settings",

@@ -18,6 +18,7 @@ import turnalike.cli.kit.WrongArguments;
 import turnalike.cli.match.MatchCommand;
 import turnalike.cli.page.PageServer;
 import turnalike.cli.page.ServeCommand;
+import turnalike.cli.pieces.BlanksCommand;
 import turnalike.cli.pieces.ControlCommand;
 import turnalike.cli.pieces.LikenessCommand;
 import turnalike.cli.pieces.MendCommand;
@@ -51,6 +52,7 @@ import turnalike.units.Problem;
         subcommands = {
             PlanCommand.class,
             NudgeCommand.class,
+            BlanksCommand.class,
             MatchCommand.class,
             ControlCommand.class,
             LikenessCommand.class,

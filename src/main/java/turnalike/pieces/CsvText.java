@@ -18,15 +18,28 @@ import turnalike.units.Problem;
  * @param lines the lines that hold anything
  * @param broken why reading stopped early, if it did
  */
-record CsvText(char separator, List<Line> lines, Optional<Problem> broken) {
+public record CsvText(char separator, List<Line> lines, Optional<Problem> broken) {
     private static final char BYTE_ORDER_MARK = '\ufeff';
     private static final List<Character> SEPARATORS = List.of('\t', ';', ',');
     private static final String MEND = "save the sheet as CSV in UTF-8, or paste its cells";
 
-    /** One line of cells; {@code number} counts from 1 in the text and is where the line starts, for a quoted cell may hold line ends. */
-    record Line(long number, List<String> cells) {
-        /** The cell, empty past the end. */
-        String cell(int index) {
+    /**
+     * One line of cells.
+     *
+     * @param number counts from 1 in the text and is where the line starts, for a quoted cell may hold line ends
+     * @param cells as written, in order
+     */
+    public record Line(long number, List<String> cells) {
+        public Line {
+            cells = List.copyOf(cells);
+        }
+
+        /**
+         * {@return the cell, empty past the end}
+         *
+         * @param index from 0
+         */
+        public String cell(int index) {
             return index < cells.size() ? cells.get(index) : "";
         }
 
@@ -35,13 +48,24 @@ record CsvText(char separator, List<Line> lines, Optional<Problem> broken) {
         }
     }
 
-    CsvText {
+    public CsvText {
         lines = List.copyOf(lines);
     }
 
-    /** Reads the cells; {@code firstColumn} is the header name that tells one separator from another. */
+    /** Reads the cells of a pieces file; {@code firstColumn} is the header name that tells one separator from another. */
     static CsvText of(String text, String firstColumn) {
-        Optional<Problem> rubbish = rubbish(text);
+        return of(text, firstColumn, "pieces file");
+    }
+
+    /**
+     * {@return the cells of a table}
+     *
+     * @param text the whole text
+     * @param firstColumn the header name that tells one separator from another
+     * @param file what a problem calls it: {@code pieces file}
+     */
+    public static CsvText of(String text, String firstColumn, String file) {
+        Optional<Problem> rubbish = rubbish(text, file);
         if (rubbish.isPresent()) {
             return new CsvText(',', List.of(), rubbish);
         }
@@ -90,13 +114,13 @@ record CsvText(char separator, List<Line> lines, Optional<Problem> broken) {
     }
 
     /** Control characters never stand in a table; a workbook (a zip file, so it begins with PK) and UTF-16 are full of them. */
-    private static Optional<Problem> rubbish(String text) {
+    private static Optional<Problem> rubbish(String text, String file) {
         if (text.chars().noneMatch(c -> Character.isISOControl(c) && !Character.isWhitespace(c) && c != '\u0085')) {
             return Optional.empty();
         }
         String what = text.startsWith("PK")
                 ? "this is a spreadsheet's own file, not CSV"
                 : "this is not a table in plain text";
-        return Optional.of(new Problem("pieces file", what, MEND));
+        return Optional.of(new Problem(file, what, MEND));
     }
 }

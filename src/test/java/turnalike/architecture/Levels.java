@@ -43,7 +43,7 @@ final class Levels {
     /** Each from its lowest level up; a feature that is not named has no rooms. */
     private static final Map<String, List<Set<String>>> ROOMS = Map.of(
             "pieces",
-            List.of(Set.of(""), Set.of("control", "mend")),
+            List.of(Set.of(""), Set.of("control", "mend", "blanks")),
             "job",
             List.of(
                     Set.of("fields"),
