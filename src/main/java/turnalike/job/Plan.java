@@ -42,6 +42,7 @@ import turnalike.units.Working;
  * @param turningLater the order of cuts, speed and whip, worked out when asked for
  * @param weights the members, the one whose diameter matters most to the mass first
  * @param frame how the pattern stands in its frame, if the job has one that asks something of it
+ * @param spreadLater how finished weights will differ, worked out when asked for
  * @param year how the joints stand through the year, where the job says where the pieces will live
  * @param warnings what cannot be built, then what is unwise, in the order met
  */
@@ -54,6 +55,7 @@ public record Plan(
         Lazy<Turning> turningLater,
         List<MemberWeight> weights,
         Optional<FrameFit> frame,
+        Lazy<SpreadForecast> spreadLater,
         Optional<YearOfJoints> year,
         List<Warning> warnings) {
     public Plan {
@@ -100,15 +102,17 @@ public record Plan(
         job.wood()
                 .warnings()
                 .forEach(problem -> warnings.add(new Warning(problem.where(), problem.what() + "; " + problem.mend())));
+        StockPlan stock = stock(job);
         return new Plan(
                 job,
                 Solid.of(pattern.outline(), job.wood().density()),
                 marks,
                 settings,
-                stock(job),
+                stock,
                 new Lazy<>(() -> turning(job, marks, settings)),
                 weights(job),
                 frame,
+                new Lazy<>(() -> SpreadForecast.of(job, stock)),
                 year,
                 warnings);
     }
@@ -192,9 +196,15 @@ public record Plan(
         return turningLater.get();
     }
 
+    /** {@return how finished weights will differ; simulated at the first asking} */
+    public SpreadForecast spread() {
+        return spreadLater.get();
+    }
+
     /** {@return how the figures were found, in the order a person meets them} Works the turning out where nobody asked for it before. */
     public List<Working> workings() {
         List<Working> out = new ArrayList<>(workingsBeforeTurning());
+        out.addAll(spread().workings());
         out.addAll(turning().workings());
         return out;
     }

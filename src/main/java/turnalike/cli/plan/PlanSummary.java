@@ -35,6 +35,7 @@ public final class PlanSummary {
         summary.piece();
         summary.out.append(SettingsSummary.text(plan));
         summary.stock();
+        summary.spread();
         plan.frame()
                 .ifPresent(fit ->
                         summary.out.append(FrameSummary.text(fit, plan.job().units())));
@@ -107,6 +108,11 @@ public final class PlanSummary {
                 stock.timber().boardFeet(),
                 stock.timber().cubicMetres());
         line("  octagon  mark %s in from each edge", stock.cornerCut().markIn().formatBoth(units));
+    }
+
+    private void spread() {
+        line("");
+        plan.spread().lines().forEach(each -> line("%s", each));
     }
 
     private void year() {

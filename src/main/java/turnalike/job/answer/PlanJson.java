@@ -39,6 +39,7 @@ public final class PlanJson {
         TurningJson.write(root.putObject("turning"), plan.turning());
         weights(root.putArray("weights"), plan.weights());
         plan.frame().ifPresent(fit -> FrameJson.write(root.putObject("frame"), fit));
+        SpreadJson.write(root.putObject("spread"), plan.spread());
         plan.year().ifPresent(year -> YearJson.write(root, year));
         ArrayNode warnings = root.putArray("warnings");
         plan.warnings()
