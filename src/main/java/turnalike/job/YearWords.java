@@ -84,6 +84,9 @@ public final class YearWords {
                         fit(year.loosest(), units),
                         year.tightestInDry() ? "dry" : "damp",
                         fit(year.tightest(), units)));
+        out.add("set with its rings across the %s's grain: %s at its loosest, %s at its tightest"
+                .formatted(
+                        stand.hole(), fit(year.loosestRingsAcross(), units), fit(year.tightestRingsAcross(), units)));
         out.add(snug(year, most, units));
         return out;
     }

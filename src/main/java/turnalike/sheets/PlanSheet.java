@@ -55,7 +55,12 @@ public enum PlanSheet {
             "Boring guide for legs",
             "Sight line and lean at their true angles, to set a bevel by.",
             StandSheets::hasLegGuide,
-            StandSheets::legGuide);
+            StandSheets::legGuide),
+    JOINTS(
+            "Joints through the year",
+            "How each tenon stands in its hole when the house is dry and when it is damp.",
+            YearSheets::hasJoints,
+            YearSheets::joints);
 
     private final String title;
     private final String use;

@@ -12,9 +12,6 @@ import java.util.Random;
  * a chance: below 0.008 with 4000 draws, 0.025 with the 400 of the largest sets.
  */
 public final class SetChance {
-    /** As many pieces more than the set are looked at. */
-    public static final int MOST_MORE = 40;
-
     private static final int DRAWS = 4000;
     private static final int FEWEST_DRAWS = 400;
     private static final int DRAWN_PIECES = 1_200_000;
@@ -23,8 +20,9 @@ public final class SetChance {
     private static final long SEED = 18_1128L;
 
     private final int count;
+    private final int mostMore;
     /** How many draws needed exactly so many more pieces than the set. */
-    private final int[] needed = new int[MOST_MORE + 1];
+    private final int[] needed;
 
     private final int draws;
 
@@ -34,22 +32,25 @@ public final class SetChance {
      * @param count pieces of the set, 1 or more
      * @param deviation of one piece's mass, as a share of the mean; zero or more
      * @param tolerancePct greatest less least, per hundred of the set's mean
+     * @param mostMore as many pieces more than the set are looked at, zero or more
      */
-    public SetChance(int count, double deviation, double tolerancePct) {
-        if (count < 1 || !(deviation >= 0) || !(tolerancePct >= 0)) {
+    public SetChance(int count, double deviation, double tolerancePct, int mostMore) {
+        if (count < 1 || mostMore < 0 || !(deviation >= 0) || !(tolerancePct >= 0)) {
             throw new IllegalArgumentException("no chance for %d pieces that scatter by %s within %s %%"
                     .formatted(count, deviation, tolerancePct));
         }
         this.count = count;
-        this.draws = Math.max(FEWEST_DRAWS, Math.min(DRAWS, DRAWN_PIECES / (count + MOST_MORE)));
+        this.mostMore = mostMore;
+        this.needed = new int[mostMore + 1];
+        this.draws = Math.max(FEWEST_DRAWS, Math.min(DRAWS, DRAWN_PIECES / (count + mostMore)));
         Random random = new Random(SEED);
         for (int draw = 0; draw < draws; draw++) {
-            double[] masses = new double[count + MOST_MORE];
+            double[] masses = new double[count + mostMore];
             for (int i = 0; i < masses.length; i++) {
                 masses[i] = 1 + deviation * random.nextGaussian();
             }
             int more = moreNeeded(masses, tolerancePct / 100);
-            if (more <= MOST_MORE) {
+            if (more <= mostMore) {
                 needed[more]++;
             }
         }
@@ -59,7 +60,7 @@ public final class SetChance {
     private int moreNeeded(double[] masses, double tolerance) {
         double[] sorted = Arrays.copyOf(masses, masses.length);
         Arrays.sort(sorted, 0, count);
-        for (int more = 0; more <= MOST_MORE; more++) {
+        for (int more = 0; more <= mostMore; more++) {
             int have = count + more;
             if (more > 0) {
                 insert(sorted, have - 1, masses[have - 1]);
@@ -75,7 +76,7 @@ public final class SetChance {
                 }
             }
         }
-        return MOST_MORE + 1;
+        return mostMore + 1;
     }
 
     private static void insert(double[] sorted, int filled, double mass) {
@@ -87,14 +88,19 @@ public final class SetChance {
         sorted[at] = mass;
     }
 
+    /** {@return how many pieces more than the set are looked at} */
+    public int mostMore() {
+        return mostMore;
+    }
+
     /**
      * {@return the chance that a set within the tolerance is among so many good pieces}
      *
-     * @param good pieces there are; above {@link #MOST_MORE} more than the set, the chance with that many
+     * @param good pieces there are; beyond as many more as are looked at, the chance with those
      */
     public double ofGood(int good) {
         int within = 0;
-        for (int more = 0; more <= Math.min(good - count, MOST_MORE); more++) {
+        for (int more = 0; more <= Math.min(good - count, mostMore); more++) {
             within += needed[more];
         }
         return (double) within / draws;
@@ -120,14 +126,14 @@ public final class SetChance {
     }
 
     /**
-     * {@return the fewest blanks out of which such a set comes with that chance; empty where {@link #MOST_MORE} more than the set do not
+     * {@return the fewest blanks out of which such a set comes with that chance; empty where as many more as are looked at do not
      * suffice}
      *
      * @param chance wanted, below 1
      * @param lossRate share of blanks that come to nothing, 0 to 0.9
      */
     public Optional<Integer> blanksFor(double chance, double lossRate) {
-        for (int blanks = count; blanks <= count + MOST_MORE; blanks++) {
+        for (int blanks = count; blanks <= count + mostMore; blanks++) {
             if (ofBlanks(blanks, lossRate) >= chance) {
                 return Optional.of(blanks);
             }

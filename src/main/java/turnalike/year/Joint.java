@@ -156,6 +156,16 @@ public record Joint(Length tenon, Part tenonWood, Length hole, Part holeWood) {
             return thinnestTenon().minus(widestHole());
         }
 
+        /** {@return the greatest interference of a tenon whose rings lie across the grain of its hole, so that what moves most meets its like} */
+        public Length tightestRingsAcross() {
+            return larger(tangential.minus(holeAcross), radial.minus(holeAlong));
+        }
+
+        /** {@return the least interference of a tenon that lies so} */
+        public Length loosestRingsAcross() {
+            return smaller(tangential.minus(holeAcross), radial.minus(holeAlong));
+        }
+
         Length thinnestTenon() {
             return smaller(tangential, radial);
         }

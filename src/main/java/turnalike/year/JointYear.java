@@ -40,6 +40,20 @@ public record JointYear(Joint joint, Home home) {
         return dry().loosest().compareTo(damp().loosest()) <= 0;
     }
 
+    /** {@return the greatest interference in either season where the tenon's rings lie across the grain of its hole} */
+    public Length tightestRingsAcross() {
+        Length dry = dry().tightestRingsAcross();
+        Length damp = damp().tightestRingsAcross();
+        return dry.compareTo(damp) > 0 ? dry : damp;
+    }
+
+    /** {@return the least interference in either season where the tenon's rings lie so} */
+    public Length loosestRingsAcross() {
+        Length dry = dry().loosestRingsAcross();
+        Length damp = damp().loosestRingsAcross();
+        return dry.compareTo(damp) < 0 ? dry : damp;
+    }
+
     /**
      * {@return the same joint with its tenon turned to the same size at another moisture}
      *

@@ -16,22 +16,47 @@ class SpreadForecastTest {
     @Test
     void the_words_name_the_member_that_counts_and_the_spares_to_turn() {
         Plan plan = plan("\"count\": 8, \"tolerances\": {\"mass_pct\": 3},");
-        assertThat(plan.spread().lines()).hasSize(3);
-        assertThat(plan.spread().lines().get(0)).contains("most of it the 4 taper's");
-        assertThat(plan.spread().lines().get(1)).contains("chance of less than 1 %, and 48 do not give 95 %");
-        int blanks = plan.spread().byWeight().blanksFor(0.95, 0.05).orElseThrow();
+        String sentence = plan.spread().sentence();
+        assertThat(sentence).contains("most of it the 4 taper's", "as they come of less than 1 %");
+        int blanks = plan.spread()
+                .chances()
+                .orElseThrow()
+                .byWeight()
+                .blanksFor(0.95, 0.05)
+                .orElseThrow();
         int planned = plan.stock().spares().spares();
         assertThat(blanks - 8).isGreaterThan(planned);
-        assertThat(plan.spread().lines().get(2))
-                .contains("turn %d spares rather than %d for 95 %%".formatted(blanks - 8, planned));
+        assertThat(sentence).endsWith(": turn %d spares rather than %d for 95 %%".formatted(blanks - 8, planned));
+    }
+
+    @Test
+    void a_tolerance_that_no_spares_reach_is_told() {
+        assertThat(plan("\"count\": 30, \"tolerances\": {\"mass_pct\": 0.5},")
+                        .spread()
+                        .sentence())
+                .endsWith(": even 40 spares do not give 95 %");
+    }
+
+    @Test
+    void as_many_spares_as_are_planned_are_looked_at_and_of_thousands_of_pieces_nothing_is_simulated() {
+        assertThat(plan("\"count\": 30, \"loss_pct\": 60, \"tolerances\": {\"mass_pct\": 0.5},")
+                        .spread()
+                        .sentence())
+                .endsWith(": even 64 spares do not give 95 %");
+        String legs = "\"count\": %d, \"frame\": {\"kind\": \"legs\", \"places\": 4},";
+        assertThat(plan(legs.formatted(8)).spread().sentence()).doesNotContain("a set within");
+        assertThat(plan(legs.formatted(4)).spread().sentence()).contains("a set within");
+        assertThat(plan("\"count\": 1001,").spread().sentence()).doesNotContain("a set within");
+        assertThat(PlanJson.print(plan("\"count\": 1001,"))).contains("sd_g").doesNotContain("good_spares");
     }
 
     @Test
     void one_piece_has_no_set_and_a_wide_tolerance_asks_for_no_more_spares() {
-        assertThat(plan("").spread().lines()).hasSize(1);
-        Plan wide = plan("\"count\": 8, \"tolerances\": {\"mass_pct\": 90},");
-        assertThat(wide.spread().lines()).noneMatch(each -> each.contains("rather than"));
-        assertThat(wide.spread().lines().get(2)).doesNotContain("100 %");
+        assertThat(plan("").spread().sentence()).doesNotContain("a set within");
+        String wide = plan("\"count\": 8, \"tolerances\": {\"mass_pct\": 90},")
+                .spread()
+                .sentence();
+        assertThat(wide).doesNotContain("rather than", "100 %").contains("with a chance of 9");
     }
 
     @Test

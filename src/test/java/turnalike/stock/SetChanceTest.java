@@ -30,7 +30,7 @@ class SetChanceTest {
         for (double[] each : cases) {
             int n = (int) each[0];
             double exact = rangeWithin(n, each[2] / 100 / each[1]);
-            assertThat(new SetChance(n, each[1], each[2]).ofGood(n))
+            assertThat(new SetChance(n, each[1], each[2], 40).ofGood(n))
                     .as("%d pieces", n)
                     .isEqualTo(exact, within(0.025));
         }
@@ -58,14 +58,14 @@ class SetChanceTest {
 
     @Test
     void with_spares_the_best_of_all_pieces_counts() {
-        assertThat(new SetChance(6, 0.0125, 2).ofGood(9)).isEqualTo(byBrute(6, 9, 0.0125, 2), within(0.025));
-        assertThat(new SetChance(12, 0.0125, 3).ofGood(16)).isEqualTo(byBrute(12, 16, 0.0125, 3), within(0.025));
-        assertThat(new SetChance(4, 0.1, 5).ofGood(14)).isEqualTo(byBrute(4, 14, 0.1, 5), within(0.025));
+        assertThat(new SetChance(6, 0.0125, 2, 40).ofGood(9)).isEqualTo(byBrute(6, 9, 0.0125, 2), within(0.025));
+        assertThat(new SetChance(12, 0.0125, 3, 40).ofGood(16)).isEqualTo(byBrute(12, 16, 0.0125, 3), within(0.025));
+        assertThat(new SetChance(4, 0.1, 5, 40).ofGood(14)).isEqualTo(byBrute(4, 14, 0.1, 5), within(0.025));
     }
 
     @Test
     void lost_blanks_leave_fewer_to_choose_from() {
-        SetChance chances = new SetChance(8, 0.0125, 3);
+        SetChance chances = new SetChance(8, 0.0125, 3, 40);
         BinomialDistribution good = new BinomialDistribution(13, 0.9);
         double sum = 0;
         for (int sound = 8; sound <= 13; sound++) {
@@ -78,18 +78,18 @@ class SetChanceTest {
 
     @Test
     void the_fewest_blanks_give_the_chance_and_one_less_does_not() {
-        SetChance chances = new SetChance(8, 0.0125, 3);
+        SetChance chances = new SetChance(8, 0.0125, 3, 40);
         int blanks = chances.blanksFor(0.95, 0.1).orElseThrow();
         assertThat(chances.ofBlanks(blanks, 0.1)).isGreaterThanOrEqualTo(0.95);
         assertThat(chances.ofBlanks(blanks - 1, 0.1)).isLessThan(0.95);
-        assertThat(new SetChance(30, 0.1, 1).blanksFor(0.95, 0.1)).isEmpty();
+        assertThat(new SetChance(30, 0.1, 1, 40).blanksFor(0.95, 0.1)).isEmpty();
     }
 
     @Test
     void equal_pieces_always_pass_and_one_piece_differs_from_nothing() {
-        assertThat(new SetChance(12, 0, 0).ofGood(12)).isEqualTo(1);
-        assertThat(new SetChance(1, 0.1, 0).ofGood(1)).isEqualTo(1);
-        assertThat(new SetChance(3, 0.1, 0).ofGood(30)).isZero();
-        assertThatThrownBy(() -> new SetChance(0, 0.1, 2)).hasMessageContaining("0 pieces");
+        assertThat(new SetChance(12, 0, 0, 40).ofGood(12)).isEqualTo(1);
+        assertThat(new SetChance(1, 0.1, 0, 40).ofGood(1)).isEqualTo(1);
+        assertThat(new SetChance(3, 0.1, 0, 40).ofGood(30)).isZero();
+        assertThatThrownBy(() -> new SetChance(0, 0.1, 2, 40)).hasMessageContaining("0 pieces");
     }
 }

@@ -90,6 +90,25 @@ class JointYearTest {
     }
 
     @Test
+    void rings_across_the_grain_are_one_of_the_ways_a_tenon_may_stand() {
+        Seeds.each(300, random -> {
+            JointYear year = anyYear(random);
+            assertThat(year.tightestRingsAcross()).isLessThanOrEqualTo(year.tightest());
+            assertThat(year.loosestRingsAcross()).isGreaterThanOrEqualTo(year.loosest());
+            double most = Double.NEGATIVE_INFINITY;
+            double least = Double.POSITIVE_INFINITY;
+            for (Joint.Sizes sizes : List.of(year.dry(), year.damp())) {
+                double across = sizes.tangential().mm() - sizes.holeAcross().mm();
+                double along = sizes.radial().mm() - sizes.holeAlong().mm();
+                most = Math.max(most, Math.max(across, along));
+                least = Math.min(least, Math.min(across, along));
+            }
+            assertThat(year.tightestRingsAcross().mm()).isEqualTo(most, within(1e-12));
+            assertThat(year.loosestRingsAcross().mm()).isEqualTo(least, within(1e-12));
+        });
+    }
+
+    @Test
     void a_tenon_turned_to_the_snug_diameter_is_loose_at_no_side() {
         Seeds.each(300, random -> {
             JointYear year = anyYear(random);

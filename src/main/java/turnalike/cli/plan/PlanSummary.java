@@ -35,7 +35,6 @@ public final class PlanSummary {
         summary.piece();
         summary.out.append(SettingsSummary.text(plan));
         summary.stock();
-        summary.spread();
         plan.frame()
                 .ifPresent(fit ->
                         summary.out.append(FrameSummary.text(fit, plan.job().units())));
@@ -107,12 +106,8 @@ public final class PlanSummary {
                 stock.rough().text(units),
                 stock.timber().boardFeet(),
                 stock.timber().cubicMetres());
+        line("  weights  %s", plan.spread().sentence());
         line("  octagon  mark %s in from each edge", stock.cornerCut().markIn().formatBoth(units));
-    }
-
-    private void spread() {
-        line("");
-        plan.spread().lines().forEach(each -> line("%s", each));
     }
 
     private void year() {

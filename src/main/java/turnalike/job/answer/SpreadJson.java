@@ -2,6 +2,7 @@ package turnalike.job.answer;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Optional;
 import turnalike.job.MassScatter;
 import turnalike.job.SpreadForecast;
 import turnalike.stock.SetChance;
@@ -22,14 +23,26 @@ final class SpreadJson {
         node.put("wood_pct", 100 * MassScatter.WOOD);
         node.put("within_blank_pct", 100 * MassScatter.UNEVEN);
         node.put("mass_pct", forecast.job().tolerances().massPct());
-        way(node.putObject("as_they_come"), forecast, forecast.asTheyCome(), scatter.shareAsItComes());
-        way(node.putObject("by_weight"), forecast, forecast.byWeight(), scatter.shareByBlank());
+        way(
+                node.putObject("as_they_come"),
+                forecast,
+                forecast.chances().map(SpreadForecast.Chances::asTheyCome),
+                scatter.shareAsItComes());
+        way(
+                node.putObject("by_weight"),
+                forecast,
+                forecast.chances().map(SpreadForecast.Chances::byWeight),
+                scatter.shareByBlank());
     }
 
-    private static void way(ObjectNode node, SpreadForecast forecast, SetChance chances, double share) {
+    private static void way(ObjectNode node, SpreadForecast forecast, Optional<SetChance> chances, double share) {
         node.put("sd_g", share * forecast.scatter().mass().grams());
         node.put("sd_pct", 100 * share);
         node.put("blanks", forecast.blanks());
+        chances.ifPresent(each -> chances(node, forecast, each));
+    }
+
+    private static void chances(ObjectNode node, SpreadForecast forecast, SetChance chances) {
         node.put("chance", chances.ofBlanks(forecast.blanks(), forecast.job().lossRate()));
         chances.blanksFor(SpreadForecast.WANTED, forecast.job().lossRate())
                 .ifPresent(blanks -> node.put("blanks_for_95_pct", blanks));

@@ -35,6 +35,9 @@ final class YearJson {
         node.put("tightest_when", year.tightestInDry() ? "dry" : "damp");
         node.put("loosest_mm", year.loosest().mm());
         node.put("loosest_when", year.loosestInDry() ? "dry" : "damp");
+        node.putObject("rings_across")
+                .put("tightest_mm", year.tightestRingsAcross().mm())
+                .put("loosest_mm", year.loosestRingsAcross().mm());
         joint.snugMoisture(year.home()).ifPresent(moisture -> node.put("tight_from_pct", moisture.pct()));
         node.put("tight_tenon_mm", joint.snugDiameter(year.home()).mm());
     }

@@ -74,6 +74,11 @@ record InLegs(int places, OptionalInt groups, LegStance stance) implements Frame
     }
 
     @Override
+    public OptionalInt group() {
+        return OptionalInt.of(places);
+    }
+
+    @Override
     public Optional<Bored> bored(End end, Pattern pattern) {
         return end == LegsFitting.up(pattern) ? Optional.of(new Bored("seat", stance.seatWood())) : Optional.empty();
     }
