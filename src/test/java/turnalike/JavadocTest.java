@@ -51,6 +51,7 @@ class JavadocTest {
             "turnalike.outline",
             "turnalike.pattern",
             "turnalike.pieces",
+            "turnalike.pieces.blanks",
             "turnalike.pieces.control",
             "turnalike.pieces.mend",
             "turnalike.settings",
@@ -63,7 +64,8 @@ class JavadocTest {
             "turnalike.trace.table",
             "turnalike.turning",
             "turnalike.units",
-            "turnalike.wood");
+            "turnalike.wood",
+            "turnalike.year");
 
     private static final Pattern COMPACT_CONSTRUCTOR = Pattern.compile("\\s*public [A-Z]\\w* \\{");
 

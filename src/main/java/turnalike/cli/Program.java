@@ -19,6 +19,7 @@ import turnalike.cli.kit.WrongArguments;
 import turnalike.cli.match.MatchCommand;
 import turnalike.cli.page.PageServer;
 import turnalike.cli.page.ServeCommand;
+import turnalike.cli.pieces.BlanksCommand;
 import turnalike.cli.pieces.ControlCommand;
 import turnalike.cli.pieces.LikenessCommand;
 import turnalike.cli.pieces.MendCommand;
@@ -55,6 +56,7 @@ import turnalike.units.Problem;
             NudgeCommand.class,
             BoardsCommand.class,
             TraceCommand.class,
+            BlanksCommand.class,
             MatchCommand.class,
             ControlCommand.class,
             LikenessCommand.class,

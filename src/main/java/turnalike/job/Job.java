@@ -10,6 +10,7 @@ import turnalike.units.Length;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 import turnalike.wood.Wood;
+import turnalike.year.Home;
 
 /**
  * One order: what is turned, from what, how many and for which frame.
@@ -26,6 +27,7 @@ import turnalike.wood.Wood;
  * @param likeness how much each kind of measure counts to the eye
  * @param checks where a caliper is laid on every piece, in the order of the columns {@code d1}, {@code d2}, …
  * @param lathe what the turner's lathe and hand bring
+ * @param home where the pieces will live, if told
  * @param frame what the set goes into, if the job says
  */
 public record Job(
@@ -41,6 +43,7 @@ public record Job(
         LikenessWeights likeness,
         List<CheckPlace> checks,
         Lathe lathe,
+        Optional<Home> home,
         Optional<Frame> frame) {
     public Job {
         checks = List.copyOf(checks);

@@ -51,6 +51,7 @@ public record OneLength(String letter, PieceLength told, Job job) {
                 job.likeness(),
                 checks(job, length, pattern),
                 job.lathe(),
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -44,6 +44,8 @@ import turnalike.units.Working;
  * @param weights the members, the one whose diameter matters most to the mass first
  * @param frame how the pattern stands in its frame, if the job has one that asks something of it
  * @param lengths what follows for each length that the pieces are made in, in the order told; none where all are as drawn
+ * @param spreadLater how finished weights will differ, worked out when asked for
+ * @param year how the joints stand through the year, where the job says where the pieces will live
  * @param warnings what cannot be built, then what is unwise, in the order met
  */
 public record Plan(
@@ -56,6 +58,8 @@ public record Plan(
         List<MemberWeight> weights,
         Optional<FrameFit> frame,
         List<LengthPlan> lengths,
+        Lazy<SpreadForecast> spreadLater,
+        Optional<YearOfJoints> year,
         List<Warning> warnings) {
     public Plan {
         lengths = List.copyOf(lengths);
@@ -102,21 +106,26 @@ public record Plan(
         warnings.addAll(Turnability.warnings(
                 pattern, job.units(), hold(job), job.lathe().rules().shapes()));
         warnings.addAll(CuttingWarnings.of(job, settings));
+        Optional<YearOfJoints> year = YearOfJoints.of(job);
+        year.ifPresent(each -> warnings.addAll(each.warnings(job.units())));
         job.wood()
                 .warnings()
                 .forEach(problem -> warnings.add(new Warning(problem.where(), problem.what() + "; " + problem.mend())));
+        StockPlan stock = stock(job);
         return new Plan(
                 job,
                 Solid.of(pattern.outline(), job.wood().density()),
                 marks,
                 settings,
-                stock(job),
+                stock,
                 new Lazy<>(() -> turning(job, marks, settings)),
                 weights(job),
                 frame,
                 OneLength.of(job).stream()
                         .map(each -> new LengthPlan(each, of(each.job(), search)))
                         .toList(),
+                new Lazy<>(() -> SpreadForecast.of(job, stock)),
+                year,
                 warnings);
     }
 
@@ -211,9 +220,15 @@ public record Plan(
         return turningLater.get();
     }
 
+    /** {@return how finished weights will differ; simulated at the first asking} */
+    public SpreadForecast spread() {
+        return spreadLater.get();
+    }
+
     /** {@return how the figures were found, in the order a person meets them} Works the turning out where nobody asked for it before. */
     public List<Working> workings() {
         List<Working> out = new ArrayList<>(workingsBeforeTurning());
+        out.addAll(spread().workings());
         out.addAll(turning().workings());
         return out;
     }
@@ -226,6 +241,7 @@ public record Plan(
         out.addAll(settings.workings());
         out.addAll(stock.workings(job.units()));
         frame.ifPresent(each -> out.addAll(each.workings()));
+        year.ifPresent(each -> out.addAll(each.workings()));
         out.add(new Working(
                 "where the weight sits",
                 "adding δ to a member's diameter adds ρ(π∫r dx · δ + πL/4 · δ²)",

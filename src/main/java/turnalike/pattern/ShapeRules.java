@@ -14,6 +14,7 @@ import turnalike.units.Length;
  * @param beadRise a bead higher than this share of its width is a disc on edge: its grain breaks off
  * @param narrowestGroove a groove narrower than this is narrower than a thin parting tool
  * @param tenonPlay a tenon thinner than its hole by more than this is held by glue alone
+ * @param tenonSnug a tenon thicker than its hole by as much as this is asked about
  */
 public record ShapeRules(
         double thin,
@@ -22,9 +23,11 @@ public record ShapeRules(
         double veeDepth,
         double beadRise,
         Length narrowestGroove,
-        Length tenonPlay) {
+        Length tenonPlay,
+        Length tenonSnug) {
     /** What a job that sets none goes by. Common practice, no source, each of them. */
-    public static final ShapeRules USUAL = new ShapeRules(0.1, 0.4, 0.5, 1, 1, Length.ofMm(1.5), Length.ofMm(0.5));
+    public static final ShapeRules USUAL =
+            new ShapeRules(0.1, 0.4, 0.5, 1, 1, Length.ofMm(1.5), Length.ofMm(0.5), Length.ofMm(0.3));
 
     public ShapeRules {
         if (!(thin > 0 && heavyPart > 0 && coveDepth > 0 && veeDepth > 0 && beadRise > 0)) {

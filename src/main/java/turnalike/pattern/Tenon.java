@@ -14,11 +14,14 @@ import turnalike.units.LengthMessage;
  * @param length along the axis, chamfer included; above zero
  * @param diameter finished, above zero
  * @param chamfer along the axis and on the radius alike; zero for none, at most half the length and half the diameter
- * @param hole the diameter of the hole it enters, when told; the tenon is not larger
+ * @param hole the diameter of the hole it enters, when told; above zero, and smaller than the tenon where the joint is to be snug
  * @param details its own name, and whether it is turned by eye
  */
 public record Tenon(Length length, Length diameter, Length chamfer, Optional<Length> hole, Details details)
         implements Member {
+    /** Two sizes typed a tenth apart differ by a little less or more. */
+    private static final double HAIR_MM = 1e-9;
+
     static final MemberKind KIND = MemberKind.of("tenon", Tenon.class)
             .words("The round end that goes into a hole; it may have a chamfer at its free end.")
             .shape("one diameter; 45° chamfer at a free end")
@@ -34,7 +37,7 @@ public record Tenon(Length length, Length diameter, Length chamfer, Optional<Len
                                     "Diameter of its hole",
                                     "left empty: the tenon's own size",
                                     stock -> Optional.empty())
-                            .noted("diameter of its hole, not below the tenon's; the tenon's own if left out"),
+                            .noted("diameter of its hole; the tenon's own if left out"),
                     Tenon::hole)
             .made(
                     Tenon::faults,
@@ -48,12 +51,12 @@ public record Tenon(Length length, Length diameter, Length chamfer, Optional<Len
 
     public Tenon {
         Faults.refuse(KIND.word(), faults(length, diameter, chamfer));
-        Faults.refuse(KIND.word(), holeFaults(diameter, hole));
+        Faults.refuse(KIND.word(), holeFaults(hole));
     }
 
     private static List<Fault> faults(Sizes sizes) {
         List<Fault> own = faults(sizes.length(), sizes.size("diameter"), sizes.size("chamfer"));
-        return own.isEmpty() ? holeFaults(sizes.size("diameter"), sizes.find("hole")) : own;
+        return own.isEmpty() ? holeFaults(sizes.find("hole")) : own;
     }
 
     /**
@@ -70,24 +73,13 @@ public record Tenon(Length length, Length diameter, Length chamfer, Optional<Len
     }
 
     /**
-     * {@return why a hole cannot take the tenon: it is not above zero, or smaller than the tenon; empty when it can, or none is told}
+     * {@return why there can be no such hole: it is not above zero; empty when there can, or none is told} A hole smaller than the tenon is
+     * none: that is how snug joints are made.
      *
-     * @param diameter the tenon's
      * @param hole the hole's diameter, when told
      */
-    public static List<Fault> holeFaults(Length diameter, Optional<Length> hole) {
-        if (hole.isEmpty()) {
-            return List.of();
-        }
-        Length size = hole.get();
-        return new Faults()
-                .positive("hole", size)
-                .when(
-                        size.isPositive() && diameter.mm() > size.mm() * (1 + 1e-12),
-                        "hole",
-                        LengthMessage.of("does not take the tenon, was %s with a tenon of %s", size, diameter),
-                        "make the tenon smaller or bore a larger hole")
-                .list();
+    public static List<Fault> holeFaults(Optional<Length> hole) {
+        return hole.map(size -> new Faults().positive("hole", size).list()).orElse(List.of());
     }
 
     /**
@@ -186,6 +178,11 @@ public record Tenon(Length length, Length diameter, Length chamfer, Optional<Len
                 .ifPresent(play -> out.add(
                         "is %s thinner than its hole; a tenon that rattles is held by glue alone, so turn it to the hole or wedge it"
                                 .formatted(around.print(play))));
+        hole.map(diameter::minus)
+                .filter(over -> over.mm() >= around.rules().tenonSnug().mm() - HAIR_MM)
+                .ifPresent(over -> out.add(
+                        "is %s thicker than its hole; is that meant? So much crushes the wood or splits what it is driven into, so check both sizes"
+                                .formatted(around.print(over))));
         if (hole.isEmpty() && around.isAnyHoleGiven()) {
             // Once one hole is told, one that is not was likely forgotten.
             out.add("has no hole given; one of the tenon's own size is taken for it");

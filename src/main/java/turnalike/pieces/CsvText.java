@@ -27,9 +27,13 @@ public record CsvText(char separator, List<Line> lines, Optional<Problem> broken
      * One line of cells.
      *
      * @param number counts from 1 in the text and is where the line starts, for a quoted cell may hold line ends
-     * @param cells as they stand, blanks around them gone
+     * @param cells as written, in order
      */
     public record Line(long number, List<String> cells) {
+        public Line {
+            cells = List.copyOf(cells);
+        }
+
         /**
          * {@return the cell, empty past the end}
          *
@@ -49,13 +53,24 @@ public record CsvText(char separator, List<Line> lines, Optional<Problem> broken
     }
 
     /**
-     * {@return the cells}
+     * {@return the cells of a pieces file}
      *
-     * @param text of the table
+     * @param text the whole text
      * @param firstColumn the header name that tells one separator from another
      */
     public static CsvText of(String text, String firstColumn) {
-        Optional<Problem> rubbish = rubbish(text);
+        return of(text, firstColumn, "pieces file");
+    }
+
+    /**
+     * {@return the cells of a table}
+     *
+     * @param text the whole text
+     * @param firstColumn the header name that tells one separator from another
+     * @param file what a problem calls it: {@code pieces file}
+     */
+    public static CsvText of(String text, String firstColumn, String file) {
+        Optional<Problem> rubbish = rubbish(text, file);
         if (rubbish.isPresent()) {
             return new CsvText(',', List.of(), rubbish);
         }
@@ -104,13 +119,13 @@ public record CsvText(char separator, List<Line> lines, Optional<Problem> broken
     }
 
     /** Control characters never stand in a table; a workbook (a zip file, so it begins with PK) and UTF-16 are full of them. */
-    private static Optional<Problem> rubbish(String text) {
+    private static Optional<Problem> rubbish(String text, String file) {
         if (text.chars().noneMatch(c -> Character.isISOControl(c) && !Character.isWhitespace(c) && c != '\u0085')) {
             return Optional.empty();
         }
         String what = text.startsWith("PK")
                 ? "this is a spreadsheet's own file, not CSV"
                 : "this is not a table in plain text";
-        return Optional.of(new Problem("pieces file", what, MEND));
+        return Optional.of(new Problem(file, what, MEND));
     }
 }

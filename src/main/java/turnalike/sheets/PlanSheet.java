@@ -60,7 +60,12 @@ public enum PlanSheet {
             "Boring template for a seat",
             "Full size, from below, in pages to join: prick every hole through it and bore along its sight line.",
             StandSheets::hasSeatTemplate,
-            StandSheets::seatTemplate);
+            StandSheets::seatTemplate),
+    JOINTS(
+            "Joints through the year",
+            "How each tenon stands in its hole when the house is dry and when it is damp.",
+            YearSheets::hasJoints,
+            YearSheets::joints);
 
     private final String title;
     private final String use;

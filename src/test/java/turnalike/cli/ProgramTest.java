@@ -174,9 +174,9 @@ class ProgramTest {
         assertThat(out.resolve("cut-order-a4.pdf")).isNotEmptyFile();
         assertThat(out.resolve("cut-order-us-letter-1.svg")).isNotEmptyFile();
         assertThat(out.toFile().list()).noneMatch(name -> name.endsWith(".part"));
-        // A wheel has every sheet but those of a row and of legs.
+        // A wheel has every sheet but those of a row, of legs and of a home that is told.
         int sheets = PlanSheet.values().length
-                - EnumSet.of(PlanSheet.RAIL_STICK, PlanSheet.LEG_GUIDE, PlanSheet.SEAT_TEMPLATE)
+                - EnumSet.of(PlanSheet.RAIL_STICK, PlanSheet.LEG_GUIDE, PlanSheet.SEAT_TEMPLATE, PlanSheet.JOINTS)
                         .size();
         assertThat(out.toFile().list((dir, name) -> name.endsWith(".pdf"))).hasSize(2 * sheets);
     }

@@ -46,12 +46,14 @@ class TenonFitTest {
     }
 
     @Test
-    void a_tenon_larger_than_its_hole_is_refused_and_one_far_smaller_is_told() {
-        assertThat(JobReader.read(InventedLeg.text("", ", \"hole\": 19.9")).problems())
-                .extracting(Problem::line)
-                .containsExactly(
-                        "member 1 (tenon): hole: does not take the tenon, was 19.9 mm (0.7835 in) with a tenon of 20 mm (0.7874 in);"
-                                + " make the tenon smaller or bore a larger hole");
+    void a_tenon_snug_in_its_hole_is_taken_and_one_far_larger_or_smaller_is_told() {
+        assertThat(InventedLeg.plan("", ", \"hole\": 19.9").warnings())
+                .noneMatch(warning -> warning.where().equals("member 1 (tenon)"));
+        assertThat(InventedLeg.plan("", ", \"hole\": 19.7").warnings()).anyMatch(warning -> warning.what()
+                .contains("0.3 mm (0.012 in) thicker than its hole; is that meant?"));
+        assertThat(JobReader.read(InventedLeg.text("", ", \"hole\": 0")).problems())
+                .extracting(Problem::where)
+                .containsExactly("member 1 (tenon): hole");
         assertThat(InventedLeg.plan("", ", \"hole\": 20.6").warnings())
                 .anyMatch(warning -> warning.what().contains("thinner than its hole"));
     }

@@ -267,11 +267,9 @@ class MemberTest {
 
     @Test
     void a_hole_takes_its_tenon() {
-        assertKeys(Tenon.holeFaults(mm(12), Optional.empty()));
-        assertKeys(Tenon.holeFaults(mm(12), Optional.of(mm(12))));
-        assertKeys(Tenon.holeFaults(mm(12 + 1e-11), Optional.of(mm(12))));
-        assertKeys(Tenon.holeFaults(mm(12.001), Optional.of(mm(12))), "hole");
-        assertKeys(Tenon.holeFaults(mm(12), Optional.of(mm(0))), "hole");
+        assertKeys(Tenon.holeFaults(Optional.empty()));
+        assertKeys(Tenon.holeFaults(Optional.of(mm(11.9))));
+        assertKeys(Tenon.holeFaults(Optional.of(mm(0))), "hole");
         Member.Hole own =
                 new Tenon(mm(20), mm(12), mm(0), Details.NONE).enters().orElseThrow();
         assertThat(own).isEqualTo(new Member.Hole(mm(12), false));

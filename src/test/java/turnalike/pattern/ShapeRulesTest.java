@@ -13,7 +13,7 @@ import turnalike.units.UnitSystem;
 
 /** Each bound that a job sets is the one that is gone by: on its near side nothing is said, past it its warning, in its own figures. */
 class ShapeRulesTest {
-    private static final ShapeRules OWN = new ShapeRules(0.125, 0.6, 0.4, 0.8, 0.7, mm(3), mm(0.2));
+    private static final ShapeRules OWN = new ShapeRules(0.125, 0.6, 0.4, 0.8, 0.7, mm(3), mm(0.2), mm(0.15));
 
     private static List<String> told(ShapeRules rules, Member... members) {
         Pattern pattern = new Pattern("p", new Stock(Section.SQUARE, mm(60), mm(2000)), List.of(members));
@@ -63,6 +63,10 @@ class ShapeRulesTest {
                 "rattles",
                 new Tenon(mm(20), mm(15), Length.ZERO, Optional.of(mm(15.2)), Details.NONE),
                 new Tenon(mm(20), mm(15), Length.ZERO, Optional.of(mm(15.25)), Details.NONE));
+        moves(
+                "thicker than its hole; is that meant?",
+                new Tenon(mm(20), mm(15), Length.ZERO, Optional.of(mm(14.9)), Details.NONE),
+                new Tenon(mm(20), mm(15), Length.ZERO, Optional.of(mm(14.85)), Details.NONE));
     }
 
     private static Member[] necked(double reach, double neck, double heavy) {
@@ -93,7 +97,7 @@ class ShapeRulesTest {
 
     @Test
     void a_share_of_nothing_is_no_rule() {
-        assertThatThrownBy(() -> new ShapeRules(0.1, 0.4, 0, 1, 1, mm(1), mm(1)))
+        assertThatThrownBy(() -> new ShapeRules(0.1, 0.4, 0, 1, 1, mm(1), mm(1), mm(1)))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 }

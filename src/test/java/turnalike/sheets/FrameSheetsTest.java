@@ -43,7 +43,11 @@ class FrameSheetsTest {
         assertThat(plan.frame().orElseThrow().buildable()).isTrue();
         assertThat(PlanSheet.of(plan))
                 .containsExactlyElementsOf(Stream.of(PlanSheet.values())
-                        .filter(each -> !Set.of(PlanSheet.RAIL_STICK, PlanSheet.LEG_GUIDE, PlanSheet.SEAT_TEMPLATE)
+                        .filter(each -> !Set.of(
+                                        PlanSheet.RAIL_STICK,
+                                        PlanSheet.LEG_GUIDE,
+                                        PlanSheet.SEAT_TEMPLATE,
+                                        PlanSheet.JOINTS)
                                 .contains(each))
                         .toList());
         assertThat(String.join("", pages(PlanSheet.FRAME.of(plan, Paper.A4))))

@@ -31,7 +31,7 @@ import turnalike.units.UnitSystem;
 class StandSheetsTest {
     private static Plan plan(String kind, String frame) throws IOException {
         String text = Files.readString(Path.of("src/test/resources/turnalike/job/good/" + kind + ".job.json"))
-                .replaceFirst("(?s)\"frame\": \\{.*?\\}", "\"frame\": " + frame);
+                .replaceFirst("(?s)\"frame\": \\{(?:[^{}]|\\{[^{}]*})*}", "\"frame\": " + frame);
         return Plan.of(JobReader.read(text).job().orElseThrow(), Effort.ofAsks(2000));
     }
 

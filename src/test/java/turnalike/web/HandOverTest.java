@@ -71,8 +71,11 @@ class HandOverTest {
     void templates_and_outlines_are_handed_out() throws Exception {
         String page = get("/sheets").body();
         assertThat(page).contains("checking-template-a4.pdf", "outline.dxf");
-        EnumSet<PlanSheet> ofOthers =
-                EnumSet.of(PlanSheet.RAIL_STICK, PlanSheet.LEG_GUIDE, PlanSheet.SEAT_TEMPLATE); // of a row and of legs
+        EnumSet<PlanSheet> ofOthers = EnumSet.of(
+                PlanSheet.RAIL_STICK,
+                PlanSheet.LEG_GUIDE,
+                PlanSheet.SEAT_TEMPLATE,
+                PlanSheet.JOINTS); // of a row, of legs, of a told home
         ofOthers.forEach(sheet -> assertThat(page).doesNotContain(sheet.title() + ", A4"));
         for (PlanSheet sheet : EnumSet.complementOf(ofOthers)) {
             assertThat(page).contains(sheet.title() + ", A4", sheet.title() + ", US Letter", sheet.use());

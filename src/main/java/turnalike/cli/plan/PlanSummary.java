@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import turnalike.job.Job;
 import turnalike.job.MemberWeight;
 import turnalike.job.Plan;
+import turnalike.job.YearWords;
 import turnalike.job.set.Misfit;
 import turnalike.stock.StockPlan;
 import turnalike.units.Article;
@@ -40,6 +41,7 @@ public final class PlanSummary {
         plan.frame()
                 .ifPresent(fit ->
                         summary.out.append(FrameSummary.text(fit, plan.job().units())));
+        summary.year();
         summary.out.append(TurningSummary.text(plan));
         summary.warnings();
         return summary.out.toString();
@@ -107,7 +109,15 @@ public final class PlanSummary {
                 stock.rough().text(units),
                 stock.timber().boardFeet(),
                 stock.timber().cubicMetres());
+        line("  weights  %s", plan.spread().sentence());
         line("  octagon  mark %s in from each edge", stock.cornerCut().markIn().formatBoth(units));
+    }
+
+    private void year() {
+        plan.year().ifPresent(year -> {
+            line("");
+            YearWords.lines(year, units).forEach(each -> line("%s", each));
+        });
     }
 
     private void warnings() {

@@ -41,6 +41,8 @@ public final class PlanJson {
         plan.frame().ifPresent(fit -> FrameJson.write(root.putObject("frame"), fit));
         root.put("ended_by", plan.endedBy().word());
         LengthsJson.write(root, plan.lengths());
+        SpreadJson.write(root.putObject("spread"), plan.spread());
+        plan.year().ifPresent(year -> YearJson.write(root, year));
         warnings(root, plan);
         workings(root.putArray("workings"), plan.workings());
         return Json.print(root);

@@ -56,7 +56,7 @@ public final class BoardsFile {
      * @param units of lengths that carry none
      */
     public static Read read(String file, UnitSystem units) {
-        BoardsFile reader = new BoardsFile(CsvText.of(file, NAME), units);
+        BoardsFile reader = new BoardsFile(CsvText.of(file, NAME, "boards file"), units);
         reader.read();
         return new Read(reader.boards, reader.problems);
     }

@@ -220,7 +220,18 @@ public final class Fields {
      * @return the number; empty when a problem was told
      */
     public Optional<Double> number(String key, KeyType.Number range) {
-        String mend = "give a number from %s to %s".formatted(plain(range.least()), plain(range.most()));
+        return number(key, range, "give a number from %s to %s".formatted(plain(range.least()), plain(range.most())));
+    }
+
+    /**
+     * The same, of a range whose reason is told.
+     *
+     * @param key its name
+     * @param range what it may be
+     * @param mend how to mend that it is missing or out of range
+     * @return the number; empty when a problem was told
+     */
+    public Optional<Double> number(String key, KeyType.Number range, String mend) {
         return require(key, mend).flatMap(value -> {
             if (isIn(range, value)) {
                 return Optional.of(value.doubleValue());

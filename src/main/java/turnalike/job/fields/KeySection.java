@@ -18,6 +18,8 @@ public enum KeySection {
     ALIKE("How alike"),
     /** What the set goes into. */
     FRAME("Frame"),
+    /** Where the pieces will live. */
+    HOME("Where it will live"),
     /** What a wheel pulls before any spoke is in it. */
     BARE_WHEEL("The bare wheel"),
     /** Not asked for. */

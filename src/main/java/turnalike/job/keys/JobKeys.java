@@ -21,6 +21,7 @@ import turnalike.job.fields.KeyType.Text;
 import turnalike.job.fields.KeyType.Whole;
 import turnalike.job.fields.KeyType.Word;
 import turnalike.job.set.FrameKind;
+import turnalike.job.wood.HomeKeys;
 import turnalike.job.wood.WoodKeys;
 import turnalike.pieces.LikenessWeights;
 import turnalike.stock.Spares;
@@ -438,6 +439,13 @@ public final class JobKeys {
     public static final Key<Size> COUNTERWEIGHT_RADIUS = Key.may(
             "counterweight_radius", aboveZero(), "as in the frame, for a wheel that has none of its own", "none");
 
+    /** Where the pieces will live; left out, nothing is said of the year. */
+    public static final Key<Group> HOME = Key.may(
+            "home",
+            HomeKeys.GROUP,
+            "where the pieces will live: how their joints stand through the year",
+            "nothing is said of the year");
+
     /** What the set goes into; left out, nothing is placed. */
     public static final Key<Kinds> FRAME =
             Key.may("frame", FrameKind.KINDS, "what the set goes into, see below", "no placing");
@@ -460,6 +468,7 @@ public final class JobKeys {
             CHECKS,
             LIKENESS,
             COUNTERWEIGHT_RADIUS,
+            HOME,
             FRAME));
 
     private JobKeys() {}

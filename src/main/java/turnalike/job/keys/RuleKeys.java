@@ -187,6 +187,12 @@ public final class RuleKeys {
             new Size(false, Optional.of(USUAL.curves().line())),
             "two lines on a curve nearer than this are one",
             "0.5 mm");
+    /** How snug a tenon may be, {@link ShapeRules#tenonSnug}. */
+    public static final Key<Size> SNUG = Key.may(
+            "tenon_snug",
+            new Size(true, Optional.of(USUAL.shapes().tenonSnug())),
+            "a tenon thicker than its hole by so much is asked about",
+            "0.3 mm");
 
     /** The rules of thumb as one object. */
     public static final Key<Group> RULES = Key.may(
@@ -217,7 +223,8 @@ public final class RuleKeys {
                     LIMBER,
                     LONG_LEVEL,
                     STEP_SLOPE,
-                    LINE)),
+                    LINE,
+                    SNUG)),
             "rules of thumb that the advice goes by (common practice, no source, each)",
             "each its own");
 

@@ -22,6 +22,7 @@ import turnalike.job.keys.JobKeys.ToleranceKeys;
 import turnalike.job.set.Frame;
 import turnalike.job.set.FrameKind;
 import turnalike.job.set.PieceLength;
+import turnalike.job.wood.HomeReader;
 import turnalike.job.wood.WoodReader;
 import turnalike.pattern.CurveRules;
 import turnalike.pattern.Pattern;
@@ -35,6 +36,7 @@ import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
 import turnalike.wood.Wood;
+import turnalike.year.Home;
 
 /** The whole job file: format and units first, since they decide how the rest is read. */
 public final class JobReader {
@@ -96,6 +98,9 @@ public final class JobReader {
                 fields.objectOrEmpty(JobKeys.SETTINGS).flatMap(each -> SettingsReader.read(each, sized));
         Optional<LikenessWeights> likeness =
                 fields.objectOrEmpty(JobKeys.LIKENESS).flatMap(JobReader::likeness);
+        Optional<Home> home = fields.has(JobKeys.HOME)
+                ? fields.object(JobKeys.HOME, "write it in braces").flatMap(HomeReader::read)
+                : Optional.empty();
         fields.refuseUnknown(JobKeys.ROOT);
         frame.ifPresent(each -> count.ifPresent(number -> each.tellCount(number, reading)));
         if (reading.count() == 0) {
@@ -119,6 +124,7 @@ public final class JobReader {
                 likeness.orElseThrow(),
                 checks,
                 lathe.orElseThrow(),
+                home,
                 frame.map(each -> counterweight.map(each::withCounterweightAt).orElse(each))));
     }
 

@@ -76,13 +76,15 @@ final class RulesReader {
         Optional<Double> bead = fields.number(RuleKeys.BEAD);
         Optional<Length> groove = fields.size(RuleKeys.GROOVE);
         Optional<Length> play = fields.size(RuleKeys.PLAY);
+        Optional<Length> snug = fields.size(RuleKeys.SNUG);
         boolean whole = thin.isPresent()
                 && heavy.isPresent()
                 && cove.isPresent()
                 && vee.isPresent()
                 && bead.isPresent()
                 && groove.isPresent()
-                && play.isPresent();
+                && play.isPresent()
+                && snug.isPresent();
         return whole
                 ? Optional.of(new ShapeRules(
                         thin.get() / 100,
@@ -91,7 +93,8 @@ final class RulesReader {
                         vee.get() / 100,
                         bead.get() / 100,
                         groove.get(),
-                        play.get()))
+                        play.get(),
+                        snug.get()))
                 : Optional.empty();
     }
 

@@ -2,6 +2,7 @@ package turnalike.job.set;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import turnalike.effort.Effort;
 import turnalike.job.fields.Reading;
 import turnalike.pattern.Pattern;
@@ -18,6 +19,11 @@ public sealed interface Frame permits OnWheel, InRow, InLegs {
 
     /** {@return how many pieces are wanted for it in all, at least 1; of legs that do not say how many groups, one group's} */
     int pieces();
+
+    /** {@return how many make one group, where each group is to be alike by itself; empty where all pieces are} */
+    default OptionalInt group() {
+        return OptionalInt.empty();
+    }
 
     /**
      * {@return this frame with a counterweight radius told for the whole job; one of the frame's own comes first} Only a wheel has a use
@@ -70,6 +76,16 @@ public sealed interface Frame permits OnWheel, InRow, InLegs {
      * @param units in which lengths are told
      */
     default Optional<FrameFit> fit(Pattern pattern, Density density, UnitSystem units) {
+        return Optional.empty();
+    }
+
+    /**
+     * {@return what that end of the pattern goes into, and its wood where the frame tells it; empty for an end that goes into nothing}
+     *
+     * @param end of the pattern
+     * @param pattern what every piece copies
+     */
+    default Optional<Bored> bored(End end, Pattern pattern) {
         return Optional.empty();
     }
 

@@ -74,6 +74,16 @@ record InLegs(int places, OptionalInt groups, LegStance stance) implements Frame
     }
 
     @Override
+    public OptionalInt group() {
+        return OptionalInt.of(places);
+    }
+
+    @Override
+    public Optional<Bored> bored(End end, Pattern pattern) {
+        return end == LegsFitting.up(pattern) ? Optional.of(new Bored("seat", stance.seatWood())) : Optional.empty();
+    }
+
+    @Override
     public Optional<FrameFit> fit(Pattern pattern, Density density, UnitSystem units) {
         return stance.told() ? Optional.of(LegsFitting.of(this, pattern, units)) : Optional.empty();
     }

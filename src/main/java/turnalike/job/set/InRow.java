@@ -176,6 +176,11 @@ record InRow(int places, boolean counted, End seenFrom, RowRails rails, List<Pie
     }
 
     @Override
+    public Optional<Bored> bored(End end, Pattern pattern) {
+        return Optional.of(new Bored(end == End.START ? "lower rail" : "upper rail", rails.wood()));
+    }
+
+    @Override
     public Optional<FrameFit> fit(Pattern pattern, Density density, UnitSystem units) {
         return rails.clear().map(clear -> RowFitting.of(this, pattern, units));
     }

@@ -10,12 +10,16 @@ import turnalike.job.fields.Fields;
 import turnalike.job.fields.Key;
 import turnalike.job.fields.KeySection;
 import turnalike.job.fields.KeyType;
+import turnalike.job.fields.KeyType.Group;
 import turnalike.job.fields.KeyType.ListOf;
 import turnalike.job.fields.KeyType.Number;
 import turnalike.job.fields.KeyType.Size;
+import turnalike.job.wood.WoodKeys;
+import turnalike.job.wood.WoodReader;
 import turnalike.units.Angle;
 import turnalike.units.Article;
 import turnalike.units.Length;
+import turnalike.wood.Wood;
 
 /**
  * How legs stand under a seat or a table.
@@ -26,6 +30,7 @@ import turnalike.units.Length;
  * @param seatThickness of the seat, if told
  * @param apart between hole centres at the seat's underside, front to back and sideways, if told; both the same of three legs
  * @param stretchers heights over the floor, in order as told
+ * @param seatWood what the seat is made of, if told
  */
 record LegStance(
         boolean told,
@@ -33,7 +38,8 @@ record LegStance(
         Optional<Length> height,
         Optional<Length> seatThickness,
         Optional<LegsFit.Apart> apart,
-        List<Length> stretchers) {
+        List<Length> stretchers,
+        Optional<Wood> seatWood) {
     private static final double STEEPEST_DEG = 89;
     private static final int MOST_STRETCHERS = 12;
 
@@ -80,8 +86,11 @@ record LegStance(
                     "none")
             .asked(KeySection.FRAME, "Stretchers at", "heights over the floor, parted by semicolons");
 
+    static final Key<Group> SEAT_WOOD = Key.may(
+            "seat_wood", WoodKeys.beside(KeySection.FRAME, "Seat"), "what the seat is made of", "the piece's own wood");
+
     static final List<Key<?>> KEYS =
-            List.of(RAKE_DEG, SPLAY_DEG, FOOT_MOVES, HEIGHT, SEAT_THICKNESS, APART, STRETCHERS);
+            List.of(RAKE_DEG, SPLAY_DEG, FOOT_MOVES, HEIGHT, SEAT_THICKNESS, APART, STRETCHERS, SEAT_WOOD);
 
     LegStance {
         stretchers = List.copyOf(stretchers);
@@ -100,6 +109,7 @@ record LegStance(
         List<Length> moves = sizes(fields, FOOT_MOVES, "give two lengths: to the front or back, and to the side");
         List<Length> apart = sizes(fields, APART, "give one length or two: front to back, and sideways");
         List<Length> stretchers = sizes(fields, STRETCHERS, "give heights over the floor");
+        Optional<Wood> seatWood = WoodReader.besideOf(fields, SEAT_WOOD);
         if (fields.reading().count() == before) {
             together(fields, height, stretchers, places);
         }
@@ -112,7 +122,7 @@ record LegStance(
         Optional<LegsFit.Apart> holes = apart.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new LegsFit.Apart(apart.get(0), apart.get(apart.size() - 1)));
-        return Optional.of(new LegStance(told, angles, height, seat, holes, stretchers));
+        return Optional.of(new LegStance(told, angles, height, seat, holes, stretchers, seatWood));
     }
 
     /** Every length of a list, or none when any is wrong, which has then been told. */

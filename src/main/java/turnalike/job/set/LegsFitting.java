@@ -28,15 +28,21 @@ final class LegsFitting {
         this.stance = frame.stance();
         this.angles = stance.angles();
         this.units = units;
+        boolean startUp = up(pattern) == End.START;
         List<PlacedMember> run = pattern.placed();
-        Member first = run.get(0).member();
-        Member last = run.get(run.size() - 1).member();
-        boolean startUp = first.enters().isPresent() || last.enters().isEmpty();
-        Member top = startUp ? first : last;
+        Member top = run.get(startUp ? 0 : run.size() - 1).member();
         this.hole = top.enters();
         this.tenon = top.lengthInHole();
         Outline exposed = ExposedPart.of(pattern);
         this.leg = startUp ? exposed : exposed.reversed();
+    }
+
+    /** Which end of the pattern is under the seat. */
+    static End up(Pattern pattern) {
+        List<PlacedMember> run = pattern.placed();
+        boolean startEnters = run.get(0).member().enters().isPresent();
+        boolean endEnters = run.get(run.size() - 1).member().enters().isPresent();
+        return startEnters || !endEnters ? End.START : End.END;
     }
 
     static LegsFit of(InLegs frame, Pattern pattern, UnitSystem units) {

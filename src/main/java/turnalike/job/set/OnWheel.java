@@ -181,6 +181,11 @@ public record OnWheel(
     }
 
     @Override
+    public Optional<Bored> bored(End end, Pattern pattern) {
+        return Optional.of(end == hubEnd ? new Bored("hub", joinery.hubWood()) : new Bored("rim", joinery.rimWood()));
+    }
+
+    @Override
     public Optional<FrameFit> fit(Pattern pattern, Density density, UnitSystem units) {
         return Optional.of(WheelFitting.of(this, pattern, density, units));
     }

@@ -8,12 +8,16 @@ import turnalike.job.fields.Fields;
 import turnalike.job.fields.Key;
 import turnalike.job.fields.KeySection;
 import turnalike.job.fields.KeyType;
+import turnalike.job.fields.KeyType.Group;
 import turnalike.job.fields.KeyType.Number;
 import turnalike.job.fields.KeyType.Size;
 import turnalike.job.fields.Reading;
+import turnalike.job.wood.WoodKeys;
+import turnalike.job.wood.WoodReader;
 import turnalike.outline.Outline;
 import turnalike.units.Angle;
 import turnalike.units.Length;
+import turnalike.wood.Wood;
 
 /**
  * What a row stands between.
@@ -23,13 +27,15 @@ import turnalike.units.Length;
  * @param railsApart clear height between the rails, measured upright on an axis; the piece's exposed part if not told
  * @param rake by how much the rails rise; 0 for level ones
  * @param end from a post's face to the first axis, if told
+ * @param wood what the rails are made of, if told
  */
 record RowRails(
         Optional<Length> clear,
         Optional<Length> largestOpening,
         Optional<Length> railsApart,
         Angle rake,
-        Optional<Length> end) {
+        Optional<Length> end,
+        Optional<Wood> wood) {
     /** Beyond it nobody rakes a rail or a leg. */
     private static final double STEEPEST_DEG = 89;
 
@@ -65,7 +71,13 @@ record RowRails(
                     "such that the gap at the thickest place is the same beside a post as between two pieces")
             .asked(KeySection.FRAME, "First axis from a post", "left empty: the same gap everywhere");
 
-    static final List<Key<?>> KEYS = List.of(CLEAR, LARGEST_OPENING, RAILS_APART, RAKE_DEG, END);
+    static final Key<Group> RAIL_WOOD = Key.may(
+            "rail_wood",
+            WoodKeys.beside(KeySection.FRAME, "Rails"),
+            "what the rails are made of",
+            "the piece's own wood");
+
+    static final List<Key<?>> KEYS = List.of(CLEAR, LARGEST_OPENING, RAILS_APART, RAKE_DEG, END, RAIL_WOOD);
 
     static Optional<RowRails> read(Fields fields, OptionalInt places) {
         int before = fields.reading().count();
@@ -74,6 +86,7 @@ record RowRails(
         Optional<Length> apart = fields.size(RAILS_APART);
         Optional<Double> rake = fields.number(RAKE_DEG);
         Optional<Length> end = fields.size(END);
+        Optional<Wood> wood = WoodReader.besideOf(fields, RAIL_WOOD);
         if (fields.reading().count() > before) {
             return Optional.empty();
         }
@@ -91,7 +104,7 @@ record RowRails(
         clear.ifPresent(width -> end.ifPresent(first -> ends(fields, width, first, places)));
         return fields.reading().count() > before
                 ? Optional.empty()
-                : Optional.of(new RowRails(clear, largest, apart, Angle.ofDegrees(rake.orElseThrow()), end));
+                : Optional.of(new RowRails(clear, largest, apart, Angle.ofDegrees(rake.orElseThrow()), end, wood));
     }
 
     private static void ends(Fields fields, Length clear, Length end, OptionalInt places) {
@@ -108,7 +121,7 @@ record RowRails(
     }
 
     RowRails withEnd(Length other) {
-        return new RowRails(clear, largestOpening, railsApart, rake, Optional.of(other));
+        return new RowRails(clear, largestOpening, railsApart, rake, Optional.of(other), wood);
     }
 
     /** The clear height, over a piece. */

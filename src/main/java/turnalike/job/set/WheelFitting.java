@@ -20,6 +20,7 @@ import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
+import turnalike.wood.Wood;
 
 /** Sets a pattern into a wheel and looks where it touches. */
 final class WheelFitting {
@@ -122,7 +123,7 @@ final class WheelFitting {
                         joinery.axleHole().times(0.5),
                         given.hubRadius(),
                         length,
-                        joinery.hubWood().orElse(density),
+                        joinery.hubWood().map(Wood::density).orElse(density),
                         new RingBody.Holes(
                                 n,
                                 room.hubHole().orElse(Length.ZERO),
@@ -133,7 +134,7 @@ final class WheelFitting {
                         inner,
                         out,
                         thickness,
-                        joinery.rimWood().orElse(density),
+                        joinery.rimWood().map(Wood::density).orElse(density),
                         new RingBody.Holes(
                                 n,
                                 room.rimHole().orElse(Length.ZERO),

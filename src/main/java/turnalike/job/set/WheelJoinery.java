@@ -12,7 +12,6 @@ import turnalike.job.fields.KeyType.Size;
 import turnalike.job.fields.KeyType.Whole;
 import turnalike.job.wood.WoodKeys;
 import turnalike.job.wood.WoodReader;
-import turnalike.units.Density;
 import turnalike.units.Length;
 import turnalike.wood.Wood;
 
@@ -26,8 +25,8 @@ import turnalike.wood.Wood;
  * @param rimSeat depth of a mortise in the rim; the rim tenon's length if not told
  * @param rimWidth of the rim, radially, if told
  * @param rimThickness of the rim, along the axle, if told
- * @param rimWood density of the rim's wood, if told; else the piece's own
- * @param hubWood density of the hub's, likewise
+ * @param rimWood what the rim is made of, if told; else the piece's own
+ * @param hubWood what the hub is made of, likewise
  * @param segments how many pieces the rim is made of, if told
  * @param leastGap what is left at least between two neighbours, unwarned
  * @param leastWall what is left at least between two mortises, unwarned; where not told {@link #leastWall(Length)}
@@ -40,8 +39,8 @@ public record WheelJoinery(
         Optional<Length> rimSeat,
         Optional<Length> rimWidth,
         Optional<Length> rimThickness,
-        Optional<Density> rimWood,
-        Optional<Density> hubWood,
+        Optional<Wood> rimWood,
+        Optional<Wood> hubWood,
         OptionalInt segments,
         Length leastGap,
         Optional<Length> leastWall) {
@@ -131,8 +130,8 @@ public record WheelJoinery(
         Optional<Length> rimSeat = fields.size(RIM_SEAT);
         Optional<Length> rimWidth = fields.size(RIM_WIDTH);
         Optional<Length> rimThickness = fields.size(RIM_THICKNESS);
-        Optional<Density> rimWood = wood(fields, RIM_WOOD);
-        Optional<Density> hubWood = wood(fields, HUB_WOOD);
+        Optional<Wood> rimWood = WoodReader.besideOf(fields, RIM_WOOD);
+        Optional<Wood> hubWood = WoodReader.besideOf(fields, HUB_WOOD);
         OptionalInt segments = fields.whole(SEGMENTS).map(OptionalInt::of).orElse(OptionalInt.empty());
         Optional<Length> leastGap = fields.size(LEAST_GAP);
         Optional<Length> leastWall = fields.size(LEAST_WALL);
@@ -159,14 +158,6 @@ public record WheelJoinery(
                         segments,
                         leastGap.orElseThrow(),
                         leastWall));
-    }
-
-    private static Optional<Density> wood(Fields fields, Key<Group> key) {
-        return fields.has(key)
-                ? fields.object(key, "write it like {\"species\": \"White oak\"}")
-                        .flatMap(WoodReader::beside)
-                        .map(Wood::density)
-                : Optional.empty();
     }
 
     /**

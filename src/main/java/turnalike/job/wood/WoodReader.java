@@ -2,6 +2,8 @@ package turnalike.job.wood;
 
 import java.util.Optional;
 import turnalike.job.fields.Fields;
+import turnalike.job.fields.Key;
+import turnalike.job.fields.KeyType.Group;
 import turnalike.units.Density;
 import turnalike.wood.Moisture;
 import turnalike.wood.Species;
@@ -35,10 +37,23 @@ public final class WoodReader {
      *
      * @param fields the keys of its object, none of them taken
      */
-    public static Optional<Wood> beside(Fields fields) {
+    private static Optional<Wood> beside(Fields fields) {
         Optional<Wood> wood = plain(fields);
         fields.refuseUnknown(WoodKeys.BESIDE);
         return wood;
+    }
+
+    /**
+     * {@return the wood of something that is not turned, where the key is there; empty when it is not or a problem was told}
+     *
+     * @param fields the keys of the object around it
+     * @param key under which the wood stands
+     */
+    public static Optional<Wood> besideOf(Fields fields, Key<Group> key) {
+        return fields.has(key)
+                ? fields.object(key, "write it like {\"species\": \"White oak\"}")
+                        .flatMap(WoodReader::beside)
+                : Optional.empty();
     }
 
     private static Optional<Wood> plain(Fields fields) {

@@ -1,9 +1,11 @@
 package turnalike.pieces.control;
 
+import turnalike.pieces.StudentLaw;
+
 /**
- * Student's t as the normal score of the same tail: t and the score are exceeded equally often. For whole degrees of freedom both chances
- * are finite sums or series of positive terms. Source: Abramowitz and Stegun, Handbook of Mathematical Functions, 26.7.3, 26.7.4 and
- * 26.2.10 (from memory). The test holds it against distributions worked out another way.
+ * Student's t as the normal score of the same tail: t and the score are exceeded equally often. The normal chance is a series of positive
+ * terms. Source: Abramowitz and Stegun, Handbook of Mathematical Functions, 26.2.10 (from memory). The test holds it against distributions
+ * worked out another way.
  */
 final class TailScore {
     /** Beyond, a double no longer tells the chance from 1. */
@@ -19,7 +21,7 @@ final class TailScore {
         if (freedom < 1) {
             throw new IllegalArgumentException("at least one degree of freedom, was " + freedom);
         }
-        double chance = within(Math.abs(t), freedom);
+        double chance = StudentLaw.within(Math.abs(t), freedom);
         double low = 0;
         double high = MOST;
         for (int i = 0; i < HALVINGS; i++) {
@@ -31,24 +33,6 @@ final class TailScore {
             }
         }
         return Math.copySign((low + high) / 2, t);
-    }
-
-    /** The chance that Student's t lies between -t and t. */
-    private static double within(double t, int freedom) {
-        double angle = Math.atan2(t, Math.sqrt(freedom));
-        double sin = Math.sin(angle);
-        double cos = Math.cos(angle);
-        boolean odd = freedom % 2 == 1;
-        if (freedom == 1) {
-            return 2 * angle / Math.PI;
-        }
-        double term = odd ? cos : 1;
-        double sum = term;
-        for (int i = odd ? 3 : 2; i <= freedom - 2; i += 2) {
-            term *= cos * cos * (i - 1) / i;
-            sum += term;
-        }
-        return odd ? 2 / Math.PI * (angle + sin * sum) : sin * sum;
     }
 
     /** The chance that a normal score lies between -z and z. */

@@ -73,6 +73,11 @@ public record TurningView(String address, Plan plan) {
                         fit.sentences(units())));
     }
 
+    /** The joints through the year, if the job says where its pieces will live. */
+    public Optional<YearView> year() {
+        return plan.year().map(year -> YearView.of(year, units()));
+    }
+
     public List<FigureView> figures() {
         List<FigureView> out = new ArrayList<>();
         turning()

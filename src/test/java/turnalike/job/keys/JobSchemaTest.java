@@ -197,8 +197,7 @@ class JobSchemaTest {
                 "swell-bulges",
                 "swell-dips",
                 "chamfer-past-length",
-                "chamfer-past-middle",
-                "tenon-hole-small")) {
+                "chamfer-past-middle")) {
             out.put(name + ".json", "two sizes of one member");
         }
         for (String name : List.of("bead-too-wide", "square-too-wide", "stock-short")) {
@@ -212,6 +211,7 @@ class JobSchemaTest {
                 "curve-place-tiny")) {
             out.put(name + ".json", "one point and the one before it");
         }
+        out.put("home-swapped.json", "two seasons");
         for (String name : List.of("checks-beyond-the-end")) {
             out.put(name + ".json", "a place and the run's length");
         }

@@ -50,7 +50,7 @@ class TurningReaderTest {
                         5,
                         0.08,
                         Force.ofNewtons(250),
-                        new ShapeRules(0.12, 0.45, 0.55, 0.9, 0.8, Length.ofMm(2), Length.ofMm(0.4)),
+                        new ShapeRules(0.12, 0.45, 0.55, 0.9, 0.8, Length.ofMm(2), Length.ofMm(0.4), Length.ofMm(0.2)),
                         new SlenderRules(0.6, 0.85, 0.12),
                         new CurveRules(Length.ofMm(4), 2.5, Length.ofMm(0.6))));
     }

@@ -83,10 +83,10 @@ class FrameKindsTest {
                      "rocking": {"period_s": 6.4, "rests_at_deg": 90, "amplitude_deg": 10, "inertia_g_mm2": 2e8}}""";
             case ROW -> """
                     {"kind": "row", "places": 5, "seen_from": "end", "clear": 600, "largest_opening": 90, "rails_apart": 95,
-                     "rake_deg": 12, "end": 70}""";
+                     "rake_deg": 12, "end": 70, "rail_wood": {"species": "White oak", "moisture_pct": 10}}""";
             case LEGS -> """
                     {"kind": "legs", "places": 4, "groups": 2, "rake_deg": 12, "splay_deg": 8, "height": 90, "seat_thickness": 25,
-                     "apart": [200, 240], "stretchers": [30]}""";
+                     "apart": [200, 240], "stretchers": [30], "seat_wood": {"species": "American elm", "moisture_pct": 10}}""";
         };
     }
 
@@ -96,6 +96,8 @@ class FrameKindsTest {
             "frame.rocking.rim_radius",
             "frame.rim_wood.density_kg_m3",
             "frame.hub_wood.species",
+            "frame.rail_wood.density_kg_m3",
+            "frame.seat_wood.density_kg_m3",
             "frame.foot_moves",
             // The invented pieces are all of one length.
             "frame.lengths",

@@ -68,6 +68,27 @@ class TurningFeatureTest {
     }
 
     @Test
+    void a_home_typed_on_the_page_shows_the_joints_through_the_year_until_it_is_taken_out() throws Exception {
+        try (Served served = Served.in(folder)) {
+            String job = "/jobs/" + served.demo().text();
+            assertThat(served.get(job + "/turning").body()).doesNotContain("The joints through the year");
+            String air =
+                    "home.dry.temperature_c=21&home.dry.humidity_pct=30&home.damp.temperature_c=24&home.damp.humidity_pct=65";
+            assertThat(served.post(job + "/fields", air).statusCode()).isEqualTo(303);
+            assertThat(served.get(job + "/turning").body())
+                    .contains("The joints through the year", "1 hub tenon in the hub", "tightest when damp")
+                    .contains("differences drawn", "Trust a trial joint before these figures")
+                    .doesNotContain("Optional[", "style=\"");
+            assertThat(served.post(job + "/fields", "home.damp.humidity_pct=100")
+                            .body())
+                    .contains("give 5 to 95 percent; Wood Handbook Table 4-2 ends there");
+            String none = air.replaceAll("=[0-9]+", "=");
+            assertThat(served.post(job + "/fields", none).statusCode()).isEqualTo(303);
+            assertThat(served.get(job + "/turning").body()).doesNotContain("The joints through the year");
+        }
+    }
+
+    @Test
     void a_frame_is_drawn_with_its_figures_and_what_is_wrong_with_it_first() throws Exception {
         try (Served served = Served.in(folder)) {
             String text = served.store()

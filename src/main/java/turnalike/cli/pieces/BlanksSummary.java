@@ -1,0 +1,131 @@
+package turnalike.cli.pieces;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import turnalike.job.pieces.BlanksReport;
+import turnalike.pieces.blanks.BlankForecast;
+import turnalike.units.Article;
+
+/** What weighed blanks will give, as text. */
+final class BlanksSummary {
+    /** More rows than fit a screen or two help nobody; all are in the JSON. */
+    private static final int MOST_ROWS = 60;
+
+    private final BlanksReport report;
+    private final BlankForecast forecast;
+    private final StringBuilder out = new StringBuilder();
+
+    private BlanksSummary(BlanksReport report) {
+        this.report = report;
+        this.forecast = report.forecast();
+    }
+
+    static String text(BlanksReport report) {
+        BlanksSummary summary = new BlanksSummary(report);
+        summary.choice();
+        summary.table();
+        summary.questions();
+        return summary.out.toString();
+    }
+
+    private void line(String text, Object... values) {
+        out.append(String.format(Locale.ROOT, text, values)).append('\n');
+    }
+
+    private void choice() {
+        if (forecast.missing() > 0) {
+            line(
+                    "Too few blanks: %s that can be used, for %s wanted",
+                    Article.count(forecast.choose().size(), "blank"),
+                    Article.count(report.job().count(), "piece"));
+        }
+        List<BlankForecast.Forecast> turn =
+                forecast.choose().stream().filter(each -> !each.isFinished()).toList();
+        line("Turn       %s", labels(turn));
+        int done = forecast.choose().size() - turn.size();
+        if (done > 0) {
+            line(
+                    "Finished   %s, in the set",
+                    labels(forecast.choose().stream()
+                            .filter(BlankForecast.Forecast::isFinished)
+                            .toList()));
+        }
+        line("Spares     %s%s", labels(forecast.spares()), forecast.spares().isEmpty() ? "" : ", the best first");
+        double mean = report.meanOfChosen().grams();
+        line(
+                "Spread     %.1f g of %.1f g by the blanks' weights (%.1f %%); %.1f g (%.1f %%) to expect once turned, %s %% wanted",
+                forecast.spread().grams(),
+                mean,
+                percent(forecast.spread().grams(), mean),
+                forecast.expectedSpread().grams(),
+                percent(forecast.expectedSpread().grams(), mean),
+                plain(report.job().tolerances().massPct()));
+        line(
+                "Losses     %.1f %% to expect (%.1f %% told; %d lost, %d good so far): the set comes out with a chance of %.0f %%, weights aside",
+                100 * report.losses().rate(),
+                100 * report.losses().told(),
+                report.losses().lost(),
+                report.losses().good(),
+                100 * Math.floor(100 * report.chanceOfEnough()) / 100);
+    }
+
+    private void table() {
+        Set<String> chosen =
+                forecast.choose().stream().map(BlankForecast.Forecast::label).collect(Collectors.toSet());
+        line("");
+        line("%-12s %9s %9s %10s   %s", "blank", "weighs g", "kg/m3", "finished g", "nine in ten between");
+        forecast.blanks().stream()
+                .limit(MOST_ROWS)
+                .forEach(each -> line(
+                        "%-12s %9.1f %9.0f %10.1f   %s",
+                        each.label(),
+                        each.measured().blank().mass().grams(),
+                        each.measured().density().kgPerM3(),
+                        each.finished().grams(),
+                        note(each, chosen.contains(each.label()))));
+        if (forecast.blanks().size() > MOST_ROWS) {
+            line("… and %d more; --json has them all", forecast.blanks().size() - MOST_ROWS);
+        }
+    }
+
+    private static String note(BlankForecast.Forecast each, boolean chosen) {
+        if (each.measured().unusable().isPresent()) {
+            return each.measured().unusable().get();
+        }
+        if (each.isFinished()) {
+            return chosen ? "finished" : "finished, left out: too far from the others";
+        }
+        return String.format(
+                Locale.ROOT, "%.1f and %.1f%s", each.from().grams(), each.to().grams(), chosen ? "" : "   spare");
+    }
+
+    private void questions() {
+        if (report.questions().isEmpty()) {
+            return;
+        }
+        line("");
+        line("Please check");
+        report.questions().forEach(each -> line("  %s: %s (%s)", each.where(), each.what(), each.mend()));
+    }
+
+    private static String labels(List<BlankForecast.Forecast> blanks) {
+        if (blanks.isEmpty()) {
+            return "none";
+        }
+        String first = blanks.stream()
+                .limit(MOST_ROWS)
+                .map(BlankForecast.Forecast::label)
+                .collect(Collectors.joining(", "));
+        return blanks.size() > MOST_ROWS ? first + " and %d more".formatted(blanks.size() - MOST_ROWS) : first;
+    }
+
+    private static double percent(double part, double whole) {
+        return whole == 0 ? 0 : 100 * part / whole;
+    }
+
+    private static String plain(double value) {
+        return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
+    }
+}

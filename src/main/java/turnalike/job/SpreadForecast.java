@@ -1,0 +1,128 @@
+package turnalike.job;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import turnalike.pattern.PlacedMember;
+import turnalike.stock.SetChance;
+import turnalike.stock.Spares;
+import turnalike.stock.StockPlan;
+import turnalike.units.UnitSystem;
+import turnalike.units.Working;
+
+/**
+ * How the finished weights will differ, and how likely a set passes the mass tolerance, before any piece is turned.
+ *
+ * @param job the order
+ * @param scatter of single pieces
+ * @param blanks as many as the plan has
+ * @param chances of a set; empty for more than one group of legs, each of which is a set, and for very many pieces or
+ *     spares, of which nothing is simulated
+ */
+public record SpreadForecast(Job job, MassScatter scatter, int blanks, Optional<Chances> chances) {
+    /** More pieces than this make a page wait for them. */
+    private static final int MOST_PIECES = 1000;
+
+    /** So many spares are always looked at; up to five times as many where so many are planned. */
+    private static final int SPARES = 40;
+
+    private static final int MOST_SPARES = 5 * SPARES;
+
+    /** The chance that is planned for, the same as for losses. */
+    public static final double WANTED = Spares.WANTED_CHANCE;
+
+    /**
+     * The chances that a set comes out.
+     *
+     * @param asTheyCome with blanks taken as they come
+     * @param byWeight with blanks chosen alike by their weight
+     */
+    public record Chances(SetChance asTheyCome, SetChance byWeight) {}
+
+    static SpreadForecast of(Job job, StockPlan stock) {
+        MassScatter scatter = MassScatter.of(job);
+        int planned = stock.spares().spares();
+        boolean oneSet = job.frame()
+                .map(frame -> frame.group().orElse(job.count()) >= job.count())
+                .orElse(true);
+        Optional<Chances> chances = oneSet && job.count() <= MOST_PIECES && planned <= MOST_SPARES
+                ? Optional.of(chances(job, scatter, Math.max(SPARES, planned)))
+                : Optional.empty();
+        return new SpreadForecast(job, scatter, stock.spares().blanks(), chances);
+    }
+
+    private static Chances chances(Job job, MassScatter scatter, int spares) {
+        double pct = job.tolerances().massPct();
+        return new Chances(
+                new SetChance(job.count(), scatter.shareAsItComes(), pct, spares),
+                new SetChance(job.count(), scatter.shareByBlank(), pct, spares));
+    }
+
+    /**
+     * {@return the words: how weights scatter, and what that makes of a set}
+     */
+    public String sentence() {
+        int most = 0;
+        for (int i = 1; i < scatter.byMember().size(); i++) {
+            most = scatter.byMember().get(i).compareTo(scatter.byMember().get(most)) > 0 ? i : most;
+        }
+        PlacedMember member = job.pattern().placed().get(most);
+        String turning = String.format(
+                Locale.ROOT,
+                "turning within %s scatters them by %.1f g (%.1f %%), most of it the %s's %.1f g",
+                job.tolerances().diameter().format(job.units()),
+                scatter.turned().grams(),
+                100 * scatter.turnedShare(),
+                member.caption(),
+                scatter.byMember().get(most).grams());
+        if (job.count() == 1 || chances.isEmpty()) {
+            return turning; // a set of one differs from nothing
+        }
+        Chances of = chances.get();
+        return turning
+                + "; a set within %s %% comes out of blanks chosen alike by weight with a chance of %s, as they come of %s%s"
+                        .formatted(
+                                plain(job.tolerances().massPct()),
+                                percent(of.byWeight().ofBlanks(blanks, job.lossRate())),
+                                percent(of.asTheyCome().ofBlanks(blanks, job.lossRate())),
+                                spares(of.byWeight()));
+    }
+
+    private String spares(SetChance byWeight) {
+        Optional<Integer> wanted = byWeight.blanksFor(WANTED, job.lossRate());
+        int planned = blanks - job.count();
+        return wanted.map(blanksFor95 -> blanksFor95 - job.count())
+                .map(spares ->
+                        spares <= planned ? "" : ": turn %d spares rather than %d for 95 %%".formatted(spares, planned))
+                .orElse(": even %d spares do not give 95 %%".formatted(byWeight.mostMore()));
+    }
+
+    /** Never rounded up to sure, nor a small chance down to none: a simulation tells neither. */
+    private static String percent(double chance) {
+        double pct = 100 * chance;
+        if (pct < 1) {
+            return "less than 1 %";
+        }
+        return String.format(Locale.ROOT, "%.0f %%", Math.min(pct, 99));
+    }
+
+    private static String plain(double value) {
+        return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
+    }
+
+    /** {@return how the figures were found} */
+    public List<Working> workings() {
+        UnitSystem units = job.units();
+        return List.of(
+                MassScatter.working(job.tolerances().diameter(), units),
+                new Working(
+                        "chance of a set",
+                        "%d pieces and up to %d more, or as many as are planned, normal, drawn some thousand times with a fixed seed: in how many draws some run of neighbours in order of mass lies within %s %% of its mean; times the binomial chance of so many good ones"
+                                .formatted(
+                                        job.count(),
+                                        SPARES,
+                                        plain(job.tolerances().massPct())),
+                        Working.DERIVED,
+                        "to about one point in a hundred as the scatter is told, two and a half for very large sets; the scatter itself is the doubtful part"));
+    }
+}
