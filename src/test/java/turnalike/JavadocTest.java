@@ -153,6 +153,12 @@ class JavadocTest {
                 "-Xmaxwarns",
                 "9999",
                 "-notimestamp",
+                // Of the pages only what the comments ask for: nobody reads these.
+                "-noindex",
+                "-notree",
+                "-nohelp",
+                "-nonavbar",
+                "-nodeprecatedlist",
                 "-encoding",
                 "UTF-8",
                 "-d",

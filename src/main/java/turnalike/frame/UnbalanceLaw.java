@@ -38,8 +38,11 @@ public record UnbalanceLaw(Moment mean, Spread known, Spread estimated, int free
      * @param gMm in g·mm; not negative
      */
     public double within(double gMm) {
+        return within(gMm, spreads());
+    }
+
+    private double within(double gMm, List<Spread> each) {
         double sum = 0;
-        List<Spread> each = spreads();
         for (Spread spread : each) {
             sum += within(gMm, spread);
         }
@@ -55,11 +58,12 @@ public record UnbalanceLaw(Moment mean, Spread known, Spread estimated, int free
         if (!(probability > 0 && probability < 1)) {
             throw new IllegalArgumentException("a probability lies between 0 and 1, was " + probability);
         }
+        List<Spread> each = spreads();
         double from = 0;
-        double to = farGMm();
+        double to = farGMm(each);
         for (int halving = 0; halving < 50 && to - from > 1e-9 * to; halving++) {
             double middle = (from + to) / 2;
-            if (within(middle) < probability) {
+            if (within(middle, each) < probability) {
                 from = middle;
             } else {
                 to = middle;
@@ -89,9 +93,9 @@ public record UnbalanceLaw(Moment mean, Spread known, Spread estimated, int free
         return from + sum * (far - from) / panels / 3;
     }
 
-    private double farGMm() {
+    private double farGMm(List<Spread> each) {
         double widest = 0;
-        for (Spread spread : spreads()) {
+        for (Spread spread : each) {
             widest = Math.max(widest, spread.rmsGMm());
         }
         return Math.max(mean.gMm() + FAR * widest, Double.MIN_NORMAL);

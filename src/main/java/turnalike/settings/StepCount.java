@@ -4,11 +4,15 @@ import java.util.Arrays;
 
 /**
  * Counts, for a choice of openings, the fewest steps that carry a given mark to each mark: breadth first, all marks one step out, then two.
- * Built once and used for many choices; not for two threads at a time.
+ * Built once and used for many choices; not for two threads at a time. Annealing asks by the hundred thousand: where the marks fit into the
+ * bits of one number each pair is looked at once, not once for each step.
  */
 final class StepCount {
     private final Spans spans;
     private final int[] steps;
+    /** For each mark, those one step from it with the openings counted; of no length where the marks are too many. */
+    private final long[] neighbours;
+
     private int[] stick;
     private int unreached;
     private int sum;
@@ -16,6 +20,7 @@ final class StepCount {
     StepCount(Spans spans) {
         this.spans = spans;
         this.steps = new int[spans.marks()];
+        this.neighbours = new long[spans.marks() <= Long.SIZE ? spans.marks() : 0];
         this.stick = spans.stick;
     }
 
@@ -34,6 +39,10 @@ final class StepCount {
     /** Counts anew for the first {@code count} of the openings named, and the pinned ones. */
     void count(int[] chosen, int count) {
         start();
+        if (neighbours.length > 0) {
+            countBits(chosen, count);
+            return;
+        }
         for (int step = 1; step <= spans.mostSteps && unreached > 0; step++) {
             int before = unreached;
             for (int pin = 0; pin < spans.pinned; pin++) {
@@ -45,6 +54,41 @@ final class StepCount {
             if (before == unreached && step > 1) {
                 return;
             }
+        }
+    }
+
+    private void countBits(int[] chosen, int count) {
+        Arrays.fill(neighbours, 0);
+        for (int pin = 0; pin < spans.pinned; pin++) {
+            join(spans.openings.get(pin));
+        }
+        for (int i = 0; i < count; i++) {
+            join(spans.openings.get(chosen[i]));
+        }
+        long open = 0;
+        long frontier = 0;
+        for (int mark = 0; mark < steps.length; mark++) {
+            if (steps[mark] == 0) {
+                frontier |= 1L << mark;
+            } else {
+                open |= 1L << mark;
+            }
+        }
+        for (int step = 1; step <= spans.mostSteps && open != 0 && frontier != 0; step++) {
+            frontier = MarkBits.neighbours(neighbours, frontier) & open;
+            open &= ~frontier;
+            for (long rest = frontier; rest != 0; rest &= rest - 1) {
+                reach(Long.numberOfTrailingZeros(rest), step);
+            }
+        }
+    }
+
+    private void join(Opening opening) {
+        int[] low = opening.low();
+        int[] high = opening.high();
+        for (int i = 0; i < low.length; i++) {
+            neighbours[low[i]] |= 1L << high[i];
+            neighbours[high[i]] |= 1L << low[i];
         }
     }
 

@@ -5,6 +5,9 @@ import java.io.InputStream;
 import java.text.Bidi;
 import java.util.EnumMap;
 import java.util.Map;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import turnalike.drawing.svg.Typeface;
@@ -22,7 +25,12 @@ final class PdfFonts {
         PDType0Font font = loaded.get(face);
         if (font == null) {
             try (InputStream ttf = face.ttf()) {
-                font = PDType0Font.load(document, ttf, true);
+                TrueTypeFont letters = new TTFParser().parse(new RandomAccessReadBuffer(ttf));
+                // Each letter as its own glyph, as it is measured. PDFBox would ask the font for ligatures, word by
+                // word, with
+                // regular expressions made anew: half of a sheet's time.
+                letters.setEnableGsub(false);
+                font = PDType0Font.load(document, letters, true);
             }
             loaded.put(face, font);
         }

@@ -40,6 +40,7 @@ class ArchitectureTest {
             Map.entry("com.fasterxml.jackson", Set.of("job")),
             Map.entry("org.apache.commons.csv", Set.of("wood", "pieces", "trace")),
             Map.entry("org.apache.pdfbox", Set.of("sheets")),
+            Map.entry("org.apache.fontbox", Set.of("sheets")),
             Map.entry("boofcv", Set.of("photo")),
             Map.entry("com.drew", Set.of("photo")),
             Map.entry("java.awt.image", Set.of("photo")),

@@ -79,7 +79,12 @@ final class Levels {
 
     /** The program's own classes, wherever they were compiled to: none of the tests' and none made from the templates. */
     static JavaClasses classes() {
-        return new ClassFileImporter()
+        return Imported.CLASSES;
+    }
+
+    /** Read once for all tests: some 1,500 class files. */
+    private static final class Imported {
+        private static final JavaClasses CLASSES = new ClassFileImporter()
                 .withImportOption(location -> location.contains("/turnalike/"))
                 .importUrl(Main.class.getProtectionDomain().getCodeSource().getLocation());
     }

@@ -32,6 +32,9 @@ public record Ran(int code, String out, String err) {
         }
     };
 
+    /** Of a process that lives for seconds: compiling for a long life costs more than it brings. */
+    static final List<String> QUICK = List.of("-XX:+UseSerialGC", "-XX:TieredStopAtLevel=1");
+
     /** In this process: quick. */
     public static Ran here(String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -71,7 +74,8 @@ public record Ran(int code, String out, String err) {
                 Stream.of(arguments).takeWhile(each -> each.startsWith("-D")).toList();
         List<String> command = java();
         command.addAll(options);
-        command.addAll(List.of("-Djava.awt.headless=true", "-XX:+UseSerialGC", "-cp", classPath(), "turnalike.Main"));
+        command.addAll(QUICK);
+        command.addAll(List.of("-Djava.awt.headless=true", "-cp", classPath(), "turnalike.Main"));
         command.addAll(List.of(arguments).subList(options.size(), arguments.length));
         return command;
     }

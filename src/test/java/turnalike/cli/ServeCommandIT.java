@@ -27,7 +27,8 @@ class ServeCommandIT {
 
     private Process started(String... arguments) throws IOException {
         List<String> command = Ran.java();
-        command.addAll(List.of("-XX:+UseSerialGC", "-cp", Ran.classPath(), "turnalike.Main"));
+        command.addAll(Ran.QUICK);
+        command.addAll(List.of("-cp", Ran.classPath(), "turnalike.Main"));
         command.addAll(List.of(arguments));
         ProcessBuilder builder = new ProcessBuilder(command)
                 .redirectError(folder.resolve("stderr.txt").toFile());

@@ -13,7 +13,7 @@ import turnalike.units.Angle;
 class UnbalanceLawTest {
     @Test
     void the_normal_and_chi_square_probabilities_are_those_of_another_library() {
-        for (double z = -9; z <= 9; z += 0.37) {
+        for (double z = -9; z <= 9; z += 0.0137) {
             assertThat(NormalLaw.below(z)).isCloseTo(0.5 * Erf.erfc(-z / Math.sqrt(2)), within(2e-15));
         }
         for (int freedom : new int[] {1, 2, 3, 4, 7, 12, 39}) {

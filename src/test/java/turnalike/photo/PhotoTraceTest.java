@@ -20,7 +20,14 @@ import turnalike.units.Angle;
 import turnalike.units.Length;
 
 class PhotoTraceTest {
+    private static final TurnedShape SPINDLE = made();
+
+    /** One and the same, so that its pictures are made once. */
     private static TurnedShape spindle() {
+        return SPINDLE;
+    }
+
+    private static TurnedShape made() {
         List<double[]> points = new ArrayList<>();
         points.add(new double[] {0, 20});
         double at = TurnedShape.straight(points, 0, 40, 20, 20);

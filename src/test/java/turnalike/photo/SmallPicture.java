@@ -1,7 +1,9 @@
 package turnalike.photo;
 
 import java.awt.image.BufferedImage;
+import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** A small picture of a spindle made ray by ray in Java, quick enough for every build; the ground is even, the light comes from the camera. */
 record SmallPicture(
@@ -14,6 +16,8 @@ record SmallPicture(
         double tilt,
         double offX,
         double offY) {
+    private static final Map<SmallPicture, BufferedImage> MADE = new ConcurrentHashMap<>();
+
     static SmallPicture of(TurnedShape shape) {
         return new SmallPicture(shape, 1.25 * shape.length(), 500, 480, 360, 0, 0, 0, 0);
     }
@@ -34,13 +38,19 @@ record SmallPicture(
         return 2 * Math.toDegrees(Math.atan(width / 2.0 / focal));
     }
 
+    /** A picture of its own, that may be drawn on; the rays of one asked for before are not sent again. */
     BufferedImage image() {
-        return drawn(new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB), true);
+        BufferedImage made = MADE.computeIfAbsent(
+                this, each -> each.drawn(new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB), true));
+        BufferedImage copy = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+        copy.setData(made.getData());
+        return copy;
     }
 
     /** Draws the piece over what is there; the ground too, if wished. */
     BufferedImage drawn(BufferedImage image, boolean ground) {
         SplittableRandom dice = new SplittableRandom(5);
+        Pose pose = pose();
         double[] table = new double[(int) (shape.length() * 10) + 1];
         for (int i = 0; i < table.length; i++) {
             table[i] = shape.at(i / 10.0);
@@ -49,11 +59,12 @@ record SmallPicture(
             for (int x = 0; x < width; x++) {
                 double inside = 0;
                 double light = 0;
-                double near = share(table, x + 0.5, y + 0.5);
+                double near = share(table, pose, x + 0.5, y + 0.5);
                 int parts = Math.abs(near) > 4 ? 1 : 6;
                 for (int j = 0; j < parts; j++) {
                     for (int i = 0; i < parts; i++) {
-                        double deep = -share(table, x + (i + 0.5) / parts, y + (j + 0.5) / parts);
+                        double deep =
+                                -(parts == 1 ? near : share(table, pose, x + (i + 0.5) / parts, y + (j + 0.5) / parts));
                         if (deep > 0) {
                             inside += 1.0 / (parts * parts);
                             light += (0.25 + 0.75 * Math.min(1, Math.sqrt(deep / 12))) / (parts * parts);
@@ -79,29 +90,39 @@ record SmallPicture(
     }
 
     /** How far a ray passes the piece, in pixels; below 0 if it meets it. */
-    private double share(double[] table, double u, double v) {
+    private double share(double[] table, Pose pose, double u, double v) {
         double rayX = (u - width / 2.0) / focal;
         double rayY = (v - height / 2.0) / focal;
-        double cos = Math.cos(Math.toRadians(turn));
-        double sin = Math.sin(Math.toRadians(turn));
-        double flat = Math.cos(Math.toRadians(tilt));
-        double deep = Math.sin(Math.toRadians(tilt));
         double best = 1e9;
-        double widest = shape.widest() + 3;
-        double lean = Math.abs(deep) * shape.length() / 2;
+        double reach = pose.widest + pose.lean;
         double step = 0.5;
-        for (double t = distance - widest - lean; t <= distance + widest + lean; t += step) {
+        for (double t = distance - reach; t <= distance + reach; t += step) {
             double x = rayX * t - offX;
             double y = rayY * t - offY;
             double z = t - distance;
-            double along = x * cos * flat + y * sin * flat + z * deep;
-            double place = along + shape.length() / 2;
+            double along = x * pose.axisX + y * pose.axisY + z * pose.axisZ;
+            double place = along + pose.length / 2;
             double across = Math.sqrt(Math.max(0, x * x + y * y + z * z - along * along));
-            double end = Math.max(-place, place - shape.length());
-            double radius = end > 0 ? 0 : table[(int) Math.min(table.length - 1, Math.round(place * 10))];
-            double far = end > 0 ? Math.max(end, across - widest) : across - radius;
+            double end = Math.max(-place, place - pose.length);
+            double radius = end > 0 ? 0 : table[Math.min(table.length - 1, (int) (place * 10 + 0.5))];
+            double far = end > 0 ? Math.max(end, across - pose.widest) : across - radius;
             best = Math.min(best, far * focal / t);
         }
         return best;
+    }
+
+    /** How the piece lies, worked out once for all rays. */
+    private record Pose(double axisX, double axisY, double axisZ, double length, double widest, double lean) {}
+
+    private Pose pose() {
+        double flat = Math.cos(Math.toRadians(tilt));
+        double deep = Math.sin(Math.toRadians(tilt));
+        return new Pose(
+                Math.cos(Math.toRadians(turn)) * flat,
+                Math.sin(Math.toRadians(turn)) * flat,
+                deep,
+                shape.length(),
+                shape.widest() + 3,
+                Math.abs(deep) * shape.length() / 2);
     }
 }

@@ -3,6 +3,7 @@ package turnalike.settings;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
 import turnalike.units.Length;
 
@@ -24,6 +25,10 @@ final class EveryChoice {
     private final DividerProblem problem;
     private final double[] mm;
     private final double[] starts;
+    private final double tolerance;
+    private final double largest;
+    private final boolean[][] pinned;
+    private final boolean[][] barred;
     private List<List<Integer>> sticks = List.of(List.of());
     private List<Integer> stick = List.of();
     private Best best = new Best(0, -1, 0, 0);
@@ -38,6 +43,10 @@ final class EveryChoice {
                 .sorted()
                 .distinct()
                 .toArray();
+        this.tolerance = problem.matchTolerance().mm();
+        this.largest = problem.largest().map(Length::mm).orElse(Double.MAX_VALUE);
+        this.pinned = forEachTwo(this::isPinned);
+        this.barred = forEachTwo(this::isBarred);
     }
 
     static Best of(DividerProblem problem) {
@@ -131,7 +140,7 @@ final class EveryChoice {
         for (int round = 1; round <= most; round++) {
             for (int a = 0; a < mm.length; a++) {
                 for (int b = 0; b < mm.length; b++) {
-                    if (steps[a] == round - 1 && steps[b] > round && (pinned(a, b) || served(chosen, a, b))) {
+                    if (steps[a] == round - 1 && steps[b] > round && (pinned[a][b] || served(chosen, a, b))) {
                         steps[b] = round;
                     }
                 }
@@ -152,7 +161,7 @@ final class EveryChoice {
     private double shortestLastStep(double[] chosen, int[] steps, int mark) {
         double shortest = Double.POSITIVE_INFINITY;
         for (int a = 0; a < mm.length; a++) {
-            if (steps[a] == steps[mark] - 1 && pinned(a, mark)) {
+            if (steps[a] == steps[mark] - 1 && pinned[a][mark]) {
                 return 0;
             }
             if (steps[a] == steps[mark] - 1 && served(chosen, a, mark)) {
@@ -163,22 +172,36 @@ final class EveryChoice {
     }
 
     private boolean served(double[] chosen, int a, int b) {
+        if (barred[a][b]) {
+            return false;
+        }
         double distance = Math.abs(mm[a] - mm[b]);
-        double tolerance = problem.matchTolerance().mm();
-        double largest = problem.largest().map(Length::mm).orElse(Double.MAX_VALUE);
-        return !barred(a, b)
-                && Arrays.stream(chosen)
-                        .map(start -> Math.min(start + tolerance, largest))
-                        .anyMatch(opening -> Math.abs(distance - opening) <= tolerance + NOISE_MM);
+        for (double start : chosen) {
+            if (Math.abs(distance - Math.min(start + tolerance, largest)) <= tolerance + NOISE_MM) {
+                return true;
+            }
+        }
+        return false;
     }
 
-    private boolean pinned(int a, int b) {
+    private boolean isPinned(int a, int b) {
         double distance = Math.abs(mm[a] - mm[b]);
-        return a != b && !barred(a, b) && within(problem.pinned(), distance);
+        return a != b && !isBarred(a, b) && within(problem.pinned(), distance);
+    }
+
+    /** What hangs on two marks alone, told once for each two: it is asked for with every set of openings. */
+    private boolean[][] forEachTwo(BiPredicate<Integer, Integer> what) {
+        boolean[][] out = new boolean[mm.length][mm.length];
+        for (int a = 0; a < mm.length; a++) {
+            for (int b = 0; b < mm.length; b++) {
+                out[a][b] = what.test(a, b);
+            }
+        }
+        return out;
     }
 
     /** Forbidden, or some of a square lies between the two legs. */
-    private boolean barred(int a, int b) {
+    private boolean isBarred(int a, int b) {
         double low = Math.min(mm[a], mm[b]);
         double high = Math.max(mm[a], mm[b]);
         return within(problem.forbidden(), high - low)

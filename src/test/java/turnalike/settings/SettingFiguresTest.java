@@ -195,4 +195,82 @@ class SettingFiguresTest {
         PlanCheck.isSound(problem, plan);
         return plan;
     }
+
+    /** Where the wood is thinner than the caliper is set, what the sizing cut leaves shrinks with the opening, never below nothing. */
+    @Test
+    void a_caliper_is_opened_no_wider_than_the_wood() {
+        CaliperSetting wide = caliper(24, 23.2, 0.5, 1, 4);
+        assertThat(wide.atMost(Length.ofMm(24))).isSameAs(wide);
+        assertThat(wide.atMost(Length.ofMm(30))).isSameAs(wide);
+        CaliperSetting less = wide.atMost(Length.ofMm(23.75));
+        assertThat(less.opening()).isEqualTo(Length.ofMm(23.75));
+        assertThat(less.finished()).isEqualTo(Length.ofMm(23.2));
+        assertThat(less.leastLeft().mm()).isEqualTo(0.25, NOISE);
+        assertThat(less.members()).containsExactly(1, 4);
+        assertThat(wide.atMost(Length.ofMm(20)).leastLeft()).isEqualTo(Length.ZERO);
+    }
+
+    @Test
+    void two_calipers_of_one_opening_leave_the_less_and_finish_at_the_greater() {
+        CaliperSetting both = caliper(24, 23.2, 0.5, 1, 4).with(caliper(24, 23.6, 0.25, 2, 4));
+        assertThat(both.leastLeft()).isEqualTo(Length.ofMm(0.25));
+        assertThat(both.finished()).isEqualTo(Length.ofMm(23.6));
+        assertThat(both.members()).containsExactly(1, 2, 4);
+        assertThat(caliper(24, 23.6, 0.25, 2).with(caliper(24, 23.2, 0.5, 1)).leastLeft())
+                .isEqualTo(Length.ofMm(0.25));
+        assertThat(caliper(24, 23.6, 0.25, 2).with(caliper(24, 23.2, 0.5, 1)).finished())
+                .isEqualTo(Length.ofMm(23.6));
+        assertThatThrownBy(() -> both.with(caliper(24.1, 23.2, 0.5, 1))).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    private static CaliperSetting caliper(double opening, double finished, double left, Integer... members) {
+        return new CaliperSetting(
+                Length.ofMm(opening), Length.ofMm(finished), Length.ofMm(left), Arrays.asList(members));
+    }
+
+    @Test
+    void an_opening_misses_by_what_it_is_wider_and_not_by_rounding() {
+        DividerSetting setting = new DividerSetting(Length.ofMm(30), List.of(), false);
+        assertThat(setting.miss(Length.ofMm(10), Length.ofMm(39.9)).mm()).isEqualTo(0.1, NOISE);
+        assertThat(setting.miss(Length.ofMm(40.1), Length.ofMm(10)).mm()).isEqualTo(-0.1, NOISE);
+        assertThat(setting.miss(Length.ZERO, Length.ofMm(30 - Spans.SLACK_MM / 2)))
+                .isEqualTo(Length.ZERO);
+        assertThat(setting.miss(Length.ZERO, Length.ofMm(30 - 3 * Spans.SLACK_MM)))
+                .isNotEqualTo(Length.ZERO);
+    }
+
+    /** "Proven" is said where the bound meets what was found, and only there. */
+    @Test
+    void the_workings_promise_what_is_proven_and_no_more() {
+        DividerProblem problem = problem(0, 20, 55, 130);
+        GivenMarks none = GivenMarks.NONE;
+        assertThat(sure(DividerWorkings.of(problem, none, 3, 3), "fewest divider settings"))
+                .isEqualTo("proven");
+        assertThat(sure(DividerWorkings.of(problem, none, 4, 3), "fewest divider settings"))
+                .isEqualTo("best found; between 3 and 4 is not decided");
+        assertThat(DividerWorkings.of(problem, none, 3, 3))
+                .noneMatch(each -> each.figure().contains("stick"))
+                .noneMatch(each -> each.how().contains("as few marks from the stick"));
+        GivenMarks two = new GivenMarks(List.of(), List.of(), List.of(1, 2), 1);
+        assertThat(sure(DividerWorkings.of(problem, two, 3, 3), "fewest marks from the stick for want of an opening"))
+                .isEqualTo("best found; between 1 and 2 is not decided");
+        assertThat(DividerWorkings.of(problem, two, 3, 3)).anyMatch(each -> each.how()
+                .contains("no sound plan with as few marks from the stick has fewer than 3"));
+        GivenMarks one = new GivenMarks(List.of(), List.of(), List.of(1), 1);
+        assertThat(sure(DividerWorkings.of(problem, one, 3, 3), "fewest marks from the stick for want of an opening"))
+                .isEqualTo("proven");
+        assertThat(DividerWorkings.of(problem.withLimit(problem.markError()), none, 3, 3))
+                .anyMatch(each -> each.how().contains("for all of it, so at most 1 step")
+                        && !each.how().contains("1 steps"));
+        assertThat(DividerWorkings.of(problem.withLimit(problem.markError().times(2)), none, 3, 3))
+                .anyMatch(each -> each.how().contains("for all of it, so at most 2 steps"));
+    }
+
+    private static String sure(List<Working> workings, String figure) {
+        return workings.stream()
+                .filter(each -> each.figure().equals(figure))
+                .findFirst()
+                .orElseThrow()
+                .sureness();
+    }
 }

@@ -3,10 +3,12 @@ package turnalike.settings;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
+import java.util.Random;
 import java.util.stream.IntStream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
+import turnalike.settings.PatternFamilies.Family;
 
 class StepCountTest {
     @Test
@@ -28,6 +30,45 @@ class StepCountTest {
                 }
             }
         });
+    }
+
+    /** Up to 64 marks go by bits, more by pairs. */
+    @Test
+    void more_marks_than_a_number_has_bits_are_counted_alike() {
+        for (int marks = 62; marks <= 67; marks++) {
+            Random random = new Random(marks);
+            DividerProblem problem = DividersTest.problem(PatternFamilies.marks(Family.INCH_MEMBERS, marks, random));
+            Spans spans = problem.spans(problem.mostSteps(), problem.forbidden());
+            StepCount count = new StepCount(spans);
+            for (int again = 0; again < 20; again++) {
+                int[] chosen =
+                        random.ints(9, spans.pinned, spans.openings.size()).toArray();
+                count.count(chosen, chosen.length);
+                int[] steps = IntStream.range(0, marks).map(count::steps).toArray();
+                assertThat(steps).as("%d marks", marks).isEqualTo(overAndOver(spans, chosen));
+                assertThat(count.unreached()).isEqualTo((int)
+                        Arrays.stream(steps).filter(k -> k == Integer.MAX_VALUE).count());
+            }
+        }
+    }
+
+    private static int[] overAndOver(Spans spans, int[] chosen) {
+        int[] steps = new int[spans.marks()];
+        for (int mark = 0; mark < steps.length; mark++) {
+            steps[mark] = spans.given[mark] ? 0 : Integer.MAX_VALUE;
+        }
+        int[] openings = IntStream.concat(IntStream.range(0, spans.pinned), Arrays.stream(chosen))
+                .toArray();
+        for (int step = 1; step <= spans.mostSteps; step++) {
+            for (int one = 0; one < steps.length; one++) {
+                for (int other = 0; other < steps.length; other++) {
+                    if (steps[one] == step - 1 && steps[other] > step && joins(spans, openings, one, other)) {
+                        steps[other] = step;
+                    }
+                }
+            }
+        }
+        return steps;
     }
 
     /** Only the first of the openings named are counted. */

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import turnalike.drawing.piece.Samples;
 import turnalike.drawing.svg.Group;
@@ -23,8 +25,10 @@ class CutCardTest {
     private static final List<Pattern> PATTERNS =
             List.of(Samples.three(), Samples.spoke(), Samples.forty(150), Samples.forty(700), Samples.newel());
 
+    private static final Map<Pattern, Turning> TURNINGS = new HashMap<>();
+
     private static CutCardContent content(Pattern pattern, UnitSystem units) {
-        Turning turning = Turning.of(Works.stiff(pattern));
+        Turning turning = TURNINGS.computeIfAbsent(pattern, each -> Turning.of(Works.stiff(each)));
         return new CutCardContent(
                 "Invented job: " + pattern.name(),
                 "demonstration, not a real order",

@@ -31,11 +31,19 @@ final class PdfReading {
         }
 
         double least(int axis) {
-            return points.stream().mapToDouble(p -> p[axis]).min().orElseThrow();
+            double least = points.get(0)[axis];
+            for (double[] point : points) {
+                least = Math.min(least, point[axis]);
+            }
+            return least;
         }
 
         double most(int axis) {
-            return points.stream().mapToDouble(p -> p[axis]).max().orElseThrow();
+            double most = points.get(0)[axis];
+            for (double[] point : points) {
+                most = Math.max(most, point[axis]);
+            }
+            return most;
         }
 
         private double extent(int axis) {

@@ -33,9 +33,11 @@ class TemplateSheetsTest {
                     // The whole card is painted on every strip and clipped; its own box tells the datum and the back.
                     assertThat(card.width()).isCloseTo(pattern.length().mm(), within(TRUE_MM));
                     double axis = card.most(1) + outline.smallestRadius().mm();
+                    double datum = card.least(0);
+                    double back = card.least(1);
                     for (double[] point : card.points()) {
-                        double x = point[0] - card.least(0);
-                        boolean profile = point[1] > card.least(1) + 1
+                        double x = point[0] - datum;
+                        boolean profile = point[1] > back + 1
                                 && x > 0.05
                                 && x < pattern.length().mm() - 0.05;
                         assertThat(!profile || onOutline(outline, stations, x, axis - point[1]))

@@ -27,7 +27,7 @@ import turnalike.job.kept.StoreReport;
  * every job to the letter. A few damages here; {@code ./campaign damage} makes them by the ten thousand.
  */
 class FlipIT {
-    private static final int DAMAGES = Integer.getInteger("turnalike.damages", 150);
+    private static final int DAMAGES = Integer.getInteger("turnalike.damages", 60);
     private static final int JOBS = 3;
 
     @TempDir

@@ -29,7 +29,7 @@ import turnalike.job.kept.StoreReport;
  * the hundred.
  */
 class KillIT {
-    private static final int KILLS = Integer.getInteger("turnalike.kills", 30);
+    private static final int KILLS = Integer.getInteger("turnalike.kills", 14);
     private static final int WRITERS = 2;
     private static final int ROUNDS_ON_ONE_FILE = 20;
 

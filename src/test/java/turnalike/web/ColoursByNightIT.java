@@ -8,35 +8,50 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** By night only the colours are others: the same elements stand there, and are asked for everything else by day. */
 class ColoursByNightIT {
     @TempDir
-    private Path folder;
+    private static Path folder;
+
+    private static Served served;
+    private static Browser browser;
+
+    /** One site and one browser for all: nothing is edited here that another view would show. */
+    @BeforeAll
+    static void serve() throws Site.PortTaken {
+        served = Served.in(folder);
+        browser = Browser.open();
+    }
+
+    @AfterAll
+    static void close() {
+        browser.close();
+        served.close();
+    }
 
     private static List<String> faint(Page page) {
         return Axe.found(page, "color-contrast");
     }
 
     @Test
-    void every_word_stands_out_from_its_ground() throws Exception {
-        try (Served served = Served.in(folder);
-                Browser browser = Browser.open()) {
-            String job = "jobs/" + served.demo().text();
-            for (int width : new int[] {1280, 360}) {
-                Page page = browser.page(
-                        new NewContextOptions().setViewportSize(width, 800).setColorScheme(ColorScheme.DARK));
-                for (String view : AccessibilityIT.views(job)) {
-                    page.navigate(served.address() + view);
-                    page.waitForTimeout(150);
-                    assertThat(faint(page)).isEmpty();
-                }
-                AccessibilityIT.refused(page, served.address() + job + "?member=3");
+    void every_word_stands_out_from_its_ground() {
+        String job = "jobs/" + served.demo().text();
+        for (int width : new int[] {1280, 360}) {
+            Page page = browser.page(
+                    new NewContextOptions().setViewportSize(width, 800).setColorScheme(ColorScheme.DARK));
+            for (String view : AccessibilityIT.views(job)) {
+                page.navigate(served.address() + view);
+                page.waitForTimeout(150);
                 assertThat(faint(page)).isEmpty();
-                page.context().close();
             }
+            AccessibilityIT.refused(page, served.address() + job + "?member=3");
+            assertThat(faint(page)).isEmpty();
+            page.context().close();
         }
     }
 
@@ -65,41 +80,37 @@ class ColoursByNightIT {
             }""";
 
     @Test
-    void what_can_be_pressed_is_legible_under_the_pointer_and_in_focus() throws Exception {
-        try (Served served = Served.in(folder);
-                Browser browser = Browser.open()) {
-            String job = "jobs/" + served.demo().text();
-            for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
-                Page page = browser.page(
-                        new NewContextOptions().setViewportSize(1280, 900).setColorScheme(scheme));
-                for (String view : List.of("", job, job + "/pieces", job + "/match", job + "/sheets", "help")) {
-                    page.navigate(served.address() + view);
-                    // A search that goes on takes its button away when it ends.
-                    page.waitForCondition(() -> page.locator("#stop").count() == 0);
-                    for (Object look : (List<?>) page.evaluate(KINDS)) {
-                        Locator each = page.locator("[data-look='" + look + "']");
-                        each.hover(new Locator.HoverOptions().setForce(true));
-                        assertThat(((Number) each.evaluate(CONTRAST)).doubleValue())
-                                .as("%s, %s, under the pointer: %s", scheme, view, each.textContent())
-                                .isGreaterThanOrEqualTo(4.5);
-                        each.focus();
-                        assertThat(((Number) each.evaluate(CONTRAST)).doubleValue())
-                                .as("%s, %s, in focus: %s", scheme, view, each.textContent())
-                                .isGreaterThanOrEqualTo(4.5);
-                    }
+    void what_can_be_pressed_is_legible_under_the_pointer_and_in_focus() {
+        String job = "jobs/" + served.demo().text();
+        for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+            Page page = browser.page(
+                    new NewContextOptions().setViewportSize(1280, 900).setColorScheme(scheme));
+            for (String view : List.of("", job, job + "/pieces", job + "/match", job + "/sheets", "help")) {
+                page.navigate(served.address() + view);
+                // A search that goes on takes its button away when it ends.
+                page.waitForCondition(() -> page.locator("#stop").count() == 0);
+                for (Object look : (List<?>) page.evaluate(KINDS)) {
+                    Locator each = page.locator("[data-look='" + look + "']");
+                    each.hover(new Locator.HoverOptions().setForce(true));
+                    assertThat(((Number) each.evaluate(CONTRAST)).doubleValue())
+                            .as("%s, %s, under the pointer: %s", scheme, view, each.textContent())
+                            .isGreaterThanOrEqualTo(4.5);
+                    each.focus();
+                    assertThat(((Number) each.evaluate(CONTRAST)).doubleValue())
+                            .as("%s, %s, in focus: %s", scheme, view, each.textContent())
+                            .isGreaterThanOrEqualTo(4.5);
                 }
-                page.context().close();
             }
+            page.context().close();
         }
     }
 
     @Test
     void words_too_faint_are_found() {
-        try (Browser browser = Browser.open()) {
-            Page page = browser.page(
-                    new NewContextOptions().setViewportSize(400, 400).setColorScheme(ColorScheme.DARK));
-            page.setContent("<body style='background:#111'><p style='color:#333'>hardly seen</p></body>");
-            assertThat(faint(page)).isNotEmpty();
-        }
+        Page page =
+                browser.page(new NewContextOptions().setViewportSize(400, 400).setColorScheme(ColorScheme.DARK));
+        page.setContent("<body style='background:#111'><p style='color:#333'>hardly seen</p></body>");
+        assertThat(faint(page)).isNotEmpty();
+        page.context().close();
     }
 }

@@ -77,6 +77,11 @@ final class WheelScatter {
             return scale.plus(known).plus(seats).plus(holes);
         }
 
+        /** The balance points that were not measured, with how sure their mean is. */
+        Spread guessed() {
+            return unmeasured.plus(common());
+        }
+
         /** How sure the mean of the measured ones is that all the others are taken to share. */
         Spread common() {
             return balance.freedom() == 0
@@ -88,26 +93,29 @@ final class WheelScatter {
     /** What the placement's unbalance is likely to be; {@code outward} says that a balance point farther along stands farther out. */
     Expected of(WheelPlacement placement, boolean outward) {
         Sums sums = new Sums(placement.seats());
+        return new Expected(law(placement, outward, sums), shares(sums), next(placement, sums));
+    }
+
+    private UnbalanceLaw law(WheelPlacement placement, boolean outward, Sums sums) {
         boolean sampled = balance.freedom() > 0;
         double shift = (outward ? 1 : -1) * balance.shift().orElse(0);
         Moment mean = Moment.ofComponents(
                 placement.unbalance().xGMm() + shift * sums.commonX,
                 placement.unbalance().yGMm() + shift * sums.commonY);
-        Spread guessed = sums.unmeasured.plus(sums.common());
+        Spread guessed = sums.guessed();
         Spread rest = sums.rest();
-        UnbalanceLaw law = sampled
+        return sampled
                 ? new UnbalanceLaw(mean, rest, guessed, balance.freedom())
                 : new UnbalanceLaw(mean, rest.plus(guessed), Spread.NONE, 1);
-        return new Expected(law, shares(sums, guessed), next(placement, sums));
     }
 
-    private List<Expected.Share> shares(Sums sums, Spread guessed) {
+    private List<Expected.Share> shares(Sums sums) {
         List<Expected.Share> out = new ArrayList<>();
         out.add(new Expected.Share(
                 Expected.SCALE,
                 sums.scale.rmsGMm(),
                 String.format(Locale.ROOT, "steps of %s g", plain(terms.scale().grams()))));
-        out.add(new Expected.Share("balance points not measured", guessed.rmsGMm(), balance.stated()));
+        out.add(new Expected.Share("balance points not measured", sums.guessed().rmsGMm(), balance.stated()));
         out.add(new Expected.Share(
                 "balance points measured",
                 sums.known.rmsGMm(),
@@ -159,7 +167,7 @@ final class WheelScatter {
 
     /** The expected unbalance of a placement, what is to be smallest. */
     double expectedGMm(WheelPlacement placement, boolean outward) {
-        return of(placement, outward).meanGMm();
+        return law(placement, outward, new Sums(placement.seats())).expectedGMm();
     }
 
     /** By how much a piece's moment scatters for its balance point and the scale, as a variance in (g·mm)²: what differs from piece to piece. */

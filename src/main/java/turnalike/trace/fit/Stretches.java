@@ -1,5 +1,6 @@
 package turnalike.trace.fit;
 
+import java.util.Arrays;
 import java.util.List;
 
 /** How well each form explains the stations between two seams, by weighted least squares: χ², the sum of squared standardised misses. */
@@ -78,38 +79,75 @@ final class Stretches {
         return new Best(best, least);
     }
 
+    /** The sums of each form. Of all but the end stations nothing hangs on the seams, so that their loop asks nothing. */
     private void gather(Seam from, Seam to, double lengthMm) {
         for (double[] each : sums) {
-            java.util.Arrays.fill(each, 0);
+            Arrays.fill(each, 0);
         }
-        java.util.Arrays.fill(belly, 0);
+        Arrays.fill(belly, 0);
         double r0 = data.r[from.first()];
-        for (int i = from.first(); i <= to.last(); i++) {
+        double wSum = 0;
+        double wrSum = 0;
+        double wrrSum = 0;
+        for (int i = from.first() + 1; i < to.last(); i++) {
             double u = Math.min(1, Math.max(0, (data.x[i] - from.placeMm()) / lengthMm));
             double r = data.r[i] - r0;
-            boolean half = (i == from.first() && from.isShared()) || (i == to.last() && to.isShared());
-            double w = half ? weight[i] / 2 : weight[i];
+            double w = weight[i];
+            double wr = w * r;
+            wSum += w;
+            wrSum += wr;
+            wrrSum += wr * r;
             shares(u);
-            boolean atStart = data.swept && i == from.first();
-            boolean atEnd = data.swept && i == to.last();
             for (int k = 0; k < TWO.length; k++) {
-                boolean unsure = (atStart && TWO[k].steepAtStart()) || (atEnd && TWO[k].steepAtEnd());
-                if (!unsure) {
-                    add(sums[k], w, share[k], r);
-                }
+                double[] sum = sums[k];
+                double s = share[k];
+                sum[1] += w * s;
+                sum[2] += w * s * s;
+                sum[4] += wr * s;
             }
-            double v = u - 0.5;
-            belly[0] += w;
-            belly[1] += w * v;
-            belly[2] += w * v * v;
-            belly[3] += w * v * v * v;
-            belly[4] += w * v * v * v * v;
-            belly[5] += w * r;
-            belly[6] += w * r * v;
-            belly[7] += w * r * v * v;
+            bend(w, u - 0.5, r);
         }
-        double w0 = sums[0][5];
-        whole = w0;
+        for (double[] each : sums) {
+            each[0] = wSum;
+            each[3] = wrSum;
+            each[5] = wrrSum;
+        }
+        atEnd(from, to, lengthMm, from.first());
+        if (to.last() > from.first()) {
+            atEnd(from, to, lengthMm, to.last());
+        }
+        whole = sums[0][5];
+    }
+
+    /** The first or last station: half of it where a seam stands on it, none of it for forms that stand upright there. */
+    private void atEnd(Seam from, Seam to, double lengthMm, int i) {
+        double u = Math.min(1, Math.max(0, (data.x[i] - from.placeMm()) / lengthMm));
+        double r = data.r[i] - data.r[from.first()];
+        boolean half = (i == from.first() && from.isShared()) || (i == to.last() && to.isShared());
+        double w = half ? weight[i] / 2 : weight[i];
+        shares(u);
+        boolean atStart = data.swept && i == from.first();
+        boolean atEnd = data.swept && i == to.last();
+        for (int k = 0; k < TWO.length; k++) {
+            boolean unsure = (atStart && TWO[k].steepAtStart()) || (atEnd && TWO[k].steepAtEnd());
+            if (!unsure) {
+                add(sums[k], w, share[k], r);
+            }
+        }
+        bend(w, u - 0.5, r);
+    }
+
+    private void bend(double w, double v, double r) {
+        double wv = w * v;
+        double wvv = wv * v;
+        belly[0] += w;
+        belly[1] += wv;
+        belly[2] += wvv;
+        belly[3] += wvv * v;
+        belly[4] += wvv * v * v;
+        belly[5] += w * r;
+        belly[6] += wv * r;
+        belly[7] += wvv * r;
     }
 
     /** Σ w r² of the stretch. */
@@ -198,8 +236,8 @@ final class Stretches {
         double[] cost = new double[n];
         int[] before = new int[n];
         Form[] form = new Form[n];
-        java.util.Arrays.fill(cost, Double.POSITIVE_INFINITY);
-        java.util.Arrays.fill(form, Form.LEVEL);
+        Arrays.fill(cost, Double.POSITIVE_INFINITY);
+        Arrays.fill(form, Form.LEVEL);
         cost[0] = 0;
         for (int to = 1; to < n; to++) {
             for (int from = 0; from < to; from++) {

@@ -32,6 +32,7 @@ public final class PlanCache {
     private final PageWork work;
     private final Map<JobText, CompletableFuture<Plan>> plans = recent();
     private final Map<DividerProblem, DividerOutcome> searched = recent();
+    private final Map<JobText, Sought> nudges = recent();
     /** What each job's text is; one person's page never ends the search for another's job. */
     private final Map<JobId, Latest> latest = recent();
 
@@ -47,6 +48,9 @@ public final class PlanCache {
             this.text = text;
         }
     }
+
+    /** What was found for a text, counted from these settings. */
+    private record Sought(DividerPlan from, Nudges found) {}
 
     /** @param work where plans are made; searches go on beside it, as long as they may */
     public PlanCache(PageWork work) {
@@ -140,10 +144,30 @@ public final class PlanCache {
         return Plan.of(text.job(), problem -> best);
     }
 
-    /** What would save an opening, after some seconds of search; ended early by the job's next edit. */
+    /**
+     * What would save an opening, after some seconds of search; ended early by the job's next edit. Who comes back to the same text and
+     * settings is answered at once, with what was found then.
+     */
     public Nudges nudges(JobId job, JobText text, Plan plan) {
         Latest last = latest(job, text);
-        return NudgeSearch.of(text, plan, Patience.of(PATIENCE_MS, last));
+        DividerPlan from = plan.settings().dividers();
+        Optional<Sought> earlier = sought(text).filter(each -> each.from().equals(from));
+        if (earlier.isPresent()) {
+            return earlier.get().found();
+        }
+        Nudges found = NudgeSearch.of(text, plan, Patience.of(PATIENCE_MS, last));
+        if (!last.over) {
+            synchronized (nudges) {
+                nudges.put(text, new Sought(from, found));
+            }
+        }
+        return found;
+    }
+
+    private Optional<Sought> sought(JobText text) {
+        synchronized (nudges) {
+            return Optional.ofNullable(nudges.get(text));
+        }
     }
 
     /** So long by the clock, and no longer than the job's text is the one it was begun for. */

@@ -13,7 +13,7 @@ import java.util.List;
 
 /**
  * Boards that are ripped in one way each, put to OR-Tools CP-SAT: a Boolean for each board, a whole number for each kind of blank in each of its
- * stretches; boards alike are opened in order. Shares no code with the search.
+ * stretches; boards alike are opened in order, the fuller before. Shares no code with the search.
  */
 final class CpSatPacking {
     record Found(long cost, long bound, boolean proven, double seconds) {}
@@ -36,6 +36,7 @@ final class CpSatPacking {
         }
         for (Question.Type type : question.types()) {
             BoolVar before = null;
+            LinearExprBuilder fuller = null;
             for (int copy = 0; copy < Math.min(type.count(), mostBoards); copy++) {
                 BoolVar open = model.newBoolVar("open");
                 cost.addTerm(open, type.cost());
@@ -43,12 +44,17 @@ final class CpSatPacking {
                     model.addImplication(open, before);
                 }
                 before = open;
+                LinearExprBuilder load = LinearExpr.newBuilder();
                 int[] rip = type.rips().get(0);
                 for (int stretch = 0; stretch < rip.length; stretch++) {
                     for (int strip = 0; strip < rip[stretch]; strip++) {
-                        fill(question, model, question.stretches().get(stretch), open, cut);
+                        fill(question, model, question.stretches().get(stretch), open, cut, load);
                     }
                 }
+                if (fuller != null) {
+                    model.addGreaterOrEqual(fuller, load);
+                }
+                fuller = load;
             }
         }
         for (int kind = 0; kind < question.kinds(); kind++) {
@@ -69,13 +75,19 @@ final class CpSatPacking {
     }
 
     private static void fill(
-            Question question, CpModel model, Question.Stretch stretch, BoolVar open, List<LinearExprBuilder> cut) {
+            Question question,
+            CpModel model,
+            Question.Stretch stretch,
+            BoolVar open,
+            List<LinearExprBuilder> cut,
+            LinearExprBuilder load) {
         LinearExprBuilder weight = LinearExpr.newBuilder();
         for (int kind = 0; kind < question.kinds(); kind++) {
             long most = Math.min(question.demand()[kind], stretch.capacity() / question.weights()[kind]);
             if (most > 0) {
                 IntVar copies = model.newIntVar(0, most, "copies");
                 weight.addTerm(copies, question.weights()[kind]);
+                load.addTerm(copies, question.weights()[kind]);
                 cut.get(kind).add(copies);
             }
         }

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import turnalike.job.Plan;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobText;
+import turnalike.job.nudge.Nudges;
 import turnalike.web.kit.PageWork;
 
 class PlanCacheTest {
@@ -154,5 +155,34 @@ class PlanCacheTest {
         plans.patient(ONE, twelve(32, 12.3));
         assertThat(plans.now(ANOTHER, twelve(32, 12.9))).isSameAs(other);
         assertThat(plans.now(ANOTHER, twelve(33, 12.3))).isNotSameAs(sameMarks);
+    }
+
+    /** Invented; half a millimetre makes the two ends' distances one. */
+    private static JobText nearlyEven(double last) {
+        return JobText.read("""
+                        {"format": "turnalike-job", "version": 1, "title": "Nearly even", "units": "mm",
+                         "tolerances": {"mark": 0.5},
+                         "pattern": {"stock": {"section": "round", "size": 40, "length": 130}, "members": [
+                          {"kind": "cylinder", "length": 20, "diameter": 30},
+                          {"kind": "cylinder", "length": 80, "diameter": 25},
+                          {"kind": "cylinder", "length": %s, "diameter": 30}]},
+                         "wood": {"density_kg_m3": 700}}
+                        """.formatted(last)).text().orElseThrow();
+    }
+
+    @Test
+    void nudges_are_sought_once_for_a_text_and_its_settings() {
+        PlanCache plans = new PlanCache(PageWork.onThisMachine());
+        JobText text = nearlyEven(20.5);
+        Plan plan = plans.patient(ONE, text);
+        Nudges found = plans.nudges(ONE, text, plan);
+        assertThat(found.nudges()).isNotEmpty();
+        assertThat(plans.nudges(ONE, nearlyEven(20.5), plan)).isSameAs(found);
+        JobText moved = nearlyEven(20);
+        Plan even = plans.patient(ONE, moved);
+        assertThat(plans.nudges(ONE, moved, even).nudges()).isEmpty();
+        assertThat(plans.nudges(ONE, text, even))
+                .as("counted from other settings")
+                .isNotSameAs(found);
     }
 }
