@@ -26,7 +26,7 @@ public final class TimesFile {
     private static final int MOST_LINES = 10_000;
     private static final int LONGEST_STAGE = 40;
 
-    /** A month without sleep: what is longer is a slip (chosen). */
+    /** A month without sleep: what is longer is a slip (common practice, no source). */
     private static final double MOST_MINUTES = 43_200;
 
     private static final Pattern PLAIN = Pattern.compile("[0-9]{1,6}([.,][0-9]{1,6})?");
