@@ -25,6 +25,7 @@ import turnalike.cli.pieces.LikenessCommand;
 import turnalike.cli.pieces.MendCommand;
 import turnalike.cli.plan.NudgeCommand;
 import turnalike.cli.plan.PlanCommand;
+import turnalike.cli.price.PriceCommand;
 import turnalike.cli.store.CheckCommand;
 import turnalike.cli.store.GiveCommand;
 import turnalike.cli.store.HistoryCommand;
@@ -57,6 +58,7 @@ import turnalike.units.Problem;
             BoardsCommand.class,
             TraceCommand.class,
             BlanksCommand.class,
+            PriceCommand.class,
             MatchCommand.class,
             ControlCommand.class,
             LikenessCommand.class,

@@ -128,4 +128,22 @@ public record CsvText(char separator, List<Line> lines, Optional<Problem> broken
                 : "this is not a table in plain text";
         return Optional.of(new Problem(file, what, MEND));
     }
+
+    /**
+     * {@return a line of a table, ended by a line end; what a spreadsheet would take for a formula is written as text}
+     *
+     * @param cells of the line
+     */
+    public static String row(List<String> cells) {
+        StringBuilder out = new StringBuilder();
+        try {
+            // Not through CSVPrinter: its class file names an annotation that is not on our path, and the compiler
+            // warns of it.
+            CSVFormat.DEFAULT.printRecord(
+                    out, cells.stream().map(PlainCell::write).toArray());
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible); // a StringBuilder takes everything
+        }
+        return out.toString();
+    }
 }

@@ -1,7 +1,5 @@
 package turnalike.pieces;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -11,7 +9,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import org.apache.commons.csv.CSVFormat;
 import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.Parsed;
@@ -35,19 +32,9 @@ final class PiecesWriter {
         columns.forEach(column -> header.add(column.format()));
         header.addAll(extras);
         StringBuilder out = new StringBuilder();
-        line(header, out);
-        pieces.forEach(piece -> line(cells(piece, columns, extras, units), out));
+        out.append(CsvText.row(header));
+        pieces.forEach(piece -> out.append(CsvText.row(cells(piece, columns, extras, units))));
         return out.toString();
-    }
-
-    // Not through CSVPrinter: its class file names an annotation that is not on our path, and the compiler warns of it.
-    private static void line(List<String> cells, StringBuilder out) {
-        try {
-            CSVFormat.DEFAULT.printRecord(
-                    out, cells.stream().map(PlainCell::write).toArray());
-        } catch (IOException impossible) {
-            throw new UncheckedIOException(impossible); // a StringBuilder takes everything
-        }
     }
 
     private static List<String> cells(

@@ -1,0 +1,143 @@
+package turnalike.cli.price;
+
+import java.io.PrintWriter;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import turnalike.cli.kit.InputFiles;
+import turnalike.cli.kit.OutputFolder;
+import turnalike.cli.kit.PaperChoice;
+import turnalike.cli.kit.Today;
+import turnalike.cli.kit.UserError;
+import turnalike.cli.kit.WorkingsText;
+import turnalike.cli.kit.WrittenFiles;
+import turnalike.job.Job;
+import turnalike.job.answer.PriceJson;
+import turnalike.job.price.InvoiceFile;
+import turnalike.job.price.PriceReport;
+import turnalike.job.price.TimesFile;
+import turnalike.price.Charges;
+import turnalike.sheets.Paper;
+import turnalike.sheets.QuoteSheet;
+
+@Command(
+        name = "price",
+        description = {
+            "What the whole order takes, from the times of the pieces made so far, and what it comes to at your own rate.",
+            "TIMES.csv needs the columns stage and minutes, a line for a piece in the order they were made; pieces, if a line is for several"
+                    + " done in one go, or 0 for what is done once for the order."
+        },
+        footer = {
+            "",
+            "Example: turnalike price wheel.job.json --times times.csv --rate 45 --other wood=62.50 --out quote"
+        },
+        mixinStandardHelpOptions = true)
+public final class PriceCommand implements Runnable {
+    @Parameters(index = "0", paramLabel = "JOB", description = "The job file (*.job.json).")
+    private Path jobFile = Path.of("");
+
+    @Option(names = "--times", required = true, paramLabel = "TIMES.csv", description = "What was timed.")
+    private Path timesFile = Path.of("");
+
+    @Option(
+            names = "--rate",
+            paramLabel = "MONEY",
+            description = "Your rate for an hour; without it times alone are told.")
+    private Optional<String> rate = Optional.empty();
+
+    @Option(
+            names = "--other",
+            paramLabel = "WHAT=MONEY",
+            description = "What you charge besides, for the whole order; may be given several times.")
+    private Map<String, String> others = new LinkedHashMap<>();
+
+    @Option(names = "--markup", paramLabel = "PCT", description = "Per hundred on all of it (if left out: 0).")
+    private String markup = "0";
+
+    @Option(
+            names = "--tax",
+            paramLabel = "PCT",
+            description = "Per hundred, as you have to charge it (if left out: 0).")
+    private String tax = "0";
+
+    @Option(names = "--currency", paramLabel = "WORD", description = "Stands beside the figures.")
+    private String currency = "";
+
+    @Option(names = "--json", description = "Print one JSON object: minutes at full precision, money to a hundredth.")
+    private boolean json;
+
+    @Option(names = "--workings", description = "Say how it was found, and the source.")
+    private boolean workings;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            description = "Write the quote (PDF, SVG) and invoice.csv into this folder.")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            description = "a4, letter or both; else letter for inches, A4 for millimetres.")
+    private Optional<PaperChoice> paper = Optional.empty();
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    @Override
+    public void run() {
+        Charges charges = charges();
+        Job job = InputFiles.job(jobFile);
+        TimesFile.Read times = TimesFile.parse(InputFiles.text(timesFile));
+        if (!times.problems().isEmpty()) {
+            throw InputFiles.in(timesFile, times.problems());
+        }
+        PriceReport report = PriceReport.of(job, times.stages(), charges);
+        Optional<OutputFolder> folder = out.map(OutputFolder::new);
+        folder.ifPresent(each -> write(report, each));
+        PrintWriter console = spec.commandLine().getOut();
+        if (json) {
+            console.print(PriceJson.print(report));
+        } else {
+            console.print(PriceSummary.text(report));
+            if (workings) {
+                console.print(WorkingsText.text(report.workings()));
+            }
+            folder.ifPresent(each -> console.print(WrittenFiles.list(each.written())));
+        }
+        console.flush();
+    }
+
+    private Charges charges() {
+        Optional<BigDecimal> hourly = rate.map(text -> Amounts.money("--rate", text));
+        if (hourly.isEmpty() && (!others.isEmpty() || out.isPresent())) {
+            throw UserError.of("--rate", "is missing", "give your rate for an hour, and a price is made");
+        }
+        List<Charges.Other> besides = others.entrySet().stream()
+                .map(each -> new Charges.Other(
+                        Amounts.word("--other", each.getKey()),
+                        Amounts.money("--other " + each.getKey(), each.getValue())))
+                .toList();
+        return new Charges(
+                hourly,
+                besides,
+                Amounts.percent("--markup", markup),
+                Amounts.percent("--tax", tax),
+                currency.isEmpty() ? "" : Amounts.word("--currency", currency));
+    }
+
+    private void write(PriceReport report, OutputFolder folder) {
+        report.quote().ifPresent(quote -> folder.write("invoice.csv", InvoiceFile.text(quote)));
+        for (Paper each : paper.orElse(PaperChoice.usual(report.job().units())).papers()) {
+            folder.write(QuoteSheet.of(report, Today.text(), each));
+        }
+    }
+}
