@@ -4,7 +4,7 @@ import java.awt.image.BufferedImage;
 import java.util.SplittableRandom;
 
 /** A small picture of a spindle made ray by ray in Java, quick enough for every build; the ground is even, the light comes from the camera. */
-record SmallPicture(
+public record SmallPicture(
         TurnedShape shape,
         double distance,
         double focal,
@@ -14,11 +14,11 @@ record SmallPicture(
         double tilt,
         double offX,
         double offY) {
-    static SmallPicture of(TurnedShape shape) {
+    public static SmallPicture of(TurnedShape shape) {
         return new SmallPicture(shape, 1.25 * shape.length(), 500, 480, 360, 0, 0, 0, 0);
     }
 
-    SmallPicture turned(double degrees) {
+    public SmallPicture turned(double degrees) {
         return new SmallPicture(shape, distance, focal, width, height, degrees, tilt, offX, offY);
     }
 
@@ -34,7 +34,7 @@ record SmallPicture(
         return 2 * Math.toDegrees(Math.atan(width / 2.0 / focal));
     }
 
-    BufferedImage image() {
+    public BufferedImage image() {
         return drawn(new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB), true);
     }
 
