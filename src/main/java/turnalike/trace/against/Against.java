@@ -45,7 +45,7 @@ public final class Against {
         boolean turn = otherWay.cost() < CLEARLY * asItLay.cost();
         boolean clear = turn || asItLay.cost() < CLEARLY * otherWay.cost();
         Seen seen = Seen.of(turn ? turned : profile, original.surest().mm());
-        BendFit fit = new BendFit(bend, seen, (turn ? otherWay : asItLay).shiftMm(), manner.squaresTell()).fit();
+        BendFit fit = new BendFit(bend, seen, (turn ? otherWay : asItLay).shiftMm(), manner).fit();
         return new Told(pattern, bend, fit, seen, manner).comparison(turn ? turned : profile, turn, !clear);
     }
 

@@ -17,6 +17,7 @@ final class Bend {
     private static final double SAME_MM = 1e-6;
 
     /** A member's spots, as indices of {@link Bend#spotMm}, with the figure of the growth at each. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     record Stretch(PlacedMember placed, int firstSpot, int[] growths) {
         int lastSpot() {
             return firstSpot + growths.length - 1;

@@ -10,6 +10,9 @@ import java.util.List;
  * of stays with its neighbours, as unsure as a {@link Belief} says.
  */
 final class BendFit {
+    /** A picture's light and lens move its edges alike over some way along the piece: a choice of ours. */
+    private static final double TOGETHER_MM = 5;
+
     private static final int TURNS = 20;
     private static final double HUBER = 3;
     /** Stations further off than this belong to nothing of the pattern. */
@@ -24,6 +27,7 @@ final class BendFit {
     private final BentLine line;
     private final Seen seen;
     private final boolean squaresTell;
+    private final double share;
     private final List<Belief> beliefs;
     final double[] figures;
     private double[][] matrix = new double[0][0];
@@ -31,13 +35,14 @@ final class BendFit {
 
     /**
      * @param rough shifts of the edges between members, to begin with
-     * @param squaresTell whether sides left square were measured across their flats; a photograph does not tell
+     * @param manner how what was seen is to be taken
      */
-    BendFit(Bend bend, Seen seen, double[] rough, boolean squaresTell) {
+    BendFit(Bend bend, Seen seen, double[] rough, Against.Manner manner) {
         this.bend = bend;
         this.line = new BentLine(bend);
         this.seen = seen;
-        this.squaresTell = squaresTell;
+        this.squaresTell = manner.squaresTell();
+        this.share = seen.share(manner.together() ? TOGETHER_MM : 0);
         this.beliefs = Belief.of(bend, rough[0], rough[rough.length - 1]);
         this.figures = start(bend, rough);
     }
@@ -63,13 +68,13 @@ final class BendFit {
             line.bend(figures);
             normal(right);
             double[] step = bounded(solve(right));
-            double share = 1;
-            double[] next = moved(step, share);
+            double part = 1;
+            double[] next = moved(step, part);
             double then = cost(next);
             // At a corner the nearest point jumps from one side to the other: a whole step may lead past the best.
-            while (then >= cost && share > LEAST_STEP) {
-                share /= 2;
-                next = moved(step, share);
+            while (then >= cost && part > LEAST_STEP) {
+                part /= 2;
+                next = moved(step, part);
                 then = cost(next);
             }
             if (!(then < cost - ENOUGH * cost)) {
@@ -92,10 +97,10 @@ final class BendFit {
         return out;
     }
 
-    private double[] moved(double[] step, double share) {
+    private double[] moved(double[] step, double part) {
         double[] out = figures.clone();
         for (int k = 0; k < out.length; k++) {
-            out[k] += share * step[k];
+            out[k] += part * step[k];
         }
         return out;
     }
@@ -108,7 +113,7 @@ final class BendFit {
             BentLine.Nearest nearest = line.nearest(seen.x()[i], seen.r()[i]);
             if (tells(nearest)) {
                 double far = Math.min(FARTHEST_MM, Math.abs(nearest.off())) / sigma(i, nearest);
-                sum += far > HUBER ? HUBER * far - HUBER * HUBER / 2 : far * far / 2;
+                sum += share * (far > HUBER ? HUBER * far - HUBER * HUBER / 2 : far * far / 2);
             }
         }
         for (Belief each : beliefs) {
@@ -150,7 +155,7 @@ final class BendFit {
         }
         double sigma = sigma(i, nearest);
         double far = Math.abs(nearest.off()) / sigma;
-        return (far > HUBER ? HUBER / far : 1) / (sigma * sigma);
+        return share * (far > HUBER ? HUBER / far : 1) / (sigma * sigma);
     }
 
     private void add(double[] row, double weight, double off, double[] right) {

@@ -65,6 +65,16 @@ record Seen(double[] x, double[] r, double[] acrossSigma, double[] alongSigma, d
         return x.length;
     }
 
+    /**
+     * How much one station tells of those around it whose errors are its own too: of so many as stand within {@code togetherMm} it is one.
+     *
+     * @param togetherMm how far along the piece errors go together; nothing where each is its own
+     */
+    double share(double togetherMm) {
+        double spacing = lengthMm / Math.max(1, size());
+        return togetherMm > 0 ? Math.min(1, spacing / togetherMm) : 1;
+    }
+
     boolean isHidden(double placeMm) {
         return isHidden(hidden, placeMm);
     }
