@@ -31,7 +31,8 @@ public final class PointsFuzz {
                 if (profile.stations().size() <= MOST_FITTED) {
                     TracedRun run = MemberFit.of(original, Snap.NONE);
                     double off = run.outline().length().minus(profile.length()).mm();
-                    Fuzz.require(Math.abs(off) < SLACK_MM, "members %s mm longer than what they explain".formatted(off));
+                    Fuzz.require(
+                            Math.abs(off) < SLACK_MM, "members %s mm longer than what they explain".formatted(off));
                 }
             });
         }

@@ -83,6 +83,8 @@ public final class TraceJson {
         node.put("from_mm", mm(traced.from())).put("to_mm", mm(traced.to()));
         miss(node, traced.miss());
         node.put("stations", traced.miss().stations()).put("uncertain", traced.uncertain());
+        ArrayNode guessed = node.putArray("guessed");
+        traced.guessed().forEach(guessed::add);
     }
 
     private static void miss(ObjectNode node, TracedMember.Miss miss) {
