@@ -3,6 +3,7 @@ package turnalike.trace.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import turnalike.outline.Polynomial;
 import turnalike.pattern.Bead;
 import turnalike.pattern.Cove;
 import turnalike.pattern.Cylinder;
@@ -96,7 +97,12 @@ final class Naming {
 
     /** Of rows far apart a quadratic through three of them may fall below the axis between: no swell is turned so. */
     private boolean dipsTooDeep(Part part) {
-        return points(part).stream().anyMatch(each -> each[1] <= grid.stepMm());
+        return part.form() == Form.BELLY
+                && !Polynomial.leastOfQuadratic(
+                                diameter(part.sizes().get(0)),
+                                diameter(part.sizes().get(1)),
+                                diameter(part.sizes().get(2)))
+                        .isPositive();
     }
 
     /** Places along the form with the radii there. */
