@@ -42,7 +42,7 @@ public final class MemberFit {
         Chamfers chamfers = Chamfers.of(data, parts, shoulder, perSize);
         Grid grid = new Grid(snap.step().mm());
         List<Member> members = Naming.of(chamfers.parts(), shoulder, grid, chamfers.sizes());
-        List<List<Integer>> guessed = Support.guessed(data, chamfers.parts());
+        List<List<Integer>> guessed = ToldSizes.guessed(data, chamfers.parts());
         return run(data, original.profile(), members, guessed);
     }
 

@@ -8,7 +8,7 @@ import java.util.List;
  * turner chose, a taper's far end may be where nobody measured. A size's standard deviation against a radius' follows from where the
  * stations stand (the inverse of the normal matrix of a linear fit).
  */
-final class Support {
+final class ToldSizes {
     /** A size less sure than so many radii measured there would be is carried on from elsewhere: a choice of ours. */
     private static final double MOST = 2.5;
 
@@ -19,7 +19,7 @@ final class Support {
     private static final double SAME_MM = 0.05;
     private static final double ALONG_MM = 1e-6;
 
-    private Support() {}
+    private ToldSizes() {}
 
     /** {@return for each part the indices of those of its sizes that no station tells; of a curve or a square none} */
     static List<List<Integer>> guessed(Data data, List<Part> parts) {

@@ -13,7 +13,7 @@ import turnalike.trace.TracedRun;
 import turnalike.units.Length;
 
 /** A size that nothing read tells is said to be a guess, and one that is told is not. */
-class SupportTest {
+class ToldSizesTest {
     private static TracedRun traced(double[][] rows) {
         List<Profile.Station> stations = new ArrayList<>();
         for (double[] each : rows) {
@@ -37,9 +37,9 @@ class SupportTest {
         Part taper = Part.of(Form.STRAIGHT, 0, 140, List.of(15.0, 8.0));
         Part level = Part.of(Form.LEVEL, 140, 200, List.of(5.0));
         double[][] rows = {{0, 15}, {10, 14.5}, {20, 14}, {30, 13.5}, {160, 5}, {200, 5}};
-        assertThat(Support.guessed(data(rows), List.of(taper, level))).containsExactly(List.of(1), List.of());
+        assertThat(ToldSizes.guessed(data(rows), List.of(taper, level))).containsExactly(List.of(1), List.of());
         double[][] more = {{0, 15}, {10, 14.5}, {20, 14}, {30, 13.5}, {139, 8}, {160, 5}, {200, 5}};
-        assertThat(Support.guessed(data(more), List.of(taper, level))).containsExactly(List.of(), List.of());
+        assertThat(ToldSizes.guessed(data(more), List.of(taper, level))).containsExactly(List.of(), List.of());
     }
 
     @Test
@@ -49,9 +49,9 @@ class SupportTest {
         Part stepped = Part.of(Form.LEVEL, 0, 100, List.of(10.5));
         Part flush = Part.of(Form.LEVEL, 0, 100, List.of(10.0));
         Part after = Part.of(Form.LEVEL, 120, 200, List.of(8.0));
-        assertThat(Support.guessed(data(rows), List.of(stepped, bead, after)).get(1))
+        assertThat(ToldSizes.guessed(data(rows), List.of(stepped, bead, after)).get(1))
                 .containsExactly(0);
-        assertThat(Support.guessed(data(rows), List.of(flush, bead, after)).get(1))
+        assertThat(ToldSizes.guessed(data(rows), List.of(flush, bead, after)).get(1))
                 .isEmpty();
     }
 
