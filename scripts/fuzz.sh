@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# scripts/fuzz.sh SECONDS    random input into each harness of src/test/java/turnalike/fuzz for so long; ./campaign fuzz calls it.
+# scripts/fuzz.sh SECONDS [NAME…]    random input into each harness of src/test/java/turnalike/fuzz for so long; ./campaign fuzz calls it.
 # What was found worth going on from stays in target/run/fuzz/NAME between runs; what broke a reader in target/run/fuzz/found/NAME.
 set -euo pipefail
 here=$(cd "$(dirname "$(readlink -f "${BASH_SOURCE[0]}")")/.." && pwd)
@@ -7,6 +7,7 @@ cd "$here"
 . scripts/build.sh
 
 seconds=$1
+names="${*:2}"
 find_java
 build_if_stale
 if [ "$(sum_of pom.xml)" != "$(cat "$run/fuzz.sum" 2> /dev/null)" ]; then
@@ -25,7 +26,7 @@ sanitizers=com.code_intelligence.jazzer.sanitizers
 watched=$sanitizers.ServerSideRequestForgery:$sanitizers.FilePathTraversal:$sanitizers.RegexInjection:$sanitizers.RegexRoadblocks
 total=0
 found=0
-for name in length job pieces kept form; do
+for name in ${names:-length job pieces kept points svg dxf photo form}; do
     class=${name^}Fuzz
     mkdir -p "$run/fuzz/$name" "$run/fuzz/found/$name"
     broke=0

@@ -61,6 +61,7 @@ class JavadocTest {
             "turnalike.stock",
             "turnalike.stock.boards",
             "turnalike.trace",
+            "turnalike.trace.against",
             "turnalike.trace.drawn",
             "turnalike.trace.fit",
             "turnalike.trace.table",

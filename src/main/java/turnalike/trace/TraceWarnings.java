@@ -36,7 +36,15 @@ public final class TraceWarnings {
         }
         List<Integer> uncertain = new ArrayList<>();
         for (int i = 0; i < run.members().size(); i++) {
-            if (run.members().get(i).uncertain()) {
+            TracedMember member = run.members().get(i);
+            if (!member.guessed().isEmpty()) {
+                out.add(
+                        "Nothing was read that tells the %s of member %d (%s): it is carried on from farther off; measure it on the piece."
+                                .formatted(
+                                        String.join(" and ", member.guessed()),
+                                        i + 1,
+                                        member.member().title()));
+            } else if (member.uncertain()) {
                 uncertain.add(i + 1);
             }
         }

@@ -1,5 +1,6 @@
 package turnalike.trace;
 
+import java.util.List;
 import turnalike.pattern.Member;
 import turnalike.units.Length;
 
@@ -10,8 +11,13 @@ import turnalike.units.Length;
  * @param from where it starts, from the piece's start end
  * @param miss how far what was seen lies off it; nothing of a member of which nothing was seen
  * @param uncertain whether it rests on what was not seen or hardly seen
+ * @param guessed the keys of those of its sizes that nothing read tells: they are what its form makes of what was read farther off
  */
-public record TracedMember(Member member, Length from, Miss miss, boolean uncertain) {
+public record TracedMember(Member member, Length from, Miss miss, boolean uncertain, List<String> guessed) {
+    public TracedMember {
+        guessed = List.copyOf(guessed);
+    }
+
     /** {@return where it ends} */
     public Length to() {
         return from.plus(member.length());

@@ -49,7 +49,7 @@ final class Levels {
             "pieces",
             List.of(Set.of(""), Set.of("control", "mend", "blanks")),
             "trace",
-            List.of(Set.of(""), Set.of("table", "drawn", "fit")),
+            List.of(Set.of(""), Set.of("table", "drawn", "fit", "against")),
             "job",
             List.of(
                     Set.of("fields"),
@@ -66,8 +66,8 @@ final class Levels {
             "cli",
             List.of(
                     Set.of("kit"),
-                    Set.of("plan", "pieces", "match", "store", "boards", "trace", "price"),
-                    Set.of("demo", "page"),
+                    Set.of("plan", "pieces", "match", "store", "boards", "price"),
+                    Set.of("demo", "page", "trace"),
                     Set.of("")),
             "web",
             List.of(

@@ -27,6 +27,10 @@ class FuzzCorpusTest {
                 harness("job", JobFuzz::fuzzerTestOneInput),
                 harness("pieces", PiecesFuzz::fuzzerTestOneInput),
                 harness("kept", KeptFuzz::fuzzerTestOneInput),
+                harness("points", PointsFuzz::fuzzerTestOneInput),
+                harness("svg", SvgFuzz::fuzzerTestOneInput),
+                harness("dxf", DxfFuzz::fuzzerTestOneInput),
+                harness("photo", PhotoFuzz::fuzzerTestOneInput),
                 harness("form", FormFuzz::fuzzerTestOneInput));
     }
 

@@ -15,11 +15,11 @@ import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageOutputStream;
 
 /** Has POV-Ray render a scene, then does to it what a camera does: soft lens, noise, JPEG, and its data beside it. */
-final class PhotoRender {
+public final class PhotoRender {
     private PhotoRender() {}
 
     /** Renders anew only what the folder has not got. */
-    static byte[] jpeg(PhotoScene scene, Path folder) throws IOException, InterruptedException {
+    public static byte[] jpeg(PhotoScene scene, Path folder) throws IOException, InterruptedException {
         Files.createDirectories(folder);
         String text = scene.pov();
         String stem = scene.name().replaceAll("[^a-z0-9]+", "-") + "-" + scene.width() + "-"
@@ -143,7 +143,7 @@ final class PhotoRender {
         return 255 * (v <= 0.0031308 ? 12.92 * v : 1.055 * Math.pow(v, 1 / 2.4) - 0.055);
     }
 
-    static byte[] jpeg(BufferedImage image, float quality) throws IOException {
+    public static byte[] jpeg(BufferedImage image, float quality) throws IOException {
         ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ImageOutputStream out = ImageIO.createImageOutputStream(bytes)) {
@@ -159,7 +159,7 @@ final class PhotoRender {
     }
 
     /** Puts the camera's data into a JPEG: the orientation and the focal length as if on 35 mm film. */
-    static byte[] withFocal(byte[] jpeg, int equivalentMm, int orientation) {
+    public static byte[] withFocal(byte[] jpeg, int equivalentMm, int orientation) {
         ByteBuffer exif = ByteBuffer.allocate(6 + 8 + 2 + 24 + 4 + 2 + 12 + 4).order(ByteOrder.BIG_ENDIAN);
         exif.put(new byte[] {'E', 'x', 'i', 'f', 0, 0, 'M', 'M', 0, 42}).putInt(8);
         exif.putShort((short) 2);

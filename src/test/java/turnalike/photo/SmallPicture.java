@@ -6,7 +6,7 @@ import java.util.SplittableRandom;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** A small picture of a spindle made ray by ray in Java, quick enough for every build; the ground is even, the light comes from the camera. */
-record SmallPicture(
+public record SmallPicture(
         TurnedShape shape,
         double distance,
         double focal,
@@ -18,11 +18,11 @@ record SmallPicture(
         double offY) {
     private static final Map<SmallPicture, BufferedImage> MADE = new ConcurrentHashMap<>();
 
-    static SmallPicture of(TurnedShape shape) {
+    public static SmallPicture of(TurnedShape shape) {
         return new SmallPicture(shape, 1.25 * shape.length(), 500, 480, 360, 0, 0, 0, 0);
     }
 
-    SmallPicture turned(double degrees) {
+    public SmallPicture turned(double degrees) {
         return new SmallPicture(shape, distance, focal, width, height, degrees, tilt, offX, offY);
     }
 
@@ -39,7 +39,7 @@ record SmallPicture(
     }
 
     /** A picture of its own, that may be drawn on; the rays of one asked for before are not sent again. */
-    BufferedImage image() {
+    public BufferedImage image() {
         BufferedImage made = MADE.computeIfAbsent(
                 this, each -> each.drawn(new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB), true));
         BufferedImage copy = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);

@@ -6,14 +6,14 @@ import java.util.SplittableRandom;
 
 /** An invented spindle as a fine chain of points, x along the axis from 0 and radius there, both in mm: the exact truth of a made picture. */
 @SuppressWarnings("ArrayRecordComponent") // never compared
-record TurnedShape(double[] x, double[] r) {
-    static TurnedShape of(List<double[]> points) {
+public record TurnedShape(double[] x, double[] r) {
+    public static TurnedShape of(List<double[]> points) {
         return new TurnedShape(
                 points.stream().mapToDouble(p -> p[0]).toArray(),
                 points.stream().mapToDouble(p -> p[1]).toArray());
     }
 
-    double length() {
+    public double length() {
         return x[x.length - 1];
     }
 
@@ -26,7 +26,7 @@ record TurnedShape(double[] x, double[] r) {
     }
 
     /** The radius at a place; of a shoulder the mean of its two. */
-    double at(double place) {
+    public double at(double place) {
         double sum = 0;
         int count = 0;
         for (int i = 0; i + 1 < x.length; i++) {
@@ -89,14 +89,14 @@ record TurnedShape(double[] x, double[] r) {
         return of(points);
     }
 
-    static double straight(List<double[]> points, double at, double length, double from, double to) {
+    public static double straight(List<double[]> points, double at, double length, double from, double to) {
         for (int i = 1; i <= 20; i++) {
             points.add(new double[] {at + length * i / 20, from + (to - from) * i / 20});
         }
         return at + length;
     }
 
-    static double ellipse(List<double[]> points, double at, double length, double root, double crown) {
+    public static double ellipse(List<double[]> points, double at, double length, double root, double crown) {
         int steps = 90;
         for (int i = 1; i <= steps; i++) {
             double angle = Math.PI * i / steps;
@@ -105,7 +105,7 @@ record TurnedShape(double[] x, double[] r) {
         return at + length;
     }
 
-    static double wave(List<double[]> points, double at, double length, double from, double to) {
+    public static double wave(List<double[]> points, double at, double length, double from, double to) {
         for (int i = 1; i <= 60; i++) {
             double share = i / 60.0;
             points.add(new double[] {at + length * share, from + (to - from) * (1 - Math.cos(Math.PI * share)) / 2});

@@ -22,13 +22,13 @@ public final class Stores {
         }
     }
 
-    static JobId id(String text) {
+    public static JobId id(String text) {
         return JobId.parse(text).fold(id -> id, (what, mend) -> {
             throw UserError.of("ID", what, mend);
         });
     }
 
-    static UserError unknown(JobId id) {
+    public static UserError unknown(JobId id) {
         return UserError.of("ID", "no job %s is in this store".formatted(id), "check the id, and --store");
     }
 

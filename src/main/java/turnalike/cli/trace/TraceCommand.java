@@ -4,16 +4,20 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import turnalike.cli.kit.OutputFolder;
 import turnalike.cli.kit.UserError;
+import turnalike.drawing.piece.AgainstPicture;
 import turnalike.drawing.piece.TracePicture;
+import turnalike.job.Job;
 import turnalike.job.answer.TraceJson;
 import turnalike.job.edit.TracedJob;
 import turnalike.job.kept.JobText;
+import turnalike.job.pieces.AgainstReport;
 import turnalike.trace.Snap;
 import turnalike.trace.Traced;
 import turnalike.units.Length;
@@ -25,18 +29,27 @@ import turnalike.units.UnitSystem;
             "A pattern from an original: the members that explain measured points or a drawn outline, with their sizes and how sure they are.",
             "A table (CSV) has the columns x and diameter, or side where the piece is square; two rows at one place are a shoulder. A drawing"
                     + " (SVG, DXF) has one closed outline, or half of one closed along its axis.",
-            "With --out, also a job file ready for plan, and a picture of the members under what was read."
+            "With --out, also a job file ready for plan, and a picture of the members under what was read.",
+            "With --against JOB, a finished piece is held against its pattern: where each member stands, how thick it is, and how sure that is."
         },
-        footer = {"", "Example: turnalike trace points.csv --units in --snap --out copy"},
+        footer = {
+            "",
+            "Examples: turnalike trace points.csv --units in --snap --out copy",
+            "          turnalike trace piece7.jpg --against 7k3m-2x9q-ht4d --store shop.db --log 7"
+        },
         mixinStandardHelpOptions = true)
 public final class TraceCommand implements Runnable {
-    @Parameters(paramLabel = "SOURCE", description = "Measured points (*.csv) or a drawn outline (*.svg, *.dxf).")
+    @Parameters(
+            paramLabel = "SOURCE",
+            description = "A photograph (*.jpg, *.png), measured points (*.csv) or a drawn outline (*.svg, *.dxf).")
     private Path source = Path.of("");
 
     @Option(
             names = "--span",
             paramLabel = "LENGTH",
-            description = "The piece's overall length: what a drawing is scaled to.")
+            description =
+                    "The piece's overall length: what a photograph or drawing is scaled to. A photograph held against a job without it is"
+                            + " taken to be as long as the pattern.")
     private Optional<String> span = Optional.empty();
 
     @Option(
@@ -62,28 +75,74 @@ public final class TraceCommand implements Runnable {
     @Option(names = "--json", description = "Print one JSON object: lengths in mm, at full precision.")
     private boolean json;
 
+    @Mixin
+    private AgainstOptions against = new AgainstOptions();
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
     @Override
     public void run() {
-        UnitSystem in = units.map(TraceCommand::units).orElse(UnitSystem.METRIC);
+        Optional<Job> job = against.findJob();
+        UnitSystem in =
+                units.map(TraceCommand::units).orElse(job.map(Job::units).orElse(UnitSystem.METRIC));
+        Optional<Length> told = span.map(text -> length("--span", text, in));
+        boolean asPattern = told.isEmpty() && job.isPresent() && TraceSource.isPhotograph(source);
         TraceWish wish = new TraceWish(
                 in,
-                span.map(text -> length("--span", text, in)),
+                asPattern ? job.map(each -> each.pattern().length()) : told,
                 error.map(text -> length("--error", text, in)),
                 snap ? Snap.in(in) : Snap.NONE);
         Traced traced = TraceSource.trace(source, wish);
+        Optional<AgainstReport> report = job.map(each -> against.report(each, traced, !asPattern, in));
         Optional<OutputFolder> folder = out.map(OutputFolder::new);
-        folder.ifPresent(each -> write(traced, in, each));
+        folder.ifPresent(each -> write(traced, report, in, each));
+        boolean logged = report.isPresent() && against.log(report.get(), traced, file());
+        print(traced, report, in, folder, logged);
+    }
+
+    private void print(
+            Traced traced,
+            Optional<AgainstReport> report,
+            UnitSystem in,
+            Optional<OutputFolder> folder,
+            boolean logged) {
         PrintWriter console = spec.commandLine().getOut();
         if (json) {
-            console.print(TraceJson.print(traced));
+            console.print(report.map(each -> TraceJson.print(traced, each)).orElseGet(() -> TraceJson.print(traced)));
+        } else if (report.isPresent()) {
+            console.print(AgainstSummary.text(report.get(), traced, in, file()));
+            console.print(AgainstSummary.warnings(traced, in));
+            folder.ifPresent(each -> console.print(AgainstSummary.written(each.written())));
+            if (logged) {
+                console.print(against.logged());
+            }
         } else {
-            console.print(TraceSummary.text(traced, in, String.valueOf(source.getFileName())));
+            console.print(TraceSummary.text(traced, in, file()));
             folder.ifPresent(each -> console.print(TraceSummary.begun(each.written())));
         }
         console.flush();
+    }
+
+    private String file() {
+        return String.valueOf(source.getFileName());
+    }
+
+    private void write(Traced traced, Optional<AgainstReport> report, UnitSystem in, OutputFolder folder) {
+        if (report.isPresent()) {
+            AgainstReport found = report.get();
+            folder.write(
+                    name() + ".against.svg",
+                    AgainstPicture.svg(
+                                    found.job().pattern(),
+                                    found.comparison(),
+                                    found.job().tolerances().diameter(),
+                                    found.words(),
+                                    in)
+                            .file());
+        } else {
+            write(traced, in, folder);
+        }
     }
 
     private void write(Traced traced, UnitSystem in, OutputFolder folder) {
@@ -98,7 +157,7 @@ public final class TraceCommand implements Runnable {
 
     /** The source's name without its ending. */
     private String name() {
-        String file = String.valueOf(source.getFileName());
+        String file = file();
         int dot = file.lastIndexOf('.');
         return dot > 0 ? file.substring(0, dot) : file;
     }

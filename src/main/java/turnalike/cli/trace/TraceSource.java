@@ -39,13 +39,18 @@ final class TraceSource {
         if (name.endsWith(".dxf")) {
             return drawing(source, DrawnOutline.Format.DXF, wish);
         }
-        if (name.endsWith(".jpg") || name.endsWith(".jpeg") || name.endsWith(".png")) {
+        if (isPhotograph(source)) {
             return photograph(source, wish);
         }
         throw UserError.of(
                 source.toString(),
                 "is neither a photograph (.jpg, .png) nor a table (.csv) nor a drawing (.svg, .dxf) by its name",
                 "save it as one of these");
+    }
+
+    static boolean isPhotograph(Path source) {
+        String name = String.valueOf(source.getFileName()).toLowerCase(Locale.ROOT);
+        return name.endsWith(".jpg") || name.endsWith(".jpeg") || name.endsWith(".png");
     }
 
     private static Traced photograph(Path source, TraceWish wish) {

@@ -37,7 +37,7 @@ final class TraceSummary {
                     each.from().formatFine(units),
                     each.member().length().formatFine(units),
                     each.miss().stations() == 0 ? "unseen" : each.miss().rms().formatFine(units),
-                    sizes(each.member(), units)));
+                    sizes(each, units)));
         }
         TracedMember.Miss miss = traced.run().miss();
         out.append(
@@ -67,7 +67,8 @@ final class TraceSummary {
         return String.format(Locale.ROOT, "%3s  %-14s %11s %11s %10s  %s%n", number, member, from, length, off, sizes);
     }
 
-    private static String sizes(Member member, UnitSystem units) {
+    private static String sizes(TracedMember traced, UnitSystem units) {
+        Member member = traced.member();
         if (member instanceof FreeCurve curve) {
             return "through "
                     + curve.points().stream()
@@ -76,7 +77,8 @@ final class TraceSummary {
         }
         String sizes = member.sizes().lengths().entrySet().stream()
                 .filter(each -> !NOT_SIZES.contains(each.getKey()))
-                .map(each -> each.getKey() + " " + fine(each.getValue(), units))
+                .map(each -> each.getKey() + " " + fine(each.getValue(), units)
+                        + (traced.guessed().contains(each.getKey()) ? " ?" : ""))
                 .collect(Collectors.joining(", "));
         Length chamfer = member.sizes().lengths().getOrDefault("chamfer", Length.ZERO);
         return chamfer.isPositive() ? sizes + ", chamfer " + fine(chamfer, units) : sizes;

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import turnalike.job.fields.Json;
 import turnalike.job.fields.MemberJson;
+import turnalike.job.pieces.AgainstReport;
 import turnalike.trace.Profile;
 import turnalike.trace.Traced;
 import turnalike.trace.TracedMember;
@@ -21,6 +22,22 @@ public final class TraceJson {
      * @param traced what was found
      */
     public static String print(Traced traced) {
+        return Json.print(tree(traced));
+    }
+
+    /**
+     * {@return the same with the {@code against} object: the piece held against its job}
+     *
+     * @param traced what was found
+     * @param report how it stands against the job
+     */
+    public static String print(Traced traced, AgainstReport report) {
+        ObjectNode root = tree(traced);
+        AgainstJson.put(root.putObject("against"), report);
+        return Json.print(root);
+    }
+
+    private static ObjectNode tree(Traced traced) {
         ObjectNode root = Json.object();
         root.put("source", traced.source().word());
         root.put("length_mm", mm(traced.original().profile().length()));
@@ -43,7 +60,7 @@ public final class TraceJson {
         traced.run().members().forEach(each -> member(fits.addObject(), each));
         ArrayNode warnings = root.putArray("warnings");
         traced.warnings().forEach(warnings::add);
-        return Json.print(root);
+        return root;
     }
 
     /** One figure where all are alike, else one for each point. */
@@ -66,6 +83,8 @@ public final class TraceJson {
         node.put("from_mm", mm(traced.from())).put("to_mm", mm(traced.to()));
         miss(node, traced.miss());
         node.put("stations", traced.miss().stations()).put("uncertain", traced.uncertain());
+        ArrayNode guessed = node.putArray("guessed");
+        traced.guessed().forEach(guessed::add);
     }
 
     private static void miss(ObjectNode node, TracedMember.Miss miss) {

@@ -7,6 +7,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.MissingResourceException;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -65,7 +66,7 @@ final class SvgDrawing {
     private void walk(XMLStreamReader reader) throws XMLStreamException {
         int undrawn = 0;
         while (reader.hasNext()) {
-            int event = reader.next();
+            int event = next(reader);
             if (event == XMLStreamConstants.START_ELEMENT) {
                 String name = reader.getLocalName().toLowerCase(Locale.ROOT);
                 undrawn += undrawn > 0 || UNDRAWN.contains(name) || isHidden(reader) ? 1 : 0;
@@ -82,6 +83,15 @@ final class SvgDrawing {
                 places.removeLast();
                 undrawn -= undrawn > 0 ? 1 : 0;
             }
+        }
+    }
+
+    /** Java's reader lacks the words for some faults of a document type, and then fails by not finding them: the text is no XML either way. */
+    private static int next(XMLStreamReader reader) throws XMLStreamException {
+        try {
+            return reader.next();
+        } catch (MissingResourceException wordless) {
+            throw new XMLStreamException("a fault without words", reader.getLocation(), wordless);
         }
     }
 

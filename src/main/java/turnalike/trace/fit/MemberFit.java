@@ -21,6 +21,8 @@ public final class MemberFit {
     private static final double SHOULDER_SIGMAS = 3;
     private static final double LEAST_SHOULDER_MM = 0.25;
 
+    private static final List<String> NOT_RADII = List.of("length", "chamfer");
+
     private MemberFit() {}
 
     /**
@@ -40,7 +42,8 @@ public final class MemberFit {
         Chamfers chamfers = Chamfers.of(data, parts, shoulder, perSize);
         Grid grid = new Grid(snap.step().mm());
         List<Member> members = Naming.of(chamfers.parts(), shoulder, grid, chamfers.sizes());
-        return run(data, original.profile(), members);
+        List<List<Integer>> guessed = ToldSizes.guessed(data, chamfers.parts());
+        return run(data, original.profile(), members, guessed);
     }
 
     private static List<Part> round(Data data, Block block, double perSize) {
@@ -50,7 +53,15 @@ public final class MemberFit {
         return CurveWindows.of(data, fit, perSize);
     }
 
-    private static TracedRun run(Data data, Profile profile, List<Member> members) {
+    /** The keys of those sizes, in the order a kind tells them. */
+    private static List<String> keys(Member member, List<Integer> sizes) {
+        List<String> keys = member.sizes().lengths().keySet().stream()
+                .filter(each -> !NOT_RADII.contains(each))
+                .toList();
+        return sizes.stream().filter(each -> each < keys.size()).map(keys::get).toList();
+    }
+
+    private static TracedRun run(Data data, Profile profile, List<Member> members, List<List<Integer>> guessed) {
         List<Outline> outlines = new ArrayList<>();
         Length at = Length.ZERO;
         for (int i = 0; i < members.size(); i++) {
@@ -67,8 +78,9 @@ public final class MemberFit {
             double from = outlines.get(i).start().mm();
             double to = outlines.get(i).end().mm();
             TracedMember.Miss miss = misses.between(data, from, to);
-            out.add(new TracedMember(
-                    members.get(i), outlines.get(i).start(), miss, Hidden.restsOn(profile, from, to, miss.stations())));
+            List<String> keys = keys(members.get(i), guessed.get(i));
+            boolean uncertain = Hidden.restsOn(profile, from, to, miss.stations()) || !keys.isEmpty();
+            out.add(new TracedMember(members.get(i), outlines.get(i).start(), miss, uncertain, keys));
         }
         return new TracedRun(out, whole, misses.between(data, -1, at.mm() + 1), Length.ofMm(data.sigma));
     }

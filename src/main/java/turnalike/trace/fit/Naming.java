@@ -3,6 +3,7 @@ package turnalike.trace.fit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import turnalike.outline.Polynomial;
 import turnalike.pattern.Bead;
 import turnalike.pattern.Cove;
 import turnalike.pattern.Cylinder;
@@ -31,6 +32,7 @@ final class Naming {
     private static final double NARROW_MM = 8;
     private static final double NARROW_SHARE = 0.25;
     private static final double LEAST_MM = 0.01;
+    private static final int CURVE_PARTS = 16;
 
     private final List<Part> parts;
     private final double shoulderMm;
@@ -69,6 +71,9 @@ final class Naming {
         if (part.isCurve()) {
             return curve(part);
         }
+        if (dipsTooDeep(part)) {
+            return curve(Part.curve(points(part)));
+        }
         Length from = diameter(part.sizes().get(0));
         Length to = diameter(part.sizes().get(part.sizes().size() - 1));
         boolean rises = to.compareTo(from) > 0;
@@ -88,6 +93,32 @@ final class Naming {
             case REVERSE_S -> new ReverseOgee(length, from, to, Details.NONE);
             case POINT -> new Vee(length, from, to, Details.NONE);
         };
+    }
+
+    /** Of rows far apart a quadratic through three of them may fall below the axis between: no swell is turned so. */
+    private boolean dipsTooDeep(Part part) {
+        return part.form() == Form.BELLY
+                && !Polynomial.leastOfQuadratic(
+                                diameter(part.sizes().get(0)),
+                                diameter(part.sizes().get(1)),
+                                diameter(part.sizes().get(2)))
+                        .isPositive();
+    }
+
+    /** Places along the form with the radii there. */
+    private static List<double[]> points(Part part) {
+        List<double[]> out = new ArrayList<>();
+        double[] weights = new double[3];
+        for (int i = 0; i <= CURVE_PARTS; i++) {
+            double u = (double) i / CURVE_PARTS;
+            part.form().weights(u, weights);
+            double radius = 0;
+            for (int k = 0; k < part.sizes().size(); k++) {
+                radius += weights[k] * part.sizes().get(k);
+            }
+            out.add(new double[] {part.fromMm() + u * part.lengthMm(), radius});
+        }
+        return out;
     }
 
     private Member level(int i, Length length, Length diameter) {

@@ -84,6 +84,16 @@ class TraceCommandTest {
     }
 
     @Test
+    void rows_so_far_apart_that_a_swell_would_fall_below_the_axis_become_a_curve() throws IOException {
+        String rows = "x,diameter\n0,20 mm\n9,1 1/8 in\n20,30\n30,28\n40,20\n";
+        JsonNode found = json(Ran.here("trace", table(rows), "--units", "in", "--json"));
+        assertThat(found.get("members").findValuesAsText("kind")).contains("curve");
+        for (JsonNode point : found.get("outline")) {
+            assertThat(point.get(1).doubleValue()).isPositive();
+        }
+    }
+
+    @Test
     void a_drawing_is_traced_as_a_table_is() throws IOException {
         Path drawing = Files.writeString(
                 folder.resolve("half.svg"),

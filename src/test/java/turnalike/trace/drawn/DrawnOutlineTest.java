@@ -246,4 +246,12 @@ class DrawnOutlineTest {
         assertThat(read.problems()).singleElement().satisfies(each -> assertThat(each.line())
                 .contains(words));
     }
+
+    @Test
+    void a_broken_document_type_is_no_xml_on_its_line() {
+        String text = "\n<!DOCTYPE svg [<!ENTITY a \u0001'aaaa'>]><svg xmlns='http://www.w3.org/2000/svg'/>";
+        DrawnOutline.Read read = DrawnOutline.read(text, DrawnOutline.Format.SVG, Optional.empty(), UnitSystem.METRIC);
+        assertThat(read.problems()).hasSize(1);
+        assertThat(read.problems().get(0).line()).contains("line 2: is not XML there");
+    }
 }
