@@ -31,8 +31,8 @@ final class AgainstSummary {
                 .limit(MOST_WORDS)
                 .forEach(each -> out.append("  ").append(each).append('\n'));
         if (report.words().size() > MOST_WORDS) {
-            out.append("  And %d smaller ones; the table and --json have them all.\n"
-                    .formatted(report.words().size() - MOST_WORDS));
+            int more = report.words().size() - MOST_WORDS;
+            out.append("  And %d more, of less weight; the table and --json have them all.\n".formatted(more));
         }
         out.append('\n').append(row("", "member", "stands", "thick", "long", "deep"));
         for (MemberOff each : report.comparison().members()) {

@@ -55,7 +55,8 @@ public final class TraceCommand implements Runnable {
     @Option(
             names = "--units",
             paramLabel = "UNITS",
-            description = "in or mm: how bare numbers are read and lengths printed (default mm).")
+            description =
+                    "in or mm: how bare numbers are read and lengths printed (default mm; against a job, lengths are printed in the job's).")
     private Optional<String> units = Optional.empty();
 
     @Option(
@@ -84,8 +85,9 @@ public final class TraceCommand implements Runnable {
     @Override
     public void run() {
         Optional<Job> job = against.findJob();
-        UnitSystem in =
-                units.map(TraceCommand::units).orElse(job.map(Job::units).orElse(UnitSystem.METRIC));
+        Optional<UnitSystem> given = units.map(TraceCommand::units);
+        UnitSystem in = given.orElse(UnitSystem.METRIC);
+        UnitSystem shown = given.or(() -> job.map(Job::units)).orElse(UnitSystem.METRIC);
         Optional<Length> told = span.map(text -> length("--span", text, in));
         boolean asPattern = told.isEmpty() && job.isPresent() && TraceSource.isPhotograph(source);
         TraceWish wish = new TraceWish(
@@ -94,11 +96,11 @@ public final class TraceCommand implements Runnable {
                 error.map(text -> length("--error", text, in)),
                 snap ? Snap.in(in) : Snap.NONE);
         Traced traced = TraceSource.trace(source, wish);
-        Optional<AgainstReport> report = job.map(each -> against.report(each, traced, !asPattern, in));
+        Optional<AgainstReport> report = job.map(each -> against.report(each, traced, !asPattern, shown));
         Optional<OutputFolder> folder = out.map(OutputFolder::new);
-        folder.ifPresent(each -> write(traced, report, in, each));
+        folder.ifPresent(each -> write(traced, report, shown, each));
         boolean logged = report.isPresent() && against.log(report.get(), traced, file());
-        print(traced, report, in, folder, logged);
+        print(traced, report, shown, folder, logged);
     }
 
     private void print(

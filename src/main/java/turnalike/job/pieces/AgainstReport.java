@@ -145,6 +145,11 @@ public record AgainstReport(
                                     Math.round(100 * comparison.strays()),
                                     comparison.longer().abs().formatBoth(units),
                                     comparison.longer().mm() < 0 ? "shorter" : "longer"));
+            double times = 1 + longer;
+            if (isNear(times, Length.MM_PER_INCH) || isNear(times, 1 / Length.MM_PER_INCH)) {
+                out.add("It would be as long as the pattern if its figures were in %s: say --units %s."
+                        .formatted(times < 1 ? "inches" : "millimetres", times < 1 ? "in" : "mm"));
+            }
         }
         if (comparison.turned()) {
             out.add("It lay the other way round; places are counted from its start end all the same.");
@@ -166,6 +171,10 @@ public record AgainstReport(
             out.add("Not seen, or not surely enough to speak of: %s.".formatted(String.join(", ", unseen)));
         }
         return out;
+    }
+
+    private static boolean isNear(double value, double aim) {
+        return Math.abs(value / aim - 1) < MOST_LONGER;
     }
 
     /** {@return the figures alone, as the log takes them} */

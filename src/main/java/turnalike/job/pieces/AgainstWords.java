@@ -159,6 +159,17 @@ final class AgainstWords {
                         figure.value(),
                         job.tolerances().mark(),
                         job.likeness().length()));
+        LocalFault.find(comparison, member, diameter)
+                .ifPresent(fault -> say(
+                        "Its %s is %s too %s at %s from the start end."
+                                .formatted(
+                                        name(member),
+                                        fine(fault.much()),
+                                        fault.much().mm() > 0 ? "thick" : "thin",
+                                        fault.place().format(units)),
+                        fault.much(),
+                        diameter,
+                        weight));
     }
 
     /** Where two members meet without a step the diameter there is one, told of the first. */
