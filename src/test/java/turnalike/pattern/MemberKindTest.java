@@ -69,7 +69,7 @@ class MemberKindTest {
         assertThat(chamfer.otherwise().apply(mm(45))).contains(Length.ZERO);
         MemberKey hole = Tenon.KIND.find(MemberKey.Type.LENGTH, "hole").orElseThrow();
         assertThat(hole.otherwise().apply(mm(45))).isEmpty();
-        assertThat(hole.note()).contains("not below the tenon's");
+        assertThat(hole.note()).contains("the tenon's own if left out");
         assertThat(Bead.KIND
                         .find(MemberKey.Type.LENGTH, "crown")
                         .orElseThrow()
@@ -236,9 +236,12 @@ class MemberKindTest {
         }
         assertThat(FreeCurve.KIND.faults(Sizes.NONE)).isNotEmpty();
         Sizes loose = new Tenon(mm(20), mm(12), Length.ZERO, Details.NONE).sizes();
-        assertThat(Tenon.KIND.faults(loose.with("hole", mm(11))).stream().map(Fault::key))
+        assertThat(Tenon.KIND.faults(loose.with("hole", mm(11))))
+                .as("a hole smaller than its tenon makes a snug joint")
+                .isEmpty();
+        assertThat(Tenon.KIND.faults(loose.with("hole", Length.ZERO)).stream().map(Fault::key))
                 .containsExactly("hole");
-        assertThat(Tenon.KIND.faults(loose.with("chamfer", mm(11)).with("hole", mm(11))).stream()
+        assertThat(Tenon.KIND.faults(loose.with("chamfer", mm(11)).with("hole", Length.ZERO)).stream()
                         .map(Fault::key))
                 .containsExactly("chamfer", "chamfer");
     }

@@ -302,7 +302,7 @@ class MemberTest {
         assertThatThrownBy(() -> new Groove(mm(1), mm(1), mm(1), Details.NONE)).hasMessageStartingWith("groove rim");
         assertThatThrownBy(() -> new FreeCurve(List.of(), Details.NONE)).hasMessageStartingWith("curve points");
         assertThatThrownBy(() -> new Tenon(mm(1), mm(1), mm(1), Details.NONE)).hasMessageStartingWith("tenon chamfer");
-        assertThatThrownBy(() -> new Tenon(mm(1), mm(2), mm(0), Optional.of(mm(1)), Details.NONE))
+        assertThatThrownBy(() -> new Tenon(mm(1), mm(2), mm(0), Optional.of(mm(0)), Details.NONE))
                 .hasMessageStartingWith("tenon hole");
         assertThatThrownBy(() -> new Stock(Section.ROUND, mm(0), mm(1))).hasMessageStartingWith("stock size");
     }
