@@ -96,6 +96,8 @@ public sealed interface PhotoTrace permits PhotoTrace.Traced, PhotoTrace.NotSure
         BLURRED,
         /** The two edges do not belong to one round body. */
         NOT_ROUND,
+        /** Its edges can hardly be told from what lies behind it. */
+        LIKE_GROUND,
         /** Nothing says how long it is. */
         NO_SCALE,
         /** The effort was spent before the end. */

@@ -12,6 +12,12 @@ final class TraceReport {
     /** Of a turned piece 4 to 17 per cent hid in the pictures tried; a body that hides a third was not found right. */
     private static final double MOST_HIDDEN = 0.3;
 
+    /** What no edge is taken to be found better than, in pixels: by how much rims in the shade stood off in made pictures. */
+    private static final double LEAST_PIXELS = 0.1;
+
+    /** A point of an edge less sure than this, in pixels, is as likely a line of the ground's own. */
+    private static final double MOST_UNSURE = 0.2;
+
     private final Picture picture;
 
     private final FocalGuess focal;
@@ -83,6 +89,12 @@ final class TraceReport {
                     contour.softness() > 0.08 * widest
                             ? "hold the camera still and let it focus on the piece"
                             : "make the picture smaller: it has more pixels than sharpness");
+        }
+        if (contour.sure() > MOST_UNSURE) {
+            throw new Unsure(
+                    PhotoTrace.Reason.LIKE_GROUND,
+                    "the piece and what lies behind it are so alike in colour and light that its edge may be a line of the ground's",
+                    "take it on a plain ground of another colour");
         }
         double most = apart[apart.length * 4 / 5];
         if (most > Math.max(2, 0.05 * widest)) {
@@ -158,7 +170,7 @@ final class TraceReport {
         int after = Math.min(outline.count() - 1, k + 1);
         double slope = (outline.radiusMm(after) - outline.radiusMm(before))
                 / Math.max(1e-9, outline.placeMm(after) - outline.placeMm(before));
-        double noise = pixel * (0.05 + usuallyApart + outline.noisePixels());
+        double noise = pixel * (LEAST_PIXELS + usuallyApart + outline.noisePixels());
         double place = 0.15 * pixel * Math.min(6, Math.abs(slope));
         return Math.sqrt(sum / count / 2 + noise * noise + place * place);
     }
