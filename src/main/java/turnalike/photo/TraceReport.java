@@ -15,7 +15,7 @@ final class TraceReport {
     /** What no edge is taken to be found better than, in pixels: by how much rims in the shade stood off in made pictures. */
     private static final double LEAST_PIXELS = 0.1;
 
-    /** A point of an edge less sure than this, in pixels, is as likely a line of the ground's own. */
+    /** A point of an edge less sure than this, in pixels or in softnesses of the lens where it is softer, is as likely a line of the ground's own. */
     private static final double MOST_UNSURE = 0.2;
 
     /** What a square's side is uncertain by: how it is turned and which corner is nearer is not known exactly. */
@@ -120,7 +120,7 @@ final class TraceReport {
                             ? "hold the camera still and let it focus on the piece"
                             : "make the picture smaller: it has more pixels than sharpness");
         }
-        if (contour.sure() > MOST_UNSURE) {
+        if (contour.sure() > MOST_UNSURE * Math.max(1, contour.softness())) {
             throw new Unsure(
                     PhotoTrace.Reason.LIKE_GROUND,
                     "the piece and what lies behind it are so alike in colour and light that its edge may be a line of the ground's",
