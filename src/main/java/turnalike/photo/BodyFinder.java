@@ -10,6 +10,7 @@ import boofcv.struct.image.GrayU8;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** Finds the one turned piece in the coarse picture: first by what is not ground, then by its colours and its two like sides. */
 final class BodyFinder {
@@ -71,11 +72,56 @@ final class BodyFinder {
                         "take one at a time, or cut the picture down to one");
             }
         }
+        if (found == byHue) {
+            Optional<Body> asItIs = PatchBody.find(picture, surely(best, byHue), best);
+            if (asItIs.isPresent()) {
+                checkRim(asItIs.orElseThrow().mask());
+                return asItIs.orElseThrow();
+            }
+        }
         return refined(best, labels);
     }
 
+    /** Of a patch what is as far from the ground as most of it, and no stain of the ground that touches it. */
+    private byte[] surely(Blob blob, Patches patches) {
+        byte[] own = patch(blob, patches.labels).data;
+        float[] far = new float[blob.area()];
+        int count = 0;
+        for (int i = 0; i < own.length && count < far.length; i++) {
+            if (own[i] > 0) {
+                far[count++] = patches.distance[i];
+            }
+        }
+        Arrays.sort(far, 0, count);
+        for (int i = 0; i < own.length; i++) {
+            own[i] = (byte) (own[i] > 0 && patches.distance[i] > 0.25 * far[count / 2] ? 1 : 0);
+        }
+        return own;
+    }
+
+    private GrayU8 patch(Blob blob, GrayS32 labels) {
+        GrayU8 own = new GrayU8(width, height);
+        for (int i = 0; i < labels.data.length; i++) {
+            own.data[i] = (byte) (labels.data[i] == blob.label() ? 1 : 0);
+        }
+        return own;
+    }
+
+    private void checkRim(byte[] mask) throws Unsure {
+        for (int i = 0; i < width * height; i++) {
+            boolean atRim = i % width == 0 || i % width == width - 1 || i < width || i >= width * (height - 1);
+            if (atRim && mask[i] > 0) {
+                throw new Unsure(
+                        PhotoTrace.Reason.CUT_OFF,
+                        "the piece runs out of the picture",
+                        "take it again, whole, with some ground all round it");
+            }
+        }
+    }
+
     /** What is not ground, in patches, and those that could be the piece, the likeliest first. */
-    private record Patches(GrayS32 labels, List<Blob> likely) {}
+    @SuppressWarnings("ArrayRecordComponent") // never compared, and large
+    private record Patches(float[] distance, GrayS32 labels, List<Blob> likely) {}
 
     private Patches patches(float[] distance) {
         GrayF32 far = new GrayF32(width, height);
@@ -97,7 +143,7 @@ final class BodyFinder {
                         && blob.area() > 150)
                 .sorted(Comparator.comparingDouble(BodyFinder::weight).reversed())
                 .toList();
-        return new Patches(labels, likely);
+        return new Patches(distance, labels, likely);
     }
 
     private static double weight(Blob blob) {
@@ -135,10 +181,7 @@ final class BodyFinder {
 
     private Body refined(Blob blob, GrayS32 labels) throws Unsure {
         byte[] known = new byte[width * height];
-        GrayU8 own = new GrayU8(width, height);
-        for (int i = 0; i < known.length; i++) {
-            own.data[i] = (byte) (labels.data[i] == blob.label() ? 1 : 0);
-        }
+        GrayU8 own = patch(blob, labels);
         double x = blob.x();
         double y = blob.y();
         double angle = blob.angle();
@@ -177,15 +220,7 @@ final class BodyFinder {
         }
         int[] run = longestRun(widths);
         GrayU8 mask = paint(strip, widths, run);
-        for (int i = 0; i < width * height; i++) {
-            boolean atRim = i % width == 0 || i % width == width - 1 || i < width || i >= width * (height - 1);
-            if (atRim && mask.data[i] > 0) {
-                throw new Unsure(
-                        PhotoTrace.Reason.CUT_OFF,
-                        "the piece runs out of the picture",
-                        "take it again, whole, with some ground all round it");
-            }
-        }
+        checkRim(mask.data);
         return new Body(mask.data, x, y, angle, from, to, widest(widths, run));
     }
 

@@ -2,38 +2,27 @@ package turnalike.photo;
 
 import java.util.Arrays;
 
-/**
- * Puts each point of the contour where the light's step across it is best explained: piece and ground each with a slope of their own, between
- * them a step as soft as the picture is. A round piece grows darker or lighter towards its edge, so that the half level alone would stand
- * some tenths of a pixel off.
- */
+/** Puts each point of the contour where {@link EdgeModel} explains best what was written across it. */
 final class EdgeFit {
-    private static final double REACH = 5.5;
+    /** A step of less than this, in codes over brightness and colours, is no edge. */
+    private static final double LEAST_STEP = 5;
 
-    private static final double STEP = 0.5;
+    /** A place less sure than this, in pixels, is not taken. */
+    private static final double LEAST_SURE = 1;
 
-    private static final int SAMPLES = (int) (2 * REACH / STEP) + 1;
+    private static final double MOST_MOVED = 4;
 
-    private static final int TERMS = 5;
-
-    /** A fit that finds less of a step than this has found none. */
-    private static final double LEAST_STEP = 0.12;
-
-    /** What keeps slopes on both sides from imitating a step: as much as so many samples that say they are level. */
-    private static final double[] HELD = {1e-9, 1.5, 1e-9, 0.3, 1.5};
-
-    /** The samples of either side, from the far one to this, that surely belong to it. */
-    private static final int SIDE = (int) ((REACH - 1.5) / STEP);
-
-    /** By how much the plain difference may fit worse: colours are kept coarser than light in a JPEG, and lean outward. */
-    private static final double FOR_LIGHT = 1;
-
-    /** Noise of a colour, as a share of the brighter side. */
-    private static final double NOISE = 0.02;
+    /** Brighter than this of 255 is as good as full. */
+    private static final double BURNT = 250;
 
     private static final double[] SOFTNESSES = {0.45, 0.6, 0.8, 1.05, 1.4, 1.9, 2.6, 3.6, 5};
 
+    /** To how many points on either side hues are averaged. */
+    private static final int HUES = 12;
+
     private final LocalColours colours;
+
+    private final CoarseColour coarse;
 
     private final double[] x;
 
@@ -43,20 +32,20 @@ final class EdgeFit {
 
     private final float[] mixed = new float[3];
 
-    private final float[][] along = new float[SAMPLES][3];
+    private final double[] summed = new double[3];
 
-    private final double[] light = new double[SAMPLES];
+    private final double[][] seen = new double[3][EdgeModel.SAMPLES];
 
-    /** The least sum of squares of the last fit, and the step it found. */
-    private double error;
-
-    private double step;
+    /** Of each point the wood's hue and the ground's, each of sum 1. */
+    private final double[][][] hues;
 
     /** A closed contour, points about a pixel apart. */
-    EdgeFit(LocalColours colours, double[] x, double[] y) {
+    EdgeFit(LocalColours colours, CoarseColour coarse, double[] x, double[] y) {
         this.colours = colours;
+        this.coarse = coarse;
         this.x = x;
         this.y = y;
+        hues = new double[x.length][2][3];
     }
 
     /**
@@ -65,58 +54,121 @@ final class EdgeFit {
      * @param x of its points
      * @param y of them
      * @param softness of the edges, as a standard deviation in pixels
-     * @param contrast the middle step from ground to piece, where 1 is the whole of it
+     * @param sure what a point of them is uncertain by, in the middle, one standard deviation in pixels
+     * @param burnt how many of the points lie against a ground that is brighter than the camera could write, 0 to 1
+     * @param contrast the middle step from ground to piece, in codes over brightness and colours
      */
     @SuppressWarnings("ArrayRecordComponent") // never compared, and large
-    record Fitted(double[] x, double[] y, double softness, double contrast) {}
+    record Fitted(double[] x, double[] y, double softness, double sure, double burnt, double contrast) {}
 
-    /** Twice: the first brings the windows in place for the second. */
+    /** What a point strays by, in codes. */
+    private record Noise(double bright, double colour) {}
+
+    /** Twice: the first brings the windows in place for the second and tells how much wood and ground stray. */
     Fitted fit() {
-        double softness = softness();
-        Fitted once = moved(softness);
-        EdgeFit again = new EdgeFit(colours, once.x(), once.y());
-        double soft = again.softness();
-        return again.moved(soft);
+        Noise noise = new Noise(2.5, 3);
+        learnHues();
+        double softness = softness(noise, 0, SOFTNESSES.length - 1);
+        Moved once = moved(softness, noise, (int) Math.max(3, Math.round(2 * softness)), true);
+        EdgeFit again =
+                new EdgeFit(colours, coarse, once.fitted().x(), once.fitted().y());
+        again.learnHues();
+        int rank = Arrays.binarySearch(SOFTNESSES, softness);
+        double soft = again.softness(once.noise(), Math.max(0, rank - 1), Math.min(SOFTNESSES.length - 1, rank + 1));
+        return again.moved(soft, once.noise(), (int) Math.max(2, Math.round(1.3 * soft)), false)
+                .fitted();
     }
 
-    private Fitted moved(double softness) {
+    private record Moved(Fitted fitted, Noise noise) {}
+
+    /** Every so manieth point is fitted: each has seen its neighbours' pixels. */
+    private Moved moved(double softness, Noise noise, int stride, boolean wide) {
         int n = x.length;
         double[][] normals = new double[n][];
-        double[][] offsets = new double[2][n];
+        double[] offsets = new double[n];
         double[] contrasts = new double[n];
-        double[] favour = new double[n];
+        double[] bright = new double[n];
+        double[] sure = new double[n];
+        int fitted = 0;
+        int burnt = 0;
+        double[] colourful = new double[n];
+        EdgeModel model = new EdgeModel(noise.bright(), noise.colour());
+        double before = 0;
         for (int i = 0; i < n; i++) {
             normals[i] = normal(i);
+            if (i % stride != 0) {
+                continue;
+            }
             sample(i, normals[i]);
-            double[] misfit = new double[2];
-            for (int way = 0; way < 2; way++) {
-                scale(way == 1);
-                double offset = best(softness);
-                offsets[way][i] = step > LEAST_STEP && Math.abs(offset) < 1.9 ? offset : Double.NaN;
-                misfit[way] = Math.log((error + 0.002) / Math.max(0.01, step * step));
-                contrasts[i] = Math.max(contrasts[i], step);
+            model.coarse(coarse.along(normals[i]));
+            double last = i >= stride ? offsets[i - stride] : 0;
+            double near = Double.isNaN(last) ? 0 : Math.max(-1.5, Math.min(1.5, last));
+            double[] starts = wide
+                    ? new double[] {near, near - 1.2, near + 1.2, -2.6, 2.6}
+                    : new double[] {near, near - 1.2, near + 1.2};
+            double least = Double.POSITIVE_INFINITY;
+            offsets[i] = Double.NaN;
+            // As good a fit as its neighbour's from its neighbour's place is the same edge; else others are tried, and
+            // at each
+            // tenth point, so that a wrong one is not handed on for ever.
+            for (int k = 0; k < (!wide && least < 1.3 * before && i / stride % 10 != 0 ? 1 : starts.length); k++) {
+                double offset = model.find(seen, hues[i][0], hues[i][1], starts[k], softness);
+                if (model.cost() < least) {
+                    least = model.cost();
+                    contrasts[i] = model.contrast();
+                    bright[i] = model.brightMiss();
+                    colourful[i] = model.colourMiss();
+                    sure[i] = model.sure();
+                    boolean found =
+                            model.contrast() > LEAST_STEP && model.sure() < LEAST_SURE && Math.abs(offset) < MOST_MOVED;
+                    offsets[i] = found ? offset : Double.NaN;
+                }
             }
-            favour[i] = Math.max(-3, Math.min(3, misfit[0] - misfit[1])) - FOR_LIGHT;
+            before = least;
+            fitted++;
+            burnt += seen[0][EdgeModel.SAMPLES - 3] > BURNT ? 1 : 0;
         }
-        double[] chosen = new double[n];
-        for (int i = 0; i < n; i++) {
-            double sum = 0;
-            for (int k = -10; k <= 10; k++) {
-                sum += favour[Math.floorMod(i + k, n)];
-            }
-            chosen[i] = offsets[sum > 0 ? 1 : 0][i];
-        }
+        between(offsets, stride);
         double[] fittedX = x.clone();
         double[] fittedY = y.clone();
         for (int i = 0; i < n; i++) {
-            double usual = usual(chosen, i);
+            double usual = usual(offsets, i);
             // A point that goes its own way has met a knot, a shaving or the grain.
-            double offset = Math.abs(chosen[i] - usual) < 0.6 ? chosen[i] : usual;
+            double offset = Math.abs(offsets[i] - usual) < 0.6 ? offsets[i] : usual;
             fittedX[i] += offset * normals[i][0];
             fittedY[i] += offset * normals[i][1];
         }
-        Arrays.sort(contrasts);
-        return new Fitted(fittedX, fittedY, softness, n == 0 ? 0 : contrasts[n / 2]);
+        return new Moved(
+                new Fitted(
+                        fittedX,
+                        fittedY,
+                        softness,
+                        middle(sure, stride),
+                        (double) burnt / Math.max(1, fitted),
+                        middle(contrasts, stride)),
+                new Noise(Math.max(0.7, middle(bright, stride)), Math.max(0.7, middle(colourful, stride)) * 1.5));
+    }
+
+    /** Between two fitted points the offset runs straight. */
+    private static void between(double[] offsets, int stride) {
+        int n = offsets.length;
+        for (int i = 0; i < n; i++) {
+            int from = i - i % stride;
+            int to = Math.min(from + stride, n);
+            double share = (double) (i - from) / (to - from);
+            if (share > 0) {
+                offsets[i] = (1 - share) * offsets[from] + share * offsets[to == n ? 0 : to];
+            }
+        }
+    }
+
+    private static double middle(double[] values, int stride) {
+        double[] sorted = new double[(values.length + stride - 1) / stride];
+        for (int k = 0; k < sorted.length; k++) {
+            sorted[k] = values[k * stride];
+        }
+        Arrays.sort(sorted);
+        return sorted.length == 0 ? 0 : sorted[sorted.length / 2];
     }
 
     /** The middle one of a point's and its neighbours' offsets; 0 where most have none. */
@@ -138,21 +190,24 @@ final class EdgeFit {
     }
 
     /**
-     * How soft the picture's sharpest edges are. Where the piece darkens towards its edge, the step looks softer than the lens made it, never
-     * sharper: so not the usual softness but that of the sharpest eighth.
+     * How soft the picture's edges are. Where the piece darkens towards its edge more suddenly than the model has it, the step looks softer than
+     * the lens made it, never sharper: so not the usual softness but that of the sharper quarter.
      */
-    private double softness() {
-        int every = Math.max(1, x.length / 300);
+    private double softness(Noise noise, int from, int to) {
+        int every = Math.max(1, x.length / 40);
         double[] found = new double[x.length / every + 1];
         int count = 0;
+        EdgeModel model = new EdgeModel(noise.bright(), noise.colour());
         for (int i = 0; i < x.length; i += every) {
-            sample(i, normal(i));
+            double[] normal = normal(i);
+            sample(i, normal);
+            model.coarse(coarse.along(normal));
             int softest = -1;
             double least = Double.POSITIVE_INFINITY;
-            for (int k = 0; k < SOFTNESSES.length; k++) {
-                best(SOFTNESSES[k]);
-                if (error < least && step > 0.3) {
-                    least = error;
+            for (int k = from; k <= to; k++) {
+                model.find(seen, hues[i][0], hues[i][1], 0, SOFTNESSES[k]);
+                if (model.cost() < least && model.contrast() > 3 * LEAST_STEP) {
+                    least = model.cost();
                     softest = k;
                 }
             }
@@ -161,7 +216,7 @@ final class EdgeFit {
             }
         }
         Arrays.sort(found, 0, count);
-        return count == 0 ? 0.8 : found[count / 8];
+        return count == 0 ? 0.8 : found[count / 4];
     }
 
     /** Outward, from the contour some points to both sides; the walk keeps the piece on one side all along. */
@@ -177,145 +232,52 @@ final class EdgeFit {
         return new double[] {ty / size, -tx / size};
     }
 
-    /** The light along the normal, on the scale from the colour close outside, 0, to that close inside, 1. */
+    /** What was written along the normal, half of it from a pixel to either side. */
     private void sample(int i, double[] normal) {
-        for (int k = 0; k < SAMPLES; k++) {
-            double d = -REACH + k * STEP;
+        for (int k = 0; k < EdgeModel.SAMPLES; k++) {
+            double d = -EdgeModel.REACH + k * EdgeModel.STEP;
             double px = x[i] + d * normal[0];
             double py = y[i] + d * normal[1];
-            colours.between(px + normal[1], py - normal[0], colour, mixed);
-            colours.between(px - normal[1], py + normal[0], colour, along[k]);
-            for (int c = 0; c < 3; c++) {
-                along[k][c] = 0.25f * (along[k][c] + mixed[c]);
+            Arrays.fill(summed, 0);
+            for (int side = -1; side <= 1; side++) {
+                colours.between(px + side * normal[1], py - side * normal[0], colour, mixed);
+                for (int c = 0; c < 3; c++) {
+                    summed[c] += (side == 0 ? 0.5 : 0.25) * mixed[c];
+                }
             }
-            colours.between(px, py, colour, mixed);
-            for (int c = 0; c < 3; c++) {
-                along[k][c] += 0.5f * mixed[c];
-            }
-        }
-        scale(false);
-    }
-
-    /** Lays the sampled colours on the scale between the two sides: by all of their difference, or by what is steady on each side. */
-    private void scale(boolean steady) {
-        double[] scale = parting(steady ? NOISE : 10);
-        for (int k = 0; k < SAMPLES; k++) {
-            light[k] = scale[3];
-            for (int c = 0; c < 3; c++) {
-                light[k] += scale[c] * along[k][c];
-            }
+            EdgeModel.split(summed[0], summed[1], summed[2], seen, k);
         }
     }
 
-    /**
-     * The scale on which inside and outside stand best apart for how much each changes on its own side (Fisher's discriminant): a fall of the
-     * piece's light towards its edge counts little, a change of hue much.
-     *
-     * @param noise of a colour, as a share of the brighter side: a large one makes it the plain difference of the two
-     * @return what to multiply each colour by, and what to add
-     */
-    private double[] parting(double noise) {
-        double[][] mean = new double[2][3];
-        int count = 0;
-        for (int k = 0; k <= SIDE; k++) {
-            count++;
-            for (int c = 0; c < 3; c++) {
-                mean[0][c] += along[k][c] / (SIDE + 1);
-                mean[1][c] += along[SAMPLES - 1 - k][c] / (SIDE + 1);
-            }
-        }
-        double brightest = 1e-4;
-        for (int c = 0; c < 3; c++) {
-            brightest = Math.max(brightest, Math.max(mean[0][c], mean[1][c]));
-        }
-        double[][] rows = new double[3][4];
-        for (int k = 0; k <= SIDE; k++) {
-            for (int a = 0; a < 3; a++) {
-                for (int b = 0; b < 3; b++) {
-                    rows[a][b] += (along[k][a] - mean[0][a]) * (along[k][b] - mean[0][b]) / count
-                            + (along[SAMPLES - 1 - k][a] - mean[1][a])
-                                    * (along[SAMPLES - 1 - k][b] - mean[1][b])
-                                    / count;
+    /** The hues some pixels within and without, averaged along the contour. */
+    private void learnHues() {
+        int n = x.length;
+        double[][][] light = new double[n][2][3];
+        for (int i = 0; i < n; i++) {
+            double[] normal = normal(i);
+            for (int side = 0; side < 2; side++) {
+                for (double d = 2.5; d <= 6; d += 1) {
+                    double way = side == 0 ? -d : d;
+                    colours.between(x[i] + way * normal[0], y[i] + way * normal[1], colour, mixed);
+                    for (int c = 0; c < 3; c++) {
+                        light[i][side][c] += Gamma.linear(mixed[c]);
+                    }
                 }
             }
         }
-        for (int c = 0; c < 3; c++) {
-            rows[c][c] += noise * noise * brightest * brightest;
-            rows[c][3] = mean[0][c] - mean[1][c];
-        }
-        double[] plane = LeastSquares.solve(rows);
-        double apart = 1e-12;
-        double atOutside = 0;
-        for (int c = 0; c < 3; c++) {
-            apart += plane[c] * (mean[0][c] - mean[1][c]);
-            atOutside += plane[c] * mean[1][c];
-        }
-        return new double[] {plane[0] / apart, plane[1] / apart, plane[2] / apart, -atOutside / apart};
-    }
-
-    private double best(double softness) {
-        double bestOffset = 0;
-        double least = Double.POSITIVE_INFINITY;
-        for (double offset = -2; offset <= 2; offset += 0.5) {
-            double here = errorAt(offset, softness);
-            if (here < least) {
-                least = here;
-                bestOffset = offset;
-            }
-        }
-        double width = 0.25;
-        for (int round = 0; round < 4; round++) {
-            double below = errorAt(bestOffset - width, softness);
-            double above = errorAt(bestOffset + width, softness);
-            double curved = below - 2 * least + above;
-            double move = curved > 0 ? 0.5 * width * (below - above) / curved : 0;
-            bestOffset += Math.max(-width, Math.min(width, move));
-            least = errorAt(bestOffset, softness);
-            width /= 2;
-        }
-        error = least;
-        return bestOffset;
-    }
-
-    /**
-     * The sum of squares with the edge there and the levels as they fit best. Outside the light runs straight. Inside it is that of a dull round
-     * body, whose normal turns away with the root of the depth under its edge: a level, that root, and the depth itself.
-     */
-    private double errorAt(double offset, double softness) {
-        double[][] rows = new double[TERMS][TERMS + 1];
-        double squares = 0;
-        double[] terms = new double[TERMS];
-        for (int k = 0; k < SAMPLES; k++) {
-            double d = -REACH + k * STEP - offset;
-            double outside = NormalShare.below(d / softness);
-            double depth = Math.max(0, -d);
-            terms[0] = outside;
-            terms[1] = outside * d;
-            terms[2] = 1 - outside;
-            terms[3] = (1 - outside) * Math.sqrt(depth);
-            terms[4] = (1 - outside) * depth;
-            for (int i = 0; i < TERMS; i++) {
-                for (int j = i; j < TERMS; j++) {
-                    rows[i][j] += terms[i] * terms[j];
+        for (int i = 0; i < n; i++) {
+            for (int side = 0; side < 2; side++) {
+                double[] sum = hues[i][side];
+                for (int k = -HUES; k <= HUES; k++) {
+                    for (int c = 0; c < 3; c++) {
+                        sum[c] += light[Math.floorMod(i + k, n)][side][c];
+                    }
                 }
-                rows[i][TERMS] += terms[i] * light[k];
+                double whole = Math.max(1e-9, sum[0] + sum[1] + sum[2]);
+                for (int c = 0; c < 3; c++) {
+                    sum[c] = (sum[c] + 1e-9 * whole / 3) / whole;
+                }
             }
-            squares += light[k] * light[k];
         }
-        double[] right = new double[TERMS];
-        for (int i = 0; i < TERMS; i++) {
-            right[i] = rows[i][TERMS];
-            for (int j = 0; j < i; j++) {
-                rows[i][j] = rows[j][i];
-            }
-            rows[i][i] += HELD[i];
-        }
-        double[] levels = LeastSquares.solve(rows);
-        step = levels[2] - levels[0];
-        double explained = 0;
-        for (int i = 0; i < TERMS; i++) {
-            explained += levels[i] * right[i];
-        }
-        return squares - explained;
     }
 }

@@ -1,6 +1,6 @@
 package turnalike.photo;
 
-/** The few small systems of normal equations solved here; at most six unknowns. */
+/** The few small systems of normal equations solved here; at most ten unknowns. */
 final class LeastSquares {
     private LeastSquares() {}
 

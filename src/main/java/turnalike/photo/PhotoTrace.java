@@ -23,6 +23,7 @@ public sealed interface PhotoTrace permits PhotoTrace.Traced, PhotoTrace.NotSure
      * A piece found and measured.
      *
      * @param profile from the start end on, a station every 0.5 mm or closer; each station's uncertainty holds in about two of three places
+     * @param squares stretches lit as flats, in order: their radius is half their side
      * @param mmPerPixel how much of the piece, at the middle of its axis, one pixel of the picture shows
      * @param scaleFrom where the scale came from, in words
      * @param viewFrom where the angle of view came from, in words
@@ -31,6 +32,7 @@ public sealed interface PhotoTrace permits PhotoTrace.Traced, PhotoTrace.NotSure
      */
     record Traced(
             Profile profile,
+            List<Profile.Stretch> squares,
             double mmPerPixel,
             String scaleFrom,
             String viewFrom,
@@ -38,6 +40,7 @@ public sealed interface PhotoTrace permits PhotoTrace.Traced, PhotoTrace.NotSure
             List<String> warnings)
             implements PhotoTrace {
         public Traced {
+            squares = List.copyOf(squares);
             warnings = List.copyOf(warnings);
         }
     }
@@ -96,6 +99,8 @@ public sealed interface PhotoTrace permits PhotoTrace.Traced, PhotoTrace.NotSure
         BLURRED,
         /** The two edges do not belong to one round body. */
         NOT_ROUND,
+        /** Its edges can hardly be told from what lies behind it. */
+        LIKE_GROUND,
         /** Nothing says how long it is. */
         NO_SCALE,
         /** The effort was spent before the end. */

@@ -162,4 +162,18 @@ final class Picture {
         colour[1] = LINEAR[data[at + bands[1]] & 0xFF];
         colour[2] = LINEAR[data[at + bands[2]] & 0xFF];
     }
+
+    /**
+     * Gives a pixel as it was written.
+     *
+     * @param x column of the upright picture, within it
+     * @param y its row
+     * @param codes where red, green and blue go, 0 to 255
+     */
+    void codes(int x, int y, float[] codes) {
+        int at = origin + x * stepX + y * stepY;
+        codes[0] = data[at + bands[0]] & 0xFF;
+        codes[1] = data[at + bands[1]] & 0xFF;
+        codes[2] = data[at + bands[2]] & 0xFF;
+    }
 }

@@ -16,8 +16,11 @@ import java.util.zip.CRC32;
  * @param width stored pixels in a row, above zero
  * @param height stored rows, above zero
  * @param exif the camera's data, from its byte order mark on
+ * @param coarseAcross whether a JPEG keeps colour for every other column only
+ * @param coarseDown whether it does so for every other row
  */
-record PictureFile(String format, int width, int height, Optional<byte[]> exif) {
+record PictureFile(
+        String format, int width, int height, Optional<byte[]> exif, boolean coarseAcross, boolean coarseDown) {
     /** The most pixels that are decoded. */
     static final long MOST_PIXELS = 50_000_000;
 
@@ -89,12 +92,13 @@ record PictureFile(String format, int width, int height, Optional<byte[]> exif) 
         if (!data) {
             throw damaged("the PNG file holds no picture");
         }
-        return sized("png", width, height, exif);
+        return sized("png", width, height, exif, 0x11);
     }
 
     private static PictureFile jpeg(byte[] bytes) throws Unsure {
         int width = 0;
         int height = 0;
+        int sampling = 0x11;
         Optional<byte[]> exif = Optional.empty();
         boolean scanned = false;
         int at = 2;
@@ -122,6 +126,9 @@ record PictureFile(String format, int width, int height, Optional<byte[]> exif) 
             if (frame && length >= 8) {
                 height = both(bytes, at + 5);
                 width = both(bytes, at + 7);
+                // Brightness stands first and is sampled the most often; colour, where there is any, once for each
+                // unit.
+                sampling = length >= 17 ? bytes[at + 11] & 0xFF : 0x11;
             } else if (marker == 0xE1 && exif.isEmpty() && startsWith(bytes, at + 4, EXIF)) {
                 exif = Optional.of(Arrays.copyOfRange(bytes, at + 4 + EXIF.length, at + 2 + length));
             } else if (marker == 0xDA) {
@@ -132,14 +139,15 @@ record PictureFile(String format, int width, int height, Optional<byte[]> exif) 
         if (!scanned) {
             throw damaged("the JPEG file holds no picture");
         }
-        return sized("jpeg", width, height, exif);
+        return sized("jpeg", width, height, exif, sampling);
     }
 
-    private static PictureFile sized(String format, int width, int height, Optional<byte[]> exif) throws Unsure {
+    private static PictureFile sized(String format, int width, int height, Optional<byte[]> exif, int sampling)
+            throws Unsure {
         if (width <= 0 || height <= 0) {
             throw damaged("the picture's header says it is %d by %d pixels".formatted(width, height));
         }
-        return new PictureFile(format, width, height, exif);
+        return new PictureFile(format, width, height, exif, sampling >> 4 > 1, (sampling & 15) > 1);
     }
 
     static Unsure damaged(String what) {

@@ -13,6 +13,8 @@ final class RoundOutline {
 
     private final double mmPerUnit;
 
+    private final double fromUnits;
+
     private final double focal;
 
     private final double[] radius;
@@ -26,6 +28,7 @@ final class RoundOutline {
     private RoundOutline(
             double length,
             double mmPerUnit,
+            double fromUnits,
             double focal,
             double[] radius,
             double[] apart,
@@ -33,6 +36,7 @@ final class RoundOutline {
             double noise) {
         this.length = length;
         this.mmPerUnit = mmPerUnit;
+        this.fromUnits = fromUnits;
         this.focal = focal;
         this.radius = radius;
         this.apart = apart;
@@ -76,7 +80,14 @@ final class RoundOutline {
                     || (other.isHidden(k) && one.isHiddenNear(k, near));
         }
         return new RoundOutline(
-                lengthMm, mmPerUnit, focal, radius, apart, hidden, Math.max(left.noisePixels(), right.noisePixels()));
+                lengthMm,
+                mmPerUnit,
+                from,
+                focal,
+                radius,
+                apart,
+                hidden,
+                Math.max(left.noisePixels(), right.noisePixels()));
     }
 
     /** The outermost place that the edges reach at a rounded end: the middle one of the few outermost points, against noise. */
@@ -101,6 +112,16 @@ final class RoundOutline {
 
     double radiusMm(int k) {
         return radius[k];
+    }
+
+    /** The radius in units of the distance from the camera to the axis. */
+    double radiusUnits(int k) {
+        return radius[k] / mmPerUnit;
+    }
+
+    /** The place along the axis in those units, from the foot of the perpendicular out of the camera. */
+    double alongUnits(int k) {
+        return fromUnits + placeMm(k) / mmPerUnit;
     }
 
     /** How much the left edge stands farther out than the right. */

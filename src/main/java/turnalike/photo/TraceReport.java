@@ -12,6 +12,15 @@ final class TraceReport {
     /** Of a turned piece 4 to 17 per cent hid in the pictures tried; a body that hides a third was not found right. */
     private static final double MOST_HIDDEN = 0.3;
 
+    /** What no edge is taken to be found better than, in pixels: by how much rims in the shade stood off in made pictures. */
+    private static final double LEAST_PIXELS = 0.1;
+
+    /** A point of an edge less sure than this, in pixels or in softnesses of the lens where it is softer, is as likely a line of the ground's own. */
+    private static final double MOST_UNSURE = 0.2;
+
+    /** What a square's side is uncertain by: how it is turned and which corner is nearer is not known exactly. */
+    private static final double SQUARE = 0.03;
+
     private final Picture picture;
 
     private final FocalGuess focal;
@@ -40,24 +49,51 @@ final class TraceReport {
         check(outline, apart);
         RoundOutline farther = other(view.focalUncertainty(), 0);
         RoundOutline tilted = other(0, view.tiltUncertainty());
+        List<FlatSections.Flat> flats = new FlatSections(picture, outline, view.contour()).find();
         List<Profile.Station> stations = new ArrayList<>();
         for (int k = 0; k < outline.count(); k++) {
             double byFocal = farther.radiusMm(k) - outline.radiusMm(k);
             double byTilt = tilted.radiusMm(k) - outline.radiusMm(k);
             double byEdge = edgeMm(outline, k, apart[apart.length / 2]);
+            double share = share(flats, k);
+            double bySquare = share == 1 ? 0 : SQUARE * outline.radiusMm(k);
             stations.add(new Profile.Station(
                     Length.ofMm(outline.placeMm(k)),
-                    Length.ofMm(outline.radiusMm(k)),
-                    Length.ofMm(Math.sqrt(byFocal * byFocal + byTilt * byTilt + byEdge * byEdge))));
+                    Length.ofMm(share * outline.radiusMm(k)),
+                    Length.ofMm(
+                            Math.hypot(bySquare, Math.sqrt(byFocal * byFocal + byTilt * byTilt + byEdge * byEdge)))));
         }
         List<Profile.Stretch> hidden = outline.hiddenStretches(Math.max(0.4, outline.mmPerPixel()));
         return new PhotoTrace.Traced(
                 new Profile(Length.ofMm(lengthMm), stations, hidden),
+                flats.stream()
+                        .map(flat -> new Profile.Stretch(
+                                Length.ofMm(outline.placeMm(flat.from())), Length.ofMm(outline.placeMm(flat.to()))))
+                        .toList(),
                 outline.mmPerPixel(),
                 "the overall length that was given",
                 focal.from(),
                 overlay(),
-                warnings(outline));
+                warnings(outline, flats));
+    }
+
+    /** Half the side over the radius that a round would have; 1 where it is round. */
+    private static double share(List<FlatSections.Flat> flats, int k) {
+        return flats.stream()
+                .filter(flat -> flat.from() <= k && k <= flat.to())
+                .findFirst()
+                .map(FlatSections.Flat::share)
+                .orElse(1.0);
+    }
+
+    private static String square(RoundOutline outline, FlatSections.Flat flat) {
+        return String.format(
+                Locale.ROOT,
+                "From %.0f to %.0f mm it is lit as %s, and taken for a square of %.1f mm: measure it.",
+                outline.placeMm(flat.from()),
+                outline.placeMm(flat.to()),
+                flat.faceOn() ? "a flat that faces the camera" : "two flats with an arris between",
+                2 * flat.share() * outline.radiusMm((flat.from() + flat.to()) / 2));
     }
 
     /** How far the two edges disagree, in pixels, the least first. */
@@ -84,6 +120,12 @@ final class TraceReport {
                             ? "hold the camera still and let it focus on the piece"
                             : "make the picture smaller: it has more pixels than sharpness");
         }
+        if (contour.sure() > MOST_UNSURE * Math.max(1, contour.softness())) {
+            throw new Unsure(
+                    PhotoTrace.Reason.LIKE_GROUND,
+                    "the piece and what lies behind it are so alike in colour and light that its edge may be a line of the ground's",
+                    "take it on a plain ground of another colour");
+        }
         double most = apart[apart.length * 4 / 5];
         if (most > Math.max(2, 0.05 * widest)) {
             throw new Unsure(
@@ -103,8 +145,9 @@ final class TraceReport {
         }
     }
 
-    private List<String> warnings(RoundOutline outline) {
+    private List<String> warnings(RoundOutline outline, List<FlatSections.Flat> flats) {
         List<String> warnings = new ArrayList<>();
+        flats.forEach(flat -> warnings.add(square(outline, flat)));
         if (focal.uncertainty() > 0.1) {
             warnings.add(
                     "the picture does not say what lens took it: places off its middle are the less sure; give the angle of view");
@@ -158,7 +201,7 @@ final class TraceReport {
         int after = Math.min(outline.count() - 1, k + 1);
         double slope = (outline.radiusMm(after) - outline.radiusMm(before))
                 / Math.max(1e-9, outline.placeMm(after) - outline.placeMm(before));
-        double noise = pixel * (0.05 + usuallyApart + outline.noisePixels());
+        double noise = pixel * (LEAST_PIXELS + usuallyApart + outline.noisePixels());
         double place = 0.15 * pixel * Math.min(6, Math.abs(slope));
         return Math.sqrt(sum / count / 2 + noise * noise + place * place);
     }

@@ -25,7 +25,7 @@ final class Tracer {
             CoarsePicture coarse = CoarsePicture.of(picture);
             BodyFinder.Body body = BodyFinder.find(coarse);
             go(effort);
-            EdgeFit.Fitted contour = contour(picture, coarse, body);
+            EdgeFit.Fitted contour = contour(picture, coarse, body, CoarseColour.of(file, camera.orientation()));
             go(effort);
             FocalGuess focal = FocalGuess.of(wish.view(), camera, picture.width(), picture.height());
             ViewFit fit = new ViewFit(contour.x(), contour.y(), picture.width(), picture.height(), focal);
@@ -42,7 +42,8 @@ final class Tracer {
         }
     }
 
-    private static EdgeFit.Fitted contour(Picture picture, CoarsePicture coarse, BodyFinder.Body body) throws Unsure {
+    private static EdgeFit.Fitted contour(
+            Picture picture, CoarsePicture coarse, BodyFinder.Body body, CoarseColour coarseColour) throws Unsure {
         int block = coarse.block();
         if (2 * body.widest() * block < LEAST_ACROSS) {
             throw new Unsure(
@@ -73,7 +74,7 @@ final class Tracer {
                     "the piece's edge could not be followed all round",
                     "take it on a plain ground of another colour, whole in the picture");
         }
-        return new EdgeFit(colours, best[0], best[1]).fit();
+        return new EdgeFit(colours, coarseColour, best[0], best[1]).fit();
     }
 
     /** The axis as first found, from the end that the profile begins at. */

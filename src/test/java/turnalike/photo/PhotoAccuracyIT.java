@@ -37,12 +37,22 @@ class PhotoAccuracyIT {
         for (PhotoScene scene : PhotoScenes.all()) {
             rows.add(row(scene));
         }
+        List<Row> others = new ArrayList<>();
+        for (PhotoScene scene : PhotoScenesHeldOut.all()) {
+            others.add(row(scene));
+        }
         StringBuilder text = new StringBuilder(HEAD);
         rows.forEach(row -> text.append(row.what()).append('\n'));
+        text.append(HELD_OUT);
+        others.forEach(row -> text.append(row.what()).append('\n'));
+        rows.addAll(others);
         Files.writeString(TABLE, text.toString());
-        assertThat(rows).filteredOn(Row::traced).allSatisfy(row -> assertThat(row.rms())
-                .as(row.name())
-                .isLessThan(row.name().startsWith("cloth") && !row.name().contains("light") ? 2 : 0.7));
+        assertThat(rows)
+                .filteredOn(Row::traced)
+                .allSatisfy(row -> assertThat(row.rms()).as(row.name()).isLessThan(0.6));
+        assertThat(rows)
+                .filteredOn(Row::traced)
+                .allSatisfy(row -> assertThat(row.within()).as(row.name()).isGreaterThanOrEqualTo(0.68));
     }
 
     private static Row row(PhotoScene scene) throws IOException, InterruptedException {
@@ -110,6 +120,15 @@ class PhotoAccuracyIT {
             millimetre in its data. The radius' error is in pixels of about 0.65 mm, at every half millimetre that the trace says it saw, but for
             shoulders and ends, where half a pixel along is more than one across (last column). "Within" is how much of it lies within the stated
             uncertainty, of which two thirds are promised.
+
+            | picture | rms, px | median, px | 95 % below, px | within | said hidden | shoulders |
+            | --- | ---: | ---: | ---: | ---: | ---: | ---: |
+            """;
+
+    private static final String HELD_OUT = """
+
+            Other woods, grounds and poses. How an edge is placed was not set by them; how the piece is found was mended after a look at those on
+            cards, so of these only the edges are unseen:
 
             | picture | rms, px | median, px | 95 % below, px | within | said hidden | shoulders |
             | --- | ---: | ---: | ---: | ---: | ---: | ---: |

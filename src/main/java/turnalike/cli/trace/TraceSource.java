@@ -65,11 +65,10 @@ final class TraceSource {
         PhotoTrace.Traced seen = (PhotoTrace.Traced) answer;
         List<String> notes = new ArrayList<>(seen.warnings());
         notes.add("Angle of view: " + seen.viewFrom() + ".");
-        notes.add(
-                "Every member is taken to be round: a photograph from one side does not tell a square from a cylinder.");
+        notes.add("What is not lit as flats is taken to be round: measure what may be a square.");
         return traced(
                 Traced.Source.PHOTOGRAPH,
-                new Original(seen.profile(), List.of(), Length.ofMm(SUREST_PIXELS * seen.mmPerPixel())),
+                new Original(seen.profile(), seen.squares(), Length.ofMm(SUREST_PIXELS * seen.mmPerPixel())),
                 wish,
                 new Traced.Scale(OptionalDouble.of(seen.mmPerPixel()), seen.scaleFrom()),
                 notes);

@@ -1,0 +1,46 @@
+package turnalike.photo;
+
+/** Codes of 255 and linear light from 0 to 1, both as numbers with a fraction, from memory of IEC 61966-2-1 (sRGB); by tables. */
+final class Gamma {
+    private static final int STEPS = 2048;
+
+    /** Codes by the root of light, along which the curve is almost straight. */
+    private static final double[] CODE = new double[STEPS + 2];
+
+    private static final double[] LIGHT = new double[257];
+
+    static {
+        for (int i = 0; i < CODE.length; i++) {
+            double light = (double) i / STEPS * i / STEPS;
+            CODE[i] = 255 * (light <= 0.0031308 ? 12.92 * light : 1.055 * Math.pow(light, 1 / 2.4) - 0.055);
+        }
+        for (int i = 0; i < LIGHT.length; i++) {
+            double value = i / 255.0;
+            LIGHT[i] = value <= 0.04045 ? value / 12.92 : Math.pow((value + 0.055) / 1.055, 2.4);
+        }
+    }
+
+    private Gamma() {}
+
+    /** Light beyond full is written as full. */
+    static double code(double light) {
+        double at = STEPS * Math.sqrt(Math.max(0, Math.min(1, light)));
+        int i = (int) at;
+        return CODE[i] + (at - i) * (CODE[i + 1] - CODE[i]);
+    }
+
+    /** How the code changes with the light; beyond full it hardly does. */
+    static double slope(double light) {
+        if (light >= 1) {
+            return 1;
+        }
+        double value = Math.max(0, light);
+        return 255 * (value <= 0.0031308 ? 12.92 : 1.055 / 2.4 * Math.pow(value, 1 / 2.4 - 1));
+    }
+
+    static double linear(double code) {
+        double at = Math.max(0, Math.min(255, code));
+        int i = (int) at;
+        return LIGHT[i] + (at - i) * (LIGHT[i + 1] - LIGHT[i]);
+    }
+}

@@ -1,0 +1,190 @@
+package turnalike.photo;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * A patch of the coarse picture taken as the piece just as it is, where it already looks like one: filled, its two sides mirror images about a
+ * straight line, and of one hue from end to end. Told apart from its ground by hue it is the better for not being looked at again: colours
+ * learnt around it would count its own shadow in, which is of no colour seen elsewhere.
+ */
+final class PatchBody {
+    /** How far the middle between the sides may stray from the axis, as a part of the largest half width, and in coarse pixels. */
+    private static final double MOST_ASTRAY = 0.05;
+
+    private static final double LEAST_ASTRAY = 1.2;
+
+    /** Shares of red and blue in the light of a cross section stray less than this in one piece of wood. */
+    private static final double HUE = 0.05;
+
+    private final CoarsePicture picture;
+
+    private final byte[] patch;
+
+    private final int reach;
+
+    private double x;
+
+    private double y;
+
+    private double angle;
+
+    private int from;
+
+    private double[][] sides = new double[2][0];
+
+    private double[] filled = new double[0];
+
+    private double[][] hue = new double[2][0];
+
+    private PatchBody(CoarsePicture picture, byte[] patch, Blob blob) {
+        this.picture = picture;
+        this.patch = patch;
+        x = blob.x();
+        y = blob.y();
+        angle = blob.angle();
+        reach = (int) Math.ceil(4 * Math.sqrt(12) * blob.deviation() / 2) + 6;
+        for (int round = 0; round < 3; round++) {
+            measure(blob);
+            straighten();
+        }
+        measure(blob);
+    }
+
+    /**
+     * The body, if the patch is one.
+     *
+     * @param picture the coarse picture
+     * @param patch 1 where the patch is
+     * @param blob the patch's own measures
+     */
+    static Optional<BodyFinder.Body> find(CoarsePicture picture, byte[] patch, Blob blob) {
+        return new PatchBody(picture, patch, blob).body();
+    }
+
+    private void measure(Blob blob) {
+        from = (int) Math.floor(blob.from()) - 2;
+        int count = (int) Math.ceil(blob.to()) + 2 - from + 1;
+        sides = new double[2][count];
+        filled = new double[count];
+        hue = new double[2][count];
+        for (int t = 0; t < count; t++) {
+            int pixels = 0;
+            double[] light = new double[3];
+            for (int h = -2 * reach; h <= 2 * reach; h++) {
+                int pixel = pixel(t, h / 2.0);
+                if (pixel >= 0 && patch[pixel] > 0) {
+                    pixels++;
+                    int side = h < 0 ? 1 : 0;
+                    sides[side][t] = Math.max(sides[side][t], Math.abs(h) / 2.0);
+                    for (int c = 0; c < 3; c++) {
+                        light[c] += picture.planes()[c][pixel] * picture.planes()[c][pixel];
+                    }
+                }
+            }
+            double whole = Math.max(1e-9, light[0] + light[1] + light[2]);
+            filled[t] = pixels / Math.max(1, 2 * (sides[0][t] + sides[1][t]) + 1);
+            hue[0][t] = light[0] / whole;
+            hue[1][t] = light[2] / whole;
+        }
+    }
+
+    private int pixel(int t, double across) {
+        int px = (int) Math.floor(x + (from + t) * Math.cos(angle) - across * Math.sin(angle));
+        int py = (int) Math.floor(y + (from + t) * Math.sin(angle) + across * Math.cos(angle));
+        return px < 0 || py < 0 || px >= picture.width() || py >= picture.height() ? -1 : py * picture.width() + px;
+    }
+
+    /** Moves the axis midway between the sides. */
+    private void straighten() {
+        double[][] rows = new double[2][3];
+        for (int t = 0; t < filled.length; t++) {
+            if (filled[t] > 0) {
+                double off = (sides[0][t] - sides[1][t]) / 2;
+                double weight = 1 / (1 + off * off / 4);
+                double place = from + t;
+                rows[0][0] += weight;
+                rows[0][1] += weight * place;
+                rows[1][1] += weight * place * place;
+                rows[0][2] += weight * off;
+                rows[1][2] += weight * off * place;
+            }
+        }
+        rows[1][0] = rows[0][1];
+        double[] line = LeastSquares.solve(rows);
+        x -= line[0] * Math.sin(angle);
+        y += line[0] * Math.cos(angle);
+        angle += Math.atan(line[1]);
+    }
+
+    private Optional<BodyFinder.Body> body() {
+        int first = 0;
+        int last = filled.length - 1;
+        while (first < last && filled[first] == 0) {
+            first++;
+        }
+        while (last > first && filled[last] == 0) {
+            last--;
+        }
+        int[] within = ofOneHue(first, last);
+        int count = within[1] - within[0] + 1;
+        if (count < 20) {
+            return Optional.empty();
+        }
+        double widest = 0;
+        double[] off = new double[count];
+        double[] full = new double[count];
+        for (int t = within[0]; t <= within[1]; t++) {
+            off[t - within[0]] = Math.abs(sides[0][t] - sides[1][t]) / 2;
+            full[t - within[0]] = filled[t];
+            widest = Math.max(widest, (sides[0][t] + sides[1][t]) / 2);
+        }
+        Arrays.sort(off);
+        Arrays.sort(full);
+        boolean mirrored = off[count * 4 / 5] <= Math.max(LEAST_ASTRAY, MOST_ASTRAY * widest);
+        boolean solid = full[count / 10] > 0.85 && full[0] > 0.3;
+        if (!mirrored || !solid || count < 3 * widest) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                new BodyFinder.Body(painted(within), x, y, angle, from + within[0], from + within[1], widest));
+    }
+
+    /** Without what is of another hue at the ends: a lathe's centres. */
+    private int[] ofOneHue(int first, int last) {
+        int middleFrom = first + (last - first) / 5;
+        int middleTo = last - (last - first) / 5;
+        double[] usual = new double[2];
+        for (int c = 0; c < 2; c++) {
+            double[] core = Arrays.copyOfRange(hue[c], middleFrom, middleTo + 1);
+            Arrays.sort(core);
+            usual[c] = core[core.length / 2];
+        }
+        int start = first;
+        while (start < middleFrom && differs(start, usual)) {
+            start++;
+        }
+        int end = last;
+        while (end > middleTo && differs(end, usual)) {
+            end--;
+        }
+        return new int[] {start, end};
+    }
+
+    private boolean differs(int t, double[] usual) {
+        return Math.abs(hue[0][t] - usual[0]) > HUE || Math.abs(hue[1][t] - usual[1]) > HUE;
+    }
+
+    private byte[] painted(int[] within) {
+        byte[] mask = new byte[patch.length];
+        for (int t = within[0]; t <= within[1]; t++) {
+            for (double h = -sides[1][t]; h <= sides[0][t]; h += 0.5) {
+                int pixel = pixel(t, h);
+                if (pixel >= 0) {
+                    mask[pixel] = 1;
+                }
+            }
+        }
+        return mask;
+    }
+}

@@ -1,0 +1,123 @@
+package turnalike.photo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+/** The edge's place is found again in lines written by another way of reckoning: by adding up light point by point. */
+class EdgeModelTest {
+    private static final double[] WOOD = {0.5, 0.32, 0.18};
+
+    private static final double[] BLUE = {0.18, 0.3, 0.52};
+
+    private static double density(double u) {
+        return Math.exp(-u * u / 2) / Math.sqrt(2 * Math.PI);
+    }
+
+    @Test
+    void softened_shapes_agree_with_adding_up() {
+        for (double u = -9; u <= 4; u += 0.37) {
+            double root = 0;
+            double depth = 0;
+            double step = 2e-4;
+            for (double t = step / 2; t < 6 - u; t += step) {
+                root += Math.sqrt(t) * density(u + t) * step;
+                depth += t * density(u + t) * step;
+            }
+            assertThat(SoftEdge.root(u)).as("root at %s", u).isCloseTo(root, within(2e-4));
+            assertThat(SoftEdge.depth(u)).as("depth at %s", u).isCloseTo(depth, within(2e-4));
+        }
+        assertThat(SoftEdge.root(-20)).isCloseTo(Math.sqrt(20) - 0.125 / Math.pow(20, 1.5), within(1e-5));
+    }
+
+    /** Linear light at a place: dark rim inside, level ground outside. */
+    private static double light(double[] hue, int c, double rim, double root, double d) {
+        return hue[c] * (rim + root * Math.sqrt(Math.max(0, -d)));
+    }
+
+    private static double[][] line(
+            double edge, double softness, double coarse, double rim, double root, double ground) {
+        int pad = 12;
+        int n = EdgeModel.SAMPLES + 2 * pad;
+        double[][] code = new double[3][n];
+        for (int j = 0; j < n; j++) {
+            double at = -EdgeModel.REACH + (j - pad) * EdgeModel.STEP;
+            for (int c = 0; c < 3; c++) {
+                double sum = 0;
+                double step = 0.05;
+                for (double t = -6 * softness; t <= 6 * softness; t += step) {
+                    double d = at + t - edge;
+                    double here = d < 0 ? light(WOOD, c, rim, root, d) : BLUE[c] * ground;
+                    sum += here * density(t / softness) / softness * step;
+                }
+                code[c][j] = Gamma.code(sum);
+            }
+        }
+        double[][] seen = new double[3][EdgeModel.SAMPLES];
+        double[][] own = new double[3][1];
+        for (int k = 0; k < EdgeModel.SAMPLES; k++) {
+            double[] soft = new double[3];
+            double weights = 0;
+            for (int i = -pad; i <= pad; i++) {
+                double weight = coarse == 0 ? i == 0 ? 1 : 0 : density(i * EdgeModel.STEP / coarse);
+                weights += weight;
+                EdgeModel.split(code[0][k + pad + i], code[1][k + pad + i], code[2][k + pad + i], own, 0);
+                soft[1] += weight * own[1][0];
+                soft[2] += weight * own[2][0];
+            }
+            EdgeModel.split(code[0][k + pad], code[1][k + pad], code[2][k + pad], own, 0);
+            seen[0][k] = own[0][0];
+            seen[1][k] = soft[1] / weights;
+            seen[2][k] = soft[2] / weights;
+        }
+        return seen;
+    }
+
+    @Test
+    void an_edge_is_found_where_it_is_even_where_wood_and_ground_are_equally_bright() {
+        double softness = 0.8;
+        // Rims from black to bright before a ground of one brightness: one of them is as bright as the ground.
+        for (double rim : new double[] {0.02, 0.3, 0.5, 1.2}) {
+            for (double edge : new double[] {-1.3, 0.27, 1.1}) {
+                for (double coarse : new double[] {0, 1}) {
+                    EdgeModel model = new EdgeModel(1, 2);
+                    model.coarse(coarse);
+                    double found = model.find(line(edge, softness, coarse, rim, 0.15, 0.5), WOOD, BLUE, 0, softness);
+                    assertThat(found)
+                            .as("rim %s, edge %s, coarse %s", rim, edge, coarse)
+                            .isCloseTo(edge, within(0.04));
+                }
+            }
+        }
+    }
+
+    @Test
+    void it_says_how_sure_it_is() {
+        double softness = 0.7;
+        SplittableRandom dice = new SplittableRandom(11);
+        int within = 0;
+        int rounds = 300;
+        double[] edges = {-0.7, -0.22, 0.13, 0.61};
+        double[][][] clean = new double[edges.length][][];
+        for (int k = 0; k < edges.length; k++) {
+            clean[k] = line(edges[k], softness, 0, 0.3, 0.12, 0.5);
+        }
+        for (int round = 0; round < rounds; round++) {
+            int which = dice.nextInt(clean.length);
+            double edge = edges[which];
+            double[][] seen = new double[3][EdgeModel.SAMPLES];
+            for (int c = 0; c < 3; c++) {
+                for (int k = 0; k < seen[c].length; k++) {
+                    seen[c][k] = clean[which][c][k] + 2 * dice.nextGaussian();
+                }
+            }
+            EdgeModel model = new EdgeModel(2, 2);
+            double found = model.find(seen, WOOD, BLUE, 0, softness);
+            within += Math.abs(found - edge) <= model.sure() ? 1 : 0;
+        }
+        // Two thirds are promised; four standard deviations of such a count either way.
+        assertThat(within).isBetween((int) (0.57 * rounds), (int) (0.8 * rounds));
+    }
+}
