@@ -66,6 +66,9 @@ final class FrameJson implements FrameFit.Cases<ObjectNode> {
             rim.put("first_joint_deg", segments.jointAt().degrees());
             rim.put("joint_to_mortise_mm", segments.jointClear().mm());
         });
+        fit.whole().segmentsPull().ifPresent(pull -> rim.putObject("segments_pull")
+                .put("g_mm", pull.gMm())
+                .put("at_deg", pull.at().degrees()));
         ObjectNode whole = node.putObject("whole");
         whole.put("spokes_g", fit.whole().spokes().grams());
         fit.whole().hub().ifPresent(mass -> whole.put("hub_g", mass.grams()));
