@@ -105,6 +105,14 @@ final class FrameJson implements FrameFit.Cases<ObjectNode> {
         ObjectNode openings = node.putObject("openings");
         fit.between()
                 .ifPresent(ball -> openings.put("between_mm", ball.diameter().mm()));
+        if (!fit.besides().isEmpty()) {
+            ArrayNode besides = openings.putArray("by_lengths");
+            fit.besides().forEach(each -> besides.addObject()
+                    .put("left", each.left())
+                    .put("right", each.right())
+                    .put("foot_rise_mm", each.rise().mm())
+                    .put("ball_mm", each.ball().mm()));
+        }
         openings.put("end_mm", fit.end().diameter().mm());
         openings.put("widest_mm", fit.widest().mm());
         fit.gap().ifPresent(gap -> node.put("gap_mm", gap.left().mm()));

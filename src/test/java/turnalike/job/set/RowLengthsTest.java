@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -16,6 +17,7 @@ import turnalike.job.Job;
 import turnalike.job.Plan;
 import turnalike.job.answer.MatchJson;
 import turnalike.job.answer.PlanJson;
+import turnalike.job.boards.JobBlanks;
 import turnalike.job.fields.Json;
 import turnalike.job.fields.Reading;
 import turnalike.job.pieces.ColumnTargets;
@@ -26,6 +28,8 @@ import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
 import turnalike.pieces.PiecesFile;
+import turnalike.stock.boards.Board;
+import turnalike.stock.boards.Wanted;
 import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.Problem;
@@ -91,6 +95,73 @@ class RowLengthsTest {
         assertThat(plan.at("/lengths_total/blanks").asInt())
                 .isEqualTo(plan.at("/lengths/0/stock/blanks").asInt()
                         + plan.at("/lengths/1/stock/blanks").asInt());
+    }
+
+    /** In turn on a rake by which each is just as much longer as the rail rises: the feet of a tread are level, told pair by pair. */
+    @Test
+    void openings_are_told_for_every_two_lengths_side_by_side() {
+        String keys =
+                "\"clear\": 620, \"rake_deg\": %s, \"largest_opening\": 95, \"lengths_stand\": \"in_turn\", \"lengths\": "
+                        + "[{\"stretch\": 0, \"length\": 150, \"count\": 3}, {\"stretch\": 0, \"length\": 230, \"count\": 3}]";
+        double pitch = (620 + 42) / 7.0;
+        double rake = Math.toDegrees(Math.atan(80 / pitch));
+        JsonNode frame = frame(row(keys.formatted(rake)));
+        assertThat(frame.get("pitch_mm").asDouble()).isCloseTo(pitch, within(1e-9));
+        JsonNode pairs = frame.at("/openings/by_lengths");
+        assertThat(pairs).hasSize(2);
+        assertThat(pairs.get(0).get("left").asText() + pairs.get(0).get("right").asText())
+                .isEqualTo("AB");
+        assertThat(pairs.get(0).get("foot_rise_mm").asDouble()).isCloseTo(0, within(1e-9));
+        assertThat(pairs.get(1).get("foot_rise_mm").asDouble()).isCloseTo(160, within(1e-9));
+        double widest = Math.max(
+                pairs.get(0).get("ball_mm").asDouble(),
+                pairs.get(1).get("ball_mm").asDouble());
+        assertThat(frame.at("/openings/between_mm").asDouble()).isEqualTo(widest);
+        assertThat(frame.at("/openings/widest_mm").asDouble()).isGreaterThanOrEqualTo(widest);
+        // Feet level and squares of 42 mm beside one another for 150 mm: nowhere nearer.
+        assertThat(frame.get("gap_mm").asDouble()).isCloseTo(pitch - 42 * Math.sqrt(2), within(1e-3));
+    }
+
+    /** Together, two of one length are what a job of that length alone tells. */
+    @Test
+    void of_one_length_it_is_what_a_job_of_that_length_tells() {
+        JsonNode both = frame(row("\"clear\": 620, \"rake_deg\": 33, \"lengths\": " + LENGTHS));
+        JsonNode alone = frame(row("\"clear\": 620, \"rake_deg\": 33, \"places\": 6")
+                .replace("\"kind\": \"square\", \"length\": 180", "\"kind\": \"square\", \"length\": 230")
+                .replace("\"length\": 700", "\"length\": 750"));
+        JsonNode pairs = both.at("/openings/by_lengths");
+        assertThat(pairs).hasSize(3);
+        assertThat(pairs.get(2).get("left").asText()).isEqualTo("B");
+        assertThat(pairs.get(2).get("ball_mm").asDouble())
+                .isCloseTo(alone.at("/openings/between_mm").asDouble(), within(1e-5));
+    }
+
+    private static JsonNode frame(String text) {
+        return Json.parse(PlanJson.print(Plan.of(job(text), Effort.ofAsks(500))), new Reading())
+                .orElseThrow()
+                .get("frame");
+    }
+
+    @Test
+    void boards_are_cut_into_a_blank_length_for_each() {
+        List<JobBlanks.Named> named =
+                JobBlanks.named(List.of("stair.job.json"), List.of(job(row("\"lengths\": " + LENGTHS))));
+        assertThat(named.stream().map(JobBlanks.Named::name))
+                .containsExactly("Stair (invented): A, 630 mm long", "Stair (invented): B, 710 mm long");
+        Board board = new Board(
+                "one",
+                Length.ofMm(60),
+                Length.ofMm(200),
+                Length.ofMm(3000),
+                1,
+                Optional.empty(),
+                Optional.empty(),
+                List.of());
+        List<Wanted> wanted = JobBlanks.order(named, List.of(board)).wanted();
+        // Rough: the blank milled, and trimmed at either end.
+        assertThat(wanted.get(1).length().minus(wanted.get(0).length()).mm()).isCloseTo(80, within(1e-9));
+        assertThat(wanted.get(0).count()).isGreaterThanOrEqualTo(4);
+        assertThat(wanted.get(1).count()).isGreaterThanOrEqualTo(2);
     }
 
     @Test
