@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import turnalike.effort.Effort;
 import turnalike.job.Job;
+import turnalike.job.OneLength;
 import turnalike.job.Plan;
 import turnalike.job.answer.MatchJson;
 import turnalike.job.answer.PlanJson;
@@ -21,13 +22,20 @@ import turnalike.job.boards.JobBlanks;
 import turnalike.job.fields.Json;
 import turnalike.job.fields.Reading;
 import turnalike.job.pieces.ColumnTargets;
+import turnalike.job.pieces.ControlReport;
+import turnalike.job.pieces.LikenessReport;
 import turnalike.job.pieces.MatchJob;
+import turnalike.job.pieces.MendJob;
 import turnalike.job.read.JobReader;
 import turnalike.pieces.Column;
 import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
 import turnalike.pieces.PiecesFile;
+import turnalike.pieces.control.ChartConstants;
+import turnalike.pieces.control.RuleChoice;
+import turnalike.pieces.mend.MendPlan;
+import turnalike.solid.Solid;
 import turnalike.stock.boards.Board;
 import turnalike.stock.boards.Wanted;
 import turnalike.units.Length;
@@ -140,6 +148,61 @@ class RowLengthsTest {
         return Json.parse(PlanJson.print(Plan.of(job(text), Effort.ofAsks(500))), new Reading())
                 .orElseThrow()
                 .get("frame");
+    }
+
+    /** A piece of length B is mended as a job of B alone would mend it; those of length A count by their share of the weight. */
+    @Test
+    void a_piece_is_mended_by_its_own_length() {
+        Job stair = job(row("\"lengths\": " + LENGTHS));
+        Job alone = OneLength.of(stair).get(1).job();
+        double a = solidG(OneLength.of(stair).get(0).job());
+        double b = solidG(alone);
+        List<Piece> mixed =
+                List.of(weighed("A1", a), weighed("A2", 1.001 * a), weighed("A3", a), weighed("B1", 1.01 * b));
+        List<Piece> own =
+                List.of(weighed("A1", b), weighed("A2", 1.001 * b), weighed("A3", b), weighed("B1", 1.01 * b));
+        MendJob mended = MendJob.of(stair, mixed, "B1", Optional.empty());
+        assertThat(mended.target().grams()).isCloseTo(b, within(1e-9));
+        assertThat(mended.plan())
+                .isEqualTo(MendJob.of(alone, own, "B1", Optional.empty()).plan());
+        assertThat(mended.plan()).isInstanceOf(MendPlan.Cuts.class);
+        assertThat(MendJob.lack(stair, List.of(weighed("7", b), weighed("A1", a)), "7", Optional.empty()))
+                .contains(MendJob.Lack.LENGTH);
+    }
+
+    /** Turned exactly as drawn in either length, none is unlike and nothing drifts, however they are mixed. */
+    @Test
+    void lengths_are_compared_and_charted_as_if_of_one() {
+        Job stair = job(row("\"lengths\": " + LENGTHS));
+        double a = solidG(OneLength.of(stair).get(0).job());
+        double b = solidG(OneLength.of(stair).get(1).job());
+        List<Piece> pieces = new ArrayList<>();
+        for (int i = 0; i < 12; i++) {
+            boolean first = i % 3 != 0;
+            Measures each =
+                    Measures.ofMass(Mass.ofGrams(first ? a : b)).with(Column.LENGTH, Length.ofMm(first ? 630 : 710));
+            pieces.add(Piece.of("p" + i, each));
+        }
+        assertThat(LikenessReport.of(stair, pieces, MassUnit.GRAM).pieces())
+                .allSatisfy(each -> assertThat(each.figure().figure()).isCloseTo(0, within(1e-9)));
+        assertThat(LikenessReport.mostUnlike(stair, pieces, MassUnit.GRAM, 3))
+                .allSatisfy(each -> assertThat(each.figure().figure()).isCloseTo(0, within(1e-9)));
+        ControlReport chart = ControlReport.of(
+                        Optional.of(stair), pieces, "mass_g", ChartConstants.PRINTED, RuleChoice.SELF_STARTING)
+                .fold(report -> report, (what, mend) -> {
+                    throw new AssertionError(what);
+                });
+        assertThat(chart.series().points())
+                .allSatisfy(point -> assertThat(point.value()).isCloseTo(solidG(stair), within(1e-9)));
+        assertThat(chart.things()).contains("as of the drawn length");
+    }
+
+    private static double solidG(Job job) {
+        return Solid.of(job.pattern().outline(), job.wood().density()).mass().grams();
+    }
+
+    private static Piece weighed(String label, double grams) {
+        return Piece.of(label, Measures.ofMass(Mass.ofGrams(grams)));
     }
 
     @Test
