@@ -116,6 +116,11 @@ final class FrameJson implements FrameFit.Cases<ObjectNode> {
         openings.put("end_mm", fit.end().diameter().mm());
         openings.put("widest_mm", fit.widest().mm());
         fit.gap().ifPresent(gap -> node.put("gap_mm", gap.left().mm()));
+        node.putObject("code_figure")
+                .put("ball_mm", RowFit.CODE.ball().mm())
+                .put("open_stair_ball_mm", RowFit.CODE.openStair().mm())
+                .put("from", RowFit.CODE.from())
+                .put("status", RowFit.CODE.status());
         fit.limit().ifPresent(limit -> node.put("limit_mm", limit.mm()).put("limit_from", RowFit.YOURS));
         return node;
     }

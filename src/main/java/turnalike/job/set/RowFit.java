@@ -39,6 +39,23 @@ public record RowFit(
         List<Misfit> misfits,
         List<Working> workings)
         implements FrameFit {
+    /** A ball that must not pass a guard by what people commonly hold one to; never a limit of its own. */
+    public static final CodeFigure CODE = new CodeFigure(
+            Length.ofInches(4),
+            Length.ofInches(4.375),
+            RowFitting.CODE,
+            "seen in a county's print of the code, not in the code itself; check with your local authority");
+
+    /**
+     * A figure of a model code.
+     *
+     * @param ball diameter of the one that must not pass
+     * @param openStair the same on the open side of a stair
+     * @param from where it stands
+     * @param status how far that is known
+     */
+    public record CodeFigure(Length ball, Length openStair, String from, String status) {}
+
     /** Where a limit comes from that the job tells. */
     public static final String YOURS = "yours";
 

@@ -16,7 +16,7 @@ import turnalike.units.Working;
 /** Sets a pattern into a row, looks what touches and what passes, and what, changed alone, would mend it. */
 final class RowFitting {
     /** What people commonly hold a guard to. As the project's references have it: a county's print of the code was seen, not the code. */
-    private static final String CODE = "International Residential Code 2018, R312.1.3";
+    static final String CODE = "International Residential Code 2018, R312.1.3";
 
     private final int places;
     private final RowRails rails;

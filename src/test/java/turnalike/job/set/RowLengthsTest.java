@@ -114,6 +114,11 @@ class RowLengthsTest {
         double pitch = (620 + 42) / 7.0;
         double rake = Math.toDegrees(Math.atan(80 / pitch));
         JsonNode frame = frame(row(keys.formatted(rake)));
+        // A code's figure is offered with how far it is known; the limit stays the job's own.
+        assertThat(frame.at("/code_figure/ball_mm").asDouble()).isCloseTo(101.6, within(1e-9));
+        assertThat(frame.at("/code_figure/from").asText()).contains("R312.1.3");
+        assertThat(frame.at("/code_figure/status").asText()).contains("not in the code itself", "local authority");
+        assertThat(frame.get("limit_mm").asDouble()).isEqualTo(95);
         assertThat(frame.get("pitch_mm").asDouble()).isCloseTo(pitch, within(1e-9));
         JsonNode pairs = frame.at("/openings/by_lengths");
         assertThat(pairs).hasSize(2);
