@@ -18,13 +18,15 @@ import turnalike.units.Length;
 public final class RowGap {
     private static final double WITHIN_MM = 1e-4;
 
-    private final Outline body;
+    private final Outline lower;
+    private final Outline upper;
     private final double rise;
     private double best = Double.NEGATIVE_INFINITY;
     private double at;
 
-    private RowGap(Outline body, double rise) {
-        this.body = body;
+    private RowGap(Outline lower, Outline upper, double rise) {
+        this.lower = lower;
+        this.upper = upper;
         this.rise = rise;
     }
 
@@ -45,9 +47,21 @@ public final class RowGap {
      * @param rise how much higher the second one stands, not below zero
      */
     public static Nearest of(Outline body, Length apart, Length rise) {
-        RowGap gap = new RowGap(body, rise.mm());
-        if (rise.mm() >= body.length().mm()) {
-            return new Nearest(apart, body.length()); // one begins above where the other ends
+        return of(body, body, apart, rise);
+    }
+
+    /**
+     * {@return where two that differ come nearest}
+     *
+     * @param lower the exposed part of the one that begins lower
+     * @param upper of the other
+     * @param apart from axis to axis, level
+     * @param rise how much higher the other begins, not below zero
+     */
+    public static Nearest of(Outline lower, Outline upper, Length apart, Length rise) {
+        RowGap gap = new RowGap(lower, upper, rise.mm());
+        if (rise.mm() >= lower.length().mm()) {
+            return new Nearest(apart, lower.length()); // one begins above where the other ends
         }
         gap.search();
         return new Nearest(apart.minus(Length.ofMm(gap.best)), Length.ofMm(gap.at));
@@ -64,15 +78,9 @@ public final class RowGap {
 
     private void search() {
         TreeSet<Double> turns = new TreeSet<>();
-        double start = body.start().mm();
-        double end = body.length().mm();
-        for (Segment segment : body.segments()) {
-            double from = segment.start().mm() - start;
-            add(turns, from, end);
-            for (double x : segment.curve().levelPlacesMm()) {
-                add(turns, from + x, end);
-            }
-        }
+        double end = Math.min(lower.length().mm(), rise + upper.length().mm());
+        add(turns, lower, 0, end);
+        add(turns, upper, rise, end);
         turns.add(end);
         turns.add(rise);
         double last = rise;
@@ -84,30 +92,35 @@ public final class RowGap {
         }
     }
 
-    private void add(Set<Double> turns, double up, double end) {
-        turns.add(up);
-        if (up + rise < end) {
-            turns.add(up + rise);
+    private static void add(Set<Double> turns, Outline body, double higher, double end) {
+        double start = body.start().mm();
+        for (Segment segment : body.segments()) {
+            double from = segment.start().mm() - start + higher;
+            turns.add(Math.min(end, from));
+            for (double x : segment.curve().levelPlacesMm()) {
+                turns.add(Math.min(end, from + x));
+            }
         }
     }
 
     private void between(double from, double to) {
-        double start = body.start().mm();
+        double start = lower.start().mm();
+        double startAbove = upper.start().mm() - rise;
         double middle = (from + to) / 2;
-        On lower = on(start + middle);
-        On upper = on(start + middle - rise);
+        On below = on(lower, start + middle);
+        On above = on(upper, startAbove + middle);
         Deque<double[]> open = new ArrayDeque<>();
         open.push(new double[] {from, to});
         while (!open.isEmpty()) {
             double[] stretch = open.pop();
-            double first = lower.radius(start + stretch[0]);
-            double second = lower.radius(start + stretch[1]);
-            double otherFirst = upper.radius(start + stretch[0] - rise);
-            double otherSecond = upper.radius(start + stretch[1] - rise);
+            double first = below.radius(start + stretch[0]);
+            double second = below.radius(start + stretch[1]);
+            double otherFirst = above.radius(startAbove + stretch[0]);
+            double otherSecond = above.radius(startAbove + stretch[1]);
             found(stretch[0], first + otherFirst);
             found(stretch[1], second + otherSecond);
             double most = Math.max(first, second) + Math.max(otherFirst, otherSecond);
-            boolean straight = lower.curve() instanceof Line && upper.curve() instanceof Line;
+            boolean straight = below.curve() instanceof Line && above.curve() instanceof Line;
             if (!straight && most > best + WITHIN_MM) {
                 double half = (stretch[0] + stretch[1]) / 2;
                 open.push(new double[] {stretch[0], half});
@@ -123,7 +136,7 @@ public final class RowGap {
         }
     }
 
-    private On on(double place) {
+    private static On on(Outline body, double place) {
         for (Segment segment : body.segments()) {
             if (place <= segment.end().mm()) {
                 return new On(segment);

@@ -33,13 +33,16 @@ public final class RowOpening {
         POST
     }
 
-    private final Silhouette body;
+    private final Silhouette onLeft;
+    private final Silhouette onRight;
     private final Side left;
     private final Side right;
     private final double apart;
     private final double height;
     private final double slope;
     private final double cos;
+    private final double slopeAbove;
+    private final double cosAbove;
 
     /**
      * An opening as it stands.
@@ -52,17 +55,55 @@ public final class RowOpening {
      * @param rake by how much the rails rise to the right; below zero where they fall; between -90° and 90°
      */
     public RowOpening(Outline body, Side left, Side right, Length apart, Length height, Angle rake) {
-        this(new Silhouette(body), left, right, apart.mm(), height.mm(), rake);
+        this(new Silhouette(body), left, right, apart.mm(), height.mm(), Math.tan(rake.radians()));
     }
 
-    private RowOpening(Silhouette body, Side left, Side right, double apart, double height, Angle rake) {
-        this.body = body;
+    private RowOpening(Silhouette body, Side left, Side right, double apart, double height, double slope) {
+        this(body, body, left, right, apart, height, slope, slope);
+    }
+
+    private RowOpening(
+            Silhouette onLeft,
+            Silhouette onRight,
+            Side left,
+            Side right,
+            double apart,
+            double height,
+            double slope,
+            double slopeAbove) {
+        this.onLeft = onLeft;
+        this.onRight = onRight;
         this.left = left;
         this.right = right;
         this.apart = apart;
         this.height = height;
-        this.slope = Math.tan(rake.radians());
-        this.cos = Math.cos(rake.radians());
+        this.slope = slope;
+        this.cos = 1 / Math.hypot(1, slope);
+        this.slopeAbove = slopeAbove;
+        this.cosAbove = 1 / Math.hypot(1, slopeAbove);
+    }
+
+    /**
+     * {@return the opening between two pieces that differ} What they stand on, and the rail above, run straight from the one axis to the other.
+     *
+     * @param left the exposed part of the left one, from its lower shoulder up; a square counts with half its side
+     * @param right of the right one
+     * @param apart from axis to axis, level; above zero
+     * @param height from the left one's lower shoulder up to the rail, on its axis; above zero
+     * @param rise how much higher the right one's lower shoulder lies; below zero where it lies lower
+     * @param railRise how much higher the upper rail is at the right axis than at the left one
+     */
+    public static RowOpening ofTwo(
+            Outline left, Outline right, Length apart, Length height, Length rise, Length railRise) {
+        return new RowOpening(
+                new Silhouette(left),
+                new Silhouette(right),
+                Side.PIECE,
+                Side.PIECE,
+                apart.mm(),
+                height.mm(),
+                rise.mm() / apart.mm(),
+                railRise.mm() / apart.mm());
     }
 
     /**
@@ -71,17 +112,17 @@ public final class RowOpening {
      * @param other from the left to the right, above zero
      */
     public RowOpening withApart(Length other) {
-        return new RowOpening(body, left, right, other.mm(), height, Angle.ofRadians(Math.atan(slope)));
+        return new RowOpening(onLeft, onRight, left, right, other.mm(), height, slope, slopeAbove);
     }
 
     /**
      * {@return the same with other things on its sides} What was found out about the outline is kept.
      *
-     * @param onLeft what stands on the left
-     * @param onRight on the right; not a post on both sides
+     * @param toLeft what stands on the left
+     * @param toRight on the right; not a post on both sides
      */
-    public RowOpening between(Side onLeft, Side onRight) {
-        return new RowOpening(body, onLeft, onRight, apart, height, Angle.ofRadians(Math.atan(slope)));
+    public RowOpening between(Side toLeft, Side toRight) {
+        return new RowOpening(onLeft, onRight, toLeft, toRight, apart, height, slope, slopeAbove);
     }
 
     /**
@@ -125,8 +166,14 @@ public final class RowOpening {
 
         Ball run() {
             double rise = apart * slope;
-            boolean mirrored = left == Side.PIECE && right == Side.PIECE && slope == 0;
-            add(mirrored ? apart / 2 : 0, mirrored ? apart / 2 : apart, Math.min(0, rise), height + Math.max(0, rise));
+            double railRise = apart * slopeAbove;
+            boolean alike = onLeft == onRight && left == Side.PIECE && right == Side.PIECE;
+            boolean mirrored = alike && slope == 0 && slopeAbove == 0;
+            add(
+                    mirrored ? apart / 2 : 0,
+                    mirrored ? apart / 2 : apart,
+                    Math.min(0, rise),
+                    height + Math.max(0, railRise));
             double unsearched = 0;
             while (!open.isEmpty() && best <= enough) {
                 Box box = open.poll();
@@ -178,20 +225,20 @@ public final class RowOpening {
 
         private final double x;
         private final double y;
-        private final Silhouette.Near onLeft;
-        private final Silhouette.Near onRight;
+        private final Silhouette.Near nearLeft;
+        private final Silhouette.Near nearRight;
 
         Bounds(double x, double y, double within) {
             this.x = x;
             this.y = y;
             Silhouette.Near face = new Silhouette.Near(0, 0, 0, 0, 0); // never asked for of a post
-            this.onLeft = left == Side.POST ? face : body.nearest(x, y, within);
-            this.onRight = right == Side.POST ? face : body.nearest(apart - x, y - apart * slope, within);
+            this.nearLeft = left == Side.POST ? face : onLeft.nearest(x, y, within);
+            this.nearRight = right == Side.POST ? face : onRight.nearest(apart - x, y - apart * slope, within);
         }
 
         double radius() {
-            double toLeft = left == Side.POST ? x : onLeft.distanceMm();
-            double toRight = right == Side.POST ? apart - x : onRight.distanceMm();
+            double toLeft = left == Side.POST ? x : nearLeft.distanceMm();
+            double toRight = right == Side.POST ? apart - x : nearRight.distanceMm();
             double rails = Math.min(lower(x, y), upper(x, y));
             return Math.max(0, Math.min(rails, Math.min(toLeft, toRight)));
         }
@@ -201,13 +248,13 @@ public final class RowOpening {
         }
 
         private double upper(double atX, double atY) {
-            return (height + atX * slope - atY) * cos;
+            return (height + atX * slopeAbove - atY) * cosAbove;
         }
 
         private double[] distances(double atX, double atY) {
             return new double[] {
-                left == Side.POST ? atX : onLeft.to(atX, atY),
-                right == Side.POST ? apart - atX : onRight.to(apart - atX, atY - apart * slope),
+                left == Side.POST ? atX : nearLeft.to(atX, atY),
+                right == Side.POST ? apart - atX : nearRight.to(apart - atX, atY - apart * slope),
                 lower(atX, atY),
                 upper(atX, atY)
             };

@@ -1,10 +1,14 @@
 package turnalike.frame;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import turnalike.units.Angle;
 import turnalike.units.Length;
+import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
+import turnalike.units.Working;
 
 /**
  * A rim of equal segments, each cut from a board with its grain along the segment's chord. Elementary trigonometry, derived here.
@@ -46,6 +50,42 @@ public record SegmentedRim(
                 outer.map(radius -> radius.minus(inner.times(Math.cos(half)))),
                 Angle.ofDegrees(Math.toDegrees(away)),
                 Length.ofMm(clear));
+    }
+
+    /**
+     * {@return what the rim pulls by itself where its segments differ: each one's mass times how far its balance point lies from the axle, toward
+     * its middle} A piece of a ring of half angle h, as dense all through, has its balance point ⅔·(R³ − r³)/(R² − r²)·sin h / h from the axle;
+     * derived here. Mortises stand evenly all round and pull nothing together, so the masses are those before boring.
+     *
+     * @param masses of the segments, the first from the first joint, the others anticlockwise; as many as there are segments, else
+     *     {@link IllegalArgumentException}
+     * @param inner from the axle to the inside
+     * @param outer to the outside
+     */
+    public Moment pull(List<Mass> masses, Length inner, Length outer) {
+        if (masses.size() != segments) {
+            throw new IllegalArgumentException("%d masses for %d segments".formatted(masses.size(), segments));
+        }
+        double half = Math.PI / segments;
+        double r = inner.mm();
+        double rOut = outer.mm();
+        double away = 2.0 / 3 * (rOut * rOut + rOut * r + r * r) / (rOut + r) * Math.sin(half) / half;
+        List<Moment> moments = new ArrayList<>();
+        for (int i = 0; i < segments; i++) {
+            double at = jointAt.radians() + (2 * i + 1) * half;
+            moments.add(new Moment(masses.get(i).grams() * away, Angle.ofRadians(at)));
+        }
+        return Moment.sum(moments);
+    }
+
+    /** {@return how {@link #pull} is found} */
+    public static Working pullWorking() {
+        return new Working(
+                "the rim's segments",
+                "each one's mass times how far its balance point lies from the axle, 2/3 (R^3 - r^3)/(R^2 - r^2) sin(h)/h, h half its angle,"
+                        + " toward its middle",
+                Working.DERIVED,
+                "exact for segments each as dense all through, weighed before boring; the mortises stand evenly and pull nothing together");
     }
 
     private static int gcd(int a, int b) {

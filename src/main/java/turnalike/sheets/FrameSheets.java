@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import turnalike.drawing.frame.FrameElevation;
 import turnalike.drawing.gauge.PlaceStrip;
+import turnalike.drawing.gauge.RimTemplate;
 import turnalike.drawing.gauge.SegmentTemplate;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Svg;
@@ -20,6 +21,9 @@ import turnalike.units.UnitSystem;
 final class FrameSheets {
     /** Paper stretches and wraps over itself: a hair in each joint. */
     private static final Length WITHIN = Length.ofMm(0.5);
+
+    /** More pages than this are joined by nobody; the strip inside the rim bores the same. */
+    private static final int MOST_PAGES = 40;
 
     private FrameSheets() {}
 
@@ -92,6 +96,53 @@ final class FrameSheets {
                             template.chord(),
                             WITHIN);
                 })));
+    }
+
+    /** Whether there is a rim to bore, and its template takes no more pages than anybody would join. */
+    static boolean hasRimTemplate(Plan plan) {
+        return rimTemplate(plan)
+                .filter(subject ->
+                        Stream.of(Paper.values()).allMatch(paper -> TiledSheets.pages(subject, paper) <= MOST_PAGES))
+                .isPresent();
+    }
+
+    /** The whole rim from the front, to bore it by. */
+    static Sheet rimTemplate(Plan plan, Paper paper) {
+        return TiledSheets.of(rimTemplate(plan).orElseThrow(), paper);
+    }
+
+    private static Optional<TiledSheets.Subject> rimTemplate(Plan plan) {
+        UnitSystem units = plan.job().units();
+        return wheel(plan).flatMap(fit -> fit.rimSeats()
+                .filter(seats -> seats.hole().compareTo(fit.innerRadius().times(2)) < 0)
+                .map(seats -> {
+                    RimTemplate template = new RimTemplate(
+                            fit.places(), fit.innerRadius(), fit.outerRadius(), seats.hole(), seats.depth(), fit.rim());
+                    return new TiledSheets.Subject(
+                            "rim-template",
+                            TiledSheets.title(fit, "rim from the front: ", plan),
+                            List.of(joining(fit), boring(fit, seats, units)),
+                            template.whole(),
+                            template.bare(),
+                            template.numbers(),
+                            template::touches);
+                }));
+    }
+
+    private static String joining(WheelFit fit) {
+        String joints = fit.rim().isPresent() ? " Thin lines across the ring are its segments' joints." : "";
+        return "Full size. Lay the pages over one another on the long dashes and the inner circle on the rim's inner edge; pages of the middle that"
+                + " would be empty are left out."
+                + joints;
+    }
+
+    private static String boring(WheelFit fit, WheelFit.Seats seats, UnitSystem units) {
+        String rows = fit.stagger().isPositive()
+                ? "on two rows %s apart along the axle, odd places on one, even ones on the other"
+                        .formatted(fit.stagger().formatFineBoth(units))
+                : "half-way through the thickness";
+        return "Carry each red line over the inner edge with a square, prick it %s, and bore from the inside along the line: %s, %s deep (short dashes); a scrap first."
+                .formatted(rows, seats.hole().formatBoth(units), seats.depth().formatBoth(units));
     }
 
     private static Optional<WheelFit> wheel(Plan plan) {

@@ -41,6 +41,11 @@ public enum PlanSheet {
             "Full size: lay it round the inside of the rim and prick every place.",
             FrameSheets::hasRimStrip,
             FrameSheets::rimStrip),
+    RIM_TEMPLATE(
+            "Boring template for a rim",
+            "Full size, from the front, in pages to join: lay it on the flat rim and bore along every place's line.",
+            FrameSheets::hasRimTemplate,
+            FrameSheets::rimTemplate),
     RIM_SEGMENT(
             "Rim segment",
             "Full size: saw every segment of the rim out by it.",

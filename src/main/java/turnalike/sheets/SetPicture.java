@@ -109,7 +109,10 @@ public sealed interface SetPicture {
 
         @Override
         public SetRecordContent record(String title, String date) {
-            SetRecordContent content = SetRecordContent.ofWheel(title, date, places());
+            SetRecordContent wheel = SetRecordContent.ofWheel(title, date, places());
+            SetRecordContent content = set.partsInWords()
+                    .map(words -> wheel.with(List.of(words.replaceFirst("^it", "the unbalance"))))
+                    .orElse(wheel);
             return set.roundness()
                     .map(round -> content.with(new BenchCardContent.Fact(
                             "run-out of the rim",

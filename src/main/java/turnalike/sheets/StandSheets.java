@@ -110,14 +110,15 @@ final class StandSheets {
         return TiledSheets.of(
                 new TiledSheets.Subject(
                         "seat-template",
-                        "Seat from below: " + plan.job().pattern().name(),
+                        TiledSheets.title(legs, "seat from below: ", plan),
                         List.of(
                                 "Full size, the front at the top. Lay the pages over one another on the long dashes, then on the seat's underside by"
                                         + " its centre lines (short dashes); prick every cross.",
                                 bore),
                         template.whole(),
                         template.bare(),
-                        template.names()),
+                        template.names(),
+                        part -> true),
                 paper);
     }
 

@@ -3,6 +3,8 @@ package turnalike.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import turnalike.drawing.gauge.CheckBars;
 import turnalike.drawing.svg.Box;
 import turnalike.drawing.svg.Lettering;
@@ -12,21 +14,28 @@ import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.TextLine;
 import turnalike.drawing.svg.TextWrap;
+import turnalike.job.Plan;
+import turnalike.job.set.FrameFit;
 import turnalike.units.Length;
+import turnalike.units.SentenceCase;
 
 /**
  * A full-size drawing larger than the paper both ways, cut into tiles, a page each, rows from the top and columns from the left. Neighbours
- * overlap and both show the line on which they are laid over one another.
+ * overlap and both show the line on which they are laid over one another. A tile that holds nothing of the drawing gets no page.
  */
 final class TiledSheets {
     private static final double OVERLAP_MM = 12;
     private static final double HEAD_MM = 22;
     private static final double DIAMOND_MM = 1.6;
+    private static final double CLEAR_MM = 0.8;
 
     private final Subject subject;
     private final Paper.Format format;
     private final double roomWide;
     private final double roomTall;
+    private final int columns;
+    private final int rows;
+    private final List<TextLine> names;
 
     private TiledSheets(Subject subject, Paper paper) {
         this.subject = subject;
@@ -35,6 +44,25 @@ final class TiledSheets {
         this.roomTall = format.height().minus(Paper.MARGIN.times(2)).mm()
                 - HEAD_MM
                 - CheckBars.svg().height().mm();
+        this.columns = tiles(subject.drawing().width().mm(), roomWide);
+        this.rows = tiles(subject.drawing().height().mm(), roomTall);
+        this.names = subject.names().stream().map(this::besideJoints).toList();
+    }
+
+    /** A name through which a joint passes would be on neither of the two pages: it is put just before that joint. */
+    private TextLine besideJoints(TextLine name) {
+        Box box = Box.of(name);
+        double back = IntStream.range(0, columns)
+                .mapToDouble(column -> across(column).pushed(box.left(), box.right()))
+                .max()
+                .orElse(0);
+        double up = IntStream.range(0, rows)
+                .mapToDouble(row -> down(row).pushed(box.top(), box.bottom()))
+                .max()
+                .orElse(0);
+        return back == 0 && up == 0
+                ? name
+                : TextLine.of(name.lettering(), box.left() - back, name.yMm() - up, name.text());
     }
 
     /**
@@ -45,13 +73,27 @@ final class TiledSheets {
      * @param how what to do with it, in lines
      * @param whole in one piece, with every name
      * @param drawing the same without names
-     * @param names what stands where; on each tile that holds all of it
+     * @param names what stands where; on each tile that holds all of it, put aside where a joint would pass through it
+     * @param holds whether a part of the drawing, in its own millimetres, has anything in it
      */
-    record Subject(String fileName, String title, List<String> how, Svg whole, Svg drawing, List<TextLine> names) {
+    record Subject(
+            String fileName,
+            String title,
+            List<String> how,
+            Svg whole,
+            Svg drawing,
+            List<TextLine> names,
+            Predicate<Box> holds) {
         Subject {
             how = List.copyOf(how);
             names = List.copyOf(names);
         }
+    }
+
+    /** What stands above each page: what it is of, and first of all that it cannot be built, since the foot of these pages has no room for that. */
+    static String title(FrameFit fit, String what, Plan plan) {
+        String name = plan.job().pattern().name();
+        return fit.buildable() ? SentenceCase.capital(what + name) : "The frame cannot be built; " + what + name;
     }
 
     static Sheet of(Subject subject, Paper paper) {
@@ -63,19 +105,42 @@ final class TiledSheets {
         return (int) Math.max(1, Math.ceil((lengthMm - OVERLAP_MM) / (roomMm - OVERLAP_MM) - 1e-9));
     }
 
+    /** How many pages it takes. */
+    static int pages(Subject subject, Paper paper) {
+        TiledSheets tiled = new TiledSheets(subject, paper);
+        int out = 0;
+        for (int row = 0; row < tiled.rows; row++) {
+            for (int column = 0; column < tiled.columns; column++) {
+                out += tiled.holds(tiled.across(column), tiled.down(row)) ? 1 : 0;
+            }
+        }
+        return out;
+    }
+
+    private Tile across(int column) {
+        return Tile.of(column, columns, subject.drawing().width().mm(), roomWide);
+    }
+
+    private Tile down(int row) {
+        return Tile.of(row, rows, subject.drawing().height().mm(), roomTall);
+    }
+
+    private boolean holds(Tile across, Tile down) {
+        return subject.holds().test(new Box(across.from(), down.from(), across.to(), down.to()));
+    }
+
     private Sheet sheet(Paper paper) {
-        int columns = tiles(subject.drawing().width().mm(), roomWide);
-        int rows = tiles(subject.drawing().height().mm(), roomTall);
         List<PdfPages.Page> pages = new ArrayList<>();
         for (int row = 0; row < rows; row++) {
             for (int column = 0; column < columns; column++) {
                 String name = rows * columns == 1
                         ? ""
                         : "row %d of %d, column %d of %d".formatted(row + 1, rows, column + 1, columns);
-                pages.add(page(
-                        Tile.of(column, columns, subject.drawing().width().mm(), roomWide),
-                        Tile.of(row, rows, subject.drawing().height().mm(), roomTall),
-                        name));
+                Tile across = across(column);
+                Tile down = down(row);
+                if (holds(across, down)) {
+                    pages.add(page(across, down, name));
+                }
             }
         }
         String file = subject.fileName() + "-"
@@ -103,6 +168,15 @@ final class TiledSheets {
             return new Tile(index * step, Math.min(lengthMm, index * step + roomMm), List.copyOf(joints));
         }
 
+        /** How far what lies from one place to another is put back so that no joint passes through it; 0 where none does. */
+        double pushed(double start, double end) {
+            return joints.stream()
+                    .filter(joint -> start < joint + CLEAR_MM && joint - CLEAR_MM < end)
+                    .mapToDouble(joint -> end - joint + CLEAR_MM)
+                    .max()
+                    .orElse(0);
+        }
+
         PlacedDrawing.Window window() {
             return new PlacedDrawing.Window(Length.ofMm(from), Length.ofMm(to));
         }
@@ -122,7 +196,7 @@ final class TiledSheets {
             marks.add(Path.line(Pen.CUT, left, y, left + across.to() - across.from(), y));
             marks.add(diamond(left + (across.to() - across.from()) / 2, y));
         }
-        for (TextLine each : subject.names()) {
+        for (TextLine each : names) {
             Box box = Box.of(each);
             boolean held = box.left() > across.from()
                     && box.right() < across.to()

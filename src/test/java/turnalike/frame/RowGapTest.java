@@ -55,4 +55,31 @@ class RowGapTest {
         }
         assertThat(RowGap.of(VASE, mm(50), mm(rise)).left().mm()).isCloseTo(50 - most, within(2e-3));
     }
+
+    /** The same vase on a longer foot, begun higher or lower than its neighbour. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 12.5, 35, 180})
+    void two_that_differ_are_nearest_where_a_fine_search_finds(double rise) {
+        Outline longer = body(
+                Section.ROUND,
+                Line.level(mm(35), mm(16)),
+                new Line(mm(60), mm(10), mm(14)),
+                new EllipseArc(mm(40), mm(20), mm(20), mm(12), mm(9)),
+                new Line(mm(120), mm(15), mm(8)));
+        double[] most = new double[2];
+        for (double up = rise; up <= 255; up += 0.001) {
+            if (up <= 220 && up - rise <= 255) {
+                double sum = VASE.radiusAt(mm(25 + up)).mm()
+                        + longer.radiusAt(mm(25 + up - rise)).mm();
+                most[0] = Math.max(most[0], sum);
+            }
+            if (up - rise <= 220) {
+                double sum = longer.radiusAt(mm(25 + up)).mm()
+                        + VASE.radiusAt(mm(25 + up - rise)).mm();
+                most[1] = Math.max(most[1], sum);
+            }
+        }
+        assertThat(RowGap.of(VASE, longer, mm(50), mm(rise)).left().mm()).isCloseTo(50 - most[0], within(2e-3));
+        assertThat(RowGap.of(longer, VASE, mm(50), mm(rise)).left().mm()).isCloseTo(50 - most[1], within(2e-3));
+    }
 }

@@ -61,6 +61,47 @@ class RowOpeningTest {
                 .isCloseTo(60 * Math.cos(Math.toRadians(rakeDeg)), within(WITHIN));
     }
 
+    /** On one tread the foot is level and the rail slopes: with the axes far apart a circle in the wedge at the taller piece. */
+    @Test
+    void on_a_tread_the_ball_lies_by_the_taller_piece() {
+        double rises = 0.3 * 400;
+        Ball ball = RowOpening.ofTwo(
+                        body(level(60, 10)), body(level(60 + rises, 10)), mm(400), mm(60), mm(0), mm(rises))
+                .widest();
+        // It touches the foot, the piece's side at 390 and the rail 60 + 0.3 x: (60 + 0.3 (390 - r) - r) cos = r.
+        double expected = (60 + 0.3 * 390) / (1 + 0.3 + Math.hypot(1, 0.3));
+        assertThat(ball.diameter().mm() / 2).isCloseTo(expected, within(WITHIN));
+        assertThat(ball.aside().mm()).isCloseTo(390 - expected, within(1e-2));
+        double narrow = RowOpening.ofTwo(body(level(900, 20)), body(level(940, 25)), mm(120), mm(900), mm(0), mm(40))
+                .widest()
+                .diameter()
+                .mm();
+        assertThat(narrow).isCloseTo(75, within(WITHIN));
+    }
+
+    /** Two of one kind on a rake are the same told either way, bodies and rails mirrored as well. */
+    @Test
+    void two_alike_on_a_rake_are_two_alike_on_a_rake() {
+        Outline vase = body(level(40, 20), new EllipseArc(mm(60), mm(30), mm(30), mm(12), mm(12)), level(120, 12));
+        double rise = 110 * Math.tan(Math.toRadians(32));
+        double told = between(vase, 110, 220, 32);
+        assertThat(RowOpening.ofTwo(vase, vase, mm(110), mm(220), mm(rise), mm(rise))
+                        .widest()
+                        .diameter()
+                        .mm())
+                .isCloseTo(told, within(2 * WITHIN));
+        Outline other = body(level(70, 20), new EllipseArc(mm(60), mm(30), mm(30), mm(12), mm(12)), level(120, 12));
+        double there = RowOpening.ofTwo(vase, other, mm(110), mm(220), mm(rise - 30), mm(rise))
+                .widest()
+                .diameter()
+                .mm();
+        double back = RowOpening.ofTwo(other, vase, mm(110), mm(250), mm(30 - rise), mm(-rise))
+                .widest()
+                .diameter()
+                .mm();
+        assertThat(back).isCloseTo(there, within(2 * WITHIN));
+    }
+
     /**
      * Beads whose sides are half circles of radius b and which fill the height: a circle that touches both and the lower rail. With half the
      * pitch p, the beads' centres h up: Apollonius' circle of two equal circles and a line through (p/2, ρ): (p/2)² + (h − ρ)² = (b + ρ)², so

@@ -1,11 +1,16 @@
 package turnalike.frame;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import turnalike.units.Length;
+import turnalike.units.Mass;
 
 /** A rim of segments against its corners laid out as points, and its joints against every way to turn it. */
 class SegmentedRimTest {
@@ -39,6 +44,39 @@ class SegmentedRimTest {
                 assertThat(rim.jointClear().mm()).isCloseTo(200 * Math.sin(told) - 5, within(1e-6));
             }
         }
+    }
+
+    /** Against the ring cut into some hundred thousand grains, each as heavy as its share of its segment. */
+    @Test
+    void uneven_segments_pull_as_their_grains_do() {
+        double[] grams = {410, 402.5, 418, 407, 399};
+        SegmentedRim rim = SegmentedRim.of(5, 8, Length.ofMm(300), Optional.of(Length.ofMm(356)), Length.ofMm(16));
+        double x = 0;
+        double y = 0;
+        int around = 400;
+        int out = 60;
+        double whole = (356.0 * 356 - 300.0 * 300) / 2;
+        for (int segment = 0; segment < 5; segment++) {
+            for (int i = 0; i < around; i++) {
+                double angle = rim.jointAt().radians() + 2 * Math.PI / 5 * (segment + (i + 0.5) / around);
+                for (int j = 0; j < out; j++) {
+                    double radius = 300 + 56 * (j + 0.5) / out;
+                    double share = radius * 56 / out / around / whole * grams[segment];
+                    x += share * radius * Math.cos(angle);
+                    y += share * radius * Math.sin(angle);
+                }
+            }
+        }
+        Moment pull =
+                rim.pull(Arrays.stream(grams).mapToObj(Mass::ofGrams).toList(), Length.ofMm(300), Length.ofMm(356));
+        assertThat(pull.xGMm()).isCloseTo(x, within(0.05)); // of 3,900 g mm
+        assertThat(pull.yGMm()).isCloseTo(y, within(0.05));
+        assertThat(pull.gMm()).isGreaterThan(1000);
+        assertThat(rim.pull(Collections.nCopies(5, Mass.ofGrams(410)), Length.ofMm(300), Length.ofMm(356))
+                        .gMm())
+                .isCloseTo(0, within(1e-6));
+        assertThatThrownBy(() -> rim.pull(List.of(Mass.ofGrams(1)), Length.ofMm(300), Length.ofMm(356)))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     private static double nearest(int places, int segments, double turned) {

@@ -1,20 +1,32 @@
 package turnalike.sheets;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import turnalike.drawing.gauge.RimTemplate;
+import turnalike.drawing.svg.Box;
+import turnalike.drawing.svg.TextLine;
 import turnalike.effort.Effort;
 import turnalike.job.Plan;
 import turnalike.job.read.JobReader;
+import turnalike.job.set.WheelFit;
+import turnalike.units.Length;
 
 /** A wheel's own sheets, and what every sheet says where it cannot be built. */
 class FrameSheetsTest {
@@ -69,6 +81,97 @@ class FrameSheetsTest {
         for (String page : pages(PlanSheet.HUB_STRIP.of(plan, Paper.LETTER))) {
             assertThat(page).contains("The frame cannot be built: see the bench card");
         }
+    }
+
+    /** Every mouth, on whichever page, taken back round the axle: pages overlap by 12 mm, headings take 22, the check bars 17. */
+    @Test
+    void the_rims_places_are_on_the_paper_where_they_are_in_the_rim() throws IOException {
+        Plan plan = plan("3");
+        WheelFit fit = (WheelFit) plan.frame().orElseThrow();
+        double inner = fit.innerRadius().mm();
+        double middle = fit.outerRadius().orElseThrow().mm() + 20;
+        for (Paper paper : Paper.values()) {
+            Sheet sheet = PlanSheet.RIM_TEMPLATE.of(plan, paper);
+            double stepAcross = paper.portrait().width().mm() - 24 - 12;
+            double stepDown = paper.portrait().height().mm() - 24 - 22 - 17 - 12;
+            List<String> texts = pages(sheet);
+            Set<Integer> found = new TreeSet<>();
+            for (PdfReading.Painted each : PdfReading.painted(sheet.pdf())) {
+                boolean cross = each.points().size() == 2
+                        && Math.abs(Math.hypot(each.width(), each.height()) - 8) < 0.02
+                        && each.least(0) > each.clip().left()
+                        && each.most(0) < each.clip().right()
+                        && each.least(1) > each.clip().top()
+                        && each.most(1) < each.clip().bottom();
+                if (cross) {
+                    Matcher tile = TILE.matcher(texts.get(each.page() - 1));
+                    assertThat(tile.find()).isTrue();
+                    double across = (Integer.parseInt(tile.group(2)) - 1) * stepAcross;
+                    double down = (Integer.parseInt(tile.group(1)) - 1) * stepDown;
+                    double x = (each.least(0) + each.most(0)) / 2 - 12 + across - middle;
+                    double y = middle - ((each.least(1) + each.most(1)) / 2 - 34 + down);
+                    assertThat(Math.hypot(x, y)).isCloseTo(inner, within(0.02));
+                    double place = Math.toDegrees(Math.atan2(y, x)) / 72;
+                    assertThat(place).isCloseTo(Math.rint(place), within(0.001));
+                    found.add(Math.floorMod((int) Math.rint(place), 5));
+                }
+            }
+            assertThat(found).containsExactly(0, 1, 2, 3, 4);
+            String all = String.join(" ", texts).replaceAll("\\s+", " ");
+            assertThat(all).contains("5/8 in (15.9 mm), 3/4 in (19 mm) deep", "a scrap first");
+            for (int place = 1; place <= 5; place++) {
+                assertThat(texts).as("number %d", place).anyMatch(alone(place));
+            }
+        }
+    }
+
+    private static final Pattern TILE = Pattern.compile("row (\\d+) of \\d+, column (\\d+) of");
+
+    private static Predicate<String> alone(int place) {
+        return Pattern.compile("(?m)^\\s*%d\\s*$".formatted(place)).asPredicate();
+    }
+
+    /** Wherever the joints of the pages fall, each number stands on a page, and no page is left out that holds any of the drawing. */
+    @Test
+    void no_number_is_lost_between_two_pages() {
+        for (int step = 0; step < 12; step++) {
+            RimTemplate template = new RimTemplate(
+                    24,
+                    Length.ofMm(290 + 7.3 * step),
+                    Optional.of(Length.ofMm(340 + 7.3 * step)),
+                    Length.ofMm(16),
+                    Length.ofMm(20),
+                    Optional.empty());
+            TiledSheets.Subject subject = new TiledSheets.Subject(
+                    "rim", "rim", List.of(), template.whole(), template.bare(), template.numbers(), template::touches);
+            Sheet sheet = TiledSheets.of(subject, Paper.A4);
+            assertThat(sheet.pageCount()).isEqualTo(TiledSheets.pages(subject, Paper.A4));
+            Set<String> numbers = new TreeSet<>();
+            for (PdfPages.Page page : sheet.pages()) {
+                page.drawings().stream()
+                        .flatMap(placed -> placed.drawing().shapes().stream())
+                        .filter(TextLine.class::isInstance)
+                        .map(shape -> ((TextLine) shape).text())
+                        .filter(text -> text.matches("\\d+"))
+                        .forEach(numbers::add);
+            }
+            assertThat(numbers).as("inside %.1f mm", 290 + 7.3 * step).hasSize(24);
+        }
+    }
+
+    @Test
+    void the_empty_middle_of_a_ring_is_no_page() {
+        RimTemplate template = new RimTemplate(
+                6, Length.ofMm(300), Optional.of(Length.ofMm(350)), Length.ofMm(16), Length.ofMm(20), Optional.empty());
+        assertThat(template.width().mm()).isCloseTo(740, within(1e-9));
+        assertThat(template.touches(new Box(200, 200, 540, 540)))
+                .isFalse(); // corners 240 mm from the axle, lines begin at 292
+        assertThat(template.touches(new Box(160, 160, 580, 580))).isTrue(); // corners 297 mm
+        assertThat(template.touches(new Box(0, 0, 60, 60))).isFalse(); // 438 mm, beyond the drawing's 370
+        assertThat(template.touches(new Box(0, 300, 60, 440))).isTrue();
+        assertThatThrownBy(() -> new RimTemplate(
+                        6, Length.ofMm(8), Optional.empty(), Length.ofMm(16), Length.ofMm(20), Optional.empty()))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     @Test

@@ -62,7 +62,7 @@ public final class MendCommand implements Runnable {
         Job job = InputFiles.job(jobFile);
         PiecesFile.Read read = InputFiles.pieces(piecesFile, job);
         Optional<Mass> target = to.map(MendCommand::mass);
-        MendJob.lack(read.pieces(), label, target).ifPresent(lack -> {
+        MendJob.lack(job, read.pieces(), label, target).ifPresent(lack -> {
             throw InputFiles.in(piecesFile, List.of(problem(lack)));
         });
         MendJob mend = MendJob.of(job, read.pieces(), label, target);
@@ -85,6 +85,11 @@ public final class MendCommand implements Runnable {
             case PIECE ->
                 new Problem("--piece", "no piece is labelled '%s'".formatted(label), "use a label of the file");
             case MASS -> new Problem("piece " + label, "has no mass", "weigh it");
+            case LENGTH ->
+                new Problem(
+                        "piece " + label,
+                        "nothing says which of the row's lengths it is made in",
+                        "fill in its length, or let its label begin with the letter: A for the first");
             case TARGET -> new Problem("--to", "no other piece is weighed to aim at", "give the mass wanted with --to");
         };
     }

@@ -134,6 +134,9 @@ public record RowElevation(Pattern pattern, RowFit fit) {
         private void balls(List<Shape> out) {
             List<Length> places = stand.places();
             int first = (places.size() - 1) / 2;
+            if (!fit.besides().isEmpty()) {
+                return; // pieces are pictured as drawn, and the balls pass between their own lengths
+            }
             fit.between().ifPresent(ball -> ball(out, ball, places.get(first).mm(), stand.rise(places.get(first))));
             Length last = places.get(places.size() - 1);
             ball(out, fit.end(), fit.endAtUpper() ? last.mm() : 0, fit.endAtUpper() ? stand.rise(last) : Length.ZERO);

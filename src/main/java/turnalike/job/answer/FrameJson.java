@@ -66,6 +66,9 @@ final class FrameJson implements FrameFit.Cases<ObjectNode> {
             rim.put("first_joint_deg", segments.jointAt().degrees());
             rim.put("joint_to_mortise_mm", segments.jointClear().mm());
         });
+        fit.whole().segmentsPull().ifPresent(pull -> rim.putObject("segments_pull")
+                .put("g_mm", pull.gMm())
+                .put("at_deg", pull.at().degrees()));
         ObjectNode whole = node.putObject("whole");
         whole.put("spokes_g", fit.whole().spokes().grams());
         fit.whole().hub().ifPresent(mass -> whole.put("hub_g", mass.grams()));
@@ -102,9 +105,22 @@ final class FrameJson implements FrameFit.Cases<ObjectNode> {
         ObjectNode openings = node.putObject("openings");
         fit.between()
                 .ifPresent(ball -> openings.put("between_mm", ball.diameter().mm()));
+        if (!fit.besides().isEmpty()) {
+            ArrayNode besides = openings.putArray("by_lengths");
+            fit.besides().forEach(each -> besides.addObject()
+                    .put("left", each.left())
+                    .put("right", each.right())
+                    .put("foot_rise_mm", each.rise().mm())
+                    .put("ball_mm", each.ball().mm()));
+        }
         openings.put("end_mm", fit.end().diameter().mm());
         openings.put("widest_mm", fit.widest().mm());
         fit.gap().ifPresent(gap -> node.put("gap_mm", gap.left().mm()));
+        node.putObject("code_figure")
+                .put("ball_mm", RowFit.CODE.ball().mm())
+                .put("open_stair_ball_mm", RowFit.CODE.openStair().mm())
+                .put("from", RowFit.CODE.from())
+                .put("status", RowFit.CODE.status());
         fit.limit().ifPresent(limit -> node.put("limit_mm", limit.mm()).put("limit_from", RowFit.YOURS));
         return node;
     }

@@ -34,6 +34,13 @@ final class WheelJson {
         MatchJson.labels(root.putArray("spares"), set.spareLabels());
         root.put("unbalance_g_mm", placement.unbalance().gMm());
         root.put("heavy_at_deg", placement.unbalance().at().degrees());
+        if (!set.parts().isEmpty()) {
+            ArrayNode parts = root.putArray("unbalance_from");
+            set.parts().forEach(part -> parts.addObject()
+                    .put("from", part.from())
+                    .put("g_mm", part.moment().gMm())
+                    .put("at_deg", part.moment().at().degrees()));
+        }
         root.put("noise_floor_g_mm", placement.noiseFloorGMm());
         expected(root, placement);
         root.put("best_proven", placement.bestProven());

@@ -3,8 +3,10 @@ package turnalike.job.boards;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import turnalike.effort.Effort;
 import turnalike.job.Job;
+import turnalike.job.OneLength;
 import turnalike.job.Plan;
 import turnalike.stock.Blank;
 import turnalike.stock.StockPlan;
@@ -31,7 +33,7 @@ public final class JobBlanks {
     public record Named(String name, String file, Job job) {}
 
     /**
-     * {@return the jobs, each with a name of its own}
+     * {@return the jobs, each with a name of its own; of a job whose pieces are made in several lengths, each length as one}
      *
      * @param files the names of their files, which may be alike too
      * @param jobs as many
@@ -50,7 +52,19 @@ public final class JobBlanks {
             }
             out.add(new Named(unique, files.get(i), jobs.get(i)));
         }
-        return out;
+        return out.stream().flatMap(JobBlanks::lengths).toList();
+    }
+
+    /** Each length of a job as an order of its own, since its blanks are; the job itself where all its pieces are as drawn. */
+    private static Stream<Named> lengths(Named named) {
+        List<OneLength> lengths = OneLength.of(named.job());
+        int title = named.job().title().length();
+        return lengths.isEmpty()
+                ? Stream.of(named)
+                : lengths.stream().map(each -> {
+                    String words = each.job().title().substring(title);
+                    return new Named(named.name() + words, named.file(), each.job());
+                });
     }
 
     private static boolean isTaken(List<Named> named, String name) {

@@ -25,7 +25,8 @@ interface ListFields {
 
     private static Optional<ListFields> of(KeyType type) {
         if (type instanceof KeyType.ListOf<?> list) {
-            return Optional.of(new Entries(list.item()));
+            return Optional.of(
+                    list.item() instanceof KeyType.Group group ? new Lines(group.keys()) : new Entries(list.item()));
         }
         if (type instanceof KeyType.Rows rows) {
             return Optional.of(new Pairs(rows.first(), rows.second()));
@@ -123,6 +124,59 @@ interface ListFields {
                         int at = line.lastIndexOf(';') + 1;
                         return line.substring(0, at) + " "
                                 + change.apply(line.substring(at).strip());
+                    })
+                    .collect(Collectors.joining("\n"));
+        }
+    }
+
+    /** Objects of several keys, a line each, their values parted by semicolons in the order of the keys; what a line lacks at its end is left out. */
+    record Lines(List<Key<?>> keys) implements ListFields {
+        public Lines {
+            keys = List.copyOf(keys);
+        }
+
+        /** A line's values; what stands beyond the last key belongs to that one, whose reader then refuses it. */
+        private List<String> values(String line) {
+            return Stream.of(line.split(";", keys.size())).map(String::strip).toList();
+        }
+
+        @Override
+        public JsonNode read(String typed) {
+            ArrayNode out = JobTree.array();
+            for (String line : parts(typed, "\\R")) {
+                ObjectNode object = out.addObject();
+                List<String> values = values(line);
+                for (int i = 0; i < values.size(); i++) {
+                    if (!values.get(i).isEmpty()) {
+                        object.set(keys.get(i).name(), value(keys.get(i).type(), values.get(i)));
+                    }
+                }
+            }
+            return out;
+        }
+
+        @Override
+        public String spelled(JsonNode written) {
+            List<String> out = new ArrayList<>();
+            for (JsonNode entry : written) {
+                out.add(keys.stream()
+                        .map(key -> entry.has(key.name()) ? TypedFields.spelled(entry.get(key.name())) : "")
+                        .collect(Collectors.joining(" ; ")));
+            }
+            return String.join("\n", out);
+        }
+
+        @Override
+        public String withLengths(String typed, UnaryOperator<String> change) {
+            return parts(typed, "\\R").stream()
+                    .map(line -> {
+                        List<String> values = new ArrayList<>(values(line));
+                        for (int i = 0; i < values.size(); i++) {
+                            if (keys.get(i).type().isLength() && !values.get(i).isEmpty()) {
+                                values.set(i, change.apply(values.get(i)));
+                            }
+                        }
+                        return String.join(" ; ", values);
                     })
                     .collect(Collectors.joining("\n"));
         }

@@ -60,7 +60,7 @@ public record ControlReport(
      * Charts a column: the limits of an individuals chart, what the rules chosen say, and what the work is doing.
      *
      * @param job gives the tolerances, units and names; without one capability is not known
-     * @param pieces in the order they were turned; those without a figure in the column are passed over
+     * @param pieces in the order they were turned, of whatever length: each is charted as it would measure were it of the drawn one; those without a figure in the column are passed over
      * @param column as the pieces file names it: {@code mass_g}, {@code mass_oz}, {@code d1}, or a further column of numbers
      * @param constants of the chart's limits
      * @param rules which rules speak; they leave the limits as they are
@@ -68,7 +68,10 @@ public record ControlReport(
      */
     public static Parsed<ControlReport> of(
             Optional<Job> job, List<Piece> pieces, String column, ChartConstants constants, RuleChoice rules) {
-        return Series.of(pieces, column)
+        return Series.of(
+                        job.map(each -> ColumnTargets.lengths(each).allAsDrawn(pieces))
+                                .orElse(pieces),
+                        column)
                 .fold(
                         series -> ControlChart.of(series.points(), constants, rules.rules())
                                 .fold(
@@ -238,7 +241,15 @@ public record ControlReport(
                     : OptionalDouble.empty();
         }
 
+        /** Where pieces are made in several lengths, each is charted as it would measure were it of the drawn one. */
         String things() {
+            boolean several = column.isPresent()
+                    && column.get().kind() != Column.Kind.DIAMETER
+                    && job.filter(each -> !ColumnTargets.lengths(each).isOne()).isPresent();
+            return several ? measured() + " (each as of the drawn length)" : measured();
+        }
+
+        private String measured() {
             if (column.isEmpty()) {
                 return "values of " + series.name();
             }

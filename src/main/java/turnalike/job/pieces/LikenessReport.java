@@ -102,7 +102,7 @@ public record LikenessReport(List<PieceLikeness> pieces, List<Pair> pairs, List<
     }
 
     /**
-     * Compares every piece with the pattern (its mass with the median of all the pieces) and with every other. The work grows with the
+     * Compares every piece with the pattern, one of another length as it would measure were it of the drawn length (its mass with the median of all the pieces) and with every other. The work grows with the
      * square of the number of pieces.
      *
      * @param job gives the pattern, the tolerances and what each measure counts
@@ -111,6 +111,10 @@ public record LikenessReport(List<PieceLikeness> pieces, List<Pair> pairs, List<
      * @return the report, its figures in tolerances' worths, weighted
      */
     public static LikenessReport of(Job job, List<Piece> pieces, MassUnit mass) {
+        return ofAlike(job, ColumnTargets.lengths(job).allAsDrawn(pieces), mass);
+    }
+
+    private static LikenessReport ofAlike(Job job, List<Piece> pieces, MassUnit mass) {
         Likeness likeness = Likeness.among(pieces, job.tolerances().forLikeness(), job.likeness());
         Measures reference = Likeness.reference(ColumnTargets.shape(job), pieces);
         LikenessWords words = ColumnTargets.words(job, mass);
@@ -153,6 +157,10 @@ public record LikenessReport(List<PieceLikeness> pieces, List<Pair> pairs, List<
      * @return the least like first
      */
     public static List<PieceLikeness> mostUnlike(Job job, List<Piece> pieces, MassUnit mass, int most) {
+        return mostUnlikeOfAlike(job, ColumnTargets.lengths(job).allAsDrawn(pieces), mass, most);
+    }
+
+    private static List<PieceLikeness> mostUnlikeOfAlike(Job job, List<Piece> pieces, MassUnit mass, int most) {
         Likeness likeness = Likeness.among(pieces, job.tolerances().forLikeness(), job.likeness());
         Measures reference = Likeness.reference(ColumnTargets.shape(job), pieces);
         LikenessWords words = ColumnTargets.words(job, mass);

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import turnalike.job.Job;
+import turnalike.job.OneLength;
+import turnalike.job.set.LengthsOfPieces;
 import turnalike.pattern.Member;
 import turnalike.pattern.PlacedMember;
 import turnalike.pieces.Likeness;
@@ -71,18 +73,37 @@ public record MendJob(
         /** The piece has not been weighed. */
         MASS,
         /** No target is given, and no other piece has been weighed to take one from. */
-        TARGET
+        TARGET,
+        /** Nothing says in which of the job's lengths it is made. */
+        LENGTH
+    }
+
+    /**
+     * A job as it is of one piece.
+     *
+     * @param job the order of its own length
+     * @param pieces all of the job's as they would measure were they of that length, itself as it is
+     */
+    private record Own(Job job, List<Piece> pieces) {
+        static Optional<Own> of(Job job, List<Piece> pieces, Piece piece) {
+            LengthsOfPieces lengths = ColumnTargets.lengths(job);
+            return lengths.isOne()
+                    ? Optional.of(new Own(job, pieces))
+                    : lengths.of(piece)
+                            .map(index -> new Own(OneLength.of(job).get(index).job(), lengths.allAs(index, pieces)));
+        }
     }
 
     /**
      * What keeps the piece from being mended.
      *
+     * @param job whose pieces they are
      * @param pieces every piece of the job
      * @param label of the piece, to the letter
      * @param target what it should weigh; empty for the median of the other pieces
      * @return the first thing lacking; empty when it can be mended
      */
-    public static Optional<Lack> lack(List<Piece> pieces, String label, Optional<Mass> target) {
+    public static Optional<Lack> lack(Job job, List<Piece> pieces, String label, Optional<Mass> target) {
         Optional<Piece> piece = find(pieces, label);
         if (piece.isEmpty()) {
             return Optional.of(Lack.PIECE);
@@ -90,14 +111,21 @@ public record MendJob(
         if (piece.get().mass().isEmpty()) {
             return Optional.of(Lack.MASS);
         }
-        return target.or(() -> median(pieces, label)).isEmpty() ? Optional.of(Lack.TARGET) : Optional.empty();
+        Optional<Own> own = Own.of(job, pieces, piece.get());
+        if (own.isEmpty()) {
+            return Optional.of(Lack.LENGTH);
+        }
+        return target.or(() -> median(own.get().pieces(), label)).isEmpty()
+                ? Optional.of(Lack.TARGET)
+                : Optional.empty();
     }
 
     /**
      * The least visible way to the target. What the job's scale cannot tell from the target is left as it is; no cut goes beyond the
      * diameter tolerance, nor deeper than a tenth of its member's thinnest diameter (common practice, no source).
      *
-     * @param job gives the pattern, the density and the tolerances
+     * @param job gives the pattern, the density and the tolerances; where it has several lengths, those of the piece's own count, and the
+     *     other pieces as they would measure were they of that length
      * @param pieces every piece of the job
      * @param label of the piece, to the letter
      * @param target what it should weigh, above zero; empty for the median of the other pieces
@@ -105,6 +133,13 @@ public record MendJob(
      * @throws IllegalArgumentException when there is a {@link #lack}
      */
     public static MendJob of(Job job, List<Piece> pieces, String label, Optional<Mass> target) {
+        Piece piece = find(pieces, label).orElseThrow(() -> new IllegalArgumentException("no piece " + label));
+        Own own = Own.of(job, pieces, piece)
+                .orElseThrow(() -> new IllegalArgumentException("no length of piece " + label));
+        return ofOne(own.job(), own.pieces(), label, target);
+    }
+
+    private static MendJob ofOne(Job job, List<Piece> pieces, String label, Optional<Mass> target) {
         Piece piece = find(pieces, label).orElseThrow(() -> new IllegalArgumentException("no piece " + label));
         Mass mass = piece.mass().orElseThrow(() -> new IllegalArgumentException("no mass of piece " + label));
         Mass aim = target.or(() -> median(pieces, label)).orElseThrow(() -> new IllegalArgumentException("no target"));

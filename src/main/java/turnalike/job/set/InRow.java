@@ -47,11 +47,12 @@ record InRow(int places, boolean counted, End seenFrom, RowRails rails, List<Pie
     private static final String IN_TURN = "in_turn";
 
     static final Key<Word> LENGTHS_STAND = Key.may(
-            "lengths_stand",
-            new Word(List.of(TOGETHER, IN_TURN)),
-            "whether the pieces of one length stand together in the order of `lengths`, or the lengths follow one another and begin again, as"
-                    + " on the treads of a stair",
-            "together");
+                    "lengths_stand",
+                    new Word(List.of(TOGETHER, IN_TURN)),
+                    "whether the pieces of one length stand together in the order of `lengths`, or the lengths follow one another and begin again, as"
+                            + " on the treads of a stair",
+                    "together")
+            .asked(KeySection.FRAME, "Lengths stand", "left empty: together");
 
     static final List<Key<?>> KEYS = keys();
 

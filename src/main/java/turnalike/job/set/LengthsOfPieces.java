@@ -123,12 +123,43 @@ public record LengthsOfPieces(Measures drawn, List<Measures> wanted) {
      * @param piece whose length is known
      */
     Piece asDrawn(Piece piece) {
+        return as(drawn, piece);
+    }
+
+    /**
+     * {@return the pieces as they would measure were all of the drawn length, to be compared with one another; of one whose length nothing tells,
+     * what it measures} The same pieces where all are as drawn.
+     *
+     * @param pieces of the job
+     */
+    public List<Piece> allAsDrawn(List<Piece> pieces) {
+        return isOne()
+                ? pieces
+                : pieces.stream()
+                        .map(piece -> of(piece).isPresent() ? asDrawn(piece) : piece)
+                        .toList();
+    }
+
+    /**
+     * {@return the pieces as they would measure were all of one of the lengths, without those whose length nothing tells}
+     *
+     * @param index of that length
+     * @param pieces of a job with several lengths
+     */
+    public List<Piece> allAs(int index, List<Piece> pieces) {
+        return pieces.stream()
+                .filter(piece -> of(piece).isPresent())
+                .map(piece -> as(wanted.get(index), piece))
+                .toList();
+    }
+
+    private Piece as(Measures meant, Piece piece) {
         Measures own = wanted.get(of(piece).orElseThrow());
         Measures out = Measures.NONE;
         for (Map.Entry<Column, Double> each : piece.measures().figures().entrySet()) {
             Column column = each.getKey();
             OptionalDouble mine = own.figure(column);
-            OptionalDouble theirs = drawn.figure(column);
+            OptionalDouble theirs = meant.figure(column);
             double figure = each.getValue();
             if (mine.isPresent() && theirs.isPresent()) {
                 figure = column.isMass()

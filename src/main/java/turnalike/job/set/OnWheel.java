@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import turnalike.effort.Effort;
 import turnalike.frame.Moment;
+import turnalike.frame.SegmentedRim;
 import turnalike.frame.Wheel;
 import turnalike.job.fields.Fields;
 import turnalike.job.fields.Json;
@@ -24,6 +25,7 @@ import turnalike.pattern.Pattern;
 import turnalike.pieces.Piece;
 import turnalike.units.Density;
 import turnalike.units.Length;
+import turnalike.units.Mass;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 
@@ -152,9 +154,32 @@ public record OnWheel(
                 .put(HUB_RADIUS.name(), units == UnitSystem.INCH ? "2" : "50");
     }
 
-    /** What hub, rim and rim joint pull, given and found together. */
-    List<Moment> givenMoments() {
-        return bare.all();
+    /** What hub, rim and rim joint pull with spokes of that pattern: given, found by rocking, and by what the rim's segments weigh. */
+    List<Pull> pulls(Pattern pattern) {
+        List<Pull> out = new ArrayList<>();
+        if (!bare.moments().isEmpty()) {
+            out.add(new Pull("hub and rim as given", Moment.sum(bare.moments())));
+        }
+        bare.rocking().ifPresent(each -> out.add(new Pull("hub and rim by rocking", each.unbalance())));
+        rimPull(pattern).ifPresent(each -> out.add(new Pull("the rim's segments", each)));
+        return out;
+    }
+
+    /** The same, without where each comes from. */
+    List<Moment> givenMoments(Pattern pattern) {
+        return pulls(pattern).stream().map(Pull::moment).toList();
+    }
+
+    /** What the rim's segments pull, where each was weighed. */
+    Optional<Moment> rimPull(Pattern pattern) {
+        List<Mass> masses = joinery.rimSegments().masses();
+        if (masses.isEmpty()) {
+            return Optional.empty();
+        }
+        Length inner = wheel.hubRadius().plus(ExposedPart.of(pattern).length());
+        Length outer = inner.plus(joinery.rimWidth().orElseThrow());
+        return Optional.of(SegmentedRim.of(masses.size(), wheel.places(), inner, Optional.of(outer), Length.ZERO)
+                .pull(masses, inner, outer));
     }
 
     @Override

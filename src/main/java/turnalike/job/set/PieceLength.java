@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import turnalike.job.fields.Fields;
 import turnalike.job.fields.Key;
+import turnalike.job.fields.KeySection;
 import turnalike.job.fields.KeyType;
 import turnalike.job.fields.KeyType.Group;
 import turnalike.job.fields.KeyType.ListOf;
@@ -48,10 +49,14 @@ public record PieceLength(int stretch, Length length, int count) {
     private static final String MEND = "write it like [{\"stretch\": 1, \"length\": \"8 1/2\", \"count\": 12}, …]";
 
     static final Key<ListOf<Group>> LENGTHS = Key.may(
-            "lengths",
-            new ListOf<>(ROW, 1, MOST),
-            "the lengths that the pieces are made in, where one turning serves several: A is the first, B the second",
-            "all are as drawn");
+                    "lengths",
+                    new ListOf<>(ROW, 1, MOST),
+                    "the lengths that the pieces are made in, where one turning serves several: A is the first, B the second",
+                    "all are as drawn")
+            .asked(
+                    KeySection.FRAME,
+                    "Several lengths: member ; its length ; how many",
+                    "of a row; a line each: 0 ; 6 1/2 ; 12. Members count from 0 here");
 
     public PieceLength {
         if (stretch < 0 || count < 1) {

@@ -83,7 +83,7 @@ record RimReading(Optional<TradeOff.Rim> rim, List<String> notes) {
             }
         }
         TradeOff.Rim rim = new TradeOff.Rim(
-                frame.wheel(), sound, depths, frame.givenMoments(), problem.tolerancePct(), Optional.empty());
+                frame.wheel(), sound, depths, problem.given(), problem.tolerancePct(), Optional.empty());
         return new RimReading(Optional.of(rim), List.of());
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import turnalike.frame.RowGap;
 import turnalike.frame.RowOpening;
 import turnalike.outline.Outline;
@@ -17,6 +18,7 @@ import turnalike.units.Working;
  *
  * @param stand where the pieces stand
  * @param between the largest ball between two pieces; empty for one piece
+ * @param besides the same for every two lengths that stand side by side; none where all pieces are as drawn
  * @param end the largest beside a post, the wider of the two
  * @param endAtUpper whether that is the post beyond the last piece
  * @param gap where two pieces come nearest, measured level; empty for one piece
@@ -28,6 +30,7 @@ import turnalike.units.Working;
 public record RowFit(
         Stand stand,
         Optional<RowOpening.Ball> between,
+        List<Beside> besides,
         RowOpening.Ball end,
         boolean endAtUpper,
         Optional<RowGap.Nearest> gap,
@@ -36,16 +39,54 @@ public record RowFit(
         List<Misfit> misfits,
         List<Working> workings)
         implements FrameFit {
+    /** A ball that must not pass a guard by what people commonly hold one to; never a limit of its own. */
+    public static final CodeFigure CODE = new CodeFigure(
+            Length.ofInches(4),
+            Length.ofInches(4.375),
+            RowFitting.CODE,
+            "seen in a county's print of the code, not in the code itself; check with your local authority");
+
+    /**
+     * A figure of a model code.
+     *
+     * @param ball diameter of the one that must not pass
+     * @param openStair the same on the open side of a stair
+     * @param from where it stands
+     * @param status how far that is known
+     */
+    public record CodeFigure(Length ball, Length openStair, String from, String status) {}
+
     /** Where a limit comes from that the job tells. */
     public static final String YOURS = "yours";
 
     private static final int TOLD_PLACES = 30;
     private static final int A_LINE = 6;
 
+    /** What a rule does not show. */
+    private static final double LEVEL_MM = 0.05;
+
     public RowFit {
+        besides = List.copyOf(besides);
         holes = List.copyOf(holes);
         misfits = List.copyOf(misfits);
         workings = List.copyOf(workings);
+    }
+
+    /**
+     * Two lengths side by side.
+     *
+     * @param left letter of the one, nearer to the first post
+     * @param right letter of the other
+     * @param rise how much higher the right one's start shoulder lies; below zero where it lies lower
+     * @param ball the largest that passes between them
+     */
+    public record Beside(String left, String right, Length rise, Length ball) {
+        private String text(UnitSystem units) {
+            String foot = rise.abs().mm() < LEVEL_MM
+                    ? "level"
+                    : "%s %s at its foot".formatted(rise.abs().formatFine(units), rise.mm() > 0 ? "higher" : "lower");
+            return "%s after %s, %s: %s".formatted(right, left, foot, ball.formatFineBoth(units));
+        }
     }
 
     /**
@@ -137,6 +178,10 @@ public record RowFit(
                 + between.map(ball -> "%s between two pieces, %s"
                                 .formatted(ball.diameter().formatFineBoth(units), beside))
                         .orElse(beside));
+        if (besides.size() > 1) {
+            out.add("           by lengths, "
+                    + besides.stream().map(each -> each.text(units)).collect(Collectors.joining("; ")));
+        }
         limit.ifPresent(most -> out.add("           your limit is %s: %s"
                 .formatted(most.formatFineBoth(units), isKept(most) ? "kept as drawn" : "not kept")));
         out.add("  caution  check with your local authority: a figure of the drawing is no approval");

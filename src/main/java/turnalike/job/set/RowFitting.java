@@ -16,11 +16,11 @@ import turnalike.units.Working;
 /** Sets a pattern into a row, looks what touches and what passes, and what, changed alone, would mend it. */
 final class RowFitting {
     /** What people commonly hold a guard to. As the project's references have it: a county's print of the code was seen, not the code. */
-    private static final String CODE = "International Residential Code 2018, R312.1.3";
+    static final String CODE = "International Residential Code 2018, R312.1.3";
 
     private final int places;
     private final RowRails rails;
-    private final List<PieceLength> lengths;
+    private final RowOfLengths lengths;
     private final RowRoom room;
     private final Pattern pattern;
     private final RuleSteps steps;
@@ -30,8 +30,8 @@ final class RowFitting {
     private RowFitting(InRow frame, Pattern pattern, UnitSystem units) {
         this.places = frame.places();
         this.rails = frame.rails();
-        this.lengths = frame.lengths();
         this.room = RowRoom.of(rails, pattern);
+        this.lengths = RowOfLengths.of(frame, pattern, room);
         this.pattern = pattern;
         this.steps = new RuleSteps(units);
     }
@@ -49,35 +49,50 @@ final class RowFitting {
                 .toList();
         RowFit.Stand stand =
                 new RowFit.Stand(room.exposed(), rails.clear().orElseThrow(), room.height(), rails.rake(), pitch, axes);
-        Optional<RowGap.Nearest> gap = room.gap(places);
-        Optional<RowOpening.Ball> between = room.between(places);
-        RowRoom.EndBall end = room.end(places);
+        Optional<RowGap.Nearest> gap =
+                lengths.nearest().map(RowOfLengths.Pair::gap).or(() -> room.gap(places));
+        Optional<RowOpening.Ball> between =
+                lengths.widest().map(RowOfLengths.Pair::ball).or(() -> room.between(places));
+        RowRoom.EndBall end = lengths.end().orElseGet(() -> room.end(places));
         gap.filter(each -> each.left().mm() < -RowRoom.ROUNDING_MM).ifPresent(this::touch);
         if (room.postGap(places).mm() < -RowRoom.ROUNDING_MM) {
             post();
         }
         rails.largestOpening().ifPresent(limit -> opening(limit, between, end));
-        if (lengths.size() > 1) {
-            thin.add(severalLengths(pitch));
+        if (lengths.hidden()) {
+            forbidding.add(hidden());
         }
         List<Misfit> misfits = new ArrayList<>(forbidding);
         misfits.addAll(thin);
         return new RowFit(
-                stand, between, end.ball(), end.atUpper(), gap, holes(), rails.largestOpening(), misfits, workings());
+                stand,
+                between,
+                besides(),
+                end.ball(),
+                end.atUpper(),
+                gap,
+                holes(),
+                rails.largestOpening(),
+                misfits,
+                workings());
     }
 
-    /** Pieces of several lengths stand higher and lower: what passes between them is not reckoned. */
-    private Misfit severalLengths(Optional<Length> pitch) {
-        String rise = pitch.filter(each -> rails.rake().degrees() > 0)
-                .map(each -> "; on this rake a piece is %s longer than the one before it on the same tread"
-                        .formatted(steps.print(each.times(Math.tan(rails.rake().radians())))))
-                .orElse("");
+    private List<RowFit.Beside> besides() {
+        return lengths.pairs().stream()
+                .map(pair -> new RowFit.Beside(
+                        PieceLength.letter(pair.left()),
+                        PieceLength.letter(pair.right()),
+                        pair.rise(),
+                        pair.ball().diameter()))
+                .toList();
+    }
+
+    private Misfit hidden() {
         return new Misfit(
-                false,
+                true,
                 "row",
-                "openings and rails are reckoned for pieces of the drawn length side by side, not for %d lengths"
-                        .formatted(lengths.size()),
-                "lay one tread or bay out at full size before you cut" + rise);
+                "the shortest of the lengths ends inside the upper rail: nothing of it stands between the rails",
+                "lengthen it, or give rails_apart nearer to what stands between the drawn piece's shoulders");
     }
 
     private List<Length> holes() {
@@ -90,7 +105,10 @@ final class RowFitting {
     }
 
     private void touch(RowGap.Nearest nearest) {
-        Length at = room.exposed().start().plus(nearest.at());
+        Length along = nearest.at().compareTo(room.exposed().length()) < 0
+                ? nearest.at()
+                : room.exposed().length(); // a piece of another length may be longer than the drawn one
+        Length at = room.exposed().start().plus(along);
         List<String> ways = new ArrayList<>(fewerOrWider());
         if (rails.rake().degrees() == 0) {
             Length most = steps.down(room.pitch(places).orElseThrow());
@@ -160,8 +178,10 @@ final class RowFitting {
             }
         } else if (besidePost && rails.end().isPresent()) {
             ways.add("no distance from the post keeps it there: take a fuller pattern or set the rails nearer");
-        } else {
+        } else if (lengths.pairs().isEmpty()) {
             ways.add(morePieces(room));
+        } else {
+            ways.add("take more pieces on each tread or a fuller pattern, and plan again");
         }
         thin.add(new Misfit(
                 false,
@@ -222,6 +242,15 @@ final class RowFitting {
                         + CODE,
                 CODE,
                 "yours comes first; check with your local authority: a figure of the drawing is no approval"));
+        if (!lengths.pairs().isEmpty()) {
+            out.add(
+                    new Working(
+                            "openings of several lengths",
+                            "every piece's end shoulder touches the upper rail's straight line; its start shoulder lies lower by its own length;"
+                                    + " what two neighbours stand on runs straight from one start shoulder to the next",
+                            Working.DERIVED,
+                            "exact for that; where a riser stands between two pieces, the corner under that line is not reckoned: measure it"));
+        }
         return out;
     }
 }

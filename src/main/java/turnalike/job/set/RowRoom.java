@@ -122,8 +122,7 @@ record RowRoom(
     EndBall end(int places) {
         RowOpening.Ball lower = lowerEnd.withApart(first(places)).widest();
         RowOpening.Ball upper = upperEnd.withApart(last(places)).widest();
-        boolean atUpper = upper.diameter().mm() > lower.diameter().mm() + 1e-5;
-        return new EndBall(atUpper ? upper : lower, atUpper);
+        return EndBall.wider(lower, upper);
     }
 
     /**
@@ -132,7 +131,12 @@ record RowRoom(
      * @param ball the ball
      * @param atUpper whether it passes at the last piece, where raked rails are highest
      */
-    record EndBall(RowOpening.Ball ball, boolean atUpper) {}
+    record EndBall(RowOpening.Ball ball, boolean atUpper) {
+        static EndBall wider(RowOpening.Ball lower, RowOpening.Ball upper) {
+            boolean atUpper = upper.diameter().mm() > lower.diameter().mm() + 1e-5;
+            return new EndBall(atUpper ? upper : lower, atUpper);
+        }
+    }
 
     boolean endPasses(int places, Length ball) {
         return lowerEnd.withApart(first(places)).passesMoreThan(ball)

@@ -104,8 +104,15 @@ public record WheelFit(
      * @param rim mass of the rim, if its width and thickness are
      * @param inertiaGMm2 about the axle, in g·mm², of as much as is told
      * @param pull what hub and rim pull by themselves, as the job gives it; none where it gives nothing
+     * @param segmentsPull what of that the rim's segments pull, where each was weighed
      */
-    public record Whole(Mass spokes, Optional<Mass> hub, Optional<Mass> rim, double inertiaGMm2, Moment pull) {
+    public record Whole(
+            Mass spokes,
+            Optional<Mass> hub,
+            Optional<Mass> rim,
+            double inertiaGMm2,
+            Moment pull,
+            Optional<Moment> segmentsPull) {
         /**
          * {@return the period in seconds, there and back, in which the whole wheel would rock by what hub and rim pull, on a free and level axle; empty
          * where hub or rim is not told, or nothing pulls} Small swings; the spokes, all as drawn, pull nothing together.
@@ -197,6 +204,11 @@ public record WheelFit(
                                         .map(radius -> ", outside %s".formatted(radius.formatFineBoth(units)))
                                         .orElse("")));
         rim.ifPresent(segments -> out.add(segments.text(units)));
+        whole.segmentsPull.ifPresent(pull -> out.add(String.format(
+                Locale.ROOT,
+                "           as they were weighed its segments pull %s g mm toward %.0f degrees",
+                ExpectedWords.figure(pull.gMm()),
+                pull.at().degrees())));
         if (whole.hub.isPresent() || whole.rim.isPresent()) {
             out.add(whole.text());
         }

@@ -134,7 +134,7 @@ final class WheelFitting {
                         inner,
                         out,
                         thickness,
-                        joinery.rimWood().map(Wood::density).orElse(density),
+                        rimDensity(inner, out, thickness),
                         new RingBody.Holes(
                                 n,
                                 room.rimHole().orElse(Length.ZERO),
@@ -147,7 +147,18 @@ final class WheelFitting {
                 inertia
                         + hub.map(RingBody::inertiaGMm2).orElse(0.0)
                         + rim.map(RingBody::inertiaGMm2).orElse(0.0),
-                Moment.sum(frame.givenMoments()));
+                Moment.sum(frame.givenMoments(pattern)),
+                frame.rimPull(pattern));
+    }
+
+    /** As its segments were weighed, else of its wood as the table has it. */
+    private Density rimDensity(Length inner, Length outer, Length thickness) {
+        double mm3 = Math.PI * (outer.mm() * outer.mm() - inner.mm() * inner.mm()) * thickness.mm();
+        return joinery.rimSegments()
+                .total()
+                .map(mass -> Density.ofKgPerM3(mass.grams() / mm3 * 1e6))
+                .or(() -> joinery.rimWood().map(Wood::density))
+                .orElse(density);
     }
 
     private WheelFit.Neighbours neighbours(SpokeGap gap) {
@@ -187,9 +198,10 @@ final class WheelFitting {
                     Working.DERIVED,
                     "exact for the drawn shapes; glue, finish and what the axle weighs are left out"));
         }
+        frame.rimPull(pattern).ifPresent(pull -> out.add(SegmentedRim.pullWorking()));
         if (joinery.hubLength().isPresent()
                 && joinery.rimThickness().isPresent()
-                && Moment.sum(frame.givenMoments()).gMm() > 0) {
+                && Moment.sum(frame.givenMoments(pattern)).gMm() > 0) {
             Working rocking = RockingTest.working();
             out.add(new Working(
                     "rocking before it is built",

@@ -28,6 +28,7 @@ import turnalike.wood.Wood;
  * @param rimWood what the rim is made of, if told; else the piece's own
  * @param hubWood what the hub is made of, likewise
  * @param segments how many pieces the rim is made of, if told
+ * @param rimSegments what each of them weighs, if told; then as many as {@code segments}, which is told with {@code rimWidth}
  * @param leastGap what is left at least between two neighbours, unwarned
  * @param leastWall what is left at least between two mortises, unwarned; where not told {@link #leastWall(Length)}
  */
@@ -42,6 +43,7 @@ public record WheelJoinery(
         Optional<Wood> rimWood,
         Optional<Wood> hubWood,
         OptionalInt segments,
+        RimSegments rimSegments,
         Length leastGap,
         Optional<Length> leastWall) {
     /** A finger's room, or a quarter of an inch. Common practice, no source. */
@@ -118,6 +120,7 @@ public record WheelJoinery(
             RIM_WOOD,
             HUB_WOOD,
             SEGMENTS,
+            RimSegments.MASSES,
             LEAST_GAP,
             LEAST_WALL);
 
@@ -133,6 +136,7 @@ public record WheelJoinery(
         Optional<Wood> rimWood = WoodReader.besideOf(fields, RIM_WOOD);
         Optional<Wood> hubWood = WoodReader.besideOf(fields, HUB_WOOD);
         OptionalInt segments = fields.whole(SEGMENTS).map(OptionalInt::of).orElse(OptionalInt.empty());
+        Optional<RimSegments> rimSegments = RimSegments.read(fields, segments, rimWidth);
         Optional<Length> leastGap = fields.size(LEAST_GAP);
         Optional<Length> leastWall = fields.size(LEAST_WALL);
         if (stagger.filter(Length::isPositive).isPresent()
@@ -156,6 +160,7 @@ public record WheelJoinery(
                         rimWood,
                         hubWood,
                         segments,
+                        rimSegments.orElseThrow(),
                         leastGap.orElseThrow(),
                         leastWall));
     }

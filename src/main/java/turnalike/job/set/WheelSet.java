@@ -33,6 +33,7 @@ import turnalike.units.Working;
  * @param placement which piece stands where
  * @param roundness how round the rim comes out, if the lengths were measured
  * @param grade how the unbalance stands at the wheel's speed, if that is told
+ * @param pulls what hub and rim pull, part by part; none where nothing is told of them
  * @param endedBy what ended the search for it; by proof only where what was placed is proven to have the least unbalance
  * @param nextSet what the left-over pieces are good for
  * @param warnings what to know before believing it
@@ -43,12 +44,14 @@ public record WheelSet(
         WheelPlacement placement,
         Optional<Roundness> roundness,
         Optional<SpeedGrade> grade,
+        List<Pull> pulls,
         Ending endedBy,
         Optional<NextPieces> nextSet,
         List<String> warnings,
         List<Working> workings)
         implements SetMatch {
     public WheelSet {
+        pulls = List.copyOf(pulls);
         warnings = List.copyOf(warnings);
         workings = List.copyOf(workings);
     }
@@ -118,10 +121,37 @@ public record WheelSet(
                 placement,
                 roundness,
                 grade,
+                frame.pulls(terms.pattern()),
                 watch.ending(placement.bestProven()),
                 NextPieces.of(spares, pieces, frame.wheel().places(), terms.massPct()),
                 warnings,
                 workings);
+    }
+
+    /** {@return what the unbalance left is the sum of: the pieces in their places, then each part of hub and rim; none where these pull nothing} */
+    public List<Pull> parts() {
+        if (pulls.isEmpty()) {
+            return List.of();
+        }
+        List<Moment> all = new ArrayList<>(List.of(placement.unbalance()));
+        pulls.forEach(pull -> all.add(pull.moment().opposite()));
+        List<Pull> out = new ArrayList<>(List.of(new Pull("the pieces in their places", Moment.sum(all))));
+        out.addAll(pulls);
+        return out;
+    }
+
+    /** {@return the same in a sentence; empty where there is nothing to tell apart} */
+    public Optional<String> partsInWords() {
+        return parts().isEmpty()
+                ? Optional.empty()
+                : Optional.of("it is the sum of: "
+                        + parts().stream()
+                                .map(part -> said(
+                                        "%s %s g mm toward %.0f degrees",
+                                        part.from(),
+                                        ExpectedWords.figure(part.moment().gMm()),
+                                        part.moment().at().degrees()))
+                                .collect(Collectors.joining("; ")));
     }
 
     /** How unlike two of those are to the eye of the job. */
@@ -183,7 +213,7 @@ public record WheelSet(
                 frame.wheel(),
                 terms.massPct(),
                 terms.scale(),
-                frame.givenMoments(),
+                frame.givenMoments(terms.pattern()),
                 strict,
                 frame.seatDepths());
     }
@@ -202,6 +232,7 @@ public record WheelSet(
         out.add(said(
                 "%.3g g mm left, heavy at %.0f degrees; %s",
                 unbalance.gMm(), unbalance.at().degrees(), sure));
+        partsInWords().ifPresent(out::add);
         out.add(said("the scale's noise alone is %.3g g mm: %s", placement.noiseFloorGMm(), seen()));
         out.addAll(ExpectedWords.of(placement));
         if (placement.isHeavyOnOneSide()) { // else a counterweight would correct what scatters, not the wheel

@@ -70,7 +70,7 @@ public record FieldView(
 
                 @Override
                 public Look list(KeyType.ListOf<?> list) {
-                    return TEXT;
+                    return list.item() instanceof KeyType.Group ? LINES : TEXT;
                 }
 
                 @Override

@@ -183,7 +183,7 @@ public final class PiecesView {
     /** How the piece in the form is brought to weight; empty when it was not weighed or there is nothing to aim at. */
     public Optional<MendJob> mend() {
         Optional<Mass> median = Optional.empty();
-        return MendJob.lack(pieces, entry.label(), median).isEmpty()
+        return MendJob.lack(kept.text().job(), pieces, entry.label(), median).isEmpty()
                 ? Optional.of(MendJob.of(kept.text().job(), pieces, entry.label(), median))
                 : Optional.empty();
     }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
@@ -13,6 +15,7 @@ import turnalike.job.CheckPlace;
 import turnalike.job.Job;
 import turnalike.job.kept.JobText;
 import turnalike.job.set.FrameKind;
+import turnalike.job.set.PieceLength;
 import turnalike.units.Length;
 import turnalike.units.Speed;
 import turnalike.units.UnitSystem;
@@ -94,6 +97,33 @@ class JobFieldsTest {
                 .text()
                 .orElseThrow();
         assertThat(cleared.text()).doesNotContain("settings", "given_moments");
+    }
+
+    /** Three values a line, whole in the file and back; a line too short or too long is refused by its place. */
+    @Test
+    void several_lengths_are_typed_a_line_each() throws IOException {
+        JobText row = JobText.read(Files.readString(Path.of("src/test/resources/turnalike/job/good/row.job.json")))
+                .text()
+                .orElseThrow();
+        Map<String, String> values = Map.of(
+                "frame.lengths", "2 ; 7 1/2 ; 5\r\n2;8,5;1", "frame.lengths_stand", "in_turn", "frame.places", "6");
+        JobText text = JobEdit.fields(values).on(row).text().orElseThrow();
+        assertThat(text.job().frame().orElseThrow().lengths())
+                .containsExactly(
+                        new PieceLength(2, Length.ofInches(7.5), 5), new PieceLength(2, Length.ofInches(8.5), 1));
+        Map<String, String> written = TypedFields.job(text);
+        assertThat(written)
+                .containsEntry("frame.lengths", "2 ; 7 1/2 ; 5\n2 ; 8,5 ; 1")
+                .containsEntry("frame.lengths_stand", "in_turn");
+        assertThat(JobEdit.fields(written).narrowed(text)).isEqualTo(JobEdit.fields(Map.of()));
+        assertThat(JobEdit.fields(Map.of("frame.lengths", "0 ; 3")).on(row).problems())
+                .anyMatch(problem -> problem.line().contains("lengths 1: count: is missing"));
+        assertThat(JobEdit.fields(Map.of("frame.lengths", "0 ; 3 ; 4 ; 5"))
+                        .on(row)
+                        .problems())
+                .anyMatch(problem -> problem.line().contains("lengths 1: count: was '4 ; 5'"));
+        assertThat(ListFields.find("frame.lengths").orElseThrow().withLengths("0 ; 3 ; 4", each -> each + " in"))
+                .isEqualTo("0 ; 3 in ; 4");
     }
 
     @Test

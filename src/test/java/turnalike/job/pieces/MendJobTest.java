@@ -99,13 +99,15 @@ class MendJobTest {
         List<Piece> pieces = List.of(weighed("a", 300), weighed("7", 309), weighed("b", 302), weighed("c", 301));
         MendJob mended = MendJob.of(job(0.4, 40, 30), pieces, "7", Optional.empty());
         assertThat(mended.target().grams()).isEqualTo(301);
-        assertThat(MendJob.lack(pieces, "7", Optional.empty())).isEmpty();
-        assertThat(MendJob.lack(pieces, "8", Optional.empty())).contains(MendJob.Lack.PIECE);
-        assertThat(MendJob.lack(List.of(weighed("7", 1)), "7", Optional.empty()))
-                .contains(MendJob.Lack.TARGET);
-        assertThat(MendJob.lack(List.of(weighed("7", 1)), "7", Optional.of(Mass.ofGrams(2))))
+        assertThat(MendJob.lack(job(0.4, 40, 30), pieces, "7", Optional.empty()))
                 .isEmpty();
-        assertThat(MendJob.lack(List.of(Piece.of("7", Measures.NONE)), "7", Optional.empty()))
+        assertThat(MendJob.lack(job(0.4, 40, 30), pieces, "8", Optional.empty()))
+                .contains(MendJob.Lack.PIECE);
+        assertThat(MendJob.lack(job(0.4, 40, 30), List.of(weighed("7", 1)), "7", Optional.empty()))
+                .contains(MendJob.Lack.TARGET);
+        assertThat(MendJob.lack(job(0.4, 40, 30), List.of(weighed("7", 1)), "7", Optional.of(Mass.ofGrams(2))))
+                .isEmpty();
+        assertThat(MendJob.lack(job(0.4, 40, 30), List.of(Piece.of("7", Measures.NONE)), "7", Optional.empty()))
                 .contains(MendJob.Lack.MASS);
     }
 }

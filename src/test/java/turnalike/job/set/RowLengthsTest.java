@@ -7,25 +7,37 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import turnalike.effort.Effort;
 import turnalike.job.Job;
+import turnalike.job.OneLength;
 import turnalike.job.Plan;
 import turnalike.job.answer.MatchJson;
 import turnalike.job.answer.PlanJson;
+import turnalike.job.boards.JobBlanks;
 import turnalike.job.fields.Json;
 import turnalike.job.fields.Reading;
 import turnalike.job.pieces.ColumnTargets;
+import turnalike.job.pieces.ControlReport;
+import turnalike.job.pieces.LikenessReport;
 import turnalike.job.pieces.MatchJob;
+import turnalike.job.pieces.MendJob;
 import turnalike.job.read.JobReader;
 import turnalike.pieces.Column;
 import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
 import turnalike.pieces.PiecesFile;
+import turnalike.pieces.control.ChartConstants;
+import turnalike.pieces.control.RuleChoice;
+import turnalike.pieces.mend.MendPlan;
+import turnalike.solid.Solid;
+import turnalike.stock.boards.Board;
+import turnalike.stock.boards.Wanted;
 import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.Problem;
@@ -91,6 +103,133 @@ class RowLengthsTest {
         assertThat(plan.at("/lengths_total/blanks").asInt())
                 .isEqualTo(plan.at("/lengths/0/stock/blanks").asInt()
                         + plan.at("/lengths/1/stock/blanks").asInt());
+    }
+
+    /** In turn on a rake by which each is just as much longer as the rail rises: the feet of a tread are level, told pair by pair. */
+    @Test
+    void openings_are_told_for_every_two_lengths_side_by_side() {
+        String keys =
+                "\"clear\": 620, \"rake_deg\": %s, \"largest_opening\": 95, \"lengths_stand\": \"in_turn\", \"lengths\": "
+                        + "[{\"stretch\": 0, \"length\": 150, \"count\": 3}, {\"stretch\": 0, \"length\": 230, \"count\": 3}]";
+        double pitch = (620 + 42) / 7.0;
+        double rake = Math.toDegrees(Math.atan(80 / pitch));
+        JsonNode frame = frame(row(keys.formatted(rake)));
+        // A code's figure is offered with how far it is known; the limit stays the job's own.
+        assertThat(frame.at("/code_figure/ball_mm").asDouble()).isCloseTo(101.6, within(1e-9));
+        assertThat(frame.at("/code_figure/from").asText()).contains("R312.1.3");
+        assertThat(frame.at("/code_figure/status").asText()).contains("not in the code itself", "local authority");
+        assertThat(frame.get("limit_mm").asDouble()).isEqualTo(95);
+        assertThat(frame.get("pitch_mm").asDouble()).isCloseTo(pitch, within(1e-9));
+        JsonNode pairs = frame.at("/openings/by_lengths");
+        assertThat(pairs).hasSize(2);
+        assertThat(pairs.get(0).get("left").asText() + pairs.get(0).get("right").asText())
+                .isEqualTo("AB");
+        assertThat(pairs.get(0).get("foot_rise_mm").asDouble()).isCloseTo(0, within(1e-9));
+        assertThat(pairs.get(1).get("foot_rise_mm").asDouble()).isCloseTo(160, within(1e-9));
+        double widest = Math.max(
+                pairs.get(0).get("ball_mm").asDouble(),
+                pairs.get(1).get("ball_mm").asDouble());
+        assertThat(frame.at("/openings/between_mm").asDouble()).isEqualTo(widest);
+        assertThat(frame.at("/openings/widest_mm").asDouble()).isGreaterThanOrEqualTo(widest);
+        // Feet level and squares of 42 mm beside one another for 150 mm: nowhere nearer.
+        assertThat(frame.get("gap_mm").asDouble()).isCloseTo(pitch - 42 * Math.sqrt(2), within(1e-3));
+    }
+
+    /** Together, two of one length are what a job of that length alone tells. */
+    @Test
+    void of_one_length_it_is_what_a_job_of_that_length_tells() {
+        JsonNode both = frame(row("\"clear\": 620, \"rake_deg\": 33, \"lengths\": " + LENGTHS));
+        JsonNode alone = frame(row("\"clear\": 620, \"rake_deg\": 33, \"places\": 6")
+                .replace("\"kind\": \"square\", \"length\": 180", "\"kind\": \"square\", \"length\": 230")
+                .replace("\"length\": 700", "\"length\": 750"));
+        JsonNode pairs = both.at("/openings/by_lengths");
+        assertThat(pairs).hasSize(3);
+        assertThat(pairs.get(2).get("left").asText()).isEqualTo("B");
+        assertThat(pairs.get(2).get("ball_mm").asDouble())
+                .isCloseTo(alone.at("/openings/between_mm").asDouble(), within(1e-5));
+    }
+
+    private static JsonNode frame(String text) {
+        return Json.parse(PlanJson.print(Plan.of(job(text), Effort.ofAsks(500))), new Reading())
+                .orElseThrow()
+                .get("frame");
+    }
+
+    /** A piece of length B is mended as a job of B alone would mend it; those of length A count by their share of the weight. */
+    @Test
+    void a_piece_is_mended_by_its_own_length() {
+        Job stair = job(row("\"lengths\": " + LENGTHS));
+        Job alone = OneLength.of(stair).get(1).job();
+        double a = solidG(OneLength.of(stair).get(0).job());
+        double b = solidG(alone);
+        List<Piece> mixed =
+                List.of(weighed("A1", a), weighed("A2", 1.001 * a), weighed("A3", a), weighed("B1", 1.01 * b));
+        List<Piece> own =
+                List.of(weighed("A1", b), weighed("A2", 1.001 * b), weighed("A3", b), weighed("B1", 1.01 * b));
+        MendJob mended = MendJob.of(stair, mixed, "B1", Optional.empty());
+        assertThat(mended.target().grams()).isCloseTo(b, within(1e-9));
+        assertThat(mended.plan())
+                .isEqualTo(MendJob.of(alone, own, "B1", Optional.empty()).plan());
+        assertThat(mended.plan()).isInstanceOf(MendPlan.Cuts.class);
+        assertThat(MendJob.lack(stair, List.of(weighed("7", b), weighed("A1", a)), "7", Optional.empty()))
+                .contains(MendJob.Lack.LENGTH);
+    }
+
+    /** Turned exactly as drawn in either length, none is unlike and nothing drifts, however they are mixed. */
+    @Test
+    void lengths_are_compared_and_charted_as_if_of_one() {
+        Job stair = job(row("\"lengths\": " + LENGTHS));
+        double a = solidG(OneLength.of(stair).get(0).job());
+        double b = solidG(OneLength.of(stair).get(1).job());
+        List<Piece> pieces = new ArrayList<>();
+        for (int i = 0; i < 12; i++) {
+            boolean first = i % 3 != 0;
+            Measures each =
+                    Measures.ofMass(Mass.ofGrams(first ? a : b)).with(Column.LENGTH, Length.ofMm(first ? 630 : 710));
+            pieces.add(Piece.of("p" + i, each));
+        }
+        assertThat(LikenessReport.of(stair, pieces, MassUnit.GRAM).pieces())
+                .allSatisfy(each -> assertThat(each.figure().figure()).isCloseTo(0, within(1e-9)));
+        assertThat(LikenessReport.mostUnlike(stair, pieces, MassUnit.GRAM, 3))
+                .allSatisfy(each -> assertThat(each.figure().figure()).isCloseTo(0, within(1e-9)));
+        ControlReport chart = ControlReport.of(
+                        Optional.of(stair), pieces, "mass_g", ChartConstants.PRINTED, RuleChoice.SELF_STARTING)
+                .fold(report -> report, (what, mend) -> {
+                    throw new AssertionError(what);
+                });
+        assertThat(chart.series().points())
+                .allSatisfy(point -> assertThat(point.value()).isCloseTo(solidG(stair), within(1e-9)));
+        assertThat(chart.things()).contains("as of the drawn length");
+    }
+
+    private static double solidG(Job job) {
+        return Solid.of(job.pattern().outline(), job.wood().density()).mass().grams();
+    }
+
+    private static Piece weighed(String label, double grams) {
+        return Piece.of(label, Measures.ofMass(Mass.ofGrams(grams)));
+    }
+
+    @Test
+    void boards_are_cut_into_a_blank_length_for_each() {
+        List<JobBlanks.Named> named =
+                JobBlanks.named(List.of("stair.job.json"), List.of(job(row("\"lengths\": " + LENGTHS))));
+        assertThat(named.stream().map(JobBlanks.Named::name))
+                .containsExactly("Stair (invented): A, 630 mm long", "Stair (invented): B, 710 mm long");
+        Board board = new Board(
+                "one",
+                Length.ofMm(60),
+                Length.ofMm(200),
+                Length.ofMm(3000),
+                1,
+                Optional.empty(),
+                Optional.empty(),
+                List.of());
+        List<Wanted> wanted = JobBlanks.order(named, List.of(board)).wanted();
+        // Rough: the blank milled, and trimmed at either end.
+        assertThat(wanted.get(1).length().minus(wanted.get(0).length()).mm()).isCloseTo(80, within(1e-9));
+        assertThat(wanted.get(0).count()).isGreaterThanOrEqualTo(4);
+        assertThat(wanted.get(1).count()).isGreaterThanOrEqualTo(2);
     }
 
     @Test

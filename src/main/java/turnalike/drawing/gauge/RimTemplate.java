@@ -1,0 +1,150 @@
+package turnalike.drawing.gauge;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import turnalike.drawing.svg.Box;
+import turnalike.drawing.svg.Lettering;
+import turnalike.drawing.svg.Path;
+import turnalike.drawing.svg.Pen;
+import turnalike.drawing.svg.Shape;
+import turnalike.drawing.svg.Svg;
+import turnalike.drawing.svg.TextLine;
+import turnalike.frame.SegmentedRim;
+import turnalike.units.Length;
+
+/**
+ * A flat rim from the front at full size: its inside and outside, and at each place the line that is carried over the inner edge and bored
+ * along, with the mortise's sides and bottom as they lie in the wood. Place 1 points to the right, the others follow anticlockwise.
+ *
+ * @param places how many, 2 or more
+ * @param inner from the axle to the inside, which is where the mortises' middles are pricked; above zero
+ * @param outer to the outside, if known
+ * @param bit diameter of the mortises; less than the inside's
+ * @param depth of a mortise along its middle, from the inside
+ * @param joints of the rim's segments, if it is made of some
+ */
+public record RimTemplate(
+        int places, Length inner, Optional<Length> outer, Length bit, Length depth, Optional<SegmentedRim> joints) {
+    private static final double LINE_OUT_MM = 8;
+    private static final double NUMBER_MM = 14;
+    private static final double PAD_MM = 20;
+    private static final double CROSS_MM = 4;
+    private static final double TOUCH_MM = 1e-9;
+
+    public RimTemplate {
+        if (bit.compareTo(inner.times(2)) >= 0) {
+            throw new IllegalArgumentException(
+                    "a bit of %s mm does not go into a rim of %s mm inside".formatted(bit.mm(), 2 * inner.mm()));
+        }
+    }
+
+    /** {@return from the axle to the outermost that is drawn of the rim itself: its outside, or a mortise's bottom where that lies further} */
+    public Length reach() {
+        Length bottom = inner.plus(depth);
+        return outer.filter(each -> each.compareTo(bottom) > 0).orElse(bottom);
+    }
+
+    /** {@return how wide and how high the drawing is} */
+    public Length width() {
+        return reach().plus(Length.ofMm(PAD_MM)).times(2);
+    }
+
+    /**
+     * {@return whether any of the drawing's lines may lie in that part of it: the middle of a large ring has none}
+     *
+     * @param part in millimetres of the drawing
+     */
+    public boolean touches(Box part) {
+        double middle = width().mm() / 2;
+        double nearX = Math.max(0, Math.max(part.left() - middle, middle - part.right()));
+        double nearY = Math.max(0, Math.max(part.top() - middle, middle - part.bottom()));
+        double farX = Math.max(Math.abs(part.left() - middle), Math.abs(part.right() - middle));
+        double farY = Math.max(Math.abs(part.top() - middle), Math.abs(part.bottom() - middle));
+        return Math.hypot(nearX, nearY) <= reach().mm() + PAD_MM
+                && Math.hypot(farX, farY) + TOUCH_MM >= inner.mm() - LINE_OUT_MM;
+    }
+
+    private double x(double angle, double away, double aside) {
+        return width().mm() / 2 + away * Math.cos(angle) - aside * Math.sin(angle);
+    }
+
+    private double y(double angle, double away, double aside) {
+        return width().mm() / 2 - away * Math.sin(angle) - aside * Math.cos(angle);
+    }
+
+    private double angle(int place) {
+        return 2 * Math.PI * place / places;
+    }
+
+    private Path line(Pen pen, double angle, double from, double to, double aside) {
+        return Path.line(pen, x(angle, from, aside), y(angle, from, aside), x(angle, to, aside), y(angle, to, aside));
+    }
+
+    /** {@return the drawing without a word: numbers are set beside it by whoever cuts it into pages} */
+    public Svg bare() {
+        double middle = width().mm() / 2;
+        List<Shape> out = new ArrayList<>();
+        out.add(Path.circle(Pen.LINE, middle, middle, inner.mm()));
+        outer.ifPresent(radius -> out.add(Path.circle(Pen.LINE, middle, middle, radius.mm())));
+        joints.ifPresent(rim -> drawJoints(out, rim));
+        for (int place = 0; place < places; place++) {
+            drawPlace(out, angle(place));
+        }
+        return new Svg(width(), width(), "the rim from the front, place 1 at the right, the others anticlockwise", out);
+    }
+
+    private void drawJoints(List<Shape> out, SegmentedRim rim) {
+        List<Path> lines = new ArrayList<>();
+        for (int joint = 0; joint < rim.segments(); joint++) {
+            double at = rim.jointAt().radians() + 2 * Math.PI * joint / rim.segments();
+            lines.add(line(Pen.FINE, at, inner.mm(), reach().mm(), 0));
+        }
+        out.addAll(Path.together(Pen.FINE, lines));
+    }
+
+    private void drawPlace(List<Shape> out, double angle) {
+        double half = bit.mm() / 2;
+        double mouth = Math.sqrt(inner.mm() * inner.mm() - half * half);
+        double bottom = inner.mm() + depth.mm();
+        out.add(Path.through(
+                Pen.DASHED,
+                x(angle, mouth, half),
+                y(angle, mouth, half),
+                x(angle, bottom, half),
+                y(angle, bottom, half),
+                x(angle, bottom, -half),
+                y(angle, bottom, -half),
+                x(angle, mouth, -half),
+                y(angle, mouth, -half)));
+        out.add(line(Pen.ACCENT, angle, inner.mm() - LINE_OUT_MM, reach().mm() + LINE_OUT_MM, 0));
+        out.add(Path.line(
+                Pen.ACCENT,
+                x(angle, inner.mm(), CROSS_MM),
+                y(angle, inner.mm(), CROSS_MM),
+                x(angle, inner.mm(), -CROSS_MM),
+                y(angle, inner.mm(), -CROSS_MM)));
+    }
+
+    /** {@return each place's number, beyond the end of its line} */
+    public List<TextLine> numbers() {
+        List<TextLine> out = new ArrayList<>();
+        double away = reach().mm() + NUMBER_MM;
+        double down = Lettering.STRONG.capHeightMm() / 2;
+        for (int place = 0; place < places; place++) {
+            double angle = angle(place);
+            out.add(TextLine.centred(
+                    Lettering.STRONG, x(angle, away, 0), y(angle, away, 0) + down, Integer.toString(place + 1)));
+        }
+        return out;
+    }
+
+    /** {@return the drawing in one piece with the places' numbers} */
+    public Svg whole() {
+        Svg bare = bare();
+        List<Shape> all =
+                Stream.concat(bare.shapes().stream(), numbers().stream()).toList();
+        return new Svg(bare.width(), bare.height(), bare.title(), all);
+    }
+}

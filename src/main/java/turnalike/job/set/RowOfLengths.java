@@ -1,0 +1,107 @@
+package turnalike.job.set;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import turnalike.frame.RowGap;
+import turnalike.frame.RowOpening;
+import turnalike.frame.RowOpening.Side;
+import turnalike.outline.Outline;
+import turnalike.pattern.Pattern;
+import turnalike.units.Length;
+
+/**
+ * Neighbours of a row whose pieces are made in several lengths. The upper rail runs straight through all the end shoulders, on its rake; each
+ * piece hangs down from it by its own length, so on a stair where a piece is longer than the one before it by as much as the rail rises, both
+ * stand level, on one tread. What they stand on counts as running straight from the one start shoulder to the next.
+ *
+ * @param pairs every two lengths that stand side by side somewhere, once
+ * @param end the wider opening beside a post, of the first and of the last piece; empty where all are as drawn
+ * @param hidden whether the upper rail leaves nothing of the shortest piece to be seen
+ */
+record RowOfLengths(List<Pair> pairs, Optional<RowRoom.EndBall> end, boolean hidden) {
+    /**
+     * Two lengths side by side.
+     *
+     * @param left index of the one, nearer to the first post
+     * @param right of the other
+     * @param rise how much higher the right one's start shoulder lies
+     * @param ball the largest that passes between them
+     * @param gap where they come nearest, on the one that begins lower
+     */
+    record Pair(int left, int right, Length rise, RowOpening.Ball ball, RowGap.Nearest gap) {}
+
+    RowOfLengths {
+        pairs = List.copyOf(pairs);
+    }
+
+    /** Of a row between posts whose pieces are so far apart; no pairs where all are as drawn. */
+    static RowOfLengths of(InRow frame, Pattern pattern, RowRoom drawn) {
+        Optional<Length> pitch = drawn.pitch(frame.places()).filter(Length::isPositive);
+        if (frame.lengths().isEmpty() || pitch.isEmpty()) {
+            return new RowOfLengths(List.of(), Optional.empty(), false);
+        }
+        List<Outline> bodies = frame.lengths().stream()
+                .map(each -> ExposedPart.of(pattern.stretched(pattern.name(), each.stretch(), each.length())))
+                .toList();
+        Length inRail = drawn.exposed().length().minus(drawn.height());
+        Length shortest = Collections.min(bodies.stream().map(Outline::length).toList(), Comparator.naturalOrder());
+        if (shortest.compareTo(inRail) <= 0) {
+            return new RowOfLengths(List.of(), Optional.empty(), true);
+        }
+        List<Pair> out = new ArrayList<>();
+        List<Integer> wanted = frame.wanted();
+        for (List<Integer> each : neighbours(wanted)) {
+            out.add(pair(each.get(0), each.get(1), bodies, pitch.get(), drawn.rise(pitch.get()), inRail));
+        }
+        Outline first = bodies.get(wanted.get(0));
+        Outline last = bodies.get(wanted.get(wanted.size() - 1));
+        RowOpening.Ball lower = beside(first, Side.POST, Side.PIECE, drawn.first(frame.places()), inRail, drawn);
+        RowOpening.Ball upper = beside(last, Side.PIECE, Side.POST, drawn.last(frame.places()), inRail, drawn);
+        return new RowOfLengths(out, Optional.of(RowRoom.EndBall.wider(lower, upper)), false);
+    }
+
+    private static RowOpening.Ball beside(
+            Outline body, Side left, Side right, Length apart, Length inRail, RowRoom drawn) {
+        return new RowOpening(
+                        body,
+                        left,
+                        right,
+                        apart,
+                        body.length().minus(inRail),
+                        drawn.rails().rake())
+                .widest();
+    }
+
+    private static LinkedHashSet<List<Integer>> neighbours(List<Integer> wanted) {
+        LinkedHashSet<List<Integer>> out = new LinkedHashSet<>();
+        for (int i = 1; i < wanted.size(); i++) {
+            out.add(List.of(wanted.get(i - 1), wanted.get(i)));
+        }
+        return out;
+    }
+
+    private static Pair pair(int left, int right, List<Outline> bodies, Length pitch, Length railRise, Length inRail) {
+        Outline one = bodies.get(left);
+        Outline other = bodies.get(right);
+        Length rise = railRise.minus(other.length().minus(one.length()));
+        RowOpening.Ball ball = RowOpening.ofTwo(one, other, pitch, one.length().minus(inRail), rise, railRise)
+                .widest();
+        RowGap.Nearest gap =
+                rise.mm() >= 0 ? RowGap.of(one, other, pitch, rise) : RowGap.of(other, one, pitch, rise.times(-1));
+        return new Pair(left, right, rise, ball, gap);
+    }
+
+    /** The two between which the largest ball passes. */
+    Optional<Pair> widest() {
+        return pairs.stream().max(Comparator.comparing(pair -> pair.ball().diameter()));
+    }
+
+    /** The two that come nearest. */
+    Optional<Pair> nearest() {
+        return pairs.stream().min(Comparator.comparing(pair -> pair.gap().left()));
+    }
+}
