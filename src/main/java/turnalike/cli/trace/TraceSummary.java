@@ -9,6 +9,7 @@ import turnalike.pattern.Member;
 import turnalike.trace.Traced;
 import turnalike.trace.TracedMember;
 import turnalike.units.Length;
+import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
 
 /** A traced original for people: the members as a table, and how sure they are. */
@@ -50,7 +51,9 @@ final class TraceSummary {
                                 traced.run().scatter().formatFineBoth(units)));
         out.append(
                 "Found by the least of misfit and number of sizes together (Schwarz's criterion): a detail smaller than what is known of a radius is not told.\n");
-        traced.warnings().forEach(each -> out.append("! ").append(each).append('\n'));
+        traced.warnings()
+                .forEach(each ->
+                        out.append("! ").append(SentenceCase.capital(each)).append('\n'));
         return out.toString();
     }
 

@@ -28,7 +28,8 @@ class DefaultsTest {
         int tried = 0;
         for (KeyPaths.At at : KeyPaths.asked(kind.word())) {
             Optional<JsonNode> written = written(at.key().type());
-            boolean hasPlace = !at.path().contains("rocking"); // a rocking test is more than one key
+            // A rocking test is more than one key, and how lengths stand means nothing where all are alike.
+            boolean hasPlace = !at.path().contains("rocking") && !at.path().endsWith("lengths_stand");
             if (written.isPresent() && hasPlace) {
                 tried++;
                 assertThat(job(JobTrees.with(text, at.path(), written.orElseThrow())))

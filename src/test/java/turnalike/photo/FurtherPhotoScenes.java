@@ -3,11 +3,10 @@ package turnalike.photo;
 import java.util.List;
 
 /**
- * Pictures of other woods, grounds and poses than {@link PhotoScenes}. All of it is invented. How an edge is placed was thought out on the
- * others; these tell whether it holds elsewhere. How the
- * piece is found was mended after a look at those on cards.
+ * Pictures of other woods, grounds and poses than {@link PhotoScenes}. All of it is invented. They were looked at while the finding of the
+ * piece was mended and some limits were set: further pictures, not unseen ones.
  */
-final class PhotoScenesHeldOut {
+final class FurtherPhotoScenes {
     private static final String WALNUT =
             "pigment { wood turbulence 0.07 colour_map { [0 rgb <0.20,0.12,0.07>] [0.7 rgb <0.16,0.09,0.05>] [1 "
                     + "rgb <0.10,0.055,0.03>] } scale 4 rotate <5,86,2> } finish { ambient 0 diffuse 0.85 specular 0.25 "
@@ -39,7 +38,7 @@ final class PhotoScenesHeldOut {
                     + "rgb <0.5,0.32,0.15>] } scale 14 rotate <3,84,0> translate <30,8,4> } finish { ambient 0 diffuse "
                     + "0.85 }";
 
-    private PhotoScenesHeldOut() {}
+    private FurtherPhotoScenes() {}
 
     static List<PhotoScene> all() {
         return List.of(
