@@ -26,6 +26,7 @@ import turnalike.web.job.FileFeature;
 import turnalike.web.job.JobFeature;
 import turnalike.web.job.PageWarmUp;
 import turnalike.web.job.PlanCache;
+import turnalike.web.job.StepsFeature;
 import turnalike.web.jobs.DemoJob;
 import turnalike.web.jobs.JobsFeature;
 import turnalike.web.kit.Assets;
@@ -102,6 +103,7 @@ public final class Site implements AutoCloseable {
                 new JobFeature(store, pages, plans),
                 new TurningFeature(store, pages, plans),
                 new EditFeature(store, pages, plans),
+                new StepsFeature(store),
                 new DragFeature(store, pages, plans),
                 new FileFeature(store, pages),
                 new PiecesFeature(store, pages),
