@@ -29,6 +29,7 @@ import turnalike.web.job.PlanCache;
 import turnalike.web.job.StepsFeature;
 import turnalike.web.jobs.DemoJob;
 import turnalike.web.jobs.JobsFeature;
+import turnalike.web.jobs.StartersFeature;
 import turnalike.web.kit.Assets;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.Gate;
@@ -100,6 +101,7 @@ public final class Site implements AutoCloseable {
         List<Feature> features = new ArrayList<>(List.of(
                 assets,
                 new JobsFeature(store, pages),
+                new StartersFeature(store, pages),
                 new JobFeature(store, pages, plans),
                 new TurningFeature(store, pages, plans),
                 new EditFeature(store, pages, plans),

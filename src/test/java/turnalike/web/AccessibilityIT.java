@@ -23,6 +23,7 @@ class AccessibilityIT {
                 job + "/match",
                 job + "/sheets",
                 job + "/look",
+                "starters",
                 "help",
                 "nowhere");
     }

@@ -40,7 +40,14 @@ class WordsOnPagesTest {
     void no_page_speaks_as_a_developer_or_with_a_wrong_article() throws Exception {
         try (Served served = Served.in(folder)) {
             List<String> found = new ArrayList<>();
-            for (String page : List.of("/", "/help", "/nowhere", "/jobs/2222-2222-2222")) {
+            for (String page : List.of(
+                    "/",
+                    "/starters",
+                    "/starters?length=9&size=2",
+                    "/starters?length=x",
+                    "/help",
+                    "/nowhere",
+                    "/jobs/2222-2222-2222")) {
                 read(served, page, found);
             }
             for (JobId job : List.of(served.demo(), served.job("New job"))) {
