@@ -53,6 +53,7 @@ import turnalike.units.Problem;
             "Exit codes: 0 done, 2 something in the input to mend, 70 a fault of ours (a log file is named), 130 ended by Ctrl-C."
         },
         subcommands = {
+            NewCommand.class,
             PlanCommand.class,
             NudgeCommand.class,
             BoardsCommand.class,

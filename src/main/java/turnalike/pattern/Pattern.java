@@ -9,6 +9,7 @@ import java.util.TreeSet;
 import java.util.stream.IntStream;
 import turnalike.outline.Outline;
 import turnalike.outline.Section;
+import turnalike.units.Article;
 import turnalike.units.Length;
 import turnalike.units.LengthMessage;
 import turnalike.units.Problem;
@@ -89,8 +90,8 @@ public final class Pattern {
         if (drawn.kind().find(MemberKey.Type.LENGTH, MemberKey.LENGTH).isEmpty()) {
             return List.of(new Fault(
                     MemberKey.LENGTH,
-                    LengthMessage.of("is what a %s has none of: its points say how long it is"
-                            .formatted(drawn.kind().word())),
+                    LengthMessage.of("is what %s has none of: its points say how long it is"
+                            .formatted(Article.with(drawn.kind().word()))),
                     "name a member that is given by its length"));
         }
         return drawn.kind().faults(drawn.sizes().with(MemberKey.LENGTH, length));

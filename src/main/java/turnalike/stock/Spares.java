@@ -96,11 +96,12 @@ public final class Spares {
                 "Spares",
                 String.format(
                         Locale.ROOT,
-                        "the smallest n for which n blanks, each lost with a chance of %s %%, give at least %d good pieces in 95 of 100"
+                        "the smallest n for which n blanks, each lost with a chance of %s %%, give at least %d good %s in 95 of 100"
                                 + " such jobs (exact binomial): n = %d, so %d to spare; they are enough with a chance of %.2f %% and give"
                                 + " %.1f good pieces on average",
                         percent(lossRate),
                         good,
+                        good == 1 ? "piece" : "pieces",
                         blanks(),
                         spares(),
                         100 * chance(),

@@ -101,8 +101,9 @@ public record StockPlan(BlankNeed need, Allowances allowances, Spares spares, De
                 "Timber",
                 String.format(
                         Locale.ROOT,
-                        "%d rough blanks of %.4f board feet (%.6f m3): %.2f board feet, %.5f m3, 144 cubic inches to the board foot",
+                        "%d rough %s of %.4f board feet (%.6f m3): %.2f board feet, %.5f m3, 144 cubic inches to the board foot",
                         spares.blanks(),
+                        spares.blanks() == 1 ? "blank" : "blanks",
                         rough().timber().boardFeet(),
                         rough().timber().cubicMetres(),
                         timber().boardFeet(),

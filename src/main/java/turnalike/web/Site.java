@@ -26,8 +26,10 @@ import turnalike.web.job.FileFeature;
 import turnalike.web.job.JobFeature;
 import turnalike.web.job.PageWarmUp;
 import turnalike.web.job.PlanCache;
+import turnalike.web.job.StepsFeature;
 import turnalike.web.jobs.DemoJob;
 import turnalike.web.jobs.JobsFeature;
+import turnalike.web.jobs.StartersFeature;
 import turnalike.web.kit.Assets;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.Gate;
@@ -99,9 +101,11 @@ public final class Site implements AutoCloseable {
         List<Feature> features = new ArrayList<>(List.of(
                 assets,
                 new JobsFeature(store, pages),
+                new StartersFeature(store, pages),
                 new JobFeature(store, pages, plans),
                 new TurningFeature(store, pages, plans),
                 new EditFeature(store, pages, plans),
+                new StepsFeature(store),
                 new DragFeature(store, pages, plans),
                 new FileFeature(store, pages),
                 new PiecesFeature(store, pages),

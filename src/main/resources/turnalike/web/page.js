@@ -96,6 +96,8 @@
     }
     while (old) old = removed(old);
   };
+  /** For a tab's own script. */
+  window.turnalikePage = { liken, notice };
   const idsOf = (parent) => new Set([...parent.children].map((child) => child.id).filter((id) => id));
   /** Takes the child out; gives the one that followed it. */
   const removed = (child) => {

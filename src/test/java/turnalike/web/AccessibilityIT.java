@@ -41,6 +41,7 @@ class AccessibilityIT {
                 job + "/match",
                 job + "/sheets",
                 job + "/look",
+                "starters",
                 "help",
                 "nowhere");
     }

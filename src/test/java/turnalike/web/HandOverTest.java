@@ -61,10 +61,12 @@ class HandOverTest {
     void the_pieces_say_which_is_off_and_whether_the_work_drifts() throws Exception {
         String page = get("/pieces?column=d2").body();
         assertThat(page)
-                .contains("Which one is off?", "piece 6: it is 0.02 in long; it is 7.6 g heavy")
+                .contains("What sets it apart", "0.02 in long", "Mend piece 6")
                 .contains("Does the work drift?", "Nothing looks like a change in the work.")
                 .contains("at most 1 in 20 brings a signal")
                 .contains("Middle of the long taper, in", "15.004");
+        assertThat(get("/pieces?piece=6").body())
+                .contains("It differs: it is 0.02 in long; it is 7.6 g heavy", "Bring it to weight");
     }
 
     @Test

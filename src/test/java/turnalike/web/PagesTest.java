@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import turnalike.job.edit.Starter;
 import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
@@ -50,6 +51,27 @@ class PagesTest {
                 .contains("Harrowmead")
                 .contains("New job")
                 .contains("17 pieces logged");
+    }
+
+    @Test
+    void every_starter_pattern_becomes_a_job_of_the_size_asked_that_can_be_built() throws Exception {
+        String page = served.get("/starters?length=900&size=50&units=mm").body();
+        for (Starter starter : Starter.values()) {
+            assertThat(page).contains("value=\"" + starter.word() + "\"");
+            HttpResponse<String> answer =
+                    served.post("/starters", "starter=%s&length=900&size=50&units=mm".formatted(starter.word()));
+            assertThat(answer.statusCode()).as(starter.word()).isEqualTo(303);
+            String job = answer.headers().firstValue("location").orElseThrow();
+            assertThat(served.get(job).body())
+                    .contains("900 mm", starter.title())
+                    .doesNotContain("class=\"problems\"")
+                    .doesNotContain("annot be built");
+        }
+        assertThat(served.get("/starters?length=60&size=50&units=mm").body())
+                .contains("is no length for it", "give from")
+                .doesNotContain("value=\"vase-baluster\"");
+        assertThat(served.post("/starters", "starter=wobble").statusCode()).isEqualTo(422);
+        assertThat(served.get("/starters?length=soon").statusCode()).isEqualTo(422);
     }
 
     @Test
@@ -307,7 +329,9 @@ class PagesTest {
         served.post(demo + "/pieces", "piece=8&noted.colour=dark&had_noted.colour=&sure=yes");
         assertThat(kept().find("7").orElseThrow().piece().extra()).containsEntry("colour", "pale");
         String page = served.get(demo + "/pieces?piece=7").body();
-        assertThat(page).contains("name=\"noted.colour\" value=\"pale\"").contains("<td>dark</td>");
+        assertThat(page)
+                .contains("name=\"noted.colour\" value=\"pale\"")
+                .contains("name=\"noted.colour\" value=\"dark\"");
         served.post(demo + "/pieces", "piece=7&noted.colour=&had_noted.colour=pale&sure=yes");
         assertThat(kept().find("7").orElseThrow().piece().extra()).isEmpty();
         HttpResponse<String> odd =

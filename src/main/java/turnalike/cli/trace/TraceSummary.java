@@ -8,6 +8,7 @@ import turnalike.pattern.FreeCurve;
 import turnalike.pattern.Member;
 import turnalike.trace.Traced;
 import turnalike.trace.TracedMember;
+import turnalike.units.Article;
 import turnalike.units.Length;
 import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
@@ -21,10 +22,10 @@ final class TraceSummary {
     static String text(Traced traced, UnitSystem units, String file) {
         StringBuilder out = new StringBuilder();
         int count = traced.run().members().size();
-        out.append("%s: a %s of a piece %s long; %d %s explain%s it.\n\n"
+        out.append("%s: %s of a piece %s long; %d %s explain%s it.\n\n"
                 .formatted(
                         file,
-                        traced.source().word(),
+                        Article.with(traced.source().word()),
                         traced.original().profile().length().formatBoth(units),
                         count,
                         count == 1 ? "member" : "members",

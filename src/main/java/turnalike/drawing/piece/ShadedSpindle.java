@@ -12,11 +12,19 @@ public final class ShadedSpindle {
     private static final double SIDE_MM = 3;
     private static final int BANDS = 32;
 
+    /** As many as are told apart in a picture a finger wide. */
+    private static final int FEW_BANDS = 10;
+
     private ShadedSpindle() {}
 
     /** The whole piece of a pattern, see {@link #svg(Outline, String, Length, Length)}. */
     public static Svg svg(Pattern pattern, Length width, Length tallest) {
         return svg(pattern.outline(), "%s as turned".formatted(pattern.name()), width, tallest);
+    }
+
+    /** The same for one picture among many: shaded in fewer steps, so that it is a third as long. */
+    public static Svg small(Pattern pattern, Length width, Length tallest) {
+        return svg(pattern.outline(), "%s as turned".formatted(pattern.name()), width, tallest, FEW_BANDS);
     }
 
     /**
@@ -27,6 +35,10 @@ public final class ShadedSpindle {
      * @param tallest the body may be on paper
      */
     public static Svg svg(Outline outline, String title, Length width, Length tallest) {
+        return svg(outline, title, width, tallest, BANDS);
+    }
+
+    private static Svg svg(Outline outline, String title, Length width, Length tallest, int bands) {
         if (width.mm() <= 20 || !tallest.isPositive()) {
             throw new IllegalArgumentException("no room for a piece in %s × %s mm".formatted(width.mm(), tallest.mm()));
         }
@@ -36,7 +48,7 @@ public final class ShadedSpindle {
         double height = 2 * scale * radius + 2 * SIDE_MM;
         double left =
                 (width.mm() - scale * length) / 2 - scale * outline.start().mm();
-        List<Shape> body = new TurnedBody(outline, new TurnedBody.Spot(left, height / 2), 1, 0, scale, BANDS).shapes();
+        List<Shape> body = new TurnedBody(outline, new TurnedBody.Spot(left, height / 2), 1, 0, scale, bands).shapes();
         return new Svg(width, Length.ofMm(height), title, body);
     }
 }

@@ -2,6 +2,7 @@ package turnalike.pieces.control;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -196,8 +197,12 @@ public record ControlChart(
     public Working working() {
         return new Working(
                 "control limits",
-                "mean %s, mean moving range %s, sigma = range / d2 = %s; limits mean ± 3 sigma, range limit D4 x mean range"
-                        .formatted(centre, meanMovingRange, sigma),
+                String.format(
+                        Locale.ROOT,
+                        "mean %.5g, mean moving range %.4g, sigma = range / d2 = %.4g; limits mean ± 3 sigma, range limit D4 x mean range",
+                        centre,
+                        meanMovingRange,
+                        sigma),
                 "NIST/SEMATECH e-Handbook of Statistical Methods 6.3.2.2",
                 isTrial()
                         ? "%d pieces give trial limits; twenty or more make them firm".formatted(points.size())

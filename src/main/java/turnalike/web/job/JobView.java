@@ -272,10 +272,15 @@ public final class JobView {
     public String settingsSummary() {
         var dividers = plan.settings().dividers();
         int count = dividers.settings().size();
+        if (count == 0 && given().isEmpty()) {
+            return "No divider opening is needed: there is no mark between the two ends.";
+        }
         String openings = count == 1 ? "One divider opening reaches" : count + " divider openings reach";
         String sure = dividers.fewestProven()
                 ? "no plan has fewer"
-                : isFinal ? "at least %d are needed".formatted(dividers.lowerBound()) : "still looking for fewer";
+                : isFinal
+                        ? "at least %d are needed".formatted(dividers.lowerBound())
+                        : "whether fewer would do is still being tried";
         boolean onlyEnds = given().isEmpty();
         return "%s every %smark; %s. The worst mark may be off by %s."
                 .formatted(

@@ -2,6 +2,7 @@ package turnalike.web.kit;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -11,7 +12,9 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.zip.GZIPOutputStream;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.Typeface;
 
@@ -27,9 +30,11 @@ public final class Assets implements Feature {
         private final byte[] bytes;
         private final String type;
         private final String digest;
+        private final byte[] packed;
 
         Asset(byte[] bytes, String type) {
             this.bytes = bytes;
+            this.packed = Assets.packed(bytes);
             this.type = type;
             this.digest = Assets.digest(bytes);
         }
@@ -40,6 +45,7 @@ public final class Assets implements Feature {
     public Assets() {
         put("page.css", "text/css; charset=utf-8");
         put("page.js", "text/javascript; charset=utf-8");
+        put("pieces.js", "text/javascript; charset=utf-8");
         put("bench.css", "text/css; charset=utf-8");
         put("bench.js", "text/javascript; charset=utf-8");
         put("icon.svg", "image/svg+xml");
@@ -73,7 +79,15 @@ public final class Assets implements Feature {
         }
         // A stylesheet names the fonts without their digest; they are asked for again after a day.
         String kept = asset.digest.equals(ctx.queryString()) ? "max-age=31536000, immutable" : "max-age=86400";
-        ctx.header("Cache-Control", kept).contentType(asset.type).result(asset.bytes);
+        ctx.header("Cache-Control", kept).header("Vary", "Accept-Encoding").contentType(asset.type);
+        // Packed once, when the program starts: nothing is packed while a person waits.
+        boolean packed = Optional.ofNullable(ctx.header("Accept-Encoding"))
+                .filter(each -> each.contains("gzip"))
+                .isPresent();
+        if (packed) {
+            ctx.header("Content-Encoding", "gzip");
+        }
+        ctx.result(packed ? asset.packed : asset.bytes);
     }
 
     private static byte[] resource(String path) {
@@ -90,6 +104,16 @@ public final class Assets implements Feature {
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
+    }
+
+    private static byte[] packed(byte[] bytes) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream(bytes.length / 2);
+        try (GZIPOutputStream zip = new GZIPOutputStream(out)) {
+            zip.write(bytes);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return out.toByteArray();
     }
 
     private static String digest(byte[] bytes) {

@@ -17,6 +17,7 @@ import turnalike.units.Problem;
 import turnalike.units.SentenceCase;
 import turnalike.units.Working;
 import turnalike.web.kit.JobAddress;
+import turnalike.web.kit.JobSteps;
 
 /**
  * The set as the page shows it.
@@ -36,6 +37,11 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
 
     public String address() {
         return JobAddress.address(kept.id());
+    }
+
+    /** What can be taken back here. */
+    public JobSteps steps() {
+        return JobSteps.of(kept);
     }
 
     public String title() {

@@ -3,65 +3,85 @@ package turnalike.web.pieces;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import turnalike.job.Job;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.pieces.ColumnTargets;
 import turnalike.pieces.Column;
 
-/** The form that logs one piece. */
+/** The columns of the table that is typed into, and one piece's fields in it. */
 public final class PieceForm {
     /** Before the name of a column judged by eye, where a form sends it: the name may be any. */
     static final String NOTED = "noted.";
 
     private final KeptJob kept;
-    private final PieceFormEntry entry;
-    private final Map<String, String> had;
+    private final List<Head> heads;
 
-    PieceForm(KeptJob kept, PieceFormEntry entry) {
+    /** @param measured the columns that any piece has */
+    PieceForm(KeptJob kept, SortedSet<Column> measured) {
         this.kept = kept;
-        this.entry = entry;
-        this.had = PiecesView.written(kept, entry.label());
+        this.heads = heads(kept.text().job(), measured);
     }
 
     /**
-     * One field of the form.
+     * One column.
+     *
+     * @param name as a form sends it
+     * @param column as a piece keeps it
+     * @param label its heading
+     * @param isFigure false for what is judged by eye
+     */
+    public record Head(String name, String column, String label, boolean isFigure) {}
+
+    /**
+     * One field of a piece's row.
      *
      * @param id its element's
-     * @param name as it is sent
-     * @param label how it is called
+     * @param head its column
      * @param value what is typed
      * @param had what was there
      * @param wrong what is wrong with it, or nothing
-     * @param isFigure false for what is judged by eye
      */
-    public record Cell(
-            String id, String name, String label, String value, String had, String wrong, boolean isFigure) {}
+    public record Cell(String id, Head head, String value, String had, String wrong) {}
 
-    /** What anyone measures, whatever else was measured on any piece, and what the job has judged by eye. */
-    List<Cell> cells(SortedSet<Column> measured) {
-        TreeSet<Column> columns = new TreeSet<>(
-                List.of(Column.MASS, Column.LENGTH, Column.BALANCE, Column.diameter(1), Column.diameter(2)));
+    /** What anyone measures, where the job lays a caliper, whatever else was measured on any piece, and what is judged by eye. */
+    private static List<Head> heads(Job job, SortedSet<Column> measured) {
+        TreeSet<Column> columns = new TreeSet<>(List.of(Column.MASS, Column.LENGTH, Column.BALANCE));
+        for (int i = 1; i <= job.checks().size(); i++) {
+            columns.add(Column.diameter(i));
+        }
         columns.addAll(measured);
-        List<Cell> out = new ArrayList<>();
+        List<Head> out = new ArrayList<>();
         for (Column each : columns) {
-            String name = each.format();
-            out.add(cell(
-                    "c-" + name, name, name, ColumnTargets.heading(kept.text().job(), each), true));
+            out.add(new Head(each.format(), each.format(), ColumnTargets.heading(job, each), true));
         }
-        for (String name : kept.text().job().likeness().noted().keySet()) {
-            out.add(cell("c-noted-" + out.size(), NOTED + name, name, name, false));
-        }
+        job.likeness().noted().keySet().forEach(name -> out.add(new Head(NOTED + name, name, name, false)));
         return out;
     }
 
-    private Cell cell(String id, String field, String column, String label, boolean isFigure) {
-        String was = had.getOrDefault(column, "");
-        String wrong = entry.problems().stream()
-                .filter(problem -> problem.where().equals(column))
-                .map(problem -> problem.what() + "; " + problem.mend())
-                .findFirst()
-                .orElse("");
-        return new Cell(id, field, label, entry.figures().getOrDefault(column, was), was, wrong, isFigure);
+    List<Head> heads() {
+        return heads;
+    }
+
+    /**
+     * The fields of one row.
+     *
+     * @param prefix of their ids
+     * @param label the piece's
+     * @param entry what was typed last, where it was this piece
+     */
+    List<Cell> cells(String prefix, String label, Optional<PieceFormEntry> entry) {
+        Map<String, String> had = PiecesView.written(kept, label);
+        List<Cell> out = new ArrayList<>();
+        for (int i = 0; i < heads.size(); i++) {
+            Head head = heads.get(i);
+            String was = had.getOrDefault(head.column(), "");
+            String typed = entry.map(each -> each.figures().get(head.column())).orElse(was);
+            String wrong = entry.map(each -> each.wrong(head.column())).orElse("");
+            out.add(new Cell(prefix + (head.isFigure() ? head.name() : "noted-" + i), head, typed, was, wrong));
+        }
+        return out;
     }
 }

@@ -48,6 +48,15 @@ public record PieceFormEntry(
         return new PieceFormEntry(label, new LinkedHashMap<>(figures), text, problems, slips);
     }
 
+    /** What is wrong in that column, or nothing. */
+    String wrong(String column) {
+        return problems.stream()
+                .filter(problem -> problem.where().equals(column))
+                .map(problem -> problem.what() + "; " + problem.mend())
+                .findFirst()
+                .orElse("");
+    }
+
     /** Whether the table rather than the one piece is asked about. */
     public boolean isTable() {
         return !cells.isEmpty();

@@ -3,6 +3,7 @@ package turnalike.web.pieces;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import turnalike.job.kept.KeptPiece;
 import turnalike.job.kept.Subject;
 import turnalike.job.pieces.ColumnTargets;
 import turnalike.job.pieces.ControlReport;
+import turnalike.job.pieces.PieceHeadings;
 import turnalike.pieces.Column;
 import turnalike.pieces.Piece;
 import turnalike.pieces.PiecesFile;
@@ -33,6 +35,9 @@ import turnalike.web.kit.RequestInput;
 
 /** The pieces' table and everything that adds to it. */
 public final class PiecesFeature implements Feature {
+    /** How the edit is called that takes a piece out, its label behind. */
+    static final String TAKE_OUT = "take out piece ";
+
     private static final String PIECES = JobAddress.JOB + "/pieces";
 
     private final JobStore store;
@@ -58,11 +63,19 @@ public final class PiecesFeature implements Feature {
     private void show(Context ctx, int status, PieceFormEntry entry) {
         KeptJob kept = JobAddress.job(ctx, store);
         String column = RequestInput.query(ctx, "column").orElse("mass_g");
-        PiecesView view = RequestInput.number(RequestInput.query(ctx, "from"))
-                .map(row -> new PiecesView(
-                        kept, entry, column, TablePart.from(row, kept.pieces().size())))
-                .orElseGet(() -> new PiecesView(kept, entry, column));
+        PieceOrder order = PieceOrder.of(asked(ctx, "sort").orElse(""));
+        TablePart part = RequestInput.number(asked(ctx, "from"))
+                .map(row -> TablePart.from(row, kept.pieces().size()))
+                .orElseGet(() -> order.isAsTurned()
+                        ? TablePart.holding(kept.pieces(), entry.label())
+                        : TablePart.from(1, kept.pieces().size()));
+        PiecesView view = new PiecesView(kept, entry, column, part, order);
         pages.show(ctx, status, "pieces/page.jte", view.title(), view);
+    }
+
+    /** Of the address, or of the form that was sent, which carries it along. */
+    private static Optional<String> asked(Context ctx, String name) {
+        return RequestInput.query(ctx, name).or(() -> RequestInput.field(ctx, name));
     }
 
     private void log(Context ctx) {
@@ -111,8 +124,8 @@ public final class PiecesFeature implements Feature {
         String text = RequestInput.upload(ctx, "file")
                 .or(() -> RequestInput.table(ctx, "cells"))
                 .orElse("");
-        PiecesFile.Read read =
-                PiecesFile.parseWithoutMass(text, kept.text().job().units());
+        PiecesFile.Read read = PiecesFile.parseWithoutMass(
+                PieceHeadings.plain(kept.text().job(), text), kept.text().job().units());
         PieceFormEntry entry = PieceFormEntry.of(kept, Optional.empty()).pasted(text);
         if (!read.problems().isEmpty()) {
             show(ctx, 422, entry.wrong(read.problems()));
@@ -154,7 +167,7 @@ public final class PiecesFeature implements Feature {
             if (kept.find(label).isEmpty()) {
                 throw Refusal.notFound("that piece");
             }
-            return Edit.of("take out piece " + label, Change.without(new Subject(Subject.Kind.PIECE, label)));
+            return Edit.of(TAKE_OUT + label, Change.without(new Subject(Subject.Kind.PIECE, label)));
         });
     }
 
@@ -162,11 +175,15 @@ public final class PiecesFeature implements Feature {
         if (store.edit(JobAddress.id(ctx), edit).isEmpty()) {
             throw Refusal.notFound("that job");
         }
-        // Who takes out a piece stays where it stood.
-        String from = RequestInput.number(RequestInput.field(ctx, "from"))
-                .map(row -> "?from=" + row + "#all-h")
-                .orElse("");
-        ctx.redirect(JobAddress.address(JobAddress.id(ctx)) + "/pieces" + from, HttpStatus.SEE_OTHER);
+        // Who types into a row or takes a piece out stays where it stood, in the order that was chosen.
+        String sort = PieceOrder.of(RequestInput.field(ctx, "sort").orElse("")).word();
+        List<String> back = new ArrayList<>();
+        RequestInput.number(RequestInput.field(ctx, "from")).ifPresent(row -> back.add("from=" + row));
+        if (!sort.isEmpty()) {
+            back.add("sort=" + sort);
+        }
+        String query = back.isEmpty() ? "" : "?" + String.join("&", back) + "#all-h";
+        ctx.redirect(JobAddress.address(JobAddress.id(ctx)) + "/pieces" + query, HttpStatus.SEE_OTHER);
     }
 
     private void csv(Context ctx) {

@@ -1,5 +1,7 @@
 package turnalike.web.pieces;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -9,7 +11,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 import turnalike.drawing.chart.ControlChartDrawing;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
@@ -31,6 +32,7 @@ import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 import turnalike.web.kit.JobAddress;
+import turnalike.web.kit.JobSteps;
 
 /** The pieces as the page shows them. */
 public final class PiecesView {
@@ -56,14 +58,22 @@ public final class PiecesView {
     private final Optional<ControlChart> charted;
     private final String noChart;
     private final TablePart part;
+    private final PieceOrder order;
+    private final PieceForm form;
+    private final List<LikenessReport.PieceLikeness> alike;
+    private final List<PieceRow> rows;
 
     PiecesView(KeptJob kept, PieceFormEntry entry, String column) {
-        this(kept, entry, column, TablePart.holding(kept.pieces(), entry.label()));
+        this(kept, entry, column, TablePart.holding(kept.pieces(), entry.label()), PieceOrder.AS_TURNED);
     }
 
-    /** @param part of the table that is shown */
-    PiecesView(KeptJob kept, PieceFormEntry entry, String column, TablePart part) {
+    /**
+     * @param part of the table that is shown
+     * @param order of its rows
+     */
+    PiecesView(KeptJob kept, PieceFormEntry entry, String column, TablePart part, PieceOrder order) {
         this.part = part;
+        this.order = order;
         this.kept = kept;
         this.entry = entry;
         this.column = column;
@@ -73,6 +83,11 @@ public final class PiecesView {
         pieces.forEach(piece -> further.addAll(piece.extra().keySet()));
         var parsed = ControlReport.of(
                 Optional.of(kept.text().job()), pieces, column, ChartConstants.PRINTED, RuleChoice.SELF_STARTING);
+        this.form = new PieceForm(kept, measured);
+        this.alike = pieces.size() < 2
+                ? List.of()
+                : LikenessReport.mostUnlike(kept.text().job(), pieces, MassUnit.GRAM, compared());
+        this.rows = made();
         this.report = parsed.fold(Optional::of, (what, mend) -> Optional.empty());
         this.charted = report.map(made -> made.shown().last(MOST_CHARTED));
         this.noChart = parsed.fold(made -> "", (what, mend) -> what + "; " + mend);
@@ -94,9 +109,82 @@ public final class PiecesView {
         return kept.text().job().units();
     }
 
-    /** The fields of the form that logs one piece. */
-    public List<PieceForm.Cell> cells() {
-        return new PieceForm(kept, entry).cells(measured);
+    /** What can be taken back here. */
+    public JobSteps steps() {
+        return JobSteps.of(kept);
+    }
+
+    /** The rows' columns, each with its heading. */
+    public List<PieceForm.Head> heads() {
+        return form.heads();
+    }
+
+    /** The columns that are kept and not typed into. */
+    public List<String> further() {
+        return further.stream().filter(name -> !noted().contains(name)).toList();
+    }
+
+    /** What is asked about again when a question is answered. */
+    public List<PieceForm.Cell> asked() {
+        return form.cells("", entry.label(), Optional.of(entry));
+    }
+
+    /** The row that the next piece is typed into; what was typed last and is of no piece yet stays in it. */
+    public NextRow next() {
+        boolean ofNone = kept.find(entry.label()).isEmpty();
+        String label = ofNone ? entry.label() : kept.nextLabel();
+        return new NextRow(label, form.cells("c-", label, Optional.of(entry).filter(each -> ofNone)));
+    }
+
+    /**
+     * The row for a piece that is not there yet.
+     *
+     * @param label as it would be called
+     * @param cells its fields
+     */
+    public record NextRow(String label, List<PieceForm.Cell> cells) {
+        public NextRow {
+            cells = List.copyOf(cells);
+        }
+    }
+
+    /** The pieces of the part that is shown, in the order asked for. */
+    public List<PieceRow> rows() {
+        return rows;
+    }
+
+    private List<PieceRow> made() {
+        Map<String, LikenessReport.PieceLikeness> alike = new HashMap<>();
+        likeness().forEach(each -> alike.put(each.figure().piece(), each));
+        List<PieceRow> out = new ArrayList<>();
+        for (KeptPiece piece : part.of(order.of(kept.pieces(), alike))) {
+            String label = piece.label();
+            boolean chosen = label.equals(entry.label());
+            List<PieceForm.Cell> cells = form.cells(
+                    "r%d-".formatted(out.size()), label, Optional.of(entry).filter(each -> chosen));
+            List<String> notes = further().stream()
+                    .map(name -> piece.piece().extra().getOrDefault(name, ""))
+                    .toList();
+            out.add(PieceRow.of(label, cells, notes, chosen, Optional.ofNullable(alike.get(label))));
+        }
+        return out;
+    }
+
+    /** The piece that is looked at, with all that sets it apart. */
+    public Optional<PieceRow> chosen() {
+        return rows().stream().filter(PieceRow::isChosen).findFirst();
+    }
+
+    /** The order that the rows are in. */
+    public PieceOrder order() {
+        return order;
+    }
+
+    /** What was taken out last, if that is the last thing that was done: the page offers to put it back. */
+    public Optional<String> takenOut() {
+        return kept.undo()
+                .filter(what -> what.startsWith(PiecesFeature.TAKE_OUT))
+                .map(what -> what.substring(PiecesFeature.TAKE_OUT.length()));
     }
 
     /** Whether anything is judged by eye. */
@@ -109,10 +197,6 @@ public final class PiecesView {
         return kept.text().job().likeness().noted().keySet();
     }
 
-    private String heading(Column column) {
-        return ColumnTargets.heading(kept.text().job(), column);
-    }
-
     /** What is wrong and belongs to no field. */
     public List<turnalike.units.Problem> problems() {
         return entry.problems().stream()
@@ -120,27 +204,12 @@ public final class PiecesView {
                 .toList();
     }
 
-    /** The heading of each column that any piece has. */
-    public List<String> headings() {
-        return Stream.concat(measured.stream().map(this::heading), further.stream())
-                .toList();
-    }
-
-    /** Those of the part of the table that is shown. */
-    public List<KeptPiece> pieces() {
-        return part.of(kept.pieces());
+    public boolean isEmpty() {
+        return kept.pieces().isEmpty();
     }
 
     public TablePart part() {
         return part;
-    }
-
-    /** A piece's figures under those headings. */
-    public List<String> row(KeptPiece piece) {
-        Map<String, String> written = written(piece.piece(), units());
-        return Stream.concat(measured.stream().map(Column::format), further.stream())
-                .map(each -> written.getOrDefault(each, ""))
-                .toList();
     }
 
     /** A piece's figures by column, as they would be typed, and what is kept with it in further columns. */
@@ -274,9 +343,7 @@ public final class PiecesView {
 
     /** How alike the pieces are, the most unlike first; empty with fewer than two. Of a large table the most unlike only. */
     public List<LikenessReport.PieceLikeness> likeness() {
-        return pieces.size() < 2
-                ? List.of()
-                : LikenessReport.mostUnlike(kept.text().job(), pieces, MassUnit.GRAM, compared());
+        return alike;
     }
 
     private int compared() {

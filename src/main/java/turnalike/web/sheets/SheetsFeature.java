@@ -15,6 +15,7 @@ import turnalike.web.job.PlanCache;
 import turnalike.web.kit.Attachment;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.JobAddress;
+import turnalike.web.kit.JobSteps;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
 
@@ -49,7 +50,7 @@ public final class SheetsFeature implements Feature {
     }
 
     /** What the page shows. */
-    public record View(String address, String title, List<Offer> offers, List<String> dxf) {
+    public record View(String address, String title, List<Offer> offers, List<String> dxf, JobSteps steps) {
         public View {
             dxf = List.copyOf(dxf);
             offers = List.copyOf(offers);
@@ -71,7 +72,8 @@ public final class SheetsFeature implements Feature {
                         JobAddress.address(kept.id()),
                         plan.job().title(),
                         offers,
-                        List.copyOf(PlanDxf.files(plan).keySet())));
+                        List.copyOf(PlanDxf.files(plan).keySet()),
+                        JobSteps.of(kept)));
     }
 
     private static Offer offer(PlanSheet kind, Plan plan, Paper paper) {

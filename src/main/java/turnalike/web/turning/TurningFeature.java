@@ -7,6 +7,7 @@ import turnalike.job.kept.KeptJob;
 import turnalike.web.job.PlanCache;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.JobAddress;
+import turnalike.web.kit.JobSteps;
 import turnalike.web.kit.Pages;
 
 /** The page that says how a job's piece is turned. */
@@ -28,7 +29,8 @@ public final class TurningFeature implements Feature {
 
     private void show(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
-        TurningView view = new TurningView(JobAddress.address(kept.id()), plans.patient(kept.id(), kept.text()));
+        TurningView view = new TurningView(
+                JobAddress.address(kept.id()), plans.patient(kept.id(), kept.text()), JobSteps.of(kept));
         pages.show(ctx, 200, "turning/page.jte", view.title() + ", turning", view);
     }
 }

@@ -25,9 +25,10 @@ import turnalike.units.Speed;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 import turnalike.web.job.FigureView;
+import turnalike.web.kit.JobSteps;
 
 /** What the turning page shows of a plan. */
-public record TurningView(String address, Plan plan) {
+public record TurningView(String address, Plan plan, JobSteps steps) {
     private static final Length TURNED_WIDTH = Length.ofMm(300);
     private static final Length TURNED_TALLEST = Length.ofMm(60);
     private static final Length PLACE_WIDTH = Length.ofMm(130);

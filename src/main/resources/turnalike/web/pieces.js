@@ -1,0 +1,95 @@
+// A row is kept when it is left or Enter is pressed, and the page follows: chart, likeness and what could be mended come with the answer.
+(() => {
+  "use strict";
+  const { liken, notice } = window.turnalikePage;
+  const isField = (element) => element.matches("input[form]:not([type=hidden])");
+  const fieldsOf = (form) => [...form.elements].filter((each) => each.tagName === "INPUT" && each.type !== "hidden");
+  let quiet = 0;
+  const tell = (words) => {
+    notice(words);
+    clearTimeout(quiet);
+    quiet = setTimeout(() => notice(""), 2500);
+  };
+
+  /** Puts the answer's page in the place of this one. What was typed since the form was sent stays. */
+  const show = (html, sent) => {
+    const came = new DOMParser().parseFromString(html, "text/html").getElementById("main");
+    if (!came) return false;
+    const now = document.getElementById("main");
+    const typed = new Map();
+    for (const field of now.querySelectorAll("input[id], textarea[id]")) {
+      if (field.type === "file" || field.value === field.defaultValue || sent.get(field.id) === field.value) continue;
+      typed.set(field.id, field.value);
+    }
+    liken(now, document.importNode(came, true), []);
+    for (const field of now.querySelectorAll("input:not([type=hidden], [type=file]), textarea")) {
+      const value = typed.has(field.id) ? typed.get(field.id) : field.defaultValue;
+      if (field.value !== value) field.value = value;
+    }
+    return true;
+  };
+
+  const keep = async (form, data, sent) => {
+    const piece = data.get("piece");
+    const answer = await fetch(form.action, { method: "POST", body: data }).catch(() => null);
+    if (!answer) {
+      notice("The program does not answer. What you typed is still here; start it and try again.");
+      return;
+    }
+    const html = await answer.text();
+    if (!answer.ok && answer.status !== 422) {
+      const told = new DOMParser().parseFromString(html, "text/html").getElementById("main");
+      notice(told ? told.textContent.trim().slice(0, 300) : "That could not be done.");
+      return;
+    }
+    show(html, sent);
+    if (answer.ok) tell(piece && !form.action.endsWith("/remove") ? `Piece ${piece} is kept.` : "Done.");
+    const wrong = document.querySelector("[aria-invalid=true]");
+    if (!answer.ok && wrong) wrong.focus();
+  };
+
+  // One after the other, so that no answer overtakes another.
+  let turn = Promise.resolve();
+  const send = (form) => {
+    const data = new URLSearchParams(new FormData(form));
+    const sent = new Map(fieldsOf(form).map((field) => [field.id, field.value]));
+    turn = turn.then(() => keep(form, data, sent));
+  };
+  const isDirty = (form) => fieldsOf(form).some((field) => field.value !== field.defaultValue);
+
+  document.addEventListener("submit", (event) => {
+    if (!event.target.matches("[data-part]")) return;
+    event.preventDefault();
+    send(event.target);
+    const weight = document.getElementById("c-mass_g");
+    if ("next" in event.target.dataset && weight) weight.focus();
+  });
+
+  document.addEventListener("change", (event) => {
+    const field = event.target;
+    if (!isField(field) || !field.form || field.form.id === "log") return;
+    send(field.form);
+  });
+
+  /** Enter goes to the same column of the next row; in the row of the next piece it keeps it and begins another. */
+  document.addEventListener("keydown", (event) => {
+    const field = event.target;
+    if (event.key !== "Enter" || !field.form || !isField(field)) return;
+    event.preventDefault();
+    if (field.form.id === "log") {
+      if (fieldsOf(field.form).some((each) => each.id !== "piece" && each.value.trim())) field.form.requestSubmit();
+      else document.getElementById("c-mass_g").focus();
+      const weight = document.getElementById("c-mass_g");
+      weight.select();
+      return;
+    }
+    const row = field.closest("tr").nextElementSibling;
+    const below = row && row.querySelector(`input[name="${CSS.escape(field.name)}"]`);
+    if (below) {
+      below.focus();
+      below.select();
+    } else if (isDirty(field.form)) {
+      field.blur();
+    }
+  });
+})();
