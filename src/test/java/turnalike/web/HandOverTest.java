@@ -78,10 +78,22 @@ class HandOverTest {
                 PlanSheet.LEG_GUIDE,
                 PlanSheet.SEAT_TEMPLATE,
                 PlanSheet.JOINTS); // of a row, of legs, of a told home
-        ofOthers.forEach(sheet -> assertThat(page).doesNotContain(sheet.title() + ", A4"));
+        ofOthers.forEach(sheet -> assertThat(page).doesNotContain("<h2>" + sheet.title() + "</h2>"));
         for (PlanSheet sheet : EnumSet.complementOf(ofOthers)) {
-            assertThat(page).contains(sheet.title() + ", A4", sheet.title() + ", US Letter", sheet.use());
+            assertThat(page)
+                    .contains("<h2>" + sheet.title() + "</h2>", sheet.title() + ", first page", sheet.use())
+                    .contains("PDF, A4", "PDF, US Letter");
         }
+        Matcher picture =
+                Pattern.compile("img src=\"[^\"]*(/sheets/pictures/[^\"]+)\"").matcher(page);
+        int pictures = 0;
+        for (; picture.find(); pictures++) {
+            HttpResponse<String> answer = get(picture.group(1));
+            assertThat(answer.body()).startsWith("<?xml").contains("<svg", "</svg>");
+            assertThat(answer.headers().firstValue("Content-Disposition")).isEmpty();
+        }
+        assertThat(pictures).isEqualTo(PlanSheet.values().length - ofOthers.size());
+        assertThat(get("/sheets/pictures/outline.pdf").statusCode()).isEqualTo(404);
         assertThat(get("/sheets/outline.dxf").body()).contains("ENTITIES", "EOF");
         assertThat(get("/sheets/checking-template-a4.pdf").body()).startsWith("%PDF-");
         assertThat(get("/sheets/other.dxf").statusCode()).isEqualTo(404);

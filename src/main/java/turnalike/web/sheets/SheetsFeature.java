@@ -39,13 +39,33 @@ public final class SheetsFeature implements Feature {
     public void addTo(RoutesConfig routes) {
         routes.get(SHEETS, this::show);
         routes.get(SHEETS + "/{file}.dxf", this::dxf);
+        routes.get(SHEETS + "/pictures/{file}", this::picture);
         routes.get(SHEETS + "/{file}", this::file);
     }
 
-    /** One sheet on one paper: its files, the PDF first. */
-    public record Offer(String title, String use, String paper, int pages, List<String> files) {
+    /**
+     * One kind of sheet.
+     *
+     * @param title what it is
+     * @param use what it is for
+     * @param picture the file of its first drawing, shown small
+     * @param papers it on each paper, A4 first
+     */
+    public record Offer(String title, String use, String picture, List<OnPaper> papers) {
         public Offer {
+            papers = List.copyOf(papers);
+        }
+    }
+
+    /** One sheet on one paper: its files, the PDF first. */
+    public record OnPaper(String paper, int pages, List<String> files) {
+        public OnPaper {
             files = List.copyOf(files);
+        }
+
+        /** The file to print. */
+        public String pdf() {
+            return files.get(0);
         }
     }
 
@@ -60,9 +80,8 @@ public final class SheetsFeature implements Feature {
     private void show(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
         Plan plan = plans.patient(kept.id(), kept.text());
-        List<Offer> offers = PlanSheet.of(plan).stream()
-                .flatMap(kind -> PAPERS.stream().map(paper -> offer(kind, plan, paper)))
-                .toList();
+        List<Offer> offers =
+                PlanSheet.of(plan).stream().map(kind -> offer(kind, plan)).toList();
         pages.show(
                 ctx,
                 200,
@@ -76,9 +95,14 @@ public final class SheetsFeature implements Feature {
                         JobSteps.of(kept)));
     }
 
-    private static Offer offer(PlanSheet kind, Plan plan, Paper paper) {
-        Sheet sheet = kind.of(plan, paper);
-        return new Offer(kind.title(), kind.use(), paper.label(), sheet.pageCount(), sheet.fileNames());
+    private static Offer offer(PlanSheet kind, Plan plan) {
+        List<OnPaper> papers = PAPERS.stream()
+                .map(paper -> {
+                    Sheet sheet = kind.of(plan, paper);
+                    return new OnPaper(paper.label(), sheet.pageCount(), sheet.fileNames());
+                })
+                .toList();
+        return new Offer(kind.title(), kind.use(), papers.get(0).files().get(1), papers);
     }
 
     /** The outlines for a laser or a router. */
@@ -91,15 +115,27 @@ public final class SheetsFeature implements Feature {
         Attachment.send(ctx, name, "image/vnd.dxf", text);
     }
 
-    private void file(Context ctx) {
-        KeptJob kept = JobAddress.job(ctx, store);
+    /** A drawing as it stands in its sheet, to be looked at. */
+    private void picture(Context ctx) {
         String name = ctx.pathParam("file");
+        if (!name.endsWith(".svg")) {
+            throw Refusal.notFound("that picture");
+        }
+        ctx.contentType("image/svg+xml").result(bytes(ctx, name));
+    }
+
+    private void file(Context ctx) {
+        String name = ctx.pathParam("file");
+        Attachment.send(ctx, name, name.endsWith(".pdf") ? "application/pdf" : "image/svg+xml", bytes(ctx, name));
+    }
+
+    private byte[] bytes(Context ctx, String name) {
+        KeptJob kept = JobAddress.job(ctx, store);
         Plan plan = plans.patient(kept.id(), kept.text());
-        byte[] bytes = PlanSheet.of(plan).stream()
+        return PlanSheet.of(plan).stream()
                 .flatMap(kind -> PAPERS.stream().map(paper -> kind.of(plan, paper)))
                 .flatMap(sheet -> sheet.file(name).stream())
                 .findFirst()
                 .orElseThrow(() -> Refusal.notFound("that sheet"));
-        Attachment.send(ctx, name, name.endsWith(".pdf") ? "application/pdf" : "image/svg+xml", bytes);
     }
 }
