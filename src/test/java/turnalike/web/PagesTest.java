@@ -75,6 +75,28 @@ class PagesTest {
     }
 
     @Test
+    void the_list_has_pictures_finds_by_title_and_doubles_a_job_without_its_pieces() throws Exception {
+        var original = served.demo();
+        assertThat(served.get("/").body()).contains("src=\"" + demo + "/picture.svg\"");
+        HttpResponse<String> picture = served.get(demo + "/picture.svg");
+        assertThat(picture.headers().firstValue("Content-Type").orElse("")).startsWith("image/svg+xml");
+        assertThat(picture.body()).contains("Fair wheel spindle as turned");
+        assertThat(served.get("/?sought=HARROW").body()).contains("Harrowmead").doesNotContain("<strong>New job");
+        assertThat(served.get("/?sought=%3Cb%3E").body())
+                .contains("No job", "&lt;b>")
+                .doesNotContain("<b>");
+        HttpResponse<String> answer = served.post(demo + "/double", "");
+        assertThat(answer.statusCode()).isEqualTo(303);
+        KeptJob copy = served.store()
+                .find(served.job("Harrowmead fair wheel (an invented order) (copy)"))
+                .orElseThrow();
+        assertThat(copy.pieces()).isEmpty();
+        assertThat(copy.text().job().pattern()).isEqualTo(served.store().find(original).orElseThrow().text().job().pattern());
+        assertThat(served.store().find(original).orElseThrow().pieces()).hasSize(17);
+        assertThat(served.post("/jobs/2222-2222-2222/double", "").statusCode()).isEqualTo(404);
+    }
+
+    @Test
     void every_view_of_a_job_is_there() throws Exception {
         for (String view : List.of(
                 "", "?member=99", "?member=x", "/pieces", "/match", "/sheets", "/look", "/settings", "/nudges")) {

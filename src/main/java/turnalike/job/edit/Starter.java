@@ -193,6 +193,8 @@ public enum Starter {
 
     private final String title;
     private final String use;
+    // A copied list of records, which nobody can change; the checker knows no such list.
+    @SuppressWarnings("ImmutableEnumChecker")
     private final List<StarterPart> parts;
 
     Starter(String title, String use, StarterPart... parts) {

@@ -4,14 +4,22 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import turnalike.drawing.piece.ShadedSpindle;
+import turnalike.job.edit.JobEdit;
 import turnalike.job.edit.NewJob;
 import turnalike.job.kept.GivenJob;
+import turnalike.job.kept.JobCard;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.JobText;
+import turnalike.job.kept.KeptJob;
+import turnalike.units.Length;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 import turnalike.web.kit.Feature;
+import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
 import turnalike.web.kit.RequestInput;
@@ -20,6 +28,9 @@ import turnalike.web.kit.RequestInput;
 public final class JobsFeature implements Feature {
     private final JobStore store;
     private final Pages pages;
+
+    private static final Length PICTURE_WIDTH = Length.ofMm(120);
+    private static final Length PICTURE_TALLEST = Length.ofMm(16);
 
     public JobsFeature(JobStore store, Pages pages) {
         this.store = store;
@@ -32,10 +43,32 @@ public final class JobsFeature implements Feature {
         routes.post("/jobs", this::begin);
         routes.post("/jobs/demo", ctx -> open(ctx, DemoJob.keep(store)));
         routes.post("/jobs/file", this::bring);
+        routes.post(JobAddress.JOB + "/double", this::doubled);
+        routes.get(JobAddress.JOB + "/picture.svg", this::picture);
     }
 
     private void list(Context ctx) {
-        pages.show(ctx, 200, "jobs/list.jte", "Jobs", new JobsView(store.list(), store.notes()));
+        String sought = RequestInput.query(ctx, "sought").orElse("").strip();
+        List<JobCard> found = store.list().stream()
+                .filter(card -> card.title().toLowerCase(Locale.ROOT).contains(sought.toLowerCase(Locale.ROOT)))
+                .toList();
+        pages.show(ctx, 200, "jobs/list.jte", "Jobs", new JobsView(found, store.notes(), sought));
+    }
+
+    /** The same pattern and settings as a job of its own, without pieces or history. */
+    private void doubled(Context ctx) {
+        KeptJob kept = JobAddress.job(ctx, store);
+        String title = kept.text().job().title() + " (copy)";
+        JobText.Read read = JobEdit.fields(Map.of("title", title)).on(kept.text());
+        open(ctx, store.keep(read.text().orElse(kept.text())));
+    }
+
+    /** The piece as it will look, small. */
+    private void picture(Context ctx) {
+        KeptJob kept = JobAddress.job(ctx, store);
+        String svg = ShadedSpindle.small(kept.text().job().pattern(), PICTURE_WIDTH, PICTURE_TALLEST)
+                .file();
+        ctx.header("Cache-Control", "no-cache").contentType("image/svg+xml").result(svg);
     }
 
     private void begin(Context ctx) {

@@ -11,9 +11,10 @@ import turnalike.units.Problem;
  * The list of jobs.
  *
  * @param jobs the one changed last first
+ * @param sought part of a title; empty for all jobs
  * @param notes what went wrong beside the point since the store was opened
  */
-public record JobsView(List<JobCard> jobs, List<Problem> notes) {
+public record JobsView(List<JobCard> jobs, List<Problem> notes, String sought) {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ENGLISH);
 
     public JobsView {
