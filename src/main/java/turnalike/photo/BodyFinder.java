@@ -52,7 +52,8 @@ final class BodyFinder {
         boolean hueSeesLess = !byHue.likely.isEmpty()
                 && !byLight.likely.isEmpty()
                 && byHue.likely.get(0).length() < 0.8 * byLight.likely.get(0).length();
-        Patches found = byHue.likely.isEmpty() || hueSeesLess ? byLight : byHue;
+        boolean taken = !byHue.likely.isEmpty() && !hueSeesLess;
+        Patches found = taken ? byHue : byLight;
         List<Blob> likely = found.likely;
         GrayS32 labels = found.labels;
         if (likely.isEmpty()) {
@@ -72,7 +73,7 @@ final class BodyFinder {
                         "take one at a time, or cut the picture down to one");
             }
         }
-        if (found == byHue) {
+        if (taken) {
             Optional<Body> asItIs = PatchBody.find(picture, surely(best, byHue), best);
             if (asItIs.isPresent()) {
                 checkRim(asItIs.orElseThrow().mask());

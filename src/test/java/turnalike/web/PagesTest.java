@@ -91,7 +91,9 @@ class PagesTest {
                 .find(served.job("Harrowmead fair wheel (an invented order) (copy)"))
                 .orElseThrow();
         assertThat(copy.pieces()).isEmpty();
-        assertThat(copy.text().job().pattern()).isEqualTo(served.store().find(original).orElseThrow().text().job().pattern());
+        assertThat(copy.text().job().pattern())
+                .isEqualTo(
+                        served.store().find(original).orElseThrow().text().job().pattern());
         assertThat(served.store().find(original).orElseThrow().pieces()).hasSize(17);
         assertThat(served.post("/jobs/2222-2222-2222/double", "").statusCode()).isEqualTo(404);
     }

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import turnalike.frame.Moment;
 import turnalike.frame.RimFit;
 import turnalike.job.set.Roundness;
 import turnalike.job.set.SpeedGrade;
@@ -18,7 +17,7 @@ import turnalike.units.Article;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
-/** What is known of a placed wheel beyond its balance: the bare wheel's own pull, how round the rim is, the grade at its speed. */
+/** What is known of a placed wheel beyond its balance: how round the rim is, the grade at its speed. */
 final class WheelSummary {
     /** More points of the curve than a screen has room for beside the rest are thinned out. */
     private static final int MOST_POINTS = 5;
@@ -38,12 +37,6 @@ final class WheelSummary {
     }
 
     void text(WheelSet set) {
-        set.frame().bare().rocking().ifPresent(rocking -> {
-            Moment found = rocking.unbalance();
-            line.put(
-                    "           the bare wheel pulls %.3g g mm toward %.0f degrees, by the rocking test; counted in",
-                    found.gMm(), found.at().degrees());
-        });
         set.grade().ifPresent(this::grade);
         set.roundness().ifPresent(this::roundness);
     }

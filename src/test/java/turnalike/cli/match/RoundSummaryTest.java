@@ -54,7 +54,7 @@ class RoundSummaryTest {
                         + " {\"period_s\": 60, \"inertia_g_mm2\": 1e7, \"rests_at_deg\": 90}}",
                 pieces(8));
         assertThat(text)
-                .contains("the bare wheel pulls 11.2 g mm toward 90 degrees")
+                .contains("hub and rim by rocking 11.2 g mm toward 90 degrees")
                 .containsPattern("Round      run-out \\d+\\.\\d\\d mm \\(0\\.\\d{3} in\\) about the rim's best centre")
                 .containsPattern("rim at 160\\.\\d mm \\(6 \\d+/\\d+ in\\) from its centre")
                 .containsPattern(
