@@ -3,9 +3,10 @@ package turnalike.web.job;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Predicate;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
@@ -45,13 +46,15 @@ public final class StepsFeature implements Feature {
         KeptJob before = JobAddress.job(ctx, store);
         int version = RequestInput.number(RequestInput.field(ctx, "version"))
                 .orElse(before.times().steps());
-        AtomicReference<Optional<KeptJob>> other = new AtomicReference<>(Optional.empty());
+        List<KeptJob> others = new ArrayList<>();
         stepping.of(before.id(), kept -> {
             boolean seen = kept.times().steps() == version;
-            other.set(seen ? Optional.empty() : Optional.of(kept));
+            if (!seen) {
+                others.add(kept);
+            }
             return seen;
         });
-        other.get().ifPresent(kept -> {
+        others.forEach(kept -> {
             throw Refusal.of(
                     409,
                     word,
