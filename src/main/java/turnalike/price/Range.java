@@ -1,7 +1,5 @@
 package turnalike.price;
 
-import java.util.Arrays;
-
 /**
  * Where nine in ten lie.
  *
@@ -11,15 +9,13 @@ import java.util.Arrays;
 public record Range(double from, double to) {
     private static final double TAIL = 0.05;
 
-    static Range of(double[] draws) {
-        double[] sorted = draws.clone();
-        Arrays.sort(sorted);
+    /** Of draws in rising order. */
+    static Range of(double[] sorted) {
         return new Range(quantile(sorted, TAIL), quantile(sorted, 1 - TAIL));
     }
 
-    static double middle(double[] draws) {
-        double[] sorted = draws.clone();
-        Arrays.sort(sorted);
+    /** As many lie below as above; of draws in rising order. */
+    static double middle(double[] sorted) {
         return quantile(sorted, 0.5);
     }
 

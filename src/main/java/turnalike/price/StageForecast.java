@@ -15,6 +15,7 @@ import java.util.Optional;
  */
 public record StageForecast(
         String stage, double done, int pieces, Optional<LearningCurve> curve, double total, Optional<Range> range) {
+    /** Of draws of what is still to come, in rising order. */
     static StageForecast of(
             String stage, List<Timing> timings, int wanted, double[] toCome, Optional<LearningCurve> curve) {
         double done = timings.stream().mapToDouble(Timing::minutes).sum();

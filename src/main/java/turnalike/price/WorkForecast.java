@@ -36,9 +36,11 @@ public record WorkForecast(int wanted, List<StageForecast> stages, double total,
             for (int i = 0; i < DRAWS; i++) {
                 together[i] += toCome[i];
             }
+            Arrays.sort(toCome);
             stages.add(StageForecast.of(stage.getKey(), stage.getValue(), wanted, toCome, fit.map(TimesFit::curve)));
         }
         double done = stages.stream().mapToDouble(StageForecast::done).sum();
+        Arrays.sort(together);
         Range range = Range.of(together);
         boolean open = stages.stream().anyMatch(stage -> stage.range().isPresent());
         return new WorkForecast(

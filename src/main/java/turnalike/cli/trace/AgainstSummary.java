@@ -1,6 +1,5 @@
 package turnalike.cli.trace;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -64,12 +63,6 @@ final class AgainstSummary {
         traced.warnings().stream().filter(each -> !ofMembers.contains(each)).forEach(each -> out.append("! ")
                 .append(SentenceCase.capital(each))
                 .append('\n'));
-        return out.toString();
-    }
-
-    static String written(List<Path> files) {
-        StringBuilder out = new StringBuilder("\nWritten\n");
-        files.forEach(file -> out.append("  ").append(file).append('\n'));
         return out.toString();
     }
 

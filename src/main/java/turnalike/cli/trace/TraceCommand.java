@@ -11,6 +11,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import turnalike.cli.kit.OutputFolder;
 import turnalike.cli.kit.UserError;
+import turnalike.cli.kit.WrittenFiles;
 import turnalike.drawing.piece.AgainstPicture;
 import turnalike.drawing.piece.TracePicture;
 import turnalike.job.Job;
@@ -115,7 +116,7 @@ public final class TraceCommand implements Runnable {
         } else if (report.isPresent()) {
             console.print(AgainstSummary.text(report.get(), traced, in, file()));
             console.print(AgainstSummary.warnings(traced, in));
-            folder.ifPresent(each -> console.print(AgainstSummary.written(each.written())));
+            folder.ifPresent(each -> console.print(WrittenFiles.list(each.written())));
             if (logged) {
                 console.print(against.logged());
             }

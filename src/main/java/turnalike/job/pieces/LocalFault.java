@@ -13,7 +13,7 @@ import turnalike.units.Length;
  * the same way, each by more than two of its standard deviations and by more than the member's having moved along the piece could bring.
  *
  * @param place of the worst, from the piece's start end
- * @param much too thick, in diameter; below zero too thin; the least of the readings there
+ * @param much too thick, in diameter; below zero too thin; by the middle one of the readings there
  */
 record LocalFault(Length place, Length much) {
     private static final int TOGETHER = 3;
@@ -42,14 +42,17 @@ record LocalFault(Length place, Length much) {
         List<Comparison.Off> on = comparison.off().stream()
                 .filter(each -> each.place().mm() >= from && each.place().mm() <= to)
                 .toList();
+        double[] told = on.stream()
+                .mapToDouble(each -> told(each, placed, moved, average))
+                .toArray();
         Optional<LocalFault> worst = Optional.empty();
         double most = worth.mm();
         for (int i = 0; i + TOGETHER <= on.size(); i++) {
             double least = Double.POSITIVE_INFINITY;
             int high = 0;
-            for (Comparison.Off each : on.subList(i, i + TOGETHER)) {
-                least = Math.min(least, told(each, placed, moved, average));
-                high += each.much().value().mm() > 0 ? 1 : 0;
+            for (int k = i; k < i + TOGETHER; k++) {
+                least = Math.min(least, told[k]);
+                high += on.get(k).much().value().mm() > 0 ? 1 : 0;
             }
             if (least >= most && (high == 0 || high == TOGETHER)) {
                 most = least;
