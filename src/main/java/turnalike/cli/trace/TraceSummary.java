@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import turnalike.cli.kit.WrittenFiles;
 import turnalike.pattern.FreeCurve;
 import turnalike.pattern.Member;
 import turnalike.trace.Traced;
@@ -59,12 +60,9 @@ final class TraceSummary {
     }
 
     static String begun(List<Path> files) {
-        StringBuilder out = new StringBuilder("\nWritten\n");
-        files.forEach(file -> out.append("  ").append(file).append('\n'));
-        return out.append(
-                        "The job takes white ash, one piece and a blank a little larger than the piece: set what is yours in it,")
-                .append(" then run plan on it.\n")
-                .toString();
+        return WrittenFiles.list(files)
+                + "The job takes white ash, one piece and a blank a little larger than the piece: set what is yours in it,"
+                + " then run plan on it.\n";
     }
 
     private static String row(String number, String member, String from, String length, String off, String sizes) {
