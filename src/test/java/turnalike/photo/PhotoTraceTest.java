@@ -13,12 +13,14 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import turnalike.effort.Effort;
 import turnalike.trace.Profile;
 import turnalike.units.Angle;
 import turnalike.units.Length;
 
+@Tag("long-sums")
 class PhotoTraceTest {
     private static final TurnedShape SPINDLE = made();
 

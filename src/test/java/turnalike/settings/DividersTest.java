@@ -9,6 +9,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
 import turnalike.effort.Effort;
@@ -17,6 +18,7 @@ import turnalike.settings.PatternFamilies.Family;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
+@Tag("long-sums")
 class DividersTest {
     private static final Offset<Double> NOISE = Offset.offset(1e-9);
 

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -29,6 +30,7 @@ import turnalike.units.UnitSystem;
  * Whip, sag and buckling against published values (references f), against a rod solved exactly and against elements of another kind. Where a
  * published value is of a beam without shear, it is held against a rod so slim that shear is nothing.
  */
+@Tag("long-sums")
 class WhipTest {
     private static final Density DENSITY = Density.ofKgPerM3(700);
     private static final double MOE_MPA = 10_000;

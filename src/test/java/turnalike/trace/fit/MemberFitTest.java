@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import turnalike.job.read.JobReader;
 import turnalike.outline.Outline;
@@ -27,6 +28,7 @@ import turnalike.trace.TracedRun;
 import turnalike.units.Length;
 
 /** A pattern's own outline, read off with errors, comes back as the same members. */
+@Tag("long-sums")
 class MemberFitTest {
     private static final String DEMO = "src/main/resources/turnalike/demo/fair-wheel.job.json";
     private static final Length SUREST = Length.ofMm(0.03);
