@@ -93,7 +93,7 @@ final class Cautions {
             SpeedRange range = speeds.turning();
             boolean slower = steps.get(0).compareTo(range.to()) <= 0;
             add(
-                    "turning.speeds",
+                    "lathe steps",
                     slower
                             ? String.format(
                                     Locale.ROOT,
@@ -108,7 +108,7 @@ final class Cautions {
         }
         if (!steps.isEmpty() && steps.get(0).compareTo(speeds.roughing().to()) > 0) {
             add(
-                    "turning.speeds",
+                    "lathe steps",
                     String.format(
                             Locale.ROOT,
                             "the slowest step is above %.0f rpm, the most for roughing; knock the corners off first",
@@ -140,7 +140,7 @@ final class Cautions {
         double share = force.get().newtons() / weakest.get().buckling().newtons();
         if (bowed(stages).isPresent()) {
             add(
-                    "turning.tailstock_force_n",
+                    "tailstock",
                     String.format(
                             Locale.ROOT,
                             "%.0f N bows this piece out by itself (%s: %.0f N); ease the tailstock far below that. No speed is offered"
@@ -150,7 +150,7 @@ final class Cautions {
                             weakest.get().buckling().newtons()));
         } else if (share > MUCH_OF_BUCKLING) {
             add(
-                    "turning.tailstock_force_n",
+                    "tailstock",
                     String.format(
                             Locale.ROOT,
                             "%.0f N is %.0f %% of what bows the piece out (%s); every sag grows about %.1f-fold and it whips at %.0f %% of"

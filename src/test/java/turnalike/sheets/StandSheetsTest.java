@@ -114,7 +114,7 @@ class StandSheetsTest {
             Sheet sheet = PlanSheet.SEAT_TEMPLATE.of(plan, paper);
             assertThat(text(sheet)).contains("14.8 degrees off upright", "hole 1", "hole 4", "a scrap first");
             double stepAcross = paper.portrait().width().mm() - 24 - 12;
-            double stepDown = paper.portrait().height().mm() - 24 - 22 - 17 - 12;
+            double stepDown = paper.portrait().height().mm() - 24 - 26 - 17 - 12;
             int columns = (int) Math.ceil((13 * 25.4 + 19.05 + 68 - 12) / stepAcross);
             assertThat(sheet.pageCount()).isEqualTo(columns * 2);
             Set<String> holes = new TreeSet<>();
@@ -128,7 +128,7 @@ class StandSheetsTest {
                 if (hole) {
                     int page = each.page() - 1;
                     double x = (each.least(0) + each.most(0)) / 2 - 12 + page % columns * stepAcross;
-                    double y = (each.least(1) + each.most(1)) / 2 - 34 + Math.floorDiv(page, columns) * stepDown;
+                    double y = (each.least(1) + each.most(1)) / 2 - 38 + Math.floorDiv(page, columns) * stepDown;
                     holes.add(Math.round(10 * (x - 34 - 19.05 / 2)) + " " + Math.round(10 * (y - 34 - 19.05 / 2)));
                 }
             }
