@@ -103,11 +103,18 @@ public record SegmentedRim(
                 "           %d segments, ends cut %.4g degrees off square%s%s; the first joint %.4g degrees past place 1",
                 segments,
                 mitre.degrees(),
-                chord.map(each -> ", %s long outside".formatted(each.formatFineBoth(units)))
+                chord.map(each -> ", %s long outside".formatted(each.formatBoth(units)))
                         .orElse(""),
                 boardWidth
-                        .map(each -> ", from a board %s wide or wider".formatted(each.formatFineBoth(units)))
+                        .map(each -> ", from a board %s wide or wider"
+                                .formatted(ruled(each, units).formatBoth(units)))
                         .orElse(""),
                 jointAt.degrees());
+    }
+
+    /** Up to the next sixteenth of an inch or millimetre: a board is taken by the rule. */
+    private static Length ruled(Length width, UnitSystem units) {
+        Length step = units == UnitSystem.INCH ? Length.ofInches(1 / 16.0) : Length.ofMm(1);
+        return step.times(Math.ceil(width.mm() / step.mm() * (1 - 1e-12)));
     }
 }

@@ -69,8 +69,8 @@ final class Cautions {
                     "speed",
                     String.format(
                             Locale.ROOT,
-                            "held to %.0f rpm by the piece's own whip, below what is common for its diameter%s",
-                            speeds.turning().to().rpm(),
+                            "held to %s rpm by the piece's own whip, below what is common for its diameter%s",
+                            speeds.turning().to().noFaster(),
                             work.isTooShortForSteady() ? "" : "; a steady rest lets it be turned with less shake"));
         }
     }
@@ -82,8 +82,8 @@ final class Cautions {
                     "speed",
                     String.format(
                             Locale.ROOT,
-                            "once it is round go down to %.0f rpm or less before the sizing cuts: as it grows thin it whips sooner",
-                            speeds.turning().to().rpm()));
+                            "once it is round go down to %s rpm or less before the sizing cuts: as it grows thin it whips sooner",
+                            speeds.turning().to().noFaster()));
         }
     }
 
@@ -165,7 +165,9 @@ final class Cautions {
 
     /** A piece that gives way by s leaves the diameter 2 s too large. */
     private void bending(Whip whip) {
-        String steady = work.isTooShortForSteady() ? "" : " or a steady rest at " + work.both(whip.steady());
+        String steady = work.isTooShortForSteady()
+                ? ""
+                : " or a steady rest at " + whip.steady().formatRoughly(work.units());
         if (whip.most().beyond()) {
             add(
                     "whip",
@@ -205,7 +207,7 @@ final class Cautions {
             add(
                     "steady rest",
                     "its best place, %s, is on a square, where none can run; set it on the nearest round stretch"
-                            .formatted(work.both(whip.steady())));
+                            .formatted(whip.steady().formatRoughly(work.units())));
         }
     }
 }

@@ -65,6 +65,23 @@ class StandSheetsTest {
         }
     }
 
+    /** Nothing is bored for a piece that has no tenon. */
+    @Test
+    void a_row_of_square_ended_pieces_is_told_how_to_cut_them_and_not_to_bore() throws IOException {
+        for (String rake : List.of("30", "0")) {
+            String post = Files.readString(Path.of("src/test/resources/turnalike/job/good/post.job.json"))
+                    .replace(
+                            "\"count\": 2",
+                            "\"frame\": {\"kind\": \"row\", \"places\": 2, \"clear\": \"40\", \"rake_deg\": " + rake
+                                    + "}");
+            Plan plan = Plan.of(JobReader.read(post).job().orElseThrow(), Effort.ofAsks(2000));
+            String cut = rake.equals("0") ? "Cut its ends square." : "Cut its ends 30.0 degrees off square.";
+            assertThat(text(PlanSheet.RAIL_STICK.of(plan, Paper.LETTER)))
+                    .contains("No tenons: each cross is a piece's middle. " + cut)
+                    .doesNotContainIgnoringCase("bore");
+        }
+    }
+
     @Test
     void the_stick_has_both_faces_and_every_axis() {
         RailStick stick = new RailStick(
