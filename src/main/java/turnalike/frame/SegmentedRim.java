@@ -66,16 +66,41 @@ public record SegmentedRim(
         if (masses.size() != segments) {
             throw new IllegalArgumentException("%d masses for %d segments".formatted(masses.size(), segments));
         }
+        double awayMm = awayMm(inner, outer);
+        List<Moment> moments = new ArrayList<>();
+        for (int i = 0; i < segments; i++) {
+            moments.add(new Moment(masses.get(i).grams() * awayMm, middle(i)));
+        }
+        return Moment.sum(moments);
+    }
+
+    /**
+     * {@return how that pull scatters where each segment's mass is known no better than so, whatever the others are: its deviation times the same
+     * distance, toward its middle}
+     *
+     * @param deviationG standard deviation of one segment's mass, in g; not negative
+     * @param inner from the axle to the inside
+     * @param outer to the outside
+     */
+    public Spread scatter(double deviationG, Length inner, Length outer) {
+        Spread out = Spread.NONE;
+        for (int i = 0; i < segments; i++) {
+            double at = middle(i).radians();
+            out = out.plus(Spread.along(Math.cos(at), Math.sin(at), deviationG * awayMm(inner, outer)));
+        }
+        return out;
+    }
+
+    private Angle middle(int segment) {
+        return Angle.ofRadians(jointAt.radians() + (2 * segment + 1) * Math.PI / segments);
+    }
+
+    /** From the axle to a segment's balance point. */
+    private double awayMm(Length inner, Length outer) {
         double half = Math.PI / segments;
         double r = inner.mm();
         double rOut = outer.mm();
-        double away = 2.0 / 3 * (rOut * rOut + rOut * r + r * r) / (rOut + r) * Math.sin(half) / half;
-        List<Moment> moments = new ArrayList<>();
-        for (int i = 0; i < segments; i++) {
-            double at = jointAt.radians() + (2 * i + 1) * half;
-            moments.add(new Moment(masses.get(i).grams() * away, Angle.ofRadians(at)));
-        }
-        return Moment.sum(moments);
+        return 2.0 / 3 * (rOut * rOut + rOut * r + r * r) / (rOut + r) * Math.sin(half) / half;
     }
 
     /** {@return how {@link #pull} is found} */
@@ -103,11 +128,18 @@ public record SegmentedRim(
                 "           %d segments, ends cut %.4g degrees off square%s%s; the first joint %.4g degrees past place 1",
                 segments,
                 mitre.degrees(),
-                chord.map(each -> ", %s long outside".formatted(each.formatFineBoth(units)))
+                chord.map(each -> ", %s long outside".formatted(each.formatBoth(units)))
                         .orElse(""),
                 boardWidth
-                        .map(each -> ", from a board %s wide or wider".formatted(each.formatFineBoth(units)))
+                        .map(each -> ", from a board %s wide or wider"
+                                .formatted(ruled(each, units).formatBoth(units)))
                         .orElse(""),
                 jointAt.degrees());
+    }
+
+    /** Up to the next sixteenth of an inch or millimetre: a board is taken by the rule. */
+    private static Length ruled(Length width, UnitSystem units) {
+        Length step = units == UnitSystem.INCH ? Length.ofInches(1 / 16.0) : Length.ofMm(1);
+        return step.times(Math.ceil(width.mm() / step.mm() * (1 - 1e-12)));
     }
 }

@@ -15,8 +15,8 @@ import turnalike.outline.Chords;
  * where it is long, and besides the curve's own points there. A chord between two stations may stand when its exact gap (see
  * {@link Chords#gapMm}) is within the tolerance, and between neighbouring stations always, since nothing nearer is marked. A choice of
  * places is a path of chords from the first station to the last, and what is to be least adds up along it: first the chords that are not
- * within the tolerance (none, unless the stations are too far apart for the curve), then the chords, then the sum of the gaps' squares,
- * which spreads what is left evenly. Every chord goes forward, so the least that a station can be reached with is known before any chord
+ * within the tolerance (none, unless the stations are too far apart for the curve), then the chords, then what places stand nearer to one
+ * another than a tool for sizing cuts is wide, then the sum of the gaps' squares, which spreads what is left evenly. Every chord goes forward, so the least that a station can be reached with is known before any chord
  * that leaves it is looked at, and no choice among these stations has fewer places (shortest path in a graph without circles, a textbook
  * method; from memory). Taking the furthest chord each time would not do: past a bend a shorter one may lead further.
  */
@@ -26,6 +26,9 @@ final class FairPlaces {
 
     /** Comparisons give way by this, in millimetres, for rounding. */
     private static final double SLACK_MM = 1e-9;
+
+    /** How wide a tool for sizing cuts usually is (common practice, no source): two cuts nearer together are one. */
+    private static final double TOOL_MM = 3;
 
     private final Chords curve;
     private final double withinMm;
@@ -45,19 +48,28 @@ final class FairPlaces {
         this.before = new int[xMm.length];
     }
 
-    private record Cost(int outside, int chords, double squares) {
-        static final Cost NOTHING = new Cost(0, 0, 0);
-        static final Cost NEVER = new Cost(Integer.MAX_VALUE, 0, 0);
+    private record Cost(int outside, int chords, double crowdedMm, double squares) {
+        static final Cost NOTHING = new Cost(0, 0, 0, 0);
+        static final Cost NEVER = new Cost(Integer.MAX_VALUE, 0, 0, 0);
 
-        Cost with(double gapMm, boolean isOutside) {
-            return new Cost(outside + (isOutside ? 1 : 0), chords + 1, squares + gapMm * gapMm);
+        Cost with(double runMm, double gapMm, boolean isOutside) {
+            return new Cost(
+                    outside + (isOutside ? 1 : 0),
+                    chords + 1,
+                    crowdedMm + Math.max(0, TOOL_MM - runMm),
+                    squares + gapMm * gapMm);
         }
 
         boolean below(Cost other) {
             if (outside != other.outside) {
                 return outside < other.outside;
             }
-            return chords != other.chords ? chords < other.chords : squares < other.squares;
+            if (chords != other.chords) {
+                return chords < other.chords;
+            }
+            return Math.abs(crowdedMm - other.crowdedMm) > SLACK_MM
+                    ? crowdedMm < other.crowdedMm
+                    : squares < other.squares;
         }
     }
 
@@ -125,14 +137,15 @@ final class FairPlaces {
     }
 
     private void reach(int from, int to, boolean neighbours) {
+        double runMm = xMm[to] - xMm[from];
         // Even with no gap at all it would be no better: the gap, which costs a look at every piece of the curve
         // between, is not asked.
-        if (!least[from].with(0, false).below(least[to])) {
+        if (!least[from].with(runMm, 0, false).below(least[to])) {
             return;
         }
         double gapMm = curve.gapMm(xMm[from], xMm[to]);
         boolean outside = gapMm > withinMm + SLACK_MM;
-        Cost cost = least[from].with(gapMm, outside);
+        Cost cost = least[from].with(runMm, gapMm, outside);
         if ((neighbours || !outside) && cost.below(least[to])) {
             least[to] = cost;
             before[to] = from;

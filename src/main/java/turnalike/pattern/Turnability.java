@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import turnalike.outline.Outline;
+import turnalike.outline.Section;
 import turnalike.pattern.Necks.Neck;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
@@ -114,8 +115,8 @@ public final class Turnability {
                 .max(Comparator.naturalOrder())
                 .orElseThrow();
         String members = necks.stream()
-                .map(neck -> String.valueOf(
-                        memberAt(run, weakest(neck, pattern.length())).number()))
+                .map(neck -> String.valueOf(memberAt(run, weakest(neck, pattern.length()), neck.diameter())
+                        .number()))
                 .distinct()
                 .collect(Collectors.joining(", "));
         return new Warning(
@@ -134,7 +135,7 @@ public final class Turnability {
         Length reach = hold.away(place, pattern.length());
         boolean one = hold.startAlone().isPresent();
         return new Warning(
-                memberAt(run, place).where(),
+                memberAt(run, place, neck.diameter()).where(),
                 "the neck of %s stands %s from the nearer %s, more than %s its thickness: expect whip; take light cuts, %s%s"
                         .formatted(
                                 print(neck.diameter()),
@@ -157,9 +158,8 @@ public final class Turnability {
         Length place = weakest(neck, pattern.length());
         // Between centres the part inboard loads the neck; held by one end, what stands beyond it toward the tip.
         boolean after = hold.startAlone().orElse(place.mm() <= pattern.length().mm() / 2);
-        Outline outline = pattern.outline();
         Length heaviest = Length.ZERO;
-        for (Outline.Station station : outline.stations()) {
+        for (Outline.Station station : turned(run)) {
             // The place itself counts: at a shoulder the heavy part may be thickest where it meets the neck.
             boolean beside = after
                     ? station.place().compareTo(place) >= 0
@@ -174,7 +174,7 @@ public final class Turnability {
                 : "the neck of %s stands outboard of a part %s thick: that part's cuts load it; turn the heavy part first and the neck last";
         return when(
                 neck.diameter().mm() < rules.heavyPart() * heavy.mm(),
-                memberAt(run, place),
+                memberAt(run, place, neck.diameter()),
                 what.formatted(print(neck.diameter()), print(heavy)));
     }
 
@@ -182,13 +182,30 @@ public final class Turnability {
         return length.formatFineBoth(units);
     }
 
-    private static PlacedMember memberAt(List<PlacedMember> run, Length place) {
-        for (PlacedMember placed : run) {
-            if (place.compareTo(placed.end()) <= 0) {
-                return placed;
-            }
-        }
-        return run.get(run.size() - 1);
+    /** Whatever the tool cuts: a square that is left loads no neck. */
+    private static List<Outline.Station> turned(List<PlacedMember> run) {
+        return run.stream()
+                .filter(placed -> placed.member().section() == Section.ROUND)
+                .flatMap(placed -> placed.outline().stations().stream())
+                .toList();
+    }
+
+    /** Of two that meet at the place, the one that is so thick there. */
+    private static PlacedMember memberAt(List<PlacedMember> run, Length place, Length diameter) {
+        Comparator<PlacedMember> nearest = Comparator.comparing(
+                placed -> thinnestAt(placed, place).minus(diameter).abs());
+        return run.stream()
+                .filter(placed -> placed.start().compareTo(place) <= 0 && place.compareTo(placed.end()) <= 0)
+                .min(nearest)
+                .orElse(run.get(run.size() - 1));
+    }
+
+    private static Length thinnestAt(PlacedMember placed, Length place) {
+        return placed.outline().stations().stream()
+                .filter(station -> station.place().minus(place).abs().mm() < 1e-9)
+                .map(station -> station.radius().times(2))
+                .min(Comparator.naturalOrder())
+                .orElse(placed.outline().radiusAt(place).times(2));
     }
 
     private static Optional<Warning> when(boolean unwise, PlacedMember placed, String what) {

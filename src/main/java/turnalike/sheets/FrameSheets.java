@@ -106,6 +106,13 @@ final class FrameSheets {
                 .isPresent();
     }
 
+    /** Where the rim's template would take more pages than that: how many, and how its places are struck without it. */
+    private static Optional<List<String>> trammel(Plan plan, Paper paper) {
+        UnitSystem units = plan.job().units();
+        return rimTemplate(plan).filter(subject -> !hasRimTemplate(plan)).flatMap(subject -> wheel(plan)
+                .map(fit -> RimTrammel.sentences(fit, TiledSheets.pages(subject, paper), MOST_PAGES, units)));
+    }
+
     /** The whole rim from the front, to bore it by. */
     static Sheet rimTemplate(Plan plan, Paper paper) {
         return TiledSheets.of(rimTemplate(plan).orElseThrow(), paper);
@@ -163,6 +170,7 @@ final class FrameSheets {
         parts.add(Flowing.whole(
                 List.of(Group.at(right, 0, svg.shapes())), svg.height().mm() + 2));
         parts.add(flow.sentences("Figures", fit.sentences(units)));
+        trammel(plan, paper).ifPresent(lines -> parts.add(flow.sentences("The rim by a trammel", lines)));
         return flow.sheet(parts);
     }
 

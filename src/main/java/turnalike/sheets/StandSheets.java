@@ -44,21 +44,12 @@ final class StandSheets {
         RailStick stick = new RailStick(
                 length, stand.places().stream().map(stand::alongRail).toList(), row.holes());
         Svg svg = stick.svg(units);
-        String bits =
-                row.holes().stream().map(hole -> hole.format(units)).distinct().collect(Collectors.joining(" and "));
-        String bore = (stand.isRaked()
-                        ? String.format(
-                                Locale.ROOT,
-                                "Bore upright, %.1f degrees off square",
-                                stand.rake().degrees())
-                        : "Bore square to the rail")
-                + (bits.isEmpty() ? "" : ", " + bits);
         return new LongSheets.Subject(
                 "rail-stick",
                 "Stick for the rails: %s".formatted(plan.job().pattern().name()),
                 List.of(
                         "Heavy lines: the posts' faces. Lay both rails side by side, prick every cross.",
-                        bore + "; a scrap first. Local codes decide how wide to leave."),
+                        seating(row, units) + " Local codes decide how wide to leave."),
                 svg,
                 svg,
                 stick.datum(),
@@ -68,6 +59,27 @@ final class StandSheets {
                 stick.edge(),
                 length,
                 WITHIN);
+    }
+
+    /** Tenons are bored for; an end without one is cut to the slope. */
+    private static String seating(RowFit row, UnitSystem units) {
+        RowFit.Stand stand = row.stand();
+        String off = String.format(
+                Locale.ROOT, "%.1f degrees off square", stand.rake().degrees());
+        if (row.holes().isEmpty()) {
+            return "No tenons: each cross is a piece's middle. Cut its ends " + (stand.isRaked() ? off : "square")
+                    + ".";
+        }
+        String bits =
+                row.holes().stream().map(hole -> hole.format(units)).distinct().collect(Collectors.joining(" and "));
+        String which = row.cuts().isEmpty()
+                ? ""
+                : " in the %s rail; the %s end is cut"
+                        .formatted(
+                                row.cuts().get(0).upper() ? "lower" : "upper",
+                                row.cuts().get(0).upper() ? "upper" : "lower");
+        return (stand.isRaked() ? "Bore upright, " + off : "Bore square to the rail") + ", " + bits + which
+                + "; a scrap first.";
     }
 
     /** Whether they are legs that lean. */

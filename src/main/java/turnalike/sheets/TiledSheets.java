@@ -25,7 +25,9 @@ import turnalike.units.SentenceCase;
  */
 final class TiledSheets {
     private static final double OVERLAP_MM = 12;
-    private static final double HEAD_MM = 22;
+    /** Room for the title and four lines of what to do; the joints' lines begin below. */
+    private static final double HEAD_MM = 26;
+
     private static final double DIAMOND_MM = 1.6;
     private static final double CLEAR_MM = 0.8;
 
@@ -125,8 +127,9 @@ final class TiledSheets {
         return Tile.of(row, rows, subject.drawing().height().mm(), roomTall);
     }
 
+    /** What lies beyond its joints is on the neighbours' pages as well, and makes no page. */
     private boolean holds(Tile across, Tile down) {
-        return subject.holds().test(new Box(across.from(), down.from(), across.to(), down.to()));
+        return subject.holds().test(new Box(across.first(), down.first(), across.last(), down.last()));
     }
 
     private Sheet sheet(Paper paper) {
@@ -166,6 +169,16 @@ final class TiledSheets {
                 joints.add((index + 1) * step + OVERLAP_MM / 2);
             }
             return new Tile(index * step, Math.min(lengthMm, index * step + roomMm), List.copyOf(joints));
+        }
+
+        /** The joint with the tile before, or the drawing's edge. */
+        double first() {
+            return from > 0 ? joints.get(0) : from;
+        }
+
+        /** The joint with the tile after, or the drawing's edge. */
+        double last() {
+            return joints.size() > (from > 0 ? 1 : 0) ? joints.get(joints.size() - 1) : to;
         }
 
         /** How far what lies from one place to another is put back so that no joint passes through it; 0 where none does. */

@@ -49,23 +49,18 @@ final class TurningFacts {
         String own = steps.isEmpty()
                 ? String.format(
                         Locale.ROOT,
-                        "from %.0f; %.1f m/s at the widest",
-                        range.from().rpm(),
+                        "from %s; %.1f m/s at the widest",
+                        range.from().about(),
                         range.to().surfaceMetresPerSecond(range.diameter()))
                 : Speed.ofLathe(steps);
-        return new BenchCardContent.Fact(
-                name, String.format(Locale.ROOT, "%.0f rpm", range.to().rpm()), own);
+        return new BenchCardContent.Fact(name, range.to().noFaster() + " rpm", own);
     }
 
     private static BenchCardContent.Fact steady(Whip whip, UnitSystem units) {
         return new BenchCardContent.Fact(
                 "a steady helps most at",
-                whip.steady().format(units),
-                String.format(
-                        Locale.ROOT,
-                        "%s; whips at %.0f rpm",
-                        whip.steady().format(units.other()),
-                        whip.first().rpm()));
+                whip.steady().formatRoughly(units),
+                "whips at about %s rpm".formatted(whip.first().about()));
     }
 
     private static List<String> cautions(Plan plan) {

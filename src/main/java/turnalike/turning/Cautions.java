@@ -69,8 +69,8 @@ final class Cautions {
                     "speed",
                     String.format(
                             Locale.ROOT,
-                            "held to %.0f rpm by the piece's own whip, below what is common for its diameter%s",
-                            speeds.turning().to().rpm(),
+                            "held to %s rpm by the piece's own whip, below what is common for its diameter%s",
+                            speeds.turning().to().noFaster(),
                             work.isTooShortForSteady() ? "" : "; a steady rest lets it be turned with less shake"));
         }
     }
@@ -82,8 +82,8 @@ final class Cautions {
                     "speed",
                     String.format(
                             Locale.ROOT,
-                            "once it is round go down to %.0f rpm or less before the sizing cuts: as it grows thin it whips sooner",
-                            speeds.turning().to().rpm()));
+                            "once it is round go down to %s rpm or less before the sizing cuts: as it grows thin it whips sooner",
+                            speeds.turning().to().noFaster()));
         }
     }
 
@@ -93,7 +93,7 @@ final class Cautions {
             SpeedRange range = speeds.turning();
             boolean slower = steps.get(0).compareTo(range.to()) <= 0;
             add(
-                    "turning.speeds",
+                    "lathe steps",
                     slower
                             ? String.format(
                                     Locale.ROOT,
@@ -108,7 +108,7 @@ final class Cautions {
         }
         if (!steps.isEmpty() && steps.get(0).compareTo(speeds.roughing().to()) > 0) {
             add(
-                    "turning.speeds",
+                    "lathe steps",
                     String.format(
                             Locale.ROOT,
                             "the slowest step is above %.0f rpm, the most for roughing; knock the corners off first",
@@ -140,7 +140,7 @@ final class Cautions {
         double share = force.get().newtons() / weakest.get().buckling().newtons();
         if (bowed(stages).isPresent()) {
             add(
-                    "turning.tailstock_force_n",
+                    "tailstock",
                     String.format(
                             Locale.ROOT,
                             "%.0f N bows this piece out by itself (%s: %.0f N); ease the tailstock far below that. No speed is offered"
@@ -150,7 +150,7 @@ final class Cautions {
                             weakest.get().buckling().newtons()));
         } else if (share > MUCH_OF_BUCKLING) {
             add(
-                    "turning.tailstock_force_n",
+                    "tailstock",
                     String.format(
                             Locale.ROOT,
                             "%.0f N is %.0f %% of what bows the piece out (%s); every sag grows about %.1f-fold and it whips at %.0f %% of"
@@ -165,7 +165,9 @@ final class Cautions {
 
     /** A piece that gives way by s leaves the diameter 2 s too large. */
     private void bending(Whip whip) {
-        String steady = work.isTooShortForSteady() ? "" : " or a steady rest at " + work.both(whip.steady());
+        String steady = work.isTooShortForSteady()
+                ? ""
+                : " or a steady rest at " + whip.steady().formatRoughly(work.units());
         if (whip.most().beyond()) {
             add(
                     "whip",
@@ -205,7 +207,7 @@ final class Cautions {
             add(
                     "steady rest",
                     "its best place, %s, is on a square, where none can run; set it on the nearest round stretch"
-                            .formatted(work.both(whip.steady())));
+                            .formatted(whip.steady().formatRoughly(work.units())));
         }
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import turnalike.outline.Section;
 import turnalike.pattern.PlacedMember;
 import turnalike.pattern.Tool;
@@ -71,24 +72,34 @@ final class CutOrder {
         return run.get(index).member().section() == Section.SQUARE;
     }
 
+    /** How a shoulder is struck and cut is told once; each line is told by its place, since a square has two of them. */
     private void shoulders() {
-        for (int i = 0; i + 1 < run.size(); i++) {
-            if (square(i) != square(i + 1)) {
-                int squareMember = square(i) ? i : i + 1;
-                Length line = run.get(i).end();
-                add(
-                        Phase.SHOULDERS,
-                        Tool.SKEW,
-                        Optional.empty(),
-                        line,
-                        line,
-                        List.of(line),
-                        List.of(squareMember),
-                        "on the bench, before mounting, strike this line round all four faces from the stick with square and knife;"
-                                + " then, first of all cuts, nick the corners with the long point, a little deeper each time, until"
-                                + " the shoulder of %s is clean all round".formatted(members.caption(squareMember)),
-                        "the corners are a blur: hands behind the rest, light cuts, or they split off");
-            }
+        List<Integer> before = IntStream.range(0, run.size() - 1)
+                .filter(i -> square(i) != square(i + 1))
+                .boxed()
+                .toList();
+        for (int i : before) {
+            int squareMember = square(i) ? i : i + 1;
+            Length line = run.get(i).end();
+            String what = i == before.get(0)
+                    ? "on the bench, before mounting, strike %s round all four faces from the stick with square and knife; then,"
+                                    .formatted(
+                                            before.size() == 1
+                                                    ? "this line"
+                                                    : "this line and those of the other shoulders")
+                            + " first of all cuts, nick the corners with the long point, a little deeper each time, until the shoulder"
+                            + " of %s at %s is clean all round"
+                    : "in the same way, on its line from the bench: the shoulder of %s at %s";
+            add(
+                    Phase.SHOULDERS,
+                    Tool.SKEW,
+                    Optional.empty(),
+                    line,
+                    line,
+                    List.of(line),
+                    List.of(squareMember),
+                    what.formatted(members.caption(squareMember), line.format(work.units())),
+                    "the corners are a blur: hands behind the rest, light cuts, or they split off");
         }
     }
 
@@ -109,13 +120,29 @@ final class CutOrder {
                         run.get(end).end(),
                         List.of(),
                         List.of(),
-                        fromSquare ? "bring the square to one even cylinder" : "true up one even cylinder",
+                        (fromSquare ? "bring the square to one even cylinder" : "true up one even cylinder")
+                                + between(i, end),
                         fromSquare
                                 ? "slow while out of round; turn it by hand once to clear the rest; stop to set the calipers"
                                 : "turn it by hand once to clear the rest; stop to set the calipers");
             }
             i = end + 1;
         }
+    }
+
+    /** Where squares stand between there are several stretches to rough, each told by its shoulders. */
+    private String between(int first, int last) {
+        boolean shoulderBefore = first > 0;
+        boolean shoulderAfter = last + 1 < run.size();
+        String from = run.get(first).start().format(work.units());
+        String to = run.get(last).end().format(work.units());
+        if (shoulderBefore && shoulderAfter) {
+            return " between the shoulders at %s and %s".formatted(from, to);
+        }
+        if (shoulderBefore) {
+            return " from the shoulder at %s on".formatted(from);
+        }
+        return shoulderAfter ? " up to the shoulder at %s".formatted(to) : "";
     }
 
     private void datum() {
@@ -134,7 +161,10 @@ final class CutOrder {
 
     private String datumText() {
         if (!work.partsOff()) {
-            return "check the length against the stick; the start end is the datum, every mark is struck from the two ends";
+            return square(0) || square(run.size() - 1)
+                    ? "check the length against the stick; the start end is the datum, every mark is struck from the shoulder lines: no"
+                            + " divider's leg stands on a square"
+                    : "check the length against the stick; the start end is the datum, every mark is struck from the two ends";
         }
         if (work.held().byOneEnd()) {
             return "lay the stick along it, the spare length at the %s end; strike the start line, which is the datum, and the far end's line"

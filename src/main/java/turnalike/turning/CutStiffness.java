@@ -174,7 +174,10 @@ final class CutStiffness {
         Stage otherWay = stage("", shapes.after(slender, members(true, true)));
         Length stiff = asOrdered.most().sag();
         Length limber = otherWay.most().sag();
-        if (limber.compareTo(stiff) <= 0) {
+        // Of a piece pushed aside by s the diameter is left 2 s too large; what the tolerance forgives is no reason
+        // worth reading.
+        boolean stout = limber.times(2).compareTo(work.diameterTolerance()) <= 0;
+        if (limber.compareTo(stiff) <= 0 || stout) {
             return cut;
         }
         if (otherWay.most().beyond()) {

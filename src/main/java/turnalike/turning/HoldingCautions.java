@@ -8,7 +8,7 @@ import turnalike.units.Length;
 
 /** What to beware of in the way the piece is held. The bounds are common practice, no source, see {@link ShopRules}. */
 final class HoldingCautions {
-    private static final String WHERE = "turning.held";
+    private static final String WHERE = "holding";
 
     private final TurningProblem work;
 

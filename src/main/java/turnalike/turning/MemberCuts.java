@@ -2,7 +2,9 @@ package turnalike.turning;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import turnalike.outline.Outline;
@@ -86,8 +88,8 @@ final class MemberCuts {
     private Cut sizing(Phase phase, CaliperSetting setting, List<SizedPlace> here) {
         Length opening = least(setting.opening());
         boolean there = opening.mm() >= work.roughed().mm() - SLACK_MM;
-        List<Length> places =
-                here.stream().map(SizedPlace::place).distinct().sorted().toList();
+        List<SizedPlace> parted = parted(here);
+        List<Length> places = places(parted);
         return new Cut(
                 0,
                 phase,
@@ -100,26 +102,76 @@ final class MemberCuts {
                 (there
                                 ? "the cylinder is this size: try the calipers and take down only what is over: "
                                 : "part down to the calipers: ")
-                        + places(here),
+                        + text(parted)
+                        + besides(here, parted),
                 "light hand on the calipers; a nick in the round catches them",
                 Optional.empty(),
                 Optional.empty());
     }
 
-    /** {@code 3 bead at 85 mm, 100 mm; 10 bead at 520 mm}. */
-    private String places(List<SizedPlace> here) {
-        return here.stream()
-                .map(SizedPlace::member)
-                .distinct()
-                .map(index -> caption(index) + " at "
-                        + here.stream()
-                                .filter(each -> each.member() == index)
-                                .map(SizedPlace::place)
-                                .distinct()
-                                .sorted()
+    /** Where the tool goes in: not at an edge that lies against a flat of the same size, which is brought down with that flat. */
+    private List<SizedPlace> parted(List<SizedPlace> here) {
+        return here.stream().filter(each -> !isFlatsEdge(each, here)).toList();
+    }
+
+    private boolean isFlatsEdge(SizedPlace place, List<SizedPlace> here) {
+        return !isFlat(place.member())
+                && here.stream()
+                        .filter(other -> Math.abs(other.member() - place.member()) == 1 && isFlat(other.member()))
+                        .map(other -> run.get(Math.max(other.member(), place.member()))
+                                .start())
+                        .anyMatch(joint -> isSame(joint, place.place()));
+    }
+
+    /** In order; two members' places at their joint are one. */
+    private static List<Length> places(List<SizedPlace> some) {
+        List<Length> out = new ArrayList<>();
+        some.stream().map(SizedPlace::place).sorted().forEach(place -> {
+            if (out.isEmpty() || !isSame(out.get(out.size() - 1), place)) {
+                out.add(place);
+            }
+        });
+        return List.copyOf(out);
+    }
+
+    private static boolean isSame(Length one, Length other) {
+        return one.minus(other).abs().mm() < SLACK_MM;
+    }
+
+    private boolean isFlat(int index) {
+        return run.get(index).diameters().size() == 1;
+    }
+
+    /** {@code 3 bead at 85 mm, 100 mm; 10 bead at 520 mm}; where two members meet at one size, both: {@code 6 ogee | 7 taper at 13 9/16 in}. */
+    private String text(List<SizedPlace> parted) {
+        Map<String, List<Length>> byMembers = new LinkedHashMap<>();
+        places(parted).forEach(place -> {
+            String members = parted.stream()
+                    .filter(each -> isSame(each.place(), place))
+                    .map(each -> caption(each.member()))
+                    .distinct()
+                    .collect(Collectors.joining(" | "));
+            byMembers.computeIfAbsent(members, none -> new ArrayList<>()).add(place);
+        });
+        return byMembers.entrySet().stream()
+                .map(each -> each.getKey() + " at "
+                        + each.getValue().stream()
                                 .map(place -> place.format(work.units()))
                                 .collect(Collectors.joining(", ")))
                 .collect(Collectors.joining("; "));
+    }
+
+    private String besides(List<SizedPlace> here, List<SizedPlace> parted) {
+        List<String> members = here.stream()
+                .filter(each -> !parted.contains(each))
+                .map(each -> caption(each.member()))
+                .distinct()
+                .toList();
+        return members.isEmpty()
+                ? ""
+                : (members.size() == 1 ? "; no cut of its own where %s meets" : "; no cut of their own where %s meet")
+                                .formatted(String.join(", ", members))
+                        + " a flat of this size";
     }
 
     /** No caliper opens wider than the roughed cylinder still is. */

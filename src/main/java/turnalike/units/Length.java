@@ -117,6 +117,17 @@ public record Length(double mm) implements Comparable<Length> {
     }
 
     /**
+     * Where nothing hangs on a hair, such as a rest's place: to the nearest quarter of an inch or five millimetres, {@code about 17 1/4 in}.
+     *
+     * @param units the units to print in
+     * @return the figure with its unit
+     */
+    public String formatRoughly(UnitSystem units) {
+        double step = units == UnitSystem.INCH ? MM_PER_INCH / 4 : 5;
+        return "about " + ofMm(step * Math.rint(mm / step)).format(units);
+    }
+
+    /**
      * As a caliper tells it, in hundredths of a millimetre or thousandths of an inch: {@code 0.2 mm}, {@code 0.008 in}, {@code 1/64 in}.
      *
      * @param units the units to print in

@@ -64,6 +64,20 @@ public record Speed(double rpm) implements Comparable<Speed> {
         return new Speed(rpm * factor);
     }
 
+    /** {@return in turns a minute as a turner tells it, in fifties, below 1000 in tens, below 100 in ones: the nearest} */
+    public String about() {
+        return String.format(Locale.ROOT, "%.0f", step() * Math.rint(rpm / step()));
+    }
+
+    /** {@return the same, never above this speed} */
+    public String noFaster() {
+        return String.format(Locale.ROOT, "%.0f", step() * Math.floor(rpm / step() * (1 + 1e-9)));
+    }
+
+    private double step() {
+        return rpm < 100 ? 1 : rpm < 1000 ? 10 : 50;
+    }
+
     /**
      * {@return some of a lathe's own speeds, in words: {@code lathe steps 500, 700}}
      *

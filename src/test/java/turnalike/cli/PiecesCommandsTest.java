@@ -68,7 +68,7 @@ class PiecesCommandsTest {
         Path charts = folder.resolve("charts");
         String out = Ran.here("control", pieces, "--column", "length", "--job", DEMO_JOB, "--out", charts.toString())
                 .out();
-        assertThat(out).contains("length, in, of 6 pieces", "centre  15.0000").contains(" in, Ppk");
+        assertThat(out).contains("length, in, of 6 pieces", "centre  15.000\n").contains(" in, Ppk");
         assertThat(Files.readString(charts.resolve("control-chart-of-length.svg")))
                 .contains("single values, in", ">centre 15.0");
     }

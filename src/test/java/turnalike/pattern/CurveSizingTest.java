@@ -78,6 +78,21 @@ class CurveSizingTest {
         });
     }
 
+    /** A bead measured by its points: as few places, but none a hair beside the peak or the hollow, where the same cut of the tool would be. */
+    @Test
+    void of_the_fewest_places_those_are_taken_that_do_not_crowd() {
+        FreeCurve copied = curve(
+                0, 20, 6, 21.5, 14, 28.5, 20, 30.2, 26, 28, 30, 22, 33, 19.4, 36, 21, 40, 24, 43, 21.6, 50, 18, 80,
+                19.6);
+        List<Double> places = copied.sizing(mm(WITHIN_MM)).crests().stream()
+                .map(crest -> crest.place().mm())
+                .toList();
+        assertThat(places).hasSizeGreaterThan(8);
+        for (int i = 0; i + 1 < places.size(); i++) {
+            assertThat(places.get(i + 1) - places.get(i)).as("%s", places).isGreaterThanOrEqualTo(2);
+        }
+    }
+
     /** Every subset of the stations, by samples of the curve: those with a hair less room bound the number from above, with more from below. */
     @Test
     void no_choice_of_stations_has_fewer_places() {

@@ -178,6 +178,29 @@ class TurnabilityTest {
                         "member 3 (cove): the neck of 12 mm (0.472 in) stands outboard of a part 30.1 mm (1.185 in) thick");
     }
 
+    /** Its shoulders are cut first of all; what is left square sees no tool after. */
+    @Test
+    void a_square_loads_no_neck() {
+        Cove neck = cove(20, 20, 12);
+        Square square = new Square(mm(100), mm(50), Details.NONE);
+        assertThat(told("outboard", cylinder(20, 20), neck, cylinder(80, 28), square))
+                .isEmpty();
+        assertThat(told("outboard", cylinder(20, 20), neck, cylinder(80, 31), square))
+                .singleElement()
+                .asString()
+                .contains("a part 31 mm");
+    }
+
+    /** Where a thick rim stands against a thin end, the neck is the thin one's. */
+    @Test
+    void a_neck_at_a_joint_is_told_of_the_thinner_member() {
+        Ogee thin = new Ogee(mm(40), mm(11), mm(30), Details.NONE);
+        assertThat(told("outboard", cylinder(200, 40), cove(10, 28, 26), thin, cylinder(10, 20)))
+                .singleElement()
+                .asString()
+                .startsWith("member 3 (ogee): the neck of 11 mm");
+    }
+
     @Test
     void what_stands_outboard_of_a_neck_does_not_load_it() {
         Cove neck = cove(20, 20, 12);

@@ -83,17 +83,17 @@ class FrameSheetsTest {
         }
     }
 
-    /** Every mouth, on whichever page, taken back round the axle: pages overlap by 12 mm, headings take 22, the check bars 17. */
+    /** Every mouth, on whichever page, taken back round the axle: pages overlap by 12 mm, headings take 26, the check bars 17. */
     @Test
     void the_rims_places_are_on_the_paper_where_they_are_in_the_rim() throws IOException {
         Plan plan = plan("3");
         WheelFit fit = (WheelFit) plan.frame().orElseThrow();
         double inner = fit.innerRadius().mm();
-        double middle = fit.outerRadius().orElseThrow().mm() + 20;
+        double middle = fit.outerRadius().orElseThrow().mm() + 12;
         for (Paper paper : Paper.values()) {
             Sheet sheet = PlanSheet.RIM_TEMPLATE.of(plan, paper);
             double stepAcross = paper.portrait().width().mm() - 24 - 12;
-            double stepDown = paper.portrait().height().mm() - 24 - 22 - 17 - 12;
+            double stepDown = paper.portrait().height().mm() - 24 - 26 - 17 - 12;
             List<String> texts = pages(sheet);
             Set<Integer> found = new TreeSet<>();
             for (PdfReading.Painted each : PdfReading.painted(sheet.pdf())) {
@@ -109,7 +109,7 @@ class FrameSheetsTest {
                     double across = (Integer.parseInt(tile.group(2)) - 1) * stepAcross;
                     double down = (Integer.parseInt(tile.group(1)) - 1) * stepDown;
                     double x = (each.least(0) + each.most(0)) / 2 - 12 + across - middle;
-                    double y = middle - ((each.least(1) + each.most(1)) / 2 - 34 + down);
+                    double y = middle - ((each.least(1) + each.most(1)) / 2 - 38 + down);
                     assertThat(Math.hypot(x, y)).isCloseTo(inner, within(0.02));
                     double place = Math.toDegrees(Math.atan2(y, x)) / 72;
                     assertThat(place).isCloseTo(Math.rint(place), within(0.001));
@@ -163,12 +163,17 @@ class FrameSheetsTest {
     void the_empty_middle_of_a_ring_is_no_page() {
         RimTemplate template = new RimTemplate(
                 6, Length.ofMm(300), Optional.of(Length.ofMm(350)), Length.ofMm(16), Length.ofMm(20), Optional.empty());
-        assertThat(template.width().mm()).isCloseTo(740, within(1e-9));
-        assertThat(template.touches(new Box(200, 200, 540, 540)))
-                .isFalse(); // corners 240 mm from the axle, lines begin at 292
-        assertThat(template.touches(new Box(160, 160, 580, 580))).isTrue(); // corners 297 mm
-        assertThat(template.touches(new Box(0, 0, 60, 60))).isFalse(); // 438 mm, beyond the drawing's 370
-        assertThat(template.touches(new Box(0, 300, 60, 440))).isTrue();
+        // The axle lies at 362 mm both ways; places stand at every 60 degrees, their lines from 292 to 358 mm of it.
+        assertThat(template.width().mm()).isCloseTo(724, within(1e-9));
+        assertThat(template.touches(new Box(192, 192, 532, 532))).isFalse(); // corners 240 mm from the axle
+        assertThat(template.touches(new Box(152, 152, 572, 572))).isFalse(); // corners 297 mm, and no line there
+        assertThat(template.touches(new Box(149, 149, 575, 575))).isTrue(); // corners 301 mm, past the inside
+        assertThat(template.touches(new Box(646, 352, 656, 372))).isTrue(); // 284 to 294 mm: where a line begins
+        assertThat(template.touches(new Box(0, 0, 60, 60))).isFalse(); // 427 mm, beyond the drawing's 362
+        assertThat(template.touches(new Box(0, 292, 60, 432))).isTrue();
+        // A corner just beyond the ring, between two places: nothing is drawn there.
+        assertThat(template.touches(new Box(612, 54, 724, 110))).isFalse(); // from 355 mm, at 45 degrees
+        assertThat(template.touches(new Box(714, 352, 724, 372))).isTrue(); // from 352 mm: a line's end
         assertThatThrownBy(() -> new RimTemplate(
                         6, Length.ofMm(8), Optional.empty(), Length.ofMm(16), Length.ofMm(20), Optional.empty()))
                 .isInstanceOf(IllegalArgumentException.class);

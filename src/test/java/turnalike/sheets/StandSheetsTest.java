@@ -65,6 +65,23 @@ class StandSheetsTest {
         }
     }
 
+    /** Nothing is bored for a piece that has no tenon. */
+    @Test
+    void a_row_of_square_ended_pieces_is_told_how_to_cut_them_and_not_to_bore() throws IOException {
+        for (String rake : List.of("30", "0")) {
+            String post = Files.readString(Path.of("src/test/resources/turnalike/job/good/post.job.json"))
+                    .replace(
+                            "\"count\": 2",
+                            "\"frame\": {\"kind\": \"row\", \"places\": 2, \"clear\": \"40\", \"rake_deg\": " + rake
+                                    + "}");
+            Plan plan = Plan.of(JobReader.read(post).job().orElseThrow(), Effort.ofAsks(2000));
+            String cut = rake.equals("0") ? "Cut its ends square." : "Cut its ends 30.0 degrees off square.";
+            assertThat(text(PlanSheet.RAIL_STICK.of(plan, Paper.LETTER)))
+                    .contains("No tenons: each cross is a piece's middle. " + cut)
+                    .doesNotContainIgnoringCase("bore");
+        }
+    }
+
     @Test
     void the_stick_has_both_faces_and_every_axis() {
         RailStick stick = new RailStick(
@@ -114,7 +131,7 @@ class StandSheetsTest {
             Sheet sheet = PlanSheet.SEAT_TEMPLATE.of(plan, paper);
             assertThat(text(sheet)).contains("14.8 degrees off upright", "hole 1", "hole 4", "a scrap first");
             double stepAcross = paper.portrait().width().mm() - 24 - 12;
-            double stepDown = paper.portrait().height().mm() - 24 - 22 - 17 - 12;
+            double stepDown = paper.portrait().height().mm() - 24 - 26 - 17 - 12;
             int columns = (int) Math.ceil((13 * 25.4 + 19.05 + 68 - 12) / stepAcross);
             assertThat(sheet.pageCount()).isEqualTo(columns * 2);
             Set<String> holes = new TreeSet<>();
@@ -128,7 +145,7 @@ class StandSheetsTest {
                 if (hole) {
                     int page = each.page() - 1;
                     double x = (each.least(0) + each.most(0)) / 2 - 12 + page % columns * stepAcross;
-                    double y = (each.least(1) + each.most(1)) / 2 - 34 + Math.floorDiv(page, columns) * stepDown;
+                    double y = (each.least(1) + each.most(1)) / 2 - 38 + Math.floorDiv(page, columns) * stepDown;
                     holes.add(Math.round(10 * (x - 34 - 19.05 / 2)) + " " + Math.round(10 * (y - 34 - 19.05 / 2)));
                 }
             }

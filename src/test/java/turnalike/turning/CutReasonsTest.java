@@ -218,6 +218,31 @@ class CutReasonsTest {
         }
     }
 
+    /** One plunge of the tool where two members meet at one size, and none where an edge lies against a flat that is brought down anyway. */
+    @Test
+    void what_one_cut_sizes_is_cut_once() {
+        Bead bead = new Bead(mm(10), mm(24), mm(40), Details.NONE);
+        List<Cut> flats = phase(work(60, rod(8, 24), bead, rod(8, 24), rod(30, 40)), Phase.SIZING);
+        assertThat(flats.get(1).what())
+                .isEqualTo(
+                        "part down to the calipers: 1 cylinder at 4 mm; 3 cylinder at 22 mm; no cut of its own where 2 bead"
+                                + " meets a flat of this size");
+        assertThat(flats.get(1).places()).containsExactly(mm(4), mm(22));
+        assertThat(flats.get(1).members()).containsExactly(0, 1, 2);
+        List<Cut> joint = phase(work(60, taper(100, 40, 24), taper(100, 24, 40)), Phase.SIZING);
+        assertThat(joint.get(1).what()).isEqualTo("part down to the calipers: 1 taper | 2 taper at 100 mm");
+        // A flat of another size saves nothing.
+        List<Cut> apart = phase(work(60, rod(8, 30), bead, rod(8, 30)), Phase.SIZING);
+        assertThat(apart.get(2).what()).isEqualTo("part down to the calipers: 2 bead at 8 mm, 18 mm");
+    }
+
+    /** Two sags that are printed alike are no reason for an order. */
+    @Test
+    void a_stout_piece_is_given_no_reason_of_nothing() {
+        List<Cut> slender = phase(work(60, rod(100, 50), taper(60, 45, 24), rod(60, 50)), Phase.SLENDER);
+        assertThat(slender).isNotEmpty().allSatisfy(cut -> assertThat(cut.why()).isEmpty());
+    }
+
     @Test
     void a_sizing_cut_stays_within_its_member_and_is_no_wider_than_a_short_one() {
         TurningProblem work = work(60, taper(100, 40, 20), rod(2, 30), rod(50, 40));

@@ -55,19 +55,18 @@ class CutsTest {
     void every_cut_near_the_whirling_corners_or_that_can_catch_warns_of_it() {
         assertThat(phase(baluster, Phase.SHOULDERS)).hasSize(4).allSatisfy(cut -> {
             assertThat(cut.tool()).isEqualTo(Tool.SKEW);
-            assertThat(cut.what())
-                    .contains(
-                            "on the bench, before mounting, strike this line round all four faces from the stick with square"
-                                    + " and knife",
-                            "first of all cuts",
-                            "until the shoulder of ");
             assertThat(cut.caution()).contains("the corners are a blur: hands behind the rest");
         });
-        assertThat(phase(baluster, Phase.SHOULDERS).get(0).what()).contains("shoulder of 2 square is clean");
+        assertThat(phase(baluster, Phase.SHOULDERS).get(0).what())
+                .contains(
+                        "on the bench, before mounting, strike this line and those of the other shoulders round all four faces"
+                                + " from the stick with square and knife",
+                        "first of all cuts",
+                        "until the shoulder of 2 square at 25 mm is clean all round");
         assertThat(phase(baluster, Phase.SHOULDERS).get(1).members()).containsExactly(1);
         assertThat(phase(baluster, Phase.SHOULDERS).get(2).members()).containsExactly(10);
         assertThat(phase(baluster, Phase.ROUND)).allSatisfy(cut -> {
-            assertThat(cut.what()).isEqualTo("bring the square to one even cylinder");
+            assertThat(cut.what()).startsWith("bring the square to one even cylinder");
             assertThat(cut.caution()).contains("slow while out of round", "stop to set the calipers");
             assertThat(cut.setting()).contains(mm(48.8));
         });
@@ -152,6 +151,46 @@ class CutsTest {
                 .endsWith("7 cylinder at 130 mm; 8 cylinder at 150 mm"));
         assertThat(sizing(9)).extracting(Cut::members).containsExactly(List.of(0, 1, 2, 3, 4, 5, 6, 7), List.of(8));
         assertThat(sizing(9).get(1).what()).endsWith(": 9 cylinder at 170 mm");
+    }
+
+    /** A square has two shoulders, and where squares stand between there is more than one stretch to rough: each is told by its place. */
+    @Test
+    void no_two_shoulders_and_no_two_stretches_to_rough_are_told_alike() {
+        assertThat(phase(baluster, Phase.SHOULDERS)).extracting(Cut::what).doesNotHaveDuplicates();
+        assertThat(phase(baluster, Phase.SHOULDERS).get(1).what()).endsWith("the shoulder of 2 square at 85 mm");
+        assertThat(phase(baluster, Phase.ROUND))
+                .extracting(Cut::what)
+                .containsExactly(
+                        "bring the square to one even cylinder up to the shoulder at 25 mm",
+                        "bring the square to one even cylinder between the shoulders at 85 mm and 535 mm",
+                        "bring the square to one even cylinder from the shoulder at 575 mm on");
+        Turning one = Turning.of(
+                Works.stiff(pattern(Section.SQUARE, 50, 320, new Square(mm(100), mm(50), Details.NONE), rod(200, 30))));
+        assertThat(phase(one, Phase.SHOULDERS))
+                .singleElement()
+                .extracting(Cut::what)
+                .asString()
+                .contains("strike this line round all four faces");
+    }
+
+    /** Nobody sets a leg on a square end: what is turned is laid out from the shoulders. */
+    @Test
+    void a_piece_with_square_ends_is_laid_out_from_its_shoulders() {
+        Square square = new Square(mm(100), mm(50), Details.NONE);
+        Turning squareEnds =
+                Turning.of(Works.stiff(pattern(Section.SQUARE, 50, 400, square, rod(100, 30), rod(100, 40), square)));
+        assertThat(phase(squareEnds, Phase.DATUM))
+                .singleElement()
+                .extracting(Cut::what)
+                .asString()
+                .contains("every mark is struck from the shoulder lines")
+                .doesNotContain("two ends");
+        Turning round = Turning.of(Works.stiff(pattern(Section.SQUARE, 50, 200, rod(100, 30), rod(100, 40))));
+        assertThat(phase(round, Phase.DATUM))
+                .singleElement()
+                .extracting(Cut::what)
+                .asString()
+                .contains("two ends");
     }
 
     private static List<Cut> sizing(int members) {

@@ -275,7 +275,7 @@ class TurningTest {
         Turning stout = Turning.of(Works.of(rod(40, 300, 45), STIFF, lathe));
         assertThat(slim.whip().orElseThrow().buckling()).isLessThan(force);
         assertThat(said(slim)).contains("bows this piece out by itself");
-        assertThat(slim.cautions().get(0).where()).isEqualTo("turning.tailstock_force_n");
+        assertThat(slim.cautions().get(0).where()).isEqualTo("tailstock");
         assertThat(slim.offered()).isEmpty();
         assertThatThrownBy(slim::speeds).isInstanceOf(IllegalStateException.class);
         assertThat(said(slim)).contains("No speed is offered").doesNotContain("held to", "once it is round");

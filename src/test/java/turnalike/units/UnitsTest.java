@@ -206,4 +206,21 @@ class UnitsTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("no number; write one");
     }
+
+    @Test
+    void a_speed_is_told_as_a_turner_tells_it_and_the_fastest_never_faster() {
+        assertThat(Speed.ofRpm(1027).about()).isEqualTo("1050");
+        assertThat(Speed.ofRpm(1027).noFaster()).isEqualTo("1000");
+        assertThat(Speed.ofRpm(699).about()).isEqualTo("700");
+        assertThat(Speed.ofRpm(699).noFaster()).isEqualTo("690");
+        assertThat(Speed.ofRpm(600 - 1e-9).noFaster()).isEqualTo("600");
+        assertThat(Speed.ofRpm(45.6).noFaster()).isEqualTo("45");
+    }
+
+    @Test
+    void a_rests_place_is_told_roughly() {
+        assertThat(Length.ofInches(18 + 31 / 64.0).formatRoughly(UnitSystem.INCH))
+                .isEqualTo("about 18 1/2 in");
+        assertThat(Length.ofMm(146.7).formatRoughly(UnitSystem.METRIC)).isEqualTo("about 145 mm");
+    }
 }

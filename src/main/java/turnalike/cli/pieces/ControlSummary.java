@@ -16,16 +16,16 @@ final class ControlSummary {
         StringBuilder out = new StringBuilder();
         line(
                 out,
-                "%s%s of %s%s%n  centre  %.4f%n  limits  %.4f to %.4f%n  moving range  mean %.4f, limit %.4f",
+                "%s%s of %s%s%n  centre  %s%n  limits  %s to %s%n  moving range  mean %s, limit %s",
                 column,
                 report.shownUnit().isEmpty() ? "" : ", " + report.shownUnit() + ",",
                 Article.count(chart.points().size(), "piece"),
                 chart.isTrial() ? " (too few for more than trial limits)" : "",
-                chart.centre(),
-                chart.lower(),
-                chart.upper(),
-                chart.meanMovingRange(),
-                chart.rangeUpper());
+                told(chart.centre(), chart),
+                told(chart.lower(), chart),
+                told(chart.upper(), chart),
+                told(chart.meanMovingRange(), chart),
+                told(chart.rangeUpper(), chart));
         List<Signal> signals = chart.signals();
         line(out, "%s", chart.verdict().orElse("Look at these"));
         signals.forEach(signal -> line(out, "  %s", signal.words()));
@@ -33,6 +33,13 @@ final class ControlSummary {
         line(out, "How sure  %s", report.howSure());
         chart.memory().ifPresent(words -> line(out, "  note: %s", words));
         return out.toString();
+    }
+
+    /** To as many places as give the centre five figures: nobody weighs or measures finer. The answer in JSON has them all. */
+    private static String told(double value, ControlChart chart) {
+        double size = Math.max(Math.abs(chart.centre()), 1e-3);
+        int places = (int) Math.max(0, Math.min(6, 4 - Math.floor(Math.log10(size))));
+        return String.format(Locale.ROOT, "%." + places + "f", value);
     }
 
     private static void line(StringBuilder out, String text, Object... values) {

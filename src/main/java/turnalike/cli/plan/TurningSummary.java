@@ -63,9 +63,9 @@ final class TurningSummary {
         String listed = steps.isEmpty() ? "" : "; " + Speed.ofLathe(steps);
         return format(
                 Locale.ROOT,
-                "%.0f to %.0f rpm (%s)%s",
-                range.from().rpm(),
-                range.to().rpm(),
+                "%s to %s rpm (%s)%s",
+                range.from().about(),
+                range.to().noFaster(),
                 range.surface(),
                 listed);
     }
@@ -81,7 +81,8 @@ final class TurningSummary {
                         : "gives way " + whip.most().text(units),
                 whip.most().place().formatBoth(units),
                 whip.buckling().newtons());
-        turning.steady().ifPresent(place -> line("  steady   helps most %s from the datum", place.formatBoth(units)));
+        turning.steady()
+                .ifPresent(place -> line("  steady   helps most %s from the datum", place.formatRoughly(units)));
     }
 
     /** The cuts by number, one line for each part of the work; quick parts share a line. */

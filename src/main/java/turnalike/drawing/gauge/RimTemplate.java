@@ -3,6 +3,7 @@ package turnalike.drawing.gauge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import turnalike.drawing.svg.Box;
 import turnalike.drawing.svg.Lettering;
@@ -28,8 +29,8 @@ import turnalike.units.Length;
 public record RimTemplate(
         int places, Length inner, Optional<Length> outer, Length bit, Length depth, Optional<SegmentedRim> joints) {
     private static final double LINE_OUT_MM = 8;
-    private static final double NUMBER_MM = 14;
-    private static final double PAD_MM = 20;
+    private static final double NUMBER_MM = 6;
+    private static final double PAD_MM = 12;
     private static final double CROSS_MM = 4;
     private static final double TOUCH_MM = 1e-9;
 
@@ -52,7 +53,8 @@ public record RimTemplate(
     }
 
     /**
-     * {@return whether any of the drawing's lines may lie in that part of it: the middle of a large ring has none}
+     * {@return whether any of the drawing's lines lie in that part of it: the middle of a large ring has none, and what stands in a corner
+     * beyond the ring at most the end of a place's line}
      *
      * @param part in millimetres of the drawing
      */
@@ -62,8 +64,28 @@ public record RimTemplate(
         double nearY = Math.max(0, Math.max(part.top() - middle, middle - part.bottom()));
         double farX = Math.max(Math.abs(part.left() - middle), Math.abs(part.right() - middle));
         double farY = Math.max(Math.abs(part.top() - middle), Math.abs(part.bottom() - middle));
-        return Math.hypot(nearX, nearY) <= reach().mm() + PAD_MM
-                && Math.hypot(farX, farY) + TOUCH_MM >= inner.mm() - LINE_OUT_MM;
+        double near = Math.hypot(nearX, nearY);
+        double far = Math.hypot(farX, farY) + TOUCH_MM;
+        boolean ring = near <= outermost() && far >= inner.mm();
+        Box wider = part.grown(bit.mm() / 2);
+        boolean lines = near <= reach().mm() + LINE_OUT_MM && far >= inner.mm() - LINE_OUT_MM;
+        return ring || (lines && IntStream.range(0, places).anyMatch(place -> crosses(wider, angle(place))));
+    }
+
+    /** What goes round in full: the outside, or the inside alone where that is all that is known. */
+    private double outermost() {
+        return outer.orElse(inner).mm() + TOUCH_MM;
+    }
+
+    /** Whether something of a place's line or, the part taken wider, of its mortise lies in it: looked for at every quarter of a millimetre, as fine as the line. */
+    private boolean crosses(Box part, double angle) {
+        double from = inner.mm() - LINE_OUT_MM;
+        int steps = (int) Math.ceil(4 * (reach().mm() + LINE_OUT_MM - from));
+        return IntStream.rangeClosed(0, steps).mapToDouble(i -> from + i / 4.0).anyMatch(away -> {
+            double x = x(angle, away, 0);
+            double y = y(angle, away, 0);
+            return part.left() <= x && x <= part.right() && part.top() <= y && y <= part.bottom();
+        });
     }
 
     private double x(double angle, double away, double aside) {
@@ -127,15 +149,19 @@ public record RimTemplate(
                 y(angle, inner.mm(), -CROSS_MM)));
     }
 
-    /** {@return each place's number, beyond the end of its line} */
+    /** {@return each place's number, in the wood beside its mortise: wherever it stands, the ring is on the page too} */
     public List<TextLine> numbers() {
         List<TextLine> out = new ArrayList<>();
-        double away = reach().mm() + NUMBER_MM;
+        double away = inner.plus(depth.times(0.5)).mm();
+        double aside = bit.mm() / 2 + NUMBER_MM;
         double down = Lettering.STRONG.capHeightMm() / 2;
         for (int place = 0; place < places; place++) {
             double angle = angle(place);
             out.add(TextLine.centred(
-                    Lettering.STRONG, x(angle, away, 0), y(angle, away, 0) + down, Integer.toString(place + 1)));
+                    Lettering.STRONG,
+                    x(angle, away, aside),
+                    y(angle, away, aside) + down,
+                    Integer.toString(place + 1)));
         }
         return out;
     }

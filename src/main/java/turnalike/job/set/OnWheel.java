@@ -10,6 +10,7 @@ import java.util.OptionalInt;
 import turnalike.effort.Effort;
 import turnalike.frame.Moment;
 import turnalike.frame.SegmentedRim;
+import turnalike.frame.Spread;
 import turnalike.frame.Wheel;
 import turnalike.job.fields.Fields;
 import turnalike.job.fields.Json;
@@ -25,7 +26,6 @@ import turnalike.pattern.Pattern;
 import turnalike.pieces.Piece;
 import turnalike.units.Density;
 import turnalike.units.Length;
-import turnalike.units.Mass;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 
@@ -172,14 +172,29 @@ public record OnWheel(
 
     /** What the rim's segments pull, where each was weighed. */
     Optional<Moment> rimPull(Pattern pattern) {
-        List<Mass> masses = joinery.rimSegments().masses();
-        if (masses.isEmpty()) {
+        return ofWeighedRim(
+                pattern, (rim, inner, outer) -> rim.pull(joinery.rimSegments().masses(), inner, outer));
+    }
+
+    /** How that scatters for the scale each segment was weighed on, its deviation told; none where they were not weighed. */
+    Spread rimScatter(Pattern pattern, double deviationG) {
+        return ofWeighedRim(pattern, (rim, inner, outer) -> rim.scatter(deviationG, inner, outer))
+                .orElse(Spread.NONE);
+    }
+
+    private interface OfRim<T> {
+        T of(SegmentedRim rim, Length inner, Length outer);
+    }
+
+    private <T> Optional<T> ofWeighedRim(Pattern pattern, OfRim<T> what) {
+        int segments = joinery.rimSegments().masses().size();
+        if (segments == 0) {
             return Optional.empty();
         }
         Length inner = wheel.hubRadius().plus(ExposedPart.of(pattern).length());
         Length outer = inner.plus(joinery.rimWidth().orElseThrow());
-        return Optional.of(SegmentedRim.of(masses.size(), wheel.places(), inner, Optional.of(outer), Length.ZERO)
-                .pull(masses, inner, outer));
+        SegmentedRim rim = SegmentedRim.of(segments, wheel.places(), inner, Optional.of(outer), Length.ZERO);
+        return Optional.of(what.of(rim, inner, outer));
     }
 
     @Override

@@ -23,6 +23,7 @@ import turnalike.units.Working;
  * @param endAtUpper whether that is the post beyond the last piece
  * @param gap where two pieces come nearest, measured level; empty for one piece
  * @param holes diameters of the holes in the lower and the upper rail, of those tenons that there are
+ * @param cuts the ends that have no tenon, cut to the rail's slope
  * @param limit a ball that must not pass, if there is a limit
  * @param misfits what cannot be built or lets a larger ball pass
  * @param workings how the figures were found
@@ -35,6 +36,7 @@ public record RowFit(
         boolean endAtUpper,
         Optional<RowGap.Nearest> gap,
         List<Length> holes,
+        List<CutEnd> cuts,
         Optional<Length> limit,
         List<Misfit> misfits,
         List<Working> workings)
@@ -68,6 +70,7 @@ public record RowFit(
     public RowFit {
         besides = List.copyOf(besides);
         holes = List.copyOf(holes);
+        cuts = List.copyOf(cuts);
         misfits = List.copyOf(misfits);
         workings = List.copyOf(workings);
     }
@@ -84,8 +87,20 @@ public record RowFit(
         private String text(UnitSystem units) {
             String foot = rise.abs().mm() < LEVEL_MM
                     ? "level"
-                    : "%s %s at its foot".formatted(rise.abs().formatFine(units), rise.mm() > 0 ? "higher" : "lower");
+                    : "%s %s at its foot".formatted(rise.abs().format(units), rise.mm() > 0 ? "higher" : "lower");
             return "%s after %s, %s: %s".formatted(right, left, foot, ball.formatFineBoth(units));
+        }
+    }
+
+    /**
+     * An end without a tenon, cut so that it lies on its rail.
+     *
+     * @param upper whether it is the end at the upper rail
+     * @param beyond how much further than on its axis it reaches on its longer side; zero where the rails are level
+     */
+    public record CutEnd(boolean upper, Length beyond) {
+        private String word() {
+            return upper ? "upper" : "lower";
         }
     }
 
@@ -170,6 +185,7 @@ public record RowFit(
                                                                 : ""))
                                         .orElse("")));
         out.addAll(running(units));
+        cut(units).ifPresent(out::add);
         String beside = "%s beside %s"
                 .formatted(
                         end.diameter().formatFineBoth(units),
@@ -195,6 +211,31 @@ public record RowFit(
      */
     public boolean isKept(Length most) {
         return widest().mm() <= most.mm() + RowRoom.SURE_MM;
+    }
+
+    /** What is turned square at its ends is cut where it stands: on a slope that takes more of the blank than its axis is long. */
+    private Optional<String> cut(UnitSystem units) {
+        if (cuts.isEmpty()) {
+            return Optional.empty();
+        }
+        String which = cuts.size() > 1
+                ? "no tenons: cut both ends"
+                : "no tenon at the %s end: cut it".formatted(cuts.get(0).word());
+        if (!stand.isRaked()) {
+            return Optional.of("  ends     " + which + " square, to the rails");
+        }
+        List<String> beyond = cuts.stream()
+                .map(each -> new RuleSteps(units).up(each.beyond()).formatBoth(units))
+                .distinct()
+                .toList();
+        return Optional.of(
+                "  ends     %s on the slope, %s degrees off square; beyond the axis the longer side reaches %s, which the blank must have"
+                        .formatted(
+                                which,
+                                String.format(Locale.ROOT, "%.4g", stand.rake.degrees()),
+                                beyond.size() == 1
+                                        ? beyond.get(0) + (cuts.size() > 1 ? " at each end" : "")
+                                        : "%s below and %s above".formatted(beyond.get(0), beyond.get(1))));
     }
 
     /** From the one face every time, so that slips do not add up. */

@@ -62,6 +62,8 @@ final class RowFitting {
         if (lengths.hidden()) {
             forbidding.add(hidden());
         }
+        List<RowFit.CutEnd> cuts = cuts();
+        blank(cuts);
         List<Misfit> misfits = new ArrayList<>(forbidding);
         misfits.addAll(thin);
         return new RowFit(
@@ -72,6 +74,7 @@ final class RowFitting {
                 end.atUpper(),
                 gap,
                 holes(),
+                cuts,
                 rails.largestOpening(),
                 misfits,
                 workings());
@@ -102,6 +105,39 @@ final class RowFitting {
                 .flatMap(placed -> placed.member().enters().stream())
                 .map(Member.Hole::diameter)
                 .toList();
+    }
+
+    private List<RowFit.CutEnd> cuts() {
+        List<PlacedMember> run = pattern.placed();
+        List<RowFit.CutEnd> out = new ArrayList<>();
+        PlacedMember first = run.get(0);
+        PlacedMember last = run.get(run.size() - 1);
+        if (!first.member().lengthInHole().isPositive()) {
+            out.add(new RowFit.CutEnd(false, beyond(first.outline().startRadius())));
+        }
+        if (!last.member().lengthInHole().isPositive()) {
+            out.add(new RowFit.CutEnd(true, beyond(last.outline().endRadius())));
+        }
+        return out;
+    }
+
+    /** A square stands with a flat to the post: half its side. */
+    private Length beyond(Length radius) {
+        return radius.times(Math.tan(rails.rake().radians()));
+    }
+
+    /** The slope at an end takes more of the blank than the piece is long on its axis. */
+    private void blank(List<RowFit.CutEnd> cuts) {
+        Length wanted = cuts.stream().map(RowFit.CutEnd::beyond).reduce(pattern.length(), Length::plus);
+        Length have = pattern.stock().length();
+        if (wanted.mm() > have.mm() + RowRoom.ROUNDING_MM) {
+            thin.add(new Misfit(
+                    false,
+                    "blank",
+                    "%s long, is too short for ends cut on the slope: with their longer sides a piece takes %s"
+                            .formatted(steps.print(have), steps.print(steps.upRoughly(wanted))),
+                    "take the blank that long, and cut to the slope after turning"));
+        }
     }
 
     private void touch(RowGap.Nearest nearest) {

@@ -181,9 +181,9 @@ public record WheelFit(
                 "Frame      a wheel of %d places, %.4g degrees apart%s",
                 places,
                 pitch.degrees(),
-                stagger.isPositive() ? ", every second one set off by " + stagger.formatFineBoth(units) : ""));
+                stagger.isPositive() ? ", every second one set off by " + stagger.formatBoth(units) : ""));
         String near = neighbours.gap.abs().formatFineBoth(units);
-        String where = neighbours.at.formatFineBoth(units);
+        String where = neighbours.at.formatBoth(units);
         out.add(
                 neighbours.gap.mm() < 0
                         ? "  spokes   run into one another by %s, %s from the start end".formatted(near, where)
@@ -191,7 +191,7 @@ public record WheelFit(
                                 .formatted(near, where));
         hub.ifPresent(seats -> out.add("  hub      " + seats.text(units)));
         out.add("           a strip round it is %s long, a place every %s"
-                .formatted(strip().formatFineBoth(units), stripStep().formatFineBoth(units)));
+                .formatted(strip().formatBoth(units), stripStep().formatFineBoth(units)));
         rimSeats.ifPresent(seats -> out.add("  rim      "
                 + seats.text(units)
                 + outside.map(left -> ", %s to the outside".formatted(left.formatFineBoth(units)))
@@ -199,9 +199,9 @@ public record WheelFit(
         out.add((rimSeats.isPresent() ? "           " : "  rim      ")
                 + "inside %s from the axle%s"
                         .formatted(
-                                innerRadius.formatFineBoth(units),
+                                innerRadius.formatBoth(units),
                                 outerRadius
-                                        .map(radius -> ", outside %s".formatted(radius.formatFineBoth(units)))
+                                        .map(radius -> ", outside %s".formatted(radius.formatBoth(units)))
                                         .orElse("")));
         rim.ifPresent(segments -> out.add(segments.text(units)));
         whole.segmentsPull.ifPresent(pull -> out.add(String.format(

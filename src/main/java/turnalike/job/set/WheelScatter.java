@@ -30,14 +30,22 @@ final class WheelScatter {
     private final Set<String> measured = new HashSet<>();
     private final double measuredMm;
 
-    WheelScatter(SetTerms terms, List<Piece> pieces) {
+    /** The rim's segments, as the scale weighed them. */
+    private final Spread rim;
+
+    WheelScatter(SetTerms terms, OnWheel frame, List<Piece> pieces) {
         this.terms = terms;
+        rim = frame.rimScatter(terms.pattern(), scaleG());
         balance = BalanceScatter.of(terms.pattern(), terms.tolerances().diameter(), pieces);
         pieces.stream()
                 .filter(piece -> piece.balance().isPresent())
                 .map(Piece::label)
                 .forEach(measured::add);
         measuredMm = BalanceScatter.uniformMm(terms.tolerances().mark());
+    }
+
+    private double scaleG() {
+        return terms.scale().grams() / Math.sqrt(12);
     }
 
     /** The placed wheel's spreads, one for each thing that scatters, and what the unmeasured balance points share. */
@@ -51,7 +59,7 @@ final class WheelScatter {
         private double commonY;
 
         Sums(List<Seat> placed) {
-            double stepG = terms.scale().grams() / Math.sqrt(12);
+            double stepG = scaleG();
             double seatMm = BalanceScatter.uniformMm(terms.seat());
             double holeRad = terms.holeAngle().radians() / Math.sqrt(3);
             for (Seat seat : placed) {
@@ -74,7 +82,7 @@ final class WheelScatter {
 
         /** All but the balance points that were not measured. */
         Spread rest() {
-            return scale.plus(known).plus(seats).plus(holes);
+            return scale.plus(known).plus(seats).plus(holes).plus(rim);
         }
 
         /** The balance points that were not measured, with how sure their mean is. */
@@ -135,6 +143,13 @@ final class WheelScatter {
                         Locale.ROOT,
                         "off by up to %s degrees",
                         plain(terms.holeAngle().degrees()))));
+        out.add(new Expected.Share(
+                "rim segments",
+                rim.rmsGMm(),
+                String.format(
+                        Locale.ROOT,
+                        "weighed in steps of %s g",
+                        plain(terms.scale().grams()))));
         out.removeIf(share -> share.rmsGMm() == 0 && !share.from().equals(Expected.SCALE));
         return out;
     }
@@ -174,7 +189,7 @@ final class WheelScatter {
     double variance(Candidate piece) {
         double grams = piece.mass().grams();
         double known = measured.contains(piece.label()) ? measuredMm : balance.deviationMm();
-        double scaled = terms.scale().grams() / Math.sqrt(12) * piece.reach().mm();
+        double scaled = scaleG() * piece.reach().mm();
         return grams * known * grams * known + scaled * scaled;
     }
 
@@ -184,6 +199,7 @@ final class WheelScatter {
                 "the mean length of a vector that scatters: R·δm + m·δR toward each place and m·R·δθ across it, added up as errors that"
                         + " know nothing of one another; nine of ten wheels lie in the range",
                 "errors off by up to t taken as t/√3: JCGM 100:2008 (the GUM), 4.3.7 (from memory); the rest derived here",
-                "as sure as what is stated of each: scale, balance points, seats and holes; what the hub and rim pull is taken as given");
+                "as sure as what is stated of each: scale, balance points, seats and holes, and the scale again for the rim's segments; what the"
+                        + " hub and rim pull otherwise is taken as given");
     }
 }

@@ -68,7 +68,7 @@ public record WheelSet(
 
     static WheelSet of(SetTerms terms, OnWheel frame, List<Piece> pieces, boolean strict, Effort effort) {
         boolean outward = frame.hubEnd() == End.START;
-        WheelScatter scatter = new WheelScatter(terms, pieces);
+        WheelScatter scatter = new WheelScatter(terms, frame, pieces);
         Watch watch = Watch.over(effort);
         SurerSet chosen = SurerSet.of(problem(terms, frame, pieces, strict), pieces, scatter, outward, watch);
         WheelProblem problem = chosen.problem();

@@ -103,7 +103,7 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
                     .steady()
                     .ifPresent(place -> out.add(figure(
                             "A steady rest helps most at",
-                            place.format(units()),
+                            place.formatRoughly(units()),
                             "from the start end",
                             "Steady rest")));
             out.add(figure(
@@ -125,7 +125,11 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
         String listed = steps.isEmpty()
                 ? ""
                 : "; your lathe's " + steps.stream().map(TurningView::bare).collect(Collectors.joining(", "));
-        return figure(name, bare(range.from()) + " to " + rpm(range.to()), range.surface() + listed, "Speed");
+        return figure(
+                name,
+                range.from().about() + " to " + range.to().noFaster() + " rpm",
+                range.surface() + listed,
+                "Speed");
     }
 
     /** A figure that opens the working of that name. */

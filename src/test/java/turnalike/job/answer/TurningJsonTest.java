@@ -72,7 +72,7 @@ class TurningJsonTest {
         assertThat(turning.get("speed_offered").booleanValue()).isFalse();
         assertThat(turning.has("speed_rpm")).isFalse();
         assertThat(turning.has("roughing_rpm")).isFalse();
-        assertThat(turning.at("/cautions/0/where").textValue()).isEqualTo("turning.tailstock_force_n");
+        assertThat(turning.at("/cautions/0/where").textValue()).isEqualTo("tailstock");
     }
 
     @Test

@@ -3,6 +3,7 @@ package turnalike.job.set;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.Collections;
 import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -11,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /**
  * Nine of ten wheels lie in the range that is told: some 10,000 simulated wheels of each kind, made from the file format's formulas and this test's
  * own draws alone. What is drawn: how each reading was rounded, where each true balance point is (from members turned off their diameters,
- * or scattered about a mean that the pattern does not have), how deep each seat came out and where its hole points. Other draws with
+ * or scattered about a mean that the pattern does not have), how deep each seat came out, where its hole points, and what each segment of a rim weighs. Other draws with
  * {@code -Dturnalike.simulation=NUMBER}.
  */
 class ExpectedUnbalanceTest {
@@ -30,7 +31,8 @@ class ExpectedUnbalanceTest {
             double diameter,
             double seat,
             double holeDeg,
-            double scatterMm) {
+            double scatterMm,
+            int segments) {
         String job() {
             return """
                     {"format": "turnalike-job", "version": 1, "units": "mm",
@@ -39,9 +41,37 @@ class ExpectedUnbalanceTest {
                        {"kind": "cylinder", "length": 60, "diameter": 30}, {"kind": "tenon", "length": 10, "diameter": 12}]},
                      "wood": {"density_kg_m3": 700},
                      "tolerances": {"mass_pct": 20, "scale_g": %s, "mark": %s, "diameter": %s, "seat": %s, "hole_angle_deg": %s},
-                     "frame": {"kind": "wheel", "places": %d, "hub_radius": 60, "given_moments": [{"g_mm": %s, "at_deg": 70}]}}
-                    """.formatted(scaleG, MARK, diameter, seat, holeDeg, places, givenGMm);
+                     "frame": {"kind": "wheel", "places": %d, "hub_radius": 60, "given_moments": [{"g_mm": %s, "at_deg": 70}]%s}}
+                    """.formatted(scaleG, MARK, diameter, seat, holeDeg, places, givenGMm, rim());
         }
+
+        private String rim() {
+            return segments == 0
+                    ? ""
+                    : ", \"rim_width\": 40, \"segments\": %d, \"rim_segments_g\": [%s]"
+                            .formatted(segments, String.join(", ", Collections.nCopies(segments, "" + SEGMENT_G)));
+        }
+    }
+
+    /** A rim of even segments, read off the scale alike: what each weighs beyond that reading is drawn. */
+    private static final double SEGMENT_G = 200;
+
+    private static final double RIM_INNER = HUB + 100;
+    private static final double RIM_OUTER = RIM_INNER + 40;
+
+    /** From the axle to a segment's balance point, by summing small pieces of the ring. */
+    private static double segmentAway(int segments) {
+        double mass = 0;
+        double moment = 0;
+        for (int i = 0; i < 400; i++) {
+            double r = RIM_INNER + (RIM_OUTER - RIM_INNER) * (i + 0.5) / 400;
+            for (int k = 0; k < 400; k++) {
+                double angle = Math.PI / segments * (2 * (k + 0.5) / 400 - 1);
+                mass += r;
+                moment += r * r * Math.cos(angle);
+            }
+        }
+        return moment / mass;
     }
 
     /** The pattern's members: length and diameter. */
@@ -67,14 +97,16 @@ class ExpectedUnbalanceTest {
 
     @ParameterizedTest
     @CsvSource({
-        "8,  8,  0,    0, 0.1, 0.4,  0.25, 0.25, 0",
-        "8,  10, 0,    0, 1,   0.05, 0.05, 0.01, 0",
-        "7,  7,  0, 5000, 0.1, 0.4,  0.25, 0.25, 0",
-        "9,  9,  9,    0, 0.1, 0.4,  0.25, 0.1,  1.2",
-        "7,  9,  5,    0, 0.1, 0.4,  0.1,  0.05, 1.2",
-        "8,  8,  6,  300, 0.1, 0.4,  0.1,  0.05, 0.8",
-        "6,  6,  2,    0, 0.1, 0.4,  0.5,  0.3,  0",
-        "4,  5,  0,   20, 2,   0.4,  0.25, 1,    0"
+        "8,  8,  0,    0, 0.1, 0.4,  0.25, 0.25, 0, 0",
+        "8,  10, 0,    0, 1,   0.05, 0.05, 0.01, 0, 0",
+        "7,  7,  0, 5000, 0.1, 0.4,  0.25, 0.25, 0, 0",
+        "9,  9,  9,    0, 0.1, 0.4,  0.25, 0.1,  1.2, 0",
+        "7,  9,  5,    0, 0.1, 0.4,  0.1,  0.05, 1.2, 0",
+        "8,  8,  6,  300, 0.1, 0.4,  0.1,  0.05, 0.8, 0",
+        "6,  6,  2,    0, 0.1, 0.4,  0.5,  0.3,  0, 0",
+        "4,  5,  0,   20, 2,   0.4,  0.25, 1,    0, 0",
+        "8,  8,  8,    0, 1,   0.1,  0.05, 0.02, 0, 4",
+        "9,  9,  0,    0, 5,   0.05, 0.05, 0.01, 0, 3"
     })
     void nine_of_ten_wheels_lie_in_the_range_told(
             int places,
@@ -85,8 +117,10 @@ class ExpectedUnbalanceTest {
             double diameter,
             double seat,
             double holeDeg,
-            double scatterMm) {
-        Kind kind = new Kind(places, pieces, measured, givenGMm, scaleG, diameter, seat, holeDeg, scatterMm);
+            double scatterMm,
+            int segments) {
+        Kind kind = new Kind(places, pieces, measured, givenGMm, scaleG, diameter, seat, holeDeg, scatterMm, segments);
+        double segmentAway = segments == 0 ? 0 : segmentAway(segments);
         Random random = new Random(Long.getLong("turnalike.simulation", 20261128) * 7919 + pieces);
         int inside = 0;
         double sum = 0;
@@ -122,6 +156,12 @@ class ExpectedUnbalanceTest {
                     double at = 2 * Math.PI * k / places + Math.toRadians(uniform(random, holeDeg));
                     x += mass * reach * Math.cos(at);
                     y += mass * reach * Math.sin(at);
+                }
+                for (int k = 0; k < segments; k++) {
+                    double mass = SEGMENT_G + uniform(random, scaleG / 2);
+                    double at = 2 * Math.PI * (k + 0.5) / segments;
+                    x += mass * segmentAway * Math.cos(at);
+                    y += mass * segmentAway * Math.sin(at);
                 }
                 double unbalance = Math.hypot(x, y);
                 sum += unbalance / WHEELS / DRAWS;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.function.Consumer;
@@ -56,6 +57,41 @@ class RowFitTest {
 
     private static RowFit fit(Consumer<ObjectNode> frame) {
         Job job = job(frame);
+        return (RowFit) job.frame()
+                .orElseThrow()
+                .fit(job.pattern(), job.wood().density(), UnitSystem.METRIC)
+                .orElseThrow();
+    }
+
+    /** A square end lies on a sloping rail only when it is cut to the slope: at 45 degrees half its side further on the longer side. */
+    @Test
+    void an_end_without_a_tenon_is_cut_to_the_slope_and_takes_its_wood_from_the_blank() {
+        ObjectNode root =
+                tree(frame -> frame.put("places", 9).put("clear", 1000).put("rake_deg", 45));
+        var members = (ArrayNode) root.at("/pattern/members");
+        members.removeAll();
+        members.addObject().put("kind", "square").put("length", 100);
+        members.addObject().put("kind", "cylinder").put("length", 500).put("diameter", 30);
+        members.addObject().put("kind", "tenon").put("length", 20).put("diameter", 16);
+        RowFit fit = squareEnded(root, 640);
+        assertThat(fit.cuts()).singleElement().satisfies(cut -> {
+            assertThat(cut.upper()).isFalse();
+            assertThat(cut.beyond().mm()).isCloseTo(20, within(1e-9));
+        });
+        assertThat(fit.facts(UnitSystem.METRIC))
+                .anyMatch(line ->
+                        line.contains("no tenon at the lower end: cut it on the slope, 45.00 degrees off square"));
+        assertThat(fit.misfits()).isEmpty();
+        assertThat(squareEnded(root, 639).misfits()).singleElement().satisfies(misfit -> assertThat(misfit.sentence())
+                .contains("too short", "640 mm"));
+        assertThat(fit(frame -> frame.put("places", 9).put("clear", 1000).put("rake_deg", 45))
+                        .cuts())
+                .isEmpty();
+    }
+
+    private static RowFit squareEnded(ObjectNode root, int blank) {
+        ((ObjectNode) root.at("/pattern/stock")).put("length", blank);
+        Job job = JobReader.read(Json.print(root)).job().orElseThrow();
         return (RowFit) job.frame()
                 .orElseThrow()
                 .fit(job.pattern(), job.wood().density(), UnitSystem.METRIC)
