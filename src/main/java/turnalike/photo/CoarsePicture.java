@@ -50,6 +50,11 @@ final class CoarsePicture {
         return new CoarsePicture(block, width, height, planes);
     }
 
+    /** The same with other colours. */
+    CoarsePicture with(float[][] other) {
+        return new CoarsePicture(block, width, height, other);
+    }
+
     /** How many pixels of the picture, in each direction, one of these is. */
     int block() {
         return block;

@@ -44,10 +44,13 @@ final class FlatSections {
 
     private final SquaredContour contour;
 
+    private final Lens lens;
+
     private final float[] colour = new float[3];
 
-    FlatSections(Picture picture, RoundOutline outline, SquaredContour contour) {
+    FlatSections(Picture picture, RoundOutline outline, SquaredContour contour, Lens lens) {
         this.picture = picture;
+        this.lens = lens;
         this.outline = outline;
         this.contour = contour;
     }
@@ -158,7 +161,8 @@ final class FlatSections {
             double half = outline.radiusUnits(k);
             for (int h = 0; h < ACROSS; h++) {
                 double across = half * (-EDGE + 2 * EDGE * h / (ACROSS - 1));
-                PixelPoint pixel = contour.sight().pixel(along, across);
+                PixelPoint straight = contour.sight().pixel(along, across);
+                PixelPoint pixel = lens.bent(straight.x(), straight.y());
                 int px = (int) Math.max(0, Math.min(picture.width() - 1, pixel.x()));
                 int py = (int) Math.max(0, Math.min(picture.height() - 1, pixel.y()));
                 picture.linear(px, py, colour);

@@ -1,6 +1,7 @@
 package turnalike.photo;
 
 import java.util.Arrays;
+import java.util.SplittableRandom;
 
 /**
  * What lies behind the piece: a smooth change of colour over the picture, fitted so that what stands on it hardly counts, and how far each
@@ -24,11 +25,77 @@ final class Ground {
      * @param byHue whether darkness alone counts for nothing: no shadow is then taken for the piece, and no piece of the ground's own hue found
      */
     static float[] distance(CoarsePicture picture, boolean byHue) {
+        Surface ground = surface(picture, new byte[0]);
+        return distances(picture, ground.terms, ground.spread, byHue);
+    }
+
+    /**
+     * A smooth change of colour.
+     *
+     * @param terms of each colour
+     * @param spread how far what it was fitted to strays from it
+     */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
+    private record Surface(double[][] terms, double[] spread) {}
+
+    /**
+     * The picture with what does not show painted like the ground that does, straying as that does.
+     *
+     * @param picture the picture
+     * @param shows 1 where it stays as it is
+     */
+    static CoarsePicture painted(CoarsePicture picture, byte[] shows) {
+        int w = picture.width();
+        Surface ground = surface(picture, shows);
+        double[][] bounds = bounds(picture, shows, ground);
+        float[][] planes = new float[3][];
+        SplittableRandom dice = new SplittableRandom(w);
+        for (int c = 0; c < 3; c++) {
+            planes[c] = picture.planes()[c].clone();
+            for (int i = 0; i < shows.length; i++) {
+                if (shows[i] == 0) {
+                    double light = dot(ground.terms[c], basis(picture, i));
+                    double within = Math.max(bounds[c][0], Math.min(bounds[c][1], light));
+                    planes[c][i] = (float) Math.max(0, within + ground.spread[c] * (2 * dice.nextDouble() - 1));
+                }
+            }
+        }
+        return picture.with(planes);
+    }
+
+    /** The least and the most light of the ground where it shows; beyond, the surface may run off. */
+    private static double[][] bounds(CoarsePicture picture, byte[] shows, Surface ground) {
+        double[][] bounds = new double[3][];
+        for (int c = 0; c < 3; c++) {
+            bounds[c] = new double[] {Double.POSITIVE_INFINITY, 0};
+            for (int i = 0; i < shows.length; i++) {
+                if (shows[i] > 0) {
+                    double light = dot(ground.terms[c], basis(picture, i));
+                    bounds[c][0] = Math.min(bounds[c][0], light);
+                    bounds[c][1] = Math.max(bounds[c][1], light);
+                }
+            }
+        }
+        return bounds;
+    }
+
+    private static double[] basis(CoarsePicture picture, int pixel) {
+        int w = picture.width();
+        return basis((double) (pixel % w) / w - 0.5, (double) (pixel / w) / picture.height() - 0.5);
+    }
+
+    /** Begins with the picture's rim, or, where only some of it shows, with the middle colour of that. */
+    private static Surface surface(CoarsePicture picture, byte[] shows) {
         int w = picture.width();
         int h = picture.height();
         double[][] surface = new double[3][];
         double[] spread = {0.25, 0.25, 0.25};
-        boolean first = true;
+        boolean first = shows.length == 0;
+        for (int c = 0; c < 3 && !first; c++) {
+            surface[c] = new double[TERMS];
+            surface[c][0] = middle(picture.planes()[c], shows);
+            spread[c] = 0.1;
+        }
         for (int round = 0; round < 7; round++) {
             double[][] next = new double[3][];
             double[] weightsSum = new double[3];
@@ -36,6 +103,9 @@ final class Ground {
             double[][][] normal = new double[3][TERMS][TERMS + 1];
             for (int y = 0; y < h; y += 2) {
                 for (int x = 0; x < w; x += 2) {
+                    if (shows.length > 0 && shows[y * w + x] == 0) {
+                        continue;
+                    }
                     boolean rim = x < w * 0.08 || x > w * 0.92 || y < h * 0.08 || y > h * 0.92;
                     if (first && !rim) {
                         continue;
@@ -62,7 +132,19 @@ final class Ground {
             surface = next;
             first = false;
         }
-        return distances(picture, surface, spread, byHue);
+        return new Surface(surface, spread);
+    }
+
+    private static double middle(float[] plane, byte[] shows) {
+        float[] values = new float[plane.length];
+        int count = 0;
+        for (int i = 0; i < plane.length; i++) {
+            if (shows[i] > 0) {
+                values[count++] = plane[i];
+            }
+        }
+        Arrays.sort(values, 0, count);
+        return values[count / 2];
     }
 
     private static float[] distances(CoarsePicture picture, double[][] surface, double[] spread, boolean byHue) {

@@ -103,6 +103,8 @@ public sealed interface PhotoTrace permits PhotoTrace.Traced, PhotoTrace.NotSure
         LIKE_GROUND,
         /** Nothing says how long it is. */
         NO_SCALE,
+        /** The printed sheet in the picture does not fit: bent, half hidden, or at odds with the length that was given. */
+        SHEET,
         /** The effort was spent before the end. */
         STOPPED
     }

@@ -20,6 +20,11 @@ final class Sight {
 
     private final double[] along;
 
+    /** Of all rays in the plane of camera and axis the one nearest to the line of sight, and the one square to it towards the end. */
+    private final double[] nearest;
+
+    private final double[] beside;
+
     /**
      * Sets the axis before the camera.
      *
@@ -39,21 +44,30 @@ final class Sight {
         double[] one = {(axis.x() - centreX) / focal, (axis.y() - centreY) / focal, 1};
         double[] direction = {cos, sin, 0};
         across = unit(cross(direction, one));
-        // Of all rays in the plane of camera and axis the one nearest to the line of sight.
         double out = across[2];
-        double[] nearest = unit(new double[] {-out * across[0], -out * across[1], 1 - out * out});
-        double[] beside = cross(nearest, across);
+        nearest = unit(new double[] {-out * across[0], -out * across[1], 1 - out * out});
+        beside = cross(nearest, across);
         if (dot(beside, direction) < 0) {
             for (int i = 0; i < 3; i++) {
                 beside[i] = -beside[i];
             }
         }
-        towards = new double[3];
-        along = new double[3];
-        for (int i = 0; i < 3; i++) {
-            towards[i] = Math.cos(tilt) * nearest[i] + Math.sin(tilt) * beside[i];
-            along[i] = Math.cos(tilt) * beside[i] - Math.sin(tilt) * nearest[i];
-        }
+        towards = towards(tilt);
+        along = along(tilt);
+    }
+
+    /** The direction from the camera square to the axis, if it were tilted so. */
+    double[] towards(double tilt) {
+        return mixed(Math.cos(tilt), nearest, Math.sin(tilt), beside);
+    }
+
+    /** The axis' direction from start to end, if it were tilted so. */
+    double[] along(double tilt) {
+        return mixed(Math.cos(tilt), beside, -Math.sin(tilt), nearest);
+    }
+
+    private static double[] mixed(double a, double[] one, double b, double[] other) {
+        return new double[] {a * one[0] + b * other[0], a * one[1] + b * other[1], a * one[2] + b * other[2]};
     }
 
     /**

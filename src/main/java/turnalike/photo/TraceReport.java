@@ -31,15 +31,17 @@ final class TraceReport {
 
     private final double lengthMm;
 
+    private final Scale scale;
+
     private final EdgeFit.Fitted contour;
 
-    TraceReport(
-            Picture picture, FocalGuess focal, ViewFit fit, ViewFit.View view, Length span, EdgeFit.Fitted contour) {
+    TraceReport(Picture picture, Scale scale, EdgeFit.Fitted contour) {
         this.picture = picture;
-        this.focal = focal;
-        this.fit = fit;
-        this.view = view;
-        lengthMm = span.mm();
+        this.scale = scale;
+        focal = scale.focal();
+        fit = scale.fit();
+        view = scale.view();
+        lengthMm = scale.lengthMm();
         this.contour = contour;
     }
 
@@ -49,7 +51,7 @@ final class TraceReport {
         check(outline, apart);
         RoundOutline farther = other(view.focalUncertainty(), 0);
         RoundOutline tilted = other(0, view.tiltUncertainty());
-        List<FlatSections.Flat> flats = new FlatSections(picture, outline, view.contour()).find();
+        List<FlatSections.Flat> flats = new FlatSections(picture, outline, view.contour(), scale.lens()).find();
         List<Profile.Station> stations = new ArrayList<>();
         for (int k = 0; k < outline.count(); k++) {
             double byFocal = farther.radiusMm(k) - outline.radiusMm(k);
@@ -57,11 +59,15 @@ final class TraceReport {
             double byEdge = edgeMm(outline, k, apart[apart.length / 2]);
             double share = share(flats, k);
             double bySquare = share == 1 ? 0 : SQUARE * outline.radiusMm(k);
+            double byScale = scale.uncertainty() * outline.radiusMm(k);
             stations.add(new Profile.Station(
                     Length.ofMm(outline.placeMm(k)),
                     Length.ofMm(share * outline.radiusMm(k)),
-                    Length.ofMm(
-                            Math.hypot(bySquare, Math.sqrt(byFocal * byFocal + byTilt * byTilt + byEdge * byEdge)))));
+                    Length.ofMm(Math.sqrt(bySquare * bySquare
+                            + byScale * byScale
+                            + byFocal * byFocal
+                            + byTilt * byTilt
+                            + byEdge * byEdge))));
         }
         List<Profile.Stretch> hidden = outline.hiddenStretches(Math.max(0.4, outline.mmPerPixel()));
         return new PhotoTrace.Traced(
@@ -71,7 +77,7 @@ final class TraceReport {
                                 Length.ofMm(outline.placeMm(flat.from())), Length.ofMm(outline.placeMm(flat.to()))))
                         .toList(),
                 outline.mmPerPixel(),
-                "the overall length that was given",
+                scale.from(),
                 focal.from(),
                 overlay(),
                 warnings(outline, flats));
@@ -146,7 +152,7 @@ final class TraceReport {
     }
 
     private List<String> warnings(RoundOutline outline, List<FlatSections.Flat> flats) {
-        List<String> warnings = new ArrayList<>();
+        List<String> warnings = new ArrayList<>(scale.warnings());
         flats.forEach(flat -> warnings.add(square(outline, flat)));
         if (focal.uncertainty() > 0.1) {
             warnings.add(
@@ -213,16 +219,21 @@ final class TraceReport {
         return new PhotoTrace.Overlay(
                 picture.width(),
                 picture.height(),
-                sight.pixel(left[0][0], 0),
-                sight.pixel(left[0][left[0].length - 1], 0),
+                pixel(sight, left[0][0], 0),
+                pixel(sight, left[0][left[0].length - 1], 0),
                 pixels(sight, left),
                 pixels(sight, right));
     }
 
-    private static List<PixelPoint> pixels(Sight sight, double[][] edge) {
+    private PixelPoint pixel(Sight sight, double along, double across) {
+        PixelPoint straight = sight.pixel(along, across);
+        return scale.lens().bent(straight.x(), straight.y());
+    }
+
+    private List<PixelPoint> pixels(Sight sight, double[][] edge) {
         List<PixelPoint> points = new ArrayList<>();
         for (int i = 0; i < edge[0].length; i++) {
-            points.add(sight.pixel(edge[0][i], edge[1][i]));
+            points.add(pixel(sight, edge[0][i], edge[1][i]));
         }
         return points;
     }

@@ -1,5 +1,6 @@
 package turnalike.photo;
 
+import java.util.List;
 import java.util.Optional;
 import turnalike.effort.Effort;
 import turnalike.units.Length;
@@ -14,26 +15,79 @@ final class Tracer {
     static PhotoTrace trace(byte[] bytes, PhotoWish wish, Effort effort) {
         try {
             PictureFile file = PictureFile.read(bytes);
-            Length span = wish.span()
-                    .orElseThrow(() -> new Unsure(
-                            PhotoTrace.Reason.NO_SCALE,
-                            "nothing says how large the piece is",
-                            "give its overall length with --span"));
             CameraData camera = CameraData.of(file.exif());
             Picture picture = Picture.decode(bytes, file, camera.orientation());
             go(effort);
-            CoarsePicture coarse = CoarsePicture.of(picture);
-            BodyFinder.Body body = BodyFinder.find(coarse);
-            go(effort);
-            EdgeFit.Fitted contour = contour(picture, coarse, body, CoarseColour.of(file, camera.orientation()));
-            go(effort);
             FocalGuess focal = FocalGuess.of(wish.view(), camera, picture.width(), picture.height());
-            ViewFit fit = new ViewFit(contour.x(), contour.y(), picture.width(), picture.height(), focal);
-            ViewFit.View view = fit.fit(directed(body, coarse.block(), wish.ends()));
-            return new TraceReport(picture, focal, fit, view, span, contour).answer();
+            SheetReading sheet = SheetReading.of(picture, focal, wish.sheet());
+            Optional<Length> span = wish.span()
+                    .or(() -> sheet.relied().isPresent()
+                            ? Optional.empty()
+                            : wish.sheet().without());
+            checkScale(sheet, span);
+            go(effort);
+            BodySearch.Found found = BodySearch.find(CoarsePicture.of(picture), sheet.view());
+            go(effort);
+            CoarsePicture coarse = found.coarse();
+            EdgeFit.Fitted contour =
+                    contour(picture, coarse, found.body(), CoarseColour.of(file, camera.orientation()));
+            go(effort);
+            Sight.AxisLine axis = directed(found.body(), coarse.block(), wish.ends());
+            Scale scale = sheet.relied().isPresent()
+                    ? bySheet(picture, sheet, wish, contour, axis)
+                    : bySpan(picture, focal, span.orElseThrow(), contour, axis);
+            return new TraceReport(
+                            picture, scale.warned(sheet.trouble().map(what -> what + ": it was not used")), contour)
+                    .answer();
         } catch (Unsure unsure) {
             return unsure.answer();
         }
+    }
+
+    private static void checkScale(SheetReading sheet, Optional<Length> span) throws Unsure {
+        if (span.isEmpty() && sheet.relied().isEmpty()) {
+            if (sheet.trouble().isPresent()) {
+                throw new Unsure(
+                        PhotoTrace.Reason.SHEET,
+                        sheet.trouble().orElseThrow(),
+                        "tape the pages down flat, keep three squares and more in sight, or give the piece's overall length with --span");
+            }
+            throw new Unsure(
+                    PhotoTrace.Reason.NO_SCALE,
+                    "nothing says how large the piece is",
+                    "give its overall length with --span, or take it on the printed sheet");
+        }
+    }
+
+    private static Scale bySpan(
+            Picture picture, FocalGuess focal, Length span, EdgeFit.Fitted contour, Sight.AxisLine axis) throws Unsure {
+        ViewFit fit = new ViewFit(
+                contour.x(), contour.y(), picture.width(), picture.height(), focal, ViewFit.TiltGuess.BY_EYE);
+        return new Scale(
+                fit,
+                fit.fit(axis),
+                focal,
+                Lens.none(picture.width(), picture.height()),
+                span.mm(),
+                0,
+                "the overall length that was given",
+                List.of());
+    }
+
+    private static Scale bySheet(
+            Picture picture, SheetReading sheet, PhotoWish wish, EdgeFit.Fitted contour, Sight.AxisLine axis)
+            throws Unsure {
+        Lens lens = sheet.relied().orElseThrow().lens();
+        double[][] straight = new double[2][contour.x().length];
+        for (int i = 0; i < straight[0].length; i++) {
+            PixelPoint point = lens.straight(contour.x()[i], contour.y()[i]);
+            straight[0][i] = point.x();
+            straight[1][i] = point.y();
+        }
+        PixelPoint on = lens.straight(axis.x(), axis.y());
+        return new SheetScale(picture, sheet, wish, straight)
+                .scale(new Sight.AxisLine(on.x(), on.y(), axis.angle()))
+                .checkedBy(wish.span());
     }
 
     private static void go(Effort effort) throws Unsure {

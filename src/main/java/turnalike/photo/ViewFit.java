@@ -17,15 +17,26 @@ final class ViewFit {
 
     private final FocalGuess focal;
 
-    /** A priori a camera is held square to the piece to about this, radians. */
-    private static final double TILT_GUESS = Math.toRadians(2.5);
+    private final TiltGuess tiltGuess;
 
-    ViewFit(double[] x, double[] y, int width, int height, FocalGuess focal) {
+    /**
+     * What is thought of the tilt before the ends are asked, radians.
+     *
+     * @param tilt the guess
+     * @param uncertainty one standard deviation
+     */
+    record TiltGuess(double tilt, double uncertainty) {
+        /** A camera held square to the piece by eye. */
+        static final TiltGuess BY_EYE = new TiltGuess(0, Math.toRadians(2.5));
+    }
+
+    ViewFit(double[] x, double[] y, int width, int height, FocalGuess focal, TiltGuess tiltGuess) {
         this.x = x;
         this.y = y;
         this.width = width;
         this.height = height;
         this.focal = focal;
+        this.tiltGuess = tiltGuess;
     }
 
     /**
@@ -53,8 +64,8 @@ final class ViewFit {
     View fit(Sight.AxisLine guess) throws Unsure {
         Sight.AxisLine axis = guess;
         double logFocal = 0;
-        double tilt = 0;
-        double[] uncertain = {focal.uncertainty(), TILT_GUESS};
+        double tilt = tiltGuess.tilt();
+        double[] uncertain = {focal.uncertainty(), tiltGuess.uncertainty()};
         for (int round = 0; round < 8; round++) {
             axis = straightened(axis, logFocal, tilt);
             double step = 1e-3;
@@ -63,7 +74,7 @@ final class ViewFit {
             double[][] byTilt = residuals(axis, logFocal, tilt + step);
             double[][] rows = {
                 {1 / square(focal.uncertainty()), 0, -logFocal / square(focal.uncertainty())},
-                {0, 1 / square(TILT_GUESS), -tilt / square(TILT_GUESS)}
+                {0, 1 / square(tiltGuess.uncertainty()), (tiltGuess.tilt() - tilt) / square(tiltGuess.uncertainty())}
             };
             for (int k = 0; k < 2; k++) {
                 if (here[k][1] < 1 && byFocal[k][1] < 1 && byTilt[k][1] < 1) {

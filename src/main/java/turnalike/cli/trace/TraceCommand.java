@@ -31,26 +31,31 @@ import turnalike.units.UnitSystem;
             "A table (CSV) has the columns x and diameter, or side where the piece is square; two rows at one place are a shoulder. A drawing"
                     + " (SVG, DXF) has one closed outline, or half of one closed along its axis.",
             "With --out, also a job file ready for plan, and a picture of the members under what was read.",
+            "A photograph with the printed sheet in it (--sheet) needs no length; with both, they check each other.",
             "With --against JOB, a finished piece is held against its pattern: where each member stands, how thick it is, and how sure that is."
         },
         footer = {
             "",
             "Examples: turnalike trace points.csv --units in --snap --out copy",
+            "          turnalike trace --sheet --pages 3 --paper letter --out sheet",
             "          turnalike trace piece7.jpg --against 7k3m-2x9q-ht4d --store shop.db --log 7"
         },
         mixinStandardHelpOptions = true)
 public final class TraceCommand implements Runnable {
     @Parameters(
             paramLabel = "SOURCE",
+            arity = "0..1",
             description = "A photograph (*.jpg, *.png), measured points (*.csv) or a drawn outline (*.svg, *.dxf).")
+    private Optional<Path> given = Optional.empty();
+
     private Path source = Path.of("");
 
     @Option(
             names = "--span",
             paramLabel = "LENGTH",
             description =
-                    "The piece's overall length: what a photograph or drawing is scaled to. A photograph held against a job without it is"
-                            + " taken to be as long as the pattern.")
+                    "The piece's overall length: what a photograph or drawing is scaled to. A photograph held against a job without it, and"
+                            + " without the sheet, is taken to be as long as the pattern.")
     private Optional<String> span = Optional.empty();
 
     @Option(
@@ -78,6 +83,9 @@ public final class TraceCommand implements Runnable {
     private boolean json;
 
     @Mixin
+    private SheetOptions sheet = new SheetOptions();
+
+    @Mixin
     private AgainstOptions against = new AgainstOptions();
 
     @Spec
@@ -85,18 +93,32 @@ public final class TraceCommand implements Runnable {
 
     @Override
     public void run() {
+        if (sheet.isAskedFor()) {
+            PrintWriter console = spec.commandLine().getOut();
+            console.print(sheet.write(given, out, units.map(TraceCommand::units)));
+            console.flush();
+            return;
+        }
+        source = given.orElseThrow(() -> UserError.of(
+                "SOURCE", "is missing", "name a photograph, a table or a drawing; or print the sheet with --sheet"));
         Optional<Job> job = against.findJob();
-        Optional<UnitSystem> given = units.map(TraceCommand::units);
-        UnitSystem in = given.orElse(UnitSystem.METRIC);
-        UnitSystem shown = given.or(() -> job.map(Job::units)).orElse(UnitSystem.METRIC);
-        Optional<Length> told = span.map(text -> length("--span", text, in));
-        boolean asPattern = told.isEmpty() && job.isPresent() && TraceSource.isPhotograph(source);
+        Optional<UnitSystem> told = units.map(TraceCommand::units);
+        UnitSystem in = told.orElse(UnitSystem.METRIC);
+        UnitSystem shown = told.or(() -> job.map(Job::units)).orElse(UnitSystem.METRIC);
+        Optional<Length> overall = span.map(text -> length("--span", text, in));
+        Optional<Length> pattern = TraceSource.isPhotograph(source)
+                ? job.map(each -> each.pattern().length())
+                : Optional.empty();
         TraceWish wish = new TraceWish(
                 in,
-                asPattern ? job.map(each -> each.pattern().length()) : told,
+                overall,
                 error.map(text -> length("--error", text, in)),
-                snap ? Snap.in(in) : Snap.NONE);
+                snap ? Snap.in(in) : Snap.NONE,
+                sheet.known((option, text) -> length(option, text, in)).orLength(pattern));
         Traced traced = TraceSource.trace(source, wish);
+        // As long as the pattern to the last digit: taken from it, for want of a span and a sheet.
+        boolean asPattern = overall.isEmpty()
+                && pattern.equals(Optional.of(traced.original().profile().length()));
         Optional<AgainstReport> report = job.map(each -> against.report(each, traced, !asPattern, shown));
         Optional<OutputFolder> folder = out.map(OutputFolder::new);
         folder.ifPresent(each -> write(traced, report, shown, each));

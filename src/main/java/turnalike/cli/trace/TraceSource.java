@@ -57,7 +57,7 @@ final class TraceSource {
         if (wish.error().isPresent()) {
             throw UserError.of("--error", "a photograph tells its own uncertainty", "leave it out");
         }
-        PhotoWish known = new PhotoWish(wish.span(), Optional.empty(), Optional.empty());
+        PhotoWish known = new PhotoWish(wish.span(), Optional.empty(), Optional.empty(), wish.sheet());
         PhotoTrace answer = PhotoTrace.of(InputFiles.picture(source), known, Effort.unlimited());
         if (answer instanceof PhotoTrace.NotSure unsure) {
             throw UserError.of(String.valueOf(source.getFileName()), unsure.what(), unsure.mend());

@@ -34,6 +34,8 @@ public enum Pen {
     INK_FILL(Palette.INK, null, 0),
     /** A light grey area, for every other row of a table. */
     TINT(Palette.TINT, null, 0),
+    /** A white area, in a black one. */
+    WHITE(Palette.PAPER, null, 0),
     /** White under a line: hides what lies beneath. */
     PAPER(Palette.PAPER, Palette.INK, 0.3);
 

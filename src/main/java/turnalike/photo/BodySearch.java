@@ -1,0 +1,69 @@
+package turnalike.photo;
+
+import java.util.Optional;
+
+/** Looks for the piece where it may be: on the sheet's blank band first, if there is a sheet, then beside it. */
+final class BodySearch {
+    /** A ground of which less shows than this share of the picture cannot be told. */
+    private static final double LEAST_SHOWN = 0.04;
+
+    private BodySearch() {}
+
+    /**
+     * A piece found.
+     *
+     * @param body the piece
+     * @param coarse the coarse picture that it was found in, the sheet's printing painted over
+     */
+    record Found(BodyFinder.Body body, CoarsePicture coarse) {}
+
+    static Found find(CoarsePicture coarse, Optional<SheetView> sheet) throws Unsure {
+        if (sheet.isEmpty()) {
+            return new Found(BodyFinder.find(coarse), coarse);
+        }
+        SheetCover cover = new SheetCover(coarse, sheet.orElseThrow());
+        byte[] band = cover.band();
+        CoarsePicture inBand = Ground.painted(coarse, band);
+        Optional<Unsure> why = Optional.empty();
+        try {
+            BodyFinder.Body body = find(inBand, band);
+            if (!cover.reachesOut(band, body.mask())) {
+                return new Found(body, inBand);
+            }
+            why = Optional.of(new Unsure(
+                    PhotoTrace.Reason.SHEET,
+                    "the piece reaches out of the sheet's blank band: over its squares, or past the last page",
+                    "lay it along the band and lay on one page more, or lay the sheet beside it"));
+        } catch (Unsure empty) {
+            // Nothing there: it may lie beside the sheet.
+        }
+        byte[] beside = cover.beside();
+        CoarsePicture around = Ground.painted(coarse, beside);
+        try {
+            BodyFinder.Body body = find(around, beside);
+            if (!cover.reachesOut(beside, body.mask())) {
+                return new Found(body, around);
+            }
+        } catch (Unsure nothing) {
+            throw why.orElse(nothing);
+        }
+        throw why.orElseGet(() -> new Unsure(
+                PhotoTrace.Reason.SHEET,
+                "the piece lies over a page's rim",
+                "lay it wholly on the sheet's blank band, or wholly beside the sheet"));
+    }
+
+    private static BodyFinder.Body find(CoarsePicture painted, byte[] shows) throws Unsure {
+        int count = 0;
+        for (byte each : shows) {
+            count += each;
+        }
+        if (count < LEAST_SHOWN * shows.length) {
+            throw new Unsure(
+                    PhotoTrace.Reason.NO_PIECE,
+                    "the sheet fills the picture, and no piece lies on its blank band",
+                    "lay the piece along the band, or beside the sheet, and take it whole");
+        }
+        return BodyFinder.find(painted);
+    }
+}
