@@ -2,6 +2,7 @@ package turnalike.photo;
 
 import java.util.Optional;
 import turnalike.effort.Effort;
+import turnalike.effort.Progress;
 import turnalike.units.Length;
 
 /** The stages one after the other: file, picture, body, contour, view, profile. */
@@ -20,23 +21,26 @@ final class Tracer {
                             "nothing says how large the piece is",
                             "give its overall length with --span"));
             CameraData camera = CameraData.of(file.exif());
+            go(effort, "reading the picture");
             Picture picture = Picture.decode(bytes, file, camera.orientation());
-            go(effort);
+            go(effort, "finding the piece");
             CoarsePicture coarse = CoarsePicture.of(picture);
-            BodyFinder.Body body = BodyFinder.find(coarse);
-            go(effort);
+            BodyFinder.Body body = BodyFinder.find(coarse, PointedPlace.of(wish.ends(), coarse.block()));
+            go(effort, "following its edges");
             EdgeFit.Fitted contour = contour(picture, coarse, body, CoarseColour.of(file, camera.orientation()));
-            go(effort);
+            go(effort, "working out where the camera stood");
             FocalGuess focal = FocalGuess.of(wish.view(), camera, picture.width(), picture.height());
             ViewFit fit = new ViewFit(contour.x(), contour.y(), picture.width(), picture.height(), focal);
             ViewFit.View view = fit.fit(directed(body, coarse.block(), wish.ends()));
-            return new TraceReport(picture, focal, fit, view, span, contour).answer();
+            PointedEnds ends = PointedEnds.of(view, span, wish.ends());
+            return ends.cut(new TraceReport(picture, focal, fit, view, ends.whole(), contour).answer());
         } catch (Unsure unsure) {
             return unsure.answer();
         }
     }
 
-    private static void go(Effort effort) throws Unsure {
+    private static void go(Effort effort, String next) throws Unsure {
+        effort.report(new Progress(next, 0, 0));
         if (effort.spent()) {
             throw new Unsure(PhotoTrace.Reason.STOPPED, "it was stopped before the end", "give it more time");
         }

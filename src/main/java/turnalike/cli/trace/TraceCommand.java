@@ -18,6 +18,7 @@ import turnalike.job.Job;
 import turnalike.job.answer.TraceJson;
 import turnalike.job.edit.TracedJob;
 import turnalike.job.kept.JobText;
+import turnalike.job.original.OriginalWish;
 import turnalike.job.pieces.AgainstReport;
 import turnalike.trace.Snap;
 import turnalike.trace.Traced;
@@ -91,7 +92,7 @@ public final class TraceCommand implements Runnable {
         UnitSystem shown = given.or(() -> job.map(Job::units)).orElse(UnitSystem.METRIC);
         Optional<Length> told = span.map(text -> length("--span", text, in));
         boolean asPattern = told.isEmpty() && job.isPresent() && TraceSource.isPhotograph(source);
-        TraceWish wish = new TraceWish(
+        OriginalWish wish = OriginalWish.of(
                 in,
                 asPattern ? job.map(each -> each.pattern().length()) : told,
                 error.map(text -> length("--error", text, in)),
