@@ -48,7 +48,7 @@
   const traced = () => document.getElementById("traced");
   const look = async () => {
     const now = traced();
-    if (!now || now.dataset.running !== "true") return;
+    if (!now || now.dataset.running !== "yes") return;
     const answer = await fetch(now.dataset.address, { headers: { "HX-Request": "true" } }).catch(() => null);
     const text = answer ? await answer.text() : "";
     if (!answer || !text.includes('id="traced"')) {
@@ -59,7 +59,7 @@
     const came = document.createElement("template");
     came.innerHTML = text;
     const next = came.content.querySelector("#traced");
-    if (next.dataset.running === "true") {
+    if (next.dataset.running === "yes") {
       document.getElementById("progress").textContent = next.querySelector("#progress").textContent;
       setTimeout(look, 600);
     } else {
@@ -75,16 +75,18 @@
     const picture = overlay.querySelector("svg");
     const width = Number(overlay.dataset.width);
     const height = Number(overlay.dataset.height);
-    const perPixel = () => picture.getBoundingClientRect().width / width;
+    // The picture may stand narrower than its frame: only its own matrix knows where.
+    const box = picture.viewBox.baseVal;
+    const perPixel = () => (picture.getScreenCTM().a * box.width) / width;
     const field = (end, way) => document.getElementById(`${end}_${way}`);
     const value = (end, way) => Number(field(end, way).value.replace(",", "."));
     const made = {};
     const place = () => {
       const frame = overlay.getBoundingClientRect();
-      const box = picture.getBoundingClientRect();
+      const at = picture.getScreenCTM();
       for (const end of ["start", "end"]) {
-        made[end].style.left = `${box.left - frame.left - overlay.clientLeft + value(end, "x") * perPixel()}px`;
-        made[end].style.top = `${box.top - frame.top - overlay.clientTop + value(end, "y") * perPixel()}px`;
+        made[end].style.left = `${at.e - frame.left - overlay.clientLeft + value(end, "x") * perPixel()}px`;
+        made[end].style.top = `${at.f - frame.top - overlay.clientTop + value(end, "y") * perPixel()}px`;
       }
     };
     const set = (end, x, y) => {

@@ -1,7 +1,7 @@
 package turnalike.web.copy;
 
 import java.security.SecureRandom;
-import java.util.Base64;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -33,7 +33,7 @@ final class CopyRuns {
         }
         byte[] drawn = new byte[16];
         dice.nextBytes(drawn);
-        CopyRun run = new CopyRun(Base64.getUrlEncoder().withoutPadding().encodeToString(drawn), sent, form, against);
+        CopyRun run = new CopyRun(HexFormat.of().formatHex(drawn), sent, form, against);
         runs.put(run.id(), run);
         while (runs.size() > KEPT || (runs.size() > 1 && bytes() > MOST_BYTES)) {
             runs.remove(runs.keySet().iterator().next()).stop();

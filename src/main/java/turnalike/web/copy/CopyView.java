@@ -161,6 +161,11 @@ public record CopyView(
         return TracePicture.svg(traced().orElseThrow(), units()).inline();
     }
 
+    /** A file that is no picture is none with other words either. */
+    public boolean canBeTracedAgain() {
+        return hasPicture() || run.filter(each -> !each.sent().isPhotograph()).isPresent();
+    }
+
     // ---- the photograph
 
     public boolean hasPicture() {

@@ -193,7 +193,7 @@ class CopyFeatureTest {
                     .contains("Unlike the pattern by")
                     .contains("Put it into the log")
                     .contains("The piece over its pattern")
-                    .doesNotContain("--");
+                    .doesNotContain(" --");
             assertThat(kept(served, id).pieces()).isEmpty();
             HttpResponse<String> logged = served.post(Originals.address(checked.body()) + "/log", "");
             assertThat(logged.headers().firstValue("Location").orElseThrow()).endsWith("/pieces");

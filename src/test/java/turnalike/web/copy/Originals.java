@@ -58,7 +58,7 @@ public final class Originals {
         String address = sent.headers().firstValue("Location").orElseThrow();
         address = address.replaceFirst("^https?://[^/]+", "");
         HttpResponse<String> answer = served.get(address);
-        while (answer.body().contains("data-running=\"true\"")) {
+        while (answer.body().contains("data-running=\"yes\"")) {
             Thread.sleep(100);
             answer = served.get(address);
         }
