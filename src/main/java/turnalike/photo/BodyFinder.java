@@ -20,8 +20,11 @@ final class BodyFinder {
 
     private final int height;
 
-    private BodyFinder(CoarsePicture picture) {
+    private final Optional<PointedPlace> pointed;
+
+    private BodyFinder(CoarsePicture picture, Optional<PointedPlace> pointed) {
         this.picture = picture;
+        this.pointed = pointed;
         width = picture.width();
         height = picture.height();
     }
@@ -40,8 +43,9 @@ final class BodyFinder {
     @SuppressWarnings("ArrayRecordComponent") // never compared, and large
     record Body(byte[] mask, double x, double y, double angle, double from, double to, double widest) {}
 
-    static Body find(CoarsePicture picture) throws Unsure {
-        return new BodyFinder(picture).find();
+    /** @param pointed where the piece lies, if somebody pointed at it: what else is in the picture is then passed over */
+    static Body find(CoarsePicture picture, Optional<PointedPlace> pointed) throws Unsure {
+        return new BodyFinder(picture, pointed).find();
     }
 
     private Body find() throws Unsure {
@@ -59,7 +63,9 @@ final class BodyFinder {
         if (likely.isEmpty()) {
             throw new Unsure(
                     PhotoTrace.Reason.NO_PIECE,
-                    "nothing in the picture looks like a turned piece",
+                    pointed.isPresent()
+                            ? "nothing between the ends pointed at looks like a turned piece"
+                            : "nothing in the picture looks like a turned piece",
                     "take it whole and from the side, on a plain ground of another colour");
         }
         Blob best = likely.get(0);
@@ -141,7 +147,8 @@ final class BodyFinder {
         List<Blob> likely = Arrays.stream(Blob.of(labels.data, count, width, height))
                 .filter(blob -> blob.slenderness() >= 1.8
                         && blob.length() >= 0.15 * Math.min(width, height)
-                        && blob.area() > 150)
+                        && blob.area() > 150
+                        && (pointed.isEmpty() || pointed.get().isAt(blob)))
                 .sorted(Comparator.comparingDouble(BodyFinder::weight).reversed())
                 .toList();
         return new Patches(distance, labels, likely);

@@ -17,16 +17,16 @@ final class BodySearch {
      */
     record Found(BodyFinder.Body body, CoarsePicture coarse) {}
 
-    static Found find(CoarsePicture coarse, Optional<SheetView> sheet) throws Unsure {
+    static Found find(CoarsePicture coarse, Optional<SheetView> sheet, Optional<PointedPlace> pointed) throws Unsure {
         if (sheet.isEmpty()) {
-            return new Found(BodyFinder.find(coarse), coarse);
+            return new Found(BodyFinder.find(coarse, pointed), coarse);
         }
         SheetCover cover = new SheetCover(coarse, sheet.orElseThrow());
         byte[] band = cover.band();
         CoarsePicture inBand = Ground.painted(coarse, band);
         Optional<Unsure> why = Optional.empty();
         try {
-            BodyFinder.Body body = find(inBand, band);
+            BodyFinder.Body body = find(inBand, band, pointed);
             if (!cover.reachesOut(band, body.mask())) {
                 return new Found(body, inBand);
             }
@@ -40,7 +40,7 @@ final class BodySearch {
         byte[] beside = cover.beside();
         CoarsePicture around = Ground.painted(coarse, beside);
         try {
-            BodyFinder.Body body = find(around, beside);
+            BodyFinder.Body body = find(around, beside, pointed);
             if (!cover.reachesOut(beside, body.mask())) {
                 return new Found(body, around);
             }
@@ -53,7 +53,8 @@ final class BodySearch {
                 "lay it wholly on the sheet's blank band, or wholly beside the sheet"));
     }
 
-    private static BodyFinder.Body find(CoarsePicture painted, byte[] shows) throws Unsure {
+    private static BodyFinder.Body find(CoarsePicture painted, byte[] shows, Optional<PointedPlace> pointed)
+            throws Unsure {
         int count = 0;
         for (byte each : shows) {
             count += each;
@@ -64,6 +65,6 @@ final class BodySearch {
                     "the sheet fills the picture, and no piece lies on its blank band",
                     "lay the piece along the band, or beside the sheet, and take it whole");
         }
-        return BodyFinder.find(painted);
+        return BodyFinder.find(painted, pointed);
     }
 }

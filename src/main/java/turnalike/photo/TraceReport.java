@@ -45,7 +45,7 @@ final class TraceReport {
         this.contour = contour;
     }
 
-    PhotoTrace answer() throws Unsure {
+    PhotoTrace.Traced answer() throws Unsure {
         RoundOutline outline = RoundOutline.of(view.contour(), view.start(), view.end(), lengthMm);
         double[] apart = apartPixels(outline);
         check(outline, apart);

@@ -3,6 +3,7 @@ package turnalike.photo;
 import java.util.List;
 import java.util.Optional;
 import turnalike.effort.Effort;
+import turnalike.effort.Progress;
 import turnalike.units.Length;
 
 /** The stages one after the other: file, picture, body, contour, view, profile. */
@@ -16,8 +17,9 @@ final class Tracer {
         try {
             PictureFile file = PictureFile.read(bytes);
             CameraData camera = CameraData.of(file.exif());
+            go(effort, "reading the picture");
             Picture picture = Picture.decode(bytes, file, camera.orientation());
-            go(effort);
+            go(effort, "looking for the printed sheet");
             FocalGuess focal = FocalGuess.of(wish.view(), camera, picture.width(), picture.height());
             SheetReading sheet = SheetReading.of(picture, focal, wish.sheet());
             Optional<Length> span = wish.span()
@@ -25,20 +27,21 @@ final class Tracer {
                             ? Optional.empty()
                             : wish.sheet().without());
             checkScale(sheet, span);
-            go(effort);
-            BodySearch.Found found = BodySearch.find(CoarsePicture.of(picture), sheet.view());
-            go(effort);
+            go(effort, "finding the piece");
+            CoarsePicture whole = CoarsePicture.of(picture);
+            BodySearch.Found found =
+                    BodySearch.find(whole, sheet.view(), PointedPlace.of(wish.ends(), whole.block()));
+            go(effort, "following its edges");
             CoarsePicture coarse = found.coarse();
             EdgeFit.Fitted contour =
                     contour(picture, coarse, found.body(), CoarseColour.of(file, camera.orientation()));
-            go(effort);
+            go(effort, "working out where the camera stood");
             Sight.AxisLine axis = directed(found.body(), coarse.block(), wish.ends());
-            Scale scale = sheet.relied().isPresent()
+            PointedScale scaled = sheet.relied().isPresent()
                     ? bySheet(picture, sheet, wish, contour, axis)
-                    : bySpan(picture, focal, span.orElseThrow(), contour, axis);
-            return new TraceReport(
-                            picture, scale.warned(sheet.trouble().map(what -> what + ": it was not used")), contour)
-                    .answer();
+                    : bySpan(picture, focal, span.orElseThrow(), contour, axis, wish.ends());
+            Scale scale = scaled.scale().warned(sheet.trouble().map(what -> what + ": it was not used"));
+            return scaled.ends().cut(new TraceReport(picture, scale, contour).answer());
         } catch (Unsure unsure) {
             return unsure.answer();
         }
@@ -59,22 +62,28 @@ final class Tracer {
         }
     }
 
-    private static Scale bySpan(
-            Picture picture, FocalGuess focal, Length span, EdgeFit.Fitted contour, Sight.AxisLine axis) throws Unsure {
+    /** The view with its size, and where the ends that somebody pointed at lie on it. */
+    private record PointedScale(Scale scale, PointedEnds ends) {}
+
+    private static PointedScale bySpan(
+            Picture picture,
+            FocalGuess focal,
+            Length span,
+            EdgeFit.Fitted contour,
+            Sight.AxisLine axis,
+            Optional<PhotoWish.Ends> pointed)
+            throws Unsure {
         ViewFit fit = new ViewFit(
                 contour.x(), contour.y(), picture.width(), picture.height(), focal, ViewFit.TiltGuess.BY_EYE);
-        return new Scale(
-                fit,
-                fit.fit(axis),
-                focal,
-                Lens.none(picture.width(), picture.height()),
-                span.mm(),
-                0,
-                "the overall length that was given",
-                List.of());
+        ViewFit.View view = fit.fit(axis);
+        Lens lens = Lens.none(picture.width(), picture.height());
+        PointedEnds ends = PointedEnds.apart(span, view, lens, pointed);
+        Scale scale = new Scale(
+                fit, view, focal, lens, ends.wholeMm(), 0, "the overall length that was given", List.of());
+        return new PointedScale(scale, ends);
     }
 
-    private static Scale bySheet(
+    private static PointedScale bySheet(
             Picture picture, SheetReading sheet, PhotoWish wish, EdgeFit.Fitted contour, Sight.AxisLine axis)
             throws Unsure {
         Lens lens = sheet.relied().orElseThrow().lens();
@@ -85,12 +94,16 @@ final class Tracer {
             straight[1][i] = point.y();
         }
         PixelPoint on = lens.straight(axis.x(), axis.y());
-        return new SheetScale(picture, sheet, wish, straight)
-                .scale(new Sight.AxisLine(on.x(), on.y(), axis.angle()))
-                .checkedBy(wish.span());
+        Scale alone = new SheetScale(picture, sheet, wish, straight)
+                .scale(new Sight.AxisLine(on.x(), on.y(), axis.angle()));
+        PointedEnds ends = PointedEnds.on(alone.lengthMm(), alone.view(), lens, wish.ends());
+        // What was given is the length between the ends pointed at; the sheet has that of all that was found.
+        Scale checked = alone.checkedBy(wish.span().map(ends::wholeFor));
+        return new PointedScale(checked, PointedEnds.on(checked.lengthMm(), checked.view(), lens, wish.ends()));
     }
 
-    private static void go(Effort effort) throws Unsure {
+    private static void go(Effort effort, String next) throws Unsure {
+        effort.report(new Progress(next, 0, 0));
         if (effort.spent()) {
             throw new Unsure(PhotoTrace.Reason.STOPPED, "it was stopped before the end", "give it more time");
         }

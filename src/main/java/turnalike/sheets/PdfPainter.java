@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.util.Optional;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.util.Matrix;
+import turnalike.drawing.svg.Backdrop;
 import turnalike.drawing.svg.Box;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Path;
@@ -66,6 +67,12 @@ final class PdfPainter implements Shape.Cases<Boolean> {
                 new PdfPainter(stream, fonts, rightMm + group.rightMm(), downMm + group.downMm(), pageHeight, shown);
         group.shapes().forEach(inner::paint);
         return true;
+    }
+
+    /** A photograph lies behind a drawing on the page alone: no sheet is made of one. */
+    @Override
+    public Boolean backdrop(Backdrop backdrop) {
+        return false;
     }
 
     @Override

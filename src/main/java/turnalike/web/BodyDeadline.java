@@ -9,12 +9,15 @@ import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 import org.eclipse.jetty.util.thread.Scheduler;
+import turnalike.web.kit.BodyLimits;
 
 /**
  * Hangs up on a body that is not all there in time. The server's own least rate was not taken: it judges only as further parts are asked
  * for, so that who falls silent is not judged.
  */
 final class BodyDeadline extends Handler.Wrapper {
+    private static final long SLOWEST_FILE_BYTES_A_SECOND = 20_000;
+
     private final long graceMs;
     private final long slowestBytesASecond;
 
@@ -33,8 +36,8 @@ final class BodyDeadline extends Handler.Wrapper {
             return super.handle(request, response, callback);
         }
         // One that does not say how long it is may be as long as any.
-        long length = request.getLength() < 0 ? Doorway.LARGEST_REQUEST : request.getLength();
-        long most = graceMs + TimeUnit.SECONDS.toMillis(length) / slowestBytesASecond;
+        long length = request.getLength() < 0 ? BodyLimits.most(SizedBodies.path(request)) : request.getLength();
+        long most = graceMs + TimeUnit.SECONDS.toMillis(length) / slowest(length);
         EndPoint line = request.getConnectionMetaData().getConnection().getEndPoint();
         Scheduler.Task late = request.getComponents()
                 .getScheduler()
@@ -44,6 +47,13 @@ final class BodyDeadline extends Handler.Wrapper {
                         TimeUnit.MILLISECONDS);
         Request.addCompletionListener(request, failure -> late.cancel());
         return super.handle(new Awaited(request, late), response, callback);
+    }
+
+    /** Whoever sends a photograph has a radio for it: at the rate that a few letters may come at it could take days. */
+    private long slowest(long length) {
+        return length > BodyLimits.TYPED
+                ? Math.max(slowestBytesASecond, SLOWEST_FILE_BYTES_A_SECOND)
+                : slowestBytesASecond;
     }
 
     /** Its deadline ends with the last of its body. */

@@ -19,6 +19,7 @@ import turnalike.job.kept.JobStore;
 import turnalike.job.kept.StoreException;
 import turnalike.units.Problem;
 import turnalike.web.bench.BenchFeature;
+import turnalike.web.copy.CopyFeature;
 import turnalike.web.help.HelpFeature;
 import turnalike.web.job.DragFeature;
 import turnalike.web.job.EditFeature;
@@ -31,6 +32,7 @@ import turnalike.web.jobs.DemoJob;
 import turnalike.web.jobs.JobsFeature;
 import turnalike.web.jobs.StartersFeature;
 import turnalike.web.kit.Assets;
+import turnalike.web.kit.BodyLimits;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.Gate;
 import turnalike.web.kit.Pages;
@@ -109,6 +111,7 @@ public final class Site implements AutoCloseable {
                 new DragFeature(store, pages, plans),
                 new FileFeature(store, pages),
                 new PiecesFeature(store, pages),
+                new CopyFeature(store, pages),
                 new MatchFeature(store, pages),
                 new SheetsFeature(store, pages, plans),
                 new HelpFeature(pages),
@@ -197,7 +200,7 @@ public final class Site implements AutoCloseable {
     private static void told(Context ctx, Pages pages, int status) {
         Problem told =
                 switch (status) {
-                    case 413 -> new Problem("upload", "is larger than a megabyte", "send a smaller file");
+                    case 413 -> BodyLimits.tooLarge(ctx.path());
                     case 404 -> new Problem("address", "there is nothing here", "go back to the list of jobs");
                     default -> new Problem("request", "it cannot be read", "load the page again");
                 };

@@ -358,6 +358,21 @@
   });
   let stepping = 0;
 
+  // ---- the photograph behind the drawing: whether it is shown is remembered on this machine
+  const backed = () => localStorage.getItem("turnalike-behind") !== "no";
+  const back = () => {
+    root.classList.toggle("unbacked", !backed());
+    const tick = document.getElementById("behind");
+    if (tick) tick.checked = backed();
+  };
+  document.addEventListener("change", (event) => {
+    if (event.target.id !== "behind") return;
+    localStorage.setItem("turnalike-behind", event.target.checked ? "yes" : "no");
+    back();
+  });
+  document.addEventListener("turnalike:redrawn", back);
+  document.addEventListener("DOMContentLoaded", back);
+
   document.addEventListener("htmx:load", show);
   // ---- a search that goes on: its progress as it comes, its answer in its place when it is done
   let listening = null;

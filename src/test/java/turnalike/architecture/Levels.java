@@ -56,7 +56,7 @@ final class Levels {
                     Set.of("wood"),
                     Set.of("set"),
                     Set.of(""),
-                    Set.of("keys", "pieces", "boards", "price"),
+                    Set.of("keys", "pieces", "boards", "price", "original"),
                     Set.of("read"),
                     Set.of("kept"),
                     Set.of("edit", "answer"),
@@ -72,7 +72,7 @@ final class Levels {
             "web",
             List.of(
                     Set.of("kit"),
-                    Set.of("jobs", "job", "pieces", "match", "lan", "help"),
+                    Set.of("jobs", "job", "pieces", "match", "lan", "help", "copy"),
                     Set.of("turning", "sheets", "bench"),
                     Set.of("")));
 

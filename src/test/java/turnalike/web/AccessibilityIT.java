@@ -37,11 +37,14 @@ class AccessibilityIT {
                 "",
                 job + "?member=3",
                 job + "/nudges",
+                job + "/copy",
+                job + "/check",
                 job + "/pieces?column=mass_g",
                 job + "/match",
                 job + "/sheets",
                 job + "/look",
                 "starters",
+                "copy",
                 "help",
                 "nowhere");
     }
@@ -74,8 +77,16 @@ class AccessibilityIT {
     void nothing_is_wider_than_a_small_phone_and_every_target_is_large_enough() {
         Page page = browser.page(360, 740);
         String job = "jobs/" + served.demo().text();
-        for (String view :
-                List.of("", job, job + "/nudges", job + "/turning", job + "/pieces", job + "/match", job + "/sheets")) {
+        for (String view : List.of(
+                "",
+                job,
+                job + "/nudges",
+                job + "/copy",
+                job + "/check",
+                job + "/turning",
+                job + "/pieces",
+                job + "/match",
+                job + "/sheets")) {
             page.navigate(served.address() + view);
             page.waitForTimeout(150);
             assertThat(page.evaluate("document.documentElement.scrollWidth"))

@@ -2,14 +2,18 @@ package turnalike.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.regex.Matcher;
@@ -89,6 +93,39 @@ public final class Served implements AutoCloseable {
                 .POST(HttpRequest.BodyPublishers.ofString(form + "&token=" + token))
                 .build();
         return client.send(request, HttpResponse.BodyHandlers.ofString());
+    }
+
+    /** Sends a form with a file as our own page does. */
+    public HttpResponse<String> upload(String path, Map<String, String> fields, String name, byte[] file)
+            throws IOException, InterruptedException {
+        post("/nowhere", "");
+        ByteArrayOutputStream body = new ByteArrayOutputStream();
+        Map<String, String> all = new LinkedHashMap<>(fields);
+        all.put("token", token);
+        for (Map.Entry<String, String> each : all.entrySet()) {
+            body.writeBytes("--edge\r\nContent-Disposition: form-data; name=\"%s\"\r\n\r\n%s\r\n"
+                    .formatted(each.getKey(), each.getValue())
+                    .getBytes(StandardCharsets.UTF_8));
+        }
+        body.writeBytes(
+                "--edge\r\nContent-Disposition: form-data; name=\"file\"; filename=\"%s\"\r\nContent-Type: application/octet-stream\r\n\r\n"
+                        .formatted(name)
+                        .getBytes(StandardCharsets.UTF_8));
+        body.writeBytes(file);
+        body.writeBytes("\r\n--edge--\r\n".getBytes(StandardCharsets.UTF_8));
+        HttpRequest request = request(path)
+                .header("Origin", "http://localhost:" + port())
+                .header("Cookie", "turnalike-token=" + token)
+                .header("Content-Type", "multipart/form-data; boundary=edge")
+                .POST(HttpRequest.BodyPublishers.ofByteArray(body.toByteArray()))
+                .build();
+        return client.send(request, HttpResponse.BodyHandlers.ofString());
+    }
+
+    /** The bytes at an address. */
+    public byte[] bytes(String path) throws IOException, InterruptedException {
+        return client.send(request(path).GET().build(), HttpResponse.BodyHandlers.ofByteArray())
+                .body();
     }
 
     public HttpRequest.Builder request(String path) {

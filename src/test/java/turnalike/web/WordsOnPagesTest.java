@@ -31,6 +31,7 @@ class WordsOnPagesTest {
                     "\\b1 (?:pieces|blanks|openings|marks|places|members|settings|sheets|pages|boards)\\b(?! of)"),
             Pattern.compile(
                     "\\bin in\\b|\\bmm mm\\b|\\.\\.(?!\\.)|,,| ,|\\( | ;(?! [a-z0-9])|\\bthe the\\b|\\bof of\\b"),
+            Pattern.compile("(?:^|[ (])--[a-z]+"), // an option of the command
             Pattern.compile("\\d\\.\\d{9,}")); // a figure that nobody rounded
 
     @TempDir
@@ -45,6 +46,8 @@ class WordsOnPagesTest {
                     "/starters",
                     "/starters?length=9&size=2",
                     "/starters?length=x",
+                    "/copy",
+                    "/copy?units=in",
                     "/help",
                     "/nowhere",
                     "/jobs/2222-2222-2222")) {
@@ -52,7 +55,8 @@ class WordsOnPagesTest {
             }
             for (JobId job : List.of(served.demo(), served.job("New job"))) {
                 String at = "/jobs/" + job.text();
-                for (String tab : List.of("/pieces", "/match", "/turning", "/sheets", "/bench", "/nudges", "/look")) {
+                for (String tab : List.of(
+                        "/pieces", "/match", "/turning", "/sheets", "/bench", "/nudges", "/look", "/copy", "/check")) {
                     read(served, at + tab, found);
                 }
                 int members = served.store()
@@ -67,6 +71,7 @@ class WordsOnPagesTest {
                     read(served, at + "?member=" + member, found);
                 }
                 refusals(served, at, found);
+                originals(served, at, found);
             }
             assertThat(found).isEmpty();
         }
@@ -91,6 +96,25 @@ class WordsOnPagesTest {
                 served.post(at + "/pieces/table", "cells=stone%2Cload%0A1%2C2").body(),
                 found);
         judge(at + " kind", served.post(at + "/member/1/turn", "kind=wobble").body(), found);
+    }
+
+    /** What is said of an original that was traced, and of ones that were not. */
+    private static void originals(Served served, String at, List<String> found) throws Exception {
+        for (String table : List.of(
+                "x,diameter%0A0,40%0A60,40%0A120,40%0A120,52%0A200,30%0A300,30",
+                "x,diameter%0A0,wide", "stone,load%0A1,2")) {
+            for (String form : List.of("/copy", at + "/copy", at + "/check")) {
+                for (String known : List.of("units=mm&piece=7", "units=in&piece=7", "units=mm&piece=7&error=0.1")) {
+                    var sent = served.post(form, known + "&points=" + table);
+                    judge(form + " " + table, sent.body(), found);
+                    var answer = sent.headers().firstValue("Location");
+                    if (answer.isPresent()) {
+                        Thread.sleep(100);
+                        read(served, answer.get().replaceFirst("^https?://[^/]+", ""), found);
+                    }
+                }
+            }
+        }
     }
 
     private static void read(Served served, String page, List<String> found) throws IOException, InterruptedException {

@@ -18,6 +18,7 @@ import turnalike.job.Job;
 import turnalike.job.answer.TraceJson;
 import turnalike.job.edit.TracedJob;
 import turnalike.job.kept.JobText;
+import turnalike.job.original.OriginalWish;
 import turnalike.job.pieces.AgainstReport;
 import turnalike.trace.Snap;
 import turnalike.trace.Traced;
@@ -109,12 +110,12 @@ public final class TraceCommand implements Runnable {
         Optional<Length> pattern = TraceSource.isPhotograph(source)
                 ? job.map(each -> each.pattern().length())
                 : Optional.empty();
-        TraceWish wish = new TraceWish(
+        OriginalWish wish = OriginalWish.of(
                 in,
                 overall,
                 error.map(text -> length("--error", text, in)),
-                snap ? Snap.in(in) : Snap.NONE,
-                sheet.known((option, text) -> length(option, text, in)).orLength(pattern));
+                        snap ? Snap.in(in) : Snap.NONE)
+                .onSheet(sheet.known((option, text) -> length(option, text, in)).orLength(pattern));
         Traced traced = TraceSource.trace(source, wish);
         // As long as the pattern to the last digit: taken from it, for want of a span and a sheet.
         boolean asPattern = overall.isEmpty()

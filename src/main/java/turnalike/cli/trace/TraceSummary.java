@@ -3,21 +3,16 @@ package turnalike.cli.trace;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import turnalike.cli.kit.WrittenFiles;
-import turnalike.pattern.FreeCurve;
-import turnalike.pattern.Member;
+import turnalike.job.original.MemberRow;
 import turnalike.trace.Traced;
 import turnalike.trace.TracedMember;
 import turnalike.units.Article;
-import turnalike.units.Length;
 import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
 
 /** A traced original for people: the members as a table, and how sure they are. */
 final class TraceSummary {
-    private static final List<String> NOT_SIZES = List.of("length", "chamfer");
-
     private TraceSummary() {}
 
     static String text(Traced traced, UnitSystem units, String file) {
@@ -32,15 +27,14 @@ final class TraceSummary {
                         count == 1 ? "member" : "members",
                         count == 1 ? "s" : ""));
         out.append(row("", "member", "from", "long", "off by", "sizes, diameters"));
-        for (int i = 0; i < count; i++) {
-            TracedMember each = traced.run().members().get(i);
+        for (MemberRow each : MemberRow.of(traced, units)) {
             out.append(row(
-                    String.valueOf(i + 1),
-                    each.member().kind().word() + (each.uncertain() ? " ?" : ""),
-                    each.from().formatFine(units),
-                    each.member().length().formatFine(units),
-                    each.miss().stations() == 0 ? "unseen" : each.miss().rms().formatFine(units),
-                    sizes(each, units)));
+                    String.valueOf(each.number()),
+                    each.kind() + (each.uncertain() ? " ?" : ""),
+                    each.from(),
+                    each.length(),
+                    each.offBy().isEmpty() ? "unseen" : each.offBy(),
+                    each.sizes()));
         }
         TracedMember.Miss miss = traced.run().miss();
         out.append(
@@ -67,27 +61,5 @@ final class TraceSummary {
 
     private static String row(String number, String member, String from, String length, String off, String sizes) {
         return String.format(Locale.ROOT, "%3s  %-14s %11s %11s %10s  %s%n", number, member, from, length, off, sizes);
-    }
-
-    private static String sizes(TracedMember traced, UnitSystem units) {
-        Member member = traced.member();
-        if (member instanceof FreeCurve curve) {
-            return "through "
-                    + curve.points().stream()
-                            .map(each -> "%s at %s".formatted(fine(each.diameter(), units), fine(each.place(), units)))
-                            .collect(Collectors.joining(", "));
-        }
-        String sizes = member.sizes().lengths().entrySet().stream()
-                .filter(each -> !NOT_SIZES.contains(each.getKey()))
-                .map(each -> each.getKey() + " " + fine(each.getValue(), units)
-                        + (traced.guessed().contains(each.getKey()) ? " ?" : ""))
-                .collect(Collectors.joining(", "));
-        Length chamfer = member.sizes().lengths().getOrDefault("chamfer", Length.ZERO);
-        return chamfer.isPositive() ? sizes + ", chamfer " + fine(chamfer, units) : sizes;
-    }
-
-    private static String fine(Length length, UnitSystem units) {
-        String text = length.formatFine(units);
-        return text.substring(0, text.length() - units.symbol().length() - 1);
     }
 }

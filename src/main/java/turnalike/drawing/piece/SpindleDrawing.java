@@ -36,9 +36,10 @@ public final class SpindleDrawing {
     private final DrawingScale scale;
     private final OptionalInt held;
     private final Optional<Length> touched;
+    private final Optional<PhotoBehind> behind;
 
     private SpindleDrawing(Pattern pattern, UnitSystem units, Length width, DrawingScale scale) {
-        this(pattern, units, width, scale, OptionalInt.empty(), Optional.empty());
+        this(pattern, units, width, scale, OptionalInt.empty(), Optional.empty(), Optional.empty());
     }
 
     private SpindleDrawing(
@@ -47,7 +48,9 @@ public final class SpindleDrawing {
             Length width,
             DrawingScale scale,
             OptionalInt held,
-            Optional<Length> touched) {
+            Optional<Length> touched,
+            Optional<PhotoBehind> behind) {
+        this.behind = behind;
         this.held = held;
         this.touched = touched;
         this.pattern = pattern;
@@ -83,12 +86,17 @@ public final class SpindleDrawing {
 
     /** The same drawing with handles to drag the member of that number by. */
     public SpindleDrawing holding(int member) {
-        return new SpindleDrawing(pattern, units, width, scale, OptionalInt.of(member), touched);
+        return new SpindleDrawing(pattern, units, width, scale, OptionalInt.of(member), touched, behind);
     }
 
     /** The same drawing with a ring round the place, from the start end, where the piece runs into its neighbour in the frame, if it does. */
     public SpindleDrawing touching(Optional<Length> place) {
-        return new SpindleDrawing(pattern, units, width, scale, held, place);
+        return new SpindleDrawing(pattern, units, width, scale, held, place, behind);
+    }
+
+    /** The same drawing before the photograph that its pattern was copied from, if there is one. */
+    public SpindleDrawing before(Optional<PhotoBehind> photo) {
+        return new SpindleDrawing(pattern, units, width, scale, held, touched, photo);
     }
 
     /**
@@ -97,7 +105,7 @@ public final class SpindleDrawing {
      * @param paperOverWood above zero
      */
     public SpindleDrawing at(double paperOverWood) {
-        return new SpindleDrawing(pattern, units, width, DrawingScale.of(paperOverWood), held, touched);
+        return new SpindleDrawing(pattern, units, width, DrawingScale.of(paperOverWood), held, touched, behind);
     }
 
     /** The scale it is drawn to. */
@@ -114,6 +122,7 @@ public final class SpindleDrawing {
         OutlinePath path = new OutlinePath(SIDE_MM, axis, scale.paperOverWood());
 
         List<Shape> shapes = new ArrayList<>();
+        behind.ifPresent(each -> shapes.add(each.at(SIDE_MM, axis, scale.paperOverWood())));
         shapes.addAll(sizeLeaders(path, axis - reach - AIR_MM));
         shapes.addAll(sizes.above(axis - reach - AIR_MM));
         shapes.addAll(body(path));

@@ -1,7 +1,7 @@
 package turnalike.drawing.svg;
 
 /** One thing in a picture; places are millimetres of the picture it stands in, x to the right and y down. */
-public sealed interface Shape permits Group, Path, ShadedArea, TextLine {
+public sealed interface Shape permits Backdrop, Group, Path, ShadedArea, TextLine {
     <R> R match(Cases<R> cases);
 
     interface Cases<R> {
@@ -12,5 +12,7 @@ public sealed interface Shape permits Group, Path, ShadedArea, TextLine {
         R tone(ShadedArea tone);
 
         R words(TextLine words);
+
+        R backdrop(Backdrop backdrop);
     }
 }

@@ -1,6 +1,7 @@
 package turnalike.drawing.svg;
 
 import java.util.List;
+import java.util.Locale;
 
 /** Writes shapes as SVG, one element a line. */
 final class SvgText implements Shape.Cases<StringBuilder> {
@@ -68,6 +69,22 @@ final class SvgText implements Shape.Cases<StringBuilder> {
                     .append(")\"");
         }
         return out.append('>').append(escape(words.text())).append("</text>\n");
+    }
+
+    @Override
+    public StringBuilder backdrop(Backdrop backdrop) {
+        out.append("<image class=\"backdrop\" href=\"").append(escape(backdrop.address()));
+        out.append("\" width=\"")
+                .append(backdrop.widthPx())
+                .append("\" height=\"")
+                .append(backdrop.heightPx());
+        out.append("\" preserveAspectRatio=\"none\" transform=\"matrix(");
+        for (int i = 0; i < 6; i++) {
+            // A pixel is a small part of a millimetre: its six decimals are carried over thousands of them.
+            out.append(i == 0 ? "" : " ")
+                    .append(String.format(Locale.ROOT, "%.6f", backdrop.matrix().get(i)));
+        }
+        return out.append(")\"/>\n");
     }
 
     /** Text that is safe inside an element or a double-quoted attribute; what XML 1.0 cannot carry at all becomes a question mark. */

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import turnalike.job.fields.MemberJson;
 import turnalike.job.kept.JobText;
 import turnalike.outline.Section;
+import turnalike.pattern.Stock;
 import turnalike.trace.TracedRun;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
@@ -54,5 +55,27 @@ public final class TracedJob {
 
     private static String spelled(Length length, UnitSystem units) {
         return LengthSpelling.of(length, units);
+    }
+
+    /**
+     * {@return the job's text with these members in place of its own, its blank made larger where they need it; or what is wrong with that}
+     *
+     * @param before the job's text
+     * @param run the members found
+     */
+    public static JobText.Read into(JobText before, TracedRun run) {
+        JobTree tree = JobTree.of(before);
+        UnitSystem units = before.job().units();
+        tree.pattern().set("members", MemberJson.of(run.run(), length -> JobTree.number(spelled(length, units))));
+        Stock had = before.job().pattern().stock();
+        ObjectNode stock = (ObjectNode) tree.pattern().get("stock");
+        boolean square = run.run().stream().anyMatch(each -> each.section() == Section.SQUARE);
+        if (had.size().compareTo(run.outline().largestRadius().times(2)) < 0) {
+            stock.set("size", JobTree.number(spelled(size(run, units, square), units)));
+        }
+        if (had.length().compareTo(run.outline().length()) < 0) {
+            stock.set("length", JobTree.number(spelled(up(run.outline().length().plus(TRIMMING), units), units)));
+        }
+        return tree.read();
     }
 }

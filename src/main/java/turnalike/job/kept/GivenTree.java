@@ -32,7 +32,7 @@ final class GivenTree {
         }
         ArrayNode photos = tree.putArray("photos");
         for (PhotoResult photo : kept.photos()) {
-            photos.addObject().put("photo", photo.name()).set("result", KeptJson.object(photo.json()));
+            photos.addObject().put("photo", photo.name()).set("result", KeptPhoto.told(photo));
         }
         return tree;
     }

@@ -8,12 +8,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import turnalike.drawing.gauge.SettingBars;
+import turnalike.drawing.piece.PhotoBehind;
 import turnalike.drawing.piece.ShadedSpindle;
 import turnalike.drawing.piece.SpindleDrawing;
 import turnalike.job.GivenWords;
 import turnalike.job.Job;
 import turnalike.job.Plan;
 import turnalike.job.kept.KeptJob;
+import turnalike.job.kept.KeptPhoto;
 import turnalike.job.set.FrameFit;
 import turnalike.job.set.Misfit;
 import turnalike.pattern.MemberKind;
@@ -106,8 +108,19 @@ public final class JobView {
                 glance.scale().isPresent() ? filling.at(glance.scale().getAsDouble()) : filling;
         return drawing.holding(glance.member())
                 .touching(plan.frame().flatMap(FrameFit::touches))
+                .before(photo().map(each -> new PhotoBehind(photoAddress(each), each)))
                 .svg()
                 .inline();
+    }
+
+    /** The photograph that the pattern was copied from, if one is kept. */
+    public Optional<KeptPhoto> photo() {
+        return KeptPhoto.of(kept);
+    }
+
+    /** Where it is; another one has another address. */
+    public String photoAddress(KeptPhoto photo) {
+        return "%s/photo.jpg?%08x".formatted(address(), photo.hashCode());
     }
 
     /** The piece as it will look. */

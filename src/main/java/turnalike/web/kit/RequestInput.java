@@ -24,14 +24,14 @@ public final class RequestInput {
         } catch (
                 Exception
                         unreadable) { // whatever kind the server's reader throws: a form is read here, and nothing else
-            throw told(unreadable);
+            throw told(ctx, unreadable);
         }
     }
 
-    private static Refusal told(Throwable unreadable) {
+    private static Refusal told(Context ctx, Throwable unreadable) {
         for (Throwable each = unreadable; each != null; each = each.getCause()) {
             if (each instanceof HttpException known && known.getCode() == TOO_LARGE) {
-                return Refusal.of(TOO_LARGE, "upload", "is larger than a megabyte", "send a smaller file");
+                return new Refusal(TOO_LARGE, List.of(BodyLimits.tooLarge(ctx.path())));
             }
         }
         return Refusal.of(400, "request", "its form cannot be read", "load the page again");

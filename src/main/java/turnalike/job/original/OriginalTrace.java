@@ -1,0 +1,121 @@
+package turnalike.job.original;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import turnalike.effort.Effort;
+import turnalike.job.Tolerances;
+import turnalike.photo.PhotoTrace;
+import turnalike.photo.PhotoWish;
+import turnalike.trace.Original;
+import turnalike.trace.TraceWarnings;
+import turnalike.trace.Traced;
+import turnalike.trace.TracedRun;
+import turnalike.trace.drawn.DrawnOutline;
+import turnalike.trace.fit.MemberFit;
+import turnalike.trace.table.PointTable;
+import turnalike.units.Length;
+import turnalike.units.Problem;
+
+/**
+ * What came of tracing an original: what was found, or what is wrong.
+ *
+ * @param traced what was found; empty where anything is wrong
+ * @param overlay where a piece that was found lies in its photograph
+ * @param problems why nothing was found, in order; none beside what was
+ */
+public record OriginalTrace(Optional<Traced> traced, Optional<PhotoTrace.Overlay> overlay, List<Problem> problems) {
+    /** No edge in a picture is taken to be found better than this, in pixels: common practice, no source. */
+    private static final double SUREST_PIXELS = 0.1;
+
+    public OriginalTrace {
+        problems = List.copyOf(problems);
+    }
+
+    private static OriginalTrace refused(List<Problem> problems) {
+        return new OriginalTrace(Optional.empty(), Optional.empty(), problems);
+    }
+
+    private static OriginalTrace refused(String where, String what, String mend) {
+        return refused(List.of(new Problem(where, what, mend)));
+    }
+
+    /**
+     * {@return what a photograph gives}
+     *
+     * @param picture a JPEG or PNG file, whatever its bytes are
+     * @param wish with its span, or the sheet in the picture
+     * @param effort how long it may take; what it has come to is told there
+     */
+    public static OriginalTrace photograph(byte[] picture, OriginalWish wish, Effort effort) {
+        PhotoWish known = new PhotoWish(wish.span(), wish.ends(), Optional.empty(), wish.sheet());
+        PhotoTrace answer = PhotoTrace.of(picture, known, effort);
+        if (answer instanceof PhotoTrace.NotSure unsure) {
+            return refused("photograph", unsure.what(), unsure.mend());
+        }
+        PhotoTrace.Traced seen = (PhotoTrace.Traced) answer;
+        List<String> notes = new ArrayList<>(seen.warnings());
+        notes.add("Angle of view: " + seen.viewFrom() + ".");
+        notes.add("What is not lit as flats is taken to be round: measure what may be a square.");
+        Traced traced = traced(
+                Traced.Source.PHOTOGRAPH,
+                new Original(seen.profile(), seen.squares(), Length.ofMm(SUREST_PIXELS * seen.mmPerPixel())),
+                wish,
+                new Traced.Scale(OptionalDouble.of(seen.mmPerPixel()), seen.scaleFrom()),
+                notes);
+        return new OriginalTrace(Optional.of(traced), Optional.of(seen.overlay()), List.of());
+    }
+
+    /**
+     * {@return what measured points give}
+     *
+     * @param text the table as CSV
+     * @param wish without a span
+     */
+    public static OriginalTrace table(String text, OriginalWish wish) {
+        Length usual = Tolerances.USUAL.diameter().times(0.5);
+        PointTable.Read read = PointTable.read(text, wish.units(), wish.error().orElse(usual));
+        if (read.original().isEmpty()) {
+            return refused(read.problems());
+        }
+        List<String> notes = new ArrayList<>(read.notes());
+        if (wish.error().isEmpty()) {
+            notes.add(
+                    "Diameters are taken to be measured within %s, half of what a job's may be off; --error says it better."
+                            .formatted(usual.formatFineBoth(wish.units())));
+        }
+        return found(traced(
+                Traced.Source.TABLE,
+                read.original().get(),
+                wish,
+                new Traced.Scale(OptionalDouble.empty(), "places as measured"),
+                notes));
+    }
+
+    /**
+     * {@return what a drawn outline gives}
+     *
+     * @param text the drawing's
+     * @param format of it
+     * @param wish with a span where it is to be scaled
+     */
+    public static OriginalTrace drawing(String text, DrawnOutline.Format format, OriginalWish wish) {
+        DrawnOutline.Read read = DrawnOutline.read(text, format, wish.span(), wish.units());
+        return read.original().isEmpty()
+                ? refused(read.problems())
+                : found(traced(Traced.Source.DRAWING, read.original().get(), wish, read.scale(), read.notes()));
+    }
+
+    private static OriginalTrace found(Traced traced) {
+        return new OriginalTrace(Optional.of(traced), Optional.empty(), List.of());
+    }
+
+    private static Traced traced(
+            Traced.Source source, Original original, OriginalWish wish, Traced.Scale scale, List<String> notes) {
+        TracedRun run = MemberFit.of(original, wish.snap());
+        List<String> warnings = new ArrayList<>(TraceWarnings.of(original, run, wish.units()));
+        warnings.addAll(notes);
+        return new Traced(source, original, run, scale, warnings);
+    }
+}

@@ -1,0 +1,163 @@
+package turnalike.web.copy;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import turnalike.effort.Effort;
+import turnalike.effort.Ending;
+import turnalike.effort.Progress;
+import turnalike.job.kept.KeptJob;
+import turnalike.job.original.OriginalTrace;
+import turnalike.job.pieces.AgainstReport;
+import turnalike.photo.PhotoCopy;
+import turnalike.trace.Traced;
+import turnalike.trace.against.Against;
+import turnalike.trace.against.Comparison;
+import turnalike.units.Problem;
+
+/** One original while it is traced and after. Used by several threads. */
+public final class CopyRun implements Effort {
+    private final String id;
+    private final SentOriginal sent;
+    private final OriginalForm form;
+    private final Optional<KeptJob> against;
+    private final long began = System.nanoTime();
+    private final CountDownLatch done = new CountDownLatch(1);
+    private volatile boolean stopped;
+    private volatile String stage = "waiting for its turn";
+    private volatile Optional<PhotoCopy> copy = Optional.empty();
+    private volatile Optional<OriginalTrace> trace = Optional.empty();
+    private volatile Optional<AgainstReport> report = Optional.empty();
+    private volatile Optional<RuntimeException> fault = Optional.empty();
+
+    /**
+     * @param form what was typed
+     * @param against the job that a finished piece is held against
+     */
+    CopyRun(String id, SentOriginal sent, OriginalForm form, Optional<KeptJob> against) {
+        this.id = id;
+        this.sent = sent;
+        this.form = form;
+        this.against = against;
+    }
+
+    String id() {
+        return id;
+    }
+
+    SentOriginal sent() {
+        return sent;
+    }
+
+    OriginalForm form() {
+        return form;
+    }
+
+    Optional<KeptJob> against() {
+        return against;
+    }
+
+    void run() {
+        try {
+            if (sent.isPhotograph() && !stopped) {
+                stage = "reading the picture";
+                copy = PhotoCopy.of(sent.bytes());
+            }
+            OriginalTrace found = stopped ? refused("it was stopped before the end", "try again") : begin();
+            if (!stopped) {
+                found.traced().ifPresent(this::hold);
+            }
+            trace = Optional.of(stopped ? refused("it was stopped before the end", "try again") : found);
+        } catch (OutOfMemoryError tooLarge) {
+            copy = Optional.empty();
+            trace = Optional.of(refused("it takes more memory than the program has", "make the picture smaller"));
+        } catch (RuntimeException ours) {
+            fault = Optional.of(ours); // thrown on where somebody is told
+        } finally {
+            done.countDown();
+        }
+    }
+
+    private OriginalTrace begin() {
+        stage = sent.isPhotograph() ? stage : "finding the members";
+        return sent.trace(this);
+    }
+
+    private void hold(Traced traced) {
+        against.ifPresent(kept -> {
+            stage = "holding it against the pattern";
+            boolean photograph = sent.isPhotograph();
+            Against.Manner manner = new Against.Manner(
+                    form.byEnd() ? Comparison.Held.END : Comparison.Held.START, photograph, !photograph);
+            report = Optional.of(AgainstReport.of(
+                    kept.text().job(),
+                    traced.original(),
+                    manner,
+                    form.piece(),
+                    !photograph || form.hasSpan(),
+                    kept.text().job().units()));
+        });
+    }
+
+    private OriginalTrace refused(String what, String mend) {
+        return new OriginalTrace(Optional.empty(), Optional.empty(), List.of(new Problem(sent.name(), what, mend)));
+    }
+
+    @Override
+    public boolean spent() {
+        return stopped;
+    }
+
+    @Override
+    public Ending cause() {
+        return Ending.STOPPED;
+    }
+
+    @Override
+    public void report(Progress told) {
+        stage = told.what();
+    }
+
+    void stop() {
+        stopped = true;
+    }
+
+    String progress() {
+        return "%s, %d s".formatted(stage, TimeUnit.NANOSECONDS.toSeconds(System.nanoTime() - began));
+    }
+
+    boolean await(long milliseconds) {
+        try {
+            return done.await(milliseconds, TimeUnit.MILLISECONDS);
+        } catch (InterruptedException stoppedWaiting) {
+            Thread.currentThread().interrupt();
+            return false;
+        }
+    }
+
+    boolean isDone() {
+        return done.getCount() == 0;
+    }
+
+    /** The photograph made small, once it is. */
+    Optional<PhotoCopy> copy() {
+        return copy;
+    }
+
+    /** What came of it; empty while it runs. A fault of ours is thrown here. */
+    Optional<OriginalTrace> trace() {
+        fault.ifPresent(ours -> {
+            throw ours;
+        });
+        return trace;
+    }
+
+    Optional<Traced> traced() {
+        return trace().flatMap(OriginalTrace::traced);
+    }
+
+    Optional<AgainstReport> report() {
+        return report;
+    }
+}
