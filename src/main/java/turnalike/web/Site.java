@@ -43,6 +43,7 @@ import turnalike.web.match.MatchFeature;
 import turnalike.web.pieces.PiecesFeature;
 import turnalike.web.sheets.SheetsFeature;
 import turnalike.web.turning.TurningFeature;
+import turnalike.web.wood.WoodFeature;
 
 /** The pages, served on this machine alone until closed. */
 public final class Site implements AutoCloseable {
@@ -110,6 +111,7 @@ public final class Site implements AutoCloseable {
                 new FileFeature(store, pages),
                 new PiecesFeature(store, pages),
                 new MatchFeature(store, pages),
+                new WoodFeature(store, pages, plans),
                 new SheetsFeature(store, pages, plans),
                 new HelpFeature(pages),
                 new BenchFeature(store, pages, plans)));

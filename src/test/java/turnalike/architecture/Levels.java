@@ -73,7 +73,7 @@ final class Levels {
             List.of(
                     Set.of("kit"),
                     Set.of("jobs", "job", "pieces", "match", "lan", "help"),
-                    Set.of("turning", "sheets", "bench"),
+                    Set.of("turning", "sheets", "bench", "wood"),
                     Set.of("")));
 
     private Levels() {}

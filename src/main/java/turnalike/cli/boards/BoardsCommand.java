@@ -42,9 +42,6 @@ import turnalike.units.Length;
         footer = {"", "Example: turnalike boards wheel.job.json --boards boards.csv --out sheets"},
         mixinStandardHelpOptions = true)
 public final class BoardsCommand implements Runnable {
-    /** Some five seconds' work: what is proven at all is proven in a few, and a shop waits longer for the blade to be set. */
-    private static final long STEPS = 300_000;
-
     private static final Length PICTURE = Length.ofMm(270);
 
     @Parameters(paramLabel = "JOB", arity = "1..*", description = "The job files (*.job.json).")
@@ -100,7 +97,7 @@ public final class BoardsCommand implements Runnable {
 
     private static Effort effort(Optional<Double> most, ConsoleProgress waiter) {
         Optional<Effort> timed = most.map(each -> Deadline.inSeconds(each, waiter));
-        return timed.orElseGet(() -> Steps.ofAsks(STEPS, waiter));
+        return timed.orElseGet(() -> Steps.ofAsks(JobBlanks.USUAL_STEPS, waiter));
     }
 
     private static Ending ended(CuttingPlan plan, boolean timed, boolean stopped) {
