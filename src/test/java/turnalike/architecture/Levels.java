@@ -66,7 +66,8 @@ final class Levels {
             "cli",
             List.of(
                     Set.of("kit"),
-                    Set.of("plan", "pieces", "match", "store", "boards", "price"),
+                    Set.of("store"),
+                    Set.of("plan", "pieces", "match", "boards", "price"),
                     Set.of("demo", "page", "trace"),
                     Set.of("")),
             "web",

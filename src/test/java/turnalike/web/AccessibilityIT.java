@@ -38,6 +38,8 @@ class AccessibilityIT {
                 job + "?member=3",
                 job + "/nudges",
                 job + "/pieces?column=mass_g",
+                job + "/wood",
+                job + "/price",
                 job + "/match",
                 job + "/sheets",
                 job + "/look",
@@ -75,7 +77,16 @@ class AccessibilityIT {
         Page page = browser.page(360, 740);
         String job = "jobs/" + served.demo().text();
         for (String view :
-                List.of("", job, job + "/nudges", job + "/turning", job + "/pieces", job + "/match", job + "/sheets")) {
+                List.of(
+                        "",
+                        job,
+                        job + "/nudges",
+                        job + "/turning",
+                        job + "/pieces",
+                        job + "/wood",
+                        job + "/price",
+                        job + "/match",
+                        job + "/sheets")) {
             page.navigate(served.address() + view);
             page.waitForTimeout(150);
             assertThat(page.evaluate("document.documentElement.scrollWidth"))

@@ -195,6 +195,6 @@ public record TableEdit(ShopTable table, Deed deed) implements JobEdit {
     }
 
     private static String digits(double figure) {
-        return BigDecimal.valueOf(figure).toPlainString();
+        return BigDecimal.valueOf(figure).stripTrailingZeros().toPlainString();
     }
 }

@@ -18,29 +18,29 @@ import turnalike.units.Working;
  * What the weighed blanks will give.
  *
  * @param sentences which to turn, how far the set will spread, how many will be lost
- * @param rows each blank
+ * @param rows what is told of each blank, in the order of the table
  * @param questions what looks like a slip
  * @param workings how it was found
  */
 public record BlanksView(
-        List<String> sentences, List<Row> rows, List<String> questions, List<Working> workings) {
+        List<String> sentences, List<List<String>> rows, List<String> questions, List<Working> workings) {
     private static final int MOST_LABELS = 40;
 
-    /** One blank. */
-    public record Row(String label, String density, String finished, String between, String deed, boolean isChosen) {}
+    /** What is told of each, from its density on. */
+    static final List<String> HEADS = List.of("kg/m³", "Will give, g", "Nine in ten between", "Do");
 
     public BlanksView {
         sentences = List.copyOf(sentences);
-        rows = List.copyOf(rows);
+        rows = rows.stream().map(List::copyOf).toList();
         questions = List.copyOf(questions);
         workings = List.copyOf(workings);
     }
 
-    static BlanksView of(BlanksReport report) {
+    static BlanksView of(BlanksReport report, BlankLog log) {
         BlankForecast forecast = report.forecast();
         Set<String> chosen = forecast.choose().stream().map(Forecast::label).collect(Collectors.toSet());
         return new BlanksView(
-                sentences(report),
+                sentences(report, log),
                 forecast.blanks().stream()
                         .map(each -> row(each, chosen.contains(each.label())))
                         .toList(),
@@ -50,19 +50,17 @@ public record BlanksView(
                 report.workings());
     }
 
-    private static Row row(Forecast each, boolean chosen) {
+    private static List<String> row(Forecast each, boolean chosen) {
         boolean usable = each.measured().unusable().isEmpty();
         String between = usable && !each.isFinished()
                 ? String.format(Locale.ROOT, "%.1f to %.1f", each.from().grams(), each.to().grams())
                 : "";
         String deed = each.measured().unusable().orElseGet(() -> deed(each, chosen));
-        return new Row(
-                each.label(),
+        return List.of(
                 String.format(Locale.ROOT, "%.0f", each.measured().density().kgPerM3()),
-                String.format(Locale.ROOT, "%.1f", each.finished().grams()),
+                usable ? String.format(Locale.ROOT, "%.1f", each.finished().grams()) : "",
                 between,
-                deed,
-                chosen);
+                deed);
     }
 
     private static String deed(Forecast each, boolean chosen) {
@@ -72,7 +70,7 @@ public record BlanksView(
         return chosen ? "turn" : "keep as a spare";
     }
 
-    private static List<String> sentences(BlanksReport report) {
+    private static List<String> sentences(BlanksReport report, BlankLog log) {
         BlankForecast forecast = report.forecast();
         List<String> out = new ArrayList<>();
         if (forecast.missing() > 0) {
@@ -106,6 +104,14 @@ public record BlanksView(
                 Locale.ROOT,
                 "These blanks give enough good pieces with a chance of %.0f %%, weights aside.",
                 Math.floor(100 * report.chanceOfEnough())));
+        Set<String> known = forecast.blanks().stream().map(Forecast::label).collect(Collectors.toSet());
+        long others = log.weighed().keySet().stream()
+                .filter(label -> !known.contains(label))
+                .count();
+        if (others > 0) {
+            out.add("Not reckoned with: %s whose blank was not weighed."
+                    .formatted(Article.count((int) others, "logged piece")));
+        }
         return out;
     }
 

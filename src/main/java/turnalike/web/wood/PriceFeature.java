@@ -109,7 +109,7 @@ final class PriceFeature implements Feature {
         if (edit.isNothing(kept.text(), text)) {
             throw new Unchanged();
         }
-        return Edit.of(edit.what(kept.text()), Change.of(text));
+        return Edit.of("change what is charged", Change.of(text));
     }
 
     private PriceReport quoted(Context ctx) {

@@ -18,8 +18,15 @@ import turnalike.units.UnitSystem;
  * @param rows those that are kept, and last the one for the next
  * @param problems what belongs to no cell
  * @param pasted what was pasted and not kept
+ * @param toldHeads what stands above what is told of each row
  */
-public record TableView(ShopTable table, List<Head> heads, List<Row> rows, List<Problem> problems, String pasted) {
+public record TableView(
+        ShopTable table,
+        List<Head> heads,
+        List<Row> rows,
+        List<Problem> problems,
+        String pasted,
+        List<String> toldHeads) {
     private static final Map<String, String> LABELS = Map.ofEntries(
             Map.entry("board", "Board"),
             Map.entry("thickness", "Thickness"),
@@ -55,10 +62,12 @@ public record TableView(ShopTable table, List<Head> heads, List<Row> rows, List<
      * @param seen the whole row as it is kept; empty for the next one
      * @param name what it is called
      * @param cells its fields, one for each column
+     * @param told what follows from it, in the order of the heads; empty where nothing does
      */
-    public record Row(int number, String seen, String name, List<Cell> cells) {
+    public record Row(int number, String seen, String name, List<Cell> cells, List<String> told) {
         public Row {
             cells = List.copyOf(cells);
+            told = List.copyOf(told);
         }
 
         /** Whether it is the one that is typed next. */
@@ -81,6 +90,17 @@ public record TableView(ShopTable table, List<Head> heads, List<Row> rows, List<
         heads = List.copyOf(heads);
         rows = List.copyOf(rows);
         problems = List.copyOf(problems);
+        toldHeads = List.copyOf(toldHeads);
+    }
+
+    /** The same with what is told of each kept row beside it. */
+    TableView telling(List<String> newHeads, List<List<String>> told) {
+        List<Row> out = new ArrayList<>();
+        for (Row row : rows) {
+            List<String> mine = row.isNext() || row.number() > told.size() ? List.of() : told.get(row.number() - 1);
+            out.add(new Row(row.number(), row.seen(), row.name(), row.cells(), mine));
+        }
+        return new TableView(table, heads, out, problems, pasted, newHeads);
     }
 
     static TableView of(ShopTable table, JobText text, TypedRow typed) {
@@ -99,7 +119,8 @@ public record TableView(ShopTable table, List<Head> heads, List<Row> rows, List<
                 heads,
                 rows,
                 about ? typed.others(heads.stream().map(Head::name).toList()) : List.of(),
-                about ? typed.pasted() : "");
+                about ? typed.pasted() : "",
+                List.of());
     }
 
     private static Row row(ShopTable table, List<Head> heads, ShopTable.Row row, TypedRow typed) {
@@ -111,7 +132,7 @@ public record TableView(ShopTable table, List<Head> heads, List<Row> rows, List<
                         mine ? typed.cells().getOrDefault(head.name(), "") : row.cell(head.name()),
                         mine ? typed.wrong(head.name()) : ""))
                 .toList();
-        return new Row(row.number(), row.text(), row.cell(table.label()), cells);
+        return new Row(row.number(), row.text(), row.cell(table.label()), cells, List.of());
     }
 
     /** Of the pairs for faults as many as are used, and one more. */

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import turnalike.job.edit.ShopTable;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
-import turnalike.job.kept.TakenOut;
+import turnalike.job.kept.ShopLog;
 import turnalike.sheets.CutSheet;
 import turnalike.sheets.Paper;
 import turnalike.sheets.Sheet;
@@ -76,7 +76,7 @@ public final class WoodFeature implements Feature {
         return new WoodView(
                 kept,
                 plans.now(kept.id(), kept.text()),
-                TakenOut.of(store.done(kept.id()), kept),
+                ShopLog.of(kept, store.done(kept.id())).blanks(),
                 searches.find(kept),
                 typed);
     }

@@ -1,10 +1,7 @@
 package turnalike.web.wood;
 
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import turnalike.job.Job;
 import turnalike.job.Plan;
 import turnalike.job.boards.JobBlanks;
@@ -14,7 +11,6 @@ import turnalike.job.pieces.BlankLog;
 import turnalike.job.pieces.BlanksReport;
 import turnalike.stock.boards.Wanted;
 import turnalike.units.Article;
-import turnalike.units.Mass;
 import turnalike.units.Problem;
 import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
@@ -28,16 +24,12 @@ import turnalike.web.kit.JobSteps;
  *
  * @param kept the job
  * @param plan what follows from it
- * @param thrownAway the labels of pieces that were taken out of the log
+ * @param log what its log says of the blanks
  * @param search for how the boards are cut, if there is one for them as they stand
  * @param typed what was sent and could not be kept
  */
 public record WoodView(
-        KeptJob kept, Plan plan, Set<String> thrownAway, Optional<CutSearch> search, TypedRow typed) {
-    public WoodView {
-        thrownAway = Set.copyOf(thrownAway);
-    }
-
+        KeptJob kept, Plan plan, BlankLog log, Optional<CutSearch> search, TypedRow typed) {
     private Job job() {
         return kept.text().job();
     }
@@ -89,7 +81,10 @@ public record WoodView(
     }
 
     public TableView blanks() {
-        return TableView.of(ShopTable.BLANKS, kept.text(), typed);
+        TableView table = TableView.of(ShopTable.BLANKS, kept.text(), typed);
+        return forecast()
+                .map(each -> table.telling(BlanksView.HEADS, each.rows()))
+                .orElse(table);
     }
 
     /** Whether it is still being looked for how the boards are cut. */
@@ -106,12 +101,6 @@ public record WoodView(
         return search.flatMap(CutView::of);
     }
 
-    private BlankLog log() {
-        Map<String, Mass> weighed = new LinkedHashMap<>();
-        kept.pieces().forEach(piece -> piece.piece().mass().ifPresent(mass -> weighed.put(piece.label(), mass)));
-        return new BlankLog(weighed, thrownAway);
-    }
-
     /** Why nothing can be said of the blanks; empty when it can. */
     public List<Problem> blankProblems() {
         return BlanksReport.problems(job(), job().shop().blanks());
@@ -122,12 +111,12 @@ public record WoodView(
         return job().shop().blanks().isEmpty() || !blankProblems().isEmpty()
                 ? Optional.empty()
                 : Optional.of(BlanksView.of(
-                        BlanksReport.of(job(), job().shop().blanks(), log())));
+                        BlanksReport.of(job(), job().shop().blanks(), log), log));
     }
 
     public List<String> losses() {
         return BlanksView.losses(
-                log().losses(job().lossRate(), job().shop().blanks()), log(), job().count());
+                log.losses(job().lossRate(), job().shop().blanks()), log, job().count());
     }
 
     /** How far the finished weights will differ, before any is turned. */
