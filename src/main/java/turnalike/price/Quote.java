@@ -44,7 +44,8 @@ public record Quote(List<Line> lines, BigDecimal net, BigDecimal markup, BigDeci
      * @param pieces good ones that are delivered, 1 or more
      */
     public static Quote of(double minutes, Charges charges, int pieces) {
-        List<Line> marked = lines(minutes, charges, BigDecimal.ONE.add(charges.markupPct().divide(HUNDRED)));
+        List<Line> marked =
+                lines(minutes, charges, BigDecimal.ONE.add(charges.markupPct().divide(HUNDRED)));
         BigDecimal net = sum(marked);
         BigDecimal markup = net.subtract(sum(lines(minutes, charges, BigDecimal.ONE)));
         return new Quote(marked, net, markup, percent(net, charges.taxPct()), pieces, charges.currency());
@@ -56,7 +57,8 @@ public record Quote(List<Line> lines, BigDecimal net, BigDecimal markup, BigDeci
         BigDecimal hours = rounded(BigDecimal.valueOf(minutes).divide(MINUTES, 12, RoundingMode.HALF_UP));
         out.add(new Line("work", hours, "h", rate, rounded(hours.multiply(rate))));
         charges.others()
-                .forEach(other -> out.add(once(other.item(), rounded(other.amount().multiply(times)))));
+                .forEach(other ->
+                        out.add(once(other.item(), rounded(other.amount().multiply(times)))));
         return out;
     }
 

@@ -146,7 +146,8 @@ class PriceCommandTest {
             KeptPiece first = KeptPiece.unmeasured("1").with(Duration.ofMinutes(24));
             store.edit(kept, now -> Edit.of("log piece 1", Change.of(first)));
         }
-        JsonNode answer = Ran.here("price", id, "--store", file.toString(), "--json").json();
+        JsonNode answer =
+                Ran.here("price", id, "--store", file.toString(), "--json").json();
         assertThat(answer.get("stages").get(0).get("stage").asText()).isEqualTo("turning");
         assertThat(answer.get("total_minutes").asDouble()).isCloseTo(8 * 24, within(1e-9));
         assertRefused(Ran.here("price", "zzzz-zzzz-zzzz", "--store", file.toString()), "ID: ");

@@ -76,17 +76,16 @@ class AccessibilityIT {
     void nothing_is_wider_than_a_small_phone_and_every_target_is_large_enough() {
         Page page = browser.page(360, 740);
         String job = "jobs/" + served.demo().text();
-        for (String view :
-                List.of(
-                        "",
-                        job,
-                        job + "/nudges",
-                        job + "/turning",
-                        job + "/pieces",
-                        job + "/wood",
-                        job + "/price",
-                        job + "/match",
-                        job + "/sheets")) {
+        for (String view : List.of(
+                "",
+                job,
+                job + "/nudges",
+                job + "/turning",
+                job + "/pieces",
+                job + "/wood",
+                job + "/price",
+                job + "/match",
+                job + "/sheets")) {
             page.navigate(served.address() + view);
             page.waitForTimeout(150);
             assertThat(page.evaluate("document.documentElement.scrollWidth"))

@@ -53,8 +53,7 @@ class WoodPageIT {
         assertThat(page.locator("#boards-2-width")).isFocused();
         page.locator("#boards-2-width").fill("7 1/4");
         page.locator("#boards-2-width").press("Tab");
-        page.waitForCondition(
-                () -> shop(served, job).boards().get(1).width().mm() > 184);
+        page.waitForCondition(() -> shop(served, job).boards().get(1).width().mm() > 184);
         assertThat(page.locator("#boards-2-width")).not().hasAttribute("aria-invalid", "true");
     }
 
@@ -66,7 +65,8 @@ class WoodPageIT {
     }
 
     private static void time(Page page, Served served, JobId job) {
-        page.locator("a.button", new Page.LocatorOptions().setHasText("Time and price")).click();
+        page.locator("a.button", new Page.LocatorOptions().setHasText("Time and price"))
+                .click();
         page.locator("#clock-stage").fill("milling");
         page.locator("#clock-go").click();
         assertThat(page.locator("#clock-go")).hasText("Stop and keep");

@@ -77,7 +77,9 @@ public final class BlanksCommand implements Runnable {
         if (blanksFile.isEmpty()) {
             if (job.shop().blanks().isEmpty()) {
                 throw UserError.of(
-                        "BLANKS.csv", "the job has no blanks of its own", "name a table of them, or type them on its page");
+                        "BLANKS.csv",
+                        "the job has no blanks of its own",
+                        "name a table of them, or type them on its page");
             }
             return job.shop().blanks();
         }

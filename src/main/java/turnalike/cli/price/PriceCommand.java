@@ -68,7 +68,10 @@ public final class PriceCommand implements Runnable {
                     "What you charge besides, for the whole order; may be given several times (if left out: what the job says).")
     private Map<String, String> others = new LinkedHashMap<>();
 
-    @Option(names = "--markup", paramLabel = "PCT", description = "Per hundred on all of it, spread into the prices (if left out: the job's, else 0).")
+    @Option(
+            names = "--markup",
+            paramLabel = "PCT",
+            description = "Per hundred on all of it, spread into the prices (if left out: the job's, else 0).")
     private Optional<String> markup = Optional.empty();
 
     @Option(
@@ -77,7 +80,10 @@ public final class PriceCommand implements Runnable {
             description = "Per hundred, as you have to charge it (if left out: the job's, else 0).")
     private Optional<String> tax = Optional.empty();
 
-    @Option(names = "--currency", paramLabel = "WORD", description = "Stands beside the figures (if left out: the job's).")
+    @Option(
+            names = "--currency",
+            paramLabel = "WORD",
+            description = "Stands beside the figures (if left out: the job's).")
     private Optional<String> currency = Optional.empty();
 
     @Option(names = "--json", description = "Print one JSON object: minutes at full precision, money to a hundredth.")
@@ -126,7 +132,8 @@ public final class PriceCommand implements Runnable {
             Map<String, List<Timing>> own =
                     LoggedTimes.onto(found.job().shop().times(), found.log().turned());
             if (own.isEmpty()) {
-                throw UserError.of("--times", "nothing is timed yet", "name a table of times, or time a piece on the page");
+                throw UserError.of(
+                        "--times", "nothing is timed yet", "name a table of times, or time a piece on the page");
             }
             return own;
         }

@@ -99,10 +99,7 @@ public record BlanksReport(Job job, BlankForecast forecast, LossRecord losses, L
                         "the log says that its piece weighs more than it does: it counts as not turned yet",
                         "weigh both again, or give one of them another label")));
         return new BlanksReport(
-                job,
-                BlankForecast.of(measured, job.count(), stated),
-                log.losses(job.lossRate(), blanks),
-                questions);
+                job, BlankForecast.of(measured, job.count(), stated), log.losses(job.lossRate(), blanks), questions);
     }
 
     private static MassScatter scatter(Job job) {

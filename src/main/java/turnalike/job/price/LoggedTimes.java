@@ -26,8 +26,7 @@ public final class LoggedTimes {
         Map<String, List<Timing>> out = new LinkedHashMap<>();
         typed.forEach((stage, timings) -> out.put(stage, new ArrayList<>(timings)));
         for (Duration each : turned) {
-            out.computeIfAbsent(STAGE, stage -> new ArrayList<>())
-                    .add(new Timing(each.toMillis() / MS_PER_MINUTE, 1));
+            out.computeIfAbsent(STAGE, stage -> new ArrayList<>()).add(new Timing(each.toMillis() / MS_PER_MINUTE, 1));
         }
         return out;
     }

@@ -53,7 +53,11 @@ public record BlanksView(
     private static List<String> row(Forecast each, boolean chosen) {
         boolean usable = each.measured().unusable().isEmpty();
         String between = usable && !each.isFinished()
-                ? String.format(Locale.ROOT, "%.1f to %.1f", each.from().grams(), each.to().grams())
+                ? String.format(
+                        Locale.ROOT,
+                        "%.1f to %.1f",
+                        each.from().grams(),
+                        each.to().grams())
                 : "";
         String deed = each.measured().unusable().orElseGet(() -> deed(each, chosen));
         return List.of(
@@ -126,8 +130,9 @@ public record BlanksView(
                 losses.lost(),
                 losses.good()));
         if (!log.thrownAway().isEmpty()) {
-            out.add("Counted as lost, since taken out of the log: %s. Put one back there if it was only a slip of the hand."
-                    .formatted(String.join(", ", log.thrownAway())));
+            out.add(
+                    "Counted as lost, since taken out of the log: %s. Put one back there if it was only a slip of the hand."
+                            .formatted(String.join(", ", log.thrownAway())));
         }
         if (losses.lost() + losses.good() > 0 && losses.rate() <= 0.9) {
             int told = Spares.of(count, losses.told()).spares();

@@ -71,14 +71,14 @@ public record CutView(
         }
         List<String> notes = new ArrayList<>(BoardNotes.of(search.jobs(), plan.order()));
         if (plan.boards().size() > MOST_DRAWN) {
-            notes.add("%d more boards are on the cut sheet.".formatted(plan.boards().size() - MOST_DRAWN));
+            notes.add("%d more boards are on the cut sheet."
+                    .formatted(plan.boards().size() - MOST_DRAWN));
         }
         return new CutView(
                 plan.missing().stream()
                         .map(each -> "%s. To buy: %s."
                                 .formatted(
-                                        WoodToBuy.missing(plan, each, units),
-                                        WoodToBuy.buy(plan.order(), each, units)))
+                                        WoodToBuy.missing(plan, each, units), WoodToBuy.buy(plan.order(), each, units)))
                         .toList(),
                 BoardWords.aim(plan, units),
                 ending(search, plan).words(),

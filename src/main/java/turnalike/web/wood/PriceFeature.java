@@ -95,7 +95,9 @@ final class PriceFeature implements Feature {
     /** A figure without the currency's sign or a percent sign. */
     private static String plain(String name, String value) {
         boolean isFigure = !name.equals("others") && !name.equals("currency");
-        return isFigure ? value.replaceAll("[\\p{Sc}%]", "").strip() : value.replaceAll("(?m)\\p{Sc}\\s*(?=[\\d.,]+\\s*$)", "");
+        return isFigure
+                ? value.replaceAll("[\\p{Sc}%]", "").strip()
+                : value.replaceAll("(?m)\\p{Sc}\\s*(?=[\\d.,]+\\s*$)", "");
     }
 
     private static final class Unchanged extends RuntimeException {
@@ -104,8 +106,9 @@ final class PriceFeature implements Feature {
 
     private static Edit edit(KeptJob kept, Map<String, String> values) {
         JobEdit edit = JobEdit.fields(values).narrowed(kept.text());
-        JobText text = edit.on(kept.text()).text().orElseThrow(() -> new Refusal(
-                422, edit.on(kept.text()).problems()));
+        JobText text = edit.on(kept.text())
+                .text()
+                .orElseThrow(() -> new Refusal(422, edit.on(kept.text()).problems()));
         if (edit.isNothing(kept.text(), text)) {
             throw new Unchanged();
         }

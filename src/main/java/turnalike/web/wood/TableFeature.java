@@ -134,7 +134,8 @@ final class TableFeature implements Feature {
             return problem;
         }
         int row = Integer.parseInt(place.group(1)) - rowsBefore;
-        String column = Optional.ofNullable(place.group(2)).map(each -> ", " + each).orElse("");
+        String column =
+                Optional.ofNullable(place.group(2)).map(each -> ", " + each).orElse("");
         return new Problem("pasted row %d%s".formatted(row, column), problem.what(), problem.mend());
     }
 
@@ -165,7 +166,8 @@ final class TableFeature implements Feature {
         return BlanksReport.problems(text.job(), text.job().shop().blanks()).stream()
                 .map(problem -> {
                     int at = IntStream.range(0, rows.size())
-                            .filter(i -> problem.where().equals("blank " + rows.get(i).cell("blank").strip()))
+                            .filter(i -> problem.where()
+                                    .equals("blank " + rows.get(i).cell("blank").strip()))
                             .findFirst()
                             .orElse(0);
                     return new Problem("blanks %d: mass_g".formatted(at + 1), problem.what(), problem.mend());

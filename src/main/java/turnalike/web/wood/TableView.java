@@ -151,9 +151,9 @@ public record TableView(
                 String label = isFault
                         ? key.name().startsWith("from") ? fault + " from" : "to"
                         : LABELS.getOrDefault(key.name(), key.name());
-                boolean isWord = List.of("board", "blank", "species", "lost", "stage", "piece").contains(key.name());
-                out.add(new Head(
-                        key.name(), key.type().isLength() ? label + ", " + units.symbol() : label, !isWord));
+                boolean isWord = List.of("board", "blank", "species", "lost", "stage", "piece")
+                        .contains(key.name());
+                out.add(new Head(key.name(), key.type().isLength() ? label + ", " + units.symbol() : label, !isWord));
             }
         }
         return out;

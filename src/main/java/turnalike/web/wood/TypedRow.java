@@ -15,8 +15,7 @@ import turnalike.units.Problem;
  * @param pasted the whole paste, where it was one
  * @param problems why it was not kept
  */
-record TypedRow(
-        Optional<ShopTable> table, int row, Map<String, String> cells, String pasted, List<Problem> problems) {
+record TypedRow(Optional<ShopTable> table, int row, Map<String, String> cells, String pasted, List<Problem> problems) {
     static final TypedRow NONE = new TypedRow(Optional.empty(), 0, Map.of(), "", List.of());
 
     TypedRow {
@@ -52,8 +51,8 @@ record TypedRow(
     /** What belongs to no cell of its row. */
     List<Problem> others(List<String> columns) {
         return problems.stream()
-                .filter(problem ->
-                        row == 0 || columns.stream().noneMatch(column -> problem.where().equals(place(column))))
+                .filter(problem -> row == 0
+                        || columns.stream().noneMatch(column -> problem.where().equals(place(column))))
                 .toList();
     }
 }

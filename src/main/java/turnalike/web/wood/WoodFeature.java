@@ -91,8 +91,7 @@ public final class WoodFeature implements Feature {
         KeptJob kept = JobAddress.job(ctx, store);
         int seconds = RequestInput.number(RequestInput.field(ctx, "seconds")).orElse(0);
         if (!kept.text().job().shop().boards().isEmpty()) {
-            searches.begin(kept, Math.max(0, Math.min(LONGEST_S, seconds)))
-                    .await(seconds == 0 ? WAITED_MS : 50);
+            searches.begin(kept, Math.max(0, Math.min(LONGEST_S, seconds))).await(seconds == 0 ? WAITED_MS : 50);
         }
         back(ctx, kept);
     }

@@ -28,8 +28,7 @@ import turnalike.web.kit.JobSteps;
  * @param search for how the boards are cut, if there is one for them as they stand
  * @param typed what was sent and could not be kept
  */
-public record WoodView(
-        KeptJob kept, Plan plan, BlankLog log, Optional<CutSearch> search, TypedRow typed) {
+public record WoodView(KeptJob kept, Plan plan, BlankLog log, Optional<CutSearch> search, TypedRow typed) {
     private Job job() {
         return kept.text().job();
     }
@@ -110,13 +109,11 @@ public record WoodView(
     public Optional<BlanksView> forecast() {
         return job().shop().blanks().isEmpty() || !blankProblems().isEmpty()
                 ? Optional.empty()
-                : Optional.of(BlanksView.of(
-                        BlanksReport.of(job(), job().shop().blanks(), log), log));
+                : Optional.of(BlanksView.of(BlanksReport.of(job(), job().shop().blanks(), log), log));
     }
 
     public List<String> losses() {
-        return BlanksView.losses(
-                log.losses(job().lossRate(), job().shop().blanks()), log, job().count());
+        return BlanksView.losses(log.losses(job().lossRate(), job().shop().blanks()), log, job().count());
     }
 
     /** How far the finished weights will differ, before any is turned. */

@@ -64,7 +64,8 @@ class ShopLogTest {
 
             store.undo(id);
             store.redo(id);
-            store.edit(id, now -> Edit.of("log piece 4", Change.of(weighed("4", 1).with(Duration.ofMinutes(9)))));
+            store.edit(
+                    id, now -> Edit.of("log piece 4", Change.of(weighed("4", 1).with(Duration.ofMinutes(9)))));
             store.undo(id);
             store.redo(id);
             log = ShopLog.of(store.find(id).orElseThrow(), store.done(id));
@@ -76,10 +77,9 @@ class ShopLogTest {
     @Test
     void the_log_finishes_blanks_and_counts_each_loss_once() {
         BlankLog log = new BlankLog(
-                Map.of("1", Mass.ofGrams(200), "2", Mass.ofGrams(700), "9", Mass.ofGrams(190)),
-                Set.of("3", "4"));
-        List<WeighedBlank> blanks = List.of(
-                blank("1", 500, false), blank("2", 510, false), blank("3", 505, true), blank("5", 505, true));
+                Map.of("1", Mass.ofGrams(200), "2", Mass.ofGrams(700), "9", Mass.ofGrams(190)), Set.of("3", "4"));
+        List<WeighedBlank> blanks =
+                List.of(blank("1", 500, false), blank("2", 510, false), blank("3", 505, true), blank("5", 505, true));
         List<WeighedBlank> then = log.onto(blanks);
         assertThat(then.get(0).finished()).contains(Mass.ofGrams(200));
         assertThat(then.get(1).finished()).as("heavier than its blank").isEmpty();

@@ -44,7 +44,10 @@ class WoodPageTest {
     private static String form(String... pairs) {
         StringBuilder out = new StringBuilder("x=");
         for (int i = 0; i < pairs.length; i += 2) {
-            out.append('&').append(pairs[i]).append('=').append(URLEncoder.encode(pairs[i + 1], StandardCharsets.UTF_8));
+            out.append('&')
+                    .append(pairs[i])
+                    .append('=')
+                    .append(URLEncoder.encode(pairs[i + 1], StandardCharsets.UTF_8));
         }
         return out.toString();
     }
@@ -91,8 +94,8 @@ class WoodPageTest {
 
     @Test
     void what_cannot_be_is_told_at_its_cell_and_stays_there() throws IOException, InterruptedException {
-        HttpResponse<String> refused = post(
-                "/wood/boards/row", "c_board", "A", "c_thickness", "2", "c_width", "-7", "c_length", "80");
+        HttpResponse<String> refused =
+                post("/wood/boards/row", "c_board", "A", "c_thickness", "2", "c_width", "-7", "c_length", "80");
         assertThat(refused.statusCode()).isEqualTo(422);
         assertThat(refused.body())
                 .containsPattern("id=\"boards-next-width\"[^>]*value=\"-7\"[^>]*aria-invalid=\"true\"")
@@ -108,7 +111,8 @@ class WoodPageTest {
                 .containsPattern("id=\"blanks-next-mass_g\"[^>]*aria-invalid=\"true\"")
                 .contains("heavier than any wood full of water");
         assertThat(post("/wood/chairs/row").statusCode()).isEqualTo(404);
-        assertThat(post("/wood/boards/row", "row", "1", "seen", "{}", "c_board", "A").statusCode())
+        assertThat(post("/wood/boards/row", "row", "1", "seen", "{}", "c_board", "A")
+                        .statusCode())
                 .isEqualTo(409);
     }
 
@@ -116,7 +120,8 @@ class WoodPageTest {
     void a_row_is_typed_over_and_taken_out() throws IOException, InterruptedException {
         post("/wood/boards/row", "c_board", "A", "c_thickness", "2", "c_width", "7", "c_length", "80");
         String seen = seen(get("/wood"));
-        assertThat(post("/wood/boards/row", "row", "1", "seen", seen, "c_width", "7 1/2").statusCode())
+        assertThat(post("/wood/boards/row", "row", "1", "seen", seen, "c_width", "7 1/2")
+                        .statusCode())
                 .isEqualTo(303);
         assertThat(text()).contains("\"width\": \"7 1/2\"");
         int before = served.store().find(id).orElseThrow().times().steps();
@@ -179,7 +184,8 @@ class WoodPageTest {
 
     @Test
     void the_bench_views_clock_counts_as_turning() throws IOException, InterruptedException {
-        served.post(job + "/bench/log", form("entry", "0123456789abcdef", "piece", "40", "mass_g", "250", "minutes", "31"));
+        served.post(
+                job + "/bench/log", form("entry", "0123456789abcdef", "piece", "40", "mass_g", "250", "minutes", "31"));
         assertThat(get("/price")).contains("The bench view timed 1 piece at the lathe", "31 min each");
     }
 }
