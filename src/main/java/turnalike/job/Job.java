@@ -28,6 +28,7 @@ import turnalike.year.Home;
  * @param checks where a caliper is laid on every piece, in the order of the columns {@code d1}, {@code d2}, …
  * @param lathe what the turner's lathe and hand bring
  * @param home where the pieces will live, if told
+ * @param shop the boards, blanks and times in hand, and what is charged
  * @param frame what the set goes into, if the job says
  */
 public record Job(
@@ -44,6 +45,7 @@ public record Job(
         List<CheckPlace> checks,
         Lathe lathe,
         Optional<Home> home,
+        Shop shop,
         Optional<Frame> frame) {
     public Job {
         checks = List.copyOf(checks);

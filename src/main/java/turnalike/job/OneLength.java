@@ -52,6 +52,7 @@ public record OneLength(String letter, PieceLength told, Job job) {
                 checks(job, length, pattern),
                 job.lathe(),
                 Optional.empty(),
+                Shop.EMPTY,
                 Optional.empty());
     }
 

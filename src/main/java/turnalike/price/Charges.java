@@ -15,6 +15,9 @@ import java.util.Optional;
  */
 public record Charges(
         Optional<BigDecimal> hourly, List<Other> others, BigDecimal markupPct, BigDecimal taxPct, String currency) {
+    /** Nothing charged: no price is made. */
+    public static final Charges NONE = new Charges(Optional.empty(), List.of(), BigDecimal.ZERO, BigDecimal.ZERO, "");
+
     /**
      * One thing charged besides the work.
      *

@@ -7,15 +7,16 @@ import java.util.List;
 
 /**
  * What an order comes to. Each line is rounded to a hundredth by itself, half of one upward, and the sums are of the rounded lines, so that
- * the paper adds up by hand.
+ * the paper adds up by hand. A markup has no line of its own: it is spread into every price, and only the turner is told how much of it that is.
  *
  * @param lines what is charged; their amounts add up to {@code net}
  * @param net before tax
+ * @param markup how much of that is the markup, 0 where none is told
  * @param tax on it, 0 where none is told
  * @param pieces good ones that are delivered
  * @param currency as it is to stand beside the figures; may be empty
  */
-public record Quote(List<Line> lines, BigDecimal net, BigDecimal tax, int pieces, String currency) {
+public record Quote(List<Line> lines, BigDecimal net, BigDecimal markup, BigDecimal tax, int pieces, String currency) {
     private static final int DECIMALS = 2;
     private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
     private static final BigDecimal MINUTES = BigDecimal.valueOf(60);
@@ -43,18 +44,22 @@ public record Quote(List<Line> lines, BigDecimal net, BigDecimal tax, int pieces
      * @param pieces good ones that are delivered, 1 or more
      */
     public static Quote of(double minutes, Charges charges, int pieces) {
-        List<Line> lines = new ArrayList<>();
-        BigDecimal rate = rounded(charges.hourly().orElseThrow());
+        List<Line> marked =
+                lines(minutes, charges, BigDecimal.ONE.add(charges.markupPct().divide(HUNDRED)));
+        BigDecimal net = sum(marked);
+        BigDecimal markup = net.subtract(sum(lines(minutes, charges, BigDecimal.ONE)));
+        return new Quote(marked, net, markup, percent(net, charges.taxPct()), pieces, charges.currency());
+    }
+
+    private static List<Line> lines(double minutes, Charges charges, BigDecimal times) {
+        List<Line> out = new ArrayList<>();
+        BigDecimal rate = rounded(charges.hourly().orElseThrow().multiply(times));
         BigDecimal hours = rounded(BigDecimal.valueOf(minutes).divide(MINUTES, 12, RoundingMode.HALF_UP));
-        lines.add(new Line("work", hours, "h", rate, rounded(hours.multiply(rate))));
-        charges.others().forEach(other -> lines.add(once(other.item(), rounded(other.amount()))));
-        if (charges.markupPct().signum() > 0) {
-            lines.add(once(
-                    "markup, %s %%".formatted(charges.markupPct().toPlainString()),
-                    percent(sum(lines), charges.markupPct())));
-        }
-        BigDecimal net = sum(lines);
-        return new Quote(lines, net, percent(net, charges.taxPct()), pieces, charges.currency());
+        out.add(new Line("work", hours, "h", rate, rounded(hours.multiply(rate))));
+        charges.others()
+                .forEach(other ->
+                        out.add(once(other.item(), rounded(other.amount().multiply(times)))));
+        return out;
     }
 
     private static Line once(String item, BigDecimal amount) {

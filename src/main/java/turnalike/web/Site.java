@@ -45,6 +45,7 @@ import turnalike.web.match.MatchFeature;
 import turnalike.web.pieces.PiecesFeature;
 import turnalike.web.sheets.SheetsFeature;
 import turnalike.web.turning.TurningFeature;
+import turnalike.web.wood.WoodFeature;
 
 /** The pages, served on this machine alone until closed. */
 public final class Site implements AutoCloseable {
@@ -113,6 +114,7 @@ public final class Site implements AutoCloseable {
                 new PiecesFeature(store, pages),
                 new CopyFeature(store, pages),
                 new MatchFeature(store, pages),
+                new WoodFeature(store, pages, plans),
                 new SheetsFeature(store, pages, plans),
                 new HelpFeature(pages),
                 new BenchFeature(store, pages, plans)));

@@ -1,4 +1,4 @@
-// A row is kept when it is left or Enter is pressed, and the page follows: chart, likeness and what could be mended come with the answer.
+// A row of a table is kept when it is left or Enter is pressed, and the page follows: chart, likeness and what could be mended come with the answer.
 (() => {
   "use strict";
   const { liken, notice } = window.turnalikePage;
@@ -55,19 +55,22 @@
     const sent = new Map(fieldsOf(form).map((field) => [field.id, field.value]));
     turn = turn.then(() => keep(form, data, sent));
   };
+  /** The form of the row that is typed next names the field it begins with. */
+  const isNext = (form) => "next" in form.dataset;
+  const firstOf = (form) => (isNext(form) ? document.getElementById(form.dataset.next || "c-mass_g") : null);
   const isDirty = (form) => fieldsOf(form).some((field) => field.value !== field.defaultValue);
 
   document.addEventListener("submit", (event) => {
     if (!event.target.matches("[data-part]")) return;
     event.preventDefault();
     send(event.target);
-    const weight = document.getElementById("c-mass_g");
-    if ("next" in event.target.dataset && weight) weight.focus();
+    const first = firstOf(event.target);
+    if (first) first.focus();
   });
 
   document.addEventListener("change", (event) => {
     const field = event.target;
-    if (!isField(field) || !field.form || field.form.id === "log") return;
+    if (!isField(field) || !field.form || isNext(field.form)) return;
     send(field.form);
   });
 
@@ -76,11 +79,12 @@
     const field = event.target;
     if (event.key !== "Enter" || !field.form || !isField(field)) return;
     event.preventDefault();
-    if (field.form.id === "log") {
-      if (fieldsOf(field.form).some((each) => each.id !== "piece" && each.value.trim())) field.form.requestSubmit();
-      else document.getElementById("c-mass_g").focus();
-      const weight = document.getElementById("c-mass_g");
-      weight.select();
+    if (isNext(field.form)) {
+      const named = fieldsOf(field.form)[0];
+      if (fieldsOf(field.form).some((each) => each !== named && each.value.trim())) field.form.requestSubmit();
+      const first = firstOf(field.form);
+      first.focus();
+      first.select();
       return;
     }
     const row = field.closest("tr").nextElementSibling;

@@ -66,14 +66,15 @@ final class Levels {
             "cli",
             List.of(
                     Set.of("kit"),
-                    Set.of("plan", "pieces", "match", "store", "boards", "price"),
+                    Set.of("store"),
+                    Set.of("plan", "pieces", "match", "boards", "price"),
                     Set.of("demo", "page", "trace"),
                     Set.of("")),
             "web",
             List.of(
                     Set.of("kit"),
                     Set.of("jobs", "job", "pieces", "match", "lan", "help", "copy"),
-                    Set.of("turning", "sheets", "bench"),
+                    Set.of("turning", "sheets", "bench", "wood"),
                     Set.of("")));
 
     private Levels() {}

@@ -7,9 +7,17 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import turnalike.job.kept.Change;
+import turnalike.job.kept.Edit;
+import turnalike.job.kept.JobId;
+import turnalike.job.kept.JobStore;
+import turnalike.job.kept.KeptPiece;
+import turnalike.store.StoreFile;
 
 /** {@code price} on an invented order of eight dowels without a blank to spare. */
 class PriceCommandTest {
@@ -89,6 +97,60 @@ class PriceCommandTest {
                 .sum();
         String told = String.format(Locale.ROOT, "EUR %.2f", sum);
         assertThat(ran.out()).contains(told);
+    }
+
+    @Test
+    void a_markup_is_spread_into_the_prices_and_told_to_the_turner_alone() throws IOException {
+        Path out = folder.resolve("out");
+        Ran ran = run(TIMES, "--rate", "30", "--other", "wood=20", "--markup", "10", "--out", out.toString());
+        assertThat(ran.out()).contains("The markup of 10 %", "the quote has no line of it", " h at 33.00");
+        assertThat(Files.readString(out.resolve("invoice.csv")))
+                .contains("wood,1,,22.00,22.00")
+                .doesNotContain("markup");
+        assertThat(Files.readString(out.resolve("quote-a4.svg"))).doesNotContain("arkup");
+        JsonNode quote = run(TIMES, "--rate", "30", "--other", "wood=20", "--markup", "10", "--json")
+                .json()
+                .get("quote");
+        double net = Double.parseDouble(quote.get("net").asText());
+        assertThat(Double.parseDouble(quote.get("markup").asText())).isCloseTo(net / 11, within(0.06));
+    }
+
+    @Test
+    void without_a_table_the_jobs_own_times_and_charges_count() throws IOException {
+        String own = JOB.strip().replaceFirst("}$", """
+                , "times": [{"stage": "turning", "minutes": 20}, {"stage": "turning", "minutes": 16}],
+                "price": {"rate": 30, "tax_pct": 20, "currency": "EUR", "others": [{"item": "wood", "amount": 20}]}}""");
+        Path job = Files.writeString(folder.resolve("own.job.json"), own);
+        JsonNode quote = Ran.here("price", job.toString(), "--json").json().get("quote");
+        // Eight at the mean of 18 minutes are 2.4 h, 72 in money; the wood and a fifth of tax on both.
+        assertThat(quote.get("total").asText()).isEqualTo("110.40");
+        assertThat(Ran.here("price", job.toString(), "--rate", "60", "--tax", "0", "--json")
+                        .json()
+                        .get("quote")
+                        .get("total")
+                        .asText())
+                .isEqualTo("164.00");
+        Path bare = Files.writeString(folder.resolve("bare.job.json"), JOB);
+        assertRefused(Ran.here("price", bare.toString()), "--times: nothing is timed yet");
+    }
+
+    @Test
+    void a_kept_jobs_log_counts() throws IOException {
+        Path job = Files.writeString(folder.resolve("dowel.job.json"), JOB);
+        Path file = folder.resolve("shop.db");
+        Ran.here("keep", job.toString(), "--store", file.toString());
+        String id;
+        try (JobStore store = StoreFile.open(file, Clock.systemUTC())) {
+            JobId kept = store.list().get(0).id();
+            id = kept.text();
+            KeptPiece first = KeptPiece.unmeasured("1").with(Duration.ofMinutes(24));
+            store.edit(kept, now -> Edit.of("log piece 1", Change.of(first)));
+        }
+        JsonNode answer =
+                Ran.here("price", id, "--store", file.toString(), "--json").json();
+        assertThat(answer.get("stages").get(0).get("stage").asText()).isEqualTo("turning");
+        assertThat(answer.get("total_minutes").asDouble()).isCloseTo(8 * 24, within(1e-9));
+        assertRefused(Ran.here("price", "zzzz-zzzz-zzzz", "--store", file.toString()), "ID: ");
     }
 
     @Test

@@ -26,7 +26,8 @@ class QuoteTest {
         // 16.04 h at 45 is 721.80; with wood and oil 793.30; a tenth of it 79.33; 19 % of 872.63 is 165.7997.
         assertThat(quote.lines())
                 .extracting(line -> line.amount().toPlainString())
-                .containsExactly("721.80", "62.50", "9.00", "79.33");
+                .containsExactly("793.98", "68.75", "9.90"); // 16.04 h at 49.50
+        assertThat(quote.markup()).isEqualTo(money("79.33"));
         assertThat(quote.net()).isEqualTo(money("872.63"));
         assertThat(quote.tax()).isEqualTo(money("165.80"));
         assertThat(quote.total()).isEqualTo(money("1038.43"));

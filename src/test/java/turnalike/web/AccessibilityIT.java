@@ -40,6 +40,8 @@ class AccessibilityIT {
                 job + "/copy",
                 job + "/check",
                 job + "/pieces?column=mass_g",
+                job + "/wood",
+                job + "/price",
                 job + "/match",
                 job + "/sheets",
                 job + "/look",
@@ -85,6 +87,8 @@ class AccessibilityIT {
                 job + "/check",
                 job + "/turning",
                 job + "/pieces",
+                job + "/wood",
+                job + "/price",
                 job + "/match",
                 job + "/sheets")) {
             page.navigate(served.address() + view);

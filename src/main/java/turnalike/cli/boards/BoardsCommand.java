@@ -18,6 +18,7 @@ import turnalike.cli.kit.OutputFolder;
 import turnalike.cli.kit.PaperChoice;
 import turnalike.cli.kit.Steps;
 import turnalike.cli.kit.Today;
+import turnalike.cli.kit.UserError;
 import turnalike.cli.kit.WrittenFiles;
 import turnalike.effort.Effort;
 import turnalike.effort.Ending;
@@ -27,6 +28,7 @@ import turnalike.job.boards.BoardsFile;
 import turnalike.job.boards.JobBlanks;
 import turnalike.sheets.CutSheet;
 import turnalike.sheets.Paper;
+import turnalike.stock.boards.Board;
 import turnalike.stock.boards.CuttingPlan;
 import turnalike.units.Length;
 
@@ -42,16 +44,16 @@ import turnalike.units.Length;
         footer = {"", "Example: turnalike boards wheel.job.json --boards boards.csv --out sheets"},
         mixinStandardHelpOptions = true)
 public final class BoardsCommand implements Runnable {
-    /** Some five seconds' work: what is proven at all is proven in a few, and a shop waits longer for the blade to be set. */
-    private static final long STEPS = 300_000;
-
     private static final Length PICTURE = Length.ofMm(270);
 
     @Parameters(paramLabel = "JOB", arity = "1..*", description = "The job files (*.job.json).")
     private List<Path> jobFiles = new ArrayList<>();
 
-    @Option(names = "--boards", required = true, paramLabel = "BOARDS.csv", description = "The boards in hand.")
-    private Path boardsFile = Path.of("");
+    @Option(
+            names = "--boards",
+            paramLabel = "BOARDS.csv",
+            description = "The boards in hand (if left out: those of the first job, typed on its page).")
+    private Optional<Path> boardsFile = Optional.empty();
 
     @Option(names = "--json", description = "Print one JSON object: lengths in mm, at full precision.")
     private boolean json;
@@ -86,21 +88,34 @@ public final class BoardsCommand implements Runnable {
                 .map(file -> String.valueOf(file.getFileName()))
                 .toList();
         List<JobBlanks.Named> named = JobBlanks.named(names, jobs);
-        BoardsFile.Read boards = BoardsFile.read(InputFiles.text(boardsFile), JobBlanks.units(named));
-        if (!boards.problems().isEmpty()) {
-            throw InputFiles.in(boardsFile, boards.problems());
-        }
+        List<Board> boards = boardsFile.map(file -> boards(file, named)).orElseGet(() -> own(jobs.get(0)));
         Optional<Double> most = seconds.map(Arguments::seconds);
         try (ConsoleProgress waiter = ConsoleProgress.at(spec.commandLine().getErr())) {
-            CuttingPlan plan = JobBlanks.plan(named, boards.boards(), effort(most, waiter));
+            CuttingPlan plan = JobBlanks.plan(named, boards, effort(most, waiter));
             waiter.found();
             print(named, plan, ended(plan, most.isPresent(), waiter.hasEnough()));
         }
     }
 
+    private static List<Board> boards(Path file, List<JobBlanks.Named> named) {
+        BoardsFile.Read read = BoardsFile.read(InputFiles.text(file), JobBlanks.units(named));
+        if (!read.problems().isEmpty()) {
+            throw InputFiles.in(file, read.problems());
+        }
+        return read.boards();
+    }
+
+    private static List<Board> own(Job job) {
+        if (job.shop().boards().isEmpty()) {
+            throw UserError.of(
+                    "--boards", "the job has no boards of its own", "name a table of them, or type them on its page");
+        }
+        return job.shop().boards();
+    }
+
     private static Effort effort(Optional<Double> most, ConsoleProgress waiter) {
         Optional<Effort> timed = most.map(each -> Deadline.inSeconds(each, waiter));
-        return timed.orElseGet(() -> Steps.ofAsks(STEPS, waiter));
+        return timed.orElseGet(() -> Steps.ofAsks(JobBlanks.USUAL_STEPS, waiter));
     }
 
     private static Ending ended(CuttingPlan plan, boolean timed, boolean stopped) {

@@ -3,17 +3,22 @@ package turnalike.cli.pieces;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import turnalike.cli.kit.InputFiles;
+import turnalike.cli.kit.UserError;
 import turnalike.cli.kit.WorkingsText;
+import turnalike.cli.store.LoggedJob;
 import turnalike.job.Job;
 import turnalike.job.answer.BlanksJson;
 import turnalike.job.pieces.BlanksReport;
 import turnalike.pieces.blanks.BlanksFile;
+import turnalike.pieces.blanks.WeighedBlank;
 import turnalike.units.Problem;
 
 @Command(
@@ -21,16 +26,24 @@ import turnalike.units.Problem;
         description = {
             "What each weighed blank will give once it is turned, and which to turn so that the finished weights differ least. Weigh the"
                     + " blanks milled and cut to length; add finished_g as pieces are done, and the rest is corrected by them.",
+            "Without BLANKS.csv they are the job's own, typed on its page; with --store the pieces weighed and taken out so far in its log count.",
             "BLANKS.csv needs the columns blank and mass_g (or mass_oz); length, size, moisture_pct, finished_g and lost if known."
         },
         footer = {"", "Example: turnalike blanks wheel.job.json blanks.csv"},
         mixinStandardHelpOptions = true)
 public final class BlanksCommand implements Runnable {
-    @Parameters(index = "0", paramLabel = "JOB", description = "The job file (*.job.json).")
-    private Path jobFile = Path.of("");
+    @Parameters(index = "0", paramLabel = "JOB", description = "The job file (*.job.json), or the id of a kept job.")
+    private String jobFile = "";
 
-    @Parameters(index = "1", paramLabel = "BLANKS.csv", description = "The blanks with their weights.")
-    private Path blanksFile = Path.of("");
+    @Mixin
+    private LoggedJob source = new LoggedJob();
+
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "BLANKS.csv",
+            description = "The blanks with their weights (if left out: the job's own).")
+    private Optional<Path> blanksFile = Optional.empty();
 
     @Option(names = "--json", description = "Print one JSON object at full precision.")
     private boolean json;
@@ -43,11 +56,11 @@ public final class BlanksCommand implements Runnable {
 
     @Override
     public void run() {
-        Job job = InputFiles.job(jobFile);
-        BlanksFile.Read read = BlanksFile.parse(InputFiles.text(blanksFile), job.units());
-        refuse(read.problems());
-        refuse(BlanksReport.problems(job, read.blanks()));
-        BlanksReport report = BlanksReport.of(job, read.blanks());
+        LoggedJob.Found found = source.find(jobFile);
+        Job job = found.job();
+        List<WeighedBlank> blanks = blanks(job);
+        refuse(BlanksReport.problems(job, blanks));
+        BlanksReport report = BlanksReport.of(job, blanks, found.log().blanks());
         PrintWriter console = spec.commandLine().getOut();
         if (json) {
             console.print(BlanksJson.print(report));
@@ -60,9 +73,24 @@ public final class BlanksCommand implements Runnable {
         console.flush();
     }
 
+    private List<WeighedBlank> blanks(Job job) {
+        if (blanksFile.isEmpty()) {
+            if (job.shop().blanks().isEmpty()) {
+                throw UserError.of(
+                        "BLANKS.csv",
+                        "the job has no blanks of its own",
+                        "name a table of them, or type them on its page");
+            }
+            return job.shop().blanks();
+        }
+        BlanksFile.Read read = BlanksFile.parse(InputFiles.text(blanksFile.get()), job.units());
+        refuse(read.problems());
+        return read.blanks();
+    }
+
     private void refuse(List<Problem> problems) {
         if (!problems.isEmpty()) {
-            throw InputFiles.in(blanksFile, problems);
+            throw blanksFile.map(file -> InputFiles.in(file, problems)).orElseGet(() -> new UserError(problems));
         }
     }
 }

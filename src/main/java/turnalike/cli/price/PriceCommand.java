@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -19,12 +20,14 @@ import turnalike.cli.kit.Today;
 import turnalike.cli.kit.UserError;
 import turnalike.cli.kit.WorkingsText;
 import turnalike.cli.kit.WrittenFiles;
-import turnalike.job.Job;
+import turnalike.cli.store.LoggedJob;
 import turnalike.job.answer.PriceJson;
 import turnalike.job.price.InvoiceFile;
+import turnalike.job.price.LoggedTimes;
 import turnalike.job.price.PriceReport;
 import turnalike.job.price.TimesFile;
 import turnalike.price.Charges;
+import turnalike.price.Timing;
 import turnalike.sheets.Paper;
 import turnalike.sheets.QuoteSheet;
 
@@ -32,44 +35,56 @@ import turnalike.sheets.QuoteSheet;
         name = "price",
         description = {
             "What the whole order takes, from the times of the pieces made so far, and what it comes to at your own rate.",
+            "Times are those of the job, typed on its page, and with --store those that the bench view took; or of TIMES.csv, in their place.",
             "TIMES.csv needs the columns stage and minutes, a line for a piece in the order they were made; pieces, if a line is for several"
                     + " done in one go, or 0 for what is done once for the order."
         },
         footer = {
             "",
-            "Example: turnalike price wheel.job.json --times times.csv --rate 45 --other wood=62.50 --out quote"
+            "Example: turnalike price wheel.job.json --times times.csv --rate 45 --other wood=62.50 --out quote",
+            "         turnalike price k3f9-a0bc-d1ef --store shop.db --rate 45"
         },
         mixinStandardHelpOptions = true)
 public final class PriceCommand implements Runnable {
-    @Parameters(index = "0", paramLabel = "JOB", description = "The job file (*.job.json).")
-    private Path jobFile = Path.of("");
+    @Parameters(index = "0", paramLabel = "JOB", description = "The job file (*.job.json), or the id of a kept job.")
+    private String jobFile = "";
 
-    @Option(names = "--times", required = true, paramLabel = "TIMES.csv", description = "What was timed.")
-    private Path timesFile = Path.of("");
+    @Mixin
+    private LoggedJob source = new LoggedJob();
+
+    @Option(names = "--times", paramLabel = "TIMES.csv", description = "What was timed (if left out: the job's own).")
+    private Optional<Path> timesFile = Optional.empty();
 
     @Option(
             names = "--rate",
             paramLabel = "MONEY",
-            description = "Your rate for an hour; without it times alone are told.")
+            description = "Your rate for an hour (if left out: the job's; without one times alone are told).")
     private Optional<String> rate = Optional.empty();
 
     @Option(
             names = "--other",
             paramLabel = "WHAT=MONEY",
-            description = "What you charge besides, for the whole order; may be given several times.")
+            description =
+                    "What you charge besides, for the whole order; may be given several times (if left out: what the job says).")
     private Map<String, String> others = new LinkedHashMap<>();
 
-    @Option(names = "--markup", paramLabel = "PCT", description = "Per hundred on all of it (if left out: 0).")
-    private String markup = "0";
+    @Option(
+            names = "--markup",
+            paramLabel = "PCT",
+            description = "Per hundred on all of it, spread into the prices (if left out: the job's, else 0).")
+    private Optional<String> markup = Optional.empty();
 
     @Option(
             names = "--tax",
             paramLabel = "PCT",
-            description = "Per hundred, as you have to charge it (if left out: 0).")
-    private String tax = "0";
+            description = "Per hundred, as you have to charge it (if left out: the job's, else 0).")
+    private Optional<String> tax = Optional.empty();
 
-    @Option(names = "--currency", paramLabel = "WORD", description = "Stands beside the figures.")
-    private String currency = "";
+    @Option(
+            names = "--currency",
+            paramLabel = "WORD",
+            description = "Stands beside the figures (if left out: the job's).")
+    private Optional<String> currency = Optional.empty();
 
     @Option(names = "--json", description = "Print one JSON object: minutes at full precision, money to a hundredth.")
     private boolean json;
@@ -94,20 +109,16 @@ public final class PriceCommand implements Runnable {
 
     @Override
     public void run() {
-        Charges charges = charges();
-        Job job = InputFiles.job(jobFile);
-        TimesFile.Read times = TimesFile.parse(InputFiles.text(timesFile));
-        if (!times.problems().isEmpty()) {
-            throw InputFiles.in(timesFile, times.problems());
-        }
-        PriceReport report = PriceReport.of(job, times.stages(), charges);
+        LoggedJob.Found found = source.find(jobFile);
+        Charges charges = charges(found.job().shop().charges());
+        PriceReport report = PriceReport.of(found.job(), times(found), charges);
         Optional<OutputFolder> folder = out.map(OutputFolder::new);
         folder.ifPresent(each -> write(report, each));
         PrintWriter console = spec.commandLine().getOut();
         if (json) {
             console.print(PriceJson.print(report));
         } else {
-            console.print(PriceSummary.text(report));
+            console.print(PriceSummary.text(report, charges));
             if (workings) {
                 console.print(WorkingsText.text(report.workings()));
             }
@@ -116,8 +127,27 @@ public final class PriceCommand implements Runnable {
         console.flush();
     }
 
-    private Charges charges() {
-        Optional<BigDecimal> hourly = rate.map(text -> Amounts.money("--rate", text));
+    private Map<String, List<Timing>> times(LoggedJob.Found found) {
+        if (timesFile.isEmpty()) {
+            Map<String, List<Timing>> own =
+                    LoggedTimes.onto(found.job().shop().times(), found.log().turned());
+            if (own.isEmpty()) {
+                throw UserError.of(
+                        "--times", "nothing is timed yet", "name a table of times, or time a piece on the page");
+            }
+            return own;
+        }
+        TimesFile.Read times = TimesFile.parse(InputFiles.text(timesFile.get()));
+        if (!times.problems().isEmpty()) {
+            throw InputFiles.in(timesFile.get(), times.problems());
+        }
+        return times.stages();
+    }
+
+    /** As given here, and where nothing is, as the job says. */
+    private Charges charges(Charges own) {
+        Optional<BigDecimal> hourly =
+                rate.map(text -> Amounts.money("--rate", text)).or(own::hourly);
         if (hourly.isEmpty() && (!others.isEmpty() || out.isPresent())) {
             throw UserError.of("--rate", "is missing", "give your rate for an hour, and a price is made");
         }
@@ -128,10 +158,12 @@ public final class PriceCommand implements Runnable {
                 .toList();
         return new Charges(
                 hourly,
-                besides,
-                Amounts.percent("--markup", markup),
-                Amounts.percent("--tax", tax),
-                currency.isEmpty() ? "" : Amounts.word("--currency", currency));
+                besides.isEmpty() ? own.others() : besides,
+                markup.map(text -> Amounts.percent("--markup", text)).orElse(own.markupPct()),
+                tax.map(text -> Amounts.percent("--tax", text)).orElse(own.taxPct()),
+                currency.filter(text -> !text.isEmpty())
+                        .map(text -> Amounts.word("--currency", text))
+                        .orElse(own.currency()));
     }
 
     private void write(PriceReport report, OutputFolder folder) {

@@ -2,6 +2,7 @@ package turnalike.cli.price;
 
 import java.util.Locale;
 import turnalike.job.price.PriceReport;
+import turnalike.price.Charges;
 import turnalike.price.Quote;
 import turnalike.price.StageForecast;
 import turnalike.units.Article;
@@ -10,7 +11,7 @@ import turnalike.units.Article;
 final class PriceSummary {
     private PriceSummary() {}
 
-    static String text(PriceReport report) {
+    static String text(PriceReport report, Charges charges) {
         StringBuilder out = new StringBuilder();
         out.append(report.job().title()).append("\n\n");
         out.append("Made       ").append(report.goods()).append('\n');
@@ -24,6 +25,7 @@ final class PriceSummary {
             out.append(String.format(Locale.ROOT, "  %-20s %s%n", stage.stage(), report.line(stage)));
         }
         report.quote().ifPresent(quote -> quote(out, quote));
+        report.markup(charges).ifPresent(words -> out.append("  ").append(words).append('\n'));
         return out.toString().replace(System.lineSeparator(), "\n");
     }
 

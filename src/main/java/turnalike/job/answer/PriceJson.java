@@ -55,6 +55,7 @@ public final class PriceJson {
                     .put("amount", line.amount().toPlainString());
         }
         at.put("net", quote.net().toPlainString());
+        at.put("markup", quote.markup().toPlainString());
         at.put("tax", quote.tax().toPlainString());
         at.put("total", quote.total().toPlainString());
         at.put("per_piece", quote.perPiece().toPlainString());

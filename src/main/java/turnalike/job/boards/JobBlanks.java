@@ -21,6 +21,9 @@ import turnalike.wood.Wood;
 
 /** The blanks that jobs want of the boards in hand, cut in one go. */
 public final class JobBlanks {
+    /** Some five seconds' work: what is proven at all is proven in a few, and a shop waits longer for the blade to be set. */
+    public static final long USUAL_STEPS = 300_000;
+
     private JobBlanks() {}
 
     /**

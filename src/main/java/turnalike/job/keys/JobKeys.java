@@ -469,6 +469,10 @@ public final class JobKeys {
             LIKENESS,
             COUNTERWEIGHT_RADIUS,
             HOME,
+            ShopKeys.BOARDS,
+            ShopKeys.BLANKS,
+            ShopKeys.TIMES,
+            ShopKeys.PRICE,
             FRAME));
 
     private JobKeys() {}

@@ -78,18 +78,28 @@ public record BlanksReport(Job job, BlankForecast forecast, LossRecord losses, L
      * @param blanks as read, with none of {@link #problems}
      */
     public static BlanksReport of(Job job, List<WeighedBlank> blanks) {
+        return of(job, blanks, BlankLog.NONE);
+    }
+
+    /**
+     * {@return the report, corrected by what a job's own log says}
+     *
+     * @param job the order
+     * @param blanks as read, with none of {@link #problems}
+     * @param log of the pieces turned so far
+     */
+    public static BlanksReport of(Job job, List<WeighedBlank> blanks, BlankLog log) {
         List<BlankForecast.Measured> measured =
-                blanks.stream().map(each -> measured(job, each)).toList();
+                log.onto(blanks).stream().map(each -> measured(job, each)).toList();
         double stated = scatter(job).shareByBlank();
-        int lost = (int) blanks.stream().filter(WeighedBlank::lost).count();
-        int good = (int) blanks.stream()
-                .filter(each -> each.finished().isPresent() && !each.lost())
-                .count();
+        List<Problem> questions = new ArrayList<>(questions(job, measured));
+        log.heavier(blanks)
+                .forEach(label -> questions.add(new Problem(
+                        "blank " + label,
+                        "the log says that its piece weighs more than it does: it counts as not turned yet",
+                        "weigh both again, or give one of them another label")));
         return new BlanksReport(
-                job,
-                BlankForecast.of(measured, job.count(), stated),
-                new LossRecord(job.lossRate(), lost, good),
-                questions(job, measured));
+                job, BlankForecast.of(measured, job.count(), stated), log.losses(job.lossRate(), blanks), questions);
     }
 
     private static MassScatter scatter(Job job) {

@@ -107,6 +107,19 @@ public record PriceReport(Job job, WorkForecast work, Optional<Quote> quote) {
         return whole < 100 ? whole + " min" : "%d h %02d min".formatted(whole / 60, whole % 60);
     }
 
+    /**
+     * {@return how much of the price is the markup, for the turner alone: on the quote it has no line; empty where there is none}
+     *
+     * @param charges what was charged
+     */
+    public Optional<String> markup(Charges charges) {
+        return quote.filter(each -> each.markup().signum() != 0)
+                .map(each -> "The markup of %s %%, %s, is spread into these prices; the quote has no line of it."
+                        .formatted(
+                                charges.markupPct().stripTrailingZeros().toPlainString(),
+                                each.markup().toPlainString()));
+    }
+
     /** {@return how the figures were found} */
     public List<Working> workings() {
         List<Working> out = new ArrayList<>();
@@ -125,7 +138,8 @@ public record PriceReport(Job job, WorkForecast work, Optional<Quote> quote) {
         if (quote.isPresent()) {
             out.add(new Working(
                     "price",
-                    "hours at your rate, what you charge besides, the markup on both, the tax on all; each line rounded to a hundredth",
+                    "hours at your rate, what you charge besides, the markup spread into each of these prices, the tax on all; each line rounded to a"
+                            + " hundredth",
                     Working.COMMON_PRACTICE,
                     "rates, markup and tax are yours: none is proposed"));
         }

@@ -10,6 +10,7 @@ import turnalike.job.CheckPlace;
 import turnalike.job.Cutting;
 import turnalike.job.Job;
 import turnalike.job.LayoutWishes;
+import turnalike.job.Shop;
 import turnalike.job.Tolerances;
 import turnalike.job.fields.Fields;
 import turnalike.job.fields.Json;
@@ -101,6 +102,7 @@ public final class JobReader {
         Optional<Home> home = fields.has(JobKeys.HOME)
                 ? fields.object(JobKeys.HOME, "write it in braces").flatMap(HomeReader::read)
                 : Optional.empty();
+        Shop shop = ShopReader.read(fields);
         fields.refuseUnknown(JobKeys.ROOT);
         frame.ifPresent(each -> count.ifPresent(number -> each.tellCount(number, reading)));
         if (reading.count() == 0) {
@@ -125,6 +127,7 @@ public final class JobReader {
                 checks,
                 lathe.orElseThrow(),
                 home,
+                shop,
                 frame.map(each -> counterweight.map(each::withCounterweightAt).orElse(each))));
     }
 

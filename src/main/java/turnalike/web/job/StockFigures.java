@@ -8,10 +8,10 @@ import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 
 /** What to buy and mill, as figures. */
-final class StockFigures {
+public final class StockFigures {
     private StockFigures() {}
 
-    static List<FigureView> of(StockPlan stock, UnitSystem units) {
+    public static List<FigureView> of(StockPlan stock, UnitSystem units) {
         List<Working> workings = stock.workings(units);
         var spares = stock.spares();
         return List.of(

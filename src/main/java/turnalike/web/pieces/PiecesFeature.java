@@ -15,6 +15,7 @@ import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
 import turnalike.job.kept.Subject;
+import turnalike.job.kept.TakenOut;
 import turnalike.job.pieces.ColumnTargets;
 import turnalike.job.pieces.ControlReport;
 import turnalike.job.pieces.PieceHeadings;
@@ -35,9 +36,6 @@ import turnalike.web.kit.RequestInput;
 
 /** The pieces' table and everything that adds to it. */
 public final class PiecesFeature implements Feature {
-    /** How the edit is called that takes a piece out, its label behind. */
-    static final String TAKE_OUT = "take out piece ";
-
     private static final String PIECES = JobAddress.JOB + "/pieces";
 
     private final JobStore store;
@@ -167,7 +165,7 @@ public final class PiecesFeature implements Feature {
             if (kept.find(label).isEmpty()) {
                 throw Refusal.notFound("that piece");
             }
-            return Edit.of(TAKE_OUT + label, Change.without(new Subject(Subject.Kind.PIECE, label)));
+            return Edit.of(TakenOut.WORDS + label, Change.without(new Subject(Subject.Kind.PIECE, label)));
         });
     }
 

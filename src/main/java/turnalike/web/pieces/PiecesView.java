@@ -14,6 +14,7 @@ import java.util.TreeSet;
 import turnalike.drawing.chart.ControlChartDrawing;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
+import turnalike.job.kept.TakenOut;
 import turnalike.job.pieces.ColumnTargets;
 import turnalike.job.pieces.ControlReport;
 import turnalike.job.pieces.LikenessReport;
@@ -183,8 +184,8 @@ public final class PiecesView {
     /** What was taken out last, if that is the last thing that was done: the page offers to put it back. */
     public Optional<String> takenOut() {
         return kept.undo()
-                .filter(what -> what.startsWith(PiecesFeature.TAKE_OUT))
-                .map(what -> what.substring(PiecesFeature.TAKE_OUT.length()));
+                .filter(what -> what.startsWith(TakenOut.WORDS))
+                .map(what -> what.substring(TakenOut.WORDS.length()));
     }
 
     /** Whether anything is judged by eye. */
