@@ -41,6 +41,8 @@ class AccessibilityIT {
                 job + "/match",
                 job + "/sheets",
                 job + "/look",
+                job + "/history",
+                job + "/history/1",
                 "starters",
                 "help",
                 "nowhere");
@@ -74,8 +76,16 @@ class AccessibilityIT {
     void nothing_is_wider_than_a_small_phone_and_every_target_is_large_enough() {
         Page page = browser.page(360, 740);
         String job = "jobs/" + served.demo().text();
-        for (String view :
-                List.of("", job, job + "/nudges", job + "/turning", job + "/pieces", job + "/match", job + "/sheets")) {
+        for (String view : List.of(
+                "",
+                job,
+                job + "/nudges",
+                job + "/turning",
+                job + "/pieces",
+                job + "/match",
+                job + "/sheets",
+                job + "/history",
+                job + "/history/1")) {
             page.navigate(served.address() + view);
             page.waitForTimeout(150);
             assertThat(page.evaluate("document.documentElement.scrollWidth"))

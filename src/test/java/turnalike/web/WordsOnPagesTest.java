@@ -52,7 +52,16 @@ class WordsOnPagesTest {
             }
             for (JobId job : List.of(served.demo(), served.job("New job"))) {
                 String at = "/jobs/" + job.text();
-                for (String tab : List.of("/pieces", "/match", "/turning", "/sheets", "/bench", "/nudges", "/look")) {
+                for (String tab : List.of(
+                        "/pieces",
+                        "/match",
+                        "/turning",
+                        "/sheets",
+                        "/bench",
+                        "/nudges",
+                        "/look",
+                        "/history",
+                        "/history/1")) {
                     read(served, at + tab, found);
                 }
                 int members = served.store()
