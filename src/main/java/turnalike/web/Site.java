@@ -24,6 +24,7 @@ import turnalike.web.help.HelpFeature;
 import turnalike.web.job.DragFeature;
 import turnalike.web.job.EditFeature;
 import turnalike.web.job.FileFeature;
+import turnalike.web.job.HistoryFeature;
 import turnalike.web.job.JobFeature;
 import turnalike.web.job.PageWarmUp;
 import turnalike.web.job.PlanCache;
@@ -109,6 +110,7 @@ public final class Site implements AutoCloseable {
                 new TurningFeature(store, pages, plans),
                 new EditFeature(store, pages, plans),
                 new StepsFeature(store),
+                new HistoryFeature(store, pages, plans),
                 new DragFeature(store, pages, plans),
                 new FileFeature(store, pages),
                 new PiecesFeature(store, pages),

@@ -17,6 +17,8 @@
   const tellRoom = () => {
     const wide = root.clientWidth;
     const expected = room() || Math.floor(wide - 2 * Math.min(32, Math.max(12, wide * 0.02)) - 18);
+    const drawing = document.getElementById("drawing");
+    if (drawing) root.style.setProperty("--drawing", `${drawing.offsetHeight}px`);
     document.cookie = `turnalike-room=${Math.max(620, Math.min(2400, expected))}; path=/; max-age=31536000; samesite=strict`;
   };
 
@@ -25,6 +27,9 @@
   document.addEventListener("htmx:configRequest", (event) => {
     event.detail.turn = ++turn;
     event.detail.headers["X-Turnalike-Token"] = token();
+    const left = event.detail.triggeringEvent;
+    // Which field was left: it is kept by itself, whatever still stands refused beside it.
+    if (event.detail.elt.matches("form.each") && left && left.type === "change" && left.target.name) event.detail.parameters["field"] = left.target.name;
     if (room()) event.detail.parameters["w"] = String(Math.max(620, Math.min(2400, room())));
   });
 
@@ -42,7 +47,7 @@
 
   // Answers may cross each other and what is being typed: the newest state of the job stays, and so does whatever was typed meanwhile.
   const typed = new Map();
-  const isDirty = (field) => field.type !== "hidden" && field.type !== "checkbox" && field.tagName !== "SELECT" && field.value !== field.defaultValue;
+  const isDirty = (field) => field.type !== "hidden" && field.type !== "checkbox" && field.tagName !== "SELECT" && field.value !== (field.dataset.held ?? field.defaultValue);
   const keepTyped = (now, config) => {
     typed.clear();
     for (const field of now.querySelectorAll("input[id], textarea[id]")) {
@@ -158,6 +163,7 @@
     const opened = [...now.querySelectorAll("details[open][id]")].map((box) => box.id);
     const answer = document.createElement("template");
     answer.innerHTML = text.slice(text.indexOf("<main"));
+    stayRefused(now, answer.content, detail.requestConfig);
     const changed = [];
     liken(now, answer.content.firstElementChild, changed);
     resetFields(now);
@@ -179,6 +185,36 @@
     seek();
     document.dispatchEvent(new CustomEvent("turnalike:redrawn"));
   });
+
+  /** What was refused in another form stays, with its reason, until it is mended or left out there. */
+  const stayRefused = (now, coming, config) => {
+    for (const box of now.querySelectorAll(".field.wrong")) {
+      const field = box.querySelector("[id][name]");
+      const next = typed.has(field.id) && !config.elt.contains(field) && coming.getElementById(field.id);
+      if (next) next.closest(".field").replaceWith(box.cloneNode(true));
+    }
+  };
+  // Enter leaves a field as the tabulator does: the change is kept, and the form not sent a second time.
+  document.addEventListener("submit", (event) => {
+    if (!event.target.matches("form.each") || document.activeElement === event.submitter) return;
+    event.preventDefault();
+    event.stopImmediatePropagation();
+  }, true);
+  // A choice is taken when it is meant: not at each arrow key that passes one by, but when the list is left or Enter pressed.
+  let browsing = null;
+  document.addEventListener("keydown", (event) => {
+    if (!event.target.matches("form.each select")) return;
+    if (event.key === "Enter" && browsing === event.target) meant();
+    else if (event.key.length === 1 || event.key.startsWith("Arrow") || event.key === "Home" || event.key === "End" || event.key.startsWith("Page")) browsing = event.target;
+  });
+  const meant = () => {
+    const choice = browsing;
+    browsing = null;
+    if (choice && [...choice.options].some((each) => each.selected !== each.defaultSelected)) choice.dispatchEvent(new Event("change", { bubbles: true }));
+  };
+  document.addEventListener("pointerdown", () => (browsing = null), true);
+  document.addEventListener("change", (event) => browsing === event.target && event.stopImmediatePropagation(), true);
+  document.addEventListener("focusout", (event) => browsing === event.target && meant(), true);
 
   const redraw = (address) => htmx.ajax("GET", address, { target: "#work", swap: "outerHTML" });
   const select = (number) => redraw(`${work().dataset.address}?member=${number}`);

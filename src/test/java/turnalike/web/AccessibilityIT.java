@@ -45,6 +45,8 @@ class AccessibilityIT {
                 job + "/match",
                 job + "/sheets",
                 job + "/look",
+                job + "/history",
+                job + "/history/1",
                 "starters",
                 "copy",
                 "help",
@@ -90,7 +92,9 @@ class AccessibilityIT {
                 job + "/wood",
                 job + "/price",
                 job + "/match",
-                job + "/sheets")) {
+                job + "/sheets",
+                job + "/history",
+                job + "/history/1")) {
             page.navigate(served.address() + view);
             page.waitForTimeout(150);
             assertThat(page.evaluate("document.documentElement.scrollWidth"))

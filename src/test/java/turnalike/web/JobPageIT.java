@@ -114,6 +114,7 @@ class JobPageIT {
         assertThat(page.locator(".run li")).hasCount(14);
         assertThat(members().get(4).kind().word()).isEqualTo("vee");
         page.locator("#kind").selectOption("groove");
+        page.locator("#turn-kind").click();
         Locator selected = page.locator(".run a[aria-current]");
         assertThat(selected).hasText("6 groove");
     }
@@ -122,7 +123,8 @@ class JobPageIT {
     void what_an_edit_does_not_change_is_left_standing() {
         select(3, "hub bead");
         page.locator(".figure-box summary").first().click();
-        page.locator("#workings ~ details summary").first().click();
+        page.locator("#found > summary").click();
+        page.locator("#found details summary").first().click();
         page.evaluate("""
                 () => {
                   for (const each of ["#work", "#m-5", ".lathe [data-member='1'] path", "#f-length"]) document.querySelector(each).stood = true;
@@ -142,7 +144,7 @@ class JobPageIT {
             assertThat(page.locator(each)).hasJSProperty("stood", true);
         }
         assertThat(page.locator(".figure-box").nth(1)).hasAttribute("open", "");
-        assertThat(page.locator("#workings ~ details").first()).hasAttribute("open", "");
+        assertThat(page.locator("#found details").first()).hasAttribute("open", "");
         assertThat(page.locator("#f-title")).hasValue("half a ti");
         assertThat(page.locator("#f-title")).isFocused();
         assertThat(page.locator(".lathe .member.selected")).hasAttribute("data-member", "3");
@@ -152,7 +154,8 @@ class JobPageIT {
     void what_is_open_stays_open_below_a_warning_that_comes_and_goes() {
         select(5, "fillet");
         page.locator("#figures summary").first().click();
-        page.locator("#found summary").first().click();
+        page.locator("#found > summary").click();
+        page.locator("#found details summary").first().click();
         page.evaluate(
                 "() => document.querySelectorAll('#drawing .lathe, #figures, #m-5').forEach(each => each.stood = true)");
         // What no field is to blame for is told above all: the last member has nothing to change places with.
@@ -183,11 +186,51 @@ class JobPageIT {
         page.locator("#undo").click();
         assertThat(page.locator("#f-by_eye")).not().isChecked();
         page.locator("#kind").selectOption("cove");
+        page.locator("#turn-kind").click();
         assertThat(page.locator("#member-h")).hasText("3 hub bead");
         assertThat(page.locator("#f-bottom")).isVisible();
         page.locator("#undo").click();
         assertThat(page.locator("#f-crown")).hasValue("1 1/2");
         assertThat(page.locator("#kind")).hasValue("bead");
+    }
+
+    @Test
+    void a_field_is_kept_by_itself_beside_one_that_is_refused() {
+        page.locator("#f-wood-species").fill("Wishwood");
+        page.locator("#f-wood-species").press("Enter");
+        assertThat(page.locator("#f-wood-species")).hasAttribute("aria-invalid", "true");
+        assertThat(page.locator("#f-wood-species")).isFocused();
+        String reason = page.locator("#f-wood-species-also").textContent();
+        page.locator("#f-pattern-stock-size").fill("2");
+        page.locator("#f-pattern-stock-size").press("Tab");
+        assertThat(page.locator("label[for='f-pattern-stock-size'] .kept")).isVisible();
+        assertThat(page.locator("#undo")).hasAttribute("title", "change pattern stock size");
+        page.locator("#f-title").fill("Another title");
+        page.locator("#f-title").press("Tab");
+        assertThat(page.locator("#said")).hasText("Title: kept");
+        assertThat(page.locator("#f-wood-species")).hasValue("Wishwood");
+        assertThat(page.locator("#f-wood-species-also")).hasText(reason);
+        page.locator("#f-wood-species").fill("White ash");
+        page.locator("#f-wood-species").press("Tab");
+        assertThat(page.locator("#f-wood-species")).not().hasAttribute("aria-invalid", "true");
+        page.locator("#undo").click();
+        assertThat(page.locator("#f-title")).not().hasValue("Another title");
+        assertThat(page.locator("#f-pattern-stock-size")).hasValue("2");
+    }
+
+    @Test
+    void a_choice_passed_by_with_the_arrow_keys_is_taken_when_the_list_is_left() {
+        int steps = steps();
+        page.locator("#panel-turning > summary").click();
+        Locator held = page.locator("#f-turning-held");
+        held.focus();
+        page.keyboard().press("ArrowDown");
+        page.keyboard().press("ArrowDown");
+        String chosen = held.inputValue();
+        page.keyboard().press("Tab");
+        assertThat(page.locator("#undo")).hasAttribute("title", "change turning held");
+        assertThat(held).hasValue(chosen);
+        assertThat(steps()).isEqualTo(steps + 1);
     }
 
     @Test

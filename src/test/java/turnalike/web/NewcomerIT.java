@@ -46,6 +46,7 @@ class NewcomerIT {
         assertThat(page.locator("h1")).hasText("Four table legs");
         type(page, "#f-count", "4");
         assertThat(page.locator("#undo")).hasAttribute("title", "change count");
+        page.locator("#panel-frame > summary").click();
         page.locator("#f-frame-kind").selectOption("wheel");
         assertThat(page.locator("#f-frame-places")).hasValue("4");
     }
@@ -59,6 +60,7 @@ class NewcomerIT {
         page.locator("#m-2").click();
         assertThat(page.locator("#member-h")).hasText("2 blank");
         page.locator("#kind").selectOption("taper");
+        page.locator("#turn-kind").click();
         assertThat(page.locator("#f-from")).isVisible();
         type(page, "#f-from", "40");
         assertThat(page.locator("#undo")).hasAttribute("title", "change from of member 2 (blank)");

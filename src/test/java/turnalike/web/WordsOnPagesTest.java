@@ -56,7 +56,17 @@ class WordsOnPagesTest {
             for (JobId job : List.of(served.demo(), served.job("New job"))) {
                 String at = "/jobs/" + job.text();
                 for (String tab : List.of(
-                        "/pieces", "/match", "/turning", "/sheets", "/bench", "/nudges", "/look", "/copy", "/check")) {
+                        "/pieces",
+                        "/match",
+                        "/turning",
+                        "/sheets",
+                        "/bench",
+                        "/nudges",
+                        "/look",
+                        "/copy",
+                        "/check",
+                        "/history",
+                        "/history/1")) {
                     read(served, at + tab, found);
                 }
                 int members = served.store()

@@ -51,12 +51,14 @@ public record RebasedEdit(Optional<JobEdit> edit, List<Problem> problems) {
         } else if ((narrow instanceof RunMirrored || narrow instanceof NudgeEdit)
                 && !JobTree.of(was).members().equals(JobTree.of(now).members())) {
             return refused(new Problem("pattern: members", "were changed meanwhile", MEND));
+        } else if (narrow instanceof GoneBack) {
+            return refused(new Problem("job", "was changed meanwhile", MEND));
         }
         return done(narrow);
     }
 
     /** The text that was seen, spelled as it would be after a change of units alone, which is no change of any size. */
-    private static JobText inUnitsOf(JobText now, JobText seen) {
+    static JobText inUnitsOf(JobText now, JobText seen) {
         UnitSystem units = now.job().units();
         return seen.job().units() == units
                 ? seen

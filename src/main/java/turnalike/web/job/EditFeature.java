@@ -12,6 +12,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.function.Function;
 import java.util.function.IntFunction;
 import java.util.function.Predicate;
+import turnalike.job.edit.GoneBack;
 import turnalike.job.edit.JobEdit;
 import turnalike.job.edit.MemberEdit;
 import turnalike.job.edit.NudgeEdit;
@@ -57,6 +58,7 @@ public final class EditFeature implements Feature {
         routes.post(JOB + "/units", this::units);
         routes.post(JOB + "/nudge", this::nudge);
         routes.post(JOB + "/mirror", ctx -> edit(ctx, new RunMirrored(), "job", Map.of(), JobShow.member(ctx)));
+        routes.post(JOB + "/history/{step}/back", this::goBack);
         routes.post(MEMBER, this::sizes);
         routes.post(MEMBER + "/insert", this::insert);
         routes.post(MEMBER + "/turn", deed(ctx -> new MemberEdit.Turn(kind(ctx))));
@@ -103,12 +105,25 @@ public final class EditFeature implements Feature {
     private void sizes(Context ctx) {
         int number = RequestInput.pathNumber(ctx, "number");
         Map<String, String> values = fields(ctx, MemberForm.FIELDS);
-        edit(ctx, new MemberEdit(number, new MemberEdit.Sizes(values)), "member", values, number);
+        Function<Map<String, String>, JobEdit> sizes = some -> new MemberEdit(number, new MemberEdit.Sizes(some));
+        edit(ctx, asked(ctx, "member", values, sizes, number));
     }
 
     private void fields(Context ctx) {
         Map<String, String> values = fields(ctx, JobForm.FIELDS);
-        edit(ctx, JobEdit.fields(values), "job", values, JobShow.member(ctx));
+        edit(ctx, asked(ctx, "job", values, JobEdit::fields, JobShow.member(ctx)));
+    }
+
+    /** A script names the field that was left: it is kept by itself where it cannot be together with what was refused before. */
+    private static Asked asked(
+            Context ctx,
+            String form,
+            Map<String, String> typed,
+            Function<Map<String, String>, JobEdit> edit,
+            int selected) {
+        Optional<String> field = RequestInput.field(ctx, "field").filter(typed::containsKey);
+        Optional<JobEdit> alone = field.map(name -> edit.apply(Map.of(name, typed.getOrDefault(name, ""))));
+        return new Asked(edit.apply(typed), alone, form, typed, field, selected);
     }
 
     private void units(Context ctx) {
@@ -116,6 +131,13 @@ public final class EditFeature implements Feature {
                 .flatMap(UnitSystem::find)
                 .orElseThrow(() -> Refusal.of(422, "units", "are none we know", "choose in or mm"));
         edit(ctx, new UnitsChange(units), "job", Map.of(), JobShow.member(ctx));
+    }
+
+    private void goBack(Context ctx) {
+        int step = RequestInput.pathNumber(ctx, "step");
+        JobText then = store.textAfter(JobAddress.id(ctx), step)
+                .orElseThrow(() -> Refusal.notFound("that step of the history"));
+        edit(ctx, new GoneBack(then, step), "job", Map.of(), JobShow.member(ctx));
     }
 
     private void nudge(Context ctx) {
@@ -133,25 +155,54 @@ public final class EditFeature implements Feature {
         return out;
     }
 
-    /** Keeps the edit, or shows what is wrong with it beside what was typed. */
     private void edit(Context ctx, JobEdit edit, String form, Map<String, String> typed, int selected) {
+        edit(ctx, new Asked(edit, Optional.empty(), form, typed, Optional.empty(), selected));
+    }
+
+    /**
+     * What is asked for.
+     *
+     * @param edit of all that was typed
+     * @param alone of the field that was left, for when all of it is refused
+     * @param form which form it came from
+     * @param typed the fields as they were sent
+     * @param field the one that was left
+     * @param selected the member that is selected after it
+     */
+    private record Asked(
+            JobEdit edit,
+            Optional<JobEdit> alone,
+            String form,
+            Map<String, String> typed,
+            Optional<String> field,
+            int selected) {
+        RefusedEdit kept() {
+            return field.map(name -> RefusedEdit.keeping(form, name)).orElse(RefusedEdit.NONE);
+        }
+
+        RefusedEdit refused(List<Problem> problems) {
+            return new RefusedEdit(form, typed, problems);
+        }
+    }
+
+    /** Keeps the edit, or shows what is wrong with it beside what was typed. */
+    private void edit(Context ctx, Asked asked) {
         Begun begun = new Begun();
         try {
-            Step step = store.edit(JobAddress.id(ctx), made(ctx, edit, selected, begun))
+            Step step = store.edit(JobAddress.id(ctx), made(ctx, asked, begun))
                     .orElseThrow(() -> Refusal.notFound("that job"));
             if (begun.part.isPresent()) {
                 show.done(ctx, begun.part.orElseThrow());
             } else {
-                show.done(
-                        ctx,
-                        begun.kept.flatMap(kept -> kept.after(step, Set.of())).orElseThrow(),
-                        selected);
+                KeptJob after =
+                        begun.kept.flatMap(kept -> kept.after(step, Set.of())).orElseThrow();
+                show.done(ctx, after, asked.selected());
             }
         } catch (Refusal refused) {
             KeptJob kept = begun.kept.orElseThrow(() -> refused);
-            show.page(ctx, refused.status(), kept, new RefusedEdit(form, typed, refused.problems()), selected);
+            show.page(ctx, refused.status(), kept, asked.refused(refused.problems()), asked.selected());
         } catch (Unchanged nothingToDo) {
-            show.done(ctx, begun.kept.orElseThrow(), selected);
+            show.done(ctx, begun.kept.orElseThrow(), asked.selected());
         }
     }
 
@@ -163,40 +214,60 @@ public final class EditFeature implements Feature {
     }
 
     /** The edit as it is made when its turn comes; what follows from it is begun at once. */
-    private Function<KeptJob, Edit> made(Context ctx, JobEdit edit, int selected, Begun begun) {
+    private Function<KeptJob, Edit> made(Context ctx, Asked asked, Begun begun) {
         // Asked before the edit's turn, since the history cannot be read within it; who edits in between is noticed all
         // the same.
         KeptJob before = kept(ctx);
         JobText seen = seen(ctx, before);
         // Nobody else waits while it is worked out; only when the text is another by the time of its turn, it is worked
         // out once more.
-        Optional<Worked> ahead = pages.work().inTurn(() -> ahead(edit, seen, before.text()));
+        Optional<Worked> ahead = pages.work().inTurn(() -> ahead(asked, seen, before.text()));
         return kept -> {
             begun.kept = Optional.of(kept);
             Worked worked = ahead.filter(each -> each.before().equals(kept.text()))
-                    .orElseGet(() -> work(edit, seen, kept.text()));
+                    .orElseGet(() -> work(asked, seen, kept.text()));
             if (Pages.isPart(ctx)) {
                 // The page does not say when it was changed.
                 KeptJob after =
                         kept.edited(worked.text(), worked.what(), kept.times().changed());
-                begun.part = Optional.of(show.ahead(ctx, after, selected));
+                begun.part = Optional.of(show.ahead(ctx, after, worked.shown(), asked.selected()));
             }
             return Edit.of(worked.what(), Change.of(worked.text()));
         };
     }
 
-    /** What an edit makes of a text, and what it is called. */
-    private record Worked(JobText before, JobText text, String what) {}
+    /**
+     * What an edit makes of a text, and what it is called.
+     *
+     * @param shown beside the fields: what was kept, and what of the rest was refused
+     */
+    private record Worked(JobText before, JobText text, String what, RefusedEdit shown) {}
 
-    private static Worked work(JobEdit edit, JobText seen, JobText before) {
+    /** All that was typed, or the field that was left by itself where something typed before is still refused. */
+    private static Worked work(Asked asked, JobText seen, JobText before) {
+        try {
+            return work(asked.edit(), asked.kept(), seen, before);
+        } catch (Refusal refused) {
+            JobEdit alone = asked.alone().orElseThrow(() -> refused);
+            RefusedEdit rest =
+                    asked.refused(refused.problems()).beside(asked.field().orElseThrow());
+            try {
+                return work(alone, rest, seen, before);
+            } catch (Refusal | Unchanged nothingElse) {
+                throw refused;
+            }
+        }
+    }
+
+    private static Worked work(JobEdit edit, RefusedEdit shown, JobText seen, JobText before) {
         JobEdit now = carried(edit, seen, before);
-        return new Worked(before, text(now, before), now.what(before));
+        return new Worked(before, text(now, before), now.what(before), shown);
     }
 
     /** Empty when it is refused: it is again in its turn, beside the job as it stands then. */
-    private static Optional<Worked> ahead(JobEdit edit, JobText seen, JobText before) {
+    private static Optional<Worked> ahead(Asked asked, JobText seen, JobText before) {
         try {
-            return Optional.of(work(edit, seen, before));
+            return Optional.of(work(asked, seen, before));
         } catch (Refusal | Unchanged toldInItsTurn) {
             return Optional.empty();
         }

@@ -16,6 +16,8 @@ import turnalike.units.UnitSystem;
  * @param also beside it: the same in the other unit, or what counts when it is left empty
  * @param choices to choose from or to be reminded of
  * @param problem what is wrong with the value
+ * @param held what the job holds, where the value is another because it was refused
+ * @param isKept whether it was kept just now
  */
 public record FieldView(
         String name,
@@ -24,7 +26,9 @@ public record FieldView(
         Look look,
         String also,
         List<String> choices,
-        Optional<String> problem) {
+        Optional<String> problem,
+        Optional<String> held,
+        boolean isKept) {
 
     /** How a field is filled in. */
     public enum Look {
@@ -105,11 +109,15 @@ public record FieldView(
         choices = List.copyOf(choices);
     }
 
+    private FieldView(String name, String label, String value, Look look, String also, List<String> choices) {
+        this(name, label, value, look, also, choices, Optional.empty(), Optional.empty(), false);
+    }
+
     static FieldView length(String name, String label, String value, UnitSystem units) {
         String other = value.isBlank()
                 ? ""
                 : Length.parse(value, units).fold(length -> other(length, value, units), (what, mend) -> "");
-        return new FieldView(name, label, value, Look.LENGTH, other, List.of(), Optional.empty());
+        return new FieldView(name, label, value, Look.LENGTH, other, List.of());
     }
 
     private static String other(Length length, String value, UnitSystem units) {
@@ -119,7 +127,7 @@ public record FieldView(
     }
 
     static FieldView of(Look look, String name, String label, String value) {
-        return new FieldView(name, label, value, look, "", List.of(), Optional.empty());
+        return new FieldView(name, label, value, look, "", List.of());
     }
 
     /** A field of that look; a length has the same in the other unit beside it. */
@@ -128,16 +136,29 @@ public record FieldView(
     }
 
     FieldView with(List<String> these) {
-        return new FieldView(name, label, value, look, also, these, problem);
+        return new FieldView(name, label, value, look, also, these);
     }
 
     FieldView hint(String hint) {
-        return also.isEmpty() ? new FieldView(name, label, value, look, hint, choices, problem) : this;
+        return also.isEmpty() ? new FieldView(name, label, value, look, hint, choices) : this;
     }
 
     /** A copy as it was typed last, with what is wrong with it. */
     FieldView typed(Optional<String> last, Optional<String> wrong) {
-        return new FieldView(name, label, last.orElse(value), look, also, choices, wrong);
+        return new FieldView(
+                name,
+                label,
+                last.orElse(value),
+                look,
+                also,
+                choices,
+                wrong,
+                last.filter(typed -> !typed.equals(value)).map(typed -> value),
+                isKept);
+    }
+
+    FieldView kept(boolean now) {
+        return new FieldView(name, label, value, look, also, choices, problem, held, now);
     }
 
     /** A length's millimetres, for the arrow keys to step from; empty for anything else. */

@@ -3,8 +3,10 @@ package turnalike.web.job;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import turnalike.job.edit.TypedFields;
 import turnalike.job.fields.Key;
 import turnalike.job.fields.KeySection;
@@ -18,12 +20,42 @@ public final class JobForm {
     /**
      * Fields that belong together.
      *
-     * @param title of the group
+     * @param section which it is
      * @param fields in the order a person fills them in
      */
-    public record Group(String title, List<FieldView> fields) {
+    public record Group(KeySection section, List<FieldView> fields) {
+        private static final int TOLD = 4;
+
         public Group {
             fields = List.copyOf(fields);
+        }
+
+        public String title() {
+            return section.title();
+        }
+
+        /** The element's id. */
+        public String id() {
+            return "panel-" + section.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+
+        public boolean isWrong() {
+            return fields.stream().anyMatch(FieldView::isWrong);
+        }
+
+        /** What is filled in, in a line, for a panel that is folded. */
+        public String told() {
+            List<String> said = fields.stream()
+                    .filter(field -> !field.value().isBlank())
+                    .map(field -> field.label() + " " + firstLine(field.value()))
+                    .toList();
+            String more = said.size() > TOLD ? "; and %d more".formatted(said.size() - TOLD) : "";
+            return said.isEmpty() ? "as usual" : said.stream().limit(TOLD).collect(Collectors.joining("; ")) + more;
+        }
+
+        private static String firstLine(String value) {
+            String first = value.strip().lines().findFirst().orElse("");
+            return first.equals(value.strip()) ? first : first + " …";
         }
     }
 
@@ -41,7 +73,7 @@ public final class JobForm {
                             at, written.getOrDefault(at.path(), ""), text.job().units()));
         }
         List<Group> out = new ArrayList<>();
-        sections.forEach((section, fields) -> out.add(new Group(section.title(), attempt.onto("job", fields))));
+        sections.forEach((section, fields) -> out.add(new Group(section, attempt.onto("job", fields))));
         return out;
     }
 

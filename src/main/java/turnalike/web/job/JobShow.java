@@ -43,13 +43,12 @@ final class JobShow {
     }
 
     /** Begins on the part of the page that an edit changes, on another thread: while the edit is written to disk. */
-    CompletableFuture<String> ahead(Context ctx, KeptJob after, int selected) {
+    CompletableFuture<String> ahead(Context ctx, KeptJob after, RefusedEdit beside, int selected) {
         Shell shell = pages.shell(ctx, after.text().job().title());
         double widthMm = widthMm(ctx);
         return plans.ahead(after.id(), after.text())
                 .thenApplyAsync(
-                        plan -> pages.made(shell, PART, view(after, plan, RefusedEdit.NONE, selected, widthMm)),
-                        work.beside());
+                        plan -> pages.made(shell, PART, view(after, plan, beside, selected, widthMm)), work.beside());
     }
 
     /** The part of the page that an edit changes. */

@@ -2,7 +2,6 @@ package turnalike.web.job;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -133,9 +132,6 @@ public final class JobView {
 
     private static final double TALLEST_MM = 60;
 
-    /** A kg/m³ in pounds a cubic foot: 0.3048³ / 0.45359237, both exact by definition. */
-    private static final double LB_PER_FT3 = 0.3048 * 0.3048 * 0.3048 / 0.45359237;
-
     public List<PlacedMember> run() {
         return job().pattern().placed();
     }
@@ -157,12 +153,22 @@ public final class JobView {
         return MemberKind.all();
     }
 
-    public List<FieldView> memberFields() {
+    private List<FieldView> memberFields() {
         return attempt.onto("member", MemberForm.of(kept.text(), glance.member()));
     }
 
-    public List<JobForm.Group> groups() {
+    private List<JobForm.Group> groups() {
         return JobForm.of(kept.text(), attempt);
+    }
+
+    /** The fields of the page, read once for all that shows them. */
+    public Panels panels() {
+        return new Panels(groups(), memberFields());
+    }
+
+    /** What to do next. */
+    public NextDeed next() {
+        return NextDeed.of(kept, plan, unbuildable().isEmpty());
     }
 
     /** What was refused and belongs to no field that is shown. */
@@ -191,24 +197,7 @@ public final class JobView {
 
     /** What the piece comes to, each figure with its working. */
     public List<FigureView> figures() {
-        Length length = job().pattern().length();
-        Length balance = plan.solid().balance();
-        Optional<Working> solid = Optional.of(plan.solid().working());
-        return List.of(
-                FigureView.of("Length", length, units(), Optional.empty()),
-                FigureView.of("Weight", plan.solid().mass(), solid),
-                FigureView.of("Balance point", balance, units(), solid),
-                new FigureView(
-                        "Density",
-                        String.format(
-                                Locale.ROOT,
-                                "%.0f kg/m³",
-                                plan.solid().density().kgPerM3()),
-                        String.format(
-                                Locale.ROOT,
-                                "%.1f lb/ft³",
-                                plan.solid().density().kgPerM3() * LB_PER_FT3),
-                        Optional.of(job().wood().working())));
+        return PieceFigures.of(plan);
     }
 
     /** What to buy and mill, each figure with its working. */
@@ -274,33 +263,22 @@ public final class JobView {
         return bars("Calipers", bars);
     }
 
+    private static final double DIVIDERS_MM = 170;
+    private static final double CALIPERS_MM = 84;
+
+    /** As narrow as the longest opening lets them be, so that the calipers find room beside the dividers. */
     private String bars(String title, List<SettingBars.Bar> bars) {
+        double longest =
+                bars.stream().mapToDouble(bar -> bar.opening().mm()).max().orElse(0) + 8;
+        double widthMm = Math.min(Math.min(DIVIDERS_MM, glance.widthMm()), Math.max(longest, CALIPERS_MM));
         return bars.isEmpty()
                 ? ""
-                : SettingBars.svg(title, bars, units(), Length.ofMm(Math.min(170, glance.widthMm())))
-                        .inline();
+                : SettingBars.svg(title, bars, units(), Length.ofMm(widthMm)).inline();
     }
 
     /** The settings in a sentence: how many, how sure, how far off a mark may be. */
     public String settingsSummary() {
-        var dividers = plan.settings().dividers();
-        int count = dividers.settings().size();
-        if (count == 0 && given().isEmpty()) {
-            return "No divider opening is needed: there is no mark between the two ends.";
-        }
-        String openings = count == 1 ? "One divider opening reaches" : count + " divider openings reach";
-        String sure = dividers.fewestProven()
-                ? "no plan has fewer"
-                : isFinal
-                        ? "at least %d are needed".formatted(dividers.lowerBound())
-                        : "whether fewer would do is still being tried";
-        boolean onlyEnds = given().isEmpty();
-        return "%s every %smark; %s. The worst mark may be off by %s."
-                .formatted(
-                        openings,
-                        onlyEnds ? "" : "other ",
-                        sure,
-                        dividers.worst().formatFineUpBoth(units()));
+        return SettingsWords.of(plan, isFinal);
     }
 
     public boolean hasDividers() {

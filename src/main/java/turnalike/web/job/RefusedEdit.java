@@ -1,6 +1,7 @@
 package turnalike.web.job;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,11 +11,28 @@ import turnalike.units.Problem;
  * An edit that was refused: what was typed stays in the form, with each problem beside its field.
  *
  * @param form which form was sent: {@code member} or {@code job}
- * @param typed the fields as they were sent
- * @param problems why nothing was kept; empty when nothing was refused
+ * @param typed the fields as they were sent and not kept
+ * @param problems why they were not kept; empty when nothing was refused
+ * @param kept the field that was kept just now, perhaps beside others that were refused
  */
-record RefusedEdit(String form, Map<String, String> typed, List<Problem> problems) {
+record RefusedEdit(String form, Map<String, String> typed, List<Problem> problems, Optional<String> kept) {
     static final RefusedEdit NONE = new RefusedEdit("", Map.of(), List.of());
+
+    RefusedEdit(String form, Map<String, String> typed, List<Problem> problems) {
+        this(form, typed, problems, Optional.empty());
+    }
+
+    /** Nothing was refused, and that field was kept. */
+    static RefusedEdit keeping(String form, String field) {
+        return new RefusedEdit(form, Map.of(), List.of(), Optional.of(field));
+    }
+
+    /** The same refusal, beside one field that was kept all the same. */
+    RefusedEdit beside(String field) {
+        Map<String, String> left = new LinkedHashMap<>(typed);
+        left.remove(field);
+        return new RefusedEdit(form, left, problems, Optional.of(field));
+    }
 
     RefusedEdit {
         typed = Map.copyOf(typed);
@@ -27,7 +45,8 @@ record RefusedEdit(String form, Map<String, String> typed, List<Problem> problem
             return fields;
         }
         return fields.stream()
-                .map(field -> field.typed(Optional.ofNullable(typed.get(field.name())), wrong(field.name())))
+                .map(field -> field.typed(Optional.ofNullable(typed.get(field.name())), wrong(field.name()))
+                        .kept(kept.filter(field.name()::equals).isPresent()))
                 .toList();
     }
 
