@@ -299,6 +299,21 @@ public record WheelSet(
         return placement.unbalance().gMm();
     }
 
+    /** {@inheritDoc} Of two that the scale cannot tell from balanced, the rounder one is better. */
+    @Override
+    public boolean isBetterThan(SetMatch other) {
+        boolean alike = other instanceof WheelSet
+                && passes() == other.passes()
+                && leftOver() <= placement.noiseFloorGMm()
+                && other.leftOver() <= placement.noiseFloorGMm();
+        if (alike && other instanceof WheelSet wheel && roundness.isPresent() && wheel.roundness.isPresent()) {
+            double has = roundness.get().placed().rim().runOut().mm();
+            double had = wheel.roundness.get().placed().rim().runOut().mm();
+            return has < had - 1e-6;
+        }
+        return SetMatch.super.isBetterThan(other);
+    }
+
     private String seen() {
         if (placement.isWithinScale()) {
             return "balanced to within what your scale can see";

@@ -46,6 +46,7 @@ public final class Assets implements Feature {
         put("page.css", "text/css; charset=utf-8");
         put("page.js", "text/javascript; charset=utf-8");
         put("pieces.js", "text/javascript; charset=utf-8");
+        put("match.js", "text/javascript; charset=utf-8");
         put("bench.css", "text/css; charset=utf-8");
         put("bench.js", "text/javascript; charset=utf-8");
         put("icon.svg", "image/svg+xml");
