@@ -2,6 +2,7 @@ package turnalike.job;
 
 import java.util.List;
 import java.util.Optional;
+import turnalike.job.set.ByHand;
 import turnalike.job.set.Frame;
 import turnalike.pattern.Pattern;
 import turnalike.pieces.LikenessWeights;
@@ -30,6 +31,7 @@ import turnalike.year.Home;
  * @param home where the pieces will live, if told
  * @param shop the boards, blanks and times in hand, and what is charged
  * @param frame what the set goes into, if the job says
+ * @param byHand which piece stands where by the turner's own choice
  */
 public record Job(
         String title,
@@ -46,9 +48,34 @@ public record Job(
         Lathe lathe,
         Optional<Home> home,
         Shop shop,
-        Optional<Frame> frame) {
+        Optional<Frame> frame,
+        ByHand byHand) {
     public Job {
         checks = List.copyOf(checks);
+    }
+
+    /**
+     * {@return the same order, its set settled otherwise by hand}
+     *
+     * @param hand which piece stands where
+     */
+    public Job with(ByHand hand) {
+        return new Job(
+                title,
+                units,
+                pattern,
+                wood,
+                count,
+                lossRate,
+                tolerances,
+                cutting,
+                wishes,
+                likeness,
+                checks,
+                lathe,
+                home,
+                frame,
+                hand);
     }
 
     /** {@return the largest round that the blank cleans up to} */

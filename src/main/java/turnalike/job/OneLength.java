@@ -3,6 +3,7 @@ package turnalike.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import turnalike.job.set.ByHand;
 import turnalike.job.set.Frame;
 import turnalike.job.set.PieceLength;
 import turnalike.pattern.Pattern;
@@ -53,7 +54,8 @@ public record OneLength(String letter, PieceLength told, Job job) {
                 job.lathe(),
                 Optional.empty(),
                 Shop.EMPTY,
-                Optional.empty());
+                Optional.empty(),
+                ByHand.NONE);
     }
 
     /** A check place keeps its place on the turning: what lies beyond the stretch moves with it, what lies on it keeps its share of it. */

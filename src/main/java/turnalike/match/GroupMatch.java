@@ -82,6 +82,57 @@ public final class GroupMatch {
         return grouping(best, size, count, difference, bestTotal == 0);
     }
 
+    /**
+     * Groups of which a person settled some or all: places are counted through the first group, then the next. Groups stay in that order.
+     *
+     * @param pieces how many there are, numbered from 0
+     * @param size how many go into a group; at least 2
+     * @param count how many groups
+     * @param unlikeness of any two of the pieces; asked once for each two
+     * @param hand what is settled
+     * @param effort what searching the rest may spend
+     * @return the groups, and whether no other grouping that keeps what is held has a smaller total
+     * @throws IllegalArgumentException when there are too few pieces, or a difference is negative or not finite
+     */
+    public static ByHand byHand(
+            int pieces, int size, int count, Unlikeness unlikeness, HandPlaces hand, Effort effort) {
+        if (size < 2 || count < 1 || (long) size * count > pieces) {
+            throw new IllegalArgumentException("groups need 2 or more of the pieces there are, were %d of %d from %d"
+                    .formatted(count, size, pieces));
+        }
+        double[][] difference = Unlikeness.table(unlikeness, pieces);
+        int[] start = hand.start(size * count, IntStream.range(0, pieces).toArray(), (piece, place) -> true);
+        HandSearch search = new HandSearch(
+                pieces,
+                start,
+                hand,
+                (piece, place) -> true,
+                new HandSearch.Judge(order -> 0, order -> total(order, size, count, difference), order -> 0));
+        if (!hand.stands()) {
+            search.run(effort);
+        }
+        int[] order = search.pieceAt();
+        List<List<Integer>> groups = new ArrayList<>();
+        for (int g = 0; g < count; g++) {
+            groups.add(Arrays.stream(order, g * size, (g + 1) * size).boxed().toList());
+        }
+        List<Integer> placed = Arrays.stream(order).boxed().toList();
+        List<Integer> spares = IntStream.range(0, pieces)
+                .boxed()
+                .filter(piece -> !placed.contains(piece))
+                .toList();
+        double total = total(order, size, count, difference);
+        return new ByHand(new Grouping(groups, spares, total, total == 0), !hand.stands() && search.proven);
+    }
+
+    /**
+     * Groups that a person had a hand in.
+     *
+     * @param grouping which stand together, each group in the order of its places
+     * @param leastOfRest whether no other grouping that keeps what is held has a smaller total
+     */
+    public record ByHand(Grouping grouping, boolean leastOfRest) {}
+
     private static int[] start(int pieces, SplitMix64 dice, boolean mixed) {
         int[] order = IntStream.range(0, pieces).toArray();
         if (mixed) {

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import turnalike.effort.Effort;
 import turnalike.units.Problem;
 import turnalike.units.Working;
@@ -76,6 +78,66 @@ public final class RowMatch {
         return placement(problem, warnings, order, search.total(order), bound);
     }
 
+    /**
+     * Fills a row of which a person settled some or all.
+     *
+     * @param problem the pieces, how unlike they are, and the row
+     * @param sorts of its pieces and places; empty where every piece may stand anywhere
+     * @param names of the sorts, as a person knows them
+     * @param hand what is settled; each held piece of the sort that its place wants
+     * @param effort what searching the rest may spend
+     * @return the set in its order
+     * @throws IllegalArgumentException when {@link RowProblem#problems()} or {@link RowSorts#problems} is not empty, or a difference is
+     *     negative or not finite
+     */
+    public static ByHand byHand(
+            RowProblem problem, Optional<RowSorts> sorts, List<String> names, HandPlaces hand, Effort effort) {
+        List<Problem> problems = new ArrayList<>(problem.problems());
+        sorts.ifPresent(each -> problems.addAll(each.problems(names)));
+        if (!problems.isEmpty()) {
+            throw new IllegalArgumentException(problems.get(0).line());
+        }
+        int pieces = problem.masses().size();
+        double[][] difference = Unlikeness.table(problem.unlikeness(), pieces);
+        double wanted = problem.tolerancePct() / 100;
+        double[] massesG = problem.masses().stream().mapToDouble(m -> m.grams()).toArray();
+        SetRule rule = new SetRule(massesG, problem.places(), wanted);
+        HandSearch.Fits fits = (piece, place) -> sorts.map(each ->
+                        each.ofPieces().get(piece).equals(each.ofPlaces().get(place)))
+                .orElse(true);
+        ToDoubleFunction<int[]> misses = order -> sorts.map(each -> each.misses(massesG, order, wanted))
+                .orElseGet(() -> SetRule.misses(rule.share(order), wanted));
+        ToDoubleFunction<int[]> total = order -> total(difference, order);
+        int[] start = hand.start(problem.places(), WheelMatch.preferred(rule, pieces), fits);
+        HandSearch search = new HandSearch(pieces, start, hand, fits, new HandSearch.Judge(misses, total, order -> 0));
+        if (!hand.stands()) {
+            search.run(effort);
+        }
+        int[] order = search.pieceAt();
+        List<String> warnings = misses.applyAsDouble(order) == 0
+                ? List.of()
+                : List.of("the pieces placed are farther from one another in mass than mass_pct allows");
+        double bound = total.applyAsDouble(order) == 0 ? 0 : -1;
+        RowPlacement placed = placement(problem, warnings, order, total.applyAsDouble(order), bound);
+        return new ByHand(placed, !hand.stands() && search.proven);
+    }
+
+    /**
+     * A row that a person had a hand in.
+     *
+     * @param placement which piece stands where; nothing is proven of it unless neighbours do not differ at all
+     * @param leastOfRest whether no other choice or order that keeps what is held has a smaller total
+     */
+    public record ByHand(RowPlacement placement, boolean leastOfRest) {}
+
+    private static double total(double[][] difference, int[] order) {
+        double sum = 0;
+        for (int i = 1; i < order.length; i++) {
+            sum += difference[order[i - 1]][order[i]];
+        }
+        return sum;
+    }
+
     private static RowPlacement placement(RowProblem problem, SetRule rule, int[] order, double total, double bound) {
         return placement(problem, rule.warnings(problem.tolerancePct()), order, total, bound);
     }
@@ -97,7 +159,7 @@ public final class RowMatch {
                 Arrays.stream(order).boxed().toList(),
                 spares,
                 total,
-                Math.min(bound, total),
+                Math.max(0, Math.min(bound, total)),
                 proven,
                 warnings,
                 List.of(new Working(
@@ -106,6 +168,7 @@ public final class RowMatch {
                         Working.DERIVED,
                         proven
                                 ? "no other choice or order that passes has a smaller one"
-                                : String.format(Locale.ROOT, "the best found; none can be below %.6g", bound))));
+                                : String.format(
+                                        Locale.ROOT, "the best found; none can be below %.6g", Math.max(0, bound)))));
     }
 }

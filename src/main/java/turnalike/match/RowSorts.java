@@ -32,6 +32,26 @@ public record RowSorts(List<Integer> ofPieces, List<Integer> ofPlaces) {
         return out;
     }
 
+    /** How far the pieces placed miss passing, sort by sort, in all; 0 when those of every sort pass among themselves. */
+    double misses(double[] massesG, int[] order, double wantedShare) {
+        double sum = 0;
+        for (int sort = 0; sort < count(); sort++) {
+            double lightest = Double.POSITIVE_INFINITY;
+            double heaviest = 0;
+            double sumG = 0;
+            for (int place = 0; place < order.length; place++) {
+                if (ofPlaces.get(place) == sort) {
+                    double massG = massesG[order[place]];
+                    lightest = Math.min(lightest, massG);
+                    heaviest = Math.max(heaviest, massG);
+                    sumG += massG;
+                }
+            }
+            sum += sumG == 0 ? 0 : SetRule.misses((heaviest - lightest) * places(sort) / sumG, wantedShare);
+        }
+        return sum;
+    }
+
     /** How many places want a sort. */
     int places(int sort) {
         return (int) ofPlaces.stream().filter(each -> each == sort).count();

@@ -48,6 +48,20 @@ final class SetRule {
                 100 * smallestShare));
     }
 
+    /** What to tell of a set that a person chose and that does not pass. */
+    String unlike(int[] pieces, double wantedPct) {
+        return String.format(
+                Locale.ROOT,
+                "the pieces placed are within %.2f %% of one another in mass, more than mass_pct allows (%s %%)",
+                100 * share(pieces),
+                wantedPct);
+    }
+
+    /** How far a set's share is above the one wanted; 0 when it passes. */
+    static double misses(double share, double wantedShare) {
+        return share <= wantedShare * (1 + SAME) + SAME ? 0 : share;
+    }
+
     boolean passes(int[] pieces) {
         return share(pieces) <= share;
     }

@@ -5,6 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import turnalike.effort.Effort;
 import turnalike.frame.Moment;
 import turnalike.frame.Wheel;
@@ -40,7 +42,66 @@ public final class WheelMatch {
         if (ring.free()) {
             search.pieceAt = FirstPlace.turned(search.pieceAt);
         }
-        return placement(problem, ring, search);
+        return placement(problem, ring, search.pieceAt, search.proven);
+    }
+
+    /**
+     * Places a set of which a person settled some or all. What is held keeps its place, exactly; it is never turned round the hub.
+     *
+     * @param problem the pieces and the wheel; every piece that is held or stands is one of them
+     * @param hand what is settled
+     * @param tie which of two orders is liked better where their unbalance cannot be told apart, less is better: below what the scale can
+     *     tell, unless the problem is strict
+     * @param effort what searching the rest may spend
+     * @return the set in its places
+     * @throws IllegalArgumentException when {@link WheelProblem#problems()} is not empty
+     */
+    public static ByHand byHand(
+            WheelProblem problem, HandPlaces hand, ToDoubleFunction<List<Candidate>> tie, Effort effort) {
+        if (!problem.problems().isEmpty()) {
+            throw new IllegalArgumentException(problem.problems().get(0).line());
+        }
+        WheelArrays ring = ring(problem);
+        int[] start = hand.start(ring.places(), preferred(ring.rule(), ring.pieces()), (piece, place) -> true);
+        double floorGMm = problem.strict() ? ring.roundingGMm() : noise(problem, start);
+        HandSearch search = new HandSearch(
+                ring.pieces(),
+                start,
+                hand,
+                (piece, place) -> true,
+                new HandSearch.Judge(
+                        order -> misses(problem, ring.rule(), order),
+                        order -> Math.max(floorGMm, ring.leftGMm(order)),
+                        order -> tie.applyAsDouble(Arrays.stream(order)
+                                .mapToObj(problem.pieces()::get)
+                                .toList())));
+        if (!hand.stands()) {
+            search.run(effort);
+        }
+        int[] pieceAt = search.pieceAt();
+        boolean none = ring.leftGMm(pieceAt) <= ring.roundingGMm();
+        WheelPlacement placed = placement(problem, ring, pieceAt, none && misses(problem, ring.rule(), pieceAt) == 0);
+        boolean least = search.proven && (problem.strict() || placed.unbalance().gMm() > floorGMm);
+        return new ByHand(placed, !hand.stands() && least);
+    }
+
+    /**
+     * A set that a person had a hand in.
+     *
+     * @param placement which piece stands where
+     * @param leastOfRest whether no other choice or order that keeps what is held has a smaller unbalance
+     */
+    public record ByHand(WheelPlacement placement, boolean leastOfRest) {}
+
+    /** The set most alike first, then the others as listed. */
+    static int[] preferred(SetRule rule, int pieces) {
+        return IntStream.concat(Arrays.stream(rule.alikest()), IntStream.range(0, pieces))
+                .distinct()
+                .toArray();
+    }
+
+    private static double misses(WheelProblem problem, SetRule rule, int[] pieceAt) {
+        return SetRule.misses(rule.share(pieceAt), problem.tolerancePct() / 100);
     }
 
     private static WheelArrays ring(WheelProblem problem) {
@@ -81,22 +142,21 @@ public final class WheelMatch {
         return Wheel.noiseFloorGMm(problem.scale(), reaches);
     }
 
-    private static WheelPlacement placement(WheelProblem problem, WheelArrays ring, WheelSearch search) {
+    private static WheelPlacement placement(WheelProblem problem, WheelArrays ring, int[] pieceAt, boolean proven) {
         List<Seat> seats = new ArrayList<>();
         Set<Integer> left = new TreeSet<>();
         for (int piece = 0; piece < ring.pieces(); piece++) {
             left.add(piece);
         }
         for (int place = 0; place < ring.places(); place++) {
-            int piece = search.pieceAt[place];
+            int piece = pieceAt[place];
             left.remove(piece);
             seats.add(new Seat(
                     place + 1, problem.wheel().angle(place), problem.pieces().get(piece), problem.seatDepth(place)));
         }
-        double[] pullGMm = ring.trueGMm(search.pieceAt);
-        Moment unbalance = ring.leftGMm(search.pieceAt) <= ring.roundingGMm()
-                ? Moment.NONE
-                : Moment.ofComponents(pullGMm[0], pullGMm[1]);
+        double[] pullGMm = ring.trueGMm(pieceAt);
+        Moment unbalance =
+                ring.leftGMm(pieceAt) <= ring.roundingGMm() ? Moment.NONE : Moment.ofComponents(pullGMm[0], pullGMm[1]);
         double noiseGMm = Wheel.noiseFloorGMm(
                 problem.scale(), seats.stream().map(Seat::reach).toList());
         return new WheelPlacement(
@@ -104,10 +164,12 @@ public final class WheelMatch {
                 left.stream().map(problem.pieces()::get).toList(),
                 unbalance,
                 noiseGMm,
-                search.proven,
+                proven,
                 WheelPlacement.spread(seats),
-                ring.rule().warnings(problem.tolerancePct()),
-                workings(search.proven));
+                ring.rule().passes(pieceAt)
+                        ? ring.rule().warnings(problem.tolerancePct())
+                        : List.of(ring.rule().unlike(pieceAt, problem.tolerancePct())),
+                workings(proven));
     }
 
     private static List<Working> workings(boolean proven) {

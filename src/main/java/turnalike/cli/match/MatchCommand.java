@@ -67,6 +67,12 @@ public final class MatchCommand implements Runnable {
     private Optional<Double> seconds = Optional.empty();
 
     @Option(
+            names = "--rest",
+            description =
+                    "Search again what is not held by hand, from the order that stands by hand on; without it such an order is told as it stands.")
+    private boolean rest;
+
+    @Option(
             names = "--out",
             paramLabel = "DIR",
             description = "Write the record of the set (PDF, SVG), its pictures and match.json into this folder.")
@@ -86,7 +92,8 @@ public final class MatchCommand implements Runnable {
 
     @Override
     public void run() {
-        Job job = InputFiles.job(jobFile);
+        Job told = InputFiles.job(jobFile);
+        Job job = rest ? told.with(told.byHand().searched()) : told;
         PiecesFile.Read read = InputFiles.pieces(piecesFile, job);
         Optional<Double> most = seconds.map(Arguments::seconds);
         try (ConsoleProgress waiter = ConsoleProgress.at(spec.commandLine().getErr())) {

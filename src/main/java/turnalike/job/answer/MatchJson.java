@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import turnalike.job.fields.Json;
 import turnalike.job.pieces.QuestionsJson;
+import turnalike.job.set.ByHand;
+import turnalike.job.set.HandWork;
 import turnalike.job.set.LegsSet;
 import turnalike.job.set.NextPieces;
 import turnalike.job.set.RowSet;
@@ -30,6 +32,7 @@ public final class MatchJson implements SetMatch.Cases<ObjectNode> {
     public static String print(SetMatch match, List<Slip> questions) {
         ObjectNode root = match.match(new MatchJson());
         root.put("ended_by", match.endedBy().word());
+        byHand(root, match.handWork());
         match.nextSet().ifPresent(next -> nextSet(root.putObject("next_set"), next));
         ArrayNode warnings = root.putArray("warnings");
         match.warnings().forEach(warnings::add);
@@ -52,6 +55,9 @@ public final class MatchJson implements SetMatch.Cases<ObjectNode> {
             ObjectNode place = places.addObject();
             place.put("place", i + 1).put("piece", order.get(i).label());
             order.get(i).mass().map(Mass::grams).ifPresent(grams -> place.put("mass_g", grams));
+            if (i < set.unlike().size()) {
+                place.put("difference_to_next", set.unlike().get(i));
+            }
             if (!set.lengths().isEmpty()) {
                 place.put("length", set.lengths().get(i));
             }
@@ -72,6 +78,21 @@ public final class MatchJson implements SetMatch.Cases<ObjectNode> {
         root.put("total_difference", set.grouping().totalDifference());
         root.put("best_proven", set.grouping().bestProven());
         return root;
+    }
+
+    /** What a person settled; nothing where all was searched. */
+    private static void byHand(ObjectNode root, HandWork work) {
+        ByHand hand = work.hand();
+        if (!hand.isAny()) {
+            return;
+        }
+        ObjectNode node = root.putObject("by_hand").put("stands", hand.stands());
+        ArrayNode held = node.putArray("held");
+        hand.held()
+                .forEach((place, label) -> held.addObject().put("place", place).put("piece", label));
+        if (!hand.stands()) {
+            node.put("best_of_rest_proven", work.leastOfRest());
+        }
     }
 
     private static void nextSet(ObjectNode node, NextPieces pieces) {

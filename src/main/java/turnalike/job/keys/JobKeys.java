@@ -450,6 +450,41 @@ public final class JobKeys {
     public static final Key<Kinds> FRAME =
             Key.may("frame", FrameKind.KINDS, "what the set goes into, see below", "no placing");
 
+    /** Which piece stands where by hand. */
+    public static final class ByHandKeys {
+        /** More than any frame takes pieces from. */
+        private static final int MOST = 2000;
+
+        /** The label of the piece of every place; {@code match} tells that order as it stands. */
+        public static final Key<ListOf<Text>> ORDER = Key.may(
+                "order",
+                new ListOf<>(text(), 0, MOST),
+                "label of the piece at every place: the set is told as it stands, without a search",
+                "searched");
+
+        /** A held piece's place, from 1. */
+        public static final Key<Whole> PLACE =
+                Key.needed("place", new Whole(1, MOST, OptionalInt.empty()), "from 1, through all groups of legs");
+
+        /** A held piece's label. */
+        public static final Key<Text> PIECE = Key.needed("piece", text(), "its label");
+
+        /** The pieces that keep their places while the rest is searched. */
+        public static final Key<Rows> HELD = Key.may(
+                "held",
+                new Rows(PLACE, PIECE, MOST),
+                "pieces that keep their places while the rest is searched",
+                "none");
+
+        private static final Group GROUP = new Group(List.of(ORDER, HELD));
+
+        private ByHandKeys() {}
+    }
+
+    /** Which piece stands where by the turner's own choice. */
+    public static final Key<Group> BY_HAND =
+            Key.may("by_hand", ByHandKeys.GROUP, "which piece stands where by your own choice", "all is searched");
+
     /** The whole job file. */
     public static final Group ROOT = new Group(List.of(
             FORMAT,
@@ -473,7 +508,8 @@ public final class JobKeys {
             ShopKeys.BLANKS,
             ShopKeys.TIMES,
             ShopKeys.PRICE,
-            FRAME));
+            FRAME,
+            BY_HAND));
 
     private JobKeys() {}
 

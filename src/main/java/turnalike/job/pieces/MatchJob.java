@@ -72,6 +72,7 @@ public final class MatchJob {
                 job.tolerances().holeAngle(),
                 job.units(),
                 ColumnTargets.shape(job),
-                ColumnTargets.lengths(job));
+                ColumnTargets.lengths(job),
+                job.byHand());
     }
 }

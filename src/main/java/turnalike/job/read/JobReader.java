@@ -20,6 +20,7 @@ import turnalike.job.keys.JobKeys.AllowanceKeys;
 import turnalike.job.keys.JobKeys.LikenessKeys;
 import turnalike.job.keys.JobKeys.SawingKeys;
 import turnalike.job.keys.JobKeys.ToleranceKeys;
+import turnalike.job.set.ByHand;
 import turnalike.job.set.Frame;
 import turnalike.job.set.FrameKind;
 import turnalike.job.set.PieceLength;
@@ -103,6 +104,7 @@ public final class JobReader {
                 ? fields.object(JobKeys.HOME, "write it in braces").flatMap(HomeReader::read)
                 : Optional.empty();
         Shop shop = ShopReader.read(fields);
+        Optional<ByHand> byHand = fields.objectOrEmpty(JobKeys.BY_HAND).flatMap(ByHandReader::read);
         fields.refuseUnknown(JobKeys.ROOT);
         frame.ifPresent(each -> count.ifPresent(number -> each.tellCount(number, reading)));
         if (reading.count() == 0) {
@@ -128,7 +130,8 @@ public final class JobReader {
                 lathe.orElseThrow(),
                 home,
                 shop,
-                frame.map(each -> counterweight.map(each::withCounterweightAt).orElse(each))));
+                frame.map(each -> counterweight.map(each::withCounterweightAt).orElse(each)),
+                byHand.orElseThrow()));
     }
 
     /** What keeps a plan from being made for one of several lengths, told once for each that has it. */

@@ -90,7 +90,7 @@ record InLegs(int places, OptionalInt groups, LegStance stance) implements Frame
 
     @Override
     public List<Problem> problems(SetTerms terms, List<Piece> pieces) {
-        return LegsSet.problems(this, pieces);
+        return LegsSet.problems(terms, this, pieces);
     }
 
     @Override

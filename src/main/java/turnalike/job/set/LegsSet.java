@@ -9,6 +9,7 @@ import turnalike.effort.Ending;
 import turnalike.effort.Watch;
 import turnalike.match.GroupMatch;
 import turnalike.match.Grouping;
+import turnalike.match.Unlikeness;
 import turnalike.pieces.Likeness;
 import turnalike.pieces.Piece;
 import turnalike.units.Mass;
@@ -21,21 +22,30 @@ import turnalike.units.Working;
  * @param pieces every piece there was to choose from
  * @param grouping which stand together, by number in {@code pieces}
  * @param endedBy what ended the search for it
+ * @param unlike how much the piece of each place differs from the others of its group, in the order of the places
+ * @param handWork what a person settled of it
  * @param nextSet what the left-over pieces are good for, if any was weighed
  * @param warnings what to know before believing it
  */
 public record LegsSet(
-        List<Piece> pieces, Grouping grouping, Ending endedBy, Optional<NextPieces> nextSet, List<String> warnings)
+        List<Piece> pieces,
+        Grouping grouping,
+        List<Double> unlike,
+        Ending endedBy,
+        HandWork handWork,
+        Optional<NextPieces> nextSet,
+        List<String> warnings)
         implements SetMatch {
     /** All pieces are compared with all others: more would fill the memory before they tired the search. */
     private static final int MOST_PIECES = 2000;
 
     public LegsSet {
         pieces = List.copyOf(pieces);
+        unlike = List.copyOf(unlike);
         warnings = List.copyOf(warnings);
     }
 
-    static List<Problem> problems(InLegs frame, List<Piece> pieces) {
+    static List<Problem> problems(SetTerms terms, InLegs frame, List<Piece> pieces) {
         if (pieces.size() < frame.pieces()) {
             int groups = frame.groups().orElse(1);
             return List.of(new Problem(
@@ -50,27 +60,54 @@ public record LegsSet(
                     "%d pieces are too many to group at once".formatted(pieces.size()),
                     "give %d at most".formatted(MOST_PIECES)));
         }
-        return List.of();
+        return terms.hand().problems(frame.places() * groups(frame, pieces), pieces);
+    }
+
+    private static int groups(InLegs frame, List<Piece> pieces) {
+        return frame.groups().orElse(pieces.size() / frame.places());
     }
 
     static LegsSet of(SetTerms terms, InLegs frame, List<Piece> pieces, Effort effort) {
         Likeness likeness = terms.likeness(pieces);
         int size = frame.places();
         Watch watch = Watch.over(effort);
-        Grouping grouping = GroupMatch.groups(
-                pieces.size(),
-                size,
-                frame.groups().orElse(pieces.size() / size),
-                (one, other) -> likeness.difference(pieces.get(one), pieces.get(other)),
-                watch);
+        int groups = groups(frame, pieces);
+        Unlikeness unlikeness = (one, other) -> likeness.difference(pieces.get(one), pieces.get(other));
+        if (terms.hand().isAny()) {
+            GroupMatch.ByHand found = GroupMatch.byHand(
+                    pieces.size(), size, groups, unlikeness, terms.hand().among(pieces), watch);
+            Ending ending = watch.ending(found.leastOfRest() || terms.hand().stands());
+            return of(terms, size, pieces, found.grouping(), ending, new HandWork(terms.hand(), found.leastOfRest()));
+        }
+        Grouping grouping = GroupMatch.groups(pieces.size(), size, groups, unlikeness, watch);
+        return of(terms, size, pieces, grouping, watch.ending(grouping.bestProven()), HandWork.NONE);
+    }
+
+    private static LegsSet of(
+            SetTerms terms, int size, List<Piece> pieces, Grouping grouping, Ending ending, HandWork hand) {
         List<Piece> left = grouping.spares().stream().map(pieces::get).toList();
         double tolerancePct = terms.massPct();
         return new LegsSet(
                 pieces,
                 grouping,
-                watch.ending(grouping.bestProven()),
+                toGroup(grouping, terms.likeness(pieces), pieces),
+                ending,
+                hand,
                 NextPieces.ofPieces(left, pieces, size, tolerancePct),
                 warnings(pieces, grouping, tolerancePct));
+    }
+
+    private static List<Double> toGroup(Grouping grouping, Likeness likeness, List<Piece> pieces) {
+        List<Double> out = new ArrayList<>();
+        for (List<Integer> group : grouping.groups()) {
+            for (int each : group) {
+                out.add(group.stream()
+                        .mapToDouble(
+                                other -> other == each ? 0 : likeness.difference(pieces.get(each), pieces.get(other)))
+                        .sum());
+            }
+        }
+        return out;
     }
 
     private static List<String> warnings(List<Piece> pieces, Grouping grouping, double tolerancePct) {
@@ -136,11 +173,25 @@ public record LegsSet(
     }
 
     @Override
+    public List<String> order() {
+        return groups().stream().flatMap(List::stream).map(Piece::label).toList();
+    }
+
+    @Override
+    public double leftOver() {
+        return grouping.totalDifference();
+    }
+
+    @Override
     public Verdict verdict() {
-        String sure = grouping.bestProven() ? "no other grouping has less" : Verdict.MAY_BE_LESS;
+        String sure = grouping.bestProven()
+                ? "no other grouping has less"
+                : handWork.hand().isAny() ? handWork.sureness() : Verdict.MAY_BE_LESS;
         String differ = String.format(
                 Locale.ROOT, "pieces of one group differ by %.4g in all; %s", grouping.totalDifference(), sure);
-        return new Verdict("Likeness", List.of(differ));
+        List<String> out = new ArrayList<>(List.of(differ));
+        out.addAll(handWork.sentences());
+        return new Verdict("Likeness", out);
     }
 
     @Override

@@ -124,6 +124,12 @@ public record Roundness(
         return out;
     }
 
+    /** Of the order that was placed and no other: nothing is weighed against it. */
+    static Roundness ofOrder(TradeOff.Rim rim, WheelPlacement placed) {
+        TradeOff.Point point = asPlaced(rim, placed);
+        return new Roundness(rim, point, List.of(point), List.of(), point.rim().runOut(), false);
+    }
+
     private static TradeOff.Point asPlaced(TradeOff.Rim rim, WheelPlacement best) {
         List<String> labels =
                 rim.spokes().stream().map(spoke -> spoke.piece().label()).toList();

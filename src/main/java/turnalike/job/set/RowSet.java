@@ -3,14 +3,19 @@ package turnalike.job.set;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
 import turnalike.effort.Effort;
 import turnalike.effort.Ending;
 import turnalike.effort.Watch;
+import turnalike.match.HandPlaces;
 import turnalike.match.RowMatch;
 import turnalike.match.RowPlacement;
 import turnalike.match.RowProblem;
 import turnalike.match.RowSorts;
+import turnalike.match.Unlikeness;
 import turnalike.pieces.Likeness;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
@@ -25,6 +30,8 @@ import turnalike.units.Working;
  * @param placement which stands where, by number in {@code pieces}
  * @param lengths the letter of the length that each place wants; empty where all pieces are of one length
  * @param endedBy what ended the search for it
+ * @param unlike how much the piece of each place but the last differs from the next, in order
+ * @param handWork what a person settled of it
  * @param nextSet what the left-over pieces are good for, if any was weighed
  * @param warnings what to know before believing it
  */
@@ -32,12 +39,15 @@ public record RowSet(
         List<Piece> pieces,
         RowPlacement placement,
         List<String> lengths,
+        List<Double> unlike,
         Ending endedBy,
+        HandWork handWork,
         Optional<NextPieces> nextSet,
         List<String> warnings)
         implements SetMatch {
     public RowSet {
         lengths = List.copyOf(lengths);
+        unlike = List.copyOf(unlike);
         pieces = List.copyOf(pieces);
         warnings = List.copyOf(warnings);
     }
@@ -46,12 +56,33 @@ public record RowSet(
         Watch watch = Watch.over(effort);
         RowProblem problem = problem(terms, frame, pieces);
         List<Integer> wanted = frame.wanted();
+        if (terms.hand().isAny()) {
+            return byHand(terms, frame, pieces, watch);
+        }
         RowPlacement found = wanted.isEmpty()
                 ? RowMatch.solve(problem, watch)
                 : RowMatch.solve(
                         problem, sorts(terms, frame, pieces), terms.lengths().names(terms.units()), watch);
         boolean eitherWay = wanted.isEmpty() || sorts(terms, frame, pieces).isSameReversed();
         RowPlacement placement = eitherWay ? turned(terms, frame, pieces, found) : found;
+        return of(terms, frame, pieces, placement, watch.ending(placement.bestProven()), HandWork.NONE);
+    }
+
+    /** As it stands, or the rest searched round what is held; never turned end for end. */
+    private static RowSet byHand(SetTerms terms, InRow frame, List<Piece> pieces, Watch watch) {
+        RowMatch.ByHand found = RowMatch.byHand(
+                problem(terms, frame, pieces),
+                frame.wanted().isEmpty() ? Optional.empty() : Optional.of(sorts(terms, frame, pieces)),
+                terms.lengths().names(terms.units()),
+                terms.hand().among(pieces),
+                watch);
+        Ending ending = watch.ending(found.leastOfRest() || terms.hand().stands());
+        return of(terms, frame, pieces, found.placement(), ending, new HandWork(terms.hand(), found.leastOfRest()));
+    }
+
+    private static RowSet of(
+            SetTerms terms, InRow frame, List<Piece> pieces, RowPlacement placement, Ending ending, HandWork hand) {
+        List<Integer> wanted = frame.wanted();
         List<String> warnings = new ArrayList<>(placement.warnings());
         if (!allWeighed(pieces)) {
             warnings.add("not every piece was weighed, so the set is not held to mass_pct");
@@ -61,26 +92,63 @@ public record RowSet(
                 pieces,
                 placement,
                 wanted.stream().map(PieceLength::letter).toList(),
-                watch.ending(placement.bestProven()),
+                toNext(problem(terms, frame, pieces).unlikeness(), placement.order()),
+                ending,
+                hand,
                 wanted.isEmpty()
                         ? NextPieces.ofPieces(left, pieces, frame.places(), terms.massPct())
                         : Optional.empty(),
                 warnings);
     }
 
+    private static List<Double> toNext(Unlikeness unlikeness, List<Integer> order) {
+        return IntStream.range(1, order.size())
+                .mapToObj(i -> unlikeness.between(order.get(i - 1), order.get(i)))
+                .toList();
+    }
+
     /** What keeps the pieces from standing in the frame; empty when nothing does. */
     static List<Problem> problems(SetTerms terms, InRow frame, List<Piece> pieces) {
         if (frame.lengths().isEmpty()) {
-            return problem(terms, frame, pieces).problems();
+            List<Problem> out = new ArrayList<>(problem(terms, frame, pieces).problems());
+            out.addAll(terms.hand().problems(frame.places(), pieces));
+            return out;
         }
         List<Problem> unknown = terms.lengths().problems(pieces);
         if (!unknown.isEmpty()) {
             return unknown;
         }
         List<Problem> out = new ArrayList<>(problem(terms, frame, pieces).problems());
-        return out.isEmpty()
-                ? sorts(terms, frame, pieces).problems(terms.lengths().names(terms.units()))
-                : out;
+        out.addAll(terms.hand().problems(frame.places(), pieces));
+        if (out.isEmpty()) {
+            out.addAll(sorts(terms, frame, pieces).problems(terms.lengths().names(terms.units())));
+        }
+        if (out.isEmpty() && !frame.wanted().isEmpty()) {
+            out.addAll(misplaced(terms, frame, pieces));
+        }
+        return out;
+    }
+
+    /** Pieces that were put by hand where another length is wanted. */
+    private static List<Problem> misplaced(SetTerms terms, InRow frame, List<Piece> pieces) {
+        HandPlaces hand = terms.hand().among(pieces);
+        RowSorts sorts = sorts(terms, frame, pieces);
+        Map<Integer, Integer> settled = new TreeMap<>(hand.held());
+        for (int place = 0; place < hand.order().size(); place++) {
+            settled.put(place, hand.order().get(place));
+        }
+        List<Problem> out = new ArrayList<>();
+        settled.forEach((place, piece) -> {
+            int wanted = sorts.ofPlaces().get(place);
+            if (sorts.ofPieces().get(piece) != wanted) {
+                out.add(new Problem(
+                        "by_hand",
+                        "piece %s stands at place %d, which wants length %s"
+                                .formatted(pieces.get(piece).label(), place + 1, PieceLength.letter(wanted)),
+                        "put a piece of that length there, or let the set be searched"));
+            }
+        });
+        return out;
     }
 
     private static RowSorts sorts(SetTerms terms, InRow frame, List<Piece> pieces) {
@@ -148,17 +216,31 @@ public record RowSet(
     }
 
     @Override
+    public List<String> order() {
+        return inOrder().stream().map(Piece::label).toList();
+    }
+
+    @Override
+    public double leftOver() {
+        return placement.totalDifference();
+    }
+
+    @Override
     public Verdict verdict() {
         String sure = placement.bestProven()
                 ? "no other choice or order has less"
-                : String.format(Locale.ROOT, "the best found; none can be below %.4g", placement.bound());
+                : handWork.hand().isAny()
+                        ? handWork.sureness()
+                        : String.format(Locale.ROOT, "the best found; none can be below %.4g", placement.bound());
         String differ = String.format(
                 Locale.ROOT,
                 "neighbours differ by %.4g in all%s; %s",
                 placement.totalDifference(),
                 lengths.isEmpty() ? "" : ", each beside its own length",
                 sure);
-        return new Verdict("Likeness", List.of(differ));
+        List<String> out = new ArrayList<>(List.of(differ));
+        out.addAll(handWork.sentences());
+        return new Verdict("Likeness", out);
     }
 
     @Override

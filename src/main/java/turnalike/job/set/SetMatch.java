@@ -24,6 +24,37 @@ public sealed interface SetMatch permits WheelSet, RowSet, LegsSet {
         return List.of();
     }
 
+    /** {@return what a person's hand did to it} */
+    HandWork handWork();
+
+    /**
+     * {@return how much the piece at each place differs from the next in a row, where the last has none, or from the others of its group; none on a
+     * wheel}
+     */
+    default List<Double> unlike() {
+        return List.of();
+    }
+
+    /** {@return the label of the piece at each place, in order; those of groups one after the other} */
+    List<String> order();
+
+    /** {@return what is to be small: the unbalance in g mm, or how much neighbours or the pieces of a group differ} */
+    double leftOver();
+
+    /**
+     * {@return whether it is better than that other one of the same frame: it passes and the other does not, or it leaves less over}
+     *
+     * @param other placed from the same pieces
+     */
+    default boolean isBetterThan(SetMatch other) {
+        return passes() == other.passes() ? leftOver() < other.leftOver() * (1 - 1e-9) : passes();
+    }
+
+    /** {@return whether the pieces placed pass as a set by their masses, where that is asked} */
+    default boolean passes() {
+        return warnings().stream().noneMatch(each -> each.contains("mass_pct allows"));
+    }
+
     /** {@return how good it is, in words} */
     Verdict verdict();
 

@@ -27,6 +27,7 @@ import turnalike.units.UnitSystem;
  * @param units in which lengths are told
  * @param shape the pattern's own measures, its mass and balance point left out
  * @param lengths which of several lengths a piece is made in
+ * @param hand what of the set a person settled
  */
 public record SetTerms(
         Pattern pattern,
@@ -39,7 +40,8 @@ public record SetTerms(
         Angle holeAngle,
         UnitSystem units,
         Measures shape,
-        LengthsOfPieces lengths) {
+        LengthsOfPieces lengths,
+        ByHand hand) {
     /** How alike those pieces are to the eye of this job. */
     Likeness likeness(List<Piece> pieces) {
         return Likeness.among(pieces, tolerances, weights);

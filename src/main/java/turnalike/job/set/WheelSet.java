@@ -35,6 +35,7 @@ import turnalike.units.Working;
  * @param grade how the unbalance stands at the wheel's speed, if that is told
  * @param pulls what hub and rim pull, part by part; none where nothing is told of them
  * @param endedBy what ended the search for it; by proof only where what was placed is proven to have the least unbalance
+ * @param handWork what a person settled of it
  * @param nextSet what the left-over pieces are good for
  * @param warnings what to know before believing it
  * @param workings how the figures were found
@@ -46,6 +47,7 @@ public record WheelSet(
         Optional<SpeedGrade> grade,
         List<Pull> pulls,
         Ending endedBy,
+        HandWork handWork,
         Optional<NextPieces> nextSet,
         List<String> warnings,
         List<Working> workings)
@@ -63,13 +65,28 @@ public record WheelSet(
                 out.add(new Problem("piece " + piece.label(), "has no mass", "weigh it, or take it out of the file"));
             }
         }
-        return out.isEmpty() ? problem(terms, frame, pieces, false).problems() : out;
+        if (out.isEmpty()) {
+            out.addAll(problem(terms, frame, pieces, false).problems());
+            out.addAll(terms.hand().problems(frame.wheel().places(), pieces));
+        }
+        return out;
     }
 
     static WheelSet of(SetTerms terms, OnWheel frame, List<Piece> pieces, boolean strict, Effort effort) {
         boolean outward = frame.hubEnd() == End.START;
         WheelScatter scatter = new WheelScatter(terms, frame, pieces);
         Watch watch = Watch.over(effort);
+        if (terms.hand().isAny()) {
+            HandWheel hand = HandWheel.of(terms, frame, problem(terms, frame, pieces, strict), pieces, watch);
+            WheelPlacement stood = hand.placement().with(scatter.of(hand.placement(), outward));
+            return of(
+                    terms,
+                    frame,
+                    pieces,
+                    new Placed(stood, hand.roundness(), hand.notes(), hand.work()),
+                    strict,
+                    watch.ending(hand.work().leastOfRest() || terms.hand().stands()));
+        }
         SurerSet chosen = SurerSet.of(problem(terms, frame, pieces, strict), pieces, scatter, outward, watch);
         WheelProblem problem = chosen.problem();
         WheelPlacement best = chosen.best();
@@ -89,6 +106,26 @@ public record WheelSet(
         WheelPlacement rounder = aliker.or(() -> roundness.map(each -> RounderPlacement.of(problem, best, each)))
                 .orElse(best);
         WheelPlacement placement = chosen.withAllSpares(rounder).with(scatter.of(rounder, outward));
+        List<String> notes = new ArrayList<>(chosen.notes());
+        notes.addAll(reading.notes());
+        roundness.filter(Roundness::choseOrder).ifPresent(each -> notes.add(each.note()));
+        aliker.ifPresent(each -> notes.add(AlikerSet.CHOSEN));
+        return of(
+                terms,
+                frame,
+                pieces,
+                new Placed(placement, roundness, notes, HandWork.NONE),
+                strict,
+                watch.ending(placement.bestProven()));
+    }
+
+    /** What was placed, and what is to be told of how it came about. */
+    private record Placed(WheelPlacement placement, Optional<Roundness> roundness, List<String> notes, HandWork hand) {}
+
+    private static WheelSet of(
+            SetTerms terms, OnWheel frame, List<Piece> pieces, Placed placed, boolean strict, Ending ending) {
+        WheelPlacement placement = placed.placement();
+        Optional<Roundness> roundness = placed.roundness();
         WheelFit fit = WheelFitting.of(frame, terms.pattern(), terms.density(), terms.units());
         Optional<SpeedGrade> grade = frame.revPerMin().isPresent()
                 ? Optional.of(SpeedGrade.of(placement, frame.revPerMin().getAsDouble(), fit.whole()))
@@ -99,13 +136,10 @@ public record WheelSet(
         List<String> warnings = new ArrayList<>();
         fit.misfits().stream().filter(Misfit::forbids).forEach(each -> warnings.add(each.where() + ": " + each.said()));
         warnings.addAll(placement.warnings());
-        warnings.addAll(chosen.notes());
-        if (!seating.onTenon()) {
+        if (!Seating.of(terms.pattern(), frame.hubEnd()).onTenon()) {
             warnings.add("the pattern has no tenon at its hub end, so the hub radius is taken to the piece's own end");
         }
-        warnings.addAll(reading.notes());
-        roundness.filter(Roundness::choseOrder).ifPresent(each -> warnings.add(each.note()));
-        aliker.ifPresent(each -> warnings.add(AlikerSet.CHOSEN));
+        warnings.addAll(placed.notes());
         roundness
                 .filter(each -> !strict)
                 .flatMap(each -> each.unmet(frame.runOut()))
@@ -122,7 +156,8 @@ public record WheelSet(
                 roundness,
                 grade,
                 frame.pulls(terms.pattern()),
-                watch.ending(placement.bestProven()),
+                ending,
+                placed.hand(),
                 NextPieces.of(spares, pieces, frame.wheel().places(), terms.massPct()),
                 warnings,
                 workings);
@@ -177,7 +212,9 @@ public record WheelSet(
         /** Of those balanced alike, the set most alike. */
         LIKENESS,
         /** The smallest unbalance to be expected, since some balance points were measured and others not. */
-        EXPECTED;
+        EXPECTED,
+        /** A person, for some of the places or all. */
+        HAND;
 
         /** {@return its word in an answer} */
         public String word() {
@@ -187,6 +224,9 @@ public record WheelSet(
 
     /** {@return what decided which set and order was placed} */
     public ChosenBy chosenBy() {
+        if (handWork.hand().isAny()) {
+            return ChosenBy.HAND;
+        }
         if (roundness.filter(Roundness::choseOrder).isPresent()) {
             return ChosenBy.ROUNDNESS;
         }
@@ -226,12 +266,13 @@ public record WheelSet(
     @Override
     public Verdict verdict() {
         Moment unbalance = placement.unbalance();
-        String less = chosenBy() != ChosenBy.BALANCE ? "another order has less" : Verdict.MAY_BE_LESS;
+        String less = chosenBy() == ChosenBy.HAND ? handWork.sureness() : otherwise();
         String sure = placement.bestProven() ? "no other choice or order has less" : less;
         List<String> out = new ArrayList<>();
         out.add(said(
                 "%.3g g mm left, heavy at %.0f degrees; %s",
                 unbalance.gMm(), unbalance.at().degrees(), sure));
+        out.addAll(handWork.sentences());
         partsInWords().ifPresent(out::add);
         out.add(said("the scale's noise alone is %.3g g mm: %s", placement.noiseFloorGMm(), seen()));
         out.addAll(ExpectedWords.of(placement));
@@ -242,6 +283,35 @@ public record WheelSet(
                     .ifPresent(out::add);
         }
         return new Verdict("Balance", out);
+    }
+
+    private String otherwise() {
+        return chosenBy() != ChosenBy.BALANCE ? "another order has less" : Verdict.MAY_BE_LESS;
+    }
+
+    @Override
+    public List<String> order() {
+        return placement.seats().stream().map(seat -> seat.piece().label()).toList();
+    }
+
+    @Override
+    public double leftOver() {
+        return placement.unbalance().gMm();
+    }
+
+    /** {@inheritDoc} Of two that the scale cannot tell from balanced, the rounder one is better. */
+    @Override
+    public boolean isBetterThan(SetMatch other) {
+        boolean alike = other instanceof WheelSet
+                && passes() == other.passes()
+                && leftOver() <= placement.noiseFloorGMm()
+                && other.leftOver() <= placement.noiseFloorGMm();
+        if (alike && other instanceof WheelSet wheel && roundness.isPresent() && wheel.roundness.isPresent()) {
+            double has = roundness.get().placed().rim().runOut().mm();
+            double had = wheel.roundness.get().placed().rim().runOut().mm();
+            return has < had - 1e-6;
+        }
+        return SetMatch.super.isBetterThan(other);
     }
 
     private String seen() {

@@ -48,6 +48,7 @@ public final class MatchFeature implements Feature {
         routes.get(MATCH, this::show);
         routes.post(MATCH, this::longer);
         routes.post(MATCH + "/stop", this::stop);
+        new HandDeeds(store, pages, searches).addTo(routes);
         routes.get(MATCH + "/{file}.pdf", this::record);
         routes.sse(MATCH + "/progress", this::progress);
     }
@@ -60,7 +61,7 @@ public final class MatchFeature implements Feature {
                 ? searches.find(kept).or(() -> Optional.of(searches.first(kept, FIRST_S)))
                 : Optional.empty();
         search.filter(each -> each.seconds() == FIRST_S).ifPresent(each -> each.await(WAITED_MS));
-        MatchView view = new MatchView(kept, problems, search);
+        MatchView view = new MatchView(kept, problems, search, searches.findRest(kept));
         String template = Pages.isPart(ctx) ? "match/set.jte" : "match/page.jte";
         pages.show(ctx, 200, template, view.title(), view);
     }
@@ -103,17 +104,20 @@ public final class MatchFeature implements Feature {
 
     private void stop(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
-        searches.find(kept).ifPresent(search -> {
-            search.stop();
-            search.await(WAITED_MS);
-        });
+        Stream.of(searches.find(kept), searches.findRest(kept))
+                .flatMap(Optional::stream)
+                .forEach(search -> {
+                    search.stop();
+                    search.await(WAITED_MS);
+                });
         ctx.redirect(JobAddress.address(kept.id()) + "/match", HttpStatus.SEE_OTHER);
     }
 
     /** Tells a page how far the search has come, twice a second, until it is done or nobody listens. */
     private void progress(SseClient client) {
         KeptJob kept = JobAddress.job(client.ctx(), store);
-        Optional<SetSearch> search = searches.find(kept);
+        Optional<SetSearch> search =
+                searches.find(kept).filter(each -> !each.isDone()).or(() -> searches.findRest(kept));
         while (search.isPresent() && !search.get().isDone() && !client.terminated()) {
             client.sendEvent("progress", search.get().progress());
             search.get().await(500);

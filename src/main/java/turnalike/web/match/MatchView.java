@@ -2,6 +2,7 @@ package turnalike.web.match;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import turnalike.drawing.frame.FrameElevation;
@@ -9,6 +10,8 @@ import turnalike.drawing.frame.PlacesDrawing;
 import turnalike.drawing.svg.Svg;
 import turnalike.job.Job;
 import turnalike.job.kept.KeptJob;
+import turnalike.job.set.ByHand;
+import turnalike.job.set.LegsSet;
 import turnalike.job.set.SetMatch;
 import turnalike.job.set.Verdict;
 import turnalike.sheets.SetPicture;
@@ -25,8 +28,12 @@ import turnalike.web.kit.JobSteps;
  * @param kept the job
  * @param problems why there can be no set yet
  * @param search for it
+ * @param rest the search round what is held by hand, if one was asked for
  */
-public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch> search) {
+public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch> search, Optional<SetSearch> rest) {
+    /** Drawn so small, and shown as wide as a telephone, its lettering is read at arm's length. */
+    private static final Length NARROW_WIDTH = Length.ofMm(64);
+
     private static final Length FRAME_WIDTH = Length.ofMm(200);
     private static final Length CURVE_WIDTH = Length.ofMm(150);
     private static final Length CURVE_HEIGHT = Length.ofMm(90);
@@ -53,8 +60,38 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
         return search.isPresent() && !search.get().isDone();
     }
 
+    /** Whether what is not held is being searched again. */
+    public boolean isRestRunning() {
+        return rest.isPresent() && !rest.get().isDone();
+    }
+
+    /** Whether anything is settled by hand. */
+    public boolean isByHand() {
+        return kept.text().job().byHand().isAny();
+    }
+
+    /** Whether the set is told as it was placed by hand. */
+    public boolean stands() {
+        return kept.text().job().byHand().stands();
+    }
+
+    /** How many are held. */
+    public int held() {
+        return kept.text().job().byHand().held().size();
+    }
+
+    /** What the search of the rest came to, once it is done. */
+    public Optional<RestFound> restFound() {
+        return rest.filter(SetSearch::isDone).flatMap(SetSearch::found).flatMap(found -> search.flatMap(
+                        SetSearch::found)
+                .map(now -> RestFound.of(now, found, kept.text().job().units())));
+    }
+
     public String progress() {
-        return search.map(SetSearch::progress).orElse("");
+        return search.filter(each -> !each.isDone())
+                .or(() -> rest)
+                .map(SetSearch::progress)
+                .orElse("");
     }
 
     /** The frame as it will stand, with the places ringed where it cannot; empty for one that can be built. */
@@ -79,12 +116,35 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
         return new Shown(
                 frame.map(Svg::inline).orElse(""),
                 picture.places().svg(picture.width()).inline(),
+                picture.places().svg(NARROW_WIDTH).inline(),
                 picture.curve(CURVE_WIDTH, CURVE_HEIGHT).map(Svg::inline).orElse(""),
-                picture.places().places(),
+                rows(set, picture.places()),
+                HandFigures.of(set, Optional.empty(), kept.text().job().units()),
+                set.unlike().isEmpty() ? "" : set instanceof LegsSet ? "Unlike its group" : "Unlike the next",
+                set.order(),
                 statements(set),
                 set.spareLabels(),
                 set.warnings(),
                 set.workings());
+    }
+
+    private List<Row> rows(SetMatch set, PlacesDrawing drawing) {
+        ByHand hand = kept.text().job().byHand();
+        List<Row> out = new ArrayList<>();
+        for (PlacesDrawing.Place place : drawing.places()) {
+            int index = place.number() - 1;
+            String label = set.order().get(index);
+            String unlike = index < set.unlike().size()
+                    ? String.format(Locale.ROOT, "%.2f", set.unlike().get(index))
+                    : "";
+            out.add(new Row(
+                    place,
+                    drawing.numberText(place),
+                    label,
+                    unlike,
+                    hand.placeOf(label).orElse(0) == place.number()));
+        }
+        return out;
     }
 
     private static List<String> statements(SetMatch set) {
@@ -98,12 +158,27 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
     }
 
     /**
+     * A place of the table.
+     *
+     * @param place with its piece as it is lettered
+     * @param number as it is lettered
+     * @param label the piece's own
+     * @param unlike how much it differs from the next or its group; empty where it does not count
+     * @param held whether it is held there
+     */
+    public record Row(PlacesDrawing.Place place, String number, String label, String unlike, boolean held) {}
+
+    /**
      * A set in words and pictures.
      *
      * @param frame as it will look; empty when it has too many pieces to be seen
      * @param picture of the places with their pieces
+     * @param narrow the same for a telephone
      * @param curve balance against roundness; empty without one
      * @param places each with its piece
+     * @param figures those watched while placing by hand
+     * @param unlikeIs what a place's difference is called; empty on a wheel
+     * @param order the label at each place
      * @param statements how good it is, a sentence each
      * @param spares the pieces left over
      * @param notes what to know before believing it
@@ -111,14 +186,19 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
     public record Shown(
             String frame,
             String picture,
+            String narrow,
             String curve,
-            List<PlacesDrawing.Place> places,
+            List<Row> places,
+            HandFigures figures,
+            String unlikeIs,
+            List<String> order,
             List<String> statements,
             List<String> spares,
             List<String> notes,
             List<Working> workings) {
         public Shown {
             places = List.copyOf(places);
+            order = List.copyOf(order);
             statements = List.copyOf(statements);
             spares = List.copyOf(spares);
             notes = List.copyOf(notes);

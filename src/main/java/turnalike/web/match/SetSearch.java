@@ -8,6 +8,7 @@ import java.util.concurrent.TimeUnit;
 import turnalike.effort.Effort;
 import turnalike.effort.Ending;
 import turnalike.effort.Progress;
+import turnalike.job.Job;
 import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
@@ -18,6 +19,7 @@ import turnalike.pieces.Piece;
 /** One search for a set, while it runs and after. Used by several threads. */
 public final class SetSearch implements Effort {
     private final JobText text;
+    private final Job searched;
     private final List<Piece> pieces;
     private final int seconds;
     private final boolean strict;
@@ -31,7 +33,13 @@ public final class SetSearch implements Effort {
 
     /** @param steps what else may end it, before its seconds are over */
     SetSearch(KeptJob kept, int seconds, boolean strict, Effort steps) {
+        this(kept, kept.text().job(), seconds, strict, steps);
+    }
+
+    /** @param searched the job as it is searched, where that is not as it stands: what is placed by hand may be let go again */
+    SetSearch(KeptJob kept, Job searched, int seconds, boolean strict, Effort steps) {
         this.steps = steps;
+        this.searched = searched;
         this.text = kept.text();
         this.pieces = listed(kept);
         this.seconds = seconds;
@@ -58,7 +66,7 @@ public final class SetSearch implements Effort {
     /** Searches until proven, stopped, or out of time. */
     void run() {
         try {
-            found = Optional.of(MatchJob.of(text.job(), pieces, strict, this));
+            found = Optional.of(MatchJob.of(searched, pieces, strict, this));
         } catch (RuntimeException ours) {
             fault = Optional.of(ours); // thrown on where somebody is told
         } finally {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import turnalike.effort.Effort;
+import turnalike.job.Job;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.KeptJob;
 
@@ -19,6 +20,7 @@ final class SetSearches {
         return thread;
     });
     private final Map<JobId, SetSearch> last = new LinkedHashMap<>();
+    private final Map<JobId, SetSearch> rest = new LinkedHashMap<>();
 
     /** The search for the job as it stands, if there is one. */
     synchronized Optional<SetSearch> find(KeptJob kept) {
@@ -37,12 +39,29 @@ final class SetSearches {
         return begin(kept, seconds, strict, Effort.unlimited());
     }
 
-    private synchronized SetSearch begin(KeptJob kept, int seconds, boolean strict, Effort steps) {
-        Optional.ofNullable(last.remove(kept.id())).ifPresent(SetSearch::stop);
-        SetSearch search = new SetSearch(kept, seconds, strict, steps);
-        last.put(kept.id(), search);
-        if (last.size() > KEPT) {
-            last.remove(last.keySet().iterator().next()).stop();
+    /** The search round what is held by hand, for the job as it stands, if there is one. */
+    synchronized Optional<SetSearch> findRest(KeptJob kept) {
+        Optional<SetSearch> had = Optional.ofNullable(rest.get(kept.id()));
+        had.filter(search -> !search.isOf(kept)).ifPresent(SetSearch::stop);
+        return had.filter(search -> search.isOf(kept));
+    }
+
+    /** Searches again what is not held; what stands by hand stays found meanwhile. */
+    SetSearch beginRest(KeptJob kept, int seconds, boolean strict) {
+        Job job = kept.text().job();
+        Job searched = job.with(job.byHand().searched());
+        return begin(rest, kept, new SetSearch(kept, searched, seconds, strict, Effort.unlimited()));
+    }
+
+    private SetSearch begin(KeptJob kept, int seconds, boolean strict, Effort steps) {
+        return begin(last, kept, new SetSearch(kept, seconds, strict, steps));
+    }
+
+    private synchronized SetSearch begin(Map<JobId, SetSearch> among, KeptJob kept, SetSearch search) {
+        Optional.ofNullable(among.remove(kept.id())).ifPresent(SetSearch::stop);
+        among.put(kept.id(), search);
+        if (among.size() > KEPT) {
+            among.remove(among.keySet().iterator().next()).stop();
         }
         workers.execute(search::run);
         return search;

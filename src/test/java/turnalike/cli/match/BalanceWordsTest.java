@@ -63,6 +63,7 @@ class BalanceWordsTest {
                 set.grade(),
                 set.pulls(),
                 set.endedBy(),
+                set.handWork(),
                 set.nextSet(),
                 set.warnings(),
                 set.workings());
