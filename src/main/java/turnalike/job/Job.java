@@ -74,6 +74,7 @@ public record Job(
                 checks,
                 lathe,
                 home,
+                shop,
                 frame,
                 hand);
     }
