@@ -19,6 +19,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import turnalike.drawing.gauge.PlacedName;
 import turnalike.drawing.gauge.RimTemplate;
 import turnalike.drawing.svg.Box;
 import turnalike.drawing.svg.TextLine;
@@ -166,7 +167,13 @@ class FrameSheetsTest {
                     Length.ofMm(20),
                     Optional.empty());
             TiledSheets.Subject subject = new TiledSheets.Subject(
-                    "rim", "rim", List.of(), template.whole(), template.bare(), template.numbers(), template::touches);
+                    "rim",
+                    "rim",
+                    List.of(),
+                    template.whole(),
+                    template.bare(),
+                    template.numbers().stream().map(PlacedName::of).toList(),
+                    template::touches);
             Sheet sheet = TiledSheets.of(subject, Paper.A4);
             assertThat(sheet.pageCount()).isEqualTo(TiledSheets.pages(subject, Paper.A4));
             Set<String> numbers = new TreeSet<>();
