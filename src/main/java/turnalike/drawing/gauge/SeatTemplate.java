@@ -113,8 +113,8 @@ public record SeatTemplate(List<Hole> holes, Length bit) {
     }
 
     /**
-     * {@return whether any of a hole lies in that part of the drawing: its circle, cross or sight line; the seat's centre lines alone are nothing to
-     * bore by} Looked for at every half millimetre.
+     * {@return whether any of a hole lies in that part of the drawing: its circle or sight line; the end of its cross or the seat's centre lines
+     * alone are nothing to bore by} Looked for at every half millimetre.
      *
      * @param part in millimetres of the drawing
      */
@@ -125,8 +125,8 @@ public record SeatTemplate(List<Hole> holes, Length bit) {
             double moved = Math.max(
                     UPRIGHT_MM, Math.hypot(hole.outSide().mm(), hole.outFront().mm()));
             double far = bit.mm() / 2 + SIGHT_MM;
-            return along(part, x, y, 1, 0, arm())
-                    || along(part, x, y, 0, 1, arm())
+            return along(part, x, y, 1, 0, bit.mm() / 2)
+                    || along(part, x, y, 0, 1, bit.mm() / 2)
                     || along(
                             part,
                             x,
