@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import turnalike.drawing.frame.FrameElevation;
 import turnalike.drawing.gauge.PlaceStrip;
+import turnalike.drawing.gauge.PlacedName;
 import turnalike.drawing.gauge.RimTemplate;
 import turnalike.drawing.gauge.SegmentTemplate;
 import turnalike.drawing.svg.Group;
@@ -131,7 +132,7 @@ final class FrameSheets {
                             List.of(joining(fit), boring(fit, seats, units)),
                             template.whole(),
                             template.bare(),
-                            template.numbers(),
+                            template.numbers().stream().map(PlacedName::of).toList(),
                             template::touches);
                 }));
     }

@@ -48,8 +48,8 @@ final class StandSheets {
                 "rail-stick",
                 "Stick for the rails: %s".formatted(plan.job().pattern().name()),
                 List.of(
-                        "Heavy lines: the posts' faces. Lay both rails side by side, prick every cross.",
-                        seating(row, units) + " Local codes decide how wide to leave."),
+                        "Heavy lines: the posts' faces. Lay both rails side by side, prick every cross. Local codes decide how wide to leave.",
+                        seating(row, units)),
                 svg,
                 svg,
                 stick.datum(),
@@ -130,7 +130,7 @@ final class StandSheets {
                         template.whole(),
                         template.bare(),
                         template.names(),
-                        part -> true),
+                        template::touches),
                 paper);
     }
 

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import turnalike.drawing.gauge.CheckBars;
+import turnalike.drawing.gauge.PlacedName;
 import turnalike.drawing.svg.Box;
 import turnalike.drawing.svg.Lettering;
 import turnalike.drawing.svg.Path;
@@ -48,7 +49,24 @@ final class TiledSheets {
                 - CheckBars.svg().height().mm();
         this.columns = tiles(subject.drawing().width().mm(), roomWide);
         this.rows = tiles(subject.drawing().height().mm(), roomTall);
-        this.names = subject.names().stream().map(this::besideJoints).toList();
+        this.names = subject.names().stream().map(this::onItsPage).toList();
+    }
+
+    /** The first of its places on the page that holds what it names; where there is none there, the best is put aside. */
+    private TextLine onItsPage(PlacedName name) {
+        return name.places().stream()
+                .filter(place -> isBeside(name, Box.of(place)))
+                .findFirst()
+                .orElseGet(() -> besideJoints(name.places().get(0)));
+    }
+
+    private boolean isBeside(PlacedName name, Box box) {
+        return IntStream.range(0, columns)
+                        .mapToObj(this::across)
+                        .anyMatch(tile -> tile.has(name.xMm(), name.xMm()) && tile.has(box.left(), box.right()))
+                && IntStream.range(0, rows)
+                        .mapToObj(this::down)
+                        .anyMatch(tile -> tile.has(name.yMm(), name.yMm()) && tile.has(box.top(), box.bottom()));
     }
 
     /** A name through which a joint passes would be on neither of the two pages: it is put just before that joint. */
@@ -75,7 +93,7 @@ final class TiledSheets {
      * @param how what to do with it, in lines
      * @param whole in one piece, with every name
      * @param drawing the same without names
-     * @param names what stands where; on each tile that holds all of it, put aside where a joint would pass through it
+     * @param names what stands where; on the tile that holds what it names, put aside where a joint would pass through it
      * @param holds whether a part of the drawing, in its own millimetres, has anything in it
      */
     record Subject(
@@ -84,7 +102,7 @@ final class TiledSheets {
             List<String> how,
             Svg whole,
             Svg drawing,
-            List<TextLine> names,
+            List<PlacedName> names,
             Predicate<Box> holds) {
         Subject {
             how = List.copyOf(how);
@@ -179,6 +197,12 @@ final class TiledSheets {
         /** The joint with the tile after, or the drawing's edge. */
         double last() {
             return joints.size() > (from > 0 ? 1 : 0) ? joints.get(joints.size() - 1) : to;
+        }
+
+        /** Whether that lies between its joints, clear of them. */
+        boolean has(double start, double end) {
+            double clear = start == end ? 0 : CLEAR_MM;
+            return first() + clear <= start && end <= last() - clear;
         }
 
         /** How far what lies from one place to another is put back so that no joint passes through it; 0 where none does. */

@@ -191,8 +191,12 @@ final class MemberCuts {
                 sized.stream().filter(each -> each.member() == index).toList();
         // The thinnest is the one that must not be passed; a bead's or a swell's thickest is what is seen, and is sized
         // already.
-        Optional<Length> setting =
-                here.stream().map(each -> least(each.setting().opening())).min(Comparator.naturalOrder());
+        String tip = tip(phase, index);
+        Length free = work.held().at() == Held.At.START ? placed.end() : placed.start();
+        Optional<Length> setting = here.stream()
+                .filter(each -> tip.isEmpty() || !isSame(each.place(), free))
+                .map(each -> least(each.setting().opening()))
+                .min(Comparator.naturalOrder());
         return new Cut(
                 0,
                 phase,
@@ -202,7 +206,7 @@ final class MemberCuts {
                 placed.end(),
                 here.stream().map(SizedPlace::place).distinct().sorted().toList(),
                 List.of(index),
-                "%s: %s%s%s".formatted(caption(index), way.what(), fitting(placed.member()), tip(phase, index)),
+                "%s: %s%s%s".formatted(caption(index), way.what(), fitting(placed.member()), tip),
                 phase == Phase.THIN ? light(way.caution()) : way.caution(),
                 Optional.empty(),
                 Optional.empty());

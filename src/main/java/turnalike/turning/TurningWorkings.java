@@ -81,8 +81,17 @@ final class TurningWorkings {
                 String.format(
                         Locale.ROOT,
                         "halving every element changes no figure by more than %.4f %%; the wood's stiffness is the weak point: 22 %%"
-                                + " spread of it is 11 %% of the speed. Centres that give lower it further",
-                        100 * whip.halvingChange()));
+                                + " spread of it is 11 %% of the speed. Centres that give lower it further. %s",
+                        100 * whip.halvingChange(),
+                        shear(moeOverShear)));
+    }
+
+    /** The wood table has no moduli of shear: one ratio stands for all until the job gives the wood's own. */
+    private static String shear(double moeOverShear) {
+        return moeOverShear == Stiffness.USUAL_MOE_OVER_SHEAR
+                ? "E / G is taken alike for every wood (Wood Handbook Table 5-1; from memory), where woods have 5 to 27: of a stout piece"
+                        + " wood.moe_over_shear tells it better"
+                : "E / G is the job's own";
     }
 
     private static Working thrust(ShopRules rules) {

@@ -19,6 +19,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import turnalike.drawing.gauge.PlacedName;
 import turnalike.drawing.gauge.RimTemplate;
 import turnalike.drawing.svg.Box;
 import turnalike.drawing.svg.TextLine;
@@ -27,6 +28,7 @@ import turnalike.job.Plan;
 import turnalike.job.read.JobReader;
 import turnalike.job.set.WheelFit;
 import turnalike.units.Length;
+import turnalike.units.UnitSystem;
 
 /** A wheel's own sheets, and what every sheet says where it cannot be built. */
 class FrameSheetsTest {
@@ -67,6 +69,28 @@ class FrameSheetsTest {
                 .doesNotContain("annot be built");
         String strip = String.join("", pages(PlanSheet.HUB_STRIP.of(plan, Paper.LETTER)));
         assertThat(strip).contains("18 27/32 in", "Bore 3/4 in");
+    }
+
+    /** A rim of five places as tall as a man has no template: the chords of a pentagon, 2 R sin 36 and 2 R sin 72, in its place. */
+    @Test
+    void a_rim_too_large_for_paper_is_told_by_a_trammel() throws IOException {
+        assertThat(String.join("", pages(PlanSheet.FRAME.of(plan("3"), Paper.A4))))
+                .doesNotContain("trammel");
+        Plan plan = plan("90");
+        WheelFit fit = (WheelFit) plan.frame().orElseThrow();
+        assertThat(PlanSheet.of(plan)).doesNotContain(PlanSheet.RIM_TEMPLATE);
+        double inner = fit.innerRadius().mm();
+        String said = String.join("", pages(PlanSheet.FRAME.of(plan, Paper.A4))).replaceAll("\\s+", " ");
+        assertThat(said)
+                .contains(
+                        "more than the 40 that anybody joins",
+                        "the other at " + fit.innerRadius().formatBoth(UnitSystem.INCH),
+                        "2 and 5, 72.00 degrees, " + chord(inner, 36),
+                        "3 and 4, 144.0 degrees, " + chord(inner, 72));
+    }
+
+    private static String chord(double radiusMm, double halfDegrees) {
+        return Length.ofMm(2 * radiusMm * Math.sin(Math.toRadians(halfDegrees))).format(UnitSystem.INCH);
     }
 
     @Test
@@ -143,7 +167,13 @@ class FrameSheetsTest {
                     Length.ofMm(20),
                     Optional.empty());
             TiledSheets.Subject subject = new TiledSheets.Subject(
-                    "rim", "rim", List.of(), template.whole(), template.bare(), template.numbers(), template::touches);
+                    "rim",
+                    "rim",
+                    List.of(),
+                    template.whole(),
+                    template.bare(),
+                    template.numbers().stream().map(PlacedName::of).toList(),
+                    template::touches);
             Sheet sheet = TiledSheets.of(subject, Paper.A4);
             assertThat(sheet.pageCount()).isEqualTo(TiledSheets.pages(subject, Paper.A4));
             Set<String> numbers = new TreeSet<>();

@@ -100,6 +100,40 @@ class StandSheetsTest {
         return mm == Math.rint(mm) ? Long.toString((long) mm) : Double.toString(mm);
     }
 
+    /** Whoever holds a page of the seat must know which hole it is: three legs whose first hole lies near a joint of the A4 pages. */
+    @Test
+    void every_page_that_shows_a_hole_names_it() throws IOException {
+        Plan plan =
+                plan("legs", "{\"kind\": \"legs\", \"places\": 3, \"rake_deg\": 14, \"height\": 17, \"apart\": [9]}");
+        for (Paper paper : Paper.values()) {
+            Sheet sheet = PlanSheet.SEAT_TEMPLATE.of(plan, paper);
+            Set<Integer> bored = new TreeSet<>();
+            for (PdfReading.Painted each : PdfReading.painted(sheet.pdf())) {
+                boolean hole = Math.abs(each.width() - 19.05) < 0.05
+                        && Math.abs(each.most(1) - each.least(1) - 19.05) < 0.05
+                        && each.least(0) > each.clip().left()
+                        && each.most(0) < each.clip().right()
+                        && each.least(1) > each.clip().top()
+                        && each.most(1) < each.clip().bottom();
+                if (hole) {
+                    bored.add(each.page());
+                }
+            }
+            assertThat(bored).hasSizeGreaterThan(1);
+            try (PDDocument document = Loader.loadPDF(sheet.pdf())) {
+                for (int page = 1; page <= document.getNumberOfPages(); page++) {
+                    PDFTextStripper stripper = new PDFTextStripper();
+                    stripper.setStartPage(page);
+                    stripper.setEndPage(page);
+                    boolean named = stripper.getText(document).matches("(?s).*hole [123].*");
+                    assertThat(named || !bored.contains(page))
+                            .as("%s, page %d", paper, page)
+                            .isTrue();
+                }
+            }
+        }
+    }
+
     /** Each red line of the guide, as it is drawn, stands at its true angle to the upright one. */
     @Test
     void the_guide_draws_both_angles_true() {

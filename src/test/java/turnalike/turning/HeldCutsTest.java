@@ -202,7 +202,9 @@ class HeldCutsTest {
         assertThat(turning(finial(30, 6.9), CHUCK).cuts().stream()
                         .filter(cut -> cut.what().contains(thick)))
                 .singleElement()
-                .satisfies(cut -> assertThat(cut.members()).containsExactly(4));
+                .satisfies(cut -> assertThat(cut.members()).containsExactly(4))
+                // Set to the taper's thick end: calipers set to the tip would bid to cut what is to stay thick.
+                .satisfies(cut -> assertThat(cut.setting()).contains(mm(16.8)));
         assertThat(turning(finial(30, 7), CHUCK).cuts().toString()).doesNotContain(thick);
         assertThat(turning(finial(30, 6.9), new Held(Held.By.CHUCK, Held.At.START, false))
                         .cuts()

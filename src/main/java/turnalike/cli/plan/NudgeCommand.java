@@ -102,6 +102,7 @@ public final class NudgeCommand implements Runnable {
             out.append("Any is taken with --take and its number; costs count tolerances, weighed as likeness is.%n"
                     .formatted());
         }
+        out.append(Nudges.LOOKED_FOR).append('\n');
         if (nudges.stopped()) {
             out.append("Time was up with %d changes untried: more --seconds tries them.%n".formatted(nudges.left()));
         }

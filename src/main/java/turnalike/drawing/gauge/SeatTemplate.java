@@ -3,6 +3,7 @@ package turnalike.drawing.gauge;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import turnalike.drawing.svg.Box;
 import turnalike.drawing.svg.Lettering;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
@@ -77,36 +78,80 @@ public record SeatTemplate(List<Hole> holes, Length bit) {
         Svg bare = bare();
         List<Shape> out = new ArrayList<>(bare.shapes());
         out.add(TextLine.centred(Lettering.STRONG, reach(true) + 12, 5, "front"));
-        out.addAll(names());
+        names().forEach(name -> out.add(name.places().get(0)));
         return new Svg(bare.width(), bare.height(), bare.title(), out);
     }
 
     /**
-     * {@return each hole's name, set where its sight line does not pass: at the end of the cross's right arm, or below it where the leg leans
-     * sideways}
+     * {@return each hole's name, set where its sight line does not pass: at the end of the cross's right or left arm, or below or above it where
+     * the leg leans sideways}
      */
-    public List<TextLine> names() {
+    public List<PlacedName> names() {
         return IntStream.range(0, holes.size())
                 .mapToObj(i -> name(holes.get(i), "hole " + (i + 1)))
                 .toList();
     }
 
-    private TextLine name(Hole hole, String text) {
+    private PlacedName name(Hole hole, String text) {
         double x = across(hole).mm();
         double y = down(hole).mm();
-        double arm = bit.mm() / 2 + CROSS_MM;
+        double arm = arm();
         boolean sideways =
                 Math.abs(hole.outSide().mm()) > 2 * Math.abs(hole.outFront().mm());
-        return sideways
-                ? TextLine.centred(Lettering.STRONG, x, y + arm + 5, text)
-                : TextLine.of(Lettering.STRONG, x + arm + 1.5, y + 1.2, text);
+        List<TextLine> places = sideways
+                ? List.of(
+                        TextLine.centred(Lettering.STRONG, x, y + arm + 5, text),
+                        TextLine.centred(Lettering.STRONG, x, y - arm - 2, text))
+                : List.of(
+                        TextLine.of(Lettering.STRONG, x + arm + 1.5, y + 1.2, text),
+                        TextLine.ending(Lettering.STRONG, x - arm - 1.5, y + 1.2, text));
+        return new PlacedName(x, y, places);
+    }
+
+    private double arm() {
+        return bit.mm() / 2 + CROSS_MM;
+    }
+
+    /**
+     * {@return whether any of a hole lies in that part of the drawing: its circle or sight line; the end of its cross or the seat's centre lines
+     * alone are nothing to bore by} Looked for at every half millimetre.
+     *
+     * @param part in millimetres of the drawing
+     */
+    public boolean touches(Box part) {
+        return holes.stream().anyMatch(hole -> {
+            double x = across(hole).mm();
+            double y = down(hole).mm();
+            double moved = Math.max(
+                    UPRIGHT_MM, Math.hypot(hole.outSide().mm(), hole.outFront().mm()));
+            double far = bit.mm() / 2 + SIGHT_MM;
+            return along(part, x, y, 1, 0, bit.mm() / 2)
+                    || along(part, x, y, 0, 1, bit.mm() / 2)
+                    || along(
+                            part,
+                            x,
+                            y,
+                            hole.outSide().mm() / moved,
+                            -hole.outFront().mm() / moved,
+                            far);
+        });
+    }
+
+    private static boolean along(Box part, double x, double y, double right, double down, double reach) {
+        int steps = (int) Math.ceil(2 * reach);
+        return IntStream.rangeClosed(-steps, steps)
+                .mapToDouble(i -> i * reach / steps)
+                .anyMatch(at -> part.left() <= x + at * right
+                        && x + at * right <= part.right()
+                        && part.top() <= y + at * down
+                        && y + at * down <= part.bottom());
     }
 
     private void draw(List<Shape> out, Hole hole) {
         double x = across(hole).mm();
         double y = down(hole).mm();
         out.add(Path.circle(Pen.LINE, x, y, bit.mm() / 2));
-        double arm = bit.mm() / 2 + CROSS_MM;
+        double arm = arm();
         out.add(Path.line(Pen.FINE, x - arm, y, x + arm, y));
         out.add(Path.line(Pen.FINE, x, y - arm, x, y + arm));
         double moved = Math.hypot(hole.outSide().mm(), hole.outFront().mm());

@@ -107,7 +107,8 @@ record LegStance(
         Optional<Length> height = fields.size(HEIGHT);
         Optional<Length> seat = fields.size(SEAT_THICKNESS);
         List<Length> moves = sizes(fields, FOOT_MOVES, "give two lengths: to the front or back, and to the side");
-        List<Length> apart = sizes(fields, APART, "give one length or two: front to back, and sideways");
+        List<Length> apart = sizes(
+                fields, APART, "give a list of one length, such as [\"9\"], or of two: front to back, and sideways");
         List<Length> stretchers = sizes(fields, STRETCHERS, "give heights over the floor");
         Optional<Wood> seatWood = WoodReader.besideOf(fields, SEAT_WOOD);
         if (fields.reading().count() == before) {

@@ -159,8 +159,12 @@ public record LegsFit(
     @Override
     public List<String> facts(UnitSystem units) {
         List<String> out = new ArrayList<>();
-        out.add("Frame      groups of %d legs, raked %s and splayed %s"
-                .formatted(places, degrees(angles.rake()), degrees(angles.splay())));
+        out.add(
+                isRound()
+                        ? "Frame      groups of %d legs, each leaning outward by %s"
+                                .formatted(places, degrees(angles.lean()))
+                        : "Frame      groups of %d legs, raked %s and splayed %s"
+                                .formatted(places, degrees(angles.rake()), degrees(angles.splay())));
         out.add("  bore     %s from upright along %s"
                 .formatted(
                         degrees(angles.lean()),

@@ -24,6 +24,6 @@ public record NudgeView(JobView job, Nudges nudges) {
         String untried =
                 nudges.stopped() ? " %d changes were not tried for want of time.".formatted(nudges.left()) : "";
         String unproven = nudges.fewestProven() ? "" : " That no fewer divider openings do without one is not proven.";
-        return found + untried + unproven;
+        return found + " " + Nudges.LOOKED_FOR + untried + unproven;
     }
 }

@@ -41,7 +41,8 @@ class NudgeCommandTest {
                         " 1  let mark ",
                         "1 divider opening does instead of 2",
                         "cost to the eye 3.00",
-                        "--take and its number");
+                        "--take and its number",
+                        "moves of one line or of two at once were looked for");
     }
 
     @Test
