@@ -7,6 +7,9 @@ final class BodySearch {
     /** A ground of which less shows than this share of the picture cannot be told. */
     private static final double LEAST_SHOWN = 0.04;
 
+    /** Paper is brighter than what lies on it, shadows too: of the band's light from dark to bright this share is surely paper's. */
+    private static final double PAPER = 0.8;
+
     private BodySearch() {}
 
     /**
@@ -23,7 +26,7 @@ final class BodySearch {
         }
         SheetCover cover = new SheetCover(coarse, sheet.orElseThrow());
         byte[] band = cover.band();
-        CoarsePicture inBand = Ground.painted(coarse, band);
+        CoarsePicture inBand = Ground.painted(cover.mended(), band, PAPER);
         Optional<Unsure> why = Optional.empty();
         try {
             BodyFinder.Body body = find(inBand, band, pointed);
@@ -38,7 +41,7 @@ final class BodySearch {
             // Nothing there: it may lie beside the sheet.
         }
         byte[] beside = cover.beside();
-        CoarsePicture around = Ground.painted(coarse, beside);
+        CoarsePicture around = Ground.painted(coarse, beside, 0.5);
         try {
             BodyFinder.Body body = find(around, beside, pointed);
             if (!cover.reachesOut(beside, body.mask())) {

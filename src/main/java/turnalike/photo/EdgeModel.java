@@ -42,7 +42,9 @@ final class EdgeModel {
     /** Of the last prediction: brightness and the two colours at each sample. */
     private final double[][] written = new double[3][SAMPLES];
 
-    private final double[][] moved = new double[3][SAMPLES];
+    private final double[][] here = new double[3][SAMPLES];
+
+    private final double[][] part = new double[3][NODES];
 
     private final double[][][] by = new double[UNKNOWNS][3][SAMPLES];
 
@@ -53,6 +55,9 @@ final class EdgeModel {
     private final double[][] colourful = new double[2][NODES];
 
     private int widest;
+
+    /** Of the last prediction: the wood's linear colour and the ground's, reckoned once and not at every node. */
+    private final double[][] tint = new double[2][3];
 
     /** The shapes at each node: inside's level, root, depth; outside's level and slope. */
     private final double[][] shape = new double[5][NODES];
@@ -149,6 +154,7 @@ final class EdgeModel {
                 }
             }
             if (!better) {
+                predict(state, inside, outside, softness, true);
                 break;
             }
             state = trial;
@@ -279,6 +285,10 @@ final class EdgeModel {
     /** Fills {@link #written}, and the nodes' shapes and slopes when asked. */
     private void predict(double[] state, double[] inside, double[] outside, double softness, boolean keep) {
         double root = Math.sqrt(softness);
+        for (int c = 0; c < 3; c++) {
+            tint[0][c] = tint(inside, state, 6, c);
+            tint[1][c] = tint(outside, state, 8, c);
+        }
         for (int j = 0; j < NODES; j++) {
             double u = ((j - PAD) * STEP - REACH - state[0]) / softness;
             double level = SoftEdge.level(u);
@@ -295,7 +305,7 @@ final class EdgeModel {
             double within = Math.max(0, state[1] * level + state[2] * rooted + state[3] * deep);
             double without = Math.max(0, state[4] * (1 - level) + state[5] * off);
             for (int c = 0; c < 3; c++) {
-                double light = within * tint(inside, state, 6, c) + without * tint(outside, state, 8, c);
+                double light = within * tint[0][c] + without * tint[1][c];
                 node[c][j] = Gamma.code(light);
                 if (keep) {
                     nodeSlope[c][j] = Gamma.slope(light);
@@ -309,25 +319,25 @@ final class EdgeModel {
         return c == 1 ? hue[c] : hue[c] * Math.exp(state[from + c / 2]);
     }
 
+    /** How what is written changes with each unknown, right after it was predicted for them. */
     private void derive(double[] state, double[] inside, double[] outside, double softness) {
         double step = 0.04;
         double[] beside = state.clone();
         beside[0] = state[0] + step;
+        for (int c = 0; c < 3; c++) {
+            System.arraycopy(written[c], 0, here[c], 0, SAMPLES);
+        }
         predict(beside, inside, outside, softness, false);
         for (int c = 0; c < 3; c++) {
-            System.arraycopy(written[c], 0, moved[c], 0, SAMPLES);
-        }
-        predict(state, inside, outside, softness, true);
-        for (int c = 0; c < 3; c++) {
             for (int k = 0; k < SAMPLES; k++) {
-                by[0][c][k] = (moved[c][k] - written[c][k]) / step;
+                by[0][c][k] = (written[c][k] - here[c][k]) / step;
             }
+            System.arraycopy(here[c], 0, written[c], 0, SAMPLES);
         }
-        double[][] part = new double[3][NODES];
         for (int a = 1; a < UNKNOWNS; a++) {
             for (int j = 0; j < NODES; j++) {
                 for (int c = 0; c < 3; c++) {
-                    part[c][j] = nodeSlope[c][j] * partial(a, c, j, state, inside, outside);
+                    part[c][j] = nodeSlope[c][j] * partial(a, c, j, state);
                 }
             }
             mix(part, by[a]);
@@ -335,12 +345,12 @@ final class EdgeModel {
     }
 
     /** How a node's linear colour changes with an unknown. */
-    private double partial(int a, int c, int j, double[] state, double[] inside, double[] outside) {
+    private double partial(int a, int c, int j, double[] state) {
         if (a <= 3) {
-            return shape[a - 1][j] * tint(inside, state, 6, c);
+            return shape[a - 1][j] * tint[0][c];
         }
         if (a <= 5) {
-            return shape[a - 1][j] * tint(outside, state, 8, c);
+            return shape[a - 1][j] * tint[1][c];
         }
         boolean within = a < 8;
         int which = within ? a - 6 : a - 8;
@@ -348,8 +358,8 @@ final class EdgeModel {
             return 0;
         }
         return within
-                ? (state[1] * shape[0][j] + state[2] * shape[1][j] + state[3] * shape[2][j]) * tint(inside, state, 6, c)
-                : (state[4] * shape[3][j] + state[5] * shape[4][j]) * tint(outside, state, 8, c);
+                ? (state[1] * shape[0][j] + state[2] * shape[1][j] + state[3] * shape[2][j]) * tint[0][c]
+                : (state[4] * shape[3][j] + state[5] * shape[4][j]) * tint[1][c];
     }
 
     /** Codes of red, green, blue at the nodes to brightness and coarse colours at the samples. */

@@ -16,6 +16,11 @@ final class Ground {
     /** Where only the hue is asked, anything but black may be shadow. */
     private static final double BLACK = 0.12;
 
+    /** Where only some of the ground shows: the most that it may stray, and what bends are held by. */
+    private static final double WIDEST = 0.06;
+
+    private static final double STRAIGHT = 0.003;
+
     private Ground() {}
 
     /**
@@ -25,7 +30,7 @@ final class Ground {
      * @param byHue whether darkness alone counts for nothing: no shadow is then taken for the piece, and no piece of the ground's own hue found
      */
     static float[] distance(CoarsePicture picture, boolean byHue) {
-        Surface ground = surface(picture, new byte[0]);
+        Surface ground = surface(picture, new byte[0], 0.5);
         return distances(picture, ground.terms, ground.spread, byHue);
     }
 
@@ -43,10 +48,12 @@ final class Ground {
      *
      * @param picture the picture
      * @param shows 1 where it stays as it is
+     * @param rank of all the light there, from dark to bright, the share at which the ground's is looked for first: a half, or more where it is the
+     *     brightest thing and may be half hidden
      */
-    static CoarsePicture painted(CoarsePicture picture, byte[] shows) {
+    static CoarsePicture painted(CoarsePicture picture, byte[] shows, double rank) {
         int w = picture.width();
-        Surface ground = surface(picture, shows);
+        Surface ground = surface(picture, shows, rank);
         double[][] bounds = bounds(picture, shows, ground);
         float[][] planes = new float[3][];
         SplittableRandom dice = new SplittableRandom(w);
@@ -84,8 +91,8 @@ final class Ground {
         return basis((double) (pixel % w) / w - 0.5, (double) (pixel / w) / picture.height() - 0.5);
     }
 
-    /** Begins with the picture's rim, or, where only some of it shows, with the middle colour of that. */
-    private static Surface surface(CoarsePicture picture, byte[] shows) {
+    /** Begins with the picture's rim, or, where only some of it shows, with one colour of that, and runs the straighter. */
+    private static Surface surface(CoarsePicture picture, byte[] shows, double rank) {
         int w = picture.width();
         int h = picture.height();
         double[][] surface = new double[3][];
@@ -93,8 +100,8 @@ final class Ground {
         boolean first = shows.length == 0;
         for (int c = 0; c < 3 && !first; c++) {
             surface[c] = new double[TERMS];
-            surface[c][0] = middle(picture.planes()[c], shows);
-            spread[c] = 0.1;
+            surface[c][0] = ranked(picture.planes()[c], shows, rank);
+            spread[c] = WIDEST;
         }
         for (int round = 0; round < 7; round++) {
             double[][] next = new double[3][];
@@ -126,8 +133,12 @@ final class Ground {
                 }
             }
             for (int c = 0; c < 3; c++) {
+                for (int i = 3; i < TERMS && shows.length > 0; i++) {
+                    normal[c][i][i] += STRAIGHT * weightsSum[c];
+                }
                 next[c] = LeastSquares.solve(normal[c]);
                 spread[c] = first ? 0.15 : Math.max(0.006, 1.15 * Math.sqrt(squares[c] / weightsSum[c]));
+                spread[c] = shows.length > 0 ? Math.min(WIDEST, spread[c]) : spread[c];
             }
             surface = next;
             first = false;
@@ -135,7 +146,7 @@ final class Ground {
         return new Surface(surface, spread);
     }
 
-    private static double middle(float[] plane, byte[] shows) {
+    private static double ranked(float[] plane, byte[] shows, double rank) {
         float[] values = new float[plane.length];
         int count = 0;
         for (int i = 0; i < plane.length; i++) {
@@ -144,7 +155,7 @@ final class Ground {
             }
         }
         Arrays.sort(values, 0, count);
-        return values[count / 2];
+        return values[(int) (rank * (count - 1))];
     }
 
     private static float[] distances(CoarsePicture picture, double[][] surface, double[] spread, boolean byHue) {

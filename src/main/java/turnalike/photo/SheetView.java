@@ -82,4 +82,13 @@ record SheetView(
         }
         return on;
     }
+
+    /** Where a place of the sheet's plane shows in the picture. */
+    PixelPoint pixel(double x, double y) {
+        double[] seen = new double[3];
+        for (int i = 0; i < 3; i++) {
+            seen[i] = turn[i][0] * x + turn[i][1] * y + place[i];
+        }
+        return lens.bent(lens.middleX() + focal * seen[0] / seen[2], lens.middleY() + focal * seen[1] / seen[2]);
+    }
 }

@@ -19,7 +19,7 @@ public final class PhotoRender {
     private PhotoRender() {}
 
     /** Renders anew only what the folder has not got. */
-    public static byte[] jpeg(PhotoScene scene, Path folder) throws IOException, InterruptedException {
+    public static byte[] jpeg(RenderedScene scene, Path folder) throws IOException, InterruptedException {
         Files.createDirectories(folder);
         String text = scene.pov();
         String stem = scene.name().replaceAll("[^a-z0-9]+", "-") + "-" + scene.width() + "-"
@@ -35,8 +35,8 @@ public final class PhotoRender {
                             "povray",
                             "+I" + pov,
                             "+O" + png + ".part",
-                            "+W" + scene.width(),
-                            "+H" + scene.height(),
+                            "+W" + scene.renderedWidth(),
+                            "+H" + scene.renderedHeight(),
                             "+FN8",
                             "+A0.15",
                             "+R4",
@@ -60,9 +60,11 @@ public final class PhotoRender {
         return Files.readAllBytes(folder.resolve(stem + ".jpg"));
     }
 
-    static byte[] camera(BufferedImage image, PhotoScene scene) throws IOException {
-        BufferedImage seen =
-                noisy(softened(image, scene.blur()), scene.noise(), scene.name().hashCode());
+    static byte[] camera(BufferedImage image, RenderedScene scene) throws IOException {
+        BufferedImage seen = noisy(
+                softened(scene.lens(image), scene.blur()),
+                scene.noise(),
+                scene.name().hashCode());
         double equivalent = 18 / Math.tan(Math.toRadians(scene.view() / 2));
         return withFocal(jpeg(seen, 0.92f), (int) Math.round(equivalent), 1);
     }
@@ -133,12 +135,12 @@ public final class PhotoRender {
         return image;
     }
 
-    private static double toLinear(int code) {
+    static double toLinear(int code) {
         double v = code / 255.0;
         return v <= 0.04045 ? v / 12.92 : Math.pow((v + 0.055) / 1.055, 2.4);
     }
 
-    private static double toCode(double light) {
+    static double toCode(double light) {
         double v = Math.max(0, Math.min(1, light));
         return 255 * (v <= 0.0031308 ? 12.92 * v : 1.055 * Math.pow(v, 1 / 2.4) - 0.055);
     }

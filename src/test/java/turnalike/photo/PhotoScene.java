@@ -37,7 +37,8 @@ record PhotoScene(
         String extra,
         double shift,
         double noise,
-        double blur) {
+        double blur)
+        implements RenderedScene {
     static final String OAK =
             "pigment { wood turbulence 0.06 colour_map { [0 rgb <0.42,0.24,0.11>] [0.7 rgb <0.36,0.19,0.08>]"
                     + " [1 rgb <0.27,0.13,0.05>] } scale 3 rotate <3,88,7> } finish { ambient 0 diffuse 0.85 specular 0.15 roughness 0.05 }";
@@ -69,11 +70,12 @@ record PhotoScene(
                 blur);
     }
 
-    private static String f(String format, Object... values) {
+    static String f(String format, Object... values) {
         return String.format(Locale.ROOT, format, values);
     }
 
-    String pov() {
+    @Override
+    public String pov() {
         StringBuilder text = new StringBuilder("#version 3.7;\nglobal_settings { assumed_gamma 1.0 }\n");
         text.append(f(
                 "camera { perspective location <0,%.6f,0> direction -y right x*%.8f up z*%.8f sky z angle %.8f }\n",
@@ -93,7 +95,7 @@ record PhotoScene(
     }
 
     /** Open cones, one a segment, and discs: POV-Ray finds its way among them far quicker than in one lathe. */
-    private String lathe() {
+    String lathe() {
         StringBuilder parts = new StringBuilder("union {\n");
         double middle = shape.length() / 2;
         double[] x = shape.x();
