@@ -2,6 +2,7 @@ package turnalike.job.kept;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
@@ -142,6 +143,23 @@ public record KeptPhoto(String name, int widthPx, int heightPx, Axis axis, Strin
             }
         }
         return Optional.empty();
+    }
+
+    /**
+     * {@return what is wrong with the photographs that a job keeps, a line each; a job opens without those}
+     *
+     * @param kept the job
+     */
+    public static List<String> faults(KeptJob kept) {
+        List<String> out = new ArrayList<>();
+        for (PhotoResult each : kept.photos()) {
+            try {
+                in(each);
+            } catch (IllegalArgumentException cannotBeShown) {
+                out.add("its photograph %s cannot be shown: %s".formatted(each.name(), cannotBeShown.getMessage()));
+            }
+        }
+        return out;
     }
 
     /** The result as it stands beside a history, which has the picture: told without it. */
