@@ -12,7 +12,7 @@ import turnalike.units.Length;
  * near one that was found is that one, which is seen closer than a hand points.
  */
 final class PointedEnds {
-    /** A hand on a screen is taken to be off by no more than this share of the piece's length: a guess, no source. */
+    /** A hand on a screen is taken to be off by no more than this share of the piece's length: common practice, no source. */
     private static final double HAND = 0.02;
 
     /** Further off the axis that was found than this share of the length, somebody means another piece. */

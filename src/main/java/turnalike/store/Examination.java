@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobText;
+import turnalike.job.kept.KeptJob;
+import turnalike.job.kept.KeptPhoto;
 import turnalike.job.kept.KeptPiece;
 import turnalike.job.kept.StoreException;
 import turnalike.job.kept.StoreReport;
@@ -96,8 +98,10 @@ final class Examination {
         HistoryCheck history = new HistoryCheck(withTexts);
         Optional<String> broken = broken(id, history);
         try {
-            pieces += ledger.kept(id).pieces().size();
+            KeptJob kept = ledger.kept(id);
+            pieces += kept.pieces().size();
             jobs++;
+            KeptPhoto.faults(kept).forEach(each -> fault("job " + id, each));
         } catch (StoreException gone) {
             fault("job " + id, "cannot be read: " + broken.orElse(gone.problem().what()));
             return;

@@ -2,6 +2,7 @@ package turnalike.job.kept;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +21,8 @@ public record KeptPhoto(String name, int widthPx, int heightPx, Axis axis, Strin
     /** The most letters of a picture that is kept: of the copies made here none is near it. */
     private static final int MOST = 1_000_000;
 
+    private static final double FARTHEST_PX = 1e6;
+
     private static final String PICTURE = "picture";
     private static final String BASE64 = "base64";
 
@@ -37,7 +40,9 @@ public record KeptPhoto(String name, int widthPx, int heightPx, Axis axis, Strin
      */
     public record Axis(double startX, double startY, double endX, double endY, Length length) {
         public Axis {
-            if (!(Math.hypot(endX - startX, endY - startY) >= 1) || !length.isPositive()) {
+            double apart = Math.hypot(endX - startX, endY - startY);
+            double farthest = Math.max(Math.abs(startX) + Math.abs(startY), Math.abs(endX) + Math.abs(endY));
+            if (!(apart >= 1 && farthest < FARTHEST_PX) || !length.isPositive() || !(length.mm() < FARTHEST_PX)) {
                 throw new IllegalArgumentException("an axis has two ends apart and a length above zero");
             }
         }
@@ -131,17 +136,38 @@ public record KeptPhoto(String name, int widthPx, int heightPx, Axis axis, Strin
     public static Optional<KeptPhoto> of(KeptJob kept) {
         List<PhotoResult> photos = kept.photos();
         for (int i = photos.size() - 1; i >= 0; i--) {
-            try {
-                Optional<KeptPhoto> photo = in(photos.get(i));
-                if (photo.isPresent()) {
-                    return photo;
-                }
-            } catch (IllegalArgumentException cannotBeShown) {
-                // The store's check tells of it; a job opens without its picture.
-                continue;
+            Optional<KeptPhoto> photo = shown(photos.get(i));
+            if (photo.isPresent()) {
+                return photo;
             }
         }
         return Optional.empty();
+    }
+
+    /** The store's check tells of one that cannot be shown; a job opens without its picture. */
+    private static Optional<KeptPhoto> shown(PhotoResult result) {
+        try {
+            return in(result);
+        } catch (IllegalArgumentException cannotBeShown) {
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * {@return what is wrong with the photographs that a job keeps, a line each; a job opens without those}
+     *
+     * @param kept the job
+     */
+    public static List<String> faults(KeptJob kept) {
+        List<String> out = new ArrayList<>();
+        for (PhotoResult each : kept.photos()) {
+            try {
+                in(each);
+            } catch (IllegalArgumentException cannotBeShown) {
+                out.add("its photograph %s cannot be shown: %s".formatted(each.name(), cannotBeShown.getMessage()));
+            }
+        }
+        return out;
     }
 
     /** The result as it stands beside a history, which has the picture: told without it. */

@@ -30,6 +30,7 @@ import turnalike.units.Working;
 /** One job as the page shows it. */
 public final class JobView {
     private final KeptJob kept;
+    private final Optional<KeptPhoto> photo;
     private final Plan plan;
     private final boolean isFinal;
     private final Glance glance;
@@ -50,6 +51,7 @@ public final class JobView {
 
     JobView(KeptJob kept, Plan plan, boolean isFinal, Glance glance, RefusedEdit attempt) {
         this.kept = kept;
+        this.photo = KeptPhoto.of(kept);
         this.plan = plan;
         this.isFinal = isFinal;
         this.glance = glance;
@@ -114,7 +116,7 @@ public final class JobView {
 
     /** The photograph that the pattern was copied from, if one is kept. */
     public Optional<KeptPhoto> photo() {
-        return KeptPhoto.of(kept);
+        return photo;
     }
 
     /** Where it is; another one has another address. */

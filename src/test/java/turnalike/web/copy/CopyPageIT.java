@@ -8,7 +8,13 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.FilePayload;
 import com.microsoft.playwright.options.ReducedMotion;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import turnalike.web.Axe;
@@ -32,8 +38,14 @@ class CopyPageIT {
             assertThat(Axe.found(page)).isEmpty();
             page.locator("#file").setInputFiles(new FilePayload("piece7.jpg", "image/jpeg", Originals.photograph()));
             page.locator("#span").fill("400 mm");
+            // Others' originals come first, so that this one is waited for.
+            List<CompletableFuture<Integer>> others = new ArrayList<>();
+            for (int i = 0; i < 4; i++) {
+                others.add(CompletableFuture.supplyAsync(() -> sent(served)));
+            }
             page.locator("#trace").click();
             page.waitForSelector("#take-it");
+            others.forEach(each -> assertThat(each.join()).isEqualTo(303));
             page.waitForSelector(".endhandle");
             assertThat(Axe.found(page)).isEmpty();
 
@@ -46,6 +58,17 @@ class CopyPageIT {
             page.waitForSelector("#work image.backdrop");
             behind(page);
             assertThat(browser.complaints()).isEmpty();
+        }
+    }
+
+    private static int sent(Served served) {
+        try {
+            return served.upload("/copy", Map.of("units", "mm", "span", "400"), "other.jpg", Originals.photograph())
+                    .statusCode();
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        } catch (InterruptedException stopped) {
+            throw new IllegalStateException(stopped);
         }
     }
 

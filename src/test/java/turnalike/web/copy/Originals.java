@@ -50,7 +50,7 @@ public final class Originals {
     }
 
     /** Looks at what was sent until it is done. */
-    static HttpResponse<String> done(Served served, HttpResponse<String> sent)
+    public static HttpResponse<String> done(Served served, HttpResponse<String> sent)
             throws IOException, InterruptedException {
         if (sent.statusCode() != 303) {
             return sent;
