@@ -66,6 +66,8 @@ class WordsOnPagesTest {
                         "/look",
                         "/copy",
                         "/check",
+                        "/wood",
+                        "/price",
                         "/history",
                         "/history/1")) {
                     read(served, at + tab, found);
@@ -83,6 +85,7 @@ class WordsOnPagesTest {
                 }
                 refusals(served, at, found);
                 originals(served, at, found);
+                wood(served, at, found);
             }
             assertThat(found).isEmpty();
         }
@@ -121,6 +124,28 @@ class WordsOnPagesTest {
                 }
             }
         }
+    }
+
+    /** The shop's tables mistyped, then filled, and what follows from them. */
+    private static void wood(Served served, String at, List<String> found) throws Exception {
+        String row = at + "/wood/boards/row";
+        judge(at + " board", served.post(row, "c_board=A&c_thickness=thick&c_width=-1").body(), found);
+        judge(at + " wood", served.post(row, "c_board=A&c_species=Wishwood&c_count=some").body(), found);
+        judge(at + " blank", served.post(at + "/wood/blanks/row", "c_blank=1&c_mass_g=9999").body(), found);
+        judge(at + " lost", served.post(at + "/wood/blanks/row", "c_blank=1&c_mass_g=&c_lost=perhaps").body(), found);
+        judge(at + " time", served.post(at + "/wood/times/row", "c_stage=&c_minutes=long").body(), found);
+        judge(at + " paste", served.post(at + "/wood/blanks/paste", "cells=stone%2Cload%0A1%2C2").body(), found);
+        judge(at + " rate", served.post(at + "/price", "rate=dear&others=wood&tax_pct=900").body(), found);
+        served.post(
+                at + "/wood/boards/paste",
+                "cells=board%2Cthickness%2Cwidth%2Clength%0AA%2C60+mm%2C200+mm%2C1500+mm%0AB%2C1%2F4+in%2C3+in%2C1+m");
+        served.post(at + "/wood/blanks/paste", "cells=blank%2Cmass_g%0A1%2C560%0A20%2C555%0A21%2C5%0A");
+        served.post(at + "/wood/times/paste", "cells=stage%2Cminutes%0Aturning%2C40%0Amilling%2C9%0A");
+        served.post(at + "/price", "rate=45&markup_pct=10&tax_pct=20&currency=EUR&others=wood+%3B+9");
+        served.post(at + "/wood/cut", "seconds=0");
+        served.post(at + "/wood/stop", "x=");
+        read(served, at + "/wood", found);
+        read(served, at + "/price", found);
     }
 
     private static void read(Served served, String page, List<String> found) throws IOException, InterruptedException {

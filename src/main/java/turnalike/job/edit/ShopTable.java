@@ -20,7 +20,9 @@ public enum ShopTable {
     /** Times taken. */
     TIMES(ShopKeys.TIMES, "time");
 
+    @SuppressWarnings("ImmutableEnumChecker") // a record of records and unmodifiable lists
     private final Key<ListOf<Group>> key;
+
     private final String word;
 
     ShopTable(Key<ListOf<Group>> key, String word) {

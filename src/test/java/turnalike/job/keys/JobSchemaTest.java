@@ -200,6 +200,12 @@ class JobSchemaTest {
                 "chamfer-past-middle")) {
             out.put(name + ".json", "two sizes of one member");
         }
+        for (String name : List.of("blanks-finished-heavier", "boards-fault-beyond", "boards-fault-half", "boards-twice")) {
+            out.put(name + ".json", "two values of the shop's tables");
+        }
+        for (String name : List.of("boards-wood", "times-no-stage")) {
+            out.put(name + ".json", "a name in the shop's tables");
+        }
         for (String name : List.of("bead-too-wide", "square-too-wide", "stock-short")) {
             out.put(name + ".json", "a member and the blank");
         }
