@@ -275,7 +275,8 @@
       tellGrip(grip);
     }
     for (const grip of [...box.children]) if (!left.has(grip.id)) grip.remove();
-    placeGrips();
+    // Where they lie is only seen round the one in focus: measured with every edit, it would have the page laid out twice.
+    if (document.activeElement.classList.contains("grip")) placeGrips();
   };
   const tellGrip = (grip) => {
     grip.setAttribute("aria-valuenow", grip.dataset.mm);
@@ -293,6 +294,7 @@
       grip.style.top = `${box.top + box.height / 2 - origin.top - sheet.clientTop}px`;
     }
   };
+  document.addEventListener("focusin", (event) => event.target.classList.contains("grip") && placeGrips());
   document.addEventListener("scroll", (event) => event.target.matches && event.target.matches("#drawing .lathe") && placeGrips(), true);
   let gripping = 0;
   document.addEventListener("keydown", (event) => {
