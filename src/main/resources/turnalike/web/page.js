@@ -13,6 +13,10 @@
     return lathe ? Math.floor(lathe.clientWidth) : 0;
   };
 
+  /** How many times as wide as its room the drawing is: a long post is looked at piece by piece. */
+  let zoom = 1;
+  const wanted = () => Math.max(620, Math.min(9600, Math.round(Math.min(2400, room()) * zoom)));
+
   /** The room a drawing will have on a job's page, told to the server with the next page, so that it need not be drawn twice. */
   const tellRoom = () => {
     const wide = root.clientWidth;
@@ -30,7 +34,7 @@
     const left = event.detail.triggeringEvent;
     // Which field was left: it is kept by itself, whatever still stands refused beside it.
     if (event.detail.elt.matches("form.each") && left && left.type === "change" && left.target.name) event.detail.parameters["field"] = left.target.name;
-    if (room()) event.detail.parameters["w"] = String(Math.max(620, Math.min(2400, room())));
+    if (room()) event.detail.parameters["w"] = String(wanted());
   });
 
   const notice = (words) => {
@@ -75,7 +79,7 @@
   };
   /** Makes a node what came; those that are new, or that htmx must look at again, are added to the list. */
   const liken = (now, next, changed) => {
-    if (now.isEqualNode(next)) return;
+    if (now.isEqualNode(next) || now.id === "grips") return;
     if (now.nodeName !== next.nodeName || now.id !== next.id || (next.dataset && "anew" in next.dataset)) {
       now.replaceWith(next);
       changed.push(next);
@@ -225,18 +229,216 @@
     for (const group of now.querySelectorAll(".lathe .member")) {
       group.classList.toggle("selected", group.dataset.member === now.dataset.selected);
     }
+    grips();
+    const chosen = `${now.dataset.address}?member=${now.dataset.selected}`;
+    if (location.pathname === now.dataset.address && `${location.pathname}${location.search}` !== chosen) {
+      // Reload, and coming back from another tab, find the member that was chosen.
+      history.replaceState(history.state, "", chosen + location.hash);
+      inSight();
+    }
   };
+  /** On a long post drawn large: what is chosen is looked at. */
+  const inSight = () => {
+    const lathe = document.querySelector("#drawing .lathe");
+    const member = document.querySelector("#drawing .member.selected");
+    if (!lathe || !member || lathe.scrollWidth <= lathe.clientWidth + 2) return;
+    const box = member.getBoundingClientRect();
+    const room = lathe.getBoundingClientRect();
+    if (box.left < room.left || box.right > room.right) lathe.scrollLeft += box.left + box.width / 2 - room.left - room.width / 2;
+  };
+
+  // ---- handles by the keyboard: one slider over each, so that a screen reader meets them too
+  const spell = (mm) => snapped(mm, true);
+  const grips = () => {
+    const box = document.getElementById("grips");
+    if (!box) return;
+    const left = new Set();
+    for (const handle of document.querySelectorAll("#drawing .lathe .handle")) {
+      const { key, mm, number } = handle.dataset;
+      const id = `grip-${key}`;
+      left.add(id);
+      let grip = document.getElementById(id);
+      if (!grip) {
+        grip = document.createElement("span");
+        grip.id = id;
+        grip.className = "grip";
+        grip.tabIndex = 0;
+        grip.setAttribute("role", "slider");
+        grip.setAttribute("aria-valuemin", "0");
+        box.append(grip);
+      }
+      grip.dataset.key = key;
+      grip.dataset.number = number;
+      grip.dataset.mm = mm;
+      grip.setAttribute("aria-label", `${key.replaceAll("_", " ")} of member ${number}`);
+      grip.setAttribute("aria-valuemax", String(Math.max(1000, 2 * Number(mm))));
+      tellGrip(grip);
+    }
+    for (const grip of [...box.children]) if (!left.has(grip.id)) grip.remove();
+    // Where they lie is only seen round the one in focus: measured with every edit, it would have the page laid out twice.
+    if (document.activeElement.classList.contains("grip")) placeGrips();
+  };
+  const tellGrip = (grip) => {
+    grip.setAttribute("aria-valuenow", grip.dataset.mm);
+    grip.setAttribute("aria-valuetext", `${spell(Number(grip.dataset.mm))} ${work().dataset.units}`);
+  };
+  const placeGrips = () => {
+    const sheet = document.getElementById("drawing");
+    if (!sheet) return;
+    const origin = sheet.getBoundingClientRect();
+    for (const grip of document.querySelectorAll(".grip")) {
+      const handle = document.querySelector(`#drawing .handle[data-key="${grip.dataset.key}"]`);
+      if (!handle) continue;
+      const box = handle.getBoundingClientRect();
+      grip.style.left = `${box.left + box.width / 2 - origin.left - sheet.clientLeft}px`;
+      grip.style.top = `${box.top + box.height / 2 - origin.top - sheet.clientTop}px`;
+    }
+  };
+  document.addEventListener("focusin", (event) => event.target.classList.contains("grip") && placeGrips());
+  document.addEventListener("scroll", (event) => event.target.matches && event.target.matches("#drawing .lathe") && placeGrips(), true);
+  let gripping = 0;
+  document.addEventListener("keydown", (event) => {
+    const grip = event.target.closest(".grip");
+    const way = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1 }[event.key];
+    if (!grip || !way || event.ctrlKey || event.altKey || event.metaKey) return;
+    event.preventDefault();
+    const step = (inches() ? 25.4 / 64 : 0.5) * (event.shiftKey ? 4 : 1);
+    const mm = (Math.round(Number(grip.dataset.mm) / step) + way) * step;
+    if (mm <= 0) return;
+    grip.dataset.mm = String(mm);
+    tellGrip(grip);
+    const { key, number } = grip.dataset;
+    tell(`${key.replaceAll("_", " ")} ${spell(mm)} ${work().dataset.units}`);
+    clearTimeout(gripping);
+    gripping = setTimeout(() => keepSize(number, key, spell(mm)), 200);
+  });
+  const tell = (words) => {
+    const said = document.getElementById("said");
+    if (said) said.textContent = words;
+  };
+  const keepSize = (number, key, value) => {
+    const values = { member: number, version: work().dataset.version, [key]: value };
+    const way = key === "length" ? "/boundary" : "";
+    return htmx.ajax("POST", `${work().dataset.address}/member/${number}${way}`, { target: "#work", swap: "outerHTML", values });
+  };
+  document.addEventListener("turnalike:redrawn", () => {
+    const reason = document.querySelector("#member .wrong .mend, #told li");
+    if (reason && document.activeElement.classList.contains("grip")) tell(reason.textContent);
+  });
+
+  // ---- the run by the keyboard: choose, move, take out
+  let follow = false;
+  document.addEventListener("keydown", (event) => {
+    const link = event.target.closest(".run a, .grip");
+    if (!link || event.ctrlKey || event.altKey || event.metaKey) return;
+    const chosen = Number(work().dataset.selected);
+    if (event.key === "Delete") press("remove");
+    else if (link.classList.contains("grip")) return;
+    else if (event.key === "ArrowLeft" && event.shiftKey) press("left");
+    else if (event.key === "ArrowRight" && event.shiftKey) press("right");
+    else if (event.key === "ArrowLeft" && chosen > 1) select(chosen - 1);
+    else if (event.key === "ArrowRight" && document.getElementById(`m-${chosen + 1}`)) select(chosen + 1);
+    else return;
+    event.preventDefault();
+    follow = true;
+  });
+  const press = (id) => {
+    const button = document.getElementById(id);
+    if (button && !button.disabled) button.click();
+  };
+  document.addEventListener("turnalike:redrawn", () => {
+    if (follow) document.getElementById(`m-${work().dataset.selected}`)?.focus({ preventScroll: true });
+    follow = false;
+  });
+
+  // ---- larger and smaller
+  document.addEventListener("click", (event) => {
+    const button = event.target.closest("#larger, #smaller");
+    if (!button) return;
+    const before = work().dataset.width;
+    zoom = Math.max(1, Math.min(8, button.id === "larger" ? zoom * 1.5 : zoom / 1.5));
+    if (String(wanted()) !== before) select(work().dataset.selected).then(inSight);
+  });
+
+  // ---- a new member where the drawing is touched
+  let placing = false;
+  const place = (on) => {
+    placing = on;
+    document.getElementById("drawing").classList.toggle("placing", on);
+    document.getElementById("touch").setAttribute("aria-pressed", String(on));
+    notice(on ? `Touch the piece where the ${document.getElementById("insert").value} is to stand. Escape leaves it.` : "");
+  };
+  /** The place along the piece in millimetres, and the member there. */
+  const touched = (event) => {
+    const sheet = document.getElementById("drawing");
+    const drawing = sheet.querySelector(".drawing");
+    const matrix = drawing.getScreenCTM();
+    const mm = ((event.clientX - matrix.e) / matrix.a - Number(sheet.dataset.side)) / Number(sheet.dataset.scale);
+    let number = 1;
+    for (const member of sheet.querySelectorAll(".member")) {
+      if (member.getBoundingClientRect().left <= event.clientX) number = Number(member.dataset.member);
+    }
+    return { mm: Math.max(0, mm), number };
+  };
+  document.addEventListener("click", (event) => {
+    if (event.target.closest("#touch")) {
+      place(!placing);
+      return;
+    }
+    if (!placing || !event.target.closest("#drawing .lathe")) return;
+    const { mm, number } = touched(event);
+    const values = { kind: document.getElementById("insert").value, mm: mm.toFixed(4), version: work().dataset.version };
+    place(false);
+    htmx.ajax("POST", `${work().dataset.address}/member/${number}/insert-at`, { target: "#work", swap: "outerHTML", values });
+  });
+  document.addEventListener("keydown", (event) => placing && event.key === "Escape" && place(false));
+
+  // ---- the chosen member dragged to another place in the run; what lies beside the piece drags the drawing
+  let carried = null;
+  document.addEventListener("pointerdown", (event) => {
+    const lathe = event.target.closest("#drawing .lathe");
+    if (!lathe || drag || placing || event.button !== 0 || event.pointerType === "touch") return;
+    const member = event.target.closest(".member");
+    if (member && !member.classList.contains("selected")) return;
+    carried = { lathe, from: event.clientX, at: lathe.scrollLeft, number: member ? Number(member.dataset.member) : 0, to: 0 };
+  });
+  document.addEventListener("pointermove", (event) => {
+    if (!carried) return;
+    const gone = event.clientX - carried.from;
+    if (!carried.number) {
+      carried.lathe.scrollLeft = carried.at - gone;
+      return;
+    }
+    const to = touched(event).number;
+    carried.to = Math.abs(gone) > 24 && to !== carried.number ? to : 0;
+    finger(event, carried.to ? `${carried.to < carried.number ? "before" : "after"} ${document.getElementById(`m-${carried.to}`).textContent}` : "");
+  });
+  const setDown = (keep) => {
+    const { number, to } = carried;
+    carried = null;
+    if (number) finger({}, "");
+    if (!keep || !to) return;
+    const values = { to, version: work().dataset.version };
+    htmx.ajax("POST", `${work().dataset.address}/member/${number}/move`, { target: "#work", swap: "outerHTML", values });
+  };
+  document.addEventListener("pointerup", () => carried && setDown(true));
+  document.addEventListener("pointercancel", () => carried && setDown(false));
+  document.addEventListener("keydown", (event) => carried && event.key === "Escape" && setDown(false));
 
   const fit = () => {
     const now = work();
     if (!now || !room()) return;
-    const wanted = Math.max(620, Math.min(2400, room()));
-    if (Math.abs(wanted - Number(now.dataset.width)) > 12) select(now.dataset.selected);
+    if (Math.abs(wanted() - Number(now.dataset.width)) > 12) select(now.dataset.selected);
   };
 
   document.addEventListener("click", (event) => {
     const member = event.target.closest(".lathe .member");
-    if (member && member.dataset.member !== work().dataset.selected) select(member.dataset.member);
+    if (!member || placing || member.dataset.member === work().dataset.selected) return;
+    select(member.dataset.member).then(() => {
+      // Where the fields lie below the screen, they come into sight with the member they belong to.
+      const fields = document.getElementById("member");
+      if (fields.getBoundingClientRect().top > root.clientHeight - 120) fields.scrollIntoView({ block: "start" });
+    });
   });
   // ---- dragging: one size, snapped to a step a turner works in, kept as one edit when it is let go
   const inches = () => work().dataset.units === "in";
@@ -346,13 +548,11 @@
       if (of.good) select(work().dataset.selected);
       return;
     }
-    const values = { member: of.number, version: work().dataset.version, [of.key]: value };
-    const way = of.key === "length" ? "/boundary" : "";
-    htmx.ajax("POST", `${work().dataset.address}/member/${of.number}${way}`, { target: "#work", swap: "outerHTML", values });
+    keepSize(of.number, of.key, value);
   };
   document.addEventListener("pointerdown", (event) => {
     const lathe = event.target.closest(".lathe");
-    if (event.button !== 0 || !lathe) return;
+    if (event.button !== 0 || !lathe || placing) return;
     const handle = nearest(event);
     if (!handle) return;
     event.preventDefault();

@@ -108,6 +108,11 @@ public final class SpindleDrawing {
         return new SpindleDrawing(pattern, units, width, DrawingScale.of(paperOverWood), held, touched, behind);
     }
 
+    /** {@return how far from the picture's left edge the datum end lies} */
+    public static Length side() {
+        return Length.ofMm(SIDE_MM);
+    }
+
     /** The scale it is drawn to. */
     public DrawingScale scale() {
         return scale;

@@ -11,7 +11,6 @@ import turnalike.pattern.Member;
 import turnalike.pattern.MemberKey;
 import turnalike.pattern.MemberKind;
 import turnalike.pattern.PlacedMember;
-import turnalike.pattern.Room;
 import turnalike.units.Article;
 import turnalike.units.Length;
 import turnalike.units.Problem;
@@ -24,13 +23,14 @@ import turnalike.units.Problem;
  */
 public record MemberEdit(int number, Deed deed) implements JobEdit {
     /** What can be done to a member. */
-    public sealed interface Deed permits Insert, Move, Copy, Mirror, Remove, Turn, Sizes, Boundary {
+    public sealed interface Deed permits Insert, InsertAt, Move, Copy, Mirror, Remove, Turn, Sizes, Boundary {
         /** {@return what is done, in the user's words, before the member's name: {@code insert a bead after}} */
         String words();
     }
 
     /**
-     * A new member before or after it. Where the stock has no room left, the member gives it up to half of its own length.
+     * A new member before or after it. Its length comes out of the blank beyond the run; where the run fills its blank, out of the run's
+     * longest member, which gives up to half of its own.
      *
      * @param kind of the new member
      * @param after whether it comes on the side of the far end
@@ -39,6 +39,20 @@ public record MemberEdit(int number, Deed deed) implements JobEdit {
         @Override
         public String words() {
             return "insert %s %s".formatted(Article.with(kind.word()), after ? "after" : "before");
+        }
+    }
+
+    /**
+     * A new member at a place of the piece. A plain or evenly tapered member is parted there and gives the new one its room, so that
+     * nothing else moves; beside any other the new one stands at the nearer end.
+     *
+     * @param kind of the new member
+     * @param place of its middle, from the head end
+     */
+    public record InsertAt(MemberKind kind, Length place) implements Deed {
+        @Override
+        public String words() {
+            return "insert %s at".formatted(Article.with(kind.word()));
         }
     }
 
@@ -155,7 +169,9 @@ public record MemberEdit(int number, Deed deed) implements JobEdit {
         Optional<Problem> does(Deed deed) {
             ArrayNode run = tree.members();
             if (deed instanceof Insert insert) {
-                return insert(insert);
+                return new Insertion(text, tree, number).beside(insert.kind(), insert.after());
+            } else if (deed instanceof InsertAt insert) {
+                return new Insertion(text, tree, number).at(insert.kind(), insert.place());
             } else if (deed instanceof Turn turn) {
                 return turn(turn.kind());
             } else if (deed instanceof Sizes sizes) {
@@ -168,6 +184,7 @@ public record MemberEdit(int number, Deed deed) implements JobEdit {
                 run.insert(to, run.remove(from));
                 StretchNumbers.change(tree, at -> at == from ? to : moved(at, from, to));
             } else if (deed instanceof Copy) {
+                new Insertion(text, tree, number).giveTo(member().length());
                 run.insert(number, tree.member(number).deepCopy());
                 StretchNumbers.change(tree, at -> at >= number ? at + 1 : at);
             } else if (deed instanceof Mirror) {
@@ -199,31 +216,6 @@ public record MemberEdit(int number, Deed deed) implements JobEdit {
 
         private Member member() {
             return placed().member();
-        }
-
-        private Optional<Problem> insert(Insert insert) {
-            Proportions room = new Proportions(text.job(), number);
-            Length wanted = room.usual(insert.kind());
-            Length free = room.free();
-            if (free.compareTo(wanted) < 0) {
-                // The run fills its stock: the neighbour it is inserted beside gives what it takes.
-                Length half = Room.tidy(member().length().times(0.5), text.job().units());
-                wanted = half.compareTo(wanted) < 0 ? half : wanted;
-                Length left = member().length().minus(wanted);
-                if (!left.isPositive()) {
-                    return Optional.of(new Problem(
-                            placed().where(),
-                            "has no length to give to another",
-                            "take longer stock, or shorten a member"));
-                }
-                MemberFields.length(
-                        tree.member(number), member(), left, text.job().units());
-            }
-            ObjectNode made = MemberFields.blank(insert.kind(), room.beside(wanted, insert.after()));
-            int at = insert.after() ? number : number - 1;
-            tree.members().insert(at, made);
-            StretchNumbers.change(tree, each -> each >= at ? each + 1 : each);
-            return Optional.empty();
         }
 
         private Optional<Problem> turn(MemberKind kind) {

@@ -105,6 +105,7 @@ public record RebasedEdit(Optional<JobEdit> edit, List<Problem> problems) {
                     : new RebasedEdit(Optional.empty(), problems);
         }
         boolean rewrites = edit.deed() instanceof MemberEdit.Turn
+                || edit.deed() instanceof MemberEdit.InsertAt
                 || edit.deed() instanceof MemberEdit.Boundary
                 || edit.deed() instanceof MemberEdit.Remove;
         if (rewrites && !had.equals(has)) {

@@ -26,7 +26,9 @@ import turnalike.job.kept.JobStore;
 import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.Step;
+import turnalike.pattern.Member;
 import turnalike.pattern.MemberKind;
+import turnalike.units.Length;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 import turnalike.web.kit.Feature;
@@ -61,6 +63,8 @@ public final class EditFeature implements Feature {
         routes.post(JOB + "/history/{step}/back", this::goBack);
         routes.post(MEMBER, this::sizes);
         routes.post(MEMBER + "/insert", this::insert);
+        routes.post(MEMBER + "/insert-at", this::insertAt);
+        routes.post(MEMBER + "/move", this::move);
         routes.post(MEMBER + "/turn", deed(ctx -> new MemberEdit.Turn(kind(ctx))));
         routes.post(
                 MEMBER + "/boundary",
@@ -94,6 +98,45 @@ public final class EditFeature implements Feature {
         boolean after = RequestInput.field(ctx, "side").filter("after"::equals).isPresent();
         MemberEdit.Insert insert = new MemberEdit.Insert(kind(ctx), after);
         edit(ctx, new MemberEdit(number, insert), "member", Map.of(), after ? number + 1 : number);
+    }
+
+    /** Where the drawing was touched, in millimetres from the head end. */
+    private void insertAt(Context ctx) {
+        int number = RequestInput.pathNumber(ctx, "number");
+        Length place = RequestInput.field(ctx, "mm")
+                .flatMap(EditFeature::millimetres)
+                .orElseThrow(() -> Refusal.of(422, "place", "is none", "touch the piece where it is to stand"));
+        JobText before = kept(ctx).text();
+        MemberKind kind = kind(ctx);
+        MemberEdit edit = new MemberEdit(number, new MemberEdit.InsertAt(kind, place));
+        int came = edit.on(before)
+                .text()
+                .map(after -> came(number, kind, before, after))
+                .orElse(number);
+        edit(ctx, edit, "member", Map.of(), came);
+    }
+
+    private static Optional<Length> millimetres(String text) {
+        return text.matches("\\d{1,5}(\\.\\d{1,6})?")
+                ? Optional.of(Length.ofMm(Double.parseDouble(text)))
+                : Optional.empty();
+    }
+
+    /** Where the new member stands: between two halves of the one that was touched, or on one side of it. */
+    private static int came(int number, MemberKind kind, JobText before, JobText after) {
+        List<Member> was = before.job().pattern().members();
+        List<Member> now = after.job().pattern().members();
+        boolean first = now.get(number - 1).kind().equals(was.get(number - 1).kind());
+        return now.size() == was.size() + 2 || (first && now.get(number).kind().equals(kind)) ? number + 1 : number;
+    }
+
+    private void move(Context ctx) {
+        int number = RequestInput.pathNumber(ctx, "number");
+        int to = RequestInput.number(RequestInput.field(ctx, "to"))
+                .orElseThrow(() -> Refusal.of(422, "to", "is no place in the run", "drag the member to another"));
+        int last = kept(ctx).text().job().pattern().members().size();
+        int place = Math.max(1, Math.min(last, to));
+        edit(ctx, new MemberEdit(number, new MemberEdit.Move(place - number)), "member", Map.of(), place);
     }
 
     private static MemberKind kind(Context ctx) {

@@ -21,7 +21,7 @@ final class JobShow {
     private static final String PART = "job/work.jte";
 
     private static final double NARROWEST_PX = 620;
-    private static final double WIDEST_PX = 2400;
+    private static final double WIDEST_PX = 9600;
 
     private final Pages pages;
     private final PlanCache plans;

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import turnalike.drawing.gauge.SettingBars;
 import turnalike.drawing.piece.PhotoBehind;
 import turnalike.drawing.piece.ShadedSpindle;
@@ -101,13 +102,42 @@ public final class JobView {
         return (int) Math.round(glance.widthMm() * 96 / Length.MM_PER_INCH);
     }
 
-    /** The spindle on the lathe. */
-    public String drawing() {
+    /** How large a millimetre of wood is drawn. */
+    public String scale() {
+        return Double.toString(spindle().scale().paperOverWood());
+    }
+
+    /** Where on the drawing the head end lies, in its millimetres. */
+    public String side() {
+        return Double.toString(SpindleDrawing.side().mm());
+    }
+
+    /** A member as it is read aloud: what it is, where it stands, and its diameters. */
+    public String spoken(PlacedMember placed) {
+        String sizes = placed.member().diameters().stream()
+                .map(each -> "%s %s"
+                        .formatted(each.key().replace('_', ' '), each.size().format(units())))
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return "%d %s, from %s to %s%s"
+                .formatted(
+                        placed.number(),
+                        placed.member().title(),
+                        placed.start().format(units()),
+                        placed.end().format(units()),
+                        sizes.isEmpty() ? "" : ", " + sizes);
+    }
+
+    private SpindleDrawing spindle() {
         Length width = Length.ofMm(glance.widthMm());
         SpindleDrawing filling = SpindleDrawing.filling(job().pattern(), units(), width, Length.ofMm(TALLEST_MM));
-        SpindleDrawing drawing =
-                glance.scale().isPresent() ? filling.at(glance.scale().getAsDouble()) : filling;
-        return drawing.holding(glance.member())
+        return glance.scale().isPresent() ? filling.at(glance.scale().getAsDouble()) : filling;
+    }
+
+    /** The spindle on the lathe. */
+    public String drawing() {
+        return spindle()
+                .holding(glance.member())
                 .touching(plan.frame().flatMap(FrameFit::touches))
                 .before(photo().map(each -> new PhotoBehind(photoAddress(each), each)))
                 .svg()

@@ -11,6 +11,7 @@ import turnalike.job.kept.JobText;
 import turnalike.outline.Outline;
 import turnalike.pattern.Member;
 import turnalike.pattern.MemberKind;
+import turnalike.pattern.PlacedMember;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -126,6 +127,65 @@ class MemberEditTest {
     void on_a_full_blank_a_neighbour_gives_half_of_its_length_to_the_nearest_sixteenth_or_half_millimetre() {
         assertThat(lengthsAfterInsertion("in", "5/16")).containsExactly("1/8", "3/16");
         assertThat(lengthsAfterInsertion("mm", "8.4")).containsExactly("4.4", "4");
+    }
+
+    @Test
+    void the_longest_member_gives_the_length_wherever_the_new_one_stands() {
+        JobText blank = NewJob.in(UnitSystem.INCH);
+        JobText tenon = after(blank, 1, new MemberEdit.Insert(kind("tenon"), false));
+        JobText made = tenon;
+        for (int i = 0; i < 12; i++) {
+            made = after(made, 1, new MemberEdit.Insert(kind("bead"), true));
+        }
+        assertThat(lengths(made).subList(0, 13)).containsOnly("3/4");
+        assertThat(made.job().pattern().length().format(UnitSystem.INCH)).isEqualTo("16 in");
+        assertThat(kinds(made)).startsWith("tenon", "bead").endsWith("square");
+        JobText copied = after(made, 1, new MemberEdit.Copy());
+        assertThat(lengths(copied)).startsWith("3/4", "3/4").endsWith("5 1/2");
+    }
+
+    private static List<String> lengths(JobText text) {
+        UnitSystem units = text.job().units();
+        return text.job().pattern().members().stream()
+                .map(member -> member.length().format(units).replaceAll(" (in|mm)$", ""))
+                .toList();
+    }
+
+    @Test
+    void a_plain_member_is_parted_at_the_place_that_was_touched() {
+        MemberEdit.InsertAt bead = new MemberEdit.InsertAt(kind("bead"), Length.ofInches(4));
+        JobText made = after(NewJob.in(UnitSystem.INCH), 1, bead);
+        assertThat(kinds(made)).containsExactly("square", "bead", "square");
+        assertThat(lengths(made)).containsExactly("3 5/8", "3/4", "11 5/8");
+    }
+
+    @Test
+    void a_taper_is_parted_along_its_own_line_and_nothing_else_moves() {
+        JobText before = text(SPINDLE);
+        PlacedMember taper = before.job().pattern().placed().get(1);
+        Length middle = taper.start().plus(taper.member().length().times(0.5));
+        JobText made = after(before, 2, new MemberEdit.InsertAt(kind("vee"), middle));
+        assertThat(kinds(made)).containsExactly("tenon", "taper", "vee", "taper", "bead");
+        assertThat(made.job().pattern().length().mm())
+                .isCloseTo(before.job().pattern().length().mm(), org.assertj.core.data.Offset.offset(1e-6));
+        for (double share : new double[] {0.05, 0.3, 0.7, 0.95}) {
+            Length place = taper.start().plus(taper.member().length().times(share));
+            assertThat(made.job().pattern().outline().radiusAt(place).mm())
+                    .isCloseTo(
+                            before.job().pattern().outline().radiusAt(place).mm(),
+                            org.assertj.core.data.Offset.offset(1e-4));
+        }
+    }
+
+    @Test
+    void beside_a_shaped_member_the_new_one_stands_at_the_nearer_end() {
+        PlacedMember bead = text(SPINDLE).job().pattern().placed().get(2);
+        Length near = bead.start().plus(bead.member().length().times(0.2));
+        Length far = bead.start().plus(bead.member().length().times(0.8));
+        assertThat(kinds(after(text(SPINDLE), 3, new MemberEdit.InsertAt(kind("vee"), near))))
+                .containsExactly("tenon", "taper", "vee", "bead");
+        assertThat(kinds(after(text(SPINDLE), 3, new MemberEdit.InsertAt(kind("vee"), far))))
+                .containsExactly("tenon", "taper", "bead", "vee");
     }
 
     private static List<String> lengthsAfterInsertion(String units, String length) {
