@@ -26,6 +26,7 @@ import turnalike.web.job.FileFeature;
 import turnalike.web.job.JobFeature;
 import turnalike.web.job.PageWarmUp;
 import turnalike.web.job.PlanCache;
+import turnalike.web.job.ResizeFeature;
 import turnalike.web.job.StepsFeature;
 import turnalike.web.jobs.DemoJob;
 import turnalike.web.jobs.JobsFeature;
@@ -105,6 +106,7 @@ public final class Site implements AutoCloseable {
                 new JobFeature(store, pages, plans),
                 new TurningFeature(store, pages, plans),
                 new EditFeature(store, pages, plans),
+                new ResizeFeature(store, pages),
                 new StepsFeature(store),
                 new DragFeature(store, pages, plans),
                 new FileFeature(store, pages),

@@ -4,7 +4,8 @@ import java.util.Map;
 import turnalike.job.kept.JobText;
 
 /** One thing a person does to a job's text. Members are numbered from 1, from the datum end. */
-public sealed interface JobEdit permits MemberEdit, JobFields, UnitsChange, RunMirrored, NudgeEdit, HandEdit {
+public sealed interface JobEdit
+        permits MemberEdit, JobFields, UnitsChange, RunMirrored, NudgeEdit, HandEdit, ScaleEdit, StretchEdit {
     /**
      * {@return what is done, in the user's words and one line, for the history: {@code mirror member 3 (hub bead)}}
      *
