@@ -31,6 +31,7 @@ import turnalike.web.job.StepsFeature;
 import turnalike.web.jobs.DemoJob;
 import turnalike.web.jobs.JobsFeature;
 import turnalike.web.jobs.StartersFeature;
+import turnalike.web.jobs.TourFeature;
 import turnalike.web.kit.Assets;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.Gate;
@@ -103,6 +104,7 @@ public final class Site implements AutoCloseable {
                 assets,
                 new JobsFeature(store, pages),
                 new StartersFeature(store, pages),
+                new TourFeature(store),
                 new JobFeature(store, pages, plans),
                 new TurningFeature(store, pages, plans),
                 new EditFeature(store, pages, plans),
@@ -139,7 +141,7 @@ public final class Site implements AutoCloseable {
 
     /** Begins to make the first edits as quick as later ones, beside whatever else goes on; in the end, how many it made. */
     public CompletableFuture<Integer> rehearse() {
-        return PageWarmUp.begin(pages, new Shell("", "", assets), DemoJob.text(), REHEARSED_EDITS);
+        return PageWarmUp.begin(pages, new Shell("", "", assets, Optional.empty()), DemoJob.text(), REHEARSED_EDITS);
     }
 
     /** The port is known only when it is open. */
