@@ -87,6 +87,7 @@ final class SqliteJobs implements JobStore {
             given.history()
                     .subList(here.history().size(), given.history().size())
                     .forEach(step -> ledger.append(id, step));
+            db.run("DELETE FROM bin WHERE job = ?", id.text()); // whoever brings a job back wants to see it
             return id;
         });
     }
@@ -153,16 +154,50 @@ final class SqliteJobs implements JobStore {
 
     @Override
     public List<JobCard> list() {
-        return db.read(() -> db.list(
+        return db.read(() -> cards(hasBin() ? " WHERE job.id NOT IN (SELECT bin.job FROM bin)" : ""));
+    }
+
+    @Override
+    public List<JobCard> binned() {
+        return db.read(
+                () -> hasBin() ? cards(" WHERE job.id IN (SELECT bin.job FROM bin WHERE emptied = 0)") : List.of());
+    }
+
+    /** A file that is only read may be of the version before the bin. */
+    private boolean hasBin() {
+        return Schema.version(db) > 1;
+    }
+
+    private List<JobCard> cards(String which) {
+        return db.list(
                 "SELECT job.id, job.title, job.made_at, max(step.at), count(*),"
                         + " (SELECT count(*) FROM standing WHERE standing.job = job.id AND kind = 'piece' AND document IS NOT NULL)"
-                        + " FROM job JOIN step ON step.job = job.id GROUP BY job.id ORDER BY max(step.at) DESC, job.id",
+                        + " FROM job JOIN step ON step.job = job.id"
+                        + which
+                        + " GROUP BY job.id ORDER BY max(step.at) DESC, job.id",
                 row -> card(
                         SqliteConnection.text(row, 1),
                         SqliteConnection.text(row, 2),
                         List.of(SqliteConnection.text(row, 3), SqliteConnection.text(row, 4)),
                         row.getInt(5),
-                        row.getInt(6))));
+                        row.getInt(6)));
+    }
+
+    @Override
+    public boolean bin(JobId id) {
+        return write(() -> ledger.has(id)
+                && db.run("INSERT OR IGNORE INTO bin (job, at, emptied) VALUES (?, ?, 0)", id.text(), now().toString())
+                        > 0);
+    }
+
+    @Override
+    public boolean restore(JobId id) {
+        return write(() -> db.run("DELETE FROM bin WHERE job = ?", id.text()) > 0);
+    }
+
+    @Override
+    public int emptyBin() {
+        return write(() -> db.run("UPDATE bin SET emptied = 1 WHERE emptied = 0"));
     }
 
     private JobCard card(String id, String title, List<String> madeAndChanged, int steps, int pieces) {

@@ -28,10 +28,12 @@ import turnalike.web.job.HistoryFeature;
 import turnalike.web.job.JobFeature;
 import turnalike.web.job.PageWarmUp;
 import turnalike.web.job.PlanCache;
+import turnalike.web.job.ResizeFeature;
 import turnalike.web.job.StepsFeature;
 import turnalike.web.jobs.DemoJob;
 import turnalike.web.jobs.JobsFeature;
 import turnalike.web.jobs.StartersFeature;
+import turnalike.web.jobs.TourFeature;
 import turnalike.web.kit.Assets;
 import turnalike.web.kit.BodyLimits;
 import turnalike.web.kit.Feature;
@@ -106,9 +108,11 @@ public final class Site implements AutoCloseable {
                 assets,
                 new JobsFeature(store, pages),
                 new StartersFeature(store, pages),
+                new TourFeature(store),
                 new JobFeature(store, pages, plans),
                 new TurningFeature(store, pages, plans),
                 new EditFeature(store, pages, plans),
+                new ResizeFeature(store, pages),
                 new StepsFeature(store),
                 new HistoryFeature(store, pages, plans),
                 new DragFeature(store, pages, plans),
@@ -144,7 +148,7 @@ public final class Site implements AutoCloseable {
 
     /** Begins to make the first edits as quick as later ones, beside whatever else goes on; in the end, how many it made. */
     public CompletableFuture<Integer> rehearse() {
-        return PageWarmUp.begin(pages, new Shell("", "", assets), DemoJob.text(), REHEARSED_EDITS);
+        return PageWarmUp.begin(pages, new Shell("", "", assets, Optional.empty()), DemoJob.text(), REHEARSED_EDITS);
     }
 
     /** The port is known only when it is open. */

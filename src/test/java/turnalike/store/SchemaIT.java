@@ -9,15 +9,19 @@ import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import turnalike.job.edit.NewJob;
 import turnalike.job.kept.GivenJob;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJobs;
+import turnalike.units.UnitSystem;
 
 class SchemaIT {
     private static final String FIRST = Schema.SHIPPED.scripts().get(0);
+    private static final String SECOND = Schema.SHIPPED.scripts().get(1);
     private static final Schema NEXT = new Schema(List.of(
             FIRST,
+            SECOND,
             "ALTER TABLE job ADD COLUMN customer TEXT; UPDATE job SET customer = 'nobody';",
             "CREATE TABLE note (text TEXT) STRICT;"));
 
@@ -47,9 +51,9 @@ class SchemaIT {
             assertThat(store.give(id)).contains(before);
             assertThat(store.edit(id, Folder.log("after", 12))).isPresent();
         }
-        assertThat(version()).isEqualTo(3);
-        assertThat(Folder.names(folder.resolve("backups"))).contains("shop.db-schema-1-2026-03-01.backup");
-        try (KeptJobs copy = StoreFile.openToRead(folder.resolve("backups/shop.db-schema-1-2026-03-01.backup"))) {
+        assertThat(version()).isEqualTo(4);
+        assertThat(Folder.names(folder.resolve("backups"))).contains("shop.db-schema-2-2026-03-01.backup");
+        try (KeptJobs copy = StoreFile.openToRead(folder.resolve("backups/shop.db-schema-2-2026-03-01.backup"))) {
             assertThat(copy.give(id)).contains(before);
         }
     }
@@ -57,10 +61,10 @@ class SchemaIT {
     @Test
     void a_script_that_fails_leaves_the_version_before_it() {
         Folder.fill(file(), 1, clock);
-        Schema broken =
-                new Schema(List.of(FIRST, "CREATE TABLE one (a TEXT);", "CREATE TABLE two (a TEXT); NONSENSE;"));
+        Schema broken = new Schema(
+                List.of(FIRST, SECOND, "CREATE TABLE one (a TEXT);", "CREATE TABLE two (a TEXT); NONSENSE;"));
         assertThatThrownBy(() -> StoreFile.open(file(), clock, broken)).isInstanceOf(IllegalStateException.class);
-        assertThat(version()).isEqualTo(2);
+        assertThat(version()).isEqualTo(3);
         try (SqliteConnection db = SqliteConnection.open(file(), SqliteConnection.Use.READ)) {
             assertThat(db.number("SELECT count(*) FROM sqlite_schema WHERE name = 'one'"))
                     .isEqualTo(1);
@@ -80,7 +84,44 @@ class SchemaIT {
                 }))
                 .toArray(CompletableFuture[]::new);
         CompletableFuture.allOf(programs).join();
-        assertThat(version()).isEqualTo(3);
+        assertThat(version()).isEqualTo(4);
+    }
+
+    /** A store of before there was a bin: it is read as it is, and brought up with nothing lost when it is opened. */
+    @Test
+    void a_store_without_a_bin_is_read_and_gets_one() {
+        Schema before = new Schema(List.of(FIRST));
+        StoreFile.make(file(), before);
+        JobId id;
+        try (JobStore store = StoreFile.open(file(), clock, before)) {
+            id = store.keep(NewJob.in(UnitSystem.METRIC));
+        }
+        try (KeptJobs store = StoreFile.openToRead(file())) {
+            assertThat(store.list()).hasSize(1);
+            assertThat(store.binned()).isEmpty();
+        }
+        try (JobStore store = StoreFile.open(file(), clock)) {
+            assertThat(store.bin(id)).isTrue();
+            assertThat(store.bin(id)).isFalse();
+            assertThat(store.list()).isEmpty();
+            assertThat(store.binned()).hasSize(1);
+            assertThat(store.restore(id)).isTrue();
+            assertThat(store.restore(id)).isFalse();
+            assertThat(store.list()).hasSize(1);
+            store.bin(id);
+            assertThat(store.emptyBin()).isEqualTo(1);
+            assertThat(store.binned()).isEmpty();
+            assertThat(store.list()).isEmpty();
+            GivenJob given = store.give(id).orElseThrow(); // the history stays
+            assertThat(store.keep(given)).isEqualTo(id);
+            assertThat(store.list()).hasSize(1); // who brings it back sees it
+        }
+        assertThat(version()).isEqualTo(2);
+    }
+
+    @Test
+    void the_second_script_is_as_it_was_shipped() {
+        assertThat(Digest.of(SECOND)).isEqualTo("f367b8e4a086bb1ef693b740587d164f3cb33a29eaaea265ec48c33f74216c6b");
     }
 
     /** A shipped script never changes: stores in the world were made by it. Its digest is written down here when it ships. */

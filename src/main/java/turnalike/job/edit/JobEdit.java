@@ -5,7 +5,16 @@ import turnalike.job.kept.JobText;
 
 /** One thing a person does to a job's text. Members are numbered from 1, from the datum end. */
 public sealed interface JobEdit
-        permits MemberEdit, JobFields, UnitsChange, RunMirrored, NudgeEdit, TableEdit, GoneBack, HandEdit {
+        permits MemberEdit,
+                JobFields,
+                UnitsChange,
+                RunMirrored,
+                NudgeEdit,
+                TableEdit,
+                GoneBack,
+                HandEdit,
+                ScaleEdit,
+                StretchEdit {
     /**
      * {@return what is done, in the user's words and one line, for the history: {@code mirror member 3 (hub bead)}}
      *

@@ -48,13 +48,20 @@ public record RebasedEdit(Optional<JobEdit> edit, List<Problem> problems) {
             return member(spelled(member, seen, now), was, now);
         } else if (narrow instanceof JobFields fields) {
             return fields(new JobFields(spelled(fields.values(), seen, now)), was, now);
-        } else if ((narrow instanceof RunMirrored || narrow instanceof NudgeEdit)
+        } else if (isOfWholeRun(narrow)
                 && !JobTree.of(was).members().equals(JobTree.of(now).members())) {
             return refused(new Problem("pattern: members", "were changed meanwhile", MEND));
         } else if (narrow instanceof GoneBack) {
             return refused(new Problem("job", "was changed meanwhile", MEND));
         }
         return done(narrow);
+    }
+
+    private static boolean isOfWholeRun(JobEdit edit) {
+        return edit instanceof RunMirrored
+                || edit instanceof NudgeEdit
+                || edit instanceof ScaleEdit
+                || edit instanceof StretchEdit;
     }
 
     /** The text that was seen, spelled as it would be after a change of units alone, which is no change of any size. */

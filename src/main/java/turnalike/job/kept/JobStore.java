@@ -36,6 +36,30 @@ public interface JobStore extends KeptJobs {
     JobId keepBeside(GivenJob given);
 
     /**
+     * Puts a job into the bin: it is listed there and no longer among the jobs, and stays as it is.
+     *
+     * @param id the job's
+     * @return false when there is none of that id, or it is there already
+     */
+    boolean bin(JobId id);
+
+    /**
+     * Takes a job out of the bin again, also one that was there when it was emptied.
+     *
+     * @param id the job's
+     * @return false when it is not in the bin
+     */
+    boolean restore(JobId id);
+
+    /**
+     * Empties the bin: its jobs are listed nowhere any more. What is kept is only ever added to, so the store's file still has them, each under
+     * its id.
+     *
+     * @return how many
+     */
+    int emptyBin();
+
+    /**
      * Changes a job. The function is handed the job as it stands and nobody else changes it meanwhile; it may read the store, on the thread
      * it is called on. What it throws is thrown on, with nothing changed.
      *

@@ -7,8 +7,11 @@ import turnalike.units.Problem;
 
 /** Jobs that are kept, to be read. Every call may throw {@link StoreException}. May be used by several threads. */
 public interface KeptJobs extends AutoCloseable {
-    /** {@return all jobs, the one changed last first} */
+    /** {@return all jobs that are not in the bin, the one changed last first} */
     List<JobCard> list();
+
+    /** {@return the jobs in the bin, the one changed last first; none that were there when it was emptied} */
+    List<JobCard> binned();
 
     /**
      * {@return the job as it stands; empty when there is none of that id}

@@ -6,9 +6,12 @@ import io.javalin.http.HttpStatus;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import turnalike.drawing.piece.ShadedSpindle;
 import turnalike.job.edit.JobEdit;
 import turnalike.job.edit.NewJob;
+import turnalike.job.kept.Change;
+import turnalike.job.kept.Edit;
 import turnalike.job.kept.GivenJob;
 import turnalike.job.kept.JobCard;
 import turnalike.job.kept.JobId;
@@ -45,6 +48,11 @@ public final class JobsFeature implements Feature {
         routes.post("/jobs/file", this::bring);
         routes.post(JobAddress.JOB + "/double", this::doubled);
         routes.get(JobAddress.JOB + "/picture.svg", this::picture);
+        routes.post(JobAddress.JOB + "/rename", this::rename);
+        routes.post(JobAddress.JOB + "/bin", this::bin);
+        routes.post(JobAddress.JOB + "/restore", this::restore);
+        routes.get("/bin", this::binned);
+        routes.post("/bin/empty", this::empty);
     }
 
     private void list(Context ctx) {
@@ -52,7 +60,12 @@ public final class JobsFeature implements Feature {
         List<JobCard> found = store.list().stream()
                 .filter(card -> card.title().toLowerCase(Locale.ROOT).contains(sought.toLowerCase(Locale.ROOT)))
                 .toList();
-        pages.show(ctx, 200, "jobs/list.jte", "Jobs", new JobsView(found, store.notes(), sought));
+        pages.show(
+                ctx,
+                200,
+                "jobs/list.jte",
+                "Jobs",
+                new JobsView(found, store.notes(), sought, store.binned().size(), gone(ctx)));
     }
 
     /** The same pattern and settings as a job of its own, without pieces or history. */
@@ -61,6 +74,54 @@ public final class JobsFeature implements Feature {
         String title = kept.text().job().title() + " (copy)";
         JobText.Read read = JobEdit.fields(Map.of("title", title)).on(kept.text());
         open(ctx, store.keep(read.text().orElse(kept.text())));
+    }
+
+    /** The job that was just put into the bin, so that it can be taken back on the spot. */
+    private Optional<JobCard> gone(Context ctx) {
+        Optional<String> id = RequestInput.query(ctx, "gone");
+        return id.flatMap(text -> store.binned().stream()
+                .filter(card -> card.id().text().equals(text))
+                .findFirst());
+    }
+
+    private void rename(Context ctx) {
+        String title = RequestInput.field(ctx, "title").orElse("").strip();
+        if (title.isEmpty()) {
+            throw Refusal.of(422, "title", "is empty", "give the job a name");
+        }
+        KeptJob before = JobAddress.job(ctx, store);
+        if (!before.text().job().title().equals(title)) {
+            JobEdit edit = JobEdit.fields(Map.of("title", title));
+            store.edit(before.id(), kept -> {
+                JobText.Read read = edit.on(kept.text());
+                JobText text = read.text().orElseThrow(() -> refused(read.problems()));
+                return Edit.of(edit.what(kept.text()), Change.of(text));
+            });
+        }
+        ctx.redirect("/", HttpStatus.SEE_OTHER);
+    }
+
+    private void bin(Context ctx) {
+        KeptJob kept = JobAddress.job(ctx, store);
+        store.bin(kept.id());
+        ctx.redirect("/?gone=" + kept.id().text(), HttpStatus.SEE_OTHER);
+    }
+
+    private void restore(Context ctx) {
+        KeptJob kept = JobAddress.job(ctx, store);
+        store.restore(kept.id());
+        ctx.redirect("/", HttpStatus.SEE_OTHER);
+    }
+
+    private void binned(Context ctx) {
+        JobsView view =
+                new JobsView(store.binned(), store.notes(), "", store.binned().size(), Optional.empty());
+        pages.show(ctx, 200, "jobs/bin.jte", "The bin", view);
+    }
+
+    private void empty(Context ctx) {
+        store.emptyBin();
+        ctx.redirect("/", HttpStatus.SEE_OTHER);
     }
 
     /** The piece as it will look, small. */

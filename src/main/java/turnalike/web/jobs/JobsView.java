@@ -4,6 +4,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import turnalike.job.kept.JobCard;
 import turnalike.units.Problem;
 
@@ -13,8 +14,10 @@ import turnalike.units.Problem;
  * @param jobs the one changed last first
  * @param sought part of a title; empty for all jobs
  * @param notes what went wrong beside the point since the store was opened
+ * @param inBin how many are in the bin
+ * @param gone the one that was put there just now, if any
  */
-public record JobsView(List<JobCard> jobs, List<Problem> notes, String sought) {
+public record JobsView(List<JobCard> jobs, List<Problem> notes, String sought, int inBin, Optional<JobCard> gone) {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ENGLISH);
 
     public JobsView {

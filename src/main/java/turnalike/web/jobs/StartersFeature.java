@@ -3,6 +3,8 @@ package turnalike.web.jobs;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import turnalike.drawing.piece.ShadedSpindle;
@@ -36,6 +38,7 @@ public final class StartersFeature implements Feature {
     public void addTo(RoutesConfig routes) {
         routes.get("/starters", this::show);
         routes.post("/starters", this::begin);
+        routes.get("/starters/{name}.svg", this::picture);
     }
 
     /**
@@ -62,7 +65,7 @@ public final class StartersFeature implements Feature {
      * One pattern.
      *
      * @param starter the pattern
-     * @param picture of it; empty where it cannot be made so
+     * @param picture where its picture is; empty where it cannot be made so
      * @param why it cannot
      */
     public record Offer(Starter starter, String picture, String why) {}
@@ -115,21 +118,43 @@ public final class StartersFeature implements Feature {
         List<Offer> offers = new ArrayList<>();
         if (problems.isEmpty()) {
             for (Starter starter : Starter.values()) {
-                offers.add(offer(starter, asked.job(starter)));
+                offers.add(offer(starter, asked));
             }
         }
         View view = new View(asked.length, asked.size, asked.units.symbol(), problems, offers);
         pages.show(ctx, problems.isEmpty() ? 200 : 422, "jobs/starters.jte", "Starter patterns", view);
     }
 
-    private static Offer offer(Starter starter, Parsed<JobText> made) {
-        return made.fold(
-                text -> new Offer(
-                        starter,
-                        ShadedSpindle.small(text.job().pattern(), WIDTH, TALLEST)
-                                .inline(),
-                        ""),
-                (what, mend) -> new Offer(starter, "", what + "; " + mend));
+    /** A picture a file, fetched when it comes into sight. */
+    private void picture(Context ctx) {
+        Starter starter = Starter.find(ctx.pathParam("name")).orElseThrow(() -> Refusal.notFound("that pattern"));
+        Asked asked = new Asked(
+                RequestInput.query(ctx, "units").orElse(""),
+                RequestInput.query(ctx, "length").orElse(""),
+                RequestInput.query(ctx, "size").orElse(""));
+        JobText text = asked.job(starter).fold(job -> job, (what, mend) -> {
+            throw Refusal.of(422, starter.title(), what, mend);
+        });
+        if (!asked.problems.isEmpty()) {
+            throw new Refusal(422, asked.problems);
+        }
+        ctx.header("Cache-Control", "max-age=86400")
+                .contentType("image/svg+xml")
+                .result(ShadedSpindle.small(text.job().pattern(), WIDTH, TALLEST)
+                        .file());
+    }
+
+    private static String encoded(String typed) {
+        return URLEncoder.encode(typed, StandardCharsets.UTF_8);
+    }
+
+    private static Offer offer(Starter starter, Asked asked) {
+        String query = "length=%s&size=%s&units=%s"
+                .formatted(encoded(asked.length), encoded(asked.size), asked.units.symbol());
+        return asked.job(starter)
+                .fold(
+                        text -> new Offer(starter, "/starters/%s.svg?%s".formatted(starter.word(), query), ""),
+                        (what, mend) -> new Offer(starter, "", what + "; " + mend));
     }
 
     private void begin(Context ctx) {

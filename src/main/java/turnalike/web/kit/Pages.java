@@ -39,7 +39,7 @@ public final class Pages {
 
     /** What goes round a page that answers this request. */
     public Shell shell(Context ctx, String title) {
-        return new Shell(title, Gate.tokenFor(ctx), assets);
+        return new Shell(title, Gate.tokenFor(ctx), assets, Tour.of(ctx));
     }
 
     /** The page as text, made when its turn comes. */

@@ -50,6 +50,7 @@ public final class MatchFeature implements Feature {
         routes.post(MATCH + "/stop", this::stop);
         new HandDeeds(store, pages, searches).addTo(routes);
         routes.get(MATCH + "/{file}.pdf", this::record);
+        routes.get(MATCH + "/frame.svg", this::frame);
         routes.sse(MATCH + "/progress", this::progress);
     }
 
@@ -84,6 +85,16 @@ public final class MatchFeature implements Feature {
                 .findFirst()
                 .orElseThrow(() -> Refusal.notFound("that sheet"));
         Attachment.send(ctx, sheet);
+    }
+
+    /** Shaded, it is far longer than the rest of the page: fetched when it is looked at. */
+    private void frame(Context ctx) {
+        KeptJob kept = JobAddress.job(ctx, store);
+        String svg = searches.find(kept)
+                .flatMap(SetSearch::found)
+                .flatMap(set -> new MatchView(kept, List.of(), Optional.empty(), Optional.empty()).frame(set))
+                .orElseThrow(() -> Refusal.notFound("a set of these pieces"));
+        ctx.contentType("image/svg+xml").result(svg);
     }
 
     private void longer(Context ctx) {

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import turnalike.drawing.frame.FrameElevation;
+import turnalike.drawing.frame.FrameView;
 import turnalike.drawing.frame.PlacesDrawing;
 import turnalike.drawing.svg.Svg;
 import turnalike.job.Job;
@@ -105,6 +106,13 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
                 .orElse("");
     }
 
+    /** The frame as it will look, with that set in it; empty when it has too many pieces to be seen. */
+    Optional<String> frame(SetMatch set) {
+        return SetPicture.of(set)
+                .frame(kept.text().job().pattern(), FRAME_WIDTH)
+                .map(Svg::file);
+    }
+
     /** What was found, as it is shown. */
     public Optional<Shown> shown() {
         return search.flatMap(SetSearch::found).map(this::shown);
@@ -112,9 +120,14 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
 
     private Shown shown(SetMatch set) {
         SetPicture picture = SetPicture.of(set);
-        Optional<Svg> frame = picture.frame(kept.text().job().pattern(), FRAME_WIDTH);
         return new Shown(
-                frame.map(Svg::inline).orElse(""),
+                set.order().size() <= FrameView.MOST_PIECES
+                        ? "%s/match/frame.svg?of=%08x"
+                                .formatted(
+                                        address(),
+                                        31 * set.order().hashCode()
+                                                + kept.text().hashCode())
+                        : "",
                 picture.places().svg(picture.width()).inline(),
                 picture.places().svg(NARROW_WIDTH).inline(),
                 picture.curve(CURVE_WIDTH, CURVE_HEIGHT).map(Svg::inline).orElse(""),
@@ -171,7 +184,7 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
     /**
      * A set in words and pictures.
      *
-     * @param frame as it will look; empty when it has too many pieces to be seen
+     * @param frame where the picture of how it will look is; empty when it has too many pieces to be seen
      * @param picture of the places with their pieces
      * @param narrow the same for a telephone
      * @param curve balance against roundness; empty without one
