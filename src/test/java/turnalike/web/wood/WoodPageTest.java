@@ -83,7 +83,8 @@ class WoodPageTest {
         assertThat(sheet.statusCode()).isEqualTo(200);
         assertThat(sheet.body()).startsWith("%PDF");
 
-        post("/steps/undo", "tab", "/wood", "version", steps());
+        assertThat(post("/steps/undo", "tab", "/wood", "version", steps()).headers().firstValue("Location"))
+                .hasValueSatisfying(shown -> assertThat(shown).endsWith(job + "/wood"));
         assertThat(text()).doesNotContain("\"boards\"");
         assertThat(get("/wood")).contains("Type the boards you have in hand above");
     }
