@@ -19,13 +19,7 @@ import javax.imageio.ImageIO;
 public final class BadPictures {
     private BadPictures() {}
 
-    /**
-     * One of them.
-     *
-     * @param name of the file
-     * @param bytes of it
-     * @param said what must be said
-     */
+    /** One of them: its file, and what must be said of it. */
     public static final class Bad {
         private final String name;
         private final byte[] bytes;

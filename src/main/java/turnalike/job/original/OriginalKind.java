@@ -2,22 +2,21 @@ package turnalike.job.original;
 
 import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 
 /** Kinds of originals, told by a file's name. */
 public enum OriginalKind {
     /** A picture: JPEG or PNG. */
-    PHOTOGRAPH(Set.of("jpg", "jpeg", "png")),
+    PHOTOGRAPH("jpe?g|png"),
     /** Places and diameters, as CSV. */
-    TABLE(Set.of("csv", "tsv", "txt")),
+    TABLE("csv|tsv|txt"),
     /** A drawn outline, as SVG. */
-    SVG(Set.of("svg")),
+    SVG("svg"),
     /** A drawn outline, as DXF. */
-    DXF(Set.of("dxf"));
+    DXF("dxf");
 
-    private final Set<String> endings;
+    private final String endings;
 
-    OriginalKind(Set<String> endings) {
+    OriginalKind(String endings) {
         this.endings = endings;
     }
 
@@ -29,7 +28,7 @@ public enum OriginalKind {
     public static Optional<OriginalKind> find(String name) {
         String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
         for (OriginalKind kind : values()) {
-            if (name.contains(".") && kind.endings.contains(ending)) {
+            if (name.contains(".") && ending.matches(kind.endings)) {
                 return Optional.of(kind);
             }
         }

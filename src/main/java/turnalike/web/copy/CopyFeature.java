@@ -4,6 +4,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import turnalike.job.edit.AgainstEntry;
@@ -126,7 +127,7 @@ public final class CopyFeature implements Feature {
         CopyRun before = run(ctx);
         Optional<KeptJob> job = job(ctx, purpose);
         OriginalForm form = OriginalForm.of(ctx);
-        List<Problem> problems = new java.util.ArrayList<>();
+        List<Problem> problems = new ArrayList<>();
         SentOriginal sent = before.sent()
                 .with(form.wish(
                         before.sent().kind(),
@@ -282,13 +283,13 @@ public final class CopyFeature implements Feature {
     }
 
     private void removePhoto(Context ctx) {
-        store.edit(JobAddress.id(ctx), kept -> {
-                    KeptPhoto photo = KeptPhoto.of(kept).orElseThrow(() -> Refusal.notFound("that photograph"));
-                    return Edit.of(
-                            "take out the photograph " + photo.name(),
-                            Change.without(new Subject(Subject.Kind.PHOTO, photo.name())));
-                })
-                .orElseThrow(() -> Refusal.notFound("that job"));
-        ctx.redirect(JobAddress.address(JobAddress.id(ctx)), HttpStatus.SEE_OTHER);
+        JobId id = JobAddress.job(ctx, store).id();
+        store.edit(id, kept -> {
+            KeptPhoto photo = KeptPhoto.of(kept).orElseThrow(() -> Refusal.notFound("that photograph"));
+            return Edit.of(
+                    "take out the photograph " + photo.name(),
+                    Change.without(new Subject(Subject.Kind.PHOTO, photo.name())));
+        });
+        ctx.redirect(JobAddress.address(id), HttpStatus.SEE_OTHER);
     }
 }

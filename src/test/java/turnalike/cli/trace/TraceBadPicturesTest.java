@@ -32,7 +32,7 @@ class TraceBadPicturesTest {
         arguments[3] = folder.resolve("out").toString();
         System.arraycopy(more, 0, arguments, 4, more.length);
         Ran ran = Ran.here(arguments);
-        String name = file.getFileName().toString();
+        String name = String.valueOf(file.getFileName());
         assertThat(ran.code()).as(name).isEqualTo(2);
         assertThat(ran.err()).contains(name).contains(said).doesNotContain("Exception");
         assertThat(ran.out()).isEmpty();
