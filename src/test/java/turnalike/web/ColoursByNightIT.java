@@ -107,7 +107,8 @@ class ColoursByNightIT {
         for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
             Page page = browser.page(
                     new NewContextOptions().setViewportSize(1280, 900).setColorScheme(scheme));
-            for (String view : List.of("", job, job + "/pieces", job + "/wood", job + "/match", job + "/sheets", "help")) {
+            for (String view :
+                    List.of("", job, job + "/pieces", job + "/wood", job + "/match", job + "/sheets", "help")) {
                 page.navigate(served.address() + view);
                 // A search that goes on takes its button away when it ends.
                 page.waitForCondition(() -> page.locator("#stop").count() == 0);

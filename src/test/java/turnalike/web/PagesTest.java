@@ -101,7 +101,17 @@ class PagesTest {
     @Test
     void every_view_of_a_job_is_there() throws Exception {
         for (String view : List.of(
-                "", "?member=99", "?member=x", "/pieces", "/wood", "/price", "/match", "/sheets", "/look", "/settings", "/nudges")) {
+                "",
+                "?member=99",
+                "?member=x",
+                "/pieces",
+                "/wood",
+                "/price",
+                "/match",
+                "/sheets",
+                "/look",
+                "/settings",
+                "/nudges")) {
             assertThat(served.get(demo + view).statusCode()).as(view).isEqualTo(200);
         }
     }

@@ -129,13 +129,36 @@ class WordsOnPagesTest {
     /** The shop's tables mistyped, then filled, and what follows from them. */
     private static void wood(Served served, String at, List<String> found) throws Exception {
         String row = at + "/wood/boards/row";
-        judge(at + " board", served.post(row, "c_board=A&c_thickness=thick&c_width=-1").body(), found);
-        judge(at + " wood", served.post(row, "c_board=A&c_species=Wishwood&c_count=some").body(), found);
-        judge(at + " blank", served.post(at + "/wood/blanks/row", "c_blank=1&c_mass_g=9999").body(), found);
-        judge(at + " lost", served.post(at + "/wood/blanks/row", "c_blank=1&c_mass_g=&c_lost=perhaps").body(), found);
-        judge(at + " time", served.post(at + "/wood/times/row", "c_stage=&c_minutes=long").body(), found);
-        judge(at + " paste", served.post(at + "/wood/blanks/paste", "cells=stone%2Cload%0A1%2C2").body(), found);
-        judge(at + " rate", served.post(at + "/price", "rate=dear&others=wood&tax_pct=900").body(), found);
+        judge(
+                at + " board",
+                served.post(row, "c_board=A&c_thickness=thick&c_width=-1").body(),
+                found);
+        judge(
+                at + " wood",
+                served.post(row, "c_board=A&c_species=Wishwood&c_count=some").body(),
+                found);
+        judge(
+                at + " blank",
+                served.post(at + "/wood/blanks/row", "c_blank=1&c_mass_g=9999").body(),
+                found);
+        judge(
+                at + " lost",
+                served.post(at + "/wood/blanks/row", "c_blank=1&c_mass_g=&c_lost=perhaps")
+                        .body(),
+                found);
+        judge(
+                at + " time",
+                served.post(at + "/wood/times/row", "c_stage=&c_minutes=long").body(),
+                found);
+        judge(
+                at + " paste",
+                served.post(at + "/wood/blanks/paste", "cells=stone%2Cload%0A1%2C2")
+                        .body(),
+                found);
+        judge(
+                at + " rate",
+                served.post(at + "/price", "rate=dear&others=wood&tax_pct=900").body(),
+                found);
         served.post(
                 at + "/wood/boards/paste",
                 "cells=board%2Cthickness%2Cwidth%2Clength%0AA%2C60+mm%2C200+mm%2C1500+mm%0AB%2C1%2F4+in%2C3+in%2C1+m");

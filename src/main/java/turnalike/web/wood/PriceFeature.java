@@ -79,7 +79,9 @@ final class PriceFeature implements Feature {
             });
         }
         try {
-            store.edit(JobAddress.id(ctx), kept -> edit(kept, values)).orElseThrow(() -> Refusal.notFound("that job"));
+            if (store.edit(JobAddress.id(ctx), kept -> edit(kept, values)).isEmpty()) {
+                throw Refusal.notFound("that job");
+            }
         } catch (Refusal refused) {
             if (refused.status() != 422) {
                 throw refused;

@@ -20,6 +20,7 @@ import turnalike.job.kept.Edit;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
+import turnalike.job.kept.Step;
 import turnalike.job.pieces.BlanksReport;
 import turnalike.units.Problem;
 import turnalike.web.kit.Feature;
@@ -104,11 +105,13 @@ final class TableFeature implements Feature {
         TableEdit edit = new TableEdit(table, deed);
         List<Integer> rowsBefore = new ArrayList<>();
         try {
-            store.edit(JobAddress.id(ctx), kept -> {
-                        rowsBefore.add(table.rows(kept.text()).size());
-                        return made(kept, edit);
-                    })
-                    .orElseThrow(() -> Refusal.notFound("that job"));
+            Optional<Step> step = store.edit(JobAddress.id(ctx), kept -> {
+                rowsBefore.add(table.rows(kept.text()).size());
+                return made(kept, edit);
+            });
+            if (step.isEmpty()) {
+                throw Refusal.notFound("that job");
+            }
         } catch (Refusal refused) {
             if (refused.status() != 422 || typed.table().isEmpty()) {
                 throw refused;

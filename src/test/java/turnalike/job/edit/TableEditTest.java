@@ -49,7 +49,9 @@ class TableEditTest {
             assertThat(blank.lost()).isTrue();
         });
         text = done(text, ShopTable.TIMES, new TableEdit.Add(List.of(Map.of("stage", "milling", "minutes", "1:20"))));
-        assertThat(text.job().shop().times().get("milling").get(0).minutes()).isEqualTo(80);
+        assertThat(text.job().shop().times().getOrDefault("milling", List.of()))
+                .extracting(timing -> timing.minutes())
+                .containsExactly(80.0);
     }
 
     @Test

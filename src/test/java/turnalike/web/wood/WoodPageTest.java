@@ -19,8 +19,11 @@ import turnalike.web.Site;
 
 /** The page of an order's wood and the one of its price, over HTTP. */
 class WoodPageTest {
-    private static final String BOARDS = "Board\tLength (ft)\tWidth\tThickness\tHow many\tPrice\n"
-            + "A\t8\t8 1/2\t2 1/4\t2\t31.50\nB\t6\t7\t2 1/4\t3\t20\n";
+    private static final String BOARDS = """
+            Board;Length (ft);Width;Thickness;How many;Price
+            A;8;8 1/2;2 1/4;2;31.50
+            B;6;7;2 1/4;3;20
+            """;
 
     @TempDir
     private Path folder;
