@@ -120,7 +120,7 @@ final class SheetScale {
     private String from(SheetView sheet, double uncertainty) {
         return String.format(
                 Locale.ROOT,
-                "the printed sheet: %d squares, off by %.2f pixels; lengths are sure to %.1f %%%s",
+                "the printed sheet: %d squares, off by %.2f pixels; lengths within about %.1f %%%s",
                 sheet.squares(),
                 sheet.missPixels(),
                 100 * uncertainty,

@@ -42,6 +42,8 @@ class ArchitectureTest {
             Map.entry("org.apache.pdfbox", Set.of("sheets")),
             Map.entry("org.apache.fontbox", Set.of("sheets")),
             Map.entry("boofcv", Set.of("photo")),
+            Map.entry("georegression", Set.of("photo")),
+            Map.entry("org.ddogleg", Set.of("photo")),
             Map.entry("com.drew", Set.of("photo")),
             Map.entry("java.awt.image", Set.of("photo")),
             Map.entry("javax.imageio", Set.of("photo")),
