@@ -203,6 +203,14 @@
     if (!event.target.matches("form.each") || document.activeElement === event.submitter) return;
     event.preventDefault();
     event.stopImmediatePropagation();
+    // What was refused and not changed since is meant all the same: it is asked for once more.
+    const field = document.activeElement;
+    if (field !== changedNow && event.target.contains(field) && isDirty(field)) field.dispatchEvent(new Event("change", { bubbles: true }));
+  }, true);
+  let changedNow = null;
+  document.addEventListener("change", (event) => {
+    changedNow = event.target;
+    setTimeout(() => (changedNow = null), 0);
   }, true);
   // A choice is taken when it is meant: not at each arrow key that passes one by, but when the list is left or Enter pressed.
   let browsing = null;
