@@ -203,6 +203,14 @@
     if (!event.target.matches("form.each") || document.activeElement === event.submitter) return;
     event.preventDefault();
     event.stopImmediatePropagation();
+    // What was refused and not changed since is meant all the same: it is asked for once more.
+    const field = document.activeElement;
+    if (field !== changedNow && event.target.contains(field) && isDirty(field)) field.dispatchEvent(new Event("change", { bubbles: true }));
+  }, true);
+  let changedNow = null;
+  document.addEventListener("change", (event) => {
+    changedNow = event.target;
+    setTimeout(() => (changedNow = null), 0);
   }, true);
   // A choice is taken when it is meant: not at each arrow key that passes one by, but when the list is left or Enter pressed.
   let browsing = null;
@@ -269,7 +277,8 @@
       }
       grip.dataset.key = key;
       grip.dataset.number = number;
-      grip.dataset.mm = mm;
+      // An answer to the step before must not take back the steps since.
+      if (!stepped || stepped.key !== key || stepped.number !== number) grip.dataset.mm = mm;
       grip.setAttribute("aria-label", `${key.replaceAll("_", " ")} of member ${number}`);
       grip.setAttribute("aria-valuemax", String(Math.max(1000, 2 * Number(mm))));
       tellGrip(grip);
@@ -297,6 +306,19 @@
   document.addEventListener("focusin", (event) => event.target.classList.contains("grip") && placeGrips());
   document.addEventListener("scroll", (event) => event.target.matches && event.target.matches("#drawing .lathe") && placeGrips(), true);
   let gripping = 0;
+  let stepped = null;
+  let keeping = false;
+  /** One step after another: the next is told apart from somebody else's edit only once the last one's answer has come. */
+  const keepStep = () => {
+    if (keeping || !stepped) return;
+    const { number, key, mm } = stepped;
+    stepped = null;
+    keeping = true;
+    keepSize(number, key, spell(mm)).finally(() => {
+      keeping = false;
+      keepStep();
+    });
+  };
   document.addEventListener("keydown", (event) => {
     const grip = event.target.closest(".grip");
     const way = { ArrowUp: 1, ArrowRight: 1, ArrowDown: -1, ArrowLeft: -1 }[event.key];
@@ -310,7 +332,8 @@
     const { key, number } = grip.dataset;
     tell(`${key.replaceAll("_", " ")} ${spell(mm)} ${work().dataset.units}`);
     clearTimeout(gripping);
-    gripping = setTimeout(() => keepSize(number, key, spell(mm)), 200);
+    stepped = { number, key, mm };
+    gripping = setTimeout(keepStep, 200);
   });
   const tell = (words) => {
     const said = document.getElementById("said");

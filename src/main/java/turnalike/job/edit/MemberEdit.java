@@ -52,7 +52,7 @@ public record MemberEdit(int number, Deed deed) implements JobEdit {
     public record InsertAt(MemberKind kind, Length place) implements Deed {
         @Override
         public String words() {
-            return "insert %s at".formatted(Article.with(kind.word()));
+            return "insert %s in".formatted(Article.with(kind.word()));
         }
     }
 

@@ -52,7 +52,7 @@ public final class HistoryFeature implements Feature {
                 history,
                 new MomentView.Moment(step, then),
                 new MomentView.Moment(with, with == last ? kept.text() : text(kept, with)),
-                plans.glimpse(then));
+                plans.then(then));
         pages.show(ctx, 200, "job/moment.jte", view.title(), view);
     }
 

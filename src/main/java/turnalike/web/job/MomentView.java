@@ -127,7 +127,8 @@ public final class MomentView {
         return named(Math.max(then.step(), other.step()));
     }
 
-    private String named(int step) {
-        return step == history.last() ? "Now" : "After step " + step;
+    /** A moment in a few words. */
+    public String named(int step) {
+        return step == history.last() ? "as it stands now" : "after step " + step;
     }
 }

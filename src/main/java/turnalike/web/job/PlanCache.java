@@ -27,6 +27,8 @@ public final class PlanCache {
     /** Enough for most patterns to be proven; a person waits while already looking at the drawing. */
     private static final long PATIENCE_MS = 4_000;
 
+    private static final long MOMENT_MS = 1_000;
+
     private static final int KEPT = 64;
 
     private final PageWork work;
@@ -99,6 +101,15 @@ public final class PlanCache {
     /** What follows from a text that is only looked at on the way to another: not kept, and no search ends for it. */
     Plan glimpse(JobText text) {
         return Plan.of(text.job(), this::atOnce);
+    }
+
+    /**
+     * What follows from a text that stood once, after a second of search where none was made before. Not kept, and no search for the job as
+     * it stands ends for it.
+     */
+    Plan then(JobText text) {
+        Effort moment = Patience.of(MOMENT_MS, new Latest(text));
+        return Plan.of(text.job(), problem -> found(problem).orElseGet(() -> Dividers.solve(problem, moment)));
     }
 
     /** What an earlier search found, or else what one finds before it asks how long it may go on. */
