@@ -42,6 +42,8 @@ class AccessibilityIT {
                 job + "/sheets",
                 job + "/look",
                 "starters",
+                "bin",
+                job + "/resize",
                 "help",
                 "nowhere");
     }

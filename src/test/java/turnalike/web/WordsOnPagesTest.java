@@ -43,6 +43,7 @@ class WordsOnPagesTest {
             for (String page : List.of(
                     "/",
                     "/starters",
+                    "/bin",
                     "/starters?length=9&size=2",
                     "/starters?length=x",
                     "/help",
@@ -52,7 +53,8 @@ class WordsOnPagesTest {
             }
             for (JobId job : List.of(served.demo(), served.job("New job"))) {
                 String at = "/jobs/" + job.text();
-                for (String tab : List.of("/pieces", "/match", "/turning", "/sheets", "/bench", "/nudges", "/look")) {
+                for (String tab :
+                        List.of("/pieces", "/match", "/turning", "/sheets", "/bench", "/nudges", "/look", "/resize")) {
                     read(served, at + tab, found);
                 }
                 int members = served.store()
