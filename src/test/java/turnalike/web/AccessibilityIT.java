@@ -49,6 +49,8 @@ class AccessibilityIT {
                 job + "/history/1",
                 "starters",
                 "copy",
+                "bin",
+                job + "/resize",
                 "help",
                 "nowhere");
     }

@@ -45,6 +45,7 @@ class WordsOnPagesTest {
             for (String page : List.of(
                     "/",
                     "/starters",
+                    "/bin",
                     "/starters?length=9&size=2",
                     "/starters?length=x",
                     "/copy",
@@ -66,6 +67,7 @@ class WordsOnPagesTest {
                         "/look",
                         "/copy",
                         "/check",
+                        "/resize",
                         "/wood",
                         "/price",
                         "/history",

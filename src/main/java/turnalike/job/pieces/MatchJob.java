@@ -38,7 +38,7 @@ public final class MatchJob {
                         "measure it from the start end"));
             }
         }
-        out.addAll(job.frame().get().problems(terms(job), pieces));
+        out.addAll(job.frame().get().problems(terms(job, true), pieces));
         return out;
     }
 
@@ -53,14 +53,30 @@ public final class MatchJob {
      * @throws IllegalArgumentException when {@link #problems} is not empty
      */
     public static SetMatch of(Job job, List<Piece> pieces, boolean strict, Effort effort) {
+        return of(job, pieces, strict, effort, false);
+    }
+
+    /**
+     * {@return the set as it stands by hand, told quickly while a person tries one place after another: without what the left-over pieces are
+     * good for}
+     *
+     * @param job whose set stands by hand
+     * @param pieces those there are
+     * @throws IllegalArgumentException when {@link #problems} is not empty
+     */
+    public static SetMatch glance(Job job, List<Piece> pieces) {
+        return of(job, pieces, false, Effort.usual(), true);
+    }
+
+    private static SetMatch of(Job job, List<Piece> pieces, boolean strict, Effort effort, boolean glance) {
         List<Problem> problems = problems(job, pieces);
         if (!problems.isEmpty()) {
             throw new IllegalArgumentException(problems.get(0).line());
         }
-        return job.frame().orElseThrow().fill(terms(job), pieces, strict, effort);
+        return job.frame().orElseThrow().fill(terms(job, glance), pieces, strict, effort);
     }
 
-    private static SetTerms terms(Job job) {
+    private static SetTerms terms(Job job, boolean glance) {
         return new SetTerms(
                 job.pattern(),
                 job.wood().density(),
@@ -73,6 +89,7 @@ public final class MatchJob {
                 job.units(),
                 ColumnTargets.shape(job),
                 ColumnTargets.lengths(job),
-                job.byHand());
+                job.byHand(),
+                glance);
     }
 }

@@ -93,7 +93,7 @@ public record LegsSet(
                 toGroup(grouping, terms.likeness(pieces), pieces),
                 ending,
                 hand,
-                NextPieces.ofPieces(left, pieces, size, tolerancePct),
+                terms.unlessGlance(() -> NextPieces.ofPieces(left, pieces, size, tolerancePct)),
                 warnings(pieces, grouping, tolerancePct));
     }
 

@@ -96,7 +96,7 @@ public record RowSet(
                 ending,
                 hand,
                 wanted.isEmpty()
-                        ? NextPieces.ofPieces(left, pieces, frame.places(), terms.massPct())
+                        ? terms.unlessGlance(() -> NextPieces.ofPieces(left, pieces, frame.places(), terms.massPct()))
                         : Optional.empty(),
                 warnings);
     }

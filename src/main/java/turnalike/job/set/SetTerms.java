@@ -1,6 +1,8 @@
 package turnalike.job.set;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 import turnalike.pattern.Pattern;
 import turnalike.pieces.Likeness;
 import turnalike.pieces.LikenessTolerances;
@@ -28,6 +30,7 @@ import turnalike.units.UnitSystem;
  * @param shape the pattern's own measures, its mass and balance point left out
  * @param lengths which of several lengths a piece is made in
  * @param hand what of the set a person settled
+ * @param glance whether only the set is wanted, without what its left-over pieces are good for, which takes most of the time
  */
 public record SetTerms(
         Pattern pattern,
@@ -41,7 +44,13 @@ public record SetTerms(
         UnitSystem units,
         Measures shape,
         LengthsOfPieces lengths,
-        ByHand hand) {
+        ByHand hand,
+        boolean glance) {
+    /** What the left-over pieces are good for, where that is asked. */
+    Optional<NextPieces> unlessGlance(Supplier<Optional<NextPieces>> next) {
+        return glance ? Optional.empty() : next.get();
+    }
+
     /** How alike those pieces are to the eye of this job. */
     Likeness likeness(List<Piece> pieces) {
         return Likeness.among(pieces, tolerances, weights);

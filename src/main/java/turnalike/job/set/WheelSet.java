@@ -158,7 +158,8 @@ public record WheelSet(
                 frame.pulls(terms.pattern()),
                 ending,
                 placed.hand(),
-                NextPieces.of(spares, pieces, frame.wheel().places(), terms.massPct()),
+                terms.unlessGlance(
+                        () -> NextPieces.of(spares, pieces, frame.wheel().places(), terms.massPct())),
                 warnings,
                 workings);
     }

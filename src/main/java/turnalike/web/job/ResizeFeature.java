@@ -3,8 +3,8 @@ package turnalike.web.job;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.SortedSet;
 import java.util.TreeSet;
 import turnalike.job.edit.JobEdit;
 import turnalike.job.edit.RebasedEdit;
@@ -84,7 +84,7 @@ public final class ResizeFeature implements Feature {
         Length whole = Length.parse(typed, kept.text().job().units()).fold(length -> length, (what, mend) -> {
             throw Refusal.of(422, "length", what, mend);
         });
-        SortedSet<Integer> members = new TreeSet<>();
+        NavigableSet<Integer> members = new TreeSet<>();
         for (String each : ctx.formParams("member")) {
             RequestInput.number(Optional.of(each)).ifPresent(members::add);
         }

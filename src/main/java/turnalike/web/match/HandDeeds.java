@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import turnalike.effort.Effort;
 import turnalike.job.Job;
 import turnalike.job.edit.HandEdit;
 import turnalike.job.kept.Change;
@@ -185,7 +184,7 @@ final class HandDeeds {
         if (!problems.isEmpty()) {
             throw new Refusal(422, problems);
         }
-        SetMatch then = MatchJob.of(tried, pieces(kept), false, Effort.usual());
+        SetMatch then = MatchJob.glance(tried, pieces(kept));
         pages.show(ctx, 200, "match/figures.jte", "", HandFigures.of(now, Optional.of(then), job.units()));
     }
 

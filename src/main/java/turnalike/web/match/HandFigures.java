@@ -20,6 +20,8 @@ import turnalike.units.UnitSystem;
  * @param better whether that would be the better set
  */
 public record HandFigures(List<Row> rows, boolean tried, boolean better) {
+    private static final String UNBALANCE = "Unbalance";
+
     /**
      * One figure.
      *
@@ -31,6 +33,11 @@ public record HandFigures(List<Row> rows, boolean tried, boolean better) {
 
     public HandFigures {
         rows = List.copyOf(rows);
+    }
+
+    /** {@return whether they are a wheel's} */
+    public boolean isWheel() {
+        return !rows.isEmpty() && rows.get(0).name().equals(UNBALANCE);
     }
 
     static HandFigures of(SetMatch now, Optional<SetMatch> then, UnitSystem units) {
@@ -57,7 +64,7 @@ public record HandFigures(List<Row> rows, boolean tried, boolean better) {
             Moment left = set.placement().unbalance();
             double gMm = left.gMm();
             List<Row> out = new ArrayList<>();
-            out.add(row("Unbalance", gMm >= 100 ? "%.0f g mm" : "%.3g g mm", gMm));
+            out.add(row(UNBALANCE, gMm >= 100 ? "%.0f g mm" : "%.3g g mm", gMm));
             out.add(
                     gMm == 0
                             ? row("Heavy at", "no side")
