@@ -29,8 +29,7 @@ final class Tracer {
             checkScale(sheet, span);
             go(effort, "finding the piece");
             CoarsePicture whole = CoarsePicture.of(picture);
-            BodySearch.Found found =
-                    BodySearch.find(whole, sheet.view(), PointedPlace.of(wish.ends(), whole.block()));
+            BodySearch.Found found = BodySearch.find(whole, sheet.view(), PointedPlace.of(wish.ends(), whole.block()));
             go(effort, "following its edges");
             CoarsePicture coarse = found.coarse();
             EdgeFit.Fitted contour =
@@ -78,8 +77,8 @@ final class Tracer {
         ViewFit.View view = fit.fit(axis);
         Lens lens = Lens.none(picture.width(), picture.height());
         PointedEnds ends = PointedEnds.apart(span, view, lens, pointed);
-        Scale scale = new Scale(
-                fit, view, focal, lens, ends.wholeMm(), 0, "the overall length that was given", List.of());
+        Scale scale =
+                new Scale(fit, view, focal, lens, ends.wholeMm(), 0, "the overall length that was given", List.of());
         return new PointedScale(scale, ends);
     }
 
@@ -94,8 +93,8 @@ final class Tracer {
             straight[1][i] = point.y();
         }
         PixelPoint on = lens.straight(axis.x(), axis.y());
-        Scale alone = new SheetScale(picture, sheet, wish, straight)
-                .scale(new Sight.AxisLine(on.x(), on.y(), axis.angle()));
+        Scale alone =
+                new SheetScale(picture, sheet, wish, straight).scale(new Sight.AxisLine(on.x(), on.y(), axis.angle()));
         PointedEnds ends = PointedEnds.on(alone.lengthMm(), alone.view(), lens, wish.ends());
         // What was given is the length between the ends pointed at; the sheet has that of all that was found.
         Scale checked = alone.checkedBy(wish.span().map(ends::wholeFor));

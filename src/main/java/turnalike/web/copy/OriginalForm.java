@@ -105,8 +105,7 @@ public record OriginalForm(
             case SVG, DXF -> refuse(within, "Measured within", "a drawing was not measured", problems);
         }
         boolean photograph = kind == OriginalKind.PHOTOGRAPH;
-        return OriginalWish.of(
-                        system(), length, within, snap ? Snap.in(system()) : Snap.NONE)
+        return OriginalWish.of(system(), length, within, snap ? Snap.in(system()) : Snap.NONE)
                 .with(photograph ? ends : Optional.empty())
                 .onSheet(PhotoWish.OnSheet.USUAL.orLength(asPattern));
     }

@@ -19,7 +19,8 @@ import turnalike.web.kit.RequestInput;
 
 /** Undo and redo on the tabs that are not the pattern's: the step is taken, and the tab it was asked on is shown again. */
 public final class StepsFeature implements Feature {
-    private static final Set<String> TABS = Set.of("/pieces", "/turning", "/match", "/sheets", "/history", "/resize", "/wood", "/price");
+    private static final Set<String> TABS =
+            Set.of("/pieces", "/turning", "/match", "/sheets", "/history", "/resize", "/wood", "/price");
 
     private final JobStore store;
 

@@ -86,7 +86,9 @@ class WoodPageTest {
         assertThat(sheet.statusCode()).isEqualTo(200);
         assertThat(sheet.body()).startsWith("%PDF");
 
-        assertThat(post("/steps/undo", "tab", "/wood", "version", steps()).headers().firstValue("Location"))
+        assertThat(post("/steps/undo", "tab", "/wood", "version", steps())
+                        .headers()
+                        .firstValue("Location"))
                 .hasValueSatisfying(shown -> assertThat(shown).endsWith(job + "/wood"));
         assertThat(text()).doesNotContain("\"boards\"");
         assertThat(get("/wood")).contains("Type the boards you have in hand above");
