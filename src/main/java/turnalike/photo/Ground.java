@@ -88,7 +88,8 @@ final class Ground {
 
     private static double[] basis(CoarsePicture picture, int pixel) {
         int w = picture.width();
-        return basis((double) (pixel % w) / w - 0.5, (double) (pixel / w) / picture.height() - 0.5);
+        int row = pixel / w;
+        return basis((double) (pixel % w) / w - 0.5, (double) row / picture.height() - 0.5);
     }
 
     /** Begins with the picture's rim, or, where only some of it shows, with one colour of that, and runs the straighter. */

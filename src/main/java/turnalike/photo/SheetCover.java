@@ -51,8 +51,9 @@ final class SheetCover {
     }
 
     private double[] onSheet(int pixel) {
+        int row = pixel / coarse.width();
         double x = (pixel % coarse.width() + 0.5) * coarse.block();
-        double y = (pixel / coarse.width() + 0.5) * coarse.block();
+        double y = (row + 0.5) * coarse.block();
         return sheet.onSheet(x, y);
     }
 
