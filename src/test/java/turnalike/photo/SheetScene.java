@@ -174,8 +174,9 @@ record SheetScene(PhotoScene piece, List<Laid> pages, double lean, double bend, 
             for (int u = 0; u < width(); u++) {
                 double[] light = new double[3];
                 for (int k = 0; k < parts * parts; k++) {
+                    int row = k / parts;
                     double x = u + (k % parts + 0.5) / parts - width() / 2.0;
-                    double y = v + (k / parts + 0.5) / parts - height() / 2.0;
+                    double y = v + (row + 0.5) / parts - height() / 2.0;
                     double sx = x;
                     double sy = y;
                     for (int round = 0; bend != 0 && round < 8; round++) {

@@ -86,7 +86,7 @@ class ColoursByNightIT {
             }""";
 
     private static double contrast(Map<?, ?> seen, String how) {
-        return ((Number) seen.get(how)).doubleValue();
+        return seen.get(how) instanceof Number number ? number.doubleValue() : 0;
     }
 
     /** One of each kind that can be pressed, by its look: tag, classes, whether it is current. */

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import java.nio.file.Path;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -15,22 +17,33 @@ class KeyboardAloneIT {
     @TempDir
     private Path folder;
 
+    private Served served;
+    private Browser browser;
     private Page page;
 
+    @BeforeEach
+    void open() throws Site.PortTaken {
+        served = Served.in(folder);
+        browser = Browser.open();
+        page = browser.page(1280, 900);
+    }
+
+    @AfterEach
+    void close() {
+        browser.close();
+        served.close();
+    }
+
     @Test
-    void from_an_empty_job_to_the_sheets() throws Site.PortTaken {
-        try (Served served = Served.in(folder);
-                Browser browser = Browser.open()) {
-            page = browser.page(1280, 900);
-            page.navigate(served.address());
-            follow("a:has-text('New job')");
-            page.waitForSelector("#work");
-            describe();
-            turn();
-            log();
-            placed();
-            assertThat(browser.complaints()).isEmpty();
-        }
+    void from_an_empty_job_to_the_sheets() {
+        page.navigate(served.address());
+        follow("a:has-text('New job')");
+        page.waitForSelector("#work");
+        describe();
+        turn();
+        log();
+        placed();
+        assertThat(browser.complaints()).isEmpty();
     }
 
     /** Goes on with Tab until it stands there: what Tab does not reach, a person without a mouse does not either. */

@@ -32,7 +32,7 @@ class CopyRunTest {
     private static String page(CopyRun run) {
         Assets assets = new Assets();
         CopyView view = new CopyView(CopyPurpose.NEW_JOB, Optional.empty(), FORM, Optional.of(run), List.of());
-        return new Pages(assets).made(new Shell("", "", assets), "copy/run.jte", view);
+        return new Pages(assets).made(new Shell("", "", assets, Optional.empty()), "copy/run.jte", view);
     }
 
     @Test
