@@ -47,7 +47,11 @@ public record PhotoWish(Optional<Length> span, Optional<Ends> ends, Optional<Ang
             });
         }
 
-        /** The same, and what to go by if no sheet lies there. */
+        /**
+         * {@return the same, and what to go by if no sheet lies there}
+         *
+         * @param length the piece's overall length, above zero, if it is known
+         */
         public OnSheet orLength(Optional<Length> length) {
             return new OnSheet(bar, height, length);
         }
@@ -58,7 +62,13 @@ public record PhotoWish(Optional<Length> span, Optional<Ends> ends, Optional<Ang
         }
     }
 
-    /** Of a picture whose sheet, if one lies there, is as usual. */
+    /**
+     * Of a picture whose sheet, if one lies there, is as usual.
+     *
+     * @param span the piece's overall length
+     * @param ends where the piece begins and ends in the picture
+     * @param view the angle of view across the longer side
+     */
     public PhotoWish(Optional<Length> span, Optional<Ends> ends, Optional<Angle> view) {
         this(span, ends, view, OnSheet.USUAL);
     }

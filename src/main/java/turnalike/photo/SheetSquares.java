@@ -75,7 +75,7 @@ public final class SheetSquares {
     }
 
     /**
-     * Whether a cell is black.
+     * {@return whether a cell is black}
      *
      * @param number of the square, from 0
      * @param row from its top, the border's row first

@@ -341,7 +341,7 @@ class TurningTest {
     void a_piece_that_bends_more_than_its_tolerance_asks_for_a_steady() {
         Turning slim = Turning.of(Works.stiff(rod(16, 700, 20)));
         assertThat(slim.whip().orElseThrow().most().sag().mm()).isGreaterThan(0.2);
-        assertThat(said(slim)).contains("more than the 0.4 mm allowed", "steady rest at 350 mm");
+        assertThat(said(slim)).contains("more than the 0.4 mm allowed", "steady rest at about 350 mm");
         assertThat(said(Turning.of(Works.stiff(rod(40, 300, 45))))).doesNotContain("allowed");
     }
 
