@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import turnalike.outline.Curve;
 import turnalike.outline.EllipseArc;
@@ -16,6 +17,7 @@ import turnalike.outline.Section;
 import turnalike.units.Length;
 
 /** The gap between spokes against closed forms, and against points strewn over both surfaces. */
+@Tag("long-sums")
 class SpokeGapTest {
     private static Length mm(double mm) {
         return Length.ofMm(mm);

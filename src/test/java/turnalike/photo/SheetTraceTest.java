@@ -105,4 +105,41 @@ class SheetTraceTest {
         assertThat(((PhotoTrace.Traced) right).profile().length().mm()).isEqualTo(PIECE.length());
         assertThat(((PhotoTrace.Traced) right).scaleFrom()).startsWith("the overall length that was given; the sheet");
     }
+
+    private static PhotoTrace between(PixelPoint start, PixelPoint end, Optional<Length> span) {
+        PhotoWish wish = new PhotoWish(
+                span,
+                Optional.of(new PhotoWish.Ends(start, end)),
+                Optional.of(Angle.ofDegrees(1.004 * LYING.viewDegrees())),
+                PhotoWish.OnSheet.USUAL);
+        return PhotoTrace.of(LYING_PNG, wish, Effort.unlimited());
+    }
+
+    @Test
+    void ends_pointed_at_on_the_sheet_cut_the_piece_at_the_sheets_own_scale() {
+        PhotoTrace.Overlay lies =
+                ((PhotoTrace.Traced) trace(LYING_PNG, LYING, Optional.empty(), Optional.empty())).overlay();
+        comesBack(between(lies.start(), lies.end(), Optional.empty()));
+        PixelPoint middle = new PixelPoint(
+                (lies.start().x() + lies.end().x()) / 2,
+                (lies.start().y() + lies.end().y()) / 2);
+        PhotoTrace.Traced half = (PhotoTrace.Traced) between(lies.start(), middle, Optional.empty());
+        assertThat(half.profile().length().mm()).isCloseTo(PIECE.length() / 2, within(0.04 * PIECE.length()));
+        double radius = half.profile()
+                .stations()
+                .get(half.profile().stations().size() / 2)
+                .radius()
+                .mm();
+        assertThat(radius).isCloseTo(PIECE.at(half.profile().length().mm() / 2), within(1.0));
+        // A length that is given is the one between the ends; the sheet checks it as it does the whole.
+        PhotoTrace.Traced given = (PhotoTrace.Traced)
+                between(lies.start(), middle, Optional.of(half.profile().length()));
+        assertThat(given.profile().length().mm())
+                .isCloseTo(half.profile().length().mm(), within(1e-6));
+        assertThat(between(
+                        lies.start(),
+                        middle,
+                        Optional.of(half.profile().length().times(1.1))))
+                .isInstanceOf(PhotoTrace.NotSure.class);
+    }
 }

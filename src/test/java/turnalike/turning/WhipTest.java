@@ -242,7 +242,7 @@ class WhipTest {
 
     @Test
     void no_other_support_raises_the_first_natural_speed_as_much_as_the_steady() {
-        Seeds.each(8, random -> {
+        Seeds.each(4, random -> {
             Outline outline = Samples.pattern(2 + random.nextInt(6), random).outline();
             Whip whip = whip(outline);
             double best = 0;

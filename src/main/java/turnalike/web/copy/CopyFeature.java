@@ -23,9 +23,12 @@ import turnalike.job.pieces.AgainstReport;
 import turnalike.photo.PhotoCopy;
 import turnalike.photo.PhotoTrace;
 import turnalike.pieces.Piece;
+import turnalike.sheets.Paper;
+import turnalike.sheets.PhotoSheets;
 import turnalike.trace.Traced;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
+import turnalike.web.kit.Attachment;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Pages;
@@ -36,6 +39,9 @@ import turnalike.web.kit.RequestInput;
 public final class CopyFeature implements Feature {
     /** How long an answer is waited for before the page shows that it is being worked on. */
     private static final int WAITED_MS = 1_200;
+
+    /** As many as the command prints unless told otherwise: some 850 mm in a row. */
+    private static final int SHEET_PAGES = 3;
 
     private static final String PHOTO = JobAddress.JOB + "/photo";
 
@@ -53,6 +59,7 @@ public final class CopyFeature implements Feature {
         add(routes, "/copy", CopyPurpose.NEW_JOB);
         add(routes, JobAddress.JOB + "/copy", CopyPurpose.PATTERN);
         add(routes, JobAddress.JOB + "/check", CopyPurpose.CHECK);
+        routes.get("/photo-sheet/{paper}.pdf", CopyFeature::sheet);
         routes.get(PHOTO + ".jpg", this::photo);
         routes.post(PHOTO + "/remove", this::removePhoto);
     }
@@ -70,6 +77,16 @@ public final class CopyFeature implements Feature {
             case PATTERN -> routes.post(run + "/take", this::takeInto);
             case CHECK -> routes.post(run + "/log", this::log);
         }
+    }
+
+    private static void sheet(Context ctx) {
+        Paper paper =
+                switch (ctx.pathParam("paper")) {
+                    case "a4" -> Paper.A4;
+                    case "letter" -> Paper.LETTER;
+                    default -> throw Refusal.notFound("that sheet");
+                };
+        Attachment.send(ctx, PhotoSheets.of(SHEET_PAGES, paper));
     }
 
     private Optional<KeptJob> job(Context ctx, CopyPurpose purpose) {

@@ -95,9 +95,18 @@ public final class CopyRun implements Effort {
                     traced.original(),
                     manner,
                     form.piece(),
-                    !photograph || form.hasSpan(),
+                    !photograph || form.hasSpan() || !asPattern(kept, traced),
                     kept.text().job().units()));
         });
+    }
+
+    /** As long as the pattern to the last digit: taken from it, for want of a span and a sheet. */
+    private static boolean asPattern(KeptJob kept, Traced traced) {
+        return kept.text()
+                .job()
+                .pattern()
+                .length()
+                .equals(traced.original().profile().length());
     }
 
     private OriginalTrace refused(String what, String mend) {

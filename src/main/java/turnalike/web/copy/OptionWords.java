@@ -20,7 +20,11 @@ public final class OptionWords {
         WORDS.put("give --span to have it judged", "give the overall length to have it judged");
         WORDS.put("--span scales it", "giving the overall length scales it");
         WORDS.put("--error says it better", "the field for how well it was measured says it better");
+        WORDS.put("give it with --bar", "give it as “Its bar of 100 mm”");
+        WORDS.put("say how high its axis is with --height", "say how high its axis stands above the sheet");
         WORDS.put("--span", "“Overall length”");
+        WORDS.put("--bar", "“Its bar of 100 mm”");
+        WORDS.put("--height", "“Axis above the sheet”");
         WORDS.put("--error", "“Measured within”");
         WORDS.put("--units", "“Units”");
     }

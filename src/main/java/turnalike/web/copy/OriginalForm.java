@@ -24,6 +24,8 @@ import turnalike.web.kit.RequestInput;
  * @param piece the label of a finished piece
  * @param byEnd whether a finished piece is laid to the pattern by its far end
  * @param ends where the ends were pointed at, if they were
+ * @param bar how long the bar of 100 mm on a printed sheet in the picture is; empty for as meant
+ * @param height how high the piece's axis stands above that sheet; empty for lying on it or beside it
  */
 public record OriginalForm(
         String units,
@@ -33,9 +35,11 @@ public record OriginalForm(
         String points,
         String piece,
         boolean byEnd,
-        Optional<PhotoWish.Ends> ends) {
+        Optional<PhotoWish.Ends> ends,
+        String bar,
+        String height) {
     static OriginalForm blank(UnitSystem units, String piece) {
-        return new OriginalForm(units.symbol(), "", "", false, "", piece, false, Optional.empty());
+        return new OriginalForm(units.symbol(), "", "", false, "", piece, false, Optional.empty(), "", "");
     }
 
     static OriginalForm of(Context ctx) {
@@ -47,7 +51,9 @@ public record OriginalForm(
                 RequestInput.table(ctx, "points").orElse(""),
                 typed(ctx, "piece"),
                 typed(ctx, "held").equals("end"),
-                ends(ctx));
+                ends(ctx),
+                typed(ctx, "bar"),
+                typed(ctx, "height"));
     }
 
     private static String typed(Context ctx, String name) {
@@ -75,7 +81,7 @@ public record OriginalForm(
 
     /** The same form for another original: nobody pointed at anything in it, and its table is its own. */
     OriginalForm forAnother() {
-        return new OriginalForm(units, span, error, snap, "", piece, byEnd, Optional.empty());
+        return new OriginalForm(units, span, error, snap, "", piece, byEnd, Optional.empty(), bar, height);
     }
 
     public boolean isMetric() {
@@ -107,7 +113,20 @@ public record OriginalForm(
         boolean photograph = kind == OriginalKind.PHOTOGRAPH;
         return OriginalWish.of(system(), length, within, snap ? Snap.in(system()) : Snap.NONE)
                 .with(photograph ? ends : Optional.empty())
-                .onSheet(PhotoWish.OnSheet.USUAL.orLength(asPattern));
+                .onSheet(onSheet(problems).orLength(asPattern));
+    }
+
+    private PhotoWish.OnSheet onSheet(List<Problem> problems) {
+        Optional<Length> printed = length("Its bar of 100 mm", bar, problems);
+        boolean far = printed.filter(each -> each.mm() < 50 || each.mm() > 200).isPresent();
+        if (far) {
+            problems.add(new Problem(
+                    "Its bar of 100 mm",
+                    "was " + printed.get().formatFineBoth(system()),
+                    "give what a rule says of the upper bar, the one marked 100 mm"));
+        }
+        return new PhotoWish.OnSheet(
+                printed.filter(each -> !far), length("Axis above the sheet", height, problems), Optional.empty());
     }
 
     private static void refuse(Optional<Length> given, String where, String what, List<Problem> problems) {

@@ -64,11 +64,11 @@ public record HandFigures(List<Row> rows, boolean tried, boolean better) {
             Moment left = set.placement().unbalance();
             double gMm = left.gMm();
             List<Row> out = new ArrayList<>();
-            out.add(row(UNBALANCE, gMm >= 100 ? "%.0f g mm" : "%.3g g mm", gMm));
+            out.add(row(UNBALANCE, gMm >= 100 ? "%.0f g·mm" : "%.3g g·mm", gMm));
             out.add(
-                    gMm == 0
-                            ? row("Heavy at", "no side")
-                            : row("Heavy at", "%.0f°", left.at().degrees()));
+                    set.placement().isHeavyOnOneSide()
+                            ? row("Heavy at", "%.0f°", left.at().degrees())
+                            : row("Heavy at", "no side that stands out"));
             set.roundness()
                     .ifPresent(round -> out.add(row(
                             "Run-out of the rim",

@@ -139,8 +139,9 @@ public record BlanksView(
             int seen = Spares.of(count, losses.rate()).spares();
             out.add(
                     seen == told
-                            ? "At that rate %s, as planned.".formatted(Article.count(seen, "spare") + " will do")
-                            : "At that rate turn %s rather than %d.".formatted(Article.count(seen, "spare"), told));
+                            ? "For losses alone %s, as planned.".formatted(Article.count(seen, "spare") + " will do")
+                            : "For losses alone %s would do, where %d are planned."
+                                    .formatted(Article.count(seen, "spare"), told));
         }
         return out;
     }

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.Random;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
 
@@ -15,6 +16,7 @@ import turnalike.Seeds;
  * Every figure told of a wheel is the one after the advice beside it is followed: read back from what {@code match} prints, each piece moved
  * by its seat as it lies and as it is to be bored, the pulls added up anew.
  */
+@Tag("long-sums")
 class SeatsMoveWeightTest {
     private static final double SCALE_G = 0.1;
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -52,6 +53,32 @@ class CopyFeatureTest {
             JobId id = job(served.post(Originals.address(found.body()) + "/take", "title=Old+knob"));
             assertThat(kept(served, id).text().job().title()).isEqualTo("Old knob");
             assertThat(kept(served, id).text().job().pattern().length().mm()).isEqualTo(300);
+        }
+    }
+
+    @Test
+    void the_sheet_to_take_a_photograph_on_is_printed_and_what_is_said_of_it_is_read() throws Exception {
+        try (Served served = Served.in(folder)) {
+            assertThat(served.get("/copy").body()).contains("/photo-sheet/a4.pdf", "Its bar of 100 mm");
+            for (String paper : List.of("a4", "letter")) {
+                HttpResponse<String> sheet = served.get("/photo-sheet/" + paper + ".pdf");
+                assertThat(sheet.statusCode()).isEqualTo(200);
+                assertThat(sheet.body()).startsWith("%PDF");
+            }
+            assertThat(served.get("/photo-sheet/a0.pdf").statusCode()).isEqualTo(404);
+            HttpResponse<String> printed =
+                    served.upload("/copy", Map.of("units", "mm", "bar", "40"), "a.jpg", Originals.photograph());
+            assertThat(printed.statusCode()).isEqualTo(422);
+            assertThat(printed.body())
+                    .contains("give what a rule says of the upper bar")
+                    .contains("value=\"40\"");
+            HttpResponse<String> none = Originals.done(
+                    served,
+                    served.upload("/copy", Map.of("units", "mm", "bar", "99"), "a.jpg", Originals.photograph()));
+            assertThat(none.statusCode()).isEqualTo(422);
+            assertThat(none.body())
+                    .contains("give its overall length, or take it on the printed sheet")
+                    .doesNotContain("--");
         }
     }
 

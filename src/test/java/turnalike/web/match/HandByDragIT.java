@@ -62,7 +62,7 @@ class HandByDragIT {
             page.keyboard().press("ArrowDown");
         }
         assertThat(page.locator("#swap-5")).isFocused();
-        assertThat(page.locator("#figures .then").first()).containsText("g mm");
+        assertThat(page.locator("#figures .then").first()).containsText("g·mm");
         assertThat(hand(served).order()).isEqualTo(found); // tried only
         page.keyboard().press("Escape");
         assertThat(page.locator("#figures .then")).hasCount(0);

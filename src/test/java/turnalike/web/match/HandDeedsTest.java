@@ -122,7 +122,7 @@ class HandDeedsTest {
             assertThat(tried).contains("Not better than as it stands");
             send(served, order, steps(served), "swap=true&one=%s&other=%s".formatted(order.get(0), order.get(4)));
             String page = served.get("/" + match(served)).body();
-            Matcher then = Pattern.compile("then ([\\d.]+ g mm)").matcher(tried);
+            Matcher then = Pattern.compile("then ([\\d.]+ g·mm)").matcher(tried);
             assertThat(then.find()).isTrue();
             assertThat(page).contains("<dd>" + then.group(1));
             assertThat(served.get("/" + match(served) + "/set-record-a4.pdf").statusCode())
