@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import turnalike.effort.Effort;
+import turnalike.effort.Ending;
 import turnalike.units.Length;
 import turnalike.units.Problem;
 
@@ -40,6 +41,25 @@ class OpeningsSetTest {
         assertThat(plan.settings()).isNotEmpty().allSatisfy(setting -> assertThat(setting.opening())
                 .isEqualTo(Length.ofMm(distances(row, setting)[0])));
         assertThat(plan.settings()).isSortedAccordingTo(Comparator.comparing(DividerSetting::opening));
+    }
+
+    @Test
+    void settings_rise_whatever_is_pinned_and_only_what_is_proven_ends_by_proof() {
+        DividerProblem row = problem(0, 30, 60, 90, 131.7, 200).withPinned(List.of(Length.ofMm(68.3), Length.ofMm(12)));
+        DividerPlan plan = plan(row);
+        assertThat(plan.settings())
+                .hasSizeGreaterThan(2)
+                .isSortedAccordingTo(Comparator.comparing(DividerSetting::opening));
+        assertThat(plan.fewestProven() && plan.tiesProven()).isTrue();
+        assertThat(plan.endedBy()).isEqualTo(Ending.PROOF);
+        double[] many = new double[40];
+        for (int i = 1; i < many.length; i++) {
+            many[i] = many[i - 1] + 7 + (i * 31 % 17);
+        }
+        DividerPlan cut =
+                Dividers.solve(problem(many), Effort.ofAsks(0)).findPlan().orElseThrow();
+        assertThat(cut.fewestProven()).isFalse();
+        assertThat(cut.endedBy()).isNotEqualTo(Ending.PROOF);
     }
 
     @Test
