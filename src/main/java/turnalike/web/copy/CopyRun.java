@@ -2,8 +2,6 @@ package turnalike.web.copy;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import turnalike.effort.Effort;
 import turnalike.effort.Ending;
 import turnalike.effort.Progress;
@@ -15,6 +13,7 @@ import turnalike.trace.Traced;
 import turnalike.trace.against.Against;
 import turnalike.trace.against.Comparison;
 import turnalike.units.Problem;
+import turnalike.web.kit.LongWork;
 
 /** One original while it is traced and after. Used by several threads. */
 public final class CopyRun implements Effort {
@@ -22,14 +21,10 @@ public final class CopyRun implements Effort {
     private final SentOriginal sent;
     private final OriginalForm form;
     private final Optional<KeptJob> against;
-    private final long began = System.nanoTime();
-    private final CountDownLatch done = new CountDownLatch(1);
-    private volatile boolean stopped;
+    private final LongWork<OriginalTrace> work = new LongWork<>();
     private volatile String stage = "waiting for its turn";
     private volatile Optional<PhotoCopy> copy = Optional.empty();
-    private volatile Optional<OriginalTrace> trace = Optional.empty();
     private volatile Optional<AgainstReport> report = Optional.empty();
-    private volatile Optional<RuntimeException> fault = Optional.empty();
 
     /**
      * @param form what was typed
@@ -59,23 +54,24 @@ public final class CopyRun implements Effort {
     }
 
     void run() {
+        work.run(this::made);
+    }
+
+    private OriginalTrace made() {
         try {
-            if (sent.isPhotograph() && !stopped) {
+            if (sent.isPhotograph() && !work.isStopped()) {
                 stage = "reading the picture";
                 copy = PhotoCopy.of(sent.bytes());
             }
-            OriginalTrace found = stopped ? refused("it was stopped before the end", "try again") : begin();
-            if (!stopped) {
-                found.traced().ifPresent(this::hold);
+            Optional<OriginalTrace> found = work.isStopped() ? Optional.empty() : Optional.of(begin());
+            if (!work.isStopped()) {
+                found.flatMap(OriginalTrace::traced).ifPresent(this::hold);
             }
-            trace = Optional.of(stopped ? refused("it was stopped before the end", "try again") : found);
+            return found.filter(each -> !work.isStopped())
+                    .orElseGet(() -> refused("it was stopped before the end", "try again"));
         } catch (OutOfMemoryError tooLarge) {
             copy = Optional.empty();
-            trace = Optional.of(refused("it takes more memory than the program has", "make the picture smaller"));
-        } catch (RuntimeException ours) {
-            fault = Optional.of(ours); // thrown on where somebody is told
-        } finally {
-            done.countDown();
+            return refused("it takes more memory than the program has", "make the picture smaller");
         }
     }
 
@@ -115,7 +111,7 @@ public final class CopyRun implements Effort {
 
     @Override
     public boolean spent() {
-        return stopped;
+        return work.isStopped();
     }
 
     @Override
@@ -129,24 +125,19 @@ public final class CopyRun implements Effort {
     }
 
     void stop() {
-        stopped = true;
+        work.stop();
     }
 
     String progress() {
-        return "%s, %d s".formatted(stage, TimeUnit.NANOSECONDS.toSeconds(System.nanoTime() - began));
+        return "%s, %d s".formatted(stage, work.seconds());
     }
 
     boolean await(long milliseconds) {
-        try {
-            return done.await(milliseconds, TimeUnit.MILLISECONDS);
-        } catch (InterruptedException stoppedWaiting) {
-            Thread.currentThread().interrupt();
-            return false;
-        }
+        return work.await(milliseconds);
     }
 
     boolean isDone() {
-        return done.getCount() == 0;
+        return work.isDone();
     }
 
     /** The photograph made small, once it is. */
@@ -156,10 +147,7 @@ public final class CopyRun implements Effort {
 
     /** What came of it; empty while it runs. A fault of ours is thrown here. */
     Optional<OriginalTrace> trace() {
-        fault.ifPresent(ours -> {
-            throw ours;
-        });
-        return trace;
+        return work.found();
     }
 
     Optional<Traced> traced() {

@@ -1,9 +1,7 @@
 package turnalike.web.match;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import turnalike.effort.Effort;
 import turnalike.effort.Ending;
@@ -15,6 +13,7 @@ import turnalike.job.kept.KeptPiece;
 import turnalike.job.pieces.MatchJob;
 import turnalike.job.set.SetMatch;
 import turnalike.pieces.Piece;
+import turnalike.web.kit.LongWork;
 
 /** One search for a set, while it runs and after. Used by several threads. */
 public final class SetSearch implements Effort {
@@ -24,12 +23,8 @@ public final class SetSearch implements Effort {
     private final int seconds;
     private final boolean strict;
     private final Effort steps;
-    private final long began = System.nanoTime();
-    private final CountDownLatch done = new CountDownLatch(1);
-    private volatile boolean stopped;
+    private final LongWork<SetMatch> work = new LongWork<>();
     private volatile String progress = "looking";
-    private volatile Optional<SetMatch> found = Optional.empty();
-    private volatile Optional<RuntimeException> fault = Optional.empty();
 
     /** @param steps what else may end it, before its seconds are over */
     SetSearch(KeptJob kept, int seconds, boolean strict, Effort steps) {
@@ -65,57 +60,46 @@ public final class SetSearch implements Effort {
 
     /** Searches until proven, stopped, or out of time. */
     void run() {
-        try {
-            found = Optional.of(MatchJob.of(searched, pieces, strict, this));
-        } catch (RuntimeException ours) {
-            fault = Optional.of(ours); // thrown on where somebody is told
-        } finally {
-            done.countDown();
-        }
+        work.run(() -> MatchJob.of(searched, pieces, strict, this));
     }
 
     @Override
     public boolean spent() {
-        return stopped || elapsed() > TimeUnit.SECONDS.toNanos(seconds) || steps.spent();
+        return work.isStopped() || work.elapsed() > TimeUnit.SECONDS.toNanos(seconds) || steps.spent();
     }
 
     @Override
     public boolean spentAfter(int asks) {
-        return stopped || elapsed() > TimeUnit.SECONDS.toNanos(seconds) || steps.spentAfter(asks);
+        return work.isStopped() || work.elapsed() > TimeUnit.SECONDS.toNanos(seconds) || steps.spentAfter(asks);
     }
 
     @Override
     public Ending cause() {
-        if (stopped) {
+        if (work.isStopped()) {
             return Ending.STOPPED;
         }
-        return elapsed() > TimeUnit.SECONDS.toNanos(seconds) ? Ending.SECONDS : steps.cause();
-    }
-
-    private long elapsed() {
-        return System.nanoTime() - began;
+        return work.elapsed() > TimeUnit.SECONDS.toNanos(seconds) ? Ending.SECONDS : steps.cause();
     }
 
     @Override
     public void report(Progress told) {
-        progress = String.format(
-                Locale.ROOT, "%s: %.4g found, none can be below %.4g", told.what(), told.best(), told.bound());
+        progress = LongWork.words(told);
     }
 
     @Override
     public Effort share(double share) {
-        long left = Math.max(0, TimeUnit.SECONDS.toNanos(seconds) - elapsed());
-        long end = elapsed() + (long) (share * left);
+        long left = Math.max(0, TimeUnit.SECONDS.toNanos(seconds) - work.elapsed());
+        long end = work.elapsed() + (long) (share * left);
         SetSearch whole = this;
         return new Effort() {
             @Override
             public boolean spent() {
-                return whole.spent() || elapsed() > end;
+                return whole.spent() || work.elapsed() > end;
             }
 
             @Override
             public Ending cause() {
-                return stopped || elapsed() <= end ? whole.cause() : Ending.SECONDS;
+                return work.isStopped() || work.elapsed() <= end ? whole.cause() : Ending.SECONDS;
             }
 
             @Override
@@ -126,32 +110,24 @@ public final class SetSearch implements Effort {
     }
 
     void stop() {
-        stopped = true;
+        work.stop();
     }
 
     /** How far it has come, in words. */
     String progress() {
-        return "%d of %d s, %s".formatted(TimeUnit.NANOSECONDS.toSeconds(elapsed()), seconds, progress);
+        return "%d of %d s, %s".formatted(work.seconds(), seconds, progress);
     }
 
     boolean await(long milliseconds) {
-        try {
-            return done.await(milliseconds, TimeUnit.MILLISECONDS);
-        } catch (InterruptedException stoppedWaiting) {
-            Thread.currentThread().interrupt();
-            return false;
-        }
+        return work.await(milliseconds);
     }
 
     boolean isDone() {
-        return done.getCount() == 0;
+        return work.isDone();
     }
 
     /** What was found; empty while it runs. A fault in the search is thrown here. */
     Optional<SetMatch> found() {
-        fault.ifPresent(ours -> {
-            throw ours;
-        });
-        return found;
+        return work.found();
     }
 }

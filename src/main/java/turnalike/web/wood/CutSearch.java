@@ -1,10 +1,7 @@
 package turnalike.web.wood;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import turnalike.effort.Effort;
 import turnalike.effort.Ending;
 import turnalike.effort.Progress;
@@ -12,6 +9,7 @@ import turnalike.job.boards.JobBlanks;
 import turnalike.stock.boards.Board;
 import turnalike.stock.boards.CuttingOrder;
 import turnalike.stock.boards.CuttingPlan;
+import turnalike.web.kit.LongWork;
 
 /** One search for how the boards are cut, while it runs and after. Used by several threads. */
 final class CutSearch implements Effort {
@@ -19,12 +17,8 @@ final class CutSearch implements Effort {
     private final List<Board> boards;
     private final CuttingOrder order;
     private final Effort most;
-    private final long began = System.nanoTime();
-    private final CountDownLatch done = new CountDownLatch(1);
-    private volatile boolean stopped;
+    private final LongWork<CuttingPlan> work = new LongWork<>();
     private volatile String progress = "looking";
-    private volatile Optional<CuttingPlan> found = Optional.empty();
-    private volatile Optional<RuntimeException> fault = Optional.empty();
 
     /** @param most what ends it, unless somebody stops it before */
     CutSearch(List<JobBlanks.Named> jobs, List<Board> boards, Effort most) {
@@ -45,34 +39,27 @@ final class CutSearch implements Effort {
 
     /** Searches until proven, stopped, or out of steps or time. */
     void run() {
-        try {
-            found = Optional.of(JobBlanks.plan(jobs, boards, this));
-        } catch (RuntimeException ours) {
-            fault = Optional.of(ours); // thrown on where somebody is told
-        } finally {
-            done.countDown();
-        }
+        work.run(() -> JobBlanks.plan(jobs, boards, this));
     }
 
     @Override
     public boolean spent() {
-        return stopped || most.spent();
+        return work.isStopped() || most.spent();
     }
 
     @Override
     public boolean spentAfter(int asks) {
-        return stopped || most.spentAfter(asks);
+        return work.isStopped() || most.spentAfter(asks);
     }
 
     @Override
     public Ending cause() {
-        return stopped ? Ending.STOPPED : most.cause();
+        return work.isStopped() ? Ending.STOPPED : most.cause();
     }
 
     @Override
     public void report(Progress told) {
-        progress = String.format(
-                Locale.ROOT, "%s: %.4g found, none can be below %.4g", told.what(), told.best(), told.bound());
+        progress = LongWork.words(told);
     }
 
     @Override
@@ -82,17 +69,17 @@ final class CutSearch implements Effort {
         return new Effort() {
             @Override
             public boolean spent() {
-                return whole.stopped || part.spent();
+                return whole.work.isStopped() || part.spent();
             }
 
             @Override
             public boolean spentAfter(int asks) {
-                return whole.stopped || part.spentAfter(asks);
+                return whole.work.isStopped() || part.spentAfter(asks);
             }
 
             @Override
             public Ending cause() {
-                return whole.stopped ? Ending.STOPPED : part.cause();
+                return whole.work.isStopped() ? Ending.STOPPED : part.cause();
             }
 
             @Override
@@ -103,36 +90,28 @@ final class CutSearch implements Effort {
     }
 
     void stop() {
-        stopped = true;
+        work.stop();
     }
 
     boolean isStopped() {
-        return stopped;
+        return work.isStopped();
     }
 
     /** How far it has come, in words. */
     String progress() {
-        return "%d s, %s".formatted(TimeUnit.NANOSECONDS.toSeconds(System.nanoTime() - began), progress);
+        return "%d s, %s".formatted(work.seconds(), progress);
     }
 
     boolean await(long milliseconds) {
-        try {
-            return done.await(milliseconds, TimeUnit.MILLISECONDS);
-        } catch (InterruptedException stoppedWaiting) {
-            Thread.currentThread().interrupt();
-            return false;
-        }
+        return work.await(milliseconds);
     }
 
     boolean isDone() {
-        return done.getCount() == 0;
+        return work.isDone();
     }
 
     /** What was found; empty while it runs. A fault in the search is thrown here. */
     Optional<CuttingPlan> found() {
-        fault.ifPresent(ours -> {
-            throw ours;
-        });
-        return found;
+        return work.found();
     }
 }
