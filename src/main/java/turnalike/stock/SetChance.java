@@ -60,32 +60,44 @@ public final class SetChance {
     private int moreNeeded(double[] masses, double tolerance) {
         double[] sorted = Arrays.copyOf(masses, masses.length);
         Arrays.sort(sorted, 0, count);
-        for (int more = 0; more <= mostMore; more++) {
+        if (anyRunWithin(sorted, 0, count - 1, tolerance)) {
+            return 0;
+        }
+        for (int more = 1; more <= mostMore; more++) {
             int have = count + more;
-            if (more > 0) {
-                insert(sorted, have - 1, masses[have - 1]);
-            }
-            double sum = 0;
-            for (int i = 0; i < have; i++) {
-                sum += sorted[i];
-                if (i >= count) {
-                    sum -= sorted[i - count];
-                }
-                if (i >= count - 1 && sorted[i] - sorted[i - count + 1] <= tolerance * sum / count + 1e-12) {
-                    return more;
-                }
+            int at = insert(sorted, have - 1, masses[have - 1]);
+            // Runs without the new piece were looked at before it came.
+            if (anyRunWithin(sorted, Math.max(0, at - count + 1), Math.min(have - 1, at + count - 1), tolerance)) {
+                return more;
             }
         }
         return mostMore + 1;
     }
 
-    private static void insert(double[] sorted, int filled, double mass) {
+    private boolean anyRunWithin(double[] sorted, int first, int last, double tolerance) {
+        double sum = 0;
+        for (int i = first; i < first + count - 1; i++) {
+            sum += sorted[i];
+        }
+        for (int least = first; least <= last - count + 1; least++) {
+            double greatest = sorted[least + count - 1];
+            sum += greatest;
+            if (greatest - sorted[least] <= tolerance * sum / count + 1e-12) {
+                return true;
+            }
+            sum -= sorted[least];
+        }
+        return false;
+    }
+
+    private static int insert(double[] sorted, int filled, double mass) {
         int at = filled;
         while (at > 0 && sorted[at - 1] > mass) {
             sorted[at] = sorted[at - 1];
             at--;
         }
         sorted[at] = mass;
+        return at;
     }
 
     /** {@return how many pieces more than the set are looked at} */
