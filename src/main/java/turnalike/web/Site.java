@@ -17,10 +17,12 @@ import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.io.EofException;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.StoreException;
+import turnalike.language.Language;
 import turnalike.units.Problem;
 import turnalike.web.bench.BenchFeature;
 import turnalike.web.copy.CopyFeature;
 import turnalike.web.help.HelpFeature;
+import turnalike.web.help.LanguageFeature;
 import turnalike.web.job.DragFeature;
 import turnalike.web.job.EditFeature;
 import turnalike.web.job.FileFeature;
@@ -123,6 +125,7 @@ public final class Site implements AutoCloseable {
                 new WoodFeature(store, pages, plans),
                 new SheetsFeature(store, pages, plans),
                 new HelpFeature(pages),
+                new LanguageFeature(),
                 new BenchFeature(store, pages, plans)));
         reach.sharing().ifPresent(sharing -> features.add(new LanFeature(sharing, pages, opened::addresses)));
         Gate gate = new Gate(opened::hosts);
@@ -148,7 +151,8 @@ public final class Site implements AutoCloseable {
 
     /** Begins to make the first edits as quick as later ones, beside whatever else goes on; in the end, how many it made. */
     public CompletableFuture<Integer> rehearse() {
-        return PageWarmUp.begin(pages, new Shell("", "", assets, Optional.empty()), DemoJob.text(), REHEARSED_EDITS);
+        return PageWarmUp.begin(
+                pages, new Shell("", "", assets, Language.ENGLISH, Optional.empty()), DemoJob.text(), REHEARSED_EDITS);
     }
 
     /** The port is known only when it is open. */

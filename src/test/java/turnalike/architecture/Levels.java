@@ -20,6 +20,7 @@ final class Levels {
     static final Map<String, Integer> FEATURES = new TreeMap<>(Map.ofEntries(
             Map.entry("units", 0),
             Map.entry("effort", 0),
+            Map.entry("language", 0),
             Map.entry("outline", 1),
             Map.entry("wood", 1),
             Map.entry("pattern", 2),

@@ -1,6 +1,7 @@
 package turnalike.drawing.svg;
 
 import java.util.Locale;
+import turnalike.language.Speech;
 
 /**
  * One line of lettering.
@@ -12,6 +13,10 @@ import java.util.Locale;
  */
 public record TextLine(Lettering lettering, double xMm, double yMm, Anchor anchor, boolean upright, String text)
         implements Shape {
+    public TextLine {
+        text = Speech.of(text);
+    }
+
     /** Which part of a line of lettering stands at its place. */
     public enum Anchor {
         START,

@@ -3,6 +3,7 @@ package turnalike.drawing.svg;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import turnalike.language.Speech;
 
 /** Text broken to a width. */
 public final class TextWrap {
@@ -13,6 +14,12 @@ public final class TextWrap {
 
     /** The text's lines, broken between words; a word wider than the line is broken where it must be. */
     public static List<String> wrap(String text, Lettering lettering, double widthMm) {
+        return lines(Speech.of(text), lettering, widthMm).stream()
+                .map(Speech::done)
+                .toList();
+    }
+
+    private static List<String> lines(String text, Lettering lettering, double widthMm) {
         List<String> out = new ArrayList<>();
         String line = "";
         for (String word : words(text)) {
@@ -52,12 +59,13 @@ public final class TextWrap {
     }
 
     /** The text, or as much of it as fits with dots after it. */
-    public static String cut(String text, Lettering lettering, double widthMm) {
+    public static String cut(String words, Lettering lettering, double widthMm) {
+        String text = Speech.of(words);
         if (lettering.widthMm(text) <= widthMm) {
             return text;
         }
         int fits = fits(text, lettering, widthMm - lettering.widthMm("…"));
-        return text.substring(0, fits).stripTrailing() + "…";
+        return Speech.done(text.substring(0, fits).stripTrailing() + "…");
     }
 
     /** How many chars from the start fit, at least one letter's. */

@@ -7,6 +7,7 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import turnalike.language.Language;
 import turnalike.units.Problem;
 
 /**
@@ -39,7 +40,7 @@ public final class Pages {
 
     /** What goes round a page that answers this request. */
     public Shell shell(Context ctx, String title) {
-        return new Shell(title, Gate.tokenFor(ctx), assets, Tour.of(ctx));
+        return new Shell(title, Gate.tokenFor(ctx), assets, Spoken.by(ctx), Tour.of(ctx));
     }
 
     /** The page as text, made when its turn comes. */
@@ -51,7 +52,8 @@ public final class Pages {
     public String made(Shell shell, String template, Object view) {
         StringOutput out = new StringOutput(32_768);
         engine.render(template, Map.of("shell", shell, "view", view), out);
-        return out.toString();
+        String page = out.toString();
+        return shell.language() == Language.ENGLISH ? page : new HtmlWords(shell.language()::say).of(page);
     }
 
     public void answer(Context ctx, int status, String text) {

@@ -1,6 +1,9 @@
 package turnalike.web.kit;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import turnalike.language.Language;
 
 /**
  * What every page has round it.
@@ -8,11 +11,17 @@ import java.util.Optional;
  * @param title of the page, without the program's name
  * @param token for its forms
  * @param assets the address of each file it loads
+ * @param language it is in
  * @param tour the walk through the first job, where this browser is on one
  */
-public record Shell(String title, String token, Assets assets, Optional<Tour> tour) {
+public record Shell(String title, String token, Assets assets, Language language, Optional<Tour> tour) {
     /** The address of a file. */
     public String asset(String name) {
         return assets.address(name);
+    }
+
+    /** The languages that the page could be in instead. */
+    public List<Language> otherLanguages() {
+        return Arrays.stream(Language.values()).filter(each -> each != language).toList();
     }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import turnalike.job.Plan;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
+import turnalike.language.Speech;
 import turnalike.sheets.Paper;
 import turnalike.sheets.PlanDxf;
 import turnalike.sheets.PlanSheet;
@@ -18,6 +19,7 @@ import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.JobSteps;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
+import turnalike.web.kit.Spoken;
 
 /** The sheets of a plan, as PDF and SVG. */
 public final class SheetsFeature implements Feature {
@@ -98,7 +100,7 @@ public final class SheetsFeature implements Feature {
     private static Offer offer(PlanSheet kind, Plan plan) {
         List<OnPaper> papers = PAPERS.stream()
                 .map(paper -> {
-                    Sheet sheet = kind.of(plan, paper);
+                    Sheet sheet = kind.of(plan, paper); // its pages are counted, not read
                     return new OnPaper(paper.label(), sheet.pageCount(), sheet.fileNames());
                 })
                 .toList();
@@ -132,6 +134,10 @@ public final class SheetsFeature implements Feature {
     private byte[] bytes(Context ctx, String name) {
         KeptJob kept = JobAddress.job(ctx, store);
         Plan plan = plans.patient(kept.id(), kept.text());
+        return Speech.in(Spoken.by(ctx), () -> bytes(plan, name));
+    }
+
+    private static byte[] bytes(Plan plan, String name) {
         return PlanSheet.of(plan).stream()
                 .flatMap(kind -> PAPERS.stream().map(paper -> kind.of(plan, paper)))
                 .flatMap(sheet -> sheet.file(name).stream())

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import turnalike.job.original.OriginalKind;
 import turnalike.job.original.OriginalWish;
+import turnalike.language.Language;
 import turnalike.trace.Snap;
 import turnalike.units.UnitSystem;
 import turnalike.web.kit.Assets;
@@ -32,7 +33,8 @@ class CopyRunTest {
     private static String page(CopyRun run) {
         Assets assets = new Assets();
         CopyView view = new CopyView(CopyPurpose.NEW_JOB, Optional.empty(), FORM, Optional.of(run), List.of());
-        return new Pages(assets).made(new Shell("", "", assets, Optional.empty()), "copy/run.jte", view);
+        return new Pages(assets)
+                .made(new Shell("", "", assets, Language.ENGLISH, Optional.empty()), "copy/run.jte", view);
     }
 
     @Test

@@ -1,0 +1,260 @@
+package turnalike.language;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * English lines and what to say for them. In the file an entry is an English line and, on the next, after a tab, its translation. In both
+ * {@code #} stands for a figure and {@code *} for any words, which are looked up in turn; a translation that needs them in another order
+ * numbers them: {@code #2}, {@code *1}. A line that has no entry is looked up by its sentences and clauses.
+ */
+final class Catalogue {
+    /** Lines kept that were put together already; a shop's page has some two thousand. */
+    private static final int REMEMBERED = 20_000;
+
+    private static final Pattern SLOT = Pattern.compile("([#*])(\\d?)");
+    private static final Pattern LETTERS = Pattern.compile("\\p{L}{2}");
+    private static final Pattern BREAKS = Pattern.compile("(?<=[.;:,?!]) | (?=[(–·])|(?<=\\)) ");
+    private static final Map<Language, Catalogue> READ = new ConcurrentHashMap<>();
+
+    private final Map<String, String> entries = new HashMap<>();
+    private final List<Shaped> shaped = new ArrayList<>();
+    private final Map<String, Optional<String>> frames = new ConcurrentHashMap<>();
+
+    /** An entry with any words in it. */
+    private record Shaped(Pattern english, String translation) {}
+
+    Catalogue(String text) {
+        String english = "";
+        for (String line : text.lines().toList()) {
+            if (line.startsWith("\t")) {
+                add(english, line.strip());
+            } else if (!line.isBlank() && !line.startsWith("//")) {
+                english = line.strip();
+            }
+        }
+    }
+
+    static Catalogue of(Language language) {
+        return READ.computeIfAbsent(language, Catalogue::read);
+    }
+
+    private static Catalogue read(Language language) {
+        String name = language.code() + ".txt";
+        try (InputStream in = Catalogue.class.getResourceAsStream("/turnalike/language/" + name)) {
+            if (in == null) {
+                throw new IllegalStateException("no catalogue " + name);
+            }
+            return new Catalogue(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private void add(String english, String translation) {
+        entries.put(english, translation);
+        if (english.contains("*")) {
+            StringBuilder pattern = new StringBuilder();
+            Matcher slots = Pattern.compile("\\*").matcher(english);
+            int from = 0;
+            while (slots.find()) {
+                pattern.append(Pattern.quote(english.substring(from, slots.start())))
+                        .append("(.+?)");
+                from = slots.end();
+            }
+            pattern.append(Pattern.quote(english.substring(from)));
+            shaped.add(new Shaped(Pattern.compile(pattern.toString()), translation));
+        }
+    }
+
+    /** {@return the English lines that have a translation} */
+    List<String> english() {
+        return entries.keySet().stream().sorted().toList();
+    }
+
+    /** {@return the translation; what is not known stays, its figures written with a comma} */
+    String say(String english) {
+        return find(english).orElseGet(() -> Figures.localised(english));
+    }
+
+    /** {@return the translation of the whole line; empty where a part that has words is not known} */
+    Optional<String> find(String english) {
+        String line = english.strip();
+        if (line.isEmpty()) {
+            return Optional.of(english);
+        }
+        Figures figures = Figures.of(line);
+        if (!LETTERS.matcher(figures.frame()).find()) {
+            return Optional.of(around(english, line, Figures.localised(line)));
+        }
+        return frame(figures.frame()).map(found -> around(english, line, filled(found, figures.figures())));
+    }
+
+    private static String around(String english, String line, String said) {
+        int at = english.indexOf(line);
+        return english.substring(0, at) + said + english.substring(at + line.length());
+    }
+
+    /** The translation with {@code #1}, {@code #2} … for the figures of the line, whichever way it was put together. */
+    private Optional<String> frame(String frame) {
+        Optional<String> known = frames.get(frame);
+        if (known == null) {
+            known = whole(frame).or(() -> lowered(frame)).or(() -> parts(frame));
+            if (frames.size() > REMEMBERED) {
+                frames.clear();
+            }
+            frames.put(frame, known);
+        }
+        return known;
+    }
+
+    private Optional<String> whole(String frame) {
+        String exactly = entries.get(frame);
+        if (exactly != null && !frame.contains("*")) {
+            return Optional.of(numbered(exactly, 0));
+        }
+        for (Shaped each : shaped) {
+            Matcher found = each.english().matcher(frame);
+            if (found.matches()) {
+                return Optional.of(withWords(each.translation(), frame, found));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<String> lowered(String frame) {
+        int first = frame.codePointAt(0);
+        if (!Character.isUpperCase(first)) {
+            return Optional.empty();
+        }
+        String lower = Character.toString(Character.toLowerCase(first)) + frame.substring(Character.charCount(first));
+        return whole(lower).map(said -> Character.toUpperCase(said.charAt(0)) + said.substring(1));
+    }
+
+    /** Each sentence by itself, else each clause; all or none. */
+    private Optional<String> parts(String frame) {
+        Matcher breaks = BREAKS.matcher(frame);
+        while (breaks.find()) {
+            String head = frame.substring(0, breaks.start());
+            String tail = frame.substring(breaks.end());
+            Optional<String> first = part(head, 0);
+            if (first.isPresent()) {
+                Optional<String> rest = frame(tail).or(() -> wordless(tail)).map(said -> shifted(said, count(head)));
+                if (rest.isPresent()) {
+                    return Optional.of(first.get() + " " + rest.get());
+                }
+            }
+        }
+        return bared(frame);
+    }
+
+    private Optional<String> part(String text, int before) {
+        return whole(text)
+                .or(() -> lowered(text))
+                .or(() -> bared(text))
+                .or(() -> wordless(text))
+                .map(said -> shifted(said, before));
+    }
+
+    /** Without the stop at its end or the brackets round it. */
+    private Optional<String> bared(String text) {
+        if (text.length() > 2 && text.startsWith("(") && text.endsWith(")")) {
+            return frame(text.substring(1, text.length() - 1)).map(said -> "(" + said + ")");
+        }
+        char last = text.charAt(text.length() - 1);
+        if (text.length() > 1 && ".,;:?!".indexOf(last) >= 0) {
+            return part(text.substring(0, text.length() - 1), 0).map(said -> said + last);
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<String> wordless(String text) {
+        return LETTERS.matcher(text).find() ? Optional.empty() : Optional.of(numbered(text, 0));
+    }
+
+    private String withWords(String translation, String frame, Matcher found) {
+        List<String> said = new ArrayList<>();
+        for (int i = 1; i <= found.groupCount(); i++) {
+            String words = found.group(i);
+            int before = count(frame.substring(0, found.start(i)));
+            said.add(shifted(frame(words).orElseGet(() -> numbered(words, 0)), before));
+        }
+        // The entry's own figures are those of the line that stand outside the words.
+        List<Integer> own = new ArrayList<>();
+        int figure = 0;
+        for (int at = 0; at < frame.length(); at++) {
+            if (frame.charAt(at) == '#') {
+                figure++;
+                if (!inWords(found, at)) {
+                    own.add(figure);
+                }
+            }
+        }
+        int[] next = new int[2];
+        return SLOT.matcher(translation).replaceAll(slot -> {
+            boolean isFigure = slot.group(1).equals("#");
+            int at = slot.group(2).isEmpty() ? next[isFigure ? 0 : 1]++ : Integer.parseInt(slot.group(2)) - 1;
+            return Matcher.quoteReplacement(isFigure ? "#" + (char) (own.get(at) + BASE) : said.get(at));
+        });
+    }
+
+    /** Within the program a figure's number is one letter, so that a digit beside it is no part of it. */
+    private static final char BASE = '\uE000';
+
+    private static boolean inWords(Matcher found, int at) {
+        for (int i = 1; i <= found.groupCount(); i++) {
+            if (at >= found.start(i) && at < found.end(i)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static int count(String frame) {
+        return (int) frame.chars().filter(letter -> letter == '#').count();
+    }
+
+    private static String numbered(String translation, int before) {
+        int[] next = new int[1];
+        return SLOT.matcher(translation).replaceAll(slot -> {
+            if (slot.group(1).equals("*")) {
+                return Matcher.quoteReplacement(slot.group());
+            }
+            int at = slot.group(2).isEmpty() ? ++next[0] : Integer.parseInt(slot.group(2));
+            return "#" + (char) (at + before + BASE);
+        });
+    }
+
+    private static String shifted(String said, int before) {
+        StringBuilder out = new StringBuilder(said.length());
+        for (int i = 0; i < said.length(); i++) {
+            char letter = said.charAt(i);
+            out.append(letter >= BASE && letter < BASE + 1000 ? (char) (letter + before) : letter);
+        }
+        return out.toString();
+    }
+
+    private static String filled(String said, List<String> figures) {
+        StringBuilder out = new StringBuilder(said.length() + 8 * figures.size());
+        for (int i = 0; i < said.length(); i++) {
+            char letter = said.charAt(i);
+            boolean numbered = letter == '#' && i + 1 < said.length() && said.charAt(i + 1) > BASE;
+            if (numbered) {
+                out.append(Figures.withComma(figures.get(said.charAt(++i) - BASE - 1)));
+            } else {
+                out.append(letter);
+            }
+        }
+        return out.toString();
+    }
+}

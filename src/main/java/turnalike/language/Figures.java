@@ -1,0 +1,47 @@
+package turnalike.language;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The figures in a line, told apart from its words, so that one entry of a catalogue serves a line with any figures.
+ *
+ * @param frame the line with {@code #} for each figure
+ * @param figures as they stood, in order
+ */
+record Figures(String frame, List<String> figures) {
+    /** {@code 12}, {@code 1,234.5}, {@code 3/8}, {@code 1 3/4}. */
+    private static final Pattern FIGURE = Pattern.compile("\\d+ \\d+/\\d+|\\d+/\\d+|\\d+(?:,\\d{3})*(?:\\.\\d+)?");
+
+    private static final Pattern THOUSANDS = Pattern.compile("\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?");
+
+    Figures {
+        figures = List.copyOf(figures);
+    }
+
+    static Figures of(String line) {
+        Matcher found = FIGURE.matcher(line);
+        StringBuilder frame = new StringBuilder();
+        List<String> figures = new ArrayList<>();
+        while (found.find()) {
+            figures.add(found.group());
+            found.appendReplacement(frame, "#");
+        }
+        return new Figures(found.appendTail(frame).toString(), figures);
+    }
+
+    /** {@return the figure with a comma before its decimals and a point between its thousands} */
+    static String withComma(String figure) {
+        if (THOUSANDS.matcher(figure).matches()) {
+            return figure.replace(',', '\0').replace('.', ',').replace('\0', '.');
+        }
+        return figure.replace('.', ',');
+    }
+
+    /** {@return the line as it was, its figures with a comma before the decimals} */
+    static String localised(String line) {
+        return FIGURE.matcher(line).replaceAll(found -> Matcher.quoteReplacement(withComma(found.group())));
+    }
+}

@@ -1,0 +1,92 @@
+package turnalike.web.kit;
+
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The words of a page, each put into another language where it stands: text between tags and what is read out or shown of a tag. Reads only what our own
+ * templates write, whole pages and parts alike, which a parser of documents would take for broken.
+ */
+public final class HtmlWords {
+    private static final Pattern TAG =
+            Pattern.compile("<(/?)([a-zA-Z][a-zA-Z0-9]*)((?:[^<>\"']|\"[^\"]*\"|'[^']*')*)>|<!--.*?-->|<![^>]*>");
+    private static final Pattern SAID =
+            Pattern.compile("( (?:title|placeholder|aria-label|aria-valuetext|alt|data-say)=)\"([^\"]*)\"");
+
+    /** What is typed or worked with is the person's own. */
+    private static final Set<String> LEFT_ALONE = Set.of("script", "style", "textarea", "code", "kbd");
+
+    private final UnaryOperator<String> say;
+
+    public HtmlWords(UnaryOperator<String> say) {
+        this.say = say;
+    }
+
+    public String of(String html) {
+        StringBuilder out = new StringBuilder(html.length() + html.length() / 8);
+        Matcher tag = TAG.matcher(html);
+        int from = 0;
+        while (tag.find(from)) {
+            text(html.substring(from, tag.start()), out);
+            from = tag.end();
+            String name = tag.group(2) == null ? "" : tag.group(2);
+            if (name.isEmpty() || !tag.group(1).isEmpty()) {
+                out.append(tag.group());
+                continue;
+            }
+            attributes(tag.group(), out);
+            if (LEFT_ALONE.contains(name) || tag.group(3).contains(" translate=\"no\"")) {
+                int end = html.indexOf("</" + name + ">", from);
+                end = end < 0 ? html.length() : end;
+                out.append(html, from, end);
+                from = end;
+            }
+        }
+        text(html.substring(from), out);
+        return out.toString();
+    }
+
+    private void text(String text, StringBuilder out) {
+        out.append(text.isBlank() ? text : escaped(say.apply(plain(text))));
+    }
+
+    private void attributes(String tag, StringBuilder out) {
+        if (tag.indexOf('"') < 0) {
+            out.append(tag);
+            return;
+        }
+        out.append(SAID.matcher(tag)
+                .replaceAll(found -> Matcher.quoteReplacement(
+                        found.group(1) + '"' + escaped(say.apply(plain(found.group(2)))) + '"')));
+    }
+
+    private static String plain(String text) {
+        if (text.indexOf('&') < 0) {
+            return text;
+        }
+        return text.replace("&lt;", "<")
+                .replace("&gt;", ">")
+                .replace("&quot;", "\"")
+                .replace("&#34;", "\"")
+                .replace("&#39;", "'")
+                .replace("&nbsp;", "\u00a0")
+                .replace("&amp;", "&");
+    }
+
+    private static String escaped(String text) {
+        StringBuilder out = new StringBuilder(text.length() + 8);
+        for (int i = 0; i < text.length(); i++) {
+            switch (text.charAt(i)) {
+                case '&' -> out.append("&amp;");
+                case '<' -> out.append("&lt;");
+                case '>' -> out.append("&gt;");
+                case '"' -> out.append("&#34;");
+                case '\u00a0' -> out.append("&nbsp;");
+                default -> out.append(text.charAt(i));
+            }
+        }
+        return out.toString();
+    }
+}
