@@ -34,6 +34,8 @@ import turnalike.cli.store.LogCommand;
 import turnalike.cli.store.RedoCommand;
 import turnalike.cli.store.UndoCommand;
 import turnalike.cli.trace.TraceCommand;
+import turnalike.language.Language;
+import turnalike.language.Speech;
 import turnalike.units.Problem;
 
 /** The command line as a whole: which commands there are, and the one place where trouble becomes a line and an exit code. */
@@ -90,6 +92,14 @@ public final class Program implements Runnable, PageServer.Provider {
             description = "When the input has several problems, print them all, a line each, not only the first.")
     private boolean everyProblem;
 
+    @Option(
+            names = "--language",
+            scope = ScopeType.INHERIT,
+            paramLabel = "LANGUAGE",
+            converter = SheetLanguage.class,
+            description = "The language of the sheets that are written: en or de; the lines printed here stay English.")
+    private Language language = Language.ENGLISH;
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -113,6 +123,16 @@ public final class Program implements Runnable, PageServer.Provider {
         }
     }
 
+    /** {@code de}: a language by its code. */
+    static final class SheetLanguage implements CommandLine.ITypeConverter<Language> {
+        @Override
+        public Language convert(String code) {
+            return Language.find(code)
+                    .orElseThrow(() -> new CommandLine.TypeConversionException(
+                            "'" + code + "' is no language of the sheets; give en or de"));
+        }
+    }
+
     /** Without a command: the page. */
     @Override
     public void run() {
@@ -133,6 +153,8 @@ public final class Program implements Runnable, PageServer.Provider {
                 .setCaseInsensitiveEnumValuesAllowed(true)
                 .setParameterExceptionHandler((trouble, args) -> wrongArguments(trouble))
                 .setExecutionExceptionHandler((trouble, command, parsed) -> program.tell(trouble, command));
+        line.setExecutionStrategy(
+                parsed -> Speech.in(program.language, () -> new CommandLine.RunLast().execute(parsed)));
         return line.execute(arguments.toArray(String[]::new));
     }
 

@@ -23,6 +23,9 @@ final class Catalogue {
     private static final int REMEMBERED = 20_000;
 
     private static final Pattern SLOT = Pattern.compile("([#*])(\\d?)");
+    /** Any words: a name or a few, no sentences. */
+    private static final String ANY = "([^.;:!?]{1,60}?)";
+
     private static final Pattern LETTERS = Pattern.compile("\\p{L}{2}");
     private static final Pattern BREAKS = Pattern.compile("(?<=[.;:,?!]) | (?=[(–·])|(?<=\\)) ");
     private static final Map<Language, Catalogue> READ = new ConcurrentHashMap<>();
@@ -69,7 +72,7 @@ final class Catalogue {
             int from = 0;
             while (slots.find()) {
                 pattern.append(Pattern.quote(english.substring(from, slots.start())))
-                        .append("(.+?)");
+                        .append(ANY);
                 from = slots.end();
             }
             pattern.append(Pattern.quote(english.substring(from)));
@@ -80,6 +83,11 @@ final class Catalogue {
     /** {@return the English lines that have a translation} */
     List<String> english() {
         return entries.keySet().stream().sorted().toList();
+    }
+
+    /** {@return the translation of that entry, its slots as they are written} */
+    Optional<String> exactly(String english) {
+        return Optional.ofNullable(entries.get(english));
     }
 
     /** {@return the translation; what is not known stays, its figures written with a comma} */

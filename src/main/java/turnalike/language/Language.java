@@ -40,6 +40,11 @@ public enum Language {
         return this == ENGLISH ? english : Catalogue.of(this).say(english);
     }
 
+    /** {@return the translation of a line to the letter, {@code *} and all; empty where the catalogue has no such line} */
+    public Optional<String> translation(String english) {
+        return this == ENGLISH ? Optional.empty() : Catalogue.of(this).exactly(english);
+    }
+
     /** {@return whether all of the words in a line are translated; figures alone always are} */
     public boolean knows(String english) {
         return this == ENGLISH || Catalogue.of(this).find(english).isPresent();

@@ -1,8 +1,11 @@
 package turnalike.language;
 
-import java.util.HashSet;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,8 +18,8 @@ public final class Speech {
 
     private final Language language;
 
-    /** Lines that are in the language already: what was broken to a width is handed on line by line. */
-    private final Set<String> said = new HashSet<>();
+    /** Lines that are in the language already, and whether as a whole: what was broken to a width is handed on line by line. */
+    private final Map<String, Boolean> said = new HashMap<>();
 
     private Speech(Language language) {
         this.language = language;
@@ -24,11 +27,25 @@ public final class Speech {
 
     /** {@return what the work gives, done in that language} */
     public static <T> T in(Language language, Supplier<T> work) {
-        if (language == Language.ENGLISH) {
-            return work.get();
-        }
+        return with(new Speech(language), work);
+    }
+
+    /** {@return every line that the work has to say, in English, before it is broken to a width} */
+    public static Set<String> heardIn(Runnable work) {
+        Speech listening = new Speech(Language.ENGLISH);
+        with(listening, () -> {
+            work.run();
+            return listening;
+        });
+        return listening.said.entrySet().stream()
+                .filter(Map.Entry::getValue)
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private static <T> T with(Speech speech, Supplier<T> work) {
         Speech before = NOW.get();
-        NOW.set(new Speech(language));
+        NOW.set(speech);
         try {
             return work.get();
         } finally {
@@ -43,11 +60,11 @@ public final class Speech {
     /** {@return the words in the language that is being drawn in} */
     public static String of(String words) {
         Speech now = NOW.get();
-        if (now == null || now.said.contains(words)) {
+        if (now == null || now.said.containsKey(words)) {
             return words;
         }
         String out = now.language.say(words);
-        now.said.add(out);
+        now.said.put(out, true);
         return out;
     }
 
@@ -55,7 +72,7 @@ public final class Speech {
     public static String done(String line) {
         Speech now = NOW.get();
         if (now != null) {
-            now.said.add(line);
+            now.said.putIfAbsent(line, false);
         }
         return line;
     }

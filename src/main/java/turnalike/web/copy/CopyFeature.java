@@ -86,7 +86,7 @@ public final class CopyFeature implements Feature {
                     case "letter" -> Paper.LETTER;
                     default -> throw Refusal.notFound("that sheet");
                 };
-        Attachment.send(ctx, PhotoSheets.of(SHEET_PAGES, paper));
+        Attachment.send(ctx, () -> PhotoSheets.of(SHEET_PAGES, paper));
     }
 
     private Optional<KeptJob> job(Context ctx, CopyPurpose purpose) {

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import java.util.TreeMap;
 import java.util.zip.GZIPOutputStream;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.Typeface;
+import turnalike.language.Language;
 
 /**
  * The files a page loads: ours by name and no others, read once. No path a browser sends ever reaches a disk or the class path, and an
@@ -52,6 +54,9 @@ public final class Assets implements Feature {
         put("match.js", "text/javascript; charset=utf-8");
         put("bench.css", "text/css; charset=utf-8");
         put("bench.js", "text/javascript; charset=utf-8");
+        List.copyOf(assets.keySet()).stream()
+                .filter(name -> name.endsWith(".js"))
+                .forEach(this::translate);
         put("icon.svg", "image/svg+xml");
         assets.put("htmx.js", new Asset(resource(HTMX), "text/javascript; charset=utf-8"));
         assets.put("drawing.css", new Asset(Svg.css().getBytes(StandardCharsets.UTF_8), "text/css; charset=utf-8"));
@@ -63,6 +68,27 @@ public final class Assets implements Feature {
     /** Adds a file of {@code resources/turnalike/web}. */
     void put(String name, String type) {
         assets.put(name, new Asset(resource("/turnalike/web/" + name), type));
+    }
+
+    /** What a script says, in every other language. */
+    private void translate(String name) {
+        String script = new String(Objects.requireNonNull(assets.get(name)).bytes, StandardCharsets.UTF_8);
+        for (Language language : Language.values()) {
+            if (language != Language.ENGLISH) {
+                byte[] said = ScriptWords.in(language, script).getBytes(StandardCharsets.UTF_8);
+                assets.put(in(language, name), new Asset(said, "text/javascript; charset=utf-8"));
+            }
+        }
+    }
+
+    private static String in(Language language, String name) {
+        return language.code() + "-" + name;
+    }
+
+    /** Where the file is served that speaks that language. */
+    String address(String name, Language language) {
+        String spoken = in(language, name);
+        return address(assets.containsKey(spoken) ? spoken : name);
     }
 
     /** Where the file is served. */

@@ -2,6 +2,8 @@ package turnalike.web.kit;
 
 import io.javalin.http.Context;
 import java.io.InputStream;
+import java.util.function.Supplier;
+import turnalike.language.Speech;
 import turnalike.sheets.Sheet;
 
 /** A file that the browser keeps instead of showing it. */
@@ -23,8 +25,9 @@ public final class Attachment {
         head(ctx, name, type).result(in);
     }
 
-    /** Answers with the sheet as a PDF. */
-    public static void send(Context ctx, Sheet sheet) {
+    /** Answers with the sheet as a PDF, made in the language of who asks. */
+    public static void send(Context ctx, Supplier<Sheet> made) {
+        Sheet sheet = Speech.in(Spoken.by(ctx), made);
         send(ctx, sheet.name() + ".pdf", "application/pdf", sheet.pdf());
     }
 

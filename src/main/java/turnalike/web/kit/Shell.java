@@ -17,7 +17,7 @@ import turnalike.language.Language;
 public record Shell(String title, String token, Assets assets, Language language, Optional<Tour> tour) {
     /** The address of a file. */
     public String asset(String name) {
-        return assets.address(name);
+        return assets.address(name, language);
     }
 
     /** The languages that the page could be in instead. */

@@ -14,7 +14,6 @@ import turnalike.job.pieces.MatchJob;
 import turnalike.job.set.SetMatch;
 import turnalike.sheets.Paper;
 import turnalike.sheets.SetSheets;
-import turnalike.sheets.Sheet;
 import turnalike.units.Problem;
 import turnalike.web.kit.Attachment;
 import turnalike.web.kit.Feature;
@@ -74,7 +73,7 @@ public final class MatchFeature implements Feature {
         SetMatch set = searches.find(kept)
                 .flatMap(SetSearch::found)
                 .orElseThrow(() -> Refusal.notFound("a set of these pieces"));
-        Sheet sheet = Stream.of(Paper.A4, Paper.LETTER)
+        Attachment.send(ctx, () -> Stream.of(Paper.A4, Paper.LETTER)
                 .map(paper -> SetSheets.record(
                         kept.text().job().title(),
                         Papers.today(),
@@ -83,8 +82,7 @@ public final class MatchFeature implements Feature {
                         paper))
                 .filter(each -> each.name().equals(name))
                 .findFirst()
-                .orElseThrow(() -> Refusal.notFound("that sheet"));
-        Attachment.send(ctx, sheet);
+                .orElseThrow(() -> Refusal.notFound("that sheet")));
     }
 
     /** Shaded, it is far longer than the rest of the page: fetched when it is looked at. */

@@ -201,6 +201,6 @@ public final class PiecesFeature implements Feature {
         ControlReport report = view.report().orElseThrow(() -> Refusal.notFound("that chart"));
         ControlSheet.Heading heading = new ControlSheet.Heading(
                 PiecesView.chartTitle(view.title(), report), Papers.today(), report.shownUnit(), view.column());
-        Attachment.send(ctx, ControlSheet.of(report.shown(), heading, report.sentences(), paper));
+        Attachment.send(ctx, () -> ControlSheet.of(report.shown(), heading, report.sentences(), paper));
     }
 }

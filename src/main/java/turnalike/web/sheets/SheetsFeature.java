@@ -82,8 +82,9 @@ public final class SheetsFeature implements Feature {
     private void show(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
         Plan plan = plans.patient(kept.id(), kept.text());
-        List<Offer> offers =
-                PlanSheet.of(plan).stream().map(kind -> offer(kind, plan)).toList();
+        List<Offer> offers = Speech.in(
+                Spoken.by(ctx),
+                () -> PlanSheet.of(plan).stream().map(kind -> offer(kind, plan)).toList());
         pages.show(
                 ctx,
                 200,
@@ -100,7 +101,7 @@ public final class SheetsFeature implements Feature {
     private static Offer offer(PlanSheet kind, Plan plan) {
         List<OnPaper> papers = PAPERS.stream()
                 .map(paper -> {
-                    Sheet sheet = kind.of(plan, paper); // its pages are counted, not read
+                    Sheet sheet = kind.of(plan, paper);
                     return new OnPaper(paper.label(), sheet.pageCount(), sheet.fileNames());
                 })
                 .toList();

@@ -18,7 +18,6 @@ import turnalike.job.price.InvoiceFile;
 import turnalike.job.price.PriceReport;
 import turnalike.sheets.Paper;
 import turnalike.sheets.QuoteSheet;
-import turnalike.sheets.Sheet;
 import turnalike.stock.boards.CuttingPlan;
 import turnalike.units.Problem;
 import turnalike.web.kit.Attachment;
@@ -131,11 +130,10 @@ final class PriceFeature implements Feature {
 
     private void sheet(Context ctx) {
         PriceReport report = quoted(ctx);
-        Sheet sheet = Stream.of(Paper.A4, Paper.LETTER)
+        Attachment.send(ctx, () -> Stream.of(Paper.A4, Paper.LETTER)
                 .map(paper -> QuoteSheet.of(report, Papers.today(), paper))
                 .filter(each -> each.name().equals(ctx.pathParam("file")))
                 .findFirst()
-                .orElseThrow(() -> Refusal.notFound("that sheet"));
-        Attachment.send(ctx, sheet);
+                .orElseThrow(() -> Refusal.notFound("that sheet")));
     }
 }

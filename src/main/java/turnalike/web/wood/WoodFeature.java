@@ -13,7 +13,6 @@ import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.ShopLog;
 import turnalike.sheets.CutSheet;
 import turnalike.sheets.Paper;
-import turnalike.sheets.Sheet;
 import turnalike.stock.boards.CuttingPlan;
 import turnalike.web.job.PlanCache;
 import turnalike.web.kit.Attachment;
@@ -115,12 +114,11 @@ public final class WoodFeature implements Feature {
         String name = ctx.pathParam("file");
         CutSearch search = searches.find(kept).orElseThrow(() -> Refusal.notFound("a cutting of these boards"));
         CuttingPlan plan = search.found().orElseThrow(() -> Refusal.notFound("a cutting of these boards"));
-        Sheet sheet = Stream.of(Paper.A4, Paper.LETTER)
+        Attachment.send(ctx, () -> Stream.of(Paper.A4, Paper.LETTER)
                 .map(paper -> CutSheet.of(search.jobs(), plan, Papers.today(), paper))
                 .filter(each -> each.name().equals(name))
                 .findFirst()
-                .orElseThrow(() -> Refusal.notFound("that sheet"));
-        Attachment.send(ctx, sheet);
+                .orElseThrow(() -> Refusal.notFound("that sheet")));
     }
 
     /** Tells a page how far the search has come, twice a second, until it is done or nobody listens. */

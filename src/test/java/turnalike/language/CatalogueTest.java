@@ -1,0 +1,86 @@
+package turnalike.language;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class CatalogueTest {
+    private static final Catalogue SMALL = new Catalogue("""
+            // a remark
+            # pieces
+            \t# Stück
+
+            # of # kept
+            \tvon #2 sind # da
+            *, # in
+            \t*, # Zoll
+            give the * of *
+            \t*2: * angeben
+            bead
+            \tRundstab
+            length
+            \tLänge
+            it turns
+            \tes dreht sich
+            """);
+
+    @Test
+    void figures_are_put_back_with_a_comma() {
+        assertThat(SMALL.say("1,234.5 pieces")).isEqualTo("1.234,5 Stück");
+        assertThat(SMALL.say("0.5")).isEqualTo("0,5");
+        assertThat(SMALL.say("1 3/8 pieces")).isEqualTo("1 3/8 Stück");
+        assertThat(SMALL.say("12 of 14.5 kept")).isEqualTo("von 14,5 sind 12 da");
+    }
+
+    @Test
+    void words_in_a_line_are_looked_up_and_may_change_places() {
+        assertThat(SMALL.say("bead, 1 1/2 in")).isEqualTo("Rundstab, 1 1/2 Zoll");
+        assertThat(SMALL.say("hub bead 7, 1.5 in")).isEqualTo("hub bead 7, 1,5 Zoll");
+        assertThat(SMALL.say("give the length of bead")).isEqualTo("Rundstab: Länge angeben");
+    }
+
+    @Test
+    void a_line_is_put_together_of_its_sentences() {
+        assertThat(SMALL.say("It turns; 12.5 pieces (bead). 3 of 4 kept"))
+                .isEqualTo("Es dreht sich; 12,5 Stück (Rundstab). von 4 sind 3 da");
+    }
+
+    @Test
+    void what_is_not_known_stays_whole() {
+        assertThat(SMALL.say("It turns; nobody knows 1.5")).isEqualTo("It turns; nobody knows 1,5");
+        assertThat(SMALL.find("It turns; nobody knows")).isEmpty();
+        assertThat(SMALL.find(" 12.25 – 3 ")).isEqualTo(Optional.of(" 12,25 – 3 "));
+        assertThat(SMALL.say("")).isEmpty();
+        assertThat(SMALL.say("#")).isEqualTo("#");
+    }
+
+    /** What was misspelt in a file would show only where it is said. */
+    @Test
+    void every_entry_of_every_language_uses_the_slots_of_its_english() {
+        for (Language language : List.of(Language.GERMAN)) {
+            Catalogue catalogue = Catalogue.of(language);
+            for (String english : catalogue.english()) {
+                String said = catalogue.exactly(english).orElseThrow();
+                assertThat(slots(said)).as(english).isEqualTo(slots(english));
+                assertThatCode(() -> catalogue.say(english.replace("#", "1.5").replace("*", "xyz")))
+                        .as(english)
+                        .doesNotThrowAnyException();
+            }
+        }
+    }
+
+    private static List<Long> slots(String line) {
+        return List.of(
+                line.chars().filter(each -> each == '#').count(),
+                line.chars().filter(each -> each == '*').count());
+    }
+
+    @Test
+    void a_long_line_of_nothing_known_ends() {
+        String line = "wholly unknown, and again; ".repeat(400);
+        assertThat(SMALL.say(line)).isEqualTo(line);
+    }
+}
