@@ -22,12 +22,15 @@ final class Catalogue {
     /** Lines kept that were put together already; a shop's page has some two thousand. */
     private static final int REMEMBERED = 20_000;
 
+    /** A line of more parts than these is a list of somebody's own names. */
+    private static final int MOST_PARTS = 40;
+
     private static final Pattern SLOT = Pattern.compile("([#*])(\\d?)");
     /** Any words: a name or a few, no sentences. */
     private static final String ANY = "([^.;:!?]{1,60}?)";
 
     private static final Pattern LETTERS = Pattern.compile("\\p{L}{2}");
-    private static final Pattern BREAKS = Pattern.compile("(?<=[.;:,?!]) | (?=[(–·])|(?<=\\)) ");
+    private static final Pattern BREAKS = Pattern.compile("(?<=[.;:,?!|·–]) | (?=[(–·|])|(?<=\\)) ");
     private static final Map<Language, Catalogue> READ = new ConcurrentHashMap<>();
 
     private final Map<String, String> entries = new HashMap<>();
@@ -92,7 +95,32 @@ final class Catalogue {
 
     /** {@return the translation; what is not known stays, its figures written with a comma} */
     String say(String english) {
-        return find(english).orElseGet(() -> Figures.localised(english));
+        return find(english).orElseGet(() -> piecemeal(english));
+    }
+
+    /** What is known of a line, longest stretches first, the rest as it is: a turner's own names among our words. */
+    private String piecemeal(String english) {
+        List<Integer> starts = new ArrayList<>(List.of(0));
+        List<Integer> ends = new ArrayList<>();
+        Matcher breaks = BREAKS.matcher(english);
+        while (breaks.find() && starts.size() < MOST_PARTS) {
+            ends.add(breaks.start());
+            starts.add(breaks.end());
+        }
+        ends.add(english.length());
+        StringBuilder out = new StringBuilder();
+        for (int part = 0; part < starts.size(); ) {
+            int last = ends.size() - 1;
+            Optional<String> said = find(english.substring(starts.get(part), ends.get(last)));
+            while (last > part && said.isEmpty()) {
+                last--;
+                said = find(english.substring(starts.get(part), ends.get(last)));
+            }
+            String stretch = english.substring(starts.get(part), ends.get(last));
+            out.append(part == 0 ? "" : " ").append(said.orElseGet(() -> Figures.localised(stretch)));
+            part = last + 1;
+        }
+        return out.toString();
     }
 
     /** {@return the translation of the whole line; empty where a part that has words is not known} */

@@ -49,8 +49,9 @@ class CatalogueTest {
     }
 
     @Test
-    void what_is_not_known_stays_whole() {
-        assertThat(SMALL.say("It turns; nobody knows 1.5")).isEqualTo("It turns; nobody knows 1,5");
+    void what_is_not_known_stays() {
+        assertThat(SMALL.say("nobody knows 1.5: it turns; 1.5 pieces"))
+                .isEqualTo("nobody knows 1,5: es dreht sich; 1,5 Stück");
         assertThat(SMALL.find("It turns; nobody knows")).isEmpty();
         assertThat(SMALL.find(" 12.25 – 3 ")).isEqualTo(Optional.of(" 12,25 – 3 "));
         assertThat(SMALL.say("")).isEmpty();
