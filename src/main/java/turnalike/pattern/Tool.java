@@ -17,7 +17,9 @@ public enum Tool {
     /** Sands what is turned for its shape; tenons and squares are left alone. */
     ABRASIVE("abrasive"),
     /** The chuck, screw or jam chuck itself, as the piece comes into it. */
-    HOLD("hold");
+    HOLD("hold"),
+    /** Takes the spare length off a square end on the bench. */
+    SAW("saw");
 
     private final String text;
 

@@ -197,19 +197,21 @@ public final class BenchCard {
     }
 
     private Flowing calipers() {
+        // From one size to another in sixty-fourths takes more room than in tenths.
+        double finished = content.units() == UnitSystem.INCH ? 38 : 30;
         List<Table.Column> columns = List.of(
                 new Table.Column("set to", 32, Lettering.HEADING, true, false),
                 new Table.Column("", 24, Lettering.BODY, true, false),
-                new Table.Column("finished", 28, Lettering.BODY, true, false),
+                new Table.Column("finished", finished, Lettering.BODY, true, false),
                 new Table.Column("", 4, Lettering.BODY, false, false),
-                new Table.Column("members", widthMm - 88, Lettering.BODY, false, true));
+                new Table.Column("members", widthMm - 60 - finished, Lettering.BODY, false, true));
         List<List<String>> rows = new ArrayList<>();
         UnitSystem units = content.units();
         for (BenchCardContent.Caliper each : content.calipers()) {
             rows.add(List.of(
                     each.opening().format(units),
                     each.opening().format(units.other()),
-                    each.finished().format(units),
+                    each.finished(),
                     "",
                     each.use()));
         }

@@ -60,8 +60,8 @@ public record BenchCardContent(
      * One opening of the calipers.
      *
      * @param opening what they are set to, allowances included
-     * @param finished the diameter that is left when the piece is done
+     * @param finished the diameter that is left when the piece is done, or the least and the greatest of several
      * @param use the members it sizes, as a person reads it: {@code 2 bead, 7 cove}
      */
-    public record Caliper(Length opening, Length finished, String use) {}
+    public record Caliper(Length opening, String finished, String use) {}
 }

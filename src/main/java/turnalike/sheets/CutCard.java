@@ -178,7 +178,9 @@ public final class CutCard {
             y += 7.5;
         }
         String title = "cut %d: %s".formatted(cut.order(), cut.what());
-        Svg picture = drawing.svg(title, shown(cut), cut.from(), cut.to(), sizedAt(cut));
+        Svg picture = cut.strides().isEmpty()
+                ? drawing.svg(title, shown(cut), cut.from(), cut.to(), sizedAt(cut))
+                : drawing.steps(title, cut.strides(), cut.places());
         out.add(Group.at(x, y, picture.shapes()));
         y += picture.height().mm();
         for (String line : TextWrap.wrap(lines(cut), Lettering.LATHE, DRAWING_MM)) {
@@ -229,6 +231,12 @@ public final class CutCard {
         if (cut.phase() == Phase.SIZING && cut.places().size() > 1) {
             // Each is named on the left; from the first to the last would look like one long cut.
             return Article.count(cut.places().size(), "place");
+        }
+        if (cut.strides().size() > 1) {
+            List<String> struck = cut.places().stream()
+                    .map(each -> LengthLabels.bare(each, units))
+                    .toList();
+            return "strikes " + String.join(", ", struck) + " " + units.symbol();
         }
         if (cut.from().equals(cut.to())) {
             return content.pattern()

@@ -23,7 +23,12 @@ import turnalike.units.UnitSystem;
  */
 final class LongSheets {
     private static final double OVERLAP_MM = 12;
-    private static final double HEAD_MM = 16;
+    private static final double HOW_MM = 9;
+    private static final double LINE_MM = 4;
+    /** From the last line of what to do to the strips' labels. */
+    private static final double BELOW_MM = 3;
+
+    private static final int USUAL_LINES = 2;
     private static final double LABEL_MM = 8;
     private static final double JOINT_MM = 14;
     private static final double APART_MM = 4;
@@ -36,13 +41,19 @@ final class LongSheets {
     private final Subject subject;
     private final UnitSystem units;
     private final Paper paper;
+    private final Paper.Format format;
     private final Svg drawing;
+    private final List<String> how;
 
-    private LongSheets(Subject subject, UnitSystem units, Paper paper) {
+    private LongSheets(Subject subject, UnitSystem units, Paper paper, Paper.Format format) {
         this.subject = subject;
         this.units = units;
         this.paper = paper;
+        this.format = format;
         this.drawing = subject.drawing();
+        this.how = subject.how().stream()
+                .flatMap(each -> TextWrap.wrap(each, Lettering.SMALL, wide() - besideMm()).stream())
+                .toList();
     }
 
     /**
@@ -81,26 +92,49 @@ final class LongSheets {
         }
     }
 
-    /** The drawing on landscape pages. Its SVG is the whole of it in one piece. */
+    /**
+     * The drawing on pages that lie or stand, whichever takes fewer: long strips one to a page, or shorter ones several. Where both take as
+     * many, they lie: fewer joints. Its SVG is the whole of it in one piece.
+     */
     static Sheet of(Subject subject, UnitSystem units, Paper paper) {
-        return new LongSheets(subject, units, paper).sheet();
+        LongSheets lying = new LongSheets(subject, units, paper, paper.landscape());
+        LongSheets standing = new LongSheets(subject, units, paper, paper.portrait());
+        boolean lies = lying.holdsOne() && (!standing.holdsOne() || lying.pageCount() <= standing.pageCount());
+        return (lies ? lying : standing).sheet();
     }
 
-    /** Whether a drawing of that height fits on a page between its heading and the check bars. */
+    /** Whether a drawing of that height fits on a page, lying or standing, between its heading and the check bars. */
     static boolean fits(Length height, Paper paper) {
-        return height.mm() + LABEL_MM <= roomMm(paper);
+        return height.mm() + LABEL_MM <= roomMm(paper.portrait(), USUAL_LINES + 1);
     }
 
-    private static double roomMm(Paper paper) {
-        return paper.landscape().height().minus(Paper.MARGIN.times(2)).mm()
-                - HEAD_MM
+    private static double headMm(int lines) {
+        return HOW_MM + LINE_MM * (Math.max(USUAL_LINES, lines) - 1) + BELOW_MM;
+    }
+
+    private static double roomMm(Paper.Format format, int lines) {
+        return format.height().minus(Paper.MARGIN.times(2)).mm()
+                - headMm(lines)
                 - CheckBars.svg().height().mm();
+    }
+
+    private double wide() {
+        return format.width().minus(Paper.MARGIN.times(2)).mm();
+    }
+
+    private boolean holdsOne() {
+        return drawing.height().mm() + LABEL_MM <= roomMm(format, how.size());
+    }
+
+    private int pageCount() {
+        int perPage = perPage();
+        return (strips().size() + perPage - 1) / perPage;
     }
 
     private Sheet sheet() {
         List<Strip> strips = strips();
         int perPage = perPage();
-        int pageCount = (strips.size() + perPage - 1) / perPage;
+        int pageCount = pageCount();
         List<PdfPages.Page> pages = new ArrayList<>();
         for (int page = 0; page < pageCount; page++) {
             List<Strip> here = strips.subList(page * perPage, Math.min(strips.size(), (page + 1) * perPage));
@@ -143,11 +177,11 @@ final class LongSheets {
     private record Joint(int number, Length at) {}
 
     private Length printable() {
-        return paper.landscape().width().minus(Paper.MARGIN.times(2));
+        return format.width().minus(Paper.MARGIN.times(2));
     }
 
     private int perPage() {
-        return Math.max(1, (int) (roomMm(paper) / (drawing.height().mm() + LABEL_MM)));
+        return Math.max(1, (int) (roomMm(format, how.size()) / (drawing.height().mm() + LABEL_MM)));
     }
 
     /**
@@ -200,11 +234,10 @@ final class LongSheets {
     }
 
     private PdfPages.Page page(List<Strip> strips, String pageOf, int stripCount) {
-        Paper.Format format = paper.landscape();
         double margin = Paper.MARGIN.mm();
-        List<Shape> marks = new ArrayList<>(heading(format, pageOf, stripCount));
+        List<Shape> marks = new ArrayList<>(heading(pageOf, stripCount));
         List<PlacedDrawing> placed = new ArrayList<>();
-        double top = margin + HEAD_MM;
+        double top = margin + headMm(how.size());
         for (Strip strip : strips) {
             Length down = Length.ofMm(top + LABEL_MM);
             PlacedDrawing.Window window = new PlacedDrawing.Window(strip.from(), strip.to());
@@ -220,7 +253,7 @@ final class LongSheets {
         return new PdfPages.Page(format, placed);
     }
 
-    private List<Shape> heading(Paper.Format format, String pageOf, int stripCount) {
+    private List<Shape> heading(String pageOf, int stripCount) {
         double left = Paper.MARGIN.mm();
         double right = format.width().minus(Paper.MARGIN).mm();
         double room = right - left - Lettering.STRONG.widthMm(pageOf) - 6;
@@ -228,24 +261,30 @@ final class LongSheets {
         List<Shape> out = new ArrayList<>();
         out.add(TextLine.of(Lettering.HEADING, left, left + 4, title));
         out.add(TextLine.ending(Lettering.STRONG, right, left + 4, pageOf));
-        double beside = 0;
         if (stripCount > 1) {
-            // Each joint may be a hair out, and ten hairs are a line's width: only the whole length shows it.
-            String length = "Joined, end to end: " + subject.length().formatBoth(units);
-            String within = "within %s by a rule, or lay the joints again"
-                    .formatted(subject.within().formatBoth(units));
-            out.add(TextLine.ending(Lettering.STRONG, right, left + 9.4, length));
-            out.add(TextLine.ending(Lettering.SMALL, right, left + 13.4, within));
-            beside = Math.max(Lettering.STRONG.widthMm(length), Lettering.SMALL.widthMm(within)) + 2;
+            out.add(TextLine.ending(Lettering.STRONG, right, left + HOW_MM + 0.4, joined()));
+            out.add(TextLine.ending(Lettering.SMALL, right, left + HOW_MM + LINE_MM + 0.4, within()));
         }
-        List<String> lines = new ArrayList<>();
-        for (String how : subject.how()) {
-            lines.addAll(TextWrap.wrap(how, Lettering.SMALL, right - left - beside));
-        }
-        for (int i = 0; i < lines.size(); i++) {
-            out.add(TextLine.of(Lettering.SMALL, left, left + 9 + 4 * i, lines.get(i)));
+        for (int i = 0; i < how.size(); i++) {
+            out.add(TextLine.of(Lettering.SMALL, left, left + HOW_MM + LINE_MM * i, how.get(i)));
         }
         return out;
+    }
+
+    /** Each joint may be a hair out, and ten hairs are a line's width: only the whole length shows it. */
+    private String joined() {
+        return "Joined, end to end: " + subject.length().formatBoth(units);
+    }
+
+    private String within() {
+        return "within %s by a rule, or lay the joints again"
+                .formatted(subject.within().formatBoth(units));
+    }
+
+    private double besideMm() {
+        return drawing.width().compareTo(printable()) <= 0
+                ? 0
+                : Math.max(Lettering.STRONG.widthMm(joined()), Lettering.SMALL.widthMm(within())) + 2;
     }
 
     private List<Shape> labels(Strip strip, double topMm, int stripCount) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import turnalike.drawing.gauge.MarkingStick;
+import turnalike.job.FinishedSizes;
 import turnalike.job.GivenWords;
 import turnalike.job.Job;
 import turnalike.job.LengthPlan;
@@ -83,11 +84,11 @@ final class PlanSheets {
                 fact("blank, across", size, units),
                 new BenchCardContent.Fact(
                         "weight",
-                        String.format(Locale.ROOT, "%.0f g", plan.solid().mass().grams()),
+                        plan.solid().mass().formatGrams(),
                         String.format(
                                 Locale.ROOT,
-                                "%.1f oz at %.0f kg/m³",
-                                plan.solid().mass().ounces(),
+                                "%s at %.0f kg/m³",
+                                plan.solid().mass().formatOunces(1),
                                 plan.solid().density().kgPerM3())),
                 fact("balance from datum", plan.solid().balance(), units));
     }
@@ -110,7 +111,7 @@ final class PlanSheets {
         return plan.settings().calipers().stream()
                 .map(each -> new BenchCardContent.Caliper(
                         each.opening(),
-                        each.finished(),
+                        FinishedSizes.text(plan, each),
                         each.members().stream()
                                 .map(index ->
                                         plan.job().pattern().placed().get(index).caption())

@@ -19,26 +19,25 @@ public final class StickSheets {
     }
 
     /**
-     * The stick on landscape pages. Its SVG is the whole stick in one piece.
+     * The stick on as few pages as they take. Its SVG is the whole stick in one piece.
      *
      * @param within how far the joined strips may be out from end to end
      */
     public static Sheet of(Pattern pattern, UnitSystem units, MarkingStick.Edge edge, Length within, Paper paper) {
         MarkingStick stick = MarkingStick.of(pattern, units, edge);
-        String how = "Full size; figures in %s from the datum end. Cut along the long dashes; %s,"
-                .formatted(
-                        units == UnitSystem.INCH ? "inches" : "millimetres",
-                        switch (edge) {
-                            case LINES -> "lines that reach the edge are marks";
-                            case NOTCHES -> "cut the notches, which hold the pencil at the marks";
-                        });
+        String how =
+                "Full size; figures in %s from the datum end. Cut along the long dashes; %s, short thick ticks show where to take a diameter (Ø). Lay joint upon joint, line on line."
+                        .formatted(
+                                units == UnitSystem.INCH ? "inches" : "millimetres",
+                                switch (edge) {
+                                    case LINES -> "lines that reach the edge are marks";
+                                    case NOTCHES -> "cut the notches, which hold the pencil at the marks";
+                                });
         return LongSheets.of(
                 new LongSheets.Subject(
                         "marking-stick",
                         "Marking stick: " + pattern.name(),
-                        List.of(
-                                how,
-                                "short thick ticks show where to take a diameter (Ø). Lay joint upon joint, line on line."),
+                        List.of(how),
                         stick.svg(),
                         stick.withoutNames(),
                         stick.datum(),

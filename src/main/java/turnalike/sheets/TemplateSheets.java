@@ -18,7 +18,7 @@ public final class TemplateSheets {
 
     private TemplateSheets() {}
 
-    /** The template on landscape pages; when it is too deep for them, one page that says so. Its SVG is the whole of it in one piece. */
+    /** The template on as few pages as it takes; when it is too deep for them, one page that says so. Its SVG is the whole of it in one piece. */
     public static Sheet of(Pattern pattern, UnitSystem units, Paper paper) {
         return of(pattern, units, StickSheets.WITHIN, paper);
     }
@@ -40,8 +40,7 @@ public final class TemplateSheets {
                         FILE,
                         title,
                         List.of(
-                                "Full size. Glue to card, cut along the thick line, hold the curved edge to the piece with the lathe stopped; on a",
-                                "square member hold it to a flat. Lines to the edge are marks, short ticks diameters (Ø). Lay joint upon joint."),
+                                "Full size. Glue to card, cut along the thick line, hold the curved edge to the piece with the lathe stopped; on a square member hold it to a flat. Lines to the edge are marks, short ticks diameters (Ø). Lay joint upon joint."),
                         drawing,
                         drawing,
                         template.datum(),

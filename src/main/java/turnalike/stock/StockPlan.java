@@ -119,11 +119,11 @@ public record StockPlan(BlankNeed need, Allowances allowances, Spares spares, De
                 "Rough blank's weight",
                 String.format(
                         Locale.ROOT,
-                        "%.1f cm3 x %.1f kg/m3 = %.0f g (%.1f oz)",
+                        "%.1f cm3 x %.1f kg/m3 = %.0f g (%s)",
                         rough().timber().mm3() / 1000,
                         density.kgPerM3(),
                         roughMass().grams(),
-                        roughMass().ounces()),
+                        roughMass().formatOunces(1)),
                 Working.DERIVED,
                 "as sure as the density, which varies by about 10 % within one wood; weigh one to know");
     }

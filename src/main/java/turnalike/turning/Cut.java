@@ -26,6 +26,7 @@ import turnalike.units.Speed;
  * @param caution what to beware of; empty for none
  * @param natural the piece's first natural speed after the cut, where it was reckoned
  * @param why the computed reason for its place in the order, where there is one
+ * @param strides what dividers step: each from the mark that the leg stands in to the one it strikes; none for any other cut
  */
 public record Cut(
         int order,
@@ -39,10 +40,20 @@ public record Cut(
         String what,
         String caution,
         Optional<Speed> natural,
-        Optional<String> why) {
+        Optional<String> why,
+        List<Stride> strides) {
+    /**
+     * One step of the dividers.
+     *
+     * @param from the line that stands
+     * @param to the line it strikes, on either side
+     */
+    public record Stride(Length from, Length to) {}
+
     public Cut {
         places = List.copyOf(places);
         members = List.copyOf(members);
+        strides = List.copyOf(strides);
         if (from.compareTo(to) > 0) {
             throw new IllegalArgumentException(
                     "a cut must not end before it begins, was %s to %s mm".formatted(from.mm(), to.mm()));
@@ -50,16 +61,41 @@ public record Cut(
     }
 
     Cut numbered(int number) {
-        return new Cut(number, phase, tool, setting, from, to, places, members, what, caution, natural, why);
+        return new Cut(number, phase, tool, setting, from, to, places, members, what, caution, natural, why, strides);
     }
 
     Cut withNatural(Speed speed) {
-        return new Cut(order, phase, tool, setting, from, to, places, members, what, caution, Optional.of(speed), why);
+        return new Cut(
+                order,
+                phase,
+                tool,
+                setting,
+                from,
+                to,
+                places,
+                members,
+                what,
+                caution,
+                Optional.of(speed),
+                why,
+                strides);
     }
 
     Cut withWhy(String reason) {
         return new Cut(
-                order, phase, tool, setting, from, to, places, members, what, caution, natural, Optional.of(reason));
+                order,
+                phase,
+                tool,
+                setting,
+                from,
+                to,
+                places,
+                members,
+                what,
+                caution,
+                natural,
+                Optional.of(reason),
+                strides);
     }
 
     /**

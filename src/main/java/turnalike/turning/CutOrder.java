@@ -65,7 +65,19 @@ final class CutOrder {
             String what,
             String caution) {
         out.add(new Cut(
-                0, phase, tool, setting, from, to, places, members, what, caution, Optional.empty(), Optional.empty()));
+                0,
+                phase,
+                tool,
+                setting,
+                from,
+                to,
+                places,
+                members,
+                what,
+                caution,
+                Optional.empty(),
+                Optional.empty(),
+                List.of()));
     }
 
     private boolean square(int index) {

@@ -2,6 +2,7 @@ package turnalike.turning;
 
 import java.util.List;
 import java.util.Optional;
+import turnalike.outline.Section;
 import turnalike.pattern.PlacedMember;
 import turnalike.pattern.Tool;
 import turnalike.units.Length;
@@ -111,6 +112,9 @@ final class Holding {
                         : last.outline().endRadius())
                 .times(2);
         String line = end == Held.At.START ? "the start line" : "the far end's line";
+        if (last.member().section() == Section.SQUARE) {
+            return Optional.of(sawnOff(place, line));
+        }
         boolean thin = work.isTooThinToPart(diameter);
         return Optional.of(cut(
                 Phase.PARTING,
@@ -124,6 +128,18 @@ final class Holding {
                 held.byOneEnd()
                         ? "never part right through: a loose piece flies; hold it only with the lathe stopped"
                         : "never part right through between centres: the piece jams and flies"));
+    }
+
+    /** A square's corners split off under a parting tool, and a square end is sawn truer on the bench anyway. */
+    private Cut sawnOff(Length place, String line) {
+        return cut(
+                Phase.PARTING,
+                Tool.SAW,
+                place,
+                List.of(place),
+                "take the piece off the lathe and saw the spare length off at %s on the bench: a square is not parted down"
+                        .formatted(line),
+                "");
     }
 
     private Cut cut(Phase phase, Tool tool, Length place, List<Length> places, String what, String caution) {
@@ -141,6 +157,7 @@ final class Holding {
                 what,
                 caution,
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                List.of());
     }
 }

@@ -46,7 +46,7 @@ final class LayoutCuts {
                 .formatted(
                         marks.size() == 1 ? "mark" : "marks",
                         marks.stream().map(String::valueOf).collect(Collectors.joining(", ")));
-        return Optional.of(cut(Tool.STICK, Optional.empty(), places, places, text, ""));
+        return Optional.of(cut(Tool.STICK, Optional.empty(), places, places, text, "", List.of()));
     }
 
     private List<Cut> fromDividers() {
@@ -63,10 +63,13 @@ final class LayoutCuts {
     private Cut strikes(DividerSetting setting, int round, List<DividerStep> steps) {
         List<Length> touched = new ArrayList<>();
         TreeSet<Length> struck = new TreeSet<>();
+        List<Cut.Stride> strides = new ArrayList<>();
         for (DividerStep step : steps) {
-            touched.add(work.marks().get(step.from()).place());
-            touched.add(work.marks().get(step.to()).place());
-            struck.add(work.marks().get(step.to()).place());
+            Length from = work.marks().get(step.from()).place();
+            Length to = work.marks().get(step.to()).place();
+            touched.addAll(List.of(from, to));
+            struck.add(to);
+            strides.add(new Cut.Stride(from, to));
         }
         touched.sort(Comparator.naturalOrder());
         String text = "round %d: strike %s"
@@ -81,7 +84,8 @@ final class LayoutCuts {
                 touched,
                 List.copyOf(struck),
                 text,
-                "only the leg on the waste side touches turning wood, point trailing");
+                "only the leg on the waste side touches turning wood, point trailing",
+                strides);
     }
 
     /** @param touched the marks it goes between, rising, at least one */
@@ -91,7 +95,8 @@ final class LayoutCuts {
             List<Length> touched,
             List<Length> struck,
             String what,
-            String caution) {
+            String caution,
+            List<Cut.Stride> strides) {
         return new Cut(
                 0,
                 Phase.LAYOUT,
@@ -104,6 +109,7 @@ final class LayoutCuts {
                 what,
                 caution,
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                strides);
     }
 }

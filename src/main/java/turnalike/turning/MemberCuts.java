@@ -106,7 +106,8 @@ final class MemberCuts {
                         + besides(here, parted),
                 "light hand on the calipers; a nick in the round catches them",
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                List.of());
     }
 
     /** Where the tool goes in: not at an edge that lies against a flat of the same size, which is brought down with that flat. */
@@ -209,7 +210,8 @@ final class MemberCuts {
                 "%s: %s%s%s".formatted(caption(index), way.what(), fitting(placed.member()), tip),
                 phase == Phase.THIN ? light(way.caution()) : way.caution(),
                 Optional.empty(),
-                Optional.empty());
+                Optional.empty(),
+                List.of());
     }
 
     /** What the tailstock bears stays thick until it goes. */

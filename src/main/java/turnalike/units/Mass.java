@@ -1,5 +1,7 @@
 package turnalike.units;
 
+import java.util.Locale;
+
 /**
  * A mass in grams. May be negative as a difference.
  *
@@ -8,6 +10,8 @@ package turnalike.units;
 public record Mass(double grams) implements Comparable<Mass> {
     /** Grams in an avoirdupois ounce, exact: 453.59237 g / 16 (international pound, 1959; from memory). */
     public static final double GRAMS_PER_OUNCE = 28.349523125;
+
+    private static final int OUNCES_PER_POUND = 16;
 
     public Mass {
         if (!Double.isFinite(grams)) {
@@ -37,6 +41,28 @@ public record Mass(double grams) implements Comparable<Mass> {
     /** {@return the mass in avoirdupois ounces, unrounded} */
     public double ounces() {
         return grams / GRAMS_PER_OUNCE;
+    }
+
+    /**
+     * {@return as a kitchen scale shows it: {@code 24.8 oz}, and a pound or more as {@code 18 lb 9.6 oz}}
+     *
+     * @param decimals of the ounces, 0 to 3
+     */
+    public String formatOunces(int decimals) {
+        String pattern = "%." + decimals + "f oz";
+        double rounded = Double.parseDouble(String.format(Locale.ROOT, "%." + decimals + "f", ounces()));
+        if (rounded < OUNCES_PER_POUND) {
+            return String.format(Locale.ROOT, pattern, rounded);
+        }
+        long pounds = (long) (rounded / OUNCES_PER_POUND);
+        return pounds + " lb " + String.format(Locale.ROOT, pattern, rounded - OUNCES_PER_POUND * pounds);
+    }
+
+    /** {@return as a shop's scale shows it: {@code 704 g}, and ten kilograms or more as {@code 12.44 kg}} */
+    public String formatGrams() {
+        return grams < 10_000
+                ? String.format(Locale.ROOT, "%.0f g", grams)
+                : String.format(Locale.ROOT, "%.2f kg", grams / 1000);
     }
 
     /**

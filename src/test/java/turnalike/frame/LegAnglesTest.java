@@ -70,6 +70,41 @@ class LegAnglesTest {
                 .isCloseTo(Math.sqrt(2) * Math.tan(Math.toRadians(angle)), within(1e-12));
     }
 
+    /**
+     * The corner of a box of 4, 5 or 6 sides that slope at a pitch stands like a leg: raked by what the pitch leaves of an upright, splayed by half a side
+     * for each apothem. Its angle to the level edge of that side is what the mitre leaves of a right angle. Printed to 0.01 degrees; three
+     * columns. Source: compound angle setting chart, Ryobi TSS121 operator's manual, for a mitre saw; VERIFIED.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "5, 44.89, 35.90, 29.91",
+        "10, 44.56, 35.58, 29.62",
+        "15, 44.01, 35.06, 29.15",
+        "20, 43.22, 34.32, 28.48",
+        "25, 42.19, 33.36, 27.62",
+        "30, 40.89, 32.18, 26.57",
+        "35, 39.32, 30.76, 25.31",
+        "40, 37.45, 29.10, 23.86",
+        "45, 35.26, 27.19, 22.21",
+        "50, 32.73, 25.03, 20.36",
+        "55, 29.84, 22.62, 18.32",
+        "60, 26.57, 19.96, 16.10",
+        "65, 22.91, 17.07, 13.71",
+        "70, 18.88, 13.95, 11.17"
+    })
+    void the_corners_of_sloping_boxes_stand_as_a_saw_makers_table_of_compound_angles_says(
+            double pitch, double four, double five, double six) {
+        double[] mitres = {four, five, six};
+        for (int i = 0; i < mitres.length; i++) {
+            double rake = 90 - pitch;
+            double halfSide = Math.tan(Math.PI / (4 + i));
+            double splay = Math.toDegrees(Math.atan(Math.tan(Math.toRadians(rake)) * halfSide));
+            assertThat(90 - legs(rake, splay).toSideways().degrees())
+                    .as("%d sides", 4 + i)
+                    .isCloseTo(mitres[i], within(0.0051));
+        }
+    }
+
     @Test
     void upright_legs_have_no_lean_and_no_sight_line_of_their_own() {
         LegAngles legs = legs(0, 0);

@@ -59,7 +59,7 @@ class BenchCardTest {
             }
             for (BenchCardContent.Caliper caliper : content.calipers()) {
                 assertThat(text).contains(caliper.opening().format(UnitSystem.INCH));
-                assertThat(text).contains(caliper.finished().format(UnitSystem.INCH));
+                assertThat(text).contains(caliper.finished());
             }
             assertThat(text).contains("Cautions").contains("face shield");
         }

@@ -26,7 +26,19 @@ class LongestJobsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"longpost", "wheel24", "row100", "legs8", "finial"})
+    @ValueSource(
+            strings = {
+                "longpost",
+                "wheel24",
+                "row100",
+                "legs8",
+                "finial",
+                "orders/balusters",
+                "orders/post",
+                "orders/finial",
+                "orders/legs",
+                "orders/wheel"
+            })
     void nothing_overprints_or_leaves_the_page(String name) throws IOException {
         Plan plan = plan(name);
         for (Paper paper : Paper.values()) {

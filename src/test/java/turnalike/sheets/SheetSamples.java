@@ -51,7 +51,8 @@ final class SheetSamples {
                         .map(e -> new BenchCardContent.Divider(e.getKey(), e.getValue()))
                         .toList(),
                 calipers.entrySet().stream()
-                        .map(e -> new BenchCardContent.Caliper(e.getKey().plus(allowance), e.getKey(), e.getValue()))
+                        .map(e -> new BenchCardContent.Caliper(
+                                e.getKey().plus(allowance), e.getKey().format(units), e.getValue()))
                         .toList(),
                 List.of(
                         "Whip: the long taper bends under the skew. Begin slowly, use a steady rest, stand aside when the lathe starts.",

@@ -157,9 +157,25 @@ class StickSheetsTest {
     void nothing_is_printed_in_the_margin() {
         for (Pattern pattern : PATTERNS) {
             for (Paper paper : Paper.values()) {
-                Margins.assertFree(
-                        StickSheets.of(pattern, UnitSystem.INCH, paper).pdf(), paper.landscape());
+                Sheet sheet = StickSheets.of(pattern, UnitSystem.INCH, paper);
+                Margins.assertFree(sheet.pdf(), sheet.pages().get(0).format());
             }
+        }
+    }
+
+    /** One strip lies on a page; of a long post's two stand on one. */
+    @Test
+    void pages_lie_or_stand_whichever_takes_fewer() {
+        Sheet shortOne = StickSheets.of(Samples.three(), UnitSystem.METRIC, Paper.A4);
+        assertThat(shortOne.pages().get(0).format()).isEqualTo(Paper.A4.landscape());
+        for (Paper paper : Paper.values()) {
+            Sheet post = StickSheets.of(Samples.newel(), UnitSystem.INCH, paper);
+            assertThat(post.pages()).extracting(PdfPages.Page::format).containsOnly(paper.portrait());
+            double aStrip =
+                    paper.landscape().width().minus(Paper.MARGIN.times(2)).mm();
+            int lying = (int) Math.ceil(post.drawings().get(0).width().mm() / aStrip);
+            assertThat(post.pageCount()).isLessThan(lying);
+            assertThat(PdfReading.text(post.pdf(), 1)).contains("strip 1 of ").contains("strip 2 of ");
         }
     }
 

@@ -101,6 +101,17 @@ class CutsTest {
         assertThat(phase(round, Phase.SHOULDERS)).isEmpty();
     }
 
+    /** A parting tool splits the corners of a square off, and none is parted down between centres. */
+    @Test
+    void a_square_end_is_sawn_off_on_the_bench() {
+        Turning leg = Turning.of(
+                Works.stiff(pattern(Section.SQUARE, 45, 220, rod(150, 40), new Square(mm(50), mm(45), Details.NONE))));
+        assertThat(phase(leg, Phase.PARTING)).singleElement().satisfies(cut -> {
+            assertThat(cut.tool()).isEqualTo(Tool.SAW);
+            assertThat(cut.what()).contains("off the lathe").contains("the far end's line");
+        });
+    }
+
     @Test
     void a_millimetre_of_spare_length_is_parted_off_and_less_is_not() {
         Turning spare = Turning.of(Works.stiff(pattern(Section.ROUND, 45, 201, rod(200, 40))));

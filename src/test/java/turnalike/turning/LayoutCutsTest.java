@@ -100,6 +100,7 @@ class LayoutCutsTest {
         assertThat(first.places()).containsExactly(mm(30), mm(200));
         assertThat(first.from()).isEqualTo(mm(0));
         assertThat(first.to()).isEqualTo(mm(260));
+        assertThat(first.strides()).containsExactly(new Cut.Stride(mm(260), mm(200)), new Cut.Stride(mm(0), mm(30)));
         assertThat(cuts.get(1).places()).containsExactly(mm(120));
         assertThat(cuts.get(1).from()).isEqualTo(mm(100));
         assertThat(cuts.get(1).to()).isEqualTo(mm(120));

@@ -223,4 +223,15 @@ class UnitsTest {
                 .isEqualTo("about 18 1/2 in");
         assertThat(Length.ofMm(146.7).formatRoughly(UnitSystem.METRIC)).isEqualTo("about 145 mm");
     }
+
+    /** A seven-foot post of 297.6 oz is weighed by nobody; sixteen ounces are a pound. */
+    @Test
+    void a_pound_and_more_is_told_in_pounds_and_ounces() {
+        assertThat(Mass.ofOunces(15.94).formatOunces(1)).isEqualTo("15.9 oz");
+        assertThat(Mass.ofOunces(15.96).formatOunces(1)).isEqualTo("1 lb 0.0 oz");
+        assertThat(Mass.ofOunces(297.61).formatOunces(2)).isEqualTo("18 lb 9.61 oz");
+        assertThat(Mass.ofOunces(31.97).formatOunces(1)).isEqualTo("2 lb 0.0 oz");
+        assertThat(Mass.ofGrams(8437.1).formatGrams()).isEqualTo("8437 g");
+        assertThat(Mass.ofGrams(12_437).formatGrams()).isEqualTo("12.44 kg");
+    }
 }

@@ -72,9 +72,9 @@ public final class PlanSummary {
                 Article.count(plan.marks().size(), "mark"));
         line("  length   %s", job.pattern().length().formatBoth(units));
         line(
-                "  weight   %.1f g (%.2f oz) at %.0f kg/m3",
+                "  weight   %.1f g (%s) at %.0f kg/m3",
                 plan.solid().mass().grams(),
-                plan.solid().mass().ounces(),
+                plan.solid().mass().formatOunces(2),
                 plan.solid().density().kgPerM3());
         line("  made of  %s", job.wood().text());
         line("  balance  %s from the start end", plan.solid().balance().formatBoth(units));

@@ -19,6 +19,7 @@ import turnalike.outline.Section;
 import turnalike.pattern.Mark;
 import turnalike.pattern.Pattern;
 import turnalike.pattern.PlacedMember;
+import turnalike.turning.Cut;
 import turnalike.units.Length;
 
 /**
@@ -85,6 +86,32 @@ public final class CutDrawing {
         shapes.addAll(bar(from, to, barTop));
         double height = barTop + BAR_MM + Lettering.NUMBER.capHeightMm() + 1.2;
         return new Svg(width, Length.ofMm(height), title, shapes);
+    }
+
+    /**
+     * The steps of dividers, each its own bar with an arrow to the mark it strikes: from the first to the last in one would look like an opening as
+     * long. Bars that lie over one another stand on lines of their own; a number that finds no room is left to the words beside.
+     *
+     * @param title what it shows, in words
+     * @param strides the steps, at least one
+     * @param places the marks that are struck
+     */
+    public Svg steps(String title, List<Cut.Stride> strides, List<Length> places) {
+        double reach = scale.times(pattern.outline().largestRadius());
+        double axis = OVER_MM + reach;
+        List<Shape> shapes = new ArrayList<>(body(new OutlinePath(left(), axis, scale.paperOverWood())));
+        for (Length place : places) {
+            double half = scale.times(pattern.outline().radiusAt(place)) + OVER_MM - 0.4;
+            shapes.add(Path.line(Pen.ACCENT, x(place), axis - half, x(place), axis + half));
+        }
+        StepBars bars = new StepBars(width.mm(), axis + reach + OVER_MM + 0.6);
+        strides.forEach(each -> bars.add(x(each.from()), x(each.to()), numberOf(each.from()), numberOf(each.to())));
+        shapes.addAll(bars.shapes());
+        return new Svg(width, Length.ofMm(bars.bottomMm()), title, shapes);
+    }
+
+    private String numberOf(Length place) {
+        return pattern.markAt(place).map(String::valueOf).orElse("");
     }
 
     /** The piece stands in the middle of the room. */

@@ -8,7 +8,7 @@ import turnalike.language.Speech;
 /** Text broken to a width. */
 public final class TextWrap {
     private static final Pattern FIGURE = Pattern.compile(".*\\d");
-    private static final Pattern GOES_ON = Pattern.compile("(?:\\d+/\\d+|in|mm|rpm|N|g|oz|kg|%)[.,;:)]*");
+    private static final Pattern GOES_ON = Pattern.compile("(?:\\d+/\\d+|in|mm|rpm|N|lbf|g|oz|lb|kg|%)[.,;:)]*|→");
 
     private TextWrap() {}
 
@@ -42,14 +42,16 @@ public final class TextWrap {
         return out;
     }
 
-    /** The words, a figure's fraction and unit kept with it: {@code 46 7/16 in} broken in two is read as another figure. */
+    /** The words, a figure's fraction and unit kept with it: {@code 46 7/16 in} broken in two is read as another figure; so is a step {@code 7 → 8}. */
     private static List<String> words(String text) {
         List<String> out = new ArrayList<>();
         for (String word : text.strip().split("\\s+", -1)) {
             int last = out.size() - 1;
-            if (last >= 0
-                    && GOES_ON.matcher(word).matches()
-                    && FIGURE.matcher(out.get(last)).matches()) {
+            boolean goesOn = last >= 0
+                    && (out.get(last).endsWith("→")
+                            || (GOES_ON.matcher(word).matches()
+                                    && FIGURE.matcher(out.get(last)).matches()));
+            if (goesOn) {
                 out.set(last, out.get(last) + " " + word);
             } else {
                 out.add(word);

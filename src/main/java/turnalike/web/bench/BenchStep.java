@@ -44,11 +44,14 @@ public record BenchStep(
                 cut.what(),
                 place(cut, units),
                 cut.caution(),
-                drawing.svg(cut.what(), cut.members(), cut.from(), cut.to(), cut.places()));
+                cut.strides().isEmpty()
+                        ? drawing.svg(cut.what(), cut.members(), cut.from(), cut.to(), cut.places())
+                        : drawing.steps(cut.what(), cut.strides(), cut.places()));
     }
 
     private static String place(Cut cut, UnitSystem units) {
-        if (cut.phase() == Phase.SIZING && cut.places().size() > 1) {
+        boolean several = cut.phase() == Phase.SIZING || cut.strides().size() > 1;
+        if (several && cut.places().size() > 1) {
             return "at %s from the start end"
                     .formatted(cut.places().stream()
                             .map(each -> each.format(units))

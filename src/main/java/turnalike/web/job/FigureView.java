@@ -21,10 +21,6 @@ public record FigureView(String name, String value, String also, Optional<Workin
     }
 
     static FigureView of(String name, Mass mass, Optional<Working> working) {
-        return new FigureView(
-                name,
-                String.format(Locale.ROOT, "%.1f g", mass.grams()),
-                String.format(Locale.ROOT, "%.2f oz", mass.ounces()),
-                working);
+        return new FigureView(name, String.format(Locale.ROOT, "%.1f g", mass.grams()), mass.formatOunces(2), working);
     }
 }

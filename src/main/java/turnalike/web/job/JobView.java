@@ -11,6 +11,7 @@ import turnalike.drawing.gauge.SettingBars;
 import turnalike.drawing.piece.PhotoBehind;
 import turnalike.drawing.piece.ShadedSpindle;
 import turnalike.drawing.piece.SpindleDrawing;
+import turnalike.job.FinishedSizes;
 import turnalike.job.GivenWords;
 import turnalike.job.Job;
 import turnalike.job.Plan;
@@ -285,7 +286,7 @@ public final class JobView {
         List<SettingBars.Bar> bars = plan.settings().calipers().stream()
                 .map(each -> new SettingBars.Bar(
                         each.opening(),
-                        "finished " + each.finished().format(units()) + ": "
+                        "finished " + FinishedSizes.text(plan, each) + ": "
                                 + String.join(
                                         ", ",
                                         each.members().stream()

@@ -2,6 +2,7 @@ package turnalike.web.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import turnalike.job.FinishedSizes;
 import turnalike.job.GivenWords;
 import turnalike.job.Plan;
 import turnalike.units.UnitSystem;
@@ -48,9 +49,7 @@ final class SettingsWords {
         plan.settings()
                 .calipers()
                 .forEach(each -> out.add("Calipers %s, finished %s"
-                        .formatted(
-                                each.opening().formatBoth(units),
-                                each.finished().format(units))));
+                        .formatted(each.opening().formatBoth(units), FinishedSizes.text(plan, each))));
         return out;
     }
 }

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import turnalike.drawing.frame.FrameElevation;
 import turnalike.drawing.piece.CutDrawing;
 import turnalike.drawing.piece.ShadedSpindle;
+import turnalike.drawing.svg.Svg;
 import turnalike.job.Plan;
 import turnalike.job.set.Misfit;
 import turnalike.pattern.Warning;
@@ -182,8 +183,13 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
                 cut.what(),
                 cut.why().orElse(""),
                 caution,
-                drawing.svg(cut.what(), cut.members(), cut.from(), cut.to(), cut.places())
-                        .inline());
+                picture(cut, drawing).inline());
+    }
+
+    private static Svg picture(Cut cut, CutDrawing drawing) {
+        return cut.strides().isEmpty()
+                ? drawing.svg(cut.what(), cut.members(), cut.from(), cut.to(), cut.places())
+                : drawing.steps(cut.what(), cut.strides(), cut.places());
     }
 
     public List<Warning> cautions() {
