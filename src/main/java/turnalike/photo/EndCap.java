@@ -1,19 +1,36 @@
 package turnalike.photo;
 
 /**
- * How the contour goes round one end. A flat end with a sharp rim is seen as half an ellipse; how far it bulges tells at what angle the camera
+ * How the contour goes round one end. A round's flat end with a sharp rim is seen as half an ellipse; how far it bulges tells at what angle the camera
  * sees that end, which settles tilt and focal length. A rounded end tells nothing of that.
  *
- * @param flat whether it looks like a flat end seen from within the piece's length
+ * @param flat whether it looks like a round's flat end seen from within the piece's length
+ * @param square whether a square ends there, which somebody else has found
  * @param apex X where the contour crosses the axis
- * @param radius of the end, in units of the distance
+ * @param radius of the end, in units of the distance; of a square how far its nearest side or arris stands before the axis
  * @param disagreement log of bulge expected over bulge seen; 0 when the view is right. Only of a flat end
  * @param uncertainty of that, standard deviation
  */
-record EndCap(boolean flat, double apex, double radius, double disagreement, double uncertainty) {
-    /** Where the end stands along the axis, if it is flat: its near rim is at depth 1 − radius. */
+record EndCap(boolean flat, boolean square, double apex, double radius, double disagreement, double uncertainty) {
+    /** Whether it is known where the end stands, and not only how far it is seen to reach. */
+    boolean isPlaced() {
+        return flat || square;
+    }
+
+    /** Where the end stands along the axis, if that is known: its near rim is at depth 1 − radius. */
     double place() {
         return apex * (1 - radius);
+    }
+
+    /** A square's end, whose nearest side or arris stands so far before the axis. */
+    EndCap squared(double before) {
+        return new EndCap(false, true, apex, before, 0, 1);
+    }
+
+    /** The same end in another view of it. */
+    static EndCap again(EndCap known, SquaredContour contour, boolean start) {
+        EndCap seen = of(contour, start);
+        return known.square ? seen.squared(known.radius) : seen;
     }
 
     /**
@@ -38,7 +55,7 @@ record EndCap(boolean flat, double apex, double radius, double disagreement, dou
         }
         double radius = rim / Math.sqrt(1 + rim * rim);
         if (!(apex * outward > 0.03) || !(rim * focal > 4)) {
-            return new EndCap(false, apex, radius, 0, 1);
+            return new EndCap(false, false, apex, radius, 0, 1);
         }
         return fitted(left, right, start, apex, rim, radius, focal);
     }
@@ -92,7 +109,7 @@ record EndCap(boolean flat, double apex, double radius, double disagreement, dou
                 }
             }
             if (count < 8) {
-                return new EndCap(false, apexGuess, radius, 0, 1);
+                return new EndCap(false, false, apexGuess, radius, 0, 1);
             }
             rows[1][0] = rows[0][1];
             double determinant = rows[0][0] * rows[1][1] - rows[0][1] * rows[0][1];
@@ -105,13 +122,13 @@ record EndCap(boolean flat, double apex, double radius, double disagreement, dou
             }
         }
         if (!(bulge * outward > 0)) {
-            return new EndCap(false, apexGuess, radius, 0, 1);
+            return new EndCap(false, false, apexGuess, radius, 0, 1);
         }
         double disagreement = Math.log(bulge / (apex * (1 - radius)));
         // Points follow one another within the picture's softness: about one in three speaks for itself.
         double uncertainty = Math.hypot(0.01, 1.7 * spread * error / Math.abs(bulge));
         boolean flat = spread * focal < 0.8 && Math.abs(disagreement) < 0.5;
-        return new EndCap(flat, apex, radius, disagreement, uncertainty);
+        return new EndCap(flat, false, apex, radius, disagreement, uncertainty);
     }
 
     /** At what depth the near half of the rim is seen where Y² is so much: the smaller root of (1 + G)z² − 2z + 1 − r² = 0. */

@@ -1,12 +1,17 @@
 package turnalike.photo;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
- * Stretches of even width that are lit as flats and not as a round: a square left on a turned piece. A round's light falls off to both sides as
- * the root of 1 − h² and with h, the share of the half width; a flat's is even, and where two flats are seen it steps at the arris between
- * them. Grain is averaged out along the stretch.
+ * Squares left on a turned piece. A name given wrongly is worse than none, so a stretch is called square only where all of this is seen: its
+ * width does not change; it steps down at both ends, but for the piece's own; nothing turned stands out of the square that it was turned from;
+ * its light runs across each of one or two flats nearly evenly, as no round's does; of two flats it leaps at the arris, at one and the same place
+ * from end to end; one flat alone is lit otherwise than what is round on the same piece. Where a stretch could be square by its shape and is not
+ * lit as the piece's rounds are, but something is missing, it is said to be doubtful.
  *
  * <p>Of a square turned by φ about the axis one sees w = s·(cos φ + sin φ) across, the arris at the share p = (1 − tan φ) / (1 + tan φ) of the
  * half width; so s follows from both. Derived for a far camera; a near one widens the nearer corners, of which the half for a flat that faces
@@ -20,23 +25,36 @@ final class FlatSections {
 
     private static final double EVEN_SHARE = 0.012;
 
-    /** Where a square's end or shoulder is rounded, its width is still within this share of the even one. */
+    /** Where a square's end or shoulder is rounded, its width is still within this share of the even one, so many half widths long. */
     private static final double ROUNDED = 0.06;
+
+    private static final double ROUNDED_LENGTH = 0.35;
 
     /** An end's rim is so near, in pixels, that what stands beyond the even stretch is the rim. */
     private static final double RIM_PIXELS = 8;
 
-    private static final int ACROSS = 37;
+    /** A shoulder falls by this share of the half width at least, within so many of them. */
+    private static final double SHOULDER = 0.04;
 
-    private static final double EDGE = 0.85;
+    private static final double SHOULDER_LENGTH = 0.8;
 
-    private static final int ALONG = 80;
+    /** What is turned may stand out of its square by so much: the camera is near and the width is not exact. */
+    private static final double STANDS_OUT = 1.05;
 
-    /** A flat explains its light within this of it; a round does not. */
-    private static final double MOST_MISFIT = 0.02;
+    /** In made pictures the light across a flat changed by 0.3 of its mean at most, with coarse grain, and across half a round by 0.87 at least. */
+    private static final double UNEVEN = 0.4;
 
-    /** An arris is a step of at least so much of the light. */
-    private static final double LEAST_STEP = 0.06;
+    /** What two straight runs may leave of the light's mean: coarse grain left 0.10. */
+    private static final double MOST_MISFIT = 0.12;
+
+    /** An arris is a leap of at least so much of the light. */
+    private static final double LEAST_LEAP = 0.15;
+
+    /** From end to end an arris stays within this share of the half width. */
+    private static final double ARRIS_STAYS = 0.12;
+
+    /** Lit otherwise than the rounds: light that falls the same on flats and rounds differs by far less. */
+    private static final double UNLIKE = 0.12;
 
     private final Picture picture;
 
@@ -56,17 +74,66 @@ final class FlatSections {
     }
 
     /**
-     * A stretch found square.
+     * A stretch found square, or that may be.
      *
      * @param from its first step
      * @param to its last
      * @param share half its side over the radius that a round of that width would have
      * @param faceOn whether one flat faces the camera; else two are seen
+     * @param sure whether it is square; else it is taken for a round and may be square
      */
-    record Flat(int from, int to, double share, boolean faceOn) {}
+    record Flat(int from, int to, double share, boolean faceOn, boolean sure) {
+        /** How far its nearest side or arris stands before the axis, in radii that a round of its width would have. */
+        double before() {
+            return faceOn ? share : 1;
+        }
+    }
+
+    /**
+     * A view whose ends are known to be square where they are. A square's near rim is nearer to the camera than its axis, as a round's is, and
+     * seen farther out: by 2 to 4 per cent of the place, at a telephone's distance.
+     */
+    static ViewFit.View withSquareEnds(Picture picture, ViewFit.View view, Lens lens, double lengthMm) throws Unsure {
+        RoundOutline outline = RoundOutline.of(view.contour(), view.start(), view.end(), lengthMm);
+        EndCap start = view.start();
+        EndCap end = view.end();
+        for (Flat flat : new FlatSections(picture, outline, view.contour(), lens).find()) {
+            double before = flat.before() * outline.radiusUnits((flat.from() + flat.to()) / 2);
+            double near = flat.before() * outline.radiusMm((flat.from() + flat.to()) / 2);
+            if (flat.sure() && !start.isPlaced() && outline.placeMm(flat.from()) < near) {
+                start = start.squared(before);
+            }
+            if (flat.sure() && !end.isPlaced() && lengthMm - outline.placeMm(flat.to()) < near) {
+                end = end.squared(before);
+            }
+        }
+        return view.withEnds(start, end);
+    }
 
     List<Flat> find() {
+        List<int[]> stretches = even().stream()
+                .map(each -> new int[] {each[0], each[1], widened(each[0], -1), widened(each[1], 1)})
+                .filter(each -> stepsDown(each, -1) && stepsDown(each, 1))
+                .toList();
+        // From the thickest down: what is found square no longer counts as turned.
         List<Flat> found = new ArrayList<>();
+        boolean[] flat = new boolean[outline.count()];
+        stretches.stream()
+                .sorted((a, b) -> Double.compare(outline.radiusMm(b[0]), outline.radiusMm(a[0])))
+                .forEach(each -> {
+                    double widest = widestBeside(stretches, flat, each);
+                    judged(each, widest, rounds(each)).ifPresent(judged -> {
+                        found.add(judged);
+                        IntStream.rangeClosed(judged.from(), judged.to()).forEach(k -> flat[k] = true);
+                    });
+                });
+        found.sort((a, b) -> Integer.compare(a.from(), b.from()));
+        return found;
+    }
+
+    /** Stretches of even width, each its first step and its last. */
+    private List<int[]> even() {
+        List<int[]> stretches = new ArrayList<>();
         int from = 0;
         while (from < outline.count()) {
             int to = from;
@@ -83,123 +150,165 @@ final class FlatSections {
                 to++;
             }
             if (outline.placeMm(to) - outline.placeMm(from) >= LEAST_MM) {
-                add(found, from, to);
+                stretches.add(new int[] {from, to});
                 from = to + 1;
             } else {
                 from++;
             }
         }
-        return found.stream()
-                .map(flat -> new Flat(widened(flat.from(), -1), widened(flat.to(), 1), flat.share(), flat.faceOn()))
-                .toList();
+        return joined(stretches);
+    }
+
+    /** One stretch whose width has a fault somewhere is found as two of the same width. */
+    private List<int[]> joined(List<int[]> stretches) {
+        List<int[]> joined = new ArrayList<>();
+        for (int[] each : stretches) {
+            int[] last = joined.isEmpty() ? each : joined.get(joined.size() - 1);
+            double gap = outline.placeMm(each[0]) - outline.placeMm(last[1]);
+            double apart =
+                    Math.abs(outline.radiusMm((each[0] + each[1]) / 2) - outline.radiusMm((last[0] + last[1]) / 2));
+            if (last != each && gap < 3 && apart < 2 * EVEN_SHARE * outline.radiusMm(each[0])) {
+                joined.set(joined.size() - 1, new int[] {last[0], each[1]});
+            } else {
+                joined.add(each);
+            }
+        }
+        return joined;
     }
 
     /** On to the shoulder, or to the piece's end, whose rim the picture's softness rounds. */
     private int widened(int k, int way) {
         double even = outline.radiusMm(k);
         int on = k;
-        while (on + way >= 0
-                && on + way < outline.count()
-                && Math.abs(outline.radiusMm(on + way) - even) < ROUNDED * even) {
+        while (within(on + way)
+                && Math.abs(outline.radiusMm(on + way) - even) < ROUNDED * even
+                && Math.abs(outline.placeMm(on + way) - outline.placeMm(k)) < ROUNDED_LENGTH * even) {
             on += way;
         }
         int end = way < 0 ? 0 : outline.count() - 1;
         return Math.abs(outline.placeMm(end) - outline.placeMm(on)) < RIM_PIXELS * outline.mmPerPixel() ? end : on;
     }
 
-    private void add(List<Flat> found, int from, int to) {
-        double[] light = light(from, to);
-        double mean = 0;
-        for (double each : light) {
-            mean += each / ACROSS;
-        }
-        if (mean < 1e-3) {
-            return;
-        }
-        double round = misfit(light, 0, ACROSS, true) / mean;
-        double one = misfit(light, 0, ACROSS, false) / mean;
-        if (one < MOST_MISFIT && (one < 1.3 * round || fall(light) < LEAST_STEP)) {
-            double half = outline.radiusUnits((from + to) / 2);
-            double seen = half / Math.sqrt(1 - half * half);
-            found.add(new Flat(from, to, seen / (1 + seen) / half, true));
-            return;
-        }
-        double best = Double.POSITIVE_INFINITY;
-        int at = 0;
-        for (int k = 5; k <= ACROSS - 5; k++) {
-            double both = Math.hypot(
-                            misfit(light, 0, k - 1, false) * Math.sqrt(k - 1),
-                            misfit(light, k + 1, ACROSS, false) * Math.sqrt(ACROSS - k - 1))
-                    / Math.sqrt(ACROSS - 2)
-                    / mean;
-            if (both < best) {
-                best = both;
-                at = k;
+    private boolean within(int k) {
+        return k >= 0 && k < outline.count();
+    }
+
+    /** Whether the piece ends there, or falls away at a shoulder. */
+    private boolean stepsDown(int[] stretch, int way) {
+        double half = outline.radiusMm((stretch[0] + stretch[1]) / 2);
+        int k = way < 0 ? stretch[2] : stretch[3];
+        for (int on = k; Math.abs(outline.placeMm(on) - outline.placeMm(k)) < SHOULDER_LENGTH * half; on += way) {
+            if (!within(on + way)) {
+                return true;
+            }
+            if (outline.radiusMm(on + way) < (1 - SHOULDER) * half) {
+                return true;
             }
         }
-        double step = Math.abs(light[at - 2] - light[at + 2]) / mean;
-        if (best < MOST_MISFIT && best < 0.5 * round && step > LEAST_STEP) {
-            double arris = Math.abs(-EDGE + 2 * EDGE * at / (ACROSS - 1));
-            double tan = (1 - arris) / (1 + arris);
-            found.add(new Flat(from, to, Math.sqrt(1 + tan * tan) / (1 + tan), false));
+        return false;
+    }
+
+    /** The largest radius of what is turned: not in the stretch, nor in one as wide, nor in a square. */
+    private double widestBeside(List<int[]> stretches, boolean[] flat, int[] stretch) {
+        double half = outline.radiusMm((stretch[0] + stretch[1]) / 2);
+        boolean[] counts = new boolean[outline.count()];
+        for (int k = 0; k < counts.length; k++) {
+            counts[k] = !flat[k];
         }
-    }
-
-    /** How much darker or lighter the sides are than the middle, as a share. */
-    private static double fall(double[] light) {
-        double sides = (light[0] + light[1] + light[ACROSS - 1] + light[ACROSS - 2]) / 4;
-        return Math.abs(light[ACROSS / 2] - sides) / light[ACROSS / 2];
-    }
-
-    /** The light across, from the one edge to the other, its mean along. */
-    private double[] light(int from, int to) {
-        double[] light = new double[ACROSS];
-        int inner = Math.max(1, (to - from) / 12);
-        for (int t = 0; t < ALONG; t++) {
-            int k = from + inner + (int) ((double) t / (ALONG - 1) * (to - from - 2 * inner));
-            double along = outline.alongUnits(k);
-            double half = outline.radiusUnits(k);
-            for (int h = 0; h < ACROSS; h++) {
-                double across = half * (-EDGE + 2 * EDGE * h / (ACROSS - 1));
-                PixelPoint straight = contour.sight().pixel(along, across);
-                PixelPoint pixel = lens.bent(straight.x(), straight.y());
-                int px = (int) Math.max(0, Math.min(picture.width() - 1, pixel.x()));
-                int py = (int) Math.max(0, Math.min(picture.height() - 1, pixel.y()));
-                picture.linear(px, py, colour);
-                light[h] += (colour[0] + colour[1] + colour[2]) / 3 / ALONG;
-            }
-        }
-        return light;
-    }
-
-    /** The root mean square that a straight run of light leaves, or, for a round, that with the root of 1 − h². */
-    private static double misfit(double[] light, int from, int to, boolean round) {
-        int terms = round ? 3 : 2;
-        double[][] rows = new double[terms][terms + 1];
-        for (int k = from; k < to; k++) {
-            double[] basis = basis(k);
-            for (int a = 0; a < terms; a++) {
-                for (int b = 0; b < terms; b++) {
-                    rows[a][b] += basis[a] * basis[b];
+        int rim = (int) (RIM_PIXELS * outline.mmPerPixel() / outline.placeMm(1));
+        for (int[] each : stretches) {
+            if (isAsWide((each[0] + each[1]) / 2, half)) {
+                int from = each[2];
+                int to = each[3];
+                while (within(from - 1) && isAsWide(from - 1, half)) {
+                    from--;
                 }
-                rows[a][terms] += basis[a] * light[k];
+                while (within(to + 1) && isAsWide(to + 1, half)) {
+                    to++;
+                }
+                Arrays.fill(counts, Math.max(0, from - rim), Math.min(counts.length, to + 1 + rim), false);
             }
         }
-        double[] unknown = LeastSquares.solve(rows);
-        double sum = 0;
-        for (int k = from; k < to; k++) {
-            double[] basis = basis(k);
-            double off = light[k];
-            for (int a = 0; a < terms; a++) {
-                off -= unknown[a] * basis[a];
-            }
-            sum += off * off;
+        double widest = 0;
+        for (int k = 0; k < counts.length; k++) {
+            widest = counts[k] ? Math.max(widest, outline.radiusMm(k)) : widest;
         }
-        return Math.sqrt(sum / Math.max(1, to - from));
+        return widest;
     }
 
-    private static double[] basis(int k) {
-        double h = -EDGE + 2 * EDGE * k / (ACROSS - 1);
-        return new double[] {1, h, Math.sqrt(1 - h * h)};
+    private boolean isAsWide(int k, double half) {
+        return Math.abs(outline.radiusMm(k) - half) < ROUNDED * half;
+    }
+
+    /** How the piece is lit where it is surely round: narrower than the stretch and hardly sloping. */
+    private Optional<AcrossLight> rounds(int[] stretch) {
+        double half = outline.radiusMm((stretch[0] + stretch[1]) / 2);
+        int beside = Math.max(1, (int) (2 * outline.mmPerPixel() / outline.placeMm(1)));
+        int[] steps = IntStream.range(beside, outline.count() - beside)
+                .filter(k -> k % beside == 0 && !outline.isHidden(k) && outline.radiusMm(k) < 0.93 * half)
+                .filter(k -> Math.abs(outline.radiusMm(k + beside) - outline.radiusMm(k - beside))
+                        < 0.15 * (outline.placeMm(k + beside) - outline.placeMm(k - beside)))
+                .toArray();
+        return steps.length < 12 ? Optional.empty() : Optional.of(AcrossLight.at(this::light, steps));
+    }
+
+    /** What a stretch is, if it is not plainly round. */
+    private Optional<Flat> judged(int[] stretch, double widest, Optional<AcrossLight> rounds) {
+        int middle = (stretch[0] + stretch[1]) / 2;
+        double half = outline.radiusUnits(middle);
+        double seen = half / Math.sqrt(1 - half * half);
+        double facing = seen / (1 + seen) / half;
+        if (facing * outline.radiusMm(middle) * STANDS_OUT < widest) {
+            return Optional.empty();
+        }
+        int inner = Math.max(1, (stretch[1] - stretch[0]) / 12);
+        AcrossLight light = AcrossLight.between(this::light, stretch[0] + inner, stretch[1] - inner);
+        boolean unlike = rounds.isPresent() && light.unlike(rounds.orElseThrow()) > UNLIKE;
+        AcrossLight.Arris arris = light.arris();
+        AcrossLight.Run one = light.run(0, AcrossLight.ACROSS);
+        if (isFlat(one) && unlike) {
+            return Optional.of(new Flat(stretch[2], stretch[3], facing, true, true));
+        }
+        double tan = (1 - Math.abs(arris.share())) / (1 + Math.abs(arris.share()));
+        double turned = Math.sqrt(1 + tan * tan) / (1 + tan);
+        boolean two = arris.misfit() < MOST_MISFIT
+                && arris.unevenness() < UNEVEN
+                && arris.leap() > Math.max(LEAST_LEAP, arris.unevenness());
+        boolean fits = turned * outline.radiusMm(middle) * STANDS_OUT > widest;
+        if (two && unlike && fits && stays(stretch, arris.share())) {
+            return Optional.of(new Flat(stretch[2], stretch[3], turned, false, true));
+        }
+        // A round lit otherwise than the rest, by a shine or a shadow, keeps falling off to both sides.
+        boolean may = isFlat(one) || arris.unevenness() < 2 * UNEVEN && arris.leap() > LEAST_LEAP / 2;
+        return may && (unlike || rounds.isEmpty())
+                ? Optional.of(new Flat(stretch[2], stretch[3], isFlat(one) ? facing : turned, isFlat(one), false))
+                : Optional.empty();
+    }
+
+    private static boolean isFlat(AcrossLight.Run run) {
+        return run.misfit() < MOST_MISFIT / 2 && 2 * Math.abs(run.slope()) < UNEVEN / 2;
+    }
+
+    /** Whether each quarter of the stretch has its arris at one and the same place. */
+    private boolean stays(int[] stretch, double share) {
+        int inner = Math.max(1, (stretch[1] - stretch[0]) / 12);
+        int from = stretch[0] + inner;
+        int long4 = stretch[1] - inner - from;
+        int off = 0;
+        for (int quarter = 0; quarter < 4; quarter++) {
+            AcrossLight part =
+                    AcrossLight.between(this::light, from + long4 * quarter / 4, from + long4 * (quarter + 1) / 4);
+            off += Math.abs(part.arris().share() - share) > ARRIS_STAYS ? 1 : 0;
+        }
+        return off == 0;
+    }
+
+    private double light(int k, double share) {
+        PixelPoint straight = contour.sight().pixel(outline.alongUnits(k), outline.radiusUnits(k) * share);
+        PixelPoint pixel = lens.bent(straight.x(), straight.y());
+        int px = (int) Math.max(0, Math.min(picture.width() - 1, pixel.x()));
+        int py = (int) Math.max(0, Math.min(picture.height() - 1, pixel.y()));
+        picture.linear(px, py, colour);
+        return (colour[0] + colour[1] + colour[2]) / 3;
     }
 }

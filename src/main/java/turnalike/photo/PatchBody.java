@@ -17,6 +17,9 @@ final class PatchBody {
     /** Shares of red and blue in the light of a cross section stray less than this in one piece of wood. */
     private static final double HUE = 0.05;
 
+    /** A lathe's centre is at most so wide, of the piece's end: common practice, no source. */
+    private static final double MOST_CENTRE = 0.75;
+
     private final CoarsePicture picture;
 
     private final byte[] patch;
@@ -168,7 +171,20 @@ final class PatchBody {
         while (end > middleTo && differs(end, usual)) {
             end--;
         }
-        return new int[] {start, end};
+        return new int[] {isCentre(start, -1, start - first) ? start : first, isCentre(end, 1, last - end) ? end : last
+        };
+    }
+
+    /** Whether what lies so long beyond an end is thin as a centre is there, and not the piece itself with a shine on it. */
+    private boolean isCentre(int end, int way, int length) {
+        int near = Math.min(length, 4);
+        double beyond = 0;
+        double within = 0;
+        for (int k = 1; k <= near; k++) {
+            beyond += sides[0][end + way * k] + sides[1][end + way * k];
+            within += sides[0][end - way * k] + sides[1][end - way * k];
+        }
+        return beyond < MOST_CENTRE * within;
     }
 
     private boolean differs(int t, double[] usual) {

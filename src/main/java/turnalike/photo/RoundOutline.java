@@ -55,8 +55,8 @@ final class RoundOutline {
     static RoundOutline of(SquaredContour contour, EndCap start, EndCap end, double lengthMm) throws Unsure {
         EdgeChain left = contour.edge(true);
         EdgeChain right = contour.edge(false);
-        double from = start.flat() ? start.place() : reach(left, right, true);
-        double to = end.flat() ? end.place() : reach(left, right, false);
+        double from = start.isPlaced() ? start.place() : reach(left, right, true);
+        double to = end.isPlaced() ? end.place() : reach(left, right, false);
         double focal = contour.sight().focal();
         if (!(to > from)) {
             throw new Unsure(

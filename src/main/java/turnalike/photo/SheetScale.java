@@ -21,6 +21,9 @@ final class SheetScale {
 
     private static final double MEASURED = 0.0015;
 
+    /** Where only the shape is asked for. */
+    private static final double ROUGHLY_MM = 400;
+
     private final Picture picture;
 
     private final SheetReading reading;
@@ -53,7 +56,7 @@ final class SheetScale {
         ViewFit.View view = fit.fit(guess);
         LyingAxis axis = first;
         for (int round = 0; lying && round < 3; round++) {
-            RoundOutline outline = RoundOutline.of(view.contour(), view.start(), view.end(), 400);
+            RoundOutline outline = RoundOutline.of(view.contour(), view.start(), view.end(), ROUGHLY_MM);
             axis = LyingAxis.resting(
                     sheet,
                     sight(view.contour().sight().focal(), view.axis()),
@@ -61,6 +64,7 @@ final class SheetScale {
             fit = fit(new ViewFit.TiltGuess(axis.tilt(), LYING));
             view = fit.fit(view.axis());
         }
+        view = FlatSections.withSquareEnds(picture, view, sheet.lens(), ROUGHLY_MM);
         double lengthMm = lengthMm(view, 0);
         double farther = lengthMm(view, view.focalUncertainty()) / lengthMm - 1;
         double height = HEIGHT_MM / (sheet.cameraMm() - heightNow(view, sheet));
@@ -97,7 +101,7 @@ final class SheetScale {
     private double lengthMm(ViewFit.View view, double more) throws Unsure {
         double pixels = view.contour().sight().focal() * Math.exp(more);
         SheetView sheet = reading.withFocal(pixels, picture, wish.sheet());
-        RoundOutline outline = RoundOutline.of(view.contour(), view.start(), view.end(), 400);
+        RoundOutline outline = RoundOutline.of(view.contour(), view.start(), view.end(), ROUGHLY_MM);
         Sight sight = sight(pixels, view.axis());
         LyingAxis axis = wish.sheet().height().isPresent()
                 ? LyingAxis.held(sheet, sight, heightMm())
@@ -112,7 +116,7 @@ final class SheetScale {
         double[] share = new double[outline.count()];
         Arrays.fill(share, 1);
         for (FlatSections.Flat flat : new FlatSections(picture, outline, view.contour(), lens).find()) {
-            Arrays.fill(share, flat.from(), flat.to() + 1, flat.share());
+            Arrays.fill(share, flat.from(), flat.to() + 1, flat.sure() ? flat.share() : 1);
         }
         return share;
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import turnalike.trace.Profile;
 import turnalike.units.Length;
 
@@ -57,8 +58,12 @@ final class TraceReport {
             double byFocal = farther.radiusMm(k) - outline.radiusMm(k);
             double byTilt = tilted.radiusMm(k) - outline.radiusMm(k);
             double byEdge = edgeMm(outline, k, apart[apart.length / 2]);
-            double share = share(flats, k);
-            double bySquare = share == 1 ? 0 : SQUARE * outline.radiusMm(k);
+            Optional<FlatSections.Flat> flat = flat(flats, k);
+            double share = flat.filter(FlatSections.Flat::sure)
+                    .map(FlatSections.Flat::share)
+                    .orElse(1.0);
+            double bySquare =
+                    outline.radiusMm(k) * flat.map(TraceReport::bySquare).orElse(0.0);
             double byScale = scale.uncertainty() * outline.radiusMm(k);
             stations.add(new Profile.Station(
                     Length.ofMm(outline.placeMm(k)),
@@ -73,6 +78,7 @@ final class TraceReport {
         return new PhotoTrace.Traced(
                 new Profile(Length.ofMm(lengthMm), stations, hidden),
                 flats.stream()
+                        .filter(FlatSections.Flat::sure)
                         .map(flat -> new Profile.Stretch(
                                 Length.ofMm(outline.placeMm(flat.from())), Length.ofMm(outline.placeMm(flat.to()))))
                         .toList(),
@@ -83,19 +89,21 @@ final class TraceReport {
                 warnings(outline, flats));
     }
 
-    /** Half the side over the radius that a round would have; 1 where it is round. */
-    private static double share(List<FlatSections.Flat> flats, int k) {
-        return flats.stream()
-                .filter(flat -> flat.from() <= k && k <= flat.to())
-                .findFirst()
-                .map(FlatSections.Flat::share)
-                .orElse(1.0);
+    private static Optional<FlatSections.Flat> flat(List<FlatSections.Flat> flats, int k) {
+        return flats.stream().filter(flat -> flat.from() <= k && k <= flat.to()).findFirst();
+    }
+
+    /** What a square leaves open, and what one does that may be none, as a share of the radius. */
+    private static double bySquare(FlatSections.Flat flat) {
+        return flat.sure() ? SQUARE : Math.max(SQUARE, 1 - flat.share());
     }
 
     private static String square(RoundOutline outline, FlatSections.Flat flat) {
         return String.format(
                 Locale.ROOT,
-                "From %.0f to %.0f mm it is lit as %s, and taken for a square of %.1f mm: measure it.",
+                flat.sure()
+                        ? "From %.0f to %.0f mm it is lit as %s, and taken for a square of %.1f mm: measure it."
+                        : "From %.0f to %.0f mm it may be square, lit somewhat as %s; not sure, so it is taken for a round: if it is square, its side is some %.1f mm.",
                 outline.placeMm(flat.from()),
                 outline.placeMm(flat.to()),
                 flat.faceOn() ? "a flat that faces the camera" : "two flats with an arris between",
@@ -190,7 +198,8 @@ final class TraceReport {
         double f = view.logFocal() + logFocal;
         double t = view.tilt() + tilt;
         SquaredContour seen = fit.contour(fit.straightened(view.axis(), f, t), f, t);
-        return RoundOutline.of(seen, EndCap.of(seen, true), EndCap.of(seen, false), lengthMm);
+        return RoundOutline.of(
+                seen, EndCap.again(view.start(), seen, true), EndCap.again(view.end(), seen, false), lengthMm);
     }
 
     /** What the edges themselves leave open: how they differ nearby, their noise, and how steep the outline runs. */

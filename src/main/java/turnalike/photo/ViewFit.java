@@ -59,7 +59,11 @@ final class ViewFit {
             double focalUncertainty,
             double tiltUncertainty,
             EndCap start,
-            EndCap end) {}
+            EndCap end) {
+        View withEnds(EndCap otherStart, EndCap otherEnd) {
+            return new View(contour, axis, logFocal, tilt, focalUncertainty, tiltUncertainty, otherStart, otherEnd);
+        }
+    }
 
     View fit(Sight.AxisLine guess) throws Unsure {
         Sight.AxisLine axis = guess;

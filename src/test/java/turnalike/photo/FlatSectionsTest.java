@@ -8,6 +8,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.function.DoubleUnaryOperator;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import turnalike.effort.Effort;
@@ -24,16 +25,23 @@ class FlatSectionsTest {
         return 0.2 + 0.8 * Math.max(0, Math.cos(turned - 0.7));
     }
 
-    /** What is seen of a square turned so: its half width, and the light at a share of it. */
-    private static double light(double share, double half, double turn, boolean square) {
-        if (!square) {
-            return lit(Math.asin(share));
-        }
-        double arris = half * (Math.cos(turn) - Math.sin(turn)) / (Math.cos(turn) + Math.sin(turn));
-        return share * half < arris ? lit(-turn) : lit(Math.PI / 2 - turn);
+    /** Low light from the side: the border of the piece's own shadow runs along it, much as an arris does. */
+    private static double litFromTheSide(double turned) {
+        return 0.08
+                + 0.9 * Math.max(0, Math.cos(turned - 1.6))
+                + 0.25 * Math.pow(Math.max(0, Math.cos(turned - 0.2)), 40);
     }
 
-    private static PhotoTrace.Traced traced(double turn, boolean square) throws IOException {
+    /** What is seen of a square turned so: its half width, and the light at a share of it. */
+    private static double light(double share, double half, double turn, boolean square, DoubleUnaryOperator lamp) {
+        if (!square) {
+            return lamp.applyAsDouble(Math.asin(share));
+        }
+        double arris = half * (Math.cos(turn) - Math.sin(turn)) / (Math.cos(turn) + Math.sin(turn));
+        return share * half < arris ? lamp.applyAsDouble(-turn) : lamp.applyAsDouble(Math.PI / 2 - turn);
+    }
+
+    private static PhotoTrace.Traced traced(double turn, boolean square, DoubleUnaryOperator lamp) throws IOException {
         int width = 900;
         int height = 300;
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
@@ -49,7 +57,8 @@ class FlatSectionsTest {
                 double share = Math.max(-1, Math.min(1, across / half));
                 int rgb = 0;
                 for (int c = 0; c < 3; c++) {
-                    double value = inside * wood[c] * light(share, half, turn, end && square) + (1 - inside) * 0.55;
+                    double value =
+                            inside * wood[c] * light(share, half, turn, end && square, lamp) + (1 - inside) * 0.55;
                     int code = (int) Math.round(Gamma.code(value) + 1.5 * dice.nextGaussian());
                     rgb = (rgb << 8) | Math.max(0, Math.min(255, code));
                 }
@@ -66,7 +75,7 @@ class FlatSectionsTest {
     }
 
     private static void bothEndsAreSquare(double degrees) throws IOException {
-        PhotoTrace.Traced traced = traced(Math.toRadians(degrees), true);
+        PhotoTrace.Traced traced = traced(Math.toRadians(degrees), true, FlatSectionsTest::lit);
         assertThat(traced.squares()).hasSize(2);
         Profile.Stretch first = traced.squares().get(0);
         assertThat(first.from().mm()).isCloseTo(0, within(3.0));
@@ -95,8 +104,22 @@ class FlatSectionsTest {
 
     @Test
     void a_round_end_lit_from_one_side_is_no_square() throws IOException {
-        PhotoTrace.Traced traced = traced(0, false);
+        isRound(traced(0, false, FlatSectionsTest::lit));
+    }
+
+    @Test
+    void a_round_end_along_which_its_own_shadow_begins_and_a_shine_runs_is_no_square() throws IOException {
+        isRound(traced(0, false, FlatSectionsTest::litFromTheSide));
+    }
+
+    private static void isRound(PhotoTrace.Traced traced) {
         assertThat(traced.squares()).isEmpty();
-        assertThat(traced.warnings()).noneMatch(each -> each.contains("square of"));
+        assertThat(traced.warnings()).noneMatch(each -> each.contains("square of") || each.contains("be square"));
+    }
+
+    @Test
+    void in_light_that_falls_alike_on_everything_an_end_that_may_be_square_is_no_square() throws IOException {
+        PhotoTrace.Traced traced = traced(0, false, turned -> 0.7);
+        assertThat(traced.squares()).isEmpty();
     }
 }

@@ -7,33 +7,33 @@ import java.util.List;
  * piece was mended and some limits were set: further pictures, not unseen ones.
  */
 final class FurtherPhotoScenes {
-    private static final String WALNUT =
+    static final String WALNUT =
             "pigment { wood turbulence 0.07 colour_map { [0 rgb <0.20,0.12,0.07>] [0.7 rgb <0.16,0.09,0.05>] [1 "
                     + "rgb <0.10,0.055,0.03>] } scale 4 rotate <5,86,2> } finish { ambient 0 diffuse 0.85 specular 0.25 "
                     + "roughness 0.03 }";
 
-    private static final String ASH =
+    static final String ASH =
             "pigment { wood turbulence 0.04 colour_map { [0 rgb <0.72,0.58,0.40>] [0.8 rgb <0.66,0.52,0.34>] [1 "
                     + "rgb <0.54,0.40,0.24>] } scale 2.5 rotate <1,88,9> } finish { ambient 0 diffuse 0.85 }";
 
-    private static final String CHERRY =
+    static final String CHERRY =
             "pigment { wood turbulence 0.06 colour_map { [0 rgb <0.52,0.27,0.15>] [0.8 rgb <0.47,0.23,0.12>] [1 "
                     + "rgb <0.38,0.17,0.09>] } scale 4 rotate <2,93,5> } finish { ambient 0 diffuse 0.85 specular 0.1 "
                     + "roughness 0.06 }";
 
-    private static final String GREEN_CLOTH =
+    static final String GREEN_CLOTH =
             "pigment { checker rgb <0.08,0.17,0.10> rgb <0.10,0.20,0.12> scale 1.6 } normal { bumps 0.5 scale 11 "
                     + "} finish { ambient 0 diffuse 0.9 }";
 
-    private static final String GREY_CLOTH =
+    static final String GREY_CLOTH =
             "pigment { granite scale 10 colour_map { [0 rgb <0.33,0.33,0.33>] [1 rgb <0.25,0.25,0.26>] } } "
                     + "normal { bumps 0.4 scale 20 } finish { ambient 0 diffuse 0.9 }";
 
-    private static final String BLACK_CARD = "pigment { rgb <0.03,0.03,0.035> } finish { ambient 0 diffuse 0.9 }";
+    static final String BLACK_CARD = "pigment { rgb <0.03,0.03,0.035> } finish { ambient 0 diffuse 0.9 }";
 
-    private static final String WHITE_CARD = "pigment { rgb <0.85,0.86,0.86> } finish { ambient 0 diffuse 0.9 }";
+    static final String WHITE_CARD = "pigment { rgb <0.85,0.86,0.86> } finish { ambient 0 diffuse 0.9 }";
 
-    private static final String PINE =
+    static final String PINE =
             "pigment { wood turbulence 0.05 colour_map { [0 rgb <0.70,0.52,0.30>] [0.8 rgb <0.66,0.47,0.26>] [1 "
                     + "rgb <0.5,0.32,0.15>] } scale 14 rotate <3,84,0> translate <30,8,4> } finish { ambient 0 diffuse "
                     + "0.85 }";

@@ -89,6 +89,43 @@ public record TurnedShape(double[] x, double[] r) {
         return of(points);
     }
 
+    /** Long cylinders and posts that taper by little, with beads and shoulders between. */
+    static TurnedShape post(long seed, double length, double thick) {
+        SplittableRandom dice = new SplittableRandom(seed);
+        List<double[]> points = new ArrayList<>();
+        double radius = thick * (0.5 + 0.4 * dice.nextDouble());
+        points.add(new double[] {0, radius});
+        double at = 0;
+        while (at < length - 60) {
+            double next = radius * (1 - 0.03 * dice.nextDouble() * dice.nextInt(2));
+            at = straight(points, at, Math.min(length - 30 - at, 50 + 110 * dice.nextDouble()), radius, next);
+            radius = next;
+            if (dice.nextInt(3) > 0) {
+                at = ellipse(points, at, Math.min(20, length - 20 - at), radius, Math.min(thick, radius + 6));
+            }
+            double step = thick * (0.45 + 0.5 * dice.nextDouble());
+            points.add(new double[] {at, step});
+            radius = step;
+        }
+        straight(points, at, length - at, radius, radius);
+        return of(points);
+    }
+
+    /** Half the side where the squares are, members drawn at random between the two. */
+    static TurnedShape betweenSquares(long seed, double length, double thick, double half, List<double[]> squares) {
+        double from = squares.get(0)[1];
+        TurnedShape turned = random(seed, squares.get(1)[0] - from, thick);
+        List<double[]> points = new ArrayList<>();
+        points.add(new double[] {0, half});
+        points.add(new double[] {from, half});
+        for (int i = 0; i < turned.x.length; i++) {
+            points.add(new double[] {from + turned.x[i], Math.min(half, turned.r[i])});
+        }
+        points.add(new double[] {squares.get(1)[0], half});
+        points.add(new double[] {length, half});
+        return of(points);
+    }
+
     public static double straight(List<double[]> points, double at, double length, double from, double to) {
         for (int i = 1; i <= 20; i++) {
             points.add(new double[] {at + length * i / 20, from + (to - from) * i / 20});
