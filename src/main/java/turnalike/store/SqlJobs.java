@@ -63,14 +63,15 @@ final class SqlJobs implements JobStore {
             JobId id = ids.draw(ledger);
             Step first = new Replay().edit(now(), Edit.of("keep the job", Change.of(text)));
             ledger.begin(id, List.of(first));
+            db.tell(id);
             return id;
         });
     }
 
     @Override
     public JobId keep(GivenJob given) {
-        return write(() -> {
-            JobId id = given.id();
+        JobId id = given.id();
+        return write(id, () -> {
             if (!ledger.has(id)) {
                 ledger.begin(id, given.history());
                 return id;
@@ -97,13 +98,14 @@ final class SqlJobs implements JobStore {
         return write(() -> {
             JobId id = ids.draw(ledger);
             ledger.begin(id, given.history());
+            db.tell(id);
             return id;
         });
     }
 
     @Override
     public Optional<Step> edit(JobId id, Function<KeptJob, Edit> edit) {
-        return write(() -> latest.find(id).map(kept -> {
+        return write(id, () -> latest.find(id).map(kept -> {
             Edit made = edit.apply(kept);
             Step step = new Step(
                     kept.times().steps() + 1, now(), Step.Did.EDIT, OptionalInt.empty(), made.what(), made.changes());
@@ -135,10 +137,19 @@ final class SqlJobs implements JobStore {
     }
 
     private Optional<Step> again(JobId id, Supplier<Optional<Step>> next) {
-        return write(() -> {
+        return write(id, () -> {
             Optional<Step> step = next.get();
             step.ifPresent(each -> ledger.append(id, each));
             return step;
+        });
+    }
+
+    /** A write to a job, of which those who watch are told. */
+    private <T> T write(JobId id, Supplier<T> work) {
+        return write(() -> {
+            T out = work.get();
+            db.tell(id);
+            return out;
         });
     }
 
@@ -185,17 +196,19 @@ final class SqlJobs implements JobStore {
 
     @Override
     public boolean bin(JobId id) {
-        return write(() -> ledger.has(id)
-                && db.run(
-                                "INSERT INTO bin (job, at, emptied) VALUES (?, ?, 0) ON CONFLICT DO NOTHING",
-                                id.text(),
-                                now().toString())
-                        > 0);
+        return write(
+                id,
+                () -> ledger.has(id)
+                        && db.run(
+                                        "INSERT INTO bin (job, at, emptied) VALUES (?, ?, 0) ON CONFLICT DO NOTHING",
+                                        id.text(),
+                                        now().toString())
+                                > 0);
     }
 
     @Override
     public boolean restore(JobId id) {
-        return write(() -> db.run("DELETE FROM bin WHERE job = ?", id.text()) > 0);
+        return write(id, () -> db.run("DELETE FROM bin WHERE job = ?", id.text()) > 0);
     }
 
     @Override
