@@ -39,7 +39,7 @@ final class PostgresErrors {
                 told(
                         address,
                         "refuses this user, this password or this machine",
-                        "check the user and the password (in the address, PGPASSWORD's place is the file .pgpass), and pg_hba.conf",
+                        "check the user and the password, which may also stand in your file .pgpass, and the server's pg_hba.conf",
                         trouble);
             case "3D000" ->
                 told(

@@ -17,7 +17,7 @@ class PostgresJobsIT extends StoreContract {
 
     @Override
     int seeds() {
-        return 2;
+        return 1;
     }
 
     @Override
