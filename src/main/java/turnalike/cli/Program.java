@@ -31,6 +31,7 @@ import turnalike.cli.store.GiveCommand;
 import turnalike.cli.store.HistoryCommand;
 import turnalike.cli.store.KeepCommand;
 import turnalike.cli.store.LogCommand;
+import turnalike.cli.store.MoveCommand;
 import turnalike.cli.store.RedoCommand;
 import turnalike.cli.store.UndoCommand;
 import turnalike.cli.trace.TraceCommand;
@@ -73,6 +74,7 @@ import turnalike.units.Problem;
             HistoryCommand.class,
             GiveCommand.class,
             CheckCommand.class,
+            MoveCommand.class,
             ServeCommand.class,
             DemoCommand.class,
             SchemaCommand.class,

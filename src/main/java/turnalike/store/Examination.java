@@ -20,7 +20,7 @@ import turnalike.units.Problem;
  * taken by a program that took more; then the other jobs go on.
  */
 final class Examination {
-    private final SqliteConnection db;
+    private final Database db;
     private final Schema schema;
     private final Ledger ledger;
     private final List<Problem> faults = new ArrayList<>();
@@ -28,7 +28,7 @@ final class Examination {
     private int jobs;
     private int pieces;
 
-    Examination(SqliteConnection db, Schema schema) {
+    Examination(Database db, Schema schema) {
         this.db = db;
         this.schema = schema;
         this.ledger = new Ledger(db);
@@ -37,6 +37,7 @@ final class Examination {
     /** Both questions, of everything. */
     StoreReport report() {
         return db.read(() -> {
+            begin();
             file();
             ids().forEach(this::report);
             return new StoreReport(jobs, pieces, faults);
@@ -46,23 +47,31 @@ final class Examination {
     /** The first question alone; {@link StoreException} with the first thing that is not as it was written. */
     void require() {
         db.read(() -> {
+            begin();
             file();
             ids().forEach(id -> damage(id).ifPresent(how -> fault("job " + id, how)));
             return faults.size();
         });
         if (!faults.isEmpty()) {
             Problem first = faults.get(0);
-            String where = first.where().equals(db.file().toString()) ? "" : first.where() + ": ";
-            throw SqliteErrors.damaged(db.file(), where + first.what());
+            String where = first.where().equals(db.place()) ? "" : first.where() + ": ";
+            throw db.damaged(where + first.what());
         }
     }
 
+    /** Anew, where a server was lost in the middle. */
+    private void begin() {
+        faults.clear();
+        jobs = 0;
+        pieces = 0;
+    }
+
     private void file() {
-        FileIntegrity.faults(db).forEach(each -> fault(db.file().toString(), each));
+        FileIntegrity.faults(db).forEach(each -> fault(db.place(), each));
         try {
-            schema.fault(db).ifPresent(each -> fault(db.file().toString(), each));
+            db.tablesFault(schema).ifPresent(each -> fault(db.place(), each));
         } catch (StoreException unreadable) {
-            fault(db.file().toString(), "its list of tables cannot be read");
+            fault(db.place(), "its list of tables cannot be read");
         }
         // Where the file is sound so are its texts, each of which was looked at once.
         withTexts = !faults.isEmpty();
@@ -70,25 +79,17 @@ final class Examination {
 
     private void fault(String where, String what) {
         faults.add(new Problem(
-                where,
-                SqliteErrors.oneLine(what),
-                "keep what can be given in a new store; " + Backups.advice(db.file())));
+                where, SqliteErrors.oneLine(what), "keep what can be given in a new store; " + db.adviceOnBackups()));
     }
 
     /** A damaged page ends a scan, so the ids are looked for from both ends and in the other tables that name them. */
     private Set<JobId> ids() {
         Set<JobId> ids = new LinkedHashSet<>();
-        for (String scan : List.of(
-                "SELECT id FROM job ORDER BY rowid",
-                "SELECT id FROM job ORDER BY rowid DESC",
-                "SELECT DISTINCT job FROM standing",
-                "SELECT job FROM standing ORDER BY rowid DESC",
-                "SELECT DISTINCT job FROM step",
-                "SELECT job FROM step ORDER BY rowid DESC")) {
+        for (String scan : db.idScans()) {
             try {
-                db.each(scan, row -> ids.add(new JobId(SqliteConnection.text(row, 1))));
+                db.each(scan, row -> ids.add(new JobId(Database.text(row, 1))));
             } catch (StoreException | IllegalArgumentException damaged) {
-                fault(db.file().toString(), "not every job can be found");
+                fault(db.place(), "not every job can be found");
             }
         }
         return ids;

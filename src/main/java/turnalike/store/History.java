@@ -20,9 +20,9 @@ import turnalike.job.kept.UndoOrder;
 
 /** What was done to each job, read back and checked. Callers hold the transaction; a row that cannot be what was written is told as damage. */
 final class History {
-    private final SqliteConnection db;
+    private final Database db;
 
-    History(SqliteConnection db) {
+    History(Database db) {
         this.db = db;
     }
 
@@ -180,11 +180,11 @@ final class History {
             OptionalInt of = row.wasNull() ? OptionalInt.empty() : OptionalInt.of(number);
             return new Row(
                     row.getInt(1),
-                    SqliteConnection.text(row, 2),
-                    SqliteConnection.text(row, 3),
+                    Database.text(row, 2),
+                    Database.text(row, 3),
                     of,
-                    SqliteConnection.text(row, 5),
-                    SqliteConnection.text(row, 6));
+                    Database.text(row, 5),
+                    Database.text(row, 6));
         }
     }
 
@@ -216,8 +216,8 @@ final class History {
 
     /** Of a row that begins with the kind and the name. */
     Subject subject(JobId id, ResultSet row) throws SQLException {
-        String kind = SqliteConnection.text(row, 1);
-        String name = SqliteConnection.text(row, 2);
+        String kind = Database.text(row, 1);
+        String name = Database.text(row, 2);
         return readable(id, () -> new Subject(Subject.Kind.of(kind), name));
     }
 
@@ -236,7 +236,7 @@ final class History {
 
     private String body(JobId id, String digest) {
         Optional<String> body =
-                db.find("SELECT body FROM document WHERE digest = ?", row -> SqliteConnection.text(row, 1), digest);
+                db.find("SELECT body FROM document WHERE digest = ?", row -> Database.text(row, 1), digest);
         return whole(id, Optional.of(digest), body).orElseThrow();
     }
 
@@ -253,6 +253,6 @@ final class History {
     }
 
     StoreException damaged(JobId id, String how) {
-        return SqliteErrors.damaged(db.file(), "job %s: %s".formatted(id, how));
+        return db.damaged("job %s: %s".formatted(id, how));
     }
 }

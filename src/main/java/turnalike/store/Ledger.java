@@ -18,11 +18,11 @@ import turnalike.job.kept.UndoOrder;
 
 /** Jobs and their steps as rows. Callers hold the transaction; a row that cannot be what was written is told as damage. */
 final class Ledger {
-    private final SqliteConnection db;
+    private final Database db;
     private final History history;
     private final MeasureTable figures;
 
-    Ledger(SqliteConnection db) {
+    Ledger(Database db) {
         this.db = db;
         this.history = new History(db);
         this.figures = new MeasureTable(db);
@@ -92,7 +92,7 @@ final class Ledger {
     private History.WrittenChange write(JobId id, Change change, Set<Subject> first) {
         Optional<String> after = change.document().map(body -> {
             String digest = Digest.of(body);
-            db.run("INSERT OR IGNORE INTO document (digest, body) VALUES (?, ?)", digest, body);
+            db.run("INSERT INTO document (digest, body) VALUES (?, ?) ON CONFLICT DO NOTHING", digest, body);
             return digest;
         });
         Subject subject = change.subject();
@@ -142,7 +142,7 @@ final class Ledger {
     private String seal(JobId id, int number) {
         return db.find(
                         "SELECT seal FROM step WHERE job = ? AND number = ?",
-                        row -> SqliteConnection.text(row, 1),
+                        row -> Database.text(row, 1),
                         id.text(),
                         number)
                 .orElse("");
@@ -166,7 +166,7 @@ final class Ledger {
         return db.list(
                 "SELECT kind, name, document FROM standing WHERE job = ? ORDER BY place",
                 row -> Map.entry(
-                        new HistoryCheck.Named(SqliteConnection.text(row, 1), SqliteConnection.text(row, 2)),
+                        new HistoryCheck.Named(Database.text(row, 1), Database.text(row, 2)),
                         Optional.ofNullable(row.getString(3))),
                 id.text());
     }
@@ -176,7 +176,7 @@ final class Ledger {
         return db.find(
                         "SELECT d.body FROM standing AS s JOIN document AS d ON d.digest = s.document"
                                 + " WHERE s.job = ? AND s.kind = ? AND s.name = ''",
-                        row -> SqliteConnection.text(row, 1),
+                        row -> Database.text(row, 1),
                         id.text(),
                         Subject.Kind.JOB.word())
                 .orElse("");
@@ -190,9 +190,8 @@ final class Ledger {
                     "SELECT s.name, d.body FROM standing AS s JOIN document AS d ON d.digest = s.document"
                             + " WHERE s.job = ? AND s.kind = ?",
                     row -> {
-                        Subject subject = new Subject(Subject.Kind.PIECE, SqliteConnection.text(row, 1));
-                        if (Change.read(subject, Optional.of(SqliteConnection.text(row, 2)))
-                                instanceof Change.OfPiece piece) {
+                        Subject subject = new Subject(Subject.Kind.PIECE, Database.text(row, 1));
+                        if (Change.read(subject, Optional.of(Database.text(row, 2))) instanceof Change.OfPiece piece) {
                             piece.piece().ifPresent(pieces::add);
                         }
                     },
@@ -206,12 +205,12 @@ final class Ledger {
 
     /** The time the job was made, as written in the list of jobs. */
     Optional<String> made(JobId id) {
-        return db.find("SELECT made_at FROM job WHERE id = ?", row -> SqliteConnection.text(row, 1), id.text());
+        return db.find("SELECT made_at FROM job WHERE id = ?", row -> Database.text(row, 1), id.text());
     }
 
     /** The title, as written in the list of jobs. */
     Optional<String> title(JobId id) {
-        return db.find("SELECT title FROM job WHERE id = ?", row -> SqliteConnection.text(row, 1), id.text());
+        return db.find("SELECT title FROM job WHERE id = ?", row -> Database.text(row, 1), id.text());
     }
 
     /** The job as it stands. */
@@ -251,7 +250,7 @@ final class Ledger {
     Optional<String> lastSeal(JobId id) {
         return db.find(
                 "SELECT seal FROM step WHERE job = ? ORDER BY number DESC LIMIT 1",
-                row -> SqliteConnection.text(row, 1),
+                row -> Database.text(row, 1),
                 id.text());
     }
 

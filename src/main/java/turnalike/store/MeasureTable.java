@@ -15,9 +15,9 @@ import turnalike.units.Length;
 
 /** The weights, measures and times that stand, one a row, each with the step since which it is so. */
 final class MeasureTable {
-    private final SqliteConnection db;
+    private final Database db;
 
-    MeasureTable(SqliteConnection db) {
+    MeasureTable(Database db) {
         this.db = db;
     }
 
@@ -63,8 +63,9 @@ final class MeasureTable {
 
     private void put(JobId id, String piece, int step, Figure figure) {
         db.run(
-                "INSERT OR REPLACE INTO figure (job, piece, name, value, source, photo, accuracy_mm, step)"
-                        + " VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
+                "INSERT INTO figure (job, piece, name, value, source, photo, accuracy_mm, step)"
+                        + " VALUES (?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (job, piece, name) DO UPDATE SET value = excluded.value,"
+                        + " source = excluded.source, photo = excluded.photo, accuracy_mm = excluded.accuracy_mm, step = excluded.step",
                 id.text(),
                 piece,
                 figure.name(),

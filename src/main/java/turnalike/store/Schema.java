@@ -86,10 +86,18 @@ record Schema(List<String> scripts) {
     }
 
     private static String shipped(int version) {
-        String name = "V%d.sql".formatted(version);
-        try (InputStream in = Optional.ofNullable(Schema.class.getResourceAsStream("/turnalike/store/" + name))
-                .orElseThrow(() -> new IllegalStateException(name + " was not shipped"))) {
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        return resource("V%d.sql".formatted(version));
+    }
+
+    /** A script that is shipped with the program. */
+    static String resource(String name) {
+        return find(name).orElseThrow(() -> new IllegalStateException(name + " was not shipped"));
+    }
+
+    /** The same; empty where there is none of that name. */
+    static Optional<String> find(String name) {
+        try (InputStream in = Schema.class.getResourceAsStream("/turnalike/store/" + name)) {
+            return in == null ? Optional.empty() : Optional.of(new String(in.readAllBytes(), StandardCharsets.UTF_8));
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }

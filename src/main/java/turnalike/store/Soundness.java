@@ -1,11 +1,12 @@
 package turnalike.store;
 
-import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 import turnalike.job.kept.StoreException;
 
 /** Whether a file was looked through, the whole of it, and found as it was written. Nothing is written before that is known. */
@@ -17,7 +18,7 @@ final class Soundness {
     }
 
     /** Looks through it now; {@link StoreException} with the first thing wrong. */
-    static Soundness of(SqliteConnection db, Schema schema) {
+    static Soundness of(Database db, Schema schema) {
         new Examination(db, schema).require();
         return known();
     }
@@ -27,20 +28,20 @@ final class Soundness {
         return new Soundness(CompletableFuture.completedFuture(null));
     }
 
-    /** What is done where a file was found sound, before the first write. */
-    interface Then {
-        void sound(SqliteConnection db);
-    }
-
-    /** Begins to look through it beside whatever else goes on, on a connection of its own. */
-    static Soundness begin(Path file, Schema schema, Then then, StoreFile.Looked told) {
+    /**
+     * Begins to look through it beside whatever else goes on, on a connection of its own.
+     *
+     * @param then done where it was found sound, before the first write
+     */
+    static <D extends Database> Soundness begin(
+            Supplier<D> open, Schema schema, Consumer<D> then, StoreFile.Looked told) {
         CompletableFuture<Void> looked = new CompletableFuture<>();
         Thread thread = new Thread(
                 () -> {
                     long began = System.nanoTime();
-                    try (SqliteConnection db = SqliteConnection.open(file, SqliteConnection.Use.WRITE)) {
+                    try (D db = open.get()) {
                         new Examination(db, schema).require();
-                        then.sound(db);
+                        then.accept(db);
                         looked.complete(null);
                         told.through(Duration.ofNanos(System.nanoTime() - began), Optional.empty());
                     } catch (StoreException damaged) {

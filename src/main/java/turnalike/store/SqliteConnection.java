@@ -17,12 +17,13 @@ import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 import org.sqlite.SQLiteOpenMode;
+import turnalike.job.kept.StoreException;
 
 /**
  * One connection to one file, and the few ways it is spoken to. Reads and writes of several threads wait for each other in the order they
  * came; writes that wait together reach the disk together.
  */
-final class SqliteConnection implements AutoCloseable {
+final class SqliteConnection implements Database {
     /** Long enough for another process's commit on a slow disk. */
     private static final int WAIT_FOR_OTHERS_MS = 10_000;
 
@@ -32,7 +33,7 @@ final class SqliteConnection implements AutoCloseable {
     /** Fair, so that nobody waits longer than those before him take: a plain monitor let one of many wait for half a minute. */
     private final ReentrantLock turn = new ReentrantLock(true);
 
-    private final WriteQueue writes = new WriteQueue(turn, this::script);
+    private final WriteQueue writes = new WriteQueue(turn, new WriteQueue.InWords(this::script));
 
     private SqliteConnection(Path file, Connection connection) {
         this.file = file;
@@ -46,16 +47,6 @@ final class SqliteConnection implements AutoCloseable {
         WRITE,
         /** SQL cannot change anything. SQLite itself still takes back a write that was cut off, where the disk allows. */
         READ
-    }
-
-    /** Makes one row into a value. */
-    interface Row<T> {
-        T of(ResultSet row) throws SQLException;
-    }
-
-    /** Takes one row. */
-    interface EachRow {
-        void take(ResultSet row) throws SQLException;
     }
 
     static SqliteConnection open(Path file, Use use) {
@@ -99,6 +90,48 @@ final class SqliteConnection implements AutoCloseable {
         return file;
     }
 
+    @Override
+    public String place() {
+        return file.toString();
+    }
+
+    @Override
+    public int version() {
+        return Schema.version(this);
+    }
+
+    @Override
+    public Optional<String> tablesFault(Schema schema) {
+        return schema.fault(this);
+    }
+
+    /** Pages and indexes by SQLite's own check. */
+    @Override
+    public List<String> integrityFaults() {
+        return FileIntegrity.ofPages(this);
+    }
+
+    @Override
+    public List<String> idScans() {
+        return List.of(
+                "SELECT id FROM job ORDER BY rowid",
+                "SELECT id FROM job ORDER BY rowid DESC",
+                "SELECT DISTINCT job FROM standing",
+                "SELECT job FROM standing ORDER BY rowid DESC",
+                "SELECT DISTINCT job FROM step",
+                "SELECT job FROM step ORDER BY rowid DESC");
+    }
+
+    @Override
+    public StoreException damaged(String how) {
+        return SqliteErrors.damaged(file, how);
+    }
+
+    @Override
+    public String adviceOnBackups() {
+        return Backups.advice(file);
+    }
+
     /** Runs statements that give nothing back. */
     synchronized void script(String sql) {
         try (Statement statement = connection.createStatement()) {
@@ -108,8 +141,8 @@ final class SqliteConnection implements AutoCloseable {
         }
     }
 
-    /** Runs one statement with these values for its question marks, and returns how many rows it changed. */
-    synchronized int run(String sql, @Nullable Object... values) {
+    @Override
+    public synchronized int run(String sql, @Nullable Object... values) {
         try {
             return filled(sql, values).executeUpdate();
         } catch (SQLException trouble) {
@@ -117,14 +150,8 @@ final class SqliteConnection implements AutoCloseable {
         }
     }
 
-    <T> List<T> list(String sql, Row<T> row, @Nullable Object... values) {
-        List<T> out = new ArrayList<>();
-        each(sql, found -> out.add(row.of(found)), values);
-        return out;
-    }
-
-    /** Row by row, for more than should be held at once; no other query of the same text may begin before the last row. */
-    synchronized void each(String sql, EachRow row, @Nullable Object... values) {
+    @Override
+    public synchronized void each(String sql, EachRow row, @Nullable Object... values) {
         try (ResultSet rows = filled(sql, values).executeQuery()) {
             while (rows.next()) {
                 row.take(rows);
@@ -132,25 +159,6 @@ final class SqliteConnection implements AutoCloseable {
         } catch (SQLException trouble) {
             throw failed(sql, trouble);
         }
-    }
-
-    /** The text in a cell that is never empty; an empty one is told as damage. */
-    static String text(ResultSet row, int column) throws SQLException {
-        return Optional.ofNullable(row.getString(column)).orElseThrow(EmptyCell::new);
-    }
-
-    /** A cell is empty in which something was written. */
-    static final class EmptyCell extends SQLException {
-        private static final long serialVersionUID = 1L;
-    }
-
-    <T> Optional<T> find(String sql, Row<T> row, @Nullable Object... values) {
-        return list(sql, row, values).stream().findFirst();
-    }
-
-    /** The one number a query gives. */
-    int number(String sql, @Nullable Object... values) {
-        return find(sql, row -> row.getInt(1), values).orElseThrow();
     }
 
     private PreparedStatement filled(String sql, @Nullable Object... values) throws SQLException {
@@ -190,19 +198,14 @@ final class SqliteConnection implements AutoCloseable {
         }
     }
 
-    /**
-     * All of the work or none of it. When this returns it is on disk; from its first moment no other process writes. The work may be done by
-     * the thread of another that waited with it.
-     */
-    <T> T write(Supplier<T> work) {
+    @Override
+    public <T> T write(Supplier<T> work) {
         return writes.write(work);
     }
 
-    /**
-     * Everything read in it is of one moment; within a write it sees what was written so far. It ends by rolling back, since of a damaged file
-     * not even nothing can be committed.
-     */
-    <T> T read(Supplier<T> work) {
+    /** It ends by rolling back, since of a damaged file not even nothing can be committed. */
+    @Override
+    public <T> T read(Supplier<T> work) {
         turn.lock();
         try {
             return writes.isWriting() ? work.get() : readAlone(work);

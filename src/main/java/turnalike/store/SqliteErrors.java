@@ -20,7 +20,7 @@ final class SqliteErrors {
      * @param tables asked where a statement could not be understood: what is wrong with the file's tables, if they are not as made
      */
     static RuntimeException of(Path file, SQLException trouble, Supplier<Optional<String>> tables) {
-        if (trouble instanceof SqliteConnection.EmptyCell) {
+        if (trouble instanceof Database.EmptyCell) {
             return damaged(file, "a cell is empty in which something was written", trouble);
         }
         if (!(trouble instanceof SQLiteException known)) {

@@ -28,8 +28,8 @@ record StepRow(int number, String at, String did, OptionalInt of, String what, S
         /** Of a row whose columns from 7 on are these. */
         private static ChangeRow of(ResultSet row) throws SQLException {
             return new ChangeRow(
-                    SqliteConnection.text(row, 7),
-                    SqliteConnection.text(row, 8),
+                    Database.text(row, 7),
+                    Database.text(row, 8),
                     Optional.ofNullable(row.getString(9)),
                     Optional.ofNullable(row.getString(10)),
                     Optional.ofNullable(row.getString(11)));
@@ -79,7 +79,7 @@ record StepRow(int number, String at, String did, OptionalInt of, String what, S
     }
 
     /** Rows of a query above made into steps and handed on one by one. */
-    static final class Reader implements SqliteConnection.EachRow {
+    static final class Reader implements Database.EachRow {
         private final Taker taker;
         private final List<ChangeRow> changes = new ArrayList<>();
         private Optional<StepRow> begun = Optional.empty();
@@ -107,11 +107,11 @@ record StepRow(int number, String at, String did, OptionalInt of, String what, S
             OptionalInt of = row.wasNull() ? OptionalInt.empty() : OptionalInt.of(another);
             return new StepRow(
                     number,
-                    SqliteConnection.text(row, 2),
-                    SqliteConnection.text(row, 3),
+                    Database.text(row, 2),
+                    Database.text(row, 3),
                     of,
-                    SqliteConnection.text(row, 5),
-                    SqliteConnection.text(row, 6),
+                    Database.text(row, 5),
+                    Database.text(row, 6),
                     List.of());
         }
 

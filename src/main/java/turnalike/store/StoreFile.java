@@ -58,7 +58,7 @@ public final class StoreFile {
             }
             Backups.daily(db, schema, today).ifPresent(notes::add);
             opened = true;
-            return new SqliteJobs(db, clock, sound, notes);
+            return new SqlJobs(db, clock, sound, notes);
         } finally {
             if (!opened) {
                 db.close();
@@ -89,11 +89,11 @@ public final class StoreFile {
         LocalDate today = LocalDate.now(clock);
         SqliteConnection db = SqliteConnection.open(file, SqliteConnection.Use.WRITE);
         Soundness sound = Soundness.begin(
-                file,
+                () -> SqliteConnection.open(file, SqliteConnection.Use.WRITE),
                 Schema.SHIPPED,
                 own -> Backups.daily(own, Schema.SHIPPED, today).ifPresent(notes::add),
                 told);
-        return new SqliteJobs(db, clock, sound, notes);
+        return new SqlJobs(db, clock, sound, notes);
     }
 
     private static void tighten(Path file) {
@@ -129,7 +129,7 @@ public final class StoreFile {
     /** Opens a store to read, a damaged one too: what can be read comes, the rest throws. Nothing is written, no backup made. */
     public static KeptJobs openToRead(Path file) {
         SqliteHeader.read(file);
-        return new SqliteJobs(
+        return new SqlJobs(
                 SqliteConnection.open(file, SqliteConnection.Use.READ),
                 Clock.systemUTC(),
                 Soundness.known(),

@@ -19,17 +19,50 @@ final class WriteQueue {
     private static final int MOST_TOGETHER = 32;
 
     private final ReentrantLock turn;
-    private final Consumer<String> sql;
+    private final Transaction transaction;
     private boolean writing;
     private final Queue<Waiting<?>> queue = new ConcurrentLinkedQueue<>();
 
     /**
      * @param turn held by whoever uses the connection
-     * @param sql runs one statement on it
+     * @param transaction on it
      */
-    WriteQueue(ReentrantLock turn, Consumer<String> sql) {
+    WriteQueue(ReentrantLock turn, Transaction transaction) {
         this.turn = turn;
-        this.sql = sql;
+        this.transaction = transaction;
+    }
+
+    /** Tells SQLite in its own words. */
+    record InWords(Consumer<String> sql) implements Transaction {
+        @Override
+        public void begin() {
+            sql.accept("BEGIN IMMEDIATE");
+        }
+
+        @Override
+        public void commit() {
+            sql.accept("COMMIT");
+        }
+
+        @Override
+        public void rollBack() {
+            WriteQueue.rollBack(sql);
+        }
+
+        @Override
+        public void mark() {
+            sql.accept("SAVEPOINT one");
+        }
+
+        @Override
+        public void backToMark() {
+            sql.accept("ROLLBACK TO one");
+        }
+
+        @Override
+        public void forgetMark() {
+            sql.accept("RELEASE one");
+        }
     }
 
     /** One piece of work, and what came of it. Every field is read and written by who has the turn. */
@@ -50,6 +83,11 @@ final class WriteQueue {
 
         void fail(RuntimeException why) {
             failure = Optional.of(why);
+        }
+
+        void beginAgain() {
+            result = Optional.empty();
+            failure = Optional.empty();
         }
 
         T told() {
@@ -93,17 +131,8 @@ final class WriteQueue {
     private void together(List<Waiting<?>> batch) {
         boolean kept = false;
         try {
-            sql.accept("BEGIN IMMEDIATE");
-            writing = true;
-            try {
-                batch.forEach(this::oneOf);
-                sql.accept("COMMIT");
-                kept = true;
-            } finally {
-                writing = false;
-                if (!kept) {
-                    rollBack(sql);
-                }
+            while (!kept) {
+                kept = attempt(batch);
             }
         } catch (RuntimeException nothingKept) {
             // Also those that were refused for themselves: they changed nothing either way, and keep their own reason.
@@ -116,22 +145,58 @@ final class WriteQueue {
         }
     }
 
+    /** False when it is to be made again. */
+    private boolean attempt(List<Waiting<?>> batch) {
+        try {
+            transact(batch);
+            return true;
+        } catch (RuntimeException trouble) {
+            switch (transaction.ending(trouble)) {
+                case KEPT -> {
+                    return true;
+                }
+                case TO_BE_MADE_AGAIN -> {
+                    batch.forEach(Waiting::beginAgain);
+                    return false;
+                }
+                case REFUSED -> {}
+            }
+            throw trouble;
+        }
+    }
+
+    private void transact(List<Waiting<?>> batch) {
+        boolean kept = false;
+        transaction.begin();
+        writing = true;
+        try {
+            batch.forEach(this::oneOf);
+            transaction.commit();
+            kept = true;
+        } finally {
+            writing = false;
+            if (!kept) {
+                transaction.rollBack();
+            }
+        }
+    }
+
     /** What one work throws takes back its own changes and leaves the others'. */
     private void oneOf(Waiting<?> each) {
-        sql.accept("SAVEPOINT one");
+        transaction.mark();
         try {
             each.run();
         } catch (RuntimeException refused) {
             each.fail(refused);
             takeBackOne(refused);
         }
-        sql.accept("RELEASE one");
+        transaction.forgetMark();
     }
 
     /** Fails when SQLite has taken everything back by itself, on a full disk for one: then nobody's is kept, for that reason. */
     private void takeBackOne(RuntimeException refused) {
         try {
-            sql.accept("ROLLBACK TO one");
+            transaction.backToMark();
         } catch (StoreException | IllegalStateException allGone) {
             refused.addSuppressed(allGone);
             throw refused;

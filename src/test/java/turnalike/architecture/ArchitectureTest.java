@@ -52,6 +52,7 @@ class ArchitectureTest {
             Map.entry("org.eclipse.jetty", Set.of("web")),
             Map.entry("gg.jte", Set.of("web")),
             Map.entry("java.sql", Set.of("store")),
+            Map.entry("org.postgresql", Set.of("store")),
             Map.entry("org.sqlite", Set.of("store")));
 
     /** Used by all; it has no part in what the program does. */

@@ -3,148 +3,47 @@ package turnalike.store;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.io.FilterWriter;
-import java.io.IOException;
-import java.io.StringWriter;
-import java.io.Writer;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
 import java.util.concurrent.CompletableFuture;
-import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import turnalike.Seeds;
 import turnalike.job.kept.Change;
 import turnalike.job.kept.Edit;
 import turnalike.job.kept.FromPhoto;
-import turnalike.job.kept.GivenJob;
 import turnalike.job.kept.Histories;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
-import turnalike.job.kept.KeptJob;
-import turnalike.job.kept.KeptJobs;
 import turnalike.job.kept.KeptPiece;
 import turnalike.job.kept.PhotoResult;
-import turnalike.job.kept.Step;
-import turnalike.job.kept.StoreException;
 import turnalike.job.kept.StoreReport;
-import turnalike.job.kept.Subject;
 import turnalike.pieces.Column;
 import turnalike.pieces.Measures;
 import turnalike.units.Length;
-import turnalike.units.Mass;
 
-class SqliteJobsIT {
+class SqliteJobsIT extends StoreContract {
     @TempDir
     private Path folder = Path.of("");
-
-    private final Folder.SetClock clock = new Folder.SetClock();
 
     private Path file(String name) {
         return folder.resolve(name);
     }
 
-    private JobStore open(String name) {
-        return StoreFile.openOrMake(file(name), clock);
+    @Override
+    int seeds() {
+        return 8;
     }
 
-    private void assertSound(String name) {
-        assertThat(StoreFile.check(file(name)).faults()).isEmpty();
-    }
-
-    @Test
-    void what_was_kept_is_there_when_the_store_is_opened_again() {
-        JobId id;
-        try (JobStore store = open("shop.db")) {
-            id = store.keep(Histories.job("Leg", 22.5));
-            store.edit(id, Folder.log("7", 243.1));
-        }
-        try (JobStore store = open("shop.db")) {
-            KeptJob kept = store.find(id).orElseThrow();
-            assertThat(kept.text()).isEqualTo(Histories.job("Leg", 22.5));
-            assertThat(kept.find("7").flatMap(each -> each.piece().mass())).contains(Mass.ofGrams(243.1));
-            assertThat(store.list()).singleElement().satisfies(card -> {
-                assertThat(card.title()).isEqualTo("Leg");
-                assertThat(card.pieces()).isEqualTo(1);
-                assertThat(card.times().steps()).isEqualTo(2);
-            });
-            assertThat(store.find(JobId.parse("0000-0000-0000").get())).isEmpty();
-        }
-        assertSound("shop.db");
+    @Override
+    StorePlace place(String name) {
+        return new StoreInFile(file(name));
     }
 
     @Test
-    void every_step_has_its_time() {
-        try (JobStore store = open("shop.db")) {
-            JobId id = store.keep(Histories.job("Leg", 22.5));
-            clock.goOn(Duration.ofHours(5));
-            Step step = store.edit(id, Folder.log("7", 243.1)).orElseThrow();
-            assertThat(step.at())
-                    .isBetween(Instant.parse("2026-03-01T17:00:00Z"), Instant.parse("2026-03-01T17:01:00Z"));
-            assertThat(store.find(id).orElseThrow().times().changed()).isEqualTo(step.at());
-            assertThat(store.find(id).orElseThrow().times().made())
-                    .isBefore(step.at().minusSeconds(17_000));
-        }
-    }
-
-    @Test
-    void undo_and_redo_outlive_the_program() {
-        JobId id;
-        try (JobStore store = open("shop.db")) {
-            id = store.keep(Histories.job("Leg", 22.5));
-            store.edit(id, Folder.log("7", 243.1));
-            store.edit(id, Folder.log("7", 241.0));
-        }
-        try (JobStore store = open("shop.db")) {
-            assertThat(store.undo(id)).get().satisfies(step -> assertThat(step.did())
-                    .isEqualTo(Step.Did.UNDO));
-            assertThat(mass(store, id)).contains(Mass.ofGrams(243.1));
-        }
-        try (JobStore store = open("shop.db")) {
-            assertThat(store.find(id).orElseThrow().redo()).contains("log piece 7");
-            store.redo(id);
-            assertThat(mass(store, id)).contains(Mass.ofGrams(241.0));
-            assertThat(store.redo(id)).isEmpty();
-        }
-        assertSound("shop.db");
-    }
-
-    @Test
-    void undo_and_redo_are_made_only_if_meant_of_the_job_as_it_stands_in_their_turn() {
-        try (JobStore store = open("shop.db")) {
-            JobId id = store.keep(Histories.job("Leg", 22.5));
-            store.edit(id, Folder.log("7", 243.1));
-            store.edit(id, Folder.log("7", 241.0));
-            int seen = store.find(id).orElseThrow().times().steps();
-            store.edit(id, Folder.log("8", 250.0)); // another person's, meanwhile
-            List<Integer> asked = new ArrayList<>();
-            Predicate<KeptJob> asSeen = kept -> {
-                asked.add(kept.times().steps());
-                return kept.times().steps() == seen;
-            };
-            assertThat(store.undo(id, asSeen)).isEmpty();
-            assertThat(store.undo(id, kept -> true)).isPresent();
-            assertThat(store.redo(id, asSeen)).isEmpty();
-            assertThat(asked).containsExactly(seen + 1, seen + 2);
-            assertThat(store.find(id).orElseThrow().find("8")).isEmpty();
-            assertThat(store.redo(id, kept -> kept.find("8").isEmpty())).isPresent();
-            assertThat(store.find(id).orElseThrow().find("8")).isPresent();
-        }
-    }
-
-    private static Optional<Mass> mass(JobStore store, JobId id) {
-        return store.find(id).orElseThrow().find("7").flatMap(each -> each.piece()
-                .mass());
-    }
-
-    @Test
-    void a_photographs_result_and_its_measures_are_kept_with_their_accuracy() {
+    void the_figures_of_a_photograph_stand_in_rows_of_their_own() {
         try (JobStore store = open("shop.db")) {
             JobId id = store.keep(Histories.job("Leg", 22.5));
             PhotoResult result = PhotoResult.of("bench 1.jpg", "{\"d1_mm\": 22.40}");
@@ -178,207 +77,7 @@ class SqliteJobsIT {
     }
 
     @Test
-    void an_edit_that_fails_changes_nothing() {
-        try (JobStore store = open("shop.db")) {
-            JobId id = store.keep(Histories.job("Leg", 22.5));
-            assertThatThrownBy(() -> store.edit(id, kept -> {
-                        throw new IllegalStateException("stop");
-                    }))
-                    .hasMessage("stop");
-            assertThat(store.edit(id, Folder.log("7", 1))).isPresent();
-            assertThat(store.find(id).orElseThrow().times().steps()).isEqualTo(2);
-        }
-        assertSound("shop.db");
-    }
-
-    @Test
-    void whole_jobs_go_from_store_to_store_unchanged() {
-        Seeds.each(8, random -> {
-            String here = "here-%d.db".formatted(random.nextInt(1 << 30));
-            String there = "there-%d.db".formatted(random.nextInt(1 << 30));
-            try (JobStore one = open(here);
-                    JobStore other = open(there)) {
-                JobId id = one.keep(Histories.job("Leg", 22.5));
-                for (int i = 0; i < 40; i++) {
-                    Folder.step(one, id, random);
-                }
-                String text = one.give(id).orElseThrow().format();
-                StringWriter streamed = new StringWriter();
-                assertThat(one.give(id, streamed)).isTrue();
-                assertThat(streamed).hasToString(text);
-                JobId same = other.keep(GivenJob.read(text).job().orElseThrow());
-                assertThat(same).isEqualTo(id);
-                assertThat(other.give(same).orElseThrow().format()).isEqualTo(text);
-                assertThat(other.find(same)).isEqualTo(one.find(id));
-            }
-            assertSound(here);
-            assertSound(there);
-        });
-    }
-
-    @Test
-    void a_long_history_is_given_away_in_portions_while_others_write() {
-        try (JobStore store = open("shop.db")) {
-            JobId id = store.keepBeside(
-                    new GivenJob(JobId.parse("0000-0000-0000").get(), Histories.draw(new Random(5), 700)));
-            String whole = store.give(id).orElseThrow().format();
-            StringWriter streamed = new StringWriter();
-            List<Integer> written = new ArrayList<>();
-            Writer slow = new FilterWriter(streamed) {
-                @Override
-                public void write(char[] letters, int from, int count) throws IOException {
-                    if (written.isEmpty()) {
-                        written.add(1);
-                        try (JobStore another = open("shop.db")) {
-                            assertThat(another.edit(id, Folder.log("meanwhile", 5)))
-                                    .isPresent();
-                        }
-                    }
-                    super.write(letters, from, count);
-                }
-            };
-            assertThat(store.give(id, slow)).isTrue();
-            assertThat(written).hasSize(1);
-            assertThat(streamed).hasToString(whole);
-            assertThat(store.give(JobId.parse("0000-0000-0001").get(), streamed))
-                    .isFalse();
-        }
-        assertSound("shop.db");
-    }
-
-    @Test
-    void a_job_that_went_on_elsewhere_is_brought_up_to_it_and_one_that_parted_is_refused() {
-        try (JobStore here = open("here.db");
-                JobStore there = open("there.db")) {
-            JobId id = here.keep(Histories.job("Leg", 22.5));
-            GivenJob early = here.give(id).orElseThrow();
-            assertThat(here.keep(early)).as("nothing new").isEqualTo(id);
-            there.keep(early);
-            there.edit(id, Folder.log("7", 243.1));
-            there.undo(id);
-            GivenJob late = there.give(id).orElseThrow();
-            here.keep(late);
-            assertThat(here.give(id)).contains(late);
-            assertThatThrownBy(() -> here.keep(early))
-                    .isInstanceOf(StoreException.class)
-                    .hasMessageContaining("was changed since the file was given");
-            here.edit(id, Folder.log("8", 1));
-            there.edit(id, Folder.log("9", 1));
-            GivenJob parted = there.give(id).orElseThrow();
-            assertThatThrownBy(() -> here.keep(parted))
-                    .isInstanceOf(StoreException.class)
-                    .hasMessageContaining("was changed otherwise")
-                    .hasMessageContaining("--beside");
-            JobId beside = here.keepBeside(parted);
-            assertThat(beside).isNotEqualTo(id);
-            assertThat(here.give(beside).orElseThrow().history()).isEqualTo(parted.history());
-        }
-        assertSound("here.db");
-    }
-
-    @Test
-    void several_programs_write_at_once_and_none_loses_anything() {
-        JobId id;
-        try (JobStore store = open("shop.db")) {
-            id = store.keep(Histories.job("Leg", 22.5));
-        }
-        CompletableFuture<?>[] programs = IntStream.range(0, 4)
-                .mapToObj(program -> CompletableFuture.runAsync(() -> {
-                    try (JobStore store = StoreFile.open(file("shop.db"), new Folder.SetClock())) {
-                        for (int i = 0; i < 25; i++) {
-                            store.edit(id, Folder.log("%d-%d".formatted(program, i), 1 + i));
-                        }
-                    }
-                }))
-                .toArray(CompletableFuture[]::new);
-        CompletableFuture.allOf(programs).join();
-        StoreReport report = StoreFile.check(file("shop.db"));
-        assertThat(report.faults()).isEmpty();
-        assertThat(report.pieces()).isEqualTo(100);
-    }
-
-    @Test
-    void what_another_program_wrote_is_seen_although_the_job_was_read_before() {
-        try (JobStore here = open("shop.db");
-                JobStore there = open("shop.db")) {
-            JobId id = here.keep(Histories.job("Leg", 22.5));
-            assertThat(here.find(id).orElseThrow().text()).isEqualTo(Histories.job("Leg", 22.5));
-            there.edit(id, Folder.log("7", 243.1));
-            assertThat(here.find(id).orElseThrow().pieces()).hasSize(1);
-            here.edit(id, kept -> Edit.of("thicken", Change.of(Histories.job("Leg", 30))));
-            KeptJob thick = here.find(id).orElseThrow();
-            assertThat(thick.text()).isEqualTo(Histories.job("Leg", 30));
-            assertThat(thick.pieces()).hasSize(1);
-            assertThat(there.find(id)).contains(thick);
-            there.undo(id);
-            KeptJob undone = here.find(id).orElseThrow();
-            assertThat(undone.text()).isEqualTo(Histories.job("Leg", 22.5));
-            assertThat(undone.redo()).contains("thicken");
-            here.edit(id, kept -> {
-                assertThat(kept).isEqualTo(undone);
-                return Edit.of("thin", Change.of(Histories.job("Leg", 20)));
-            });
-            assertThat(there.find(id)).isEqualTo(here.find(id));
-            assertThat(there.find(id).orElseThrow().times().steps()).isEqualTo(5);
-        }
-        assertSound("shop.db");
-    }
-
-    /** Edits go on from what is remembered; another program, which remembers nothing, must find the same job. */
-    @Test
-    void what_is_remembered_after_each_step_is_what_the_file_holds() {
-        Seeds.each(8, random -> {
-            String name = "shop-%d.db".formatted(random.nextInt(1 << 30));
-            try (JobStore store = open(name)) {
-                JobId id = store.keep(Histories.job("Leg", 22.5));
-                for (int i = 0; i < 40; i++) {
-                    Folder.step(store, id, random);
-                    try (KeptJobs another = StoreFile.openToRead(file(name))) {
-                        assertThat(store.find(id)).isEqualTo(another.find(id));
-                    }
-                }
-            }
-            assertSound(name);
-        });
-    }
-
-    @Test
-    void a_table_keeps_the_order_in_which_its_pieces_first_came() {
-        try (JobStore store = open("shop.db")) {
-            JobId id = store.keep(Histories.job("Leg", 22.5));
-            List<String> labels = List.of("9", "2", "11");
-            store.edit(id, Folder.log("2", 5));
-            store.edit(
-                    id,
-                    kept -> new Edit(
-                            "log 3 pieces",
-                            labels.stream()
-                                    .map(each -> Change.of(KeptPiece.unmeasured(each)))
-                                    .toList()));
-            store.edit(id, kept -> Edit.of("take out 9", Change.without(new Subject(Subject.Kind.PIECE, "9"))));
-            store.edit(id, Folder.log("9", 6));
-            assertThat(store.find(id).orElseThrow().pieces())
-                    .extracting(KeptPiece::label)
-                    .containsExactly("2", "9", "11");
-        }
-        assertSound("shop.db");
-    }
-
-    @Test
-    void an_edit_that_is_not_kept_is_not_remembered() {
-        try (JobStore store = open("shop.db")) {
-            JobId id = store.keep(Histories.job("Leg", 22.5));
-            KeptJob before = store.find(id).orElseThrow();
-            assertThatThrownBy(() -> store.edit(id, kept -> {
-                        throw new IllegalStateException("given up");
-                    }))
-                    .hasMessage("given up");
-            assertThat(store.find(id)).contains(before);
-        }
-    }
-
-    @Test
-    void two_programs_that_make_the_store_at_once_share_it() {
+    void nothing_half_made_is_left_where_programs_make_it_at_once() {
         CompletableFuture<?>[] programs = IntStream.range(0, 4)
                 .mapToObj(program -> CompletableFuture.runAsync(() -> {
                     try (JobStore store = StoreFile.openOrMake(file("new.db"), new Folder.SetClock())) {

@@ -47,11 +47,11 @@ class WriteQueueIT {
         ExecutorService threads = Executors.newFixedThreadPool(WRITERS);
         try (SqliteConnection db = SqliteConnection.open(folder.resolve("queue.db"), SqliteConnection.Use.MAKE)) {
             db.script("CREATE TABLE entry (number INTEGER PRIMARY KEY)");
-            WriteQueue queue = new WriteQueue(turn, sql -> {
+            WriteQueue queue = new WriteQueue(turn, new WriteQueue.InWords(sql -> {
                 said.add(sql);
                 fails.accept(sql);
                 db.script(sql);
-            });
+            }));
             List<Future<String>> waiting = new ArrayList<>();
             turn.lock();
             try {

@@ -2,13 +2,14 @@ package turnalike.cli.page;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -20,8 +21,11 @@ import turnalike.cli.kit.UserError;
 import turnalike.cli.store.DataFolder;
 import turnalike.cli.store.Stores;
 import turnalike.job.kept.JobStore;
+import turnalike.job.kept.StoreException;
 import turnalike.store.OwnerOnly;
 import turnalike.store.StoreFile;
+import turnalike.store.StoreInFile;
+import turnalike.store.StorePlace;
 import turnalike.units.Problem;
 
 @Command(
@@ -45,9 +49,9 @@ public final class ServeCommand implements Runnable {
 
     @Option(
             names = "--store",
-            paramLabel = "FILE",
-            description = "The store (a file in your own data folder unless given).")
-    private Optional<Path> file = Optional.empty();
+            paramLabel = "STORE",
+            description = Stores.OPTION + " A file in your own data folder unless given.")
+    private Optional<String> named = Optional.empty();
 
     @Option(
             names = "--lan",
@@ -85,8 +89,9 @@ public final class ServeCommand implements Runnable {
     }
 
     private void serve(PrintWriter console, Opening opening) {
-        Path store = file.orElseGet(ServeCommand::ownStore);
-        boolean isNew = !Files.exists(store);
+        StorePlace store = named.map(Stores::place)
+                .orElseGet(() -> new StoreInFile(ownFolder().resolve("turnalike.db")));
+        boolean isNew = !isMade(store);
         // Whatever is not closed by then loses nothing: each edit was on disk before it was shown.
         ShutdownHook end = ShutdownHook.hooked(LONGEST_CLOSING_S, () -> {});
         try {
@@ -96,14 +101,14 @@ public final class ServeCommand implements Runnable {
         }
     }
 
-    private void serve(Path store, boolean isNew, ShutdownHook end, PrintWriter console, Opening opening) {
+    private void serve(StorePlace store, boolean isNew, ShutdownHook end, PrintWriter console, Opening opening) {
         CompletableFuture<String> looked = new CompletableFuture<>();
         StoreFile.Looked through = (took, unsound) -> looked.complete(words(took, unsound));
-        Stores.with(() -> StoreFile.openAtOnce(store, Today.clock(), through), jobs -> {
+        Stores.with(() -> store.openAtOnce(Today.clock(), through), jobs -> {
             if (isNew) {
                 serving().begin(jobs);
             }
-            try (PageServer.Page site = start(jobs, store)) {
+            try (PageServer.Page site = start(jobs, devices(store))) {
                 console.println("Turnalike is at " + site.address() + " and keeps its jobs in " + store
                         + ". Stop it with Ctrl-C.");
                 if (lan) {
@@ -142,8 +147,20 @@ public final class ServeCommand implements Runnable {
         console.flush();
     }
 
-    private PageServer.Shared shared(Path storeFile) {
-        Path devices = storeFile.resolveSibling(storeFile.getFileName() + ".devices");
+    private static boolean isMade(StorePlace store) {
+        try {
+            return store.isMade();
+        } catch (StoreException trouble) {
+            throw new UserError(List.of(trouble.problem()));
+        }
+    }
+
+    /** Which devices are paired stands beside a file; of a database, each machine that serves it minds its own. */
+    private static Supplier<Path> devices(StorePlace store) {
+        return () -> store.beside(ServeCommand::ownFolder, ".devices");
+    }
+
+    private PageServer.Shared shared(Path devices) {
         return new PageServer.Shared(devices, code -> {
             PrintWriter console = spec.commandLine().getOut();
             console.println(
@@ -160,8 +177,8 @@ public final class ServeCommand implements Runnable {
         err.flush();
     }
 
-    private PageServer.Page start(JobStore jobs, Path storeFile) {
-        Optional<PageServer.Shared> shared = lan ? Optional.of(shared(storeFile)) : Optional.empty();
+    private PageServer.Page start(JobStore jobs, Supplier<Path> devices) {
+        Optional<PageServer.Shared> shared = lan ? Optional.of(shared(devices.get())) : Optional.empty();
         OptionalInt asked = port.map(OptionalInt::of).orElse(OptionalInt.empty());
         try {
             return serving().open(new PageServer.Reach(asked.orElse(USUAL_PORT), shared), jobs, this::fault);
@@ -181,7 +198,7 @@ public final class ServeCommand implements Runnable {
     }
 
     /** Where each system keeps what belongs to one user's programs. */
-    private static Path ownStore() {
+    private static Path ownFolder() {
         Path folder = DataFolder.of(
                 System.getProperty("os.name", ""), Path.of(System.getProperty("user.home", ".")), System.getenv());
         try {
@@ -189,6 +206,6 @@ public final class ServeCommand implements Runnable {
         } catch (IOException trouble) {
             throw UserError.of(folder.toString(), "cannot be made", "give another place with --store");
         }
-        return folder.resolve("turnalike.db");
+        return folder;
     }
 }

@@ -1,7 +1,6 @@
 package turnalike.cli.store;
 
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -11,7 +10,7 @@ import turnalike.cli.kit.UserError;
 import turnalike.job.kept.KeptSummary;
 import turnalike.job.kept.StoreException;
 import turnalike.job.kept.StoreReport;
-import turnalike.store.StoreFile;
+import turnalike.store.StorePlace;
 import turnalike.units.Problem;
 
 @Command(
@@ -23,8 +22,8 @@ import turnalike.units.Problem;
         footer = {"", "Example: turnalike check --store shop.db"},
         mixinStandardHelpOptions = true)
 public final class CheckCommand implements Runnable {
-    @Option(names = "--store", paramLabel = "FILE", required = true, description = "The store.")
-    private Path file = Path.of("");
+    @Option(names = "--store", paramLabel = "STORE", required = true, description = Stores.OPTION)
+    private String named = "";
 
     @Option(names = "--json", description = "Print one JSON object.")
     private boolean json;
@@ -34,14 +33,15 @@ public final class CheckCommand implements Runnable {
 
     @Override
     public void run() {
-        StoreReport report = report();
+        StorePlace store = Stores.place(named);
+        StoreReport report = report(store);
         PrintWriter console = spec.commandLine().getOut();
         if (json) {
             console.print(KeptSummary.checked(report));
         } else {
             console.println("%s: %s; %s and %s can be read."
                     .formatted(
-                            file,
+                            store,
                             report.sound() ? "sound" : "NOT sound",
                             count(report.jobs(), "job"),
                             count(report.pieces(), "piece")));
@@ -56,9 +56,9 @@ public final class CheckCommand implements Runnable {
         return count == 1 ? "1 " + what : count + " " + what + "s";
     }
 
-    private StoreReport report() {
+    private static StoreReport report(StorePlace store) {
         try {
-            return StoreFile.check(file);
+            return store.check();
         } catch (StoreException trouble) {
             List<Problem> problems = List.of(trouble.problem());
             throw new UserError(problems);

@@ -12,7 +12,6 @@ import turnalike.job.kept.JobId;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
 import turnalike.pieces.PiecesFile;
-import turnalike.store.StoreFile;
 
 @Command(
         name = "give",
@@ -49,7 +48,7 @@ public final class GiveCommand implements Runnable {
             throw UserError.of("--pieces, --job-file", "are two files", "ask for one at a time");
         }
         JobId id = from.id();
-        Stores.with(() -> StoreFile.openToRead(from.file()), store -> {
+        Stores.with(() -> from.place().openToRead(), store -> {
             PrintWriter console = spec.commandLine().getOut();
             if (pieces || jobText) {
                 console.print(part(store.find(id).orElseThrow(() -> Stores.unknown(id))));

@@ -14,7 +14,6 @@ import turnalike.job.kept.JobId;
 import turnalike.job.kept.KeptSummary;
 import turnalike.job.kept.Step;
 import turnalike.job.kept.StepSummary;
-import turnalike.store.StoreFile;
 
 @Command(
         name = "history",
@@ -37,7 +36,7 @@ public final class HistoryCommand implements Runnable {
     @Override
     public void run() {
         JobId id = kept.id();
-        Stores.with(() -> StoreFile.openToRead(kept.file()), store -> {
+        Stores.with(() -> kept.place().openToRead(), store -> {
             // Without what each step changed: a long history of large texts takes no more room than its lines.
             List<StepSummary> done = store.done(id);
             if (done.isEmpty()) {

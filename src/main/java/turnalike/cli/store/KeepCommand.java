@@ -18,12 +18,12 @@ import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptSummary;
-import turnalike.store.StoreFile;
+import turnalike.store.StorePlace;
 
 @Command(
         name = "keep",
         description = {
-            "Keeps a job in a store, a file that is made when it is not there, and prints the id the job is known by there.",
+            "Keeps a job in a store, a file or a database, which is made where there is none, and prints the id the job is known by there.",
             "JOB is a job file, or what 'give' wrote: that comes back with its pieces and all of its history, unchanged."
         },
         footer = {"", "Example: turnalike keep wheel.job.json --store shop.db"},
@@ -32,8 +32,8 @@ public final class KeepCommand implements Runnable {
     @Parameters(paramLabel = "JOB", description = "The job file (*.job.json), or a whole job as 'give' wrote it.")
     private Path jobFile = Path.of("");
 
-    @Option(names = "--store", paramLabel = "FILE", required = true, description = "The store.")
-    private Path file = Path.of("");
+    @Option(names = "--store", paramLabel = "STORE", required = true, description = Stores.OPTION)
+    private String named = "";
 
     @Option(
             names = "--beside",
@@ -84,15 +84,16 @@ public final class KeepCommand implements Runnable {
     }
 
     private void keep(Keeping keeping) {
-        Stores.with(() -> StoreFile.openOrMake(file, Today.clock()), store -> {
+        StorePlace place = Stores.place(named);
+        Stores.with(() -> place.openOrMake(Today.clock()), store -> {
             JobId id = keeping.in(store);
             PrintWriter console = spec.commandLine().getOut();
             if (json) {
                 console.print(KeptSummary.kept(store.give(id).orElseThrow(), store.notes()));
             } else {
                 console.println("Kept '%s' in %s as job %s."
-                        .formatted(store.find(id).orElseThrow().text().job().title(), file, id));
-                console.println("Log a piece: turnalike log %s --store %s --piece 1 --mass 182.4".formatted(id, file));
+                        .formatted(store.find(id).orElseThrow().text().job().title(), place, id));
+                console.println("Log a piece: turnalike log %s --store %s --piece 1 --mass 182.4".formatted(id, place));
                 Stores.note(console, store.notes());
             }
             console.flush();

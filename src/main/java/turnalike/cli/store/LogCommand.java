@@ -28,7 +28,6 @@ import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
 import turnalike.pieces.Slip;
-import turnalike.store.StoreFile;
 import turnalike.units.UnitSystem;
 
 @Command(
@@ -96,7 +95,7 @@ public final class LogCommand implements Runnable {
         if (table.isPresent() || keyed.isPresent()) {
             requireAlone();
             PrintWriter console = spec.commandLine().getOut();
-            Stores.with(() -> StoreFile.open(into.file(), Today.clock()), store -> {
+            Stores.with(() -> into.place().open(Today.clock()), store -> {
                 table.ifPresent(from -> new LogTable(store, id, console, json).log(from));
                 keyed.ifPresent(column -> new LogKeyed(store, id, console, json).log(column, label.orElse("1")));
                 return id;
@@ -106,7 +105,7 @@ public final class LogCommand implements Runnable {
         String piece = label(label.orElseThrow(() -> UserError.of(
                 "--piece", "is missing", "name the piece, or give a table with --from or a column with --keyed")));
         Optional<Duration> turning = minutes.map(LogCommand::time);
-        Stores.with(() -> StoreFile.open(into.file(), Today.clock()), store -> {
+        Stores.with(() -> into.place().open(Today.clock()), store -> {
             List<Slip> questions = new ArrayList<>();
             Step step = store.edit(id, kept -> edit(kept, piece, turning, questions))
                     .orElseThrow(() -> Stores.unknown(id));
@@ -129,6 +128,7 @@ public final class LogCommand implements Runnable {
     private Edit edit(KeptJob kept, String piece, Optional<Duration> turning, List<Slip> questions) {
         Measures taken = taken(kept.text().job().units());
         KeptPiece now = kept.piece(piece).with(taken);
+        questions.clear(); // the edit may be made once more, where a server was lost
         questions.addAll(PieceEntry.ask(kept, now.piece()));
         return Edit.of("log piece " + piece, Change.of(turning.map(now::with).orElse(now)));
     }

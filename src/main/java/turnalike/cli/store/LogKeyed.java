@@ -115,6 +115,7 @@ final class LogKeyed {
         List<Slip> asked = new ArrayList<>();
         Optional<Step> step = taken.flatMap(measures -> store.edit(id, kept -> {
             KeptPiece now = kept.piece(piece).with(measures);
+            asked.clear(); // the edit may be made once more, where a server was lost
             asked.addAll(PieceEntry.ask(kept, now.piece()));
             return Edit.of("log piece " + piece, Change.of(now));
         }));

@@ -40,6 +40,8 @@ record LogTable(JobStore store, JobId id, PrintWriter console, boolean json) {
                     if (!read.problems().isEmpty()) {
                         throw InputFiles.in(file, read.problems());
                     }
+                    pieces.clear(); // the edit may be made once more, where a server was lost
+                    questions.clear();
                     pieces.addAll(read.pieces());
                     questions.addAll(ColumnTargets.questions(kept.text().job(), read));
                     return edit(kept, read.pieces(), file);

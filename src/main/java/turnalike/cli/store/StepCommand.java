@@ -14,7 +14,6 @@ import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptSummary;
 import turnalike.job.kept.Step;
-import turnalike.store.StoreFile;
 
 /** One step back or forth in a job's history. */
 abstract class StepCommand implements Runnable {
@@ -38,7 +37,7 @@ abstract class StepCommand implements Runnable {
     @Override
     public void run() {
         JobId id = kept.id();
-        Stores.with(() -> StoreFile.open(kept.file(), Today.clock()), store -> {
+        Stores.with(() -> kept.place().open(Today.clock()), store -> {
             if (store.find(id).isEmpty()) {
                 throw Stores.unknown(id);
             }

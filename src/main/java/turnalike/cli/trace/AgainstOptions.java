@@ -14,7 +14,6 @@ import turnalike.job.kept.JobId;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.pieces.AgainstReport;
 import turnalike.pieces.Piece;
-import turnalike.store.StoreFile;
 import turnalike.trace.Traced;
 import turnalike.trace.against.Against;
 import turnalike.trace.against.Comparison;
@@ -35,8 +34,8 @@ final class AgainstOptions {
             description = "start or end: which ends of piece and pattern are laid together (default start).")
     private Optional<String> held = Optional.empty();
 
-    @Option(names = "--store", paramLabel = "FILE", description = "The store that the job is kept in.")
-    private Optional<Path> store = Optional.empty();
+    @Option(names = "--store", paramLabel = "STORE", description = "The store that the job is kept in.")
+    private Optional<String> store = Optional.empty();
 
     @Option(
             names = "--log",
@@ -65,7 +64,7 @@ final class AgainstOptions {
         label();
         JobId id = id();
         return Optional.of(Stores.with(
-                () -> StoreFile.openToRead(store.get()),
+                () -> Stores.place(store.get()).openToRead(),
                 kept -> kept.find(id).map(each -> each.text().job()).orElseThrow(() -> Stores.unknown(id))));
     }
 
@@ -90,7 +89,7 @@ final class AgainstOptions {
         }
         Optional<String> photo = traced.source() == Traced.Source.PHOTOGRAPH ? Optional.of(source) : Optional.empty();
         JobId id = id();
-        Stores.with(() -> StoreFile.open(store.get(), Today.clock()), into -> into.edit(
+        Stores.with(() -> Stores.place(store.get()).open(Today.clock()), into -> into.edit(
                         id, (KeptJob kept) -> AgainstEntry.log(kept, piece.get(), report, photo))
                 .orElseThrow(() -> Stores.unknown(id)));
         return true;

@@ -7,7 +7,7 @@ import turnalike.job.pieces.QuestionsJson;
 import turnalike.pieces.Slip;
 import turnalike.units.Problem;
 
-/** The JSON objects that {@code keep}, {@code log} and {@code check} print. */
+/** The JSON objects that {@code keep}, {@code log}, {@code check} and {@code move} print. */
 public final class KeptSummary {
     private KeptSummary() {}
 
@@ -129,6 +129,22 @@ public final class KeptSummary {
                 .put("pieces", report.pieces());
         notes(tree.putArray("faults"), report.faults());
         return KeptJson.page(tree);
+    }
+
+    /**
+     * A store that was carried to another place.
+     *
+     * @param jobs how many
+     * @param rows of all tables
+     * @param digest over all rows
+     * @return one JSON object
+     */
+    public static String moved(int jobs, long rows, String digest) {
+        return KeptJson.page(KeptJson.object()
+                .put("moved", true)
+                .put("jobs", jobs)
+                .put("rows", rows)
+                .put("digest", digest));
     }
 
     private static void notes(ArrayNode array, List<Problem> problems) {

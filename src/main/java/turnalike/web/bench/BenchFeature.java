@@ -96,6 +96,7 @@ public final class BenchFeature implements Feature {
             throw new KeptAlready();
         }
         BenchEntry.Read read = entry.read(kept);
+        questions.clear(); // the edit may be made once more, where a server was lost
         questions.addAll(read.questions());
         return read.edit().orElseThrow(() -> new Refusal(422, read.problems()));
     }

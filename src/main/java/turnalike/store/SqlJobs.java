@@ -30,12 +30,12 @@ import turnalike.job.kept.StepSummary;
 import turnalike.job.kept.StoreException;
 import turnalike.units.Problem;
 
-/** Jobs in one SQLite file. Opened for reading it is used as {@link turnalike.job.kept.KeptJobs} only, and SQLite refuses every write. */
-final class SqliteJobs implements JobStore {
+/** Jobs in a database. Opened for reading it is used as {@link turnalike.job.kept.KeptJobs} only, and the database refuses every write. */
+final class SqlJobs implements JobStore {
     /** Steps given away at a time. */
     private static final int PORTION = 250;
 
-    private final SqliteConnection db;
+    private final Database db;
     private final Clock clock;
     private final Ledger ledger;
     private final JobCache latest;
@@ -48,7 +48,7 @@ final class SqliteJobs implements JobStore {
      * @param sound asked before anything is written
      * @param notes that may go on to grow until it is known whether the file is sound
      */
-    SqliteJobs(SqliteConnection db, Clock clock, Soundness sound, List<Problem> notes) {
+    SqlJobs(Database db, Clock clock, Soundness sound, List<Problem> notes) {
         this.db = db;
         this.clock = clock;
         this.ledger = new Ledger(db);
@@ -63,14 +63,15 @@ final class SqliteJobs implements JobStore {
             JobId id = ids.draw(ledger);
             Step first = new Replay().edit(now(), Edit.of("keep the job", Change.of(text)));
             ledger.begin(id, List.of(first));
+            db.tell(id);
             return id;
         });
     }
 
     @Override
     public JobId keep(GivenJob given) {
-        return write(() -> {
-            JobId id = given.id();
+        JobId id = given.id();
+        return write(id, () -> {
             if (!ledger.has(id)) {
                 ledger.begin(id, given.history());
                 return id;
@@ -78,7 +79,7 @@ final class SqliteJobs implements JobStore {
             GivenJob here = new GivenJob(id, ledger.history().all(id));
             if (!given.goesOnFrom(here)) {
                 throw new StoreException(new Problem(
-                        db.file().toString(),
+                        db.place(),
                         here.goesOnFrom(given)
                                 ? "job %s is here already and was changed since the file was given".formatted(id)
                                 : "job %s is here already and was changed otherwise".formatted(id),
@@ -97,13 +98,14 @@ final class SqliteJobs implements JobStore {
         return write(() -> {
             JobId id = ids.draw(ledger);
             ledger.begin(id, given.history());
+            db.tell(id);
             return id;
         });
     }
 
     @Override
     public Optional<Step> edit(JobId id, Function<KeptJob, Edit> edit) {
-        return write(() -> latest.find(id).map(kept -> {
+        return write(id, () -> latest.find(id).map(kept -> {
             Edit made = edit.apply(kept);
             Step step = new Step(
                     kept.times().steps() + 1, now(), Step.Did.EDIT, OptionalInt.empty(), made.what(), made.changes());
@@ -135,10 +137,19 @@ final class SqliteJobs implements JobStore {
     }
 
     private Optional<Step> again(JobId id, Supplier<Optional<Step>> next) {
-        return write(() -> {
+        return write(id, () -> {
             Optional<Step> step = next.get();
             step.ifPresent(each -> ledger.append(id, each));
             return step;
+        });
+    }
+
+    /** A write to a job, of which those who watch are told. */
+    private <T> T write(JobId id, Supplier<T> work) {
+        return write(() -> {
+            T out = work.get();
+            db.tell(id);
+            return out;
         });
     }
 
@@ -165,7 +176,7 @@ final class SqliteJobs implements JobStore {
 
     /** A file that is only read may be of the version before the bin. */
     private boolean hasBin() {
-        return Schema.version(db) > 1;
+        return db.version() > 1;
     }
 
     private List<JobCard> cards(String which) {
@@ -176,23 +187,28 @@ final class SqliteJobs implements JobStore {
                         + which
                         + " GROUP BY job.id ORDER BY max(step.at) DESC, job.id",
                 row -> card(
-                        SqliteConnection.text(row, 1),
-                        SqliteConnection.text(row, 2),
-                        List.of(SqliteConnection.text(row, 3), SqliteConnection.text(row, 4)),
+                        Database.text(row, 1),
+                        Database.text(row, 2),
+                        List.of(Database.text(row, 3), Database.text(row, 4)),
                         row.getInt(5),
                         row.getInt(6)));
     }
 
     @Override
     public boolean bin(JobId id) {
-        return write(() -> ledger.has(id)
-                && db.run("INSERT OR IGNORE INTO bin (job, at, emptied) VALUES (?, ?, 0)", id.text(), now().toString())
-                        > 0);
+        return write(
+                id,
+                () -> ledger.has(id)
+                        && db.run(
+                                        "INSERT INTO bin (job, at, emptied) VALUES (?, ?, 0) ON CONFLICT DO NOTHING",
+                                        id.text(),
+                                        now().toString())
+                                > 0);
     }
 
     @Override
     public boolean restore(JobId id) {
-        return write(() -> db.run("DELETE FROM bin WHERE job = ?", id.text()) > 0);
+        return write(id, () -> db.run("DELETE FROM bin WHERE job = ?", id.text()) > 0);
     }
 
     @Override
@@ -209,7 +225,7 @@ final class SqliteJobs implements JobStore {
                             Instant.parse(madeAndChanged.get(0)), Instant.parse(madeAndChanged.get(1)), steps),
                     pieces);
         } catch (IllegalArgumentException | DateTimeException unreadable) {
-            throw SqliteErrors.damaged(db.file(), "a job's line in the list is not as it was written");
+            throw db.damaged("a job's line in the list is not as it was written");
         }
     }
 
@@ -268,7 +284,7 @@ final class SqliteJobs implements JobStore {
         } catch (StoreException | IllegalArgumentException damaged) {
             KeptJob standing = ledger.kept(id);
             damage.add(new Problem(
-                    db.file().toString(),
+                    db.place(),
                     "job %s is given as it stands, without its history: the file is damaged".formatted(id),
                     "keep the given job in a new store"));
             Edit all = new Edit(
