@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
+import turnalike.cli.about.LicencesCommand;
 import turnalike.cli.boards.BoardsCommand;
 import turnalike.cli.demo.DemoCommand;
 import turnalike.cli.kit.FaultLog;
@@ -79,6 +80,7 @@ import turnalike.units.Problem;
             DemoCommand.class,
             SchemaCommand.class,
             CompletionCommand.class,
+            LicencesCommand.class,
             WarmUpCommand.class
         },
         mixinStandardHelpOptions = true,

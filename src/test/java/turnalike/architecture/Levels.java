@@ -39,6 +39,7 @@ final class Levels {
             Map.entry("drawing", 6),
             Map.entry("sheets", 6),
             Map.entry("store", 6),
+            Map.entry("release", 6),
             Map.entry("web", 7),
             Map.entry("cli", 7),
             Map.entry("", 8)));
@@ -69,7 +70,7 @@ final class Levels {
                     Set.of("kit"),
                     Set.of("store"),
                     Set.of("plan", "pieces", "match", "boards", "price"),
-                    Set.of("demo", "page", "trace"),
+                    Set.of("demo", "page", "trace", "about"),
                     Set.of("")),
             "web",
             List.of(
