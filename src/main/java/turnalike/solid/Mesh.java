@@ -16,7 +16,7 @@ import turnalike.outline.Outline;
  */
 public record Mesh(List<Corner> corners, List<Facet> facets) {
     /** How far the volume of a skin may be off, as a share of the exact one, {@link Solid#volumeMm3}. */
-    public static final double SHARE = 5e-5;
+    public static final double SHARE = 6e-5;
 
     /**
      * A corner, in millimetres.

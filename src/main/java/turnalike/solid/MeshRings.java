@@ -19,10 +19,10 @@ record MeshRings(List<Ring> rings) {
 
     private static final double FIRST_STRAY_MM = 0.02;
 
-    /** Of what {@link Mesh#SHARE} allows; the rest is for where corners are drawn together and for the digits of a file. */
-    private static final double RINGS_PART = 0.5;
+    /** What the rings may take of what {@link Mesh#SHARE} allows; the rest is for where corners are drawn together. */
+    private static final double RINGS_SHARE = 0.75 * Mesh.SHARE;
 
-    private static final int MOST_HALVINGS = 16;
+    private static final int MOST_STEPS = 16;
 
     /**
      * One section.
@@ -50,9 +50,12 @@ record MeshRings(List<Ring> rings) {
         double exact = Solid.of(outline, Density.ofKgPerM3(1)).volumeMm3();
         double stray = FIRST_STRAY_MM;
         MeshRings made = within(stray, outline);
-        for (int i = 0; i < MOST_HALVINGS && Math.abs(made.volumeMm3() / exact - 1) > RINGS_PART * Mesh.SHARE; i++) {
-            stray /= 2;
+        double off = Math.abs(made.volumeMm3() / exact - 1);
+        for (int i = 0; i < MOST_STEPS && off > RINGS_SHARE; i++) {
+            // What a chord leaves out goes by how far it strays; a little less, so that rounding does not ask for one step more.
+            stray *= Math.max(0.1, 0.95 * RINGS_SHARE / off);
             made = within(stray, outline);
+            off = Math.abs(made.volumeMm3() / exact - 1);
         }
         return made;
     }
