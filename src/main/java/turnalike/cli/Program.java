@@ -24,6 +24,7 @@ import turnalike.cli.pieces.BlanksCommand;
 import turnalike.cli.pieces.ControlCommand;
 import turnalike.cli.pieces.LikenessCommand;
 import turnalike.cli.pieces.MendCommand;
+import turnalike.cli.plan.ExportCommand;
 import turnalike.cli.plan.NudgeCommand;
 import turnalike.cli.plan.PlanCommand;
 import turnalike.cli.price.PriceCommand;
@@ -60,6 +61,7 @@ import turnalike.units.Problem;
             NewCommand.class,
             PlanCommand.class,
             NudgeCommand.class,
+            ExportCommand.class,
             BoardsCommand.class,
             TraceCommand.class,
             BlanksCommand.class,

@@ -45,6 +45,14 @@ public sealed interface Curve permits Line, EllipseArc, Polynomial {
      */
     List<Double> placesOfSlopeMm(double slope);
 
+    /**
+     * {@return places from 0 to the length, in order, between which straight lines stray from the curve by no more than that; where it is
+     * level among them, so that its greatest and least radius are true}
+     *
+     * @param strayMm measured at right angles to the line or less closely, in millimetres, above zero
+     */
+    List<Double> chordPlacesMm(double strayMm);
+
     /** {@return the same curve run from the other end} */
     Curve reversed();
 

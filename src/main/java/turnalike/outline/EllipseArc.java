@@ -1,5 +1,6 @@
 package turnalike.outline;
 
+import java.util.ArrayList;
 import java.util.List;
 import turnalike.units.Length;
 
@@ -107,6 +108,27 @@ public record EllipseArc(Length length, Length centre, Length halfWidth, Length 
         double t = -along * Math.signum(rise.mm()) / Math.hypot(rise.mm(), along);
         double x = centre.mm() + t * halfWidth.mm();
         return x > 0 && x < length.mm() ? List.of(x) : List.of();
+    }
+
+    /** With t = sin φ the arc is a circle stretched, so a chord of Δφ strays by no more than one of the circle of its larger half axis. */
+    @Override
+    public List<Double> chordPlacesMm(double strayMm) {
+        double largest = Math.max(halfWidth.mm(), Math.abs(rise.mm()));
+        double widest = 2 * Math.acos(Math.max(0, 1 - strayMm / largest));
+        List<Double> stops = new ArrayList<>(levelPlacesMm());
+        stops.add(length.mm());
+        List<Double> out = new ArrayList<>(List.of(0.0));
+        double from = Math.asin(t(0));
+        for (double stop : stops) {
+            double to = Math.asin(t(stop));
+            int chords = (int) Math.ceil((to - from) / widest);
+            for (int i = 1; i < chords; i++) {
+                out.add(centre.mm() + halfWidth.mm() * Math.sin(from + (to - from) * i / chords));
+            }
+            out.add(stop);
+            from = to;
+        }
+        return out;
     }
 
     @Override

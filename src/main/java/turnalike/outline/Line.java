@@ -55,6 +55,11 @@ public record Line(Length length, Length from, Length to) implements Curve {
     }
 
     @Override
+    public List<Double> chordPlacesMm(double strayMm) {
+        return List.of(0.0, length.mm());
+    }
+
+    @Override
     public Line reversed() {
         return new Line(length, to, from);
     }

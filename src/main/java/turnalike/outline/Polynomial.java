@@ -208,6 +208,27 @@ public record Polynomial(Length length, List<Double> coefficientsMm) implements 
         return levelPlaces(tilted).stream().map(u -> u * length.mm()).toList();
     }
 
+    /** A chord of width h strays by h²·max|r″|/8 at most, and r″ of a cubic is greatest at an end. */
+    @Override
+    public List<Double> chordPlacesMm(double strayMm) {
+        double c2 = coefficientsMm.size() > 2 ? coefficientsMm.get(2) : 0;
+        double c3 = coefficientsMm.size() > 3 ? coefficientsMm.get(3) : 0;
+        double bend = Math.max(Math.abs(2 * c2), Math.abs(2 * c2 + 6 * c3)) / (length.mm() * length.mm());
+        List<Double> stops = new ArrayList<>(levelPlacesMm());
+        stops.add(length.mm());
+        List<Double> out = new ArrayList<>(List.of(0.0));
+        double from = 0;
+        for (double to : stops) {
+            int chords = (int) Math.ceil((to - from) * Math.sqrt(bend / (8 * strayMm)));
+            for (int i = 1; i < chords; i++) {
+                out.add(from + (to - from) * i / chords);
+            }
+            out.add(to);
+            from = to;
+        }
+        return out;
+    }
+
     /** Σ cₖ (1−u)ᵏ gathered by powers of u, by Horner's rule on polynomials. */
     @Override
     public Polynomial reversed() {

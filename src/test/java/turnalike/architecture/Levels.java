@@ -64,7 +64,11 @@ final class Levels {
                     Set.of("edit", "answer"),
                     Set.of("nudge")),
             "drawing",
-            List.of(Set.of("svg"), Set.of("piece", "chart", "dxf", "board"), Set.of("gauge", "frame"), Set.of("")),
+            List.of(
+                    Set.of("svg"),
+                    Set.of("piece", "chart", "dxf", "board", "model"),
+                    Set.of("gauge", "frame"),
+                    Set.of("")),
             "cli",
             List.of(
                     Set.of("kit"),

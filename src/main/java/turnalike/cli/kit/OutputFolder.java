@@ -38,7 +38,7 @@ public final class OutputFolder {
         sheet.files().forEach(this::write);
     }
 
-    private void write(String name, byte[] bytes) {
+    public void write(String name, byte[] bytes) {
         Path target = folder.resolve(name);
         try {
             // No createTempFile: its files are the maker's alone, and whoever prints the sheets may be another.

@@ -21,7 +21,7 @@ import turnalike.job.Job;
 import turnalike.job.Plan;
 import turnalike.job.answer.PlanJson;
 import turnalike.sheets.Paper;
-import turnalike.sheets.PlanDxf;
+import turnalike.sheets.PlanFile;
 import turnalike.sheets.PlanSheet;
 import turnalike.units.Length;
 
@@ -102,7 +102,7 @@ public final class PlanCommand implements Runnable {
                 folder.write(sheet.of(plan, each));
             }
         }
-        PlanDxf.files(plan).forEach(folder::write);
+        PlanFile.of("dxf").forEach(each -> folder.write(each.fileName(), each.of(plan.job())));
         Svg turned = ShadedSpindle.svg(plan.job().pattern(), TURNED_WIDTH, TURNED_TALLEST);
         folder.write("turned.svg", turned.file());
     }

@@ -50,7 +50,7 @@ final class DxfOutline implements Curve.Cases<List<Vertex>> {
         return List.of(Vertex.straight(startMm, line.startRadiusMm()));
     }
 
-    /** With t = sin φ the arc is (centre + w sin φ, level + rise cos φ), a circle stretched: a chord of Δφ strays by the circle's own. */
+    /** With t = sin φ the arc is (centre + w sin φ, level + rise cos φ). */
     @Override
     public List<Vertex> ellipseArc(EllipseArc arc) {
         double halfWidth = arc.halfWidth().mm();
@@ -62,59 +62,23 @@ final class DxfOutline implements Curve.Cases<List<Vertex>> {
             double bulge = -Math.signum(rise) * Math.tan((to - from) / 4);
             return List.of(new Vertex(startMm, arc.startRadiusMm(), bulge));
         }
-        List<Vertex> out = new ArrayList<>();
-        boolean crestInside = from < 0 && to > 0;
-        out.addAll(chords(arc, from, crestInside ? 0 : to));
-        if (crestInside) {
-            out.addAll(chords(arc, 0, to));
-        }
-        return out;
-    }
-
-    /** Cut at the crest by the caller, so that the greatest and the least diameter are true. */
-    private List<Vertex> chords(EllipseArc arc, double from, double to) {
-        double halfWidth = arc.halfWidth().mm();
-        double rise = arc.rise().mm();
-        double largest = Math.max(halfWidth, Math.abs(rise));
-        double step = 2 * Math.acos(Math.max(0, 1 - CHORD_MM / largest));
-        int chords = (int) Math.ceil((to - from) / step);
-        List<Vertex> out = new ArrayList<>();
-        for (int i = 0; i < chords; i++) {
-            double phi = from + (to - from) * i / chords;
-            out.add(Vertex.straight(
-                    startMm + arc.centre().mm() + halfWidth * Math.sin(phi),
-                    arc.level().mm() + rise * Math.cos(phi)));
-        }
-        return out;
+        return chords(arc);
     }
 
     private static double clamp(double sine) {
         return Math.max(-1, Math.min(1, sine));
     }
 
-    /**
-     * A chord of width h strays by h²·max|r″|/8 at most, and r″ of a cubic is greatest at an end. Cut where the curve is level, so that
-     * the greatest and the least diameter are true.
-     */
     @Override
     public List<Vertex> polynomial(Polynomial polynomial) {
-        double length = polynomial.length().mm();
-        List<Double> c = polynomial.coefficientsMm();
-        double c2 = c.size() > 2 ? c.get(2) : 0;
-        double c3 = c.size() > 3 ? c.get(3) : 0;
-        double bend = Math.max(Math.abs(2 * c2), Math.abs(2 * c2 + 6 * c3)) / (length * length);
-        List<Double> stops = new ArrayList<>(polynomial.levelPlacesMm());
-        stops.add(length);
-        List<Vertex> out = new ArrayList<>();
-        double from = 0;
-        for (double to : stops) {
-            int chords = Math.max(1, (int) Math.ceil((to - from) * Math.sqrt(bend / (8 * CHORD_MM))));
-            for (int i = 0; i < chords; i++) {
-                double x = from + (to - from) * i / chords;
-                out.add(Vertex.straight(startMm + x, polynomial.radiusMm(x)));
-            }
-            from = to;
-        }
-        return out;
+        return chords(polynomial);
+    }
+
+    /** Without the last vertex, which the caller adds. */
+    private List<Vertex> chords(Curve curve) {
+        List<Double> places = curve.chordPlacesMm(CHORD_MM);
+        return places.subList(0, places.size() - 1).stream()
+                .map(x -> Vertex.straight(startMm + x, curve.radiusMm(x)))
+                .toList();
     }
 }

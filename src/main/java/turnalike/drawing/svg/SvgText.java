@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** Writes shapes as SVG, one element a line. */
-final class SvgText implements Shape.Cases<StringBuilder> {
+public final class SvgText implements Shape.Cases<StringBuilder> {
     private final StringBuilder out;
 
     SvgText(StringBuilder out) {
@@ -88,7 +88,7 @@ final class SvgText implements Shape.Cases<StringBuilder> {
     }
 
     /** Text that is safe inside an element or a double-quoted attribute; what XML 1.0 cannot carry at all becomes a question mark. */
-    static String escape(String text) {
+    public static String escape(String text) {
         StringBuilder out = new StringBuilder(text.length() + 16);
         for (int at = 0; at < text.length(); ) {
             int letter = text.codePointAt(at);

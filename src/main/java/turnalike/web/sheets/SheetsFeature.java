@@ -4,12 +4,13 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import turnalike.job.Plan;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
 import turnalike.language.Speech;
 import turnalike.sheets.Paper;
-import turnalike.sheets.PlanDxf;
+import turnalike.sheets.PlanFile;
 import turnalike.sheets.PlanSheet;
 import turnalike.sheets.Sheet;
 import turnalike.web.job.PlanCache;
@@ -40,7 +41,6 @@ public final class SheetsFeature implements Feature {
     @Override
     public void addTo(RoutesConfig routes) {
         routes.get(SHEETS, this::show);
-        routes.get(SHEETS + "/{file}.dxf", this::dxf);
         routes.get(SHEETS + "/pictures/{file}", this::picture);
         routes.get(SHEETS + "/{file}", this::file);
     }
@@ -72,9 +72,9 @@ public final class SheetsFeature implements Feature {
     }
 
     /** What the page shows. */
-    public record View(String address, String title, List<Offer> offers, List<String> dxf, JobSteps steps) {
+    public record View(String address, String title, List<Offer> offers, List<PlanFile> exchange, JobSteps steps) {
         public View {
-            dxf = List.copyOf(dxf);
+            exchange = List.copyOf(exchange);
             offers = List.copyOf(offers);
         }
     }
@@ -94,7 +94,7 @@ public final class SheetsFeature implements Feature {
                         JobAddress.address(kept.id()),
                         plan.job().title(),
                         offers,
-                        List.copyOf(PlanDxf.files(plan).keySet()),
+                        List.of(PlanFile.values()),
                         JobSteps.of(kept)));
     }
 
@@ -108,16 +108,6 @@ public final class SheetsFeature implements Feature {
         return new Offer(kind.title(), kind.use(), papers.get(0).files().get(1), papers);
     }
 
-    /** The outlines for a laser or a router. */
-    private void dxf(Context ctx) {
-        KeptJob kept = JobAddress.job(ctx, store);
-        String name = ctx.pathParam("file") + ".dxf";
-        String text = Optional.ofNullable(
-                        PlanDxf.files(plans.now(kept.id(), kept.text())).get(name))
-                .orElseThrow(() -> Refusal.notFound("that file"));
-        Attachment.send(ctx, name, "image/vnd.dxf", text);
-    }
-
     /** A drawing as it stands in its sheet, to be looked at. */
     private void picture(Context ctx) {
         String name = ctx.pathParam("file");
@@ -129,6 +119,16 @@ public final class SheetsFeature implements Feature {
 
     private void file(Context ctx) {
         String name = ctx.pathParam("file");
+        Optional<PlanFile> exchange = Stream.of(PlanFile.values())
+                .filter(each -> each.fileName().equals(name))
+                .findFirst();
+        if (exchange.isPresent()) {
+            KeptJob kept = JobAddress.job(ctx, store);
+            Plan plan = plans.now(kept.id(), kept.text());
+            Attachment.send(
+                    ctx, name, exchange.get().mediaType(), exchange.get().of(plan.job()));
+            return;
+        }
         Attachment.send(ctx, name, name.endsWith(".pdf") ? "application/pdf" : "image/svg+xml", bytes(ctx, name));
     }
 

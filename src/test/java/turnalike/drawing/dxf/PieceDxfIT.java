@@ -1,20 +1,25 @@
 package turnalike.drawing.dxf;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import turnalike.drawing.OtherReaders;
 import turnalike.drawing.piece.DrawingsTest;
 import turnalike.pattern.Pattern;
 import turnalike.units.UnitSystem;
 
 /**
- * The DXF read and audited by an independent library, ezdxf (MIT licence; Debian's python3-ezdxf), beside the strict reader of
- * {@link PieceDxfTest}.
+ * The DXF read by two libraries that share no code with ours or with one another, beside the strict reader of {@link PieceDxfTest}: ezdxf
+ * (MIT licence; Debian's python3-ezdxf), which audits it, and dxflib (GPL; Debian's libdxflib-dev), which {@code ./check} compiles a small
+ * program against.
  */
 class PieceDxfIT {
     private static final String READ = """
@@ -33,39 +38,56 @@ class PieceDxfIT {
 
     @Test
     void an_independent_library_finds_no_fault_and_the_true_size() throws IOException, InterruptedException {
-        assertThat(run("-c", "import ezdxf").code())
-                .as("ezdxf is not installed; on Debian: apt-get install python3-ezdxf")
-                .isZero();
         Path script = Files.writeString(folder.resolve("read.py"), READ);
         for (Pattern pattern : DrawingsTest.PATTERNS) {
             double length = pattern.length().mm();
             double radius = pattern.outline().largestRadius().mm();
             Path outline = Files.writeString(folder.resolve("outline.dxf"), PieceDxf.outline(pattern));
-            assertThat(run(script.toString(), outline.toString()).out()).isEqualTo(line(length, radius));
+            assertThat(OtherReaders.python(script, List.of(outline.toString())))
+                    .containsExactly(line(length, radius));
             Path template =
                     Files.writeString(folder.resolve("template.dxf"), PieceDxf.template(pattern, UnitSystem.INCH));
-            assertThat(run(script.toString(), template.toString()).out()).isEqualTo(line(length, radius + 30));
+            assertThat(OtherReaders.python(script, List.of(template.toString())))
+                    .containsExactly(line(length, radius + 30));
         }
+    }
+
+    /** What the second one measures is the area, arcs and all, which ezdxf was not asked for. */
+    @Test
+    void a_second_library_reads_the_same_vertices_and_the_exact_area() throws IOException, InterruptedException {
+        String program = folder.resolve("reading").toString();
+        OtherReaders.run(List.of(
+                "g++",
+                "-o",
+                program,
+                OtherReaders.resource("dxf/reading.cpp").toString(),
+                "-ldxflib"));
+        for (Pattern pattern : DrawingsTest.PATTERNS) {
+            Path outline = Files.writeString(folder.resolve("outline.dxf"), PieceDxf.outline(pattern));
+            List<String> told = OtherReaders.run(List.of(program, outline.toString()));
+            String[] half = told.get(0).split(" ", 6);
+            assertThat(half[0]).isEqualTo("OUTLINE");
+            assertThat(half[2]).as("closed").isEqualTo("1");
+            assertThat(Double.parseDouble(half[3])).isCloseTo(area(pattern), withinPercentage(0.02));
+            assertThat(Double.parseDouble(half[5]))
+                    .isCloseTo(pattern.length().mm(), within(1e-4));
+            Path template =
+                    Files.writeString(folder.resolve("template.dxf"), PieceDxf.template(pattern, UnitSystem.INCH));
+            int inner = pattern.marks().size() - 2;
+            assertThat(OtherReaders.run(List.of(program, template.toString())).get(1))
+                    .as("lines and texts")
+                    .isEqualTo(inner + " " + inner);
+        }
+    }
+
+    /** ∫ r dx. */
+    private static double area(Pattern pattern) {
+        return pattern.outline().segments().stream()
+                .mapToDouble(segment -> segment.curve().integral(0, 1))
+                .sum();
     }
 
     private static String line(double lengthMm, double mostMm) {
         return String.format(Locale.ROOT, "AC1009 0 %.4f %.4f %.4f", 0.0, lengthMm, mostMm);
-    }
-
-    private record Run(int code, String out) {}
-
-    private static Run run(String... arguments) throws IOException, InterruptedException {
-        String[] command = new String[arguments.length + 1];
-        command[0] = Files.exists(Path.of("/usr/bin/python3")) ? "/usr/bin/python3" : "python3";
-        System.arraycopy(arguments, 0, command, 1, arguments.length);
-        try {
-            Process process = new ProcessBuilder(command)
-                    .redirectError(ProcessBuilder.Redirect.DISCARD)
-                    .start();
-            String out = new String(process.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
-            return new Run(process.waitFor(), out.strip());
-        } catch (IOException noPython) {
-            return new Run(127, "");
-        }
     }
 }
