@@ -153,9 +153,18 @@ class WoodPageTest {
         assertThat(page).contains("17 good so far");
         post("/pieces/remove", "piece", "2");
         assertThat(get("/wood"))
-                .contains("1 lost and 16 good so far", "Counted as lost, since taken out of the log: 2");
+                .as("a slip taken out cost no wood")
+                .contains("0 lost and 16 good so far", "Piece 2 was taken out of the log, which is no loss.");
+        assertThat(get("/pieces")).contains("Was it spoiled?");
+        post("/pieces/spoiled", "piece", "2", "tab", "/wood");
+        assertThat(get("/wood"))
+                .contains("1 lost and 16 good so far", "Spoiled, by the log: 2")
+                .doesNotContain("Piece 2 was taken out");
+        assertThat(get("/pieces")).contains("Piece 2 counts as a loss.");
+        assertThat(post("/pieces/spoiled", "piece", "none").statusCode()).isEqualTo(404);
         post("/steps/undo", "tab", "/wood", "version", steps());
-        assertThat(get("/wood")).contains("0 lost and 17 good so far").doesNotContain("Counted as lost");
+        post("/steps/undo", "tab", "/wood", "version", steps());
+        assertThat(get("/wood")).contains("0 lost and 17 good so far").doesNotContain("Spoiled, by");
     }
 
     @Test
@@ -193,5 +202,8 @@ class WoodPageTest {
         served.post(
                 job + "/bench/log", form("entry", "0123456789abcdef", "piece", "40", "mass_g", "250", "minutes", "31"));
         assertThat(get("/price")).contains("The bench view timed 1 piece at the lathe", "31 min each");
+
+        post("/wood/times/paste", "cells", "Stage,Minutes,Pieces\nTurning,90,3\n");
+        assertThat(get("/price")).contains("Not counted: 1 time typed for", "31 min each");
     }
 }
