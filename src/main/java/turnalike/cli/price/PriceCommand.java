@@ -27,7 +27,6 @@ import turnalike.job.price.LoggedTimes;
 import turnalike.job.price.PriceReport;
 import turnalike.job.price.TimesFile;
 import turnalike.price.Charges;
-import turnalike.price.Timing;
 import turnalike.sheets.Paper;
 import turnalike.sheets.QuoteSheet;
 
@@ -127,11 +126,11 @@ public final class PriceCommand implements Runnable {
         console.flush();
     }
 
-    private Map<String, List<Timing>> times(LoggedJob.Found found) {
+    private LoggedTimes times(LoggedJob.Found found) {
         if (timesFile.isEmpty()) {
-            Map<String, List<Timing>> own =
-                    LoggedTimes.onto(found.job().shop().times(), found.log().turned());
-            if (own.isEmpty()) {
+            LoggedTimes own =
+                    LoggedTimes.of(found.job().shop().times(), found.log().turned());
+            if (own.stages().isEmpty()) {
                 throw UserError.of(
                         "--times", "nothing is timed yet", "name a table of times, or time a piece on the page");
             }
@@ -141,7 +140,7 @@ public final class PriceCommand implements Runnable {
         if (!times.problems().isEmpty()) {
             throw InputFiles.in(timesFile.get(), times.problems());
         }
-        return times.stages();
+        return LoggedTimes.of(times.stages(), Map.of());
     }
 
     /** As given here, and where nothing is, as the job says. */

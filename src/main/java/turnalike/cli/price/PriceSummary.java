@@ -24,6 +24,7 @@ final class PriceSummary {
         for (StageForecast stage : report.work().stages()) {
             out.append(String.format(Locale.ROOT, "  %-20s %s%n", stage.stage(), report.line(stage)));
         }
+        report.notes().forEach(note -> out.append("  ").append(note).append('\n'));
         report.quote().ifPresent(quote -> quote(out, quote));
         report.markup(charges).ifPresent(words -> out.append("  ").append(words).append('\n'));
         return out.toString().replace(System.lineSeparator(), "\n");

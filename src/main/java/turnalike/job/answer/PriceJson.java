@@ -36,6 +36,8 @@ public final class PriceJson {
         root.put("total_minutes", report.work().total());
         range(root, report.work().range());
         report.quote().ifPresent(quote -> quote(root.putObject("quote"), quote));
+        ArrayNode notes = root.putArray("notes");
+        report.notes().forEach(notes::add);
         PlanJson.workings(root.putArray("workings"), report.workings());
         return Json.print(root);
     }

@@ -11,6 +11,7 @@ public sealed interface JobEdit
                 RunMirrored,
                 NudgeEdit,
                 TableEdit,
+                CutEdit,
                 GoneBack,
                 HandEdit,
                 ScaleEdit,

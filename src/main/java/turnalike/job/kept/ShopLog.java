@@ -1,25 +1,25 @@
 package turnalike.job.kept;
 
 import java.time.Duration;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import turnalike.job.pieces.BlankLog;
 import turnalike.units.Mass;
 
 /**
  * What a job's own log says of its blanks and of the time it takes.
  *
- * @param blanks what the pieces weigh, and which were thrown away
- * @param turned how long each piece took at the lathe that was timed there, in the order they were first logged
+ * @param blanks what the pieces weigh, and which were spoiled
+ * @param turned how long each piece took at the lathe that was timed there, by its label, in the order they were first logged
  */
-public record ShopLog(BlankLog blanks, List<Duration> turned) {
+public record ShopLog(BlankLog blanks, Map<String, Duration> turned) {
     /** No log. */
-    public static final ShopLog NONE = new ShopLog(BlankLog.NONE, List.of());
+    public static final ShopLog NONE = new ShopLog(BlankLog.NONE, Map.of());
 
     public ShopLog {
-        turned = List.copyOf(turned);
+        turned = Collections.unmodifiableMap(new LinkedHashMap<>(turned));
     }
 
     /**
@@ -32,10 +32,17 @@ public record ShopLog(BlankLog blanks, List<Duration> turned) {
         Map<String, Mass> weighed = new LinkedHashMap<>();
         kept.pieces().forEach(piece -> piece.piece().mass().ifPresent(mass -> weighed.put(piece.label(), mass)));
         return new ShopLog(
-                new BlankLog(weighed, TakenOut.of(done, kept)),
-                kept.pieces().stream()
-                        .map(KeptPiece::turning)
-                        .flatMap(Optional::stream)
-                        .toList());
+                new BlankLog(weighed, TakenOut.spoiled(done, kept), TakenOut.slips(done, kept)), turned(kept));
+    }
+
+    /**
+     * {@return how long each piece took at the lathe that was timed there, by its label}
+     *
+     * @param kept the job as it stands
+     */
+    public static Map<String, Duration> turned(KeptJob kept) {
+        Map<String, Duration> out = new LinkedHashMap<>();
+        kept.pieces().forEach(piece -> piece.turning().ifPresent(time -> out.put(piece.label(), time)));
+        return out;
     }
 }

@@ -505,6 +505,7 @@ public final class JobKeys {
             COUNTERWEIGHT_RADIUS,
             HOME,
             ShopKeys.BOARDS,
+            CutKeys.CUT,
             ShopKeys.BLANKS,
             ShopKeys.TIMES,
             ShopKeys.PRICE,

@@ -15,15 +15,17 @@ import turnalike.units.Mass;
  * What a job's own log says of its blanks. A blank and the piece turned of it bear the same label.
  *
  * @param weighed what each logged piece weighs, by its label
- * @param thrownAway the labels of pieces that were taken out of the log
+ * @param spoiled the labels of pieces that were spoiled
+ * @param slips the labels of pieces that were taken out of the log without being spoiled: no loss
  */
-public record BlankLog(Map<String, Mass> weighed, Set<String> thrownAway) {
+public record BlankLog(Map<String, Mass> weighed, Set<String> spoiled, Set<String> slips) {
     /** No log. */
-    public static final BlankLog NONE = new BlankLog(Map.of(), Set.of());
+    public static final BlankLog NONE = new BlankLog(Map.of(), Set.of(), Set.of());
 
     public BlankLog {
         weighed = new LinkedHashMap<>(weighed);
-        thrownAway = new TreeSet<>(thrownAway);
+        spoiled = new TreeSet<>(spoiled);
+        slips = new TreeSet<>(slips);
     }
 
     /**
@@ -36,7 +38,7 @@ public record BlankLog(Map<String, Mass> weighed, Set<String> thrownAway) {
         for (WeighedBlank each : blanks) {
             Optional<Mass> logged = Optional.ofNullable(weighed.get(each.label()))
                     .filter(mass -> mass.grams() <= each.mass().grams());
-            boolean lost = each.lost() || thrownAway.contains(each.label());
+            boolean lost = each.lost() || spoiled.contains(each.label());
             out.add(new WeighedBlank(
                     each.label(),
                     each.mass(),
@@ -67,7 +69,7 @@ public record BlankLog(Map<String, Mass> weighed, Set<String> thrownAway) {
      * @param blanks as they were typed
      */
     public LossRecord losses(double told, List<WeighedBlank> blanks) {
-        Set<String> lost = new TreeSet<>(thrownAway);
+        Set<String> lost = new TreeSet<>(spoiled);
         Set<String> good = new TreeSet<>(weighed.keySet());
         for (WeighedBlank each : blanks) {
             if (each.lost()) {

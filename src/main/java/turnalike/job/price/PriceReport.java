@@ -3,7 +3,6 @@ package turnalike.job.price;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import turnalike.job.Job;
 import turnalike.job.Plan;
@@ -11,7 +10,6 @@ import turnalike.price.Charges;
 import turnalike.price.Quote;
 import turnalike.price.Range;
 import turnalike.price.StageForecast;
-import turnalike.price.Timing;
 import turnalike.price.WorkForecast;
 import turnalike.units.Working;
 
@@ -21,25 +19,30 @@ import turnalike.units.Working;
  * @param job the order
  * @param work what it takes: of all blanks, those that will be lost too
  * @param quote what it comes to, where a rate for the hour was told
+ * @param notes what of the times is not counted, and why
  */
-public record PriceReport(Job job, WorkForecast work, Optional<Quote> quote) {
+public record PriceReport(Job job, WorkForecast work, Optional<Quote> quote, List<String> notes) {
     /** What everyone who gives a price to another has to be told. */
     public static final String CAUTION =
             "A price made of the times told and the turner's own rates, nothing more: taxes, insurance and what a"
                     + " quote binds you to are for local law and whoever keeps your books.";
 
+    public PriceReport {
+        notes = List.copyOf(notes);
+    }
+
     /**
      * {@return the report}
      *
      * @param job the order
-     * @param stages the timings of each, one or more
+     * @param times the timings of each stage, one or more
      * @param charges what the turner charges
      */
-    public static PriceReport of(Job job, Map<String, List<Timing>> stages, Charges charges) {
+    public static PriceReport of(Job job, LoggedTimes times, Charges charges) {
         int blanks = Plan.stock(job).spares().blanks();
-        WorkForecast work = WorkForecast.of(stages, blanks);
+        WorkForecast work = WorkForecast.of(times.stages(), blanks);
         Optional<Quote> quote = charges.hourly().map(rate -> Quote.of(work.total(), charges, job.count()));
-        return new PriceReport(job, work, quote);
+        return new PriceReport(job, work, quote, times.note().stream().toList());
     }
 
     /** {@return what was delivered for the money: {@code 14 of Fair wheel spindle, White ash, 15 in long}} */

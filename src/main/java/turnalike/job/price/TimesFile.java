@@ -23,6 +23,7 @@ public final class TimesFile {
     private static final String STAGE = "stage";
     private static final String MINUTES = "minutes";
     private static final String PIECES = "pieces";
+    private static final String PIECE = "piece";
     private static final int MOST_LINES = 10_000;
     private static final int LONGEST_STAGE = 40;
 
@@ -92,7 +93,7 @@ public final class TimesFile {
                         "name the columns in the first line, like stage,minutes,pieces"));
             }
         }
-        for (String name : List.of(STAGE, MINUTES, PIECES)) {
+        for (String name : List.of(STAGE, MINUTES, PIECES, PIECE)) {
             if (names.indexOf(name) != names.lastIndexOf(name)) {
                 problems.add(new Problem(
                         "line %d, column %s".formatted(line, name),
@@ -115,7 +116,11 @@ public final class TimesFile {
         String count = names.contains(PIECES) ? line.cell(names.indexOf(PIECES)) : "";
         Optional<Integer> pieces = told(line, PIECES, pieces(count.strip()));
         if (minutes.isPresent() && pieces.isPresent()) {
-            stages.computeIfAbsent(stage, key -> new ArrayList<>()).add(new Timing(minutes.get(), pieces.get()));
+            String piece =
+                    names.contains(PIECE) ? line.cell(names.indexOf(PIECE)).strip() : "";
+            stages.computeIfAbsent(stage, key -> new ArrayList<>())
+                    .add(new Timing(
+                            minutes.get(), pieces.get(), Optional.of(piece).filter(text -> !text.isEmpty())));
         }
     }
 

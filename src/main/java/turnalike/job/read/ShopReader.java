@@ -53,7 +53,7 @@ final class ShopReader {
         List<WeighedBlank> blanks = reader.blanks();
         Map<String, List<Timing>> times = reader.times();
         Optional<Charges> charges = fields.objectOrEmpty(ShopKeys.PRICE).flatMap(ShopReader::charges);
-        return new Shop(boards, blanks, times, charges.orElse(Charges.NONE));
+        return new Shop(boards, blanks, times, charges.orElse(Charges.NONE), CutReader.read(fields));
     }
 
     private List<Board> boards() {

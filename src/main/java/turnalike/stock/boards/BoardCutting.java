@@ -1,14 +1,11 @@
 package turnalike.stock.boards;
 
 import java.math.BigDecimal;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import turnalike.effort.Effort;
 import turnalike.effort.Progress;
 import turnalike.stock.boards.CuttingPlan.CutBoard;
-import turnalike.stock.boards.CuttingPlan.LeftOver;
-import turnalike.stock.boards.CuttingPlan.Missing;
 import turnalike.units.Length;
 
 /**
@@ -181,13 +178,6 @@ public final class BoardCutting {
 
     private CuttingPlan whole(
             List<CutBoard> boards, BigDecimal bound, boolean best, Length longest, boolean longestProven) {
-        List<LeftOver> leftOver = LeftOvers.of(order, boards).stream()
-                .sorted(Comparator.comparing(LeftOver::length).reversed())
-                .toList();
-        List<Missing> missing = MissingBlanks.of(order, boards);
-        BigDecimal cost = boards.stream()
-                .map(each -> each.board().price().orElse(BigDecimal.ZERO))
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
-        return new CuttingPlan(order, boards, leftOver, missing, cost, bound, best, longest, longestProven);
+        return CuttingPlan.of(order, boards, bound, best, longest, longestProven);
     }
 }

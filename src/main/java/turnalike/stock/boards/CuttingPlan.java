@@ -1,6 +1,7 @@
 package turnalike.stock.boards;
 
 import java.math.BigDecimal;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import turnalike.units.Length;
@@ -137,6 +138,24 @@ public record CuttingPlan(
      * @param by how much it lacks; zero for another wood
      */
     public record Nearest(Board board, Lack lack, Length by) {}
+
+    /** The plan of these boards, with what is left over and missing. */
+    static CuttingPlan of(
+            CuttingOrder order,
+            List<CutBoard> boards,
+            BigDecimal bound,
+            boolean proven,
+            Length longest,
+            boolean longestProven) {
+        List<LeftOver> leftOver = LeftOvers.of(order, boards).stream()
+                .sorted(Comparator.comparing(LeftOver::length).reversed())
+                .toList();
+        BigDecimal cost = boards.stream()
+                .map(each -> each.board().price().orElse(BigDecimal.ZERO))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        return new CuttingPlan(
+                order, boards, leftOver, MissingBlanks.of(order, boards), cost, bound, proven, longest, longestProven);
+    }
 
     /** {@return how many boards are cut} */
     public int used() {

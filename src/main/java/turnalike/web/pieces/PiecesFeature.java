@@ -53,7 +53,8 @@ public final class PiecesFeature implements Feature {
                 ctx -> show(ctx, 200, PieceFormEntry.of(JobAddress.job(ctx, store), RequestInput.query(ctx, "piece"))));
         routes.post(PIECES, this::log);
         routes.post(PIECES + "/table", this::table);
-        routes.post(PIECES + "/remove", this::remove);
+        routes.post(PIECES + "/remove", ctx -> remove(ctx, TakenOut.WORDS));
+        routes.post(PIECES + "/spoiled", ctx -> remove(ctx, TakenOut.SPOILED));
         routes.get(PIECES + "/pieces.csv", this::csv);
         routes.get(PIECES + "/control-chart/{paper}", this::chartSheet);
     }
@@ -159,13 +160,16 @@ public final class PiecesFeature implements Feature {
         });
     }
 
-    private void remove(Context ctx) {
+    /** A slip may still be called spoiled once it is out: nothing else is changed by it. */
+    private void remove(Context ctx, String words) {
         String label = RequestInput.field(ctx, "piece").orElse("");
         edit(ctx, kept -> {
-            if (kept.find(label).isEmpty()) {
+            boolean isOut = words.equals(TakenOut.SPOILED)
+                    && TakenOut.slips(store.done(kept.id()), kept).contains(label);
+            if (kept.find(label).isEmpty() && !isOut) {
                 throw Refusal.notFound("that piece");
             }
-            return Edit.of(TakenOut.WORDS + label, Change.without(new Subject(Subject.Kind.PIECE, label)));
+            return Edit.of(words + label, Change.without(new Subject(Subject.Kind.PIECE, label)));
         });
     }
 
@@ -181,7 +185,10 @@ public final class PiecesFeature implements Feature {
             back.add("sort=" + sort);
         }
         String query = back.isEmpty() ? "" : "?" + String.join("&", back) + "#all-h";
-        ctx.redirect(JobAddress.address(JobAddress.id(ctx)) + "/pieces" + query, HttpStatus.SEE_OTHER);
+        boolean fromWood =
+                RequestInput.field(ctx, "tab").filter("/wood"::equals).isPresent();
+        String tab = fromWood ? "/wood#blanks-h" : "/pieces" + query;
+        ctx.redirect(JobAddress.address(JobAddress.id(ctx)) + tab, HttpStatus.SEE_OTHER);
     }
 
     private void csv(Context ctx) {

@@ -188,6 +188,13 @@ public final class PiecesView {
                 .map(what -> what.substring(TakenOut.WORDS.length()));
     }
 
+    /** What was called spoiled last, if that is the last thing that was done. */
+    public Optional<String> spoiled() {
+        return kept.undo()
+                .filter(what -> what.startsWith(TakenOut.SPOILED))
+                .map(what -> what.substring(TakenOut.SPOILED.length()));
+    }
+
     /** Whether anything is judged by eye. */
     public boolean isJudged() {
         return !noted().isEmpty();

@@ -75,9 +75,9 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
                         fit.sentences(units())));
     }
 
-    /** The joints through the year, if the job says where its pieces will live. */
-    public Optional<YearView> year() {
-        return plan.year().map(year -> YearView.of(year, units()));
+    /** Whether the joints are followed through the year, on the page of the wood. */
+    public boolean hasYear() {
+        return plan.year().isPresent();
     }
 
     public List<FigureView> figures() {

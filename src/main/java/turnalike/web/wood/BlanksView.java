@@ -129,10 +129,8 @@ public record BlanksView(
                 100 * losses.told(),
                 losses.lost(),
                 losses.good()));
-        if (!log.thrownAway().isEmpty()) {
-            out.add(
-                    "Counted as lost, since taken out of the log: %s. Put one back there if it was only a slip of the hand."
-                            .formatted(String.join(", ", log.thrownAway())));
+        if (!log.spoiled().isEmpty()) {
+            out.add("Spoiled, by the log: %s.".formatted(String.join(", ", log.spoiled())));
         }
         if (losses.lost() + losses.good() > 0 && losses.rate() <= 0.9) {
             int told = Spares.of(count, losses.told()).spares();

@@ -2,17 +2,21 @@ package turnalike.web.wood;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import turnalike.effort.Effort;
 import turnalike.effort.Ending;
 import turnalike.effort.Progress;
+import turnalike.job.FoundCut;
 import turnalike.job.boards.JobBlanks;
 import turnalike.stock.boards.Board;
+import turnalike.stock.boards.CutRecord;
 import turnalike.stock.boards.CuttingOrder;
 import turnalike.stock.boards.CuttingPlan;
 import turnalike.web.kit.LongWork;
 
 /** One search for how the boards are cut, while it runs and after. Used by several threads. */
 final class CutSearch implements Effort {
+    private final List<String> with;
     private final List<JobBlanks.Named> jobs;
     private final List<Board> boards;
     private final CuttingOrder order;
@@ -20,8 +24,14 @@ final class CutSearch implements Effort {
     private final LongWork<CuttingPlan> work = new LongWork<>();
     private volatile String progress = "looking";
 
-    /** @param most what ends it, unless somebody stops it before */
-    CutSearch(List<JobBlanks.Named> jobs, List<Board> boards, Effort most) {
+    /**
+     * @param with ids of the other jobs that are sawn along
+     * @param jobs all of them, the job itself first
+     * @param boards its boards
+     * @param most what ends it, unless somebody stops it before
+     */
+    CutSearch(List<String> with, List<JobBlanks.Named> jobs, List<Board> boards, Effort most) {
+        this.with = List.copyOf(with);
         this.jobs = List.copyOf(jobs);
         this.boards = List.copyOf(boards);
         this.order = JobBlanks.order(jobs, boards);
@@ -33,13 +43,23 @@ final class CutSearch implements Effort {
         return order.equals(asked);
     }
 
-    List<JobBlanks.Named> jobs() {
-        return jobs;
+    /** The other jobs that are sawn along. */
+    List<String> with() {
+        return with;
     }
 
-    /** Searches until proven, stopped, or out of steps or time. */
-    void run() {
-        work.run(() -> JobBlanks.plan(jobs, boards, this));
+    /**
+     * Searches until proven, stopped, or out of steps or time.
+     *
+     * @param keep what is done with what was found, before anybody hears that it is done
+     */
+    void run(Consumer<FoundCut> keep) {
+        work.run(() -> {
+            CuttingPlan plan = JobBlanks.plan(jobs, boards, this);
+            Ending ended = plan.proven() && plan.longestProven() ? Ending.PROOF : cause();
+            keep.accept(new FoundCut(with, ended, CutRecord.of(plan)));
+            return plan;
+        });
     }
 
     @Override

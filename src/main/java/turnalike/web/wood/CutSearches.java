@@ -9,9 +9,16 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import turnalike.effort.Effort;
 import turnalike.effort.Ending;
+import turnalike.job.FoundCut;
 import turnalike.job.boards.JobBlanks;
+import turnalike.job.edit.CutEdit;
+import turnalike.job.kept.Change;
+import turnalike.job.kept.Edit;
 import turnalike.job.kept.JobId;
+import turnalike.job.kept.JobStore;
+import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
+import turnalike.stock.boards.CuttingOrder;
 
 /** The last search of each job for how its boards are cut. One runs at a time, more wait. */
 final class CutSearches {
@@ -27,8 +34,10 @@ final class CutSearches {
     });
     private final Map<JobId, CutSearch> last = new LinkedHashMap<>();
 
-    static List<JobBlanks.Named> named(KeptJob kept) {
-        return JobBlanks.named(List.of("job"), List.of(kept.text().job()));
+    private final JobStore store;
+
+    CutSearches(JobStore store) {
+        this.store = store;
     }
 
     /** The search for the blanks and boards as they stand, if there is one; one for how they were is stopped. */
@@ -37,22 +46,52 @@ final class CutSearches {
         if (had.isEmpty()) {
             return had;
         }
-        var order = JobBlanks.order(named(kept), kept.text().job().shop().boards());
+        CuttingOrder order =
+                CutState.order(kept, CutState.jobs(store, kept, had.get().with()));
         had.filter(search -> !search.isOf(order)).ifPresent(CutSearch::stop);
         return had.filter(search -> search.isOf(order));
     }
 
-    /** Begins anew, for so long, or by steps with 0; the search before it, if any, is stopped. */
-    synchronized CutSearch begin(KeptJob kept, int seconds) {
+    /**
+     * Begins anew; the search before it, if any, is stopped. What is found is kept with the job.
+     *
+     * @param kept the job
+     * @param with ids of the other jobs that are sawn along
+     * @param seconds how long, 0 for the usual count of steps
+     */
+    synchronized CutSearch begin(KeptJob kept, List<String> with, int seconds) {
         Optional.ofNullable(last.remove(kept.id())).ifPresent(CutSearch::stop);
         Effort most = seconds == 0 ? Effort.ofAsks(STEPS) : Seconds.of(seconds);
-        CutSearch search = new CutSearch(named(kept), kept.text().job().shop().boards(), most);
+        List<JobBlanks.Named> jobs = CutState.jobs(store, kept, with);
+        CutSearch search = new CutSearch(with, jobs, kept.text().job().shop().boards(), most);
         last.put(kept.id(), search);
         if (last.size() > KEPT) {
             last.remove(last.keySet().iterator().next()).stop();
         }
-        worker.execute(search::run);
+        worker.execute(() -> search.run(found -> keep(kept.id(), search, found)));
         return search;
+    }
+
+    /** A cutting of what is there no more is dropped; one that is kept already makes no step. */
+    private void keep(JobId id, CutSearch search, FoundCut found) {
+        try {
+            store.edit(id, now -> {
+                boolean isNow = search.isOf(CutState.order(now, CutState.jobs(store, now, search.with())));
+                if (!isNow
+                        || now.text().job().shop().cut().filter(found::equals).isPresent()) {
+                    throw new NothingToKeep();
+                }
+                CutEdit edit = new CutEdit(found);
+                JobText text = edit.on(now.text()).text().orElseThrow();
+                return Edit.of(edit.what(now.text()), Change.of(text));
+            });
+        } catch (NothingToKeep done) {
+            // The page shows how things stand.
+        }
+    }
+
+    private static final class NothingToKeep extends RuntimeException {
+        private static final long serialVersionUID = 1L;
     }
 
     /** So long by the clock. */

@@ -21,7 +21,7 @@ import turnalike.units.UnitSystem;
  *
  * @param missing what there is no wood for, and what to buy
  * @param aim what is cut and how sure it is that it cannot be done for less
- * @param ended what ended the search
+ * @param ended what ended the state
  * @param boards each with its picture and its cuts in the order of sawing
  * @param keep what of the left-overs is told
  * @param kept the left-overs
@@ -53,13 +53,13 @@ public record CutView(
         notes = List.copyOf(notes);
     }
 
-    static Optional<CutView> of(CutSearch search) {
-        return search.found().map(plan -> of(search, plan));
+    static Optional<CutView> of(CutState state) {
+        return state.plan().map(plan -> of(state, plan));
     }
 
-    private static CutView of(CutSearch search, CuttingPlan plan) {
-        UnitSystem units = JobBlanks.units(search.jobs());
-        Map<String, Svg> pictures = CutSheet.drawings(search.jobs(), plan, WIDTH);
+    private static CutView of(CutState state, CuttingPlan plan) {
+        UnitSystem units = JobBlanks.units(state.jobs());
+        Map<String, Svg> pictures = CutSheet.drawings(state.jobs(), plan, WIDTH);
         List<Svg> drawn = new ArrayList<>(pictures.values());
         List<Drawn> boards = new ArrayList<>();
         for (int i = 0; i < Math.min(plan.boards().size(), MOST_DRAWN); i++) {
@@ -69,7 +69,7 @@ public record CutView(
                     drawn.get(i).inline(),
                     BoardWords.steps(cut, plan.order().sawing(), units)));
         }
-        List<String> notes = new ArrayList<>(BoardNotes.of(search.jobs(), plan.order()));
+        List<String> notes = new ArrayList<>(BoardNotes.of(state.jobs(), plan.order()));
         if (plan.boards().size() > MOST_DRAWN) {
             notes.add("%d more boards are on the cut sheet."
                     .formatted(plan.boards().size() - MOST_DRAWN));
@@ -81,15 +81,17 @@ public record CutView(
                                         WoodToBuy.missing(plan, each, units), WoodToBuy.buy(plan.order(), each, units)))
                         .toList(),
                 BoardWords.aim(plan, units),
-                ending(search, plan).words(),
+                ending(state, plan).words(),
                 boards,
                 plan.keep().format(units),
                 BoardWords.kept(plan, units, MOST_KEPT),
                 notes);
     }
 
-    private static Ending ending(CutSearch search, CuttingPlan plan) {
-        return plan.proven() && plan.longestProven() ? Ending.PROOF : search.cause();
+    private static Ending ending(CutState state, CuttingPlan plan) {
+        return plan.proven() && plan.longestProven()
+                ? Ending.PROOF
+                : state.ended().orElse(Ending.STEPS);
     }
 
     /** What sawing can do to a hand. */

@@ -34,12 +34,10 @@ final class PriceFeature implements Feature {
 
     private final JobStore store;
     private final Pages pages;
-    private final CutSearches searches;
 
-    PriceFeature(JobStore store, Pages pages, CutSearches searches) {
+    PriceFeature(JobStore store, Pages pages) {
         this.store = store;
         this.pages = pages;
-        this.searches = searches;
     }
 
     @Override
@@ -60,11 +58,12 @@ final class PriceFeature implements Feature {
 
     private PriceView view(Context ctx, TypedRow typed, Map<String, String> charged, List<Problem> problems) {
         KeptJob kept = JobAddress.job(ctx, store);
-        Optional<String> woodCost = searches.find(kept)
-                .flatMap(CutSearch::found)
+        CutState state = CutState.of(store, kept);
+        String along = state.along().isEmpty() ? "" : ", sawn together with " + String.join(", ", state.along());
+        Optional<String> woodCost = state.plan()
                 .filter(plan -> plan.order().isPriced())
                 .map(CuttingPlan::cost)
-                .map(cost -> cost.toPlainString());
+                .map(cost -> cost.toPlainString() + along);
         return new PriceView(kept, typed, charged, problems, woodCost);
     }
 

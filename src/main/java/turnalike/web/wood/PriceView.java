@@ -11,12 +11,11 @@ import turnalike.job.Job;
 import turnalike.job.edit.ShopTable;
 import turnalike.job.edit.TypedFields;
 import turnalike.job.kept.KeptJob;
-import turnalike.job.kept.KeptPiece;
+import turnalike.job.kept.ShopLog;
 import turnalike.job.price.LoggedTimes;
 import turnalike.job.price.PriceReport;
 import turnalike.price.Quote;
 import turnalike.price.StageForecast;
-import turnalike.price.Timing;
 import turnalike.units.Article;
 import turnalike.units.Problem;
 import turnalike.units.Working;
@@ -98,11 +97,17 @@ public record PriceView(
         return out;
     }
 
-    private List<Duration> turned() {
-        return kept.pieces().stream()
-                .map(KeptPiece::turning)
-                .flatMap(Optional::stream)
-                .toList();
+    private Map<String, Duration> turned() {
+        return ShopLog.turned(kept);
+    }
+
+    private LoggedTimes counted() {
+        return LoggedTimes.of(job().shop().times(), turned());
+    }
+
+    /** What of the typed times is not counted; empty where all are. */
+    public String aside() {
+        return counted().note().orElse("");
     }
 
     /** How many pieces the bench view timed. */
@@ -116,8 +121,8 @@ public record PriceView(
 
     /** What it all takes and comes to; empty while nothing is timed. */
     public Optional<PriceReport> report() {
-        Map<String, List<Timing>> times = LoggedTimes.onto(job().shop().times(), turned());
-        return times.isEmpty()
+        LoggedTimes times = counted();
+        return times.stages().isEmpty()
                 ? Optional.empty()
                 : Optional.of(PriceReport.of(job(), times, job().shop().charges()));
     }

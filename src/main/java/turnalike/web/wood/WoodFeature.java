@@ -35,14 +35,15 @@ public final class WoodFeature implements Feature {
     private final JobStore store;
     private final Pages pages;
     private final PlanCache plans;
-    private final CutSearches searches = new CutSearches();
+    private final CutSearches searches;
     private final List<Feature> parts;
 
     public WoodFeature(JobStore store, Pages pages, PlanCache plans) {
         this.store = store;
         this.pages = pages;
         this.plans = plans;
-        PriceFeature price = new PriceFeature(store, pages, searches);
+        this.searches = new CutSearches(store);
+        PriceFeature price = new PriceFeature(store, pages);
         this.parts = List.of(
                 new TableFeature(store, (ctx, status, typed) -> {
                     if (typed.table().filter(ShopTable.TIMES::equals).isPresent()) {
@@ -77,6 +78,7 @@ public final class WoodFeature implements Feature {
                 plans.now(kept.id(), kept.text()),
                 ShopLog.of(kept, store.done(kept.id())).blanks(),
                 searches.find(kept),
+                CutState.of(store, kept),
                 typed);
     }
 
@@ -90,7 +92,12 @@ public final class WoodFeature implements Feature {
         KeptJob kept = JobAddress.job(ctx, store);
         int seconds = RequestInput.number(RequestInput.field(ctx, "seconds")).orElse(0);
         if (!kept.text().job().shop().boards().isEmpty()) {
-            searches.begin(kept, Math.max(0, Math.min(LONGEST_S, seconds))).await(seconds == 0 ? WAITED_MS : 50);
+            List<String> with = ctx.formParams("with").stream()
+                    .filter(id -> !id.equals(kept.id().text()))
+                    .distinct()
+                    .toList();
+            searches.begin(kept, with, Math.max(0, Math.min(LONGEST_S, seconds)))
+                    .await(seconds == 0 ? WAITED_MS : 50);
         }
         back(ctx, kept);
     }
@@ -112,10 +119,10 @@ public final class WoodFeature implements Feature {
     private void sheet(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
         String name = ctx.pathParam("file");
-        CutSearch search = searches.find(kept).orElseThrow(() -> Refusal.notFound("a cutting of these boards"));
-        CuttingPlan plan = search.found().orElseThrow(() -> Refusal.notFound("a cutting of these boards"));
+        CutState state = CutState.of(store, kept);
+        CuttingPlan plan = state.plan().orElseThrow(() -> Refusal.notFound("a cutting of these boards"));
         Attachment.send(ctx, () -> Stream.of(Paper.A4, Paper.LETTER)
-                .map(paper -> CutSheet.of(search.jobs(), plan, Papers.today(), paper))
+                .map(paper -> CutSheet.of(state.jobs(), plan, Papers.today(), paper))
                 .filter(each -> each.name().equals(name))
                 .findFirst()
                 .orElseThrow(() -> Refusal.notFound("that sheet")));

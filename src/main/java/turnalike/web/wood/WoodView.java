@@ -25,10 +25,12 @@ import turnalike.web.kit.JobSteps;
  * @param kept the job
  * @param plan what follows from it
  * @param log what its log says of the blanks
- * @param search for how the boards are cut, if there is one for them as they stand
+ * @param search for how the boards are cut, if one runs for them as they stand
+ * @param state how they are cut, as it is kept
  * @param typed what was sent and could not be kept
  */
-public record WoodView(KeptJob kept, Plan plan, BlankLog log, Optional<CutSearch> search, TypedRow typed) {
+public record WoodView(
+        KeptJob kept, Plan plan, BlankLog log, Optional<CutSearch> search, CutState state, TypedRow typed) {
     private Job job() {
         return kept.text().job();
     }
@@ -60,7 +62,7 @@ public record WoodView(KeptJob kept, Plan plan, BlankLog log, Optional<CutSearch
 
     /** The rough blanks, a line for each length. */
     public List<String> wanted() {
-        return JobBlanks.order(CutSearches.named(kept), List.of()).wanted().stream()
+        return JobBlanks.order(JobBlanks.named(List.of("job"), List.of(job())), List.of()).wanted().stream()
                 .map(this::wanted)
                 .toList();
     }
@@ -97,7 +99,22 @@ public record WoodView(KeptJob kept, Plan plan, BlankLog log, Optional<CutSearch
 
     /** How they are cut, once that is found. */
     public Optional<CutView> cut() {
-        return search.flatMap(CutView::of);
+        return CutView.of(state);
+    }
+
+    /** Whether they were cut once, but boards, blanks or sawing are others now. */
+    public boolean isOutOfDate() {
+        return state.isOutOfDate();
+    }
+
+    /** Other jobs that can be sawn along. */
+    public List<CutState.Choice> choices() {
+        return state.choices();
+    }
+
+    /** Whether other jobs' blanks are cut too, and which. */
+    public String along() {
+        return String.join(", ", state.along());
     }
 
     /** Why nothing can be said of the blanks; empty when it can. */
@@ -121,8 +138,8 @@ public record WoodView(KeptJob kept, Plan plan, BlankLog log, Optional<CutSearch
         return SentenceCase.capital(plan.spread().sentence()) + ".";
     }
 
-    /** Whether the joints are followed through the year: the job says where its pieces will live. */
-    public boolean hasYear() {
-        return plan.year().isPresent();
+    /** The joints through the year; empty while the job does not say where its pieces will live. */
+    public Optional<YearView> year() {
+        return plan.year().map(year -> YearView.of(year, units()));
     }
 }

@@ -71,12 +71,12 @@ class TurningFeatureTest {
     void a_home_typed_on_the_page_shows_the_joints_through_the_year_until_it_is_taken_out() throws Exception {
         try (Served served = Served.in(folder)) {
             String job = "/jobs/" + served.demo().text();
-            assertThat(served.get(job + "/turning").body()).doesNotContain("The joints through the year");
+            assertThat(served.get(job + "/wood").body()).contains("Say where the pieces will live");
             String air =
                     "home.dry.temperature_c=21&home.dry.humidity_pct=30&home.damp.temperature_c=24&home.damp.humidity_pct=65";
             assertThat(served.post(job + "/fields", air).statusCode()).isEqualTo(303);
-            assertThat(served.get(job + "/turning").body())
-                    .contains("The joints through the year", "1 hub tenon in the hub", "tightest when damp")
+            assertThat(served.get(job + "/wood").body())
+                    .contains("1 hub tenon in the hub", "tightest when damp")
                     .contains("differences drawn", "Trust a trial joint before these figures")
                     .doesNotContain("Optional[", "style=\"");
             assertThat(served.post(job + "/fields", "home.damp.humidity_pct=100")
@@ -84,7 +84,7 @@ class TurningFeatureTest {
                     .contains("give 5 to 95 percent; Wood Handbook Table 4-2 ends there");
             String none = air.replaceAll("=[0-9]+", "=");
             assertThat(served.post(job + "/fields", none).statusCode()).isEqualTo(303);
-            assertThat(served.get(job + "/turning").body()).doesNotContain("The joints through the year");
+            assertThat(served.get(job + "/wood").body()).contains("Say where the pieces will live");
         }
     }
 

@@ -13,7 +13,11 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import turnalike.effort.Ending;
+import turnalike.job.edit.NewJob;
 import turnalike.job.kept.JobId;
+import turnalike.job.kept.KeptJob;
+import turnalike.units.UnitSystem;
 import turnalike.web.Served;
 import turnalike.web.Site;
 
@@ -85,13 +89,58 @@ class WoodPageTest {
         HttpResponse<String> sheet = served.get(job + "/wood/cut-sheet-a4.pdf");
         assertThat(sheet.statusCode()).isEqualTo(200);
         assertThat(sheet.body()).startsWith("%PDF");
+        KeptJob kept = served.store().find(id).orElseThrow();
+        assertThat(kept.undo().orElseThrow()).startsWith("cut the blanks out of ");
+        assertThat(kept.text().job().shop().cut().orElseThrow().ended()).isEqualTo(Ending.PROOF);
 
+        post("/steps/undo", "tab", "/wood", "version", steps());
+        assertThat(get("/wood")).contains("id=\"cut\"").doesNotContain("Cut sheet, A4");
+        post("/steps/redo", "tab", "/wood", "version", steps());
+        assertThat(get("/wood")).contains("Cut sheet, A4");
+        post("/wood/boards/row", "c_board", "C", "c_thickness", "2", "c_width", "7", "c_length", "80");
+        assertThat(get("/wood")).contains("have changed since they were cut").doesNotContain("Cut sheet, A4");
+        post("/steps/undo", "tab", "/wood", "version", steps());
+        assertThat(get("/wood")).contains("Cut sheet, A4");
+
+        post("/steps/undo", "tab", "/wood", "version", steps());
         assertThat(post("/steps/undo", "tab", "/wood", "version", steps())
                         .headers()
                         .firstValue("Location"))
                 .hasValueSatisfying(shown -> assertThat(shown).endsWith(job + "/wood"));
         assertThat(text()).doesNotContain("\"boards\"");
         assertThat(get("/wood")).contains("Type the boards you have in hand above");
+    }
+
+    @Test
+    void another_job_is_sawn_along_and_the_cutting_outlives_the_program() throws Exception {
+        JobId other = served.store().keep(NewJob.in(UnitSystem.INCH));
+        post("/wood/boards/paste", "cells", "Board;Length;Width;Thickness;How many\nA;8 ft;12;4;60\n");
+        assertThat(get("/wood")).contains("Jobs sawn along", "value=\"%s\"".formatted(other.text()));
+        post("/wood/cut", "with", other.text());
+        String page = get("/wood");
+        for (int tries = 0; page.contains("id=\"stop\"") && tries < 300; tries++) {
+            Thread.sleep(100);
+            page = get("/wood");
+        }
+        assertThat(page).contains("Sawn along: ");
+        assertThat(served.store()
+                        .find(id)
+                        .orElseThrow()
+                        .text()
+                        .job()
+                        .shop()
+                        .cut()
+                        .orElseThrow()
+                        .with())
+                .containsExactly(other.text());
+        String shown = page.substring(page.indexOf("<p><strong>"), page.indexOf("Left over, as long"));
+        served.close();
+        served = Served.in(folder);
+        String again = get("/wood");
+        assertThat(again.substring(again.indexOf("<p><strong>"), again.indexOf("Left over, as long")))
+                .isEqualTo(shown);
+        served.store().bin(other);
+        assertThat(get("/wood")).contains("have changed since they were cut");
     }
 
     private String steps() {
@@ -153,9 +202,18 @@ class WoodPageTest {
         assertThat(page).contains("17 good so far");
         post("/pieces/remove", "piece", "2");
         assertThat(get("/wood"))
-                .contains("1 lost and 16 good so far", "Counted as lost, since taken out of the log: 2");
+                .as("a slip taken out cost no wood")
+                .contains("0 lost and 16 good so far", "Piece 2 was taken out of the log, which is no loss.");
+        assertThat(get("/pieces")).contains("Was it spoiled?");
+        post("/pieces/spoiled", "piece", "2", "tab", "/wood");
+        assertThat(get("/wood"))
+                .contains("1 lost and 16 good so far", "Spoiled, by the log: 2")
+                .doesNotContain("Piece 2 was taken out");
+        assertThat(get("/pieces")).contains("Piece 2 counts as a loss.");
+        assertThat(post("/pieces/spoiled", "piece", "none").statusCode()).isEqualTo(404);
         post("/steps/undo", "tab", "/wood", "version", steps());
-        assertThat(get("/wood")).contains("0 lost and 17 good so far").doesNotContain("Counted as lost");
+        post("/steps/undo", "tab", "/wood", "version", steps());
+        assertThat(get("/wood")).contains("0 lost and 17 good so far").doesNotContain("Spoiled, by");
     }
 
     @Test
@@ -193,5 +251,8 @@ class WoodPageTest {
         served.post(
                 job + "/bench/log", form("entry", "0123456789abcdef", "piece", "40", "mass_g", "250", "minutes", "31"));
         assertThat(get("/price")).contains("The bench view timed 1 piece at the lathe", "31 min each");
+
+        post("/wood/times/paste", "cells", "Stage,Minutes,Pieces\nTurning,90,3\n");
+        assertThat(get("/price")).contains("Not counted: 1 time typed for", "31 min each");
     }
 }

@@ -1,4 +1,4 @@
-package turnalike.web.turning;
+package turnalike.web.wood;
 
 import java.util.List;
 import turnalike.drawing.chart.JointDrawing;
