@@ -279,7 +279,7 @@ final class FlatSections {
             return Optional.of(new Flat(stretch[2], stretch[3], turned, false, true));
         }
         // A round lit otherwise than the rest, by a shine or a shadow, keeps falling off to both sides.
-        boolean may = isFlat(one) || arris.unevenness() < 2 * UNEVEN && arris.leap() > LEAST_LEAP / 2;
+        boolean may = isFlat(one) || (arris.unevenness() < 2 * UNEVEN && arris.leap() > LEAST_LEAP / 2);
         return may && (unlike || rounds.isEmpty())
                 ? Optional.of(new Flat(stretch[2], stretch[3], isFlat(one) ? facing : turned, isFlat(one), false))
                 : Optional.empty();

@@ -2,6 +2,7 @@ package turnalike.solid;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import turnalike.outline.Section;
 import turnalike.solid.MeshRings.Ring;
@@ -55,7 +56,7 @@ final class MeshMaker {
             Ring after = rings.get(i);
             if (before.section() != after.section()) {
                 Ring square = before.section() == Section.SQUARE ? before : after;
-                Ring round = square == before ? after : before;
+                Ring round = before.section() == Section.SQUARE ? after : before;
                 double ratio = square.radiusMm() / (round.radiusMm() * evenOutwards);
                 if (ratio < 1 && ratio > Math.sqrt(0.5)) {
                     addCrossings(out, Math.acos(ratio));
@@ -65,7 +66,7 @@ final class MeshMaker {
         return out.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
-    private static void addCrossings(TreeSet<Double> angles, double angle) {
+    private static void addCrossings(NavigableSet<Double> angles, double angle) {
         for (int quarter = 0; quarter < 4; quarter++) {
             for (int side = -1; side <= 1; side += 2) {
                 double turned = quarter * Math.PI / 2 + side * angle;
