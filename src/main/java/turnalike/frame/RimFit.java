@@ -74,7 +74,8 @@ public record RimFit(Length radius, Length offset, Angle offsetAt, Length runOut
         for (int i = 0; i < x.length; i++) {
             double dx = x[i] - circle[0];
             double dy = y[i] - circle[1];
-            double distance = Math.hypot(dx, dy);
+            // The root itself: nothing here is so large or small that its square would not do, and it costs a tenth.
+            double distance = Math.sqrt(dx * dx + dy * dy);
             double[] slope = {dx / distance, dy / distance, 1};
             for (int r = 0; r < 3; r++) {
                 for (int c = 0; c < 3; c++) {

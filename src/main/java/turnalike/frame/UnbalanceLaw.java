@@ -2,6 +2,7 @@ package turnalike.frame;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * How large an unbalance is likely to be when its two components scatter: the length of a vector whose components are normally distributed about
@@ -18,6 +19,10 @@ import java.util.List;
 public record UnbalanceLaw(Moment mean, Spread known, Spread estimated, int freedom) {
     private static final int STEPS = 64;
     private static final int ESTIMATES = 12;
+    private static final int LEAST_DIRECTIONS = 48;
+    private static final int MOST_DIRECTIONS = 4096;
+    private static final int HALVINGS = 4;
+    private static final int MOST_STEPS = 60;
     /** Farther out than so many standard deviations there is nothing left to add. */
     private static final double FAR = 8;
 
@@ -59,38 +64,76 @@ public record UnbalanceLaw(Moment mean, Spread known, Spread estimated, int free
             throw new IllegalArgumentException("a probability lies between 0 and 1, was " + probability);
         }
         List<Spread> each = spreads();
-        double from = 0;
         double to = farGMm(each);
-        for (int halving = 0; halving < 50 && to - from > 1e-9 * to; halving++) {
-            double middle = (from + to) / 2;
-            if (within(middle, each) < probability) {
-                from = middle;
-            } else {
-                to = middle;
+        return crossing(gMm -> within(gMm, each) - probability, 0, -probability, to, 1 - probability);
+    }
+
+    /**
+     * Where a rising function passes zero, to 10⁻⁹: the straight line's zero each time, the value at an end that stays being halved:
+     * regula falsi by the Illinois rule, from memory.
+     */
+    private static double crossing(DoubleUnaryOperator rising, double low, double atLow, double high, double atHigh) {
+        double from = low;
+        double to = high;
+        double below = atLow;
+        double above = atHigh;
+        int kept = 0;
+        for (int step = 0; step < MOST_STEPS && to - from > 1e-9 * to; step++) {
+            // The function is all but level far out: there halving is quicker.
+            double next = step < HALVINGS ? (from + to) / 2 : from + (to - from) * below / (below - above);
+            double value = rising.applyAsDouble(next);
+            if (value == 0) {
+                return next;
             }
+            boolean isBelow = value < 0;
+            if (isBelow) {
+                from = next;
+                below = value;
+                above *= kept < 0 ? 0.5 : 1;
+            } else {
+                to = next;
+                above = value;
+                below *= kept > 0 ? 0.5 : 1;
+            }
+            kept = isBelow ? -1 : 1;
         }
         return (from + to) / 2;
     }
 
     /**
-     * {@return the expected unbalance in g·mm: the mean of its size, ∫ (1 − probability of being within) by Simpson's rule} The estimate is
-     * taken as it is: the doubt about it widens the range to both sides but does not move what is expected.
+     * {@return the expected unbalance in g·mm: the mean of its size} The size is half of what the vector measures along every direction, none
+     * twice, ∫ |u·cos φ + v·sin φ| dφ from 0 to π; along one direction it is a normal deviate, whose mean size is known in closed form. Added
+     * up over evenly spaced directions, which for a smooth function that comes round again is as good as exact (to about 10⁻⁹ unless the scatter
+     * is a thousandth of the unbalance or lies along one line, then to 10⁻⁶). The estimate is taken as it is: the doubt about it widens the
+     * range to both sides but does not move what is expected.
      */
     public double expectedGMm() {
         Spread all = known.plus(estimated);
-        double far = mean.gMm() + FAR * all.rmsGMm();
         if (rmsGMm() == 0) {
             return mean.gMm();
         }
-        // Nothing happens nearer than so far from the mean: there the probability is 0 and the integrand 1.
-        double from = Math.max(0, 2 * mean.gMm() - far);
-        int panels = 160;
+        double half = Math.hypot((all.xx() - all.yy()) / 2, all.xy());
+        double across = Math.sqrt(Math.max(0, (all.xx() + all.yy()) / 2 - half));
+        double bend = across / (mean.gMm() + all.rmsGMm());
+        int directions = (int) Math.max(LEAST_DIRECTIONS, Math.min(MOST_DIRECTIONS, Math.ceil(12 / bend)));
         double sum = 0;
-        for (int i = 0; i <= panels; i++) {
-            double weight = i == 0 || i == panels ? 1 : i % 2 == 1 ? 4 : 2;
-            sum += weight * (1 - within(from + (far - from) * i / panels, all));
+        for (int i = 0; i < directions; i++) {
+            double at = Math.PI * (i + 0.5) / directions;
+            sum += meanAlong(all, Math.cos(at), Math.sin(at));
         }
-        return from + sum * (far - from) / panels / 3;
+        return sum * Math.PI / directions / 2;
+    }
+
+    /** The mean size of the component along a direction: σ·√(2/π)·e^(−μ²/2σ²) + μ·(1 − 2Φ(−μ/σ)), the folded normal's. */
+    private double meanAlong(Spread all, double cos, double sin) {
+        double middle = mean.xGMm() * cos + mean.yGMm() * sin;
+        double variance = all.xx() * cos * cos + 2 * all.xy() * cos * sin + all.yy() * sin * sin;
+        if (!(variance > 0)) {
+            return Math.abs(middle);
+        }
+        double deviation = Math.sqrt(variance);
+        double z = middle / deviation;
+        return deviation * Math.sqrt(2 / Math.PI) * Math.exp(-z * z / 2) + middle * (1 - 2 * NormalLaw.below(-z));
     }
 
     private double farGMm(List<Spread> each) {

@@ -134,6 +134,7 @@ final class Ground {
                 }
             }
             for (int c = 0; c < 3; c++) {
+                mirror(normal[c]);
                 for (int i = 3; i < TERMS && shows.length > 0; i++) {
                     normal[c][i][i] += STRAIGHT * weightsSum[c];
                 }
@@ -216,10 +217,21 @@ final class Ground {
 
     private static void add(double[][] normal, double[] basis, double value, double weight) {
         for (int i = 0; i < TERMS; i++) {
-            for (int j = 0; j < TERMS; j++) {
-                normal[i][j] += weight * basis[i] * basis[j];
+            double weighted = weight * basis[i];
+            double[] row = normal[i];
+            for (int j = i; j < TERMS; j++) {
+                row[j] += weighted * basis[j];
             }
-            normal[i][TERMS] += weight * basis[i] * value;
+            row[TERMS] += weighted * value;
+        }
+    }
+
+    /** The half that was not added up is the other one mirrored. */
+    private static void mirror(double[][] normal) {
+        for (int i = 0; i < TERMS; i++) {
+            for (int j = 0; j < i; j++) {
+                normal[i][j] = normal[j][i];
+            }
         }
     }
 }

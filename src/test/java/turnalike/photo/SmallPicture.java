@@ -60,7 +60,7 @@ public record SmallPicture(
                 double inside = 0;
                 double light = 0;
                 double near = share(table, pose, x + 0.5, y + 0.5);
-                int parts = Math.abs(near) > 4 ? 1 : 6;
+                int parts = Math.abs(near) > CLEAR ? 1 : 6;
                 for (int j = 0; j < parts; j++) {
                     for (int i = 0; i < parts; i++) {
                         double deep =
@@ -89,12 +89,46 @@ public record SmallPicture(
         return image;
     }
 
+    /** Farther from the piece than this, in pixels, and a pixel is all ground. */
+    private static final double CLEAR = 4;
+
+    /**
+     * What {@link #share} is at least, from the ray's distance to the axis' line and from how far past an end it stays: most rays pass far
+     * off, and need not be walked along.
+     */
+    private double least(Pose pose, double rayX, double rayY, double reach) {
+        // Ray and axis as lines; c is square to both.
+        double cx = rayY * pose.axisZ - pose.axisY;
+        double cy = pose.axisX - rayX * pose.axisZ;
+        double cz = rayX * pose.axisY - rayY * pose.axisX;
+        double size = Math.sqrt(cx * cx + cy * cy + cz * cz);
+        double apart = size > 1e-6 ? Math.abs(offX * cx + offY * cy + distance * cz) / size : 0;
+        double aside = apart - pose.widest;
+        double one = place(pose, rayX, rayY, distance - reach);
+        double other = place(pose, rayX, rayY, distance + reach);
+        double past = Math.max(-Math.max(one, other), Math.min(one, other) - pose.length);
+        double far = Math.max(aside, past);
+        return far > 0 ? far * focal / (distance + reach) : -1e9;
+    }
+
+    /** Where along the piece a point of a ray stands. */
+    private double place(Pose pose, double rayX, double rayY, double t) {
+        return (rayX * t - offX) * pose.axisX
+                + (rayY * t - offY) * pose.axisY
+                + (t - distance) * pose.axisZ
+                + pose.length / 2;
+    }
+
     /** How far a ray passes the piece, in pixels; below 0 if it meets it. */
     private double share(double[] table, Pose pose, double u, double v) {
         double rayX = (u - width / 2.0) / focal;
         double rayY = (v - height / 2.0) / focal;
         double best = 1e9;
         double reach = pose.widest + pose.lean;
+        double clear = least(pose, rayX, rayY, reach + 0.5);
+        if (clear > CLEAR + 0.01) {
+            return clear;
+        }
         double step = 0.5;
         for (double t = distance - reach; t <= distance + reach; t += step) {
             double x = rayX * t - offX;

@@ -85,11 +85,22 @@ final class SmallWheel {
     }
 
     static JsonNode match(String job, String csv, boolean strict) {
-        Job parsed = JobReader.read(job)
-                .job()
-                .orElseThrow(() -> new AssertionError(JobReader.read(job).problems()));
-        PiecesFile.Read read = PiecesFile.parse(csv, UnitSystem.METRIC);
-        SetMatch match = MatchJob.of(parsed, read.pieces(), strict, Effort.ofAsks(2000));
+        return json(MatchJob.of(
+                parsed(job), PiecesFile.parse(csv, UnitSystem.METRIC).pieces(), strict, Effort.ofAsks(2000)));
+    }
+
+    /** The same without what the left-over pieces are good for, which takes most of the time. */
+    static JsonNode glance(String job, String csv) {
+        return json(MatchJob.glance(
+                parsed(job), PiecesFile.parse(csv, UnitSystem.METRIC).pieces()));
+    }
+
+    private static Job parsed(String job) {
+        Job.Read read = JobReader.read(job);
+        return read.job().orElseThrow(() -> new AssertionError(read.problems()));
+    }
+
+    private static JsonNode json(SetMatch match) {
         try {
             return new ObjectMapper().readTree(MatchJson.print(match, List.of()));
         } catch (IOException notJson) {
