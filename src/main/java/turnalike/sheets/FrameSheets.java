@@ -122,7 +122,7 @@ final class FrameSheets {
     }
 
     /** Where the rim's template would take more pages than that: how many, and how its places are struck without it. */
-    private static Optional<List<String>> trammel(Plan plan, Paper paper) {
+    static Optional<List<String>> trammel(Plan plan, Paper paper) {
         UnitSystem units = plan.job().units();
         return rimTemplate(plan).filter(subject -> !hasRimTemplate(plan)).flatMap(subject -> wheel(plan)
                 .map(fit -> RimTrammel.sentences(fit, TiledSheets.pages(subject, paper), MOST_PAGES, units)));

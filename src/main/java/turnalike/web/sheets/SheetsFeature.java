@@ -70,10 +70,12 @@ public final class SheetsFeature implements Feature {
     }
 
     /** What the page shows. */
-    public record View(String address, String title, List<Offer> offers, List<String> dxf, JobSteps steps) {
+    public record View(
+            String address, String title, List<Offer> offers, List<String> instead, List<String> dxf, JobSteps steps) {
         public View {
             dxf = List.copyOf(dxf);
             offers = List.copyOf(offers);
+            instead = List.copyOf(instead);
         }
     }
 
@@ -91,6 +93,7 @@ public final class SheetsFeature implements Feature {
                         JobAddress.address(kept.id()),
                         plan.job().title(),
                         offers,
+                        PlanSheet.insteadOf(plan, PAPERS.get(0)),
                         List.copyOf(PlanDxf.files(plan).keySet()),
                         JobSteps.of(kept)));
     }
