@@ -26,6 +26,8 @@ final class FrameSheets {
     /** More pages than this are joined by nobody; the strip inside the rim bores the same. */
     private static final int MOST_PAGES = 40;
 
+    private static final double SMALLER_MM = 110;
+
     private FrameSheets() {}
 
     static boolean hasPicture(Plan plan) {
@@ -34,7 +36,19 @@ final class FrameSheets {
 
     /** The frame drawn to scale with its figures. */
     static Sheet picture(Plan plan, Paper paper) {
-        return picture(plan, plan.frame().orElseThrow(), paper);
+        FrameFit fit = plan.frame().orElseThrow();
+        FrameElevation usual = new FrameElevation(plan.job().pattern(), widthMm(paper));
+        Sheet sheet = picture(plan, fit, usual, paper);
+        if (sheet.pageCount() == 1) {
+            return sheet;
+        }
+        // Rather a smaller picture than a second page with two lines on it.
+        Sheet smaller = picture(plan, fit, new FrameElevation(usual.pattern(), usual.widthMm(), SMALLER_MM), paper);
+        return smaller.pageCount() < sheet.pageCount() ? smaller : sheet;
+    }
+
+    private static double widthMm(Paper paper) {
+        return paper.portrait().width().minus(Paper.MARGIN.times(2)).mm();
     }
 
     /** Whether there is a mortise to bore in a hub. */
@@ -108,7 +122,7 @@ final class FrameSheets {
     }
 
     /** Where the rim's template would take more pages than that: how many, and how its places are struck without it. */
-    private static Optional<List<String>> trammel(Plan plan, Paper paper) {
+    static Optional<List<String>> trammel(Plan plan, Paper paper) {
         UnitSystem units = plan.job().units();
         return rimTemplate(plan).filter(subject -> !hasRimTemplate(plan)).flatMap(subject -> wheel(plan)
                 .map(fit -> RimTrammel.sentences(fit, TiledSheets.pages(subject, paper), MOST_PAGES, units)));
@@ -157,7 +171,7 @@ final class FrameSheets {
         return plan.frame().flatMap(fit -> fit instanceof WheelFit wheel ? Optional.of(wheel) : Optional.empty());
     }
 
-    private static Sheet picture(Plan plan, FrameFit fit, Paper paper) {
+    private static Sheet picture(Plan plan, FrameFit fit, FrameElevation elevation, Paper paper) {
         UnitSystem units = plan.job().units();
         PageFlow flow = new PageFlow("frame", plan.job().title(), paper, paper.portrait());
         List<Flowing> parts = new ArrayList<>();
@@ -166,7 +180,7 @@ final class FrameSheets {
         if (!told.isEmpty()) {
             parts.add(flow.sentences(fit.buildable() ? "Before you build it" : "Cannot be built as drawn", told));
         }
-        Svg svg = fit.match(new FrameElevation(plan.job().pattern(), flow.widthMm()));
+        Svg svg = fit.match(elevation);
         double right = (flow.widthMm() - svg.width().mm()) / 2;
         parts.add(Flowing.whole(
                 List.of(Group.at(right, 0, svg.shapes())), svg.height().mm() + 2));

@@ -93,6 +93,14 @@ public enum PlanSheet {
         return Stream.of(values()).filter(each -> each.had.test(plan)).toList();
     }
 
+    /**
+     * What is told in place of a sheet that would take more pages than anybody joins, in sentences; none where every sheet is printed. Today the
+     * boring template of a large rim, struck with a trammel.
+     */
+    public static List<String> insteadOf(Plan plan, Paper paper) {
+        return FrameSheets.trammel(plan, paper).orElse(List.of());
+    }
+
     /** What it is called on the page. */
     public String title() {
         return title;

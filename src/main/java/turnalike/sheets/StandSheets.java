@@ -21,6 +21,12 @@ final class StandSheets {
     /** Paper joined over some metres: a hair in each joint. */
     private static final Length WITHIN = Length.ofMm(0.5);
 
+    /** Longer paper seldom joins true (common practice, no source). */
+    private static final Length LONGEST = Length.ofMm(3000);
+
+    private static final String TAPE =
+            " So long a stick of paper seldom joins true: hook a tape at the post instead, by the distances on the frame's sheet.";
+
     private StandSheets() {}
 
     /** Whether it is a row between posts. */
@@ -49,7 +55,7 @@ final class StandSheets {
                 "Stick for the rails: %s".formatted(plan.job().pattern().name()),
                 List.of(
                         "Heavy lines: the posts' faces. Lay both rails side by side, prick every cross. Local codes decide how wide to leave.",
-                        seating(row, units)),
+                        length.compareTo(LONGEST) > 0 ? seating(row, units) + TAPE : seating(row, units)),
                 svg,
                 svg,
                 stick.datum(),

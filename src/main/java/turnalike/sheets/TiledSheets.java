@@ -1,10 +1,12 @@
 package turnalike.sheets;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import turnalike.drawing.gauge.CheckBars;
 import turnalike.drawing.gauge.PlacedName;
 import turnalike.drawing.svg.Box;
@@ -32,24 +34,39 @@ final class TiledSheets {
     private static final double DIAMOND_MM = 1.6;
     private static final double CLEAR_MM = 0.8;
 
+    /** A joint so near to what is bored passes through it, or its cross. */
+    private static final double NEAR_MM = 16;
+
+    /** What takes more is joined by nobody: no shift is looked for. */
+    private static final int MOST_TILES = 100;
+
+    /** So many parts of the room that a shift is tried by. */
+    private static final int SHIFTS = 8;
+
+    private static final Comparator<TiledSheets> BY_PAGES_AND_JOINTS =
+            Comparator.comparingInt(TiledSheets::pageCount).thenComparingLong(TiledSheets::jointsThrough);
+
     private final Subject subject;
     private final Paper.Format format;
     private final double roomWide;
     private final double roomTall;
     private final int columns;
     private final int rows;
-    private final List<TextLine> names;
+    private final double shiftAcross;
+    private final double shiftDown;
 
-    private TiledSheets(Subject subject, Paper paper) {
+    private TiledSheets(Subject subject, Paper.Format format, double shareAcross, double shareDown) {
         this.subject = subject;
-        this.format = paper.portrait();
+        this.format = format;
         this.roomWide = format.width().minus(Paper.MARGIN.times(2)).mm();
         this.roomTall = format.height().minus(Paper.MARGIN.times(2)).mm()
                 - HEAD_MM
                 - CheckBars.svg().height().mm();
         this.columns = tiles(subject.drawing().width().mm(), roomWide);
         this.rows = tiles(subject.drawing().height().mm(), roomTall);
-        this.names = subject.names().stream().map(this::onItsPage).toList();
+        this.shiftAcross =
+                shareAcross * spare(columns, subject.drawing().width().mm(), roomWide);
+        this.shiftDown = shareDown * spare(rows, subject.drawing().height().mm(), roomTall);
     }
 
     /** The first of its places on the page that holds what it names; where there is none there, the best is put aside. */
@@ -117,7 +134,60 @@ final class TiledSheets {
     }
 
     static Sheet of(Subject subject, Paper paper) {
-        return new TiledSheets(subject, paper).sheet(paper);
+        return best(subject, paper).sheet(paper);
+    }
+
+    /**
+     * Pages that lie or stand, and the drawing shifted on them as far as they have room: the fewest pages, then the fewest joints through what is
+     * named, then standing and unshifted.
+     */
+    private static TiledSheets best(Subject subject, Paper paper) {
+        TiledSheets best = new TiledSheets(subject, paper.portrait(), 0, 0);
+        if (best.columns * best.rows > MOST_TILES) {
+            return best;
+        }
+        for (Paper.Format format : List.of(paper.portrait(), paper.landscape())) {
+            for (int i = 0; i <= SHIFTS; i++) {
+                for (int k = 0; k <= SHIFTS; k++) {
+                    TiledSheets next = new TiledSheets(subject, format, i / (double) SHIFTS, k / (double) SHIFTS);
+                    if (BY_PAGES_AND_JOINTS.compare(next, best) < 0) {
+                        best = next;
+                    }
+                }
+            }
+        }
+        return best;
+    }
+
+    /** How far the drawing can be shifted on its tiles. */
+    private static double spare(int count, double lengthMm, double roomMm) {
+        return Math.max(0, count * (roomMm - OVERLAP_MM) + OVERLAP_MM - lengthMm);
+    }
+
+    /** Joints so near to what is named that they pass through it. */
+    private long jointsThrough() {
+        return subject.names().stream()
+                .mapToLong(name -> near(name.xMm(), IntStream.range(0, columns).mapToObj(this::across))
+                        + near(name.yMm(), IntStream.range(0, rows).mapToObj(this::down)))
+                .sum();
+    }
+
+    /** Each joint is looked for as the last of the tile before it. */
+    private static long near(double placeMm, Stream<Tile> tiles) {
+        return tiles.flatMap(tile -> tile.joints().stream())
+                .distinct()
+                .filter(joint -> Math.abs(joint - placeMm) < NEAR_MM)
+                .count();
+    }
+
+    private int pageCount() {
+        int out = 0;
+        for (int row = 0; row < rows; row++) {
+            for (int column = 0; column < columns; column++) {
+                out += holds(across(column), down(row)) ? 1 : 0;
+            }
+        }
+        return out;
     }
 
     /** How many tiles a length takes: each after the first adds what does not overlap. */
@@ -127,22 +197,15 @@ final class TiledSheets {
 
     /** How many pages it takes. */
     static int pages(Subject subject, Paper paper) {
-        TiledSheets tiled = new TiledSheets(subject, paper);
-        int out = 0;
-        for (int row = 0; row < tiled.rows; row++) {
-            for (int column = 0; column < tiled.columns; column++) {
-                out += tiled.holds(tiled.across(column), tiled.down(row)) ? 1 : 0;
-            }
-        }
-        return out;
+        return best(subject, paper).pageCount();
     }
 
     private Tile across(int column) {
-        return Tile.of(column, columns, subject.drawing().width().mm(), roomWide);
+        return Tile.of(column, columns, subject.drawing().width().mm(), roomWide, shiftAcross);
     }
 
     private Tile down(int row) {
-        return Tile.of(row, rows, subject.drawing().height().mm(), roomTall);
+        return Tile.of(row, rows, subject.drawing().height().mm(), roomTall, shiftDown);
     }
 
     /** What lies beyond its joints is on the neighbours' pages as well, and makes no page. */
@@ -152,6 +215,7 @@ final class TiledSheets {
 
     private Sheet sheet(Paper paper) {
         List<PdfPages.Page> pages = new ArrayList<>();
+        List<TextLine> names = subject.names().stream().map(this::onItsPage).toList();
         for (int row = 0; row < rows; row++) {
             for (int column = 0; column < columns; column++) {
                 String name = rows * columns == 1
@@ -160,7 +224,7 @@ final class TiledSheets {
                 Tile across = across(column);
                 Tile down = down(row);
                 if (holds(across, down)) {
-                    pages.add(page(across, down, name));
+                    pages.add(page(across, down, name, names));
                 }
             }
         }
@@ -174,29 +238,27 @@ final class TiledSheets {
      *
      * @param from where it begins in the drawing
      * @param to where it ends
+     * @param first the joint with the tile before, or the drawing's edge
+     * @param last the joint with the tile after, or the drawing's edge
      * @param joints the lines it shares with its neighbours
      */
-    private record Tile(double from, double to, List<Double> joints) {
-        static Tile of(int index, int count, double lengthMm, double roomMm) {
+    private record Tile(double from, double to, double first, double last, List<Double> joints) {
+        /** The drawing begins so far into the first tile as it is shifted. */
+        static Tile of(int index, int count, double lengthMm, double roomMm, double shiftMm) {
             double step = roomMm - OVERLAP_MM;
+            double start = index * step - shiftMm;
+            double from = Math.max(0, start);
+            double to = Math.min(lengthMm, start + roomMm);
+            double first = index > 0 ? start + OVERLAP_MM / 2 : from;
+            double last = index < count - 1 ? start + step + OVERLAP_MM / 2 : to;
             List<Double> joints = new ArrayList<>();
             if (index > 0) {
-                joints.add(index * step + OVERLAP_MM / 2);
+                joints.add(first);
             }
             if (index < count - 1) {
-                joints.add((index + 1) * step + OVERLAP_MM / 2);
+                joints.add(last);
             }
-            return new Tile(index * step, Math.min(lengthMm, index * step + roomMm), List.copyOf(joints));
-        }
-
-        /** The joint with the tile before, or the drawing's edge. */
-        double first() {
-            return from > 0 ? joints.get(0) : from;
-        }
-
-        /** The joint with the tile after, or the drawing's edge. */
-        double last() {
-            return joints.size() > (from > 0 ? 1 : 0) ? joints.get(joints.size() - 1) : to;
+            return new Tile(from, to, first, last, List.copyOf(joints));
         }
 
         /** Whether that lies between its joints, clear of them. */
@@ -219,7 +281,7 @@ final class TiledSheets {
         }
     }
 
-    private PdfPages.Page page(Tile across, Tile down, String name) {
+    private PdfPages.Page page(Tile across, Tile down, String name, List<TextLine> names) {
         double left = Paper.MARGIN.mm();
         double top = left + HEAD_MM;
         List<Shape> marks = new ArrayList<>(heading(name));

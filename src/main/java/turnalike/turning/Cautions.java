@@ -143,19 +143,19 @@ final class Cautions {
                     "tailstock",
                     String.format(
                             Locale.ROOT,
-                            "%.0f N bows this piece out by itself (%s: %.0f N); ease the tailstock far below that. No speed is offered"
+                            "%s bows this piece out by itself (%s: %s); ease the tailstock far below that. No speed is offered"
                                     + " for it",
-                            force.get().newtons(),
+                            force.get().format(work.units()),
                             weakest.get().name(),
-                            weakest.get().buckling().newtons()));
+                            weakest.get().buckling().format(work.units())));
         } else if (share > MUCH_OF_BUCKLING) {
             add(
                     "tailstock",
                     String.format(
                             Locale.ROOT,
-                            "%.0f N is %.0f %% of what bows the piece out (%s); every sag grows about %.1f-fold and it whips at %.0f %% of"
+                            "%s is %.0f %% of what bows the piece out (%s); every sag grows about %.1f-fold and it whips at %.0f %% of"
                                     + " its free speed. Ease the tailstock",
-                            force.get().newtons(),
+                            force.get().format(work.units()),
                             100 * share,
                             weakest.get().name(),
                             1 / (1 - share),
@@ -174,9 +174,9 @@ final class Cautions {
                     String.format(
                             Locale.ROOT,
                             "the finished piece cannot be cut unsupported: at %s it gives way further than it is thick to its middle under"
-                                    + " %.0f N; give it a hand behind%s, or leave it thicker or shorter",
+                                    + " %s; give it a hand behind%s, or leave it thicker or shorter",
                             work.both(whip.most().place()),
-                            whip.cutting().newtons(),
+                            whip.cutting().format(work.units()),
                             steady));
         }
         Length left = whip.most().sag().times(2);
@@ -185,9 +185,9 @@ final class Cautions {
                     "whip",
                     String.format(
                             Locale.ROOT,
-                            "%.0f N push the finished piece %s aside at %s, which leaves the diameter %s too large there, more"
+                            "%s push the finished piece %s aside at %s, which leaves the diameter %s too large there, more"
                                     + " than the %s allowed; light cuts with a sharp tool, a hand behind%s",
-                            whip.cutting().newtons(),
+                            whip.cutting().format(work.units()),
                             whip.most().sag().formatFine(work.units()),
                             work.both(whip.most().place()),
                             left.formatFine(work.units()),

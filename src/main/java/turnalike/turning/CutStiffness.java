@@ -190,9 +190,9 @@ final class CutStiffness {
         }
         return cut.withWhy(String.format(
                 Locale.ROOT,
-                "with the slender stretches cut first, %.0f N would push the piece %s aside while the heavy details are cut; in"
+                "with the slender stretches cut first, %s would push the piece %s aside while the heavy details are cut; in"
                         + " this order it is %s, and the first natural speed is then %.0f rpm instead of %.0f",
-                work.lathe().cutting().newtons(),
+                work.lathe().cutting().format(work.units()),
                 otherWay.most().text(work.units()),
                 asOrdered.most().text(work.units()),
                 asOrdered.first().rpm(),

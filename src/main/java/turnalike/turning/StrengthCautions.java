@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import turnalike.pattern.Warning;
+import turnalike.units.Force;
 
 /** What is said of members that the plain cut bends harder than the wood bears with a margin, and what would mend each. */
 final class StrengthCautions {
@@ -46,12 +47,12 @@ final class StrengthCautions {
                         work.pattern().members().get(strain.member()).title());
         String what = String.format(
                 Locale.ROOT,
-                "%s at %s, %s thick: %s N at %s in cut %d bend it with %.0f MPa, where this wood breaks at %.0f on average; a margin of"
+                "%s at %s, %s thick: %s at %s in cut %d bend it with %.0f MPa, where this wood breaks at %.0f on average; a margin of"
                         + " %s for a dig with the tool leaves %.0f. ",
                 breaks ? "the plain cut breaks it" : "a dig with the tool would break it",
                 work.both(strain.place()),
                 work.both(strain.diameter()),
-                plain(work.lathe().cutting().newtons()),
+                work.lathe().cutting().format(work.units()),
                 work.both(strain.loadAt()),
                 strain.cut(),
                 strain.stressMpa(),
@@ -64,15 +65,21 @@ final class StrengthCautions {
     private String mendsTold(Strain.Mends mends) {
         return String.format(
                 Locale.ROOT,
-                "Size and cut it last of all: %.0f MPa%s; one more support at %s: %.0f MPa%s; or push with no more than %.1f N; or leave it"
+                "Size and cut it last of all: %.0f MPa%s; one more support at %s: %.0f MPa%s; or push with no more than %s; or leave it"
                         + " %s thick",
                 mends.lastMpa(),
                 enough(mends.lastMpa()),
                 work.both(mends.support()),
                 mends.supportedMpa(),
                 enough(mends.supportedMpa()),
-                Math.floor(10 * mends.force().newtons()) / 10,
+                noMore(mends.force()).format(work.units()),
                 work.both(mends.diameter()));
+    }
+
+    /** Down to a tenth of a newton, where that is anything: a limit is not rounded up. */
+    private static Force noMore(Force force) {
+        double tenths = Math.floor(10 * force.newtons());
+        return tenths > 0 ? Force.ofNewtons(tenths / 10) : force;
     }
 
     private static String plain(double value) {

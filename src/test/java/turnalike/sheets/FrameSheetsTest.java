@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -79,6 +78,8 @@ class FrameSheetsTest {
         Plan plan = plan("90");
         WheelFit fit = (WheelFit) plan.frame().orElseThrow();
         assertThat(PlanSheet.of(plan)).doesNotContain(PlanSheet.RIM_TEMPLATE);
+        assertThat(PlanSheet.insteadOf(plan, Paper.A4).get(0)).contains("more than the 40 that anybody joins");
+        assertThat(PlanSheet.insteadOf(plan("3"), Paper.A4)).isEmpty();
         double inner = fit.innerRadius().mm();
         String said = String.join("", pages(PlanSheet.FRAME.of(plan, Paper.A4))).replaceAll("\\s+", " ");
         assertThat(said)
@@ -107,7 +108,7 @@ class FrameSheetsTest {
         }
     }
 
-    /** Every mouth, on whichever page, taken back round the axle: pages overlap by 12 mm, headings take 26, the check bars 17. */
+    /** Every mouth, on whichever page, taken back round the axle. */
     @Test
     void the_rims_places_are_on_the_paper_where_they_are_in_the_rim() throws IOException {
         Plan plan = plan("3");
@@ -116,8 +117,6 @@ class FrameSheetsTest {
         double middle = fit.outerRadius().orElseThrow().mm() + 12;
         for (Paper paper : Paper.values()) {
             Sheet sheet = PlanSheet.RIM_TEMPLATE.of(plan, paper);
-            double stepAcross = paper.portrait().width().mm() - 24 - 12;
-            double stepDown = paper.portrait().height().mm() - 24 - 26 - 17 - 12;
             List<String> texts = pages(sheet);
             Set<Integer> found = new TreeSet<>();
             for (PdfReading.Painted each : PdfReading.painted(sheet.pdf())) {
@@ -128,12 +127,12 @@ class FrameSheetsTest {
                         && each.least(1) > each.clip().top()
                         && each.most(1) < each.clip().bottom();
                 if (cross) {
-                    Matcher tile = TILE.matcher(texts.get(each.page() - 1));
-                    assertThat(tile.find()).isTrue();
-                    double across = (Integer.parseInt(tile.group(2)) - 1) * stepAcross;
-                    double down = (Integer.parseInt(tile.group(1)) - 1) * stepDown;
-                    double x = (each.least(0) + each.most(0)) / 2 - 12 + across - middle;
-                    double y = middle - ((each.least(1) + each.most(1)) / 2 - 38 + down);
+                    PlacedDrawing tile =
+                            sheet.pages().get(each.page() - 1).drawings().get(0);
+                    assertThat(texts.get(each.page() - 1)).containsPattern(TILE);
+                    double x = (each.least(0) + each.most(0)) / 2 - tile.right().mm() - middle;
+                    double y = middle
+                            - ((each.least(1) + each.most(1)) / 2 - tile.down().mm());
                     assertThat(Math.hypot(x, y)).isCloseTo(inner, within(0.02));
                     double place = Math.toDegrees(Math.atan2(y, x)) / 72;
                     assertThat(place).isCloseTo(Math.rint(place), within(0.001));
@@ -153,6 +152,31 @@ class FrameSheetsTest {
 
     private static Predicate<String> alone(int place) {
         return Pattern.compile("(?m)^\\s*%d\\s*$".formatted(place)).asPredicate();
+    }
+
+    /** What one page and its neighbour both show is laid over one another on the same line of the drawing, 6 mm inside of each. */
+    @Test
+    void neighbours_share_the_line_they_are_joined_on() throws IOException {
+        Sheet sheet = PlanSheet.RIM_TEMPLATE.of(plan("3"), Paper.A4);
+        List<PlacedDrawing> tiles =
+                sheet.pages().stream().map(page -> page.drawings().get(0)).toList();
+        for (PlacedDrawing one : tiles) {
+            for (PlacedDrawing other : tiles) {
+                double shared = one.window()
+                        .orElseThrow()
+                        .to()
+                        .minus(other.window().orElseThrow().from())
+                        .mm();
+                boolean right = one.window()
+                                .orElseThrow()
+                                .from()
+                                .compareTo(other.window().orElseThrow().from())
+                        < 0;
+                if (right && shared > 0) {
+                    assertThat(shared).isCloseTo(12, within(1e-9));
+                }
+            }
+        }
     }
 
     /** Wherever the joints of the pages fall, each number stands on a page, and no page is left out that holds any of the drawing. */

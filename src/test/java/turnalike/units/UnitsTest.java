@@ -234,4 +234,13 @@ class UnitsTest {
         assertThat(Mass.ofGrams(8437.1).formatGrams()).isEqualTo("8437 g");
         assertThat(Mass.ofGrams(12_437).formatGrams()).isEqualTo("12.44 kg");
     }
+
+    /** A tailstock is wound up in pounds where the piece is measured in inches. */
+    @Test
+    void a_force_is_told_in_pounds_beside_newtons_where_inches_are() {
+        assertThat(Force.ofNewtons(20).format(UnitSystem.METRIC)).isEqualTo("20 N");
+        assertThat(Force.ofNewtons(20).format(UnitSystem.INCH)).isEqualTo("4.5 lbf (20 N)");
+        assertThat(Force.ofNewtons(1.52).format(UnitSystem.METRIC)).isEqualTo("1.5 N");
+        assertThat(Force.ofNewtons(444.8).format(UnitSystem.INCH)).isEqualTo("100 lbf (445 N)");
+    }
 }

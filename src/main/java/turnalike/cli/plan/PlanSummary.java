@@ -5,11 +5,14 @@ import static java.lang.String.format;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import turnalike.cli.kit.PaperChoice;
 import turnalike.job.Job;
 import turnalike.job.MemberWeight;
 import turnalike.job.Plan;
 import turnalike.job.YearWords;
 import turnalike.job.set.Misfit;
+import turnalike.sheets.Paper;
+import turnalike.sheets.PlanSheet;
 import turnalike.stock.StockPlan;
 import turnalike.units.Article;
 import turnalike.units.UnitSystem;
@@ -41,10 +44,22 @@ public final class PlanSummary {
         plan.frame()
                 .ifPresent(fit ->
                         summary.out.append(FrameSummary.text(fit, plan.job().units())));
+        summary.trammel();
         summary.year();
         summary.out.append(TurningSummary.text(plan));
         summary.warnings();
         return summary.out.toString();
+    }
+
+    /** On the job's usual paper, as its sheets are printed. */
+    private void trammel() {
+        Paper paper = PaperChoice.usual(units).papers().get(0);
+        List<String> told = PlanSheet.insteadOf(plan, paper);
+        for (int i = 0; i < told.size(); i++) {
+            out.append(i == 0 ? "  rim      " : "           ")
+                    .append(told.get(i))
+                    .append('\n');
+        }
     }
 
     private void line(String text, Object... values) {

@@ -72,15 +72,15 @@ final class TurningSummary {
 
     private void whip(Whip whip) {
         line(
-                "  whip     natural speeds %.0f and %.0f rpm; under %.0f N it %s at %s; bows by itself at %.0f N",
+                "  whip     natural speeds %.0f and %.0f rpm; under %s it %s at %s; bows by itself at %s",
                 whip.first().rpm(),
                 whip.second().rpm(),
-                whip.cutting().newtons(),
+                whip.cutting().format(units),
                 whip.most().beyond()
                         ? whip.most().text(units)
                         : "gives way " + whip.most().text(units),
                 whip.most().place().formatBoth(units),
-                whip.buckling().newtons());
+                whip.buckling().format(units));
         turning.steady()
                 .ifPresent(place -> line("  steady   helps most %s from the datum", place.formatRoughly(units)));
     }

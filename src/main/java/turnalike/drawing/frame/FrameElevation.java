@@ -13,18 +13,29 @@ import turnalike.units.Length;
  *
  * @param pattern of each piece
  * @param widthMm room for it, 80 mm or more
+ * @param tallestMm a wheel or a row may be, 80 mm or more
  */
-public record FrameElevation(Pattern pattern, double widthMm) implements FrameFit.Cases<Svg> {
-    private static final double WIDEST_WHEEL_MM = 150;
+public record FrameElevation(Pattern pattern, double widthMm, double tallestMm) implements FrameFit.Cases<Svg> {
+    private static final double TALLEST_MM = 150;
+
+    /**
+     * As tall as a page has room for beside its words, most of the time.
+     *
+     * @param pattern of each piece
+     * @param widthMm room for it, 80 mm or more
+     */
+    public FrameElevation(Pattern pattern, double widthMm) {
+        this(pattern, widthMm, TALLEST_MM);
+    }
 
     @Override
     public Svg wheel(WheelFit fit) {
-        return new WheelElevation(pattern, fit).svg(Length.ofMm(Math.min(widthMm, WIDEST_WHEEL_MM)));
+        return new WheelElevation(pattern, fit).svg(Length.ofMm(Math.min(widthMm, tallestMm)));
     }
 
     @Override
     public Svg row(RowFit fit) {
-        return new RowElevation(pattern, fit).svg(Length.ofMm(widthMm));
+        return new RowElevation(pattern, fit).svg(Length.ofMm(widthMm), Length.ofMm(tallestMm));
     }
 
     @Override

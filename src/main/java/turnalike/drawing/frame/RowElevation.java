@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import turnalike.drawing.piece.TurnedBody;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Lettering;
@@ -12,8 +13,10 @@ import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.TextLine;
+import turnalike.frame.RowGap;
 import turnalike.frame.RowOpening;
 import turnalike.job.set.RowFit;
+import turnalike.outline.Outline;
 import turnalike.pattern.Pattern;
 import turnalike.units.Length;
 
@@ -28,17 +31,17 @@ public record RowElevation(Pattern pattern, RowFit fit) {
     private static final double POST_MM = 5;
     private static final double RAIL_MM = 5;
     private static final double FOOT_MM = 6;
-    private static final double TALLEST_MM = 150;
     private static final int MOST_SHADED = 24;
 
     /**
      * {@return the picture}
      *
      * @param width of it, 80 mm or more, else {@link IllegalArgumentException}
+     * @param tallest the row may be in it
      */
-    public Svg svg(Length width) {
+    public Svg svg(Length width, Length tallest) {
         FrameView.requireWidth(width);
-        return new Drawing(width.mm()).svg();
+        return new Drawing(width.mm(), tallest.mm()).svg();
     }
 
     private final class Drawing {
@@ -48,12 +51,19 @@ public record RowElevation(Pattern pattern, RowFit fit) {
         private final double foot;
         private final double width;
         private final double height;
+        private final double low;
 
-        Drawing(double width) {
+        Drawing(double width, double tallest) {
             double rise = stand.rise(stand.clear()).mm();
-            double tall = stand.height().mm() + rise;
+            this.low = Math.min(
+                    0,
+                    IntStream.range(0, stand.places().size())
+                            .mapToDouble(i -> Math.min(foot(i), foot(i) + riseAt(i)))
+                            .min()
+                            .orElse(0));
+            double tall = stand.height().mm() + rise - low;
             this.width = width;
-            this.scale = Math.min((width - 2 * POST_MM - 4) / stand.clear().mm(), TALLEST_MM / tall);
+            this.scale = Math.min((width - 2 * POST_MM - 4) / stand.clear().mm(), tallest / tall);
             this.left = (width - scale * stand.clear().mm()) / 2;
             double rail = RAIL_MM / Math.cos(stand.rake().radians());
             this.foot = 1 + rail + scale * tall;
@@ -66,7 +76,16 @@ public record RowElevation(Pattern pattern, RowFit fit) {
 
         /** @param up over where the lower rail's face meets the first post */
         private double y(double up) {
-            return foot - scale * up;
+            return foot - scale * (up - low);
+        }
+
+        /** How much higher than as drawn the start shoulder of a place's piece stands. */
+        private double foot(int i) {
+            return fit.own().isEmpty() ? 0 : fit.own().get(i).foot().mm();
+        }
+
+        private double riseAt(int i) {
+            return stand.rise(stand.places().get(i)).mm();
         }
 
         Svg svg() {
@@ -75,7 +94,11 @@ public record RowElevation(Pattern pattern, RowFit fit) {
             for (int i = 0; i < places.size(); i++) {
                 out.add(place(i));
             }
-            rail(out, 0, -1);
+            if (fit.own().isEmpty()) {
+                rail(out, 0, -1);
+            } else {
+                treads(out);
+            }
             rail(out, stand.height().mm(), 1);
             post(out, -POST_MM);
             post(out, scale * stand.clear().mm());
@@ -89,15 +112,24 @@ public record RowElevation(Pattern pattern, RowFit fit) {
 
         private Group place(int i) {
             Length at = stand.places().get(i);
-            double start = stand.rise(at).mm() - stand.exposed().start().mm();
+            Optional<RowFit.Own> own = fit.own().isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(fit.own().get(i));
+            Outline outline = own.map(RowFit.Own::outline).orElse(pattern.outline());
+            double tenon =
+                    own.map(RowFit.Own::start).orElse(stand.exposed().start()).mm();
+            double start = riseAt(i) + foot(i) - tenon;
+            String tip = "place %d%s"
+                    .formatted(
+                            i + 1, own.map(each -> ", length " + each.letter()).orElse(""));
             TurnedBody.Spot origin = new TurnedBody.Spot(x(at.mm()), y(start));
             int bands = stand.places().size() <= MOST_SHADED ? 9 : 5;
             return new Group(
                     0,
                     0,
                     Map.of("class", "place", "data-place", Integer.toString(i + 1)),
-                    Optional.of("place %d".formatted(i + 1)),
-                    new TurnedBody(pattern.outline(), origin, 0, -1, scale, bands).shapes());
+                    Optional.of(tip),
+                    new TurnedBody(outline, origin, 0, -1, scale, bands).shapes());
         }
 
         /** The rail hides the tenons in it. */
@@ -118,6 +150,32 @@ public record RowElevation(Pattern pattern, RowFit fit) {
                     from + thick));
         }
 
+        /** What pieces of several lengths stand on: from the one start shoulder to the next, and on to the posts on the rake. */
+        private void treads(List<Shape> out) {
+            int last = stand.places().size() - 1;
+            List<Double> along = new ArrayList<>();
+            List<Double> up = new ArrayList<>();
+            along.add(0.0);
+            up.add(foot(0));
+            for (int i = 0; i <= last; i++) {
+                along.add(stand.places().get(i).mm());
+                up.add(riseAt(i) + foot(i));
+            }
+            along.add(stand.clear().mm());
+            up.add(stand.rise(stand.clear()).mm() + foot(last));
+            double thick = RAIL_MM / Math.cos(stand.rake().radians());
+            int count = along.size();
+            double[] corners = new double[4 * count];
+            for (int i = 0; i < count; i++) {
+                corners[2 * i] = x(along.get(i));
+                corners[2 * i + 1] = y(up.get(i));
+                int back = 2 * count - 1 - i;
+                corners[2 * back] = corners[2 * i];
+                corners[2 * back + 1] = corners[2 * i + 1] + thick;
+            }
+            out.add(Path.polygon(Pen.PAPER, corners));
+        }
+
         private void post(List<Shape> out, double from) {
             out.add(Path.rectangle(Pen.PAPER, left + from, 0.5, POST_MM, height - FOOT_MM));
         }
@@ -133,16 +191,17 @@ public record RowElevation(Pattern pattern, RowFit fit) {
 
         private void balls(List<Shape> out) {
             List<Length> places = stand.places();
-            int first = (places.size() - 1) / 2;
-            if (!fit.besides().isEmpty()) {
-                return; // pieces are pictured as drawn, and the balls pass between their own lengths
+            int first = fit.widestAt();
+            fit.between().ifPresent(ball -> ball(out, ball, places.get(first).mm(), riseAt(first) + foot(first)));
+            int last = places.size() - 1;
+            if (fit.endAtUpper()) {
+                ball(out, fit.end(), places.get(last).mm(), riseAt(last) + foot(last));
+            } else {
+                ball(out, fit.end(), 0, foot(0));
             }
-            fit.between().ifPresent(ball -> ball(out, ball, places.get(first).mm(), stand.rise(places.get(first))));
-            Length last = places.get(places.size() - 1);
-            ball(out, fit.end(), fit.endAtUpper() ? last.mm() : 0, fit.endAtUpper() ? stand.rise(last) : Length.ZERO);
         }
 
-        private void ball(List<Shape> out, RowOpening.Ball ball, double aside, Length up) {
+        private void ball(List<Shape> out, RowOpening.Ball ball, double aside, double up) {
             double radius = scale * ball.diameter().mm() / 2;
             if (radius < 0.1) {
                 return;
@@ -153,22 +212,31 @@ public record RowElevation(Pattern pattern, RowFit fit) {
             out.add(Path.circle(
                     large ? Pen.ACCENT : Pen.LINE,
                     x(aside + ball.aside().mm()),
-                    y(up.plus(ball.up()).mm()),
+                    y(up + ball.up().mm()),
                     radius));
         }
 
         private void touching(List<Shape> out) {
-            fit.gap().filter(gap -> gap.left().mm() < 0).ifPresent(gap -> {
-                double pitch = stand.pitch().orElseThrow().mm();
-                for (int i = 0; i + 1 < stand.places().size(); i++) {
-                    Length at = stand.places().get(i);
-                    out.add(Path.circle(
-                            Pen.ACCENT,
-                            x(at.mm() + pitch / 2),
-                            y(stand.rise(at).plus(gap.at()).mm()),
-                            2));
-                }
-            });
+            for (int i = 0; i + 1 < stand.places().size(); i++) {
+                double aside =
+                        (stand.places().get(i).mm() + stand.places().get(i + 1).mm()) / 2;
+                double lower = Math.min(riseAt(i) + foot(i), riseAt(i + 1) + foot(i + 1));
+                gap(i).filter(gap -> gap.left().mm() < 0)
+                        .ifPresent(gap -> out.add(Path.circle(
+                                Pen.ACCENT, x(aside), y(lower + gap.at().mm()), 2)));
+            }
+        }
+
+        /** Where a place's piece and the next come nearest, from the start shoulder of the one that begins lower. */
+        private Optional<RowGap.Nearest> gap(int i) {
+            if (fit.own().isEmpty()) {
+                return fit.gap();
+            }
+            return fit.besides().stream()
+                    .filter(each -> each.left().equals(fit.own().get(i).letter())
+                            && each.right().equals(fit.own().get(i + 1).letter()))
+                    .findFirst()
+                    .map(RowFit.Beside::gap);
         }
     }
 }

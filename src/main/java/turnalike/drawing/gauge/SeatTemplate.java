@@ -114,7 +114,7 @@ public record SeatTemplate(List<Hole> holes, Length bit) {
 
     /**
      * {@return whether any of a hole lies in that part of the drawing: its circle or sight line; the end of its cross or the seat's centre lines
-     * alone are nothing to bore by} Looked for at every half millimetre.
+     * alone are nothing to bore by} Exact.
      *
      * @param part in millimetres of the drawing
      */
@@ -122,29 +122,16 @@ public record SeatTemplate(List<Hole> holes, Length bit) {
         return holes.stream().anyMatch(hole -> {
             double x = across(hole).mm();
             double y = down(hole).mm();
+            double asideX = Math.max(0, Math.max(part.left() - x, x - part.right()));
+            double asideY = Math.max(0, Math.max(part.top() - y, y - part.bottom()));
+            boolean circle = Math.hypot(asideX, asideY) <= bit.mm() / 2;
             double moved = Math.max(
                     UPRIGHT_MM, Math.hypot(hole.outSide().mm(), hole.outFront().mm()));
-            double far = bit.mm() / 2 + SIGHT_MM;
-            return along(part, x, y, 1, 0, bit.mm() / 2)
-                    || along(part, x, y, 0, 1, bit.mm() / 2)
-                    || along(
-                            part,
-                            x,
-                            y,
-                            hole.outSide().mm() / moved,
-                            -hole.outFront().mm() / moved,
-                            far);
+            double far = (bit.mm() / 2 + SIGHT_MM) / moved;
+            double right = far * hole.outSide().mm();
+            double up = far * hole.outFront().mm();
+            return circle || new Box.Stroke(x - right, y + up, x + right, y - up).crosses(part);
         });
-    }
-
-    private static boolean along(Box part, double x, double y, double right, double down, double reach) {
-        int steps = (int) Math.ceil(2 * reach);
-        return IntStream.rangeClosed(-steps, steps)
-                .mapToDouble(i -> i * reach / steps)
-                .anyMatch(at -> part.left() <= x + at * right
-                        && x + at * right <= part.right()
-                        && part.top() <= y + at * down
-                        && y + at * down <= part.bottom());
     }
 
     private void draw(List<Shape> out, Hole hole) {

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.stream.IntStream;
 import turnalike.effort.Effort;
 import turnalike.effort.Progress;
 import turnalike.job.Job;
@@ -13,15 +13,18 @@ import turnalike.job.edit.NudgeEdit;
 import turnalike.job.edit.NudgeEdit.Shift;
 import turnalike.job.kept.JobText;
 import turnalike.job.nudge.Nudge.Saving;
+import turnalike.pattern.Mark;
 import turnalike.settings.DividerPlan;
 
-/** Finds nudges: every single move of a boundary, then pairs of them, the cheapest to the eye first, each by the divider search itself. */
+/** Finds nudges: every single move of a boundary, then pairs of them, the cheapest to the eye first, then the promising of three and four, each by the divider search itself. */
 public final class NudgeSearch {
     /** More than this nobody reads; the cheapest are kept. */
     private static final int MOST = 6;
 
     /** No one candidate may spend more than this share of what is left: one hard to prove must not hide the others. */
     private static final double SHARE = 0.1;
+
+    private static final double PAIRS_SHARE = 0.7;
 
     private final JobText text;
     private final Plan plan;
@@ -34,15 +37,6 @@ public final class NudgeSearch {
         this.text = text;
         this.plan = plan;
         this.effort = effort;
-    }
-
-    /** Moves of boundaries that belong together, and what they cost as long as nothing else moves with them. */
-    private record Candidate(List<Shift> shifts, double cost) {
-        Candidate and(Candidate other) {
-            List<Shift> both =
-                    Stream.concat(shifts.stream(), other.shifts.stream()).toList();
-            return new Candidate(both, cost + other.cost);
-        }
     }
 
     /** A change made on the text. */
@@ -68,12 +62,27 @@ public final class NudgeSearch {
     private Nudges run() {
         Optional<Nudge> calipers = calipers();
         if (!dividers().settings().isEmpty()) {
-            List<Candidate> singles = singles();
+            List<MovedLines> singles = singles();
             int pairs = singles.size() * (singles.size() - 1) / 2;
             left = singles.size() + pairs;
             singles.forEach(this::look);
             if (!isOver()) {
-                pairs(singles).forEach(this::look);
+                // Something is kept for three and four at once: of many lines the pairs alone would take all.
+                Effort most = effort.share(PAIRS_SHARE);
+                pairs(singles).forEach(each -> {
+                    if (!most.spent()) {
+                        look(each);
+                    }
+                });
+            }
+            if (!isOver()) {
+                List<MovedLines> deeper = new DeeperMoves(
+                                plan.dividerProblem(),
+                                dividers(),
+                                plan.job().tolerances().mark())
+                        .of(singles, effort);
+                left += deeper.size();
+                deeper.forEach(this::look);
             }
         }
         boolean stopped = left > 0 && found.size() < MOST;
@@ -90,28 +99,37 @@ public final class NudgeSearch {
         return found.size() >= MOST || effort.spent();
     }
 
-    private List<Candidate> singles() {
-        List<Candidate> out = new ArrayList<>();
+    private List<MovedLines> singles() {
+        List<MovedLines> out = new ArrayList<>();
         for (Shift shift : new Moves(plan.job()).boundaries()) {
-            made(List.of(shift)).ifPresent(made -> out.add(new Candidate(List.of(shift), made.cost())));
+            made(List.of(shift)).ifPresent(made -> out.add(new MovedLines(List.of(shift), made.cost(), off(made))));
         }
-        out.sort(Comparator.comparingDouble(Candidate::cost));
+        out.sort(Comparator.comparingDouble(MovedLines::cost));
         return out;
     }
 
-    private static List<Candidate> pairs(List<Candidate> singles) {
-        List<Candidate> out = new ArrayList<>();
+    /** How far each mark has moved; a change of their number is no change that {@link #made} makes. */
+    private List<Double> off(Made made) {
+        List<Mark> before = plan.job().pattern().marks();
+        List<Mark> after = made.job().pattern().marks();
+        return IntStream.range(0, before.size())
+                .mapToObj(i -> after.get(i).place().minus(before.get(i).place()).mm())
+                .toList();
+    }
+
+    private static List<MovedLines> pairs(List<MovedLines> singles) {
+        List<MovedLines> out = new ArrayList<>();
         for (int i = 0; i < singles.size(); i++) {
             for (int k = i + 1; k < singles.size(); k++) {
                 out.add(singles.get(i).and(singles.get(k)));
             }
         }
-        out.sort(Comparator.comparingDouble(Candidate::cost));
+        out.sort(Comparator.comparingDouble(MovedLines::cost));
         return out;
     }
 
     /** Tries it unless the search is over, or something cheaper that it contains saves already. */
-    private void look(Candidate candidate) {
+    private void look(MovedLines candidate) {
         if (isOver()) {
             return;
         }
@@ -129,13 +147,13 @@ public final class NudgeSearch {
                 new Progress("divider openings with a nudge, %d tried, %d left".formatted(tried, left), fewest, 0));
     }
 
-    private static boolean isOneBoundaryTwice(Candidate candidate) {
+    private static boolean isOneBoundaryTwice(MovedLines candidate) {
         return candidate.shifts().stream().map(Shift::number).distinct().count()
                 < candidate.shifts().size();
     }
 
     /** Whether each move of the nudge is one of the candidate's, or a smaller one the same way. */
-    private static boolean isIn(Nudge nudge, Candidate candidate) {
+    private static boolean isIn(Nudge nudge, MovedLines candidate) {
         return nudge.edit().shifts().stream().allMatch(small -> candidate.shifts().stream()
                 .anyMatch(large -> large.number() == small.number()
                         && large.by().mm() * small.by().mm() > 0

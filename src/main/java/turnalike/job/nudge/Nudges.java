@@ -12,9 +12,9 @@ import java.util.List;
  * @param fewestProven whether no plan of the job as it stands has fewer divider openings than each saving is counted from
  */
 public record Nudges(List<Nudge> nudges, int tried, int left, boolean stopped, boolean fewestProven) {
-    /** What was looked for, in a sentence: three boundaries at once would be too many changes to try each. */
+    /** What was looked for, in a sentence: three boundaries at once are too many changes to try each. */
     public static final String LOOKED_FOR =
-            "For the dividers, moves of one line or of two at once were looked for; a third beside them may save where two do not.";
+            "For the dividers, moves of one line or of two at once were looked for, and of three and four those that promised most; others may save where these do not.";
 
     public Nudges {
         nudges = List.copyOf(nudges);

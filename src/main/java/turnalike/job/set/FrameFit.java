@@ -10,6 +10,9 @@ import turnalike.units.Working;
 
 /** How the pattern stands in its frame: what touches, what is left between mortises, where each piece goes. */
 public sealed interface FrameFit permits WheelFit, RowFit, LegsFit {
+    /** How a line of {@link #facts} begins that goes on with the list of the one before. */
+    String GOES_ON = "             ";
+
     /** {@return what cannot be built or is thin, what cannot be built first} */
     List<Misfit> misfits();
 
@@ -33,6 +36,12 @@ public sealed interface FrameFit permits WheelFit, RowFit, LegsFit {
         List<String> out = new ArrayList<>();
         String subject = "";
         for (String line : facts(units)) {
+            if (line.startsWith(GOES_ON)) {
+                int last = out.size() - 1;
+                String before = out.get(last);
+                out.set(last, "%s, %s.".formatted(before.substring(0, before.length() - 1), line.strip()));
+                continue;
+            }
             String word = line.substring(0, Math.min(11, line.length())).strip();
             subject = word.isEmpty() ? subject : word;
             out.add("%s: %s."

@@ -1,6 +1,7 @@
 package turnalike.job.set;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import turnalike.units.Working;
  *
  * @param stand where the pieces stand
  * @param between the largest ball between two pieces; empty for one piece
+ * @param own each place's piece in its own length; none where all pieces are as drawn
  * @param besides the same for every two lengths that stand side by side; none where all pieces are as drawn
  * @param end the largest beside a post, the wider of the two
  * @param endAtUpper whether that is the post beyond the last piece
@@ -31,6 +33,7 @@ import turnalike.units.Working;
 public record RowFit(
         Stand stand,
         Optional<RowOpening.Ball> between,
+        List<Own> own,
         List<Beside> besides,
         RowOpening.Ball end,
         boolean endAtUpper,
@@ -61,13 +64,14 @@ public record RowFit(
     /** Where a limit comes from that the job tells. */
     public static final String YOURS = "yours";
 
-    private static final int TOLD_PLACES = 30;
+    private static final int TOLD_PLACES = 60;
     private static final int A_LINE = 6;
 
     /** What a rule does not show. */
     private static final double LEVEL_MM = 0.05;
 
     public RowFit {
+        own = List.copyOf(own);
         besides = List.copyOf(besides);
         holes = List.copyOf(holes);
         cuts = List.copyOf(cuts);
@@ -76,14 +80,25 @@ public record RowFit(
     }
 
     /**
+     * One place's piece where several lengths are made.
+     *
+     * @param letter of its length
+     * @param outline of the whole piece, from its start end
+     * @param start where its start shoulder lies in that
+     * @param foot how much higher than a piece as drawn its start shoulder stands; below zero where it reaches further down
+     */
+    public record Own(String letter, Outline outline, Length start, Length foot) {}
+
+    /**
      * Two lengths side by side.
      *
      * @param left letter of the one, nearer to the first post
      * @param right letter of the other
      * @param rise how much higher the right one's start shoulder lies; below zero where it lies lower
      * @param ball the largest that passes between them
+     * @param gap where they come nearest
      */
-    public record Beside(String left, String right, Length rise, Length ball) {
+    public record Beside(String left, String right, Length rise, Length ball, RowGap.Nearest gap) {
         private String text(UnitSystem units) {
             String foot = rise.abs().mm() < LEVEL_MM
                     ? "level"
@@ -142,6 +157,18 @@ public record RowFit(
         public boolean isRaked() {
             return rake.degrees() > 0;
         }
+    }
+
+    /** {@return the first place, from 0, at which the two lengths stand side by side between which the largest ball passes; the middle one where all are as drawn} */
+    public int widestAt() {
+        Optional<Beside> widest = besides.stream().max(Comparator.comparing(Beside::ball));
+        for (int i = 0; widest.isPresent() && i + 1 < own.size(); i++) {
+            if (own.get(i).letter().equals(widest.get().left())
+                    && own.get(i + 1).letter().equals(widest.get().right())) {
+                return i;
+            }
+        }
+        return (stand.places.size() - 1) / 2;
     }
 
     /** {@return the largest ball that passes anywhere} */
@@ -218,6 +245,10 @@ public record RowFit(
         if (cuts.isEmpty()) {
             return Optional.empty();
         }
+        if (!own.isEmpty()) {
+            return Optional.of("  ends     "
+                    + cuts.stream().map(each -> ownCut(each, units)).collect(Collectors.joining("; ")));
+        }
         String which = cuts.size() > 1
                 ? "no tenons: cut both ends"
                 : "no tenon at the %s end: cut it".formatted(cuts.get(0).word());
@@ -238,6 +269,17 @@ public record RowFit(
                                         : "%s below and %s above".formatted(beyond.get(0), beyond.get(1))));
     }
 
+    /** Of several lengths only the upper rail runs straight; below each stands on a tread. */
+    private String ownCut(CutEnd cut, UnitSystem units) {
+        if (!cut.upper()) {
+            return "no tenon at the lower end: cut it to what it stands on";
+        }
+        return "no tenon at the upper end: cut it on the slope, %s degrees off square; beyond the axis its longer side reaches %s, which the blank must have"
+                .formatted(
+                        String.format(Locale.ROOT, "%.4g", stand.rake.degrees()),
+                        new RuleSteps(units).up(cut.beyond()).formatBoth(units));
+    }
+
     /** From the one face every time, so that slips do not add up. */
     private List<String> running(UnitSystem units) {
         List<String> out = new ArrayList<>();
@@ -248,9 +290,10 @@ public record RowFit(
             String places = String.join(
                     ", ",
                     stand.places.subList(i, Math.min(stand.places.size(), i + A_LINE)).stream()
-                            .map(at -> at.format(units))
+                            .map(at -> stand.alongRail(at).format(units))
                             .toList());
-            out.add((i == 0 ? "           from that face, level: " : "             ") + places);
+            String from = stand.isRaked() ? "along the rail" : "level";
+            out.add((i == 0 ? "           from that face, %s: ".formatted(from) : GOES_ON) + places);
         }
         return out;
     }

@@ -69,6 +69,7 @@ final class RowFitting {
         return new RowFit(
                 stand,
                 between,
+                lengths.own(),
                 besides(),
                 end.ball(),
                 end.atUpper(),
@@ -86,7 +87,8 @@ final class RowFitting {
                         PieceLength.letter(pair.left()),
                         PieceLength.letter(pair.right()),
                         pair.rise(),
-                        pair.ball().diameter()))
+                        pair.ball().diameter(),
+                        pair.gap()))
                 .toList();
     }
 

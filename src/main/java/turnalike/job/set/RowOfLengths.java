@@ -19,10 +19,11 @@ import turnalike.units.Length;
  * stand level, on one tread. What they stand on counts as running straight from the one start shoulder to the next.
  *
  * @param pairs every two lengths that stand side by side somewhere, once
+ * @param own the piece of every place; none where all are as drawn
  * @param end the wider opening beside a post, of the first and of the last piece; empty where all are as drawn
  * @param hidden whether the upper rail leaves nothing of the shortest piece to be seen
  */
-record RowOfLengths(List<Pair> pairs, Optional<RowRoom.EndBall> end, boolean hidden) {
+record RowOfLengths(List<Pair> pairs, List<RowFit.Own> own, Optional<RowRoom.EndBall> end, boolean hidden) {
     /**
      * Two lengths side by side.
      *
@@ -36,21 +37,23 @@ record RowOfLengths(List<Pair> pairs, Optional<RowRoom.EndBall> end, boolean hid
 
     RowOfLengths {
         pairs = List.copyOf(pairs);
+        own = List.copyOf(own);
     }
 
     /** Of a row between posts whose pieces are so far apart; no pairs where all are as drawn. */
     static RowOfLengths of(InRow frame, Pattern pattern, RowRoom drawn) {
         Optional<Length> pitch = drawn.pitch(frame.places()).filter(Length::isPositive);
         if (frame.lengths().isEmpty() || pitch.isEmpty()) {
-            return new RowOfLengths(List.of(), Optional.empty(), false);
+            return new RowOfLengths(List.of(), List.of(), Optional.empty(), false);
         }
-        List<Outline> bodies = frame.lengths().stream()
-                .map(each -> ExposedPart.of(pattern.stretched(pattern.name(), each.stretch(), each.length())))
+        List<Pattern> patterns = frame.lengths().stream()
+                .map(each -> pattern.stretched(pattern.name(), each.stretch(), each.length()))
                 .toList();
+        List<Outline> bodies = patterns.stream().map(ExposedPart::of).toList();
         Length inRail = drawn.exposed().length().minus(drawn.height());
         Length shortest = Collections.min(bodies.stream().map(Outline::length).toList(), Comparator.naturalOrder());
         if (shortest.compareTo(inRail) <= 0) {
-            return new RowOfLengths(List.of(), Optional.empty(), true);
+            return new RowOfLengths(List.of(), List.of(), Optional.empty(), true);
         }
         List<Pair> out = new ArrayList<>();
         List<Integer> wanted = frame.wanted();
@@ -61,7 +64,14 @@ record RowOfLengths(List<Pair> pairs, Optional<RowRoom.EndBall> end, boolean hid
         Outline last = bodies.get(wanted.get(wanted.size() - 1));
         RowOpening.Ball lower = beside(first, Side.POST, Side.PIECE, drawn.first(frame.places()), inRail, drawn);
         RowOpening.Ball upper = beside(last, Side.PIECE, Side.POST, drawn.last(frame.places()), inRail, drawn);
-        return new RowOfLengths(out, Optional.of(RowRoom.EndBall.wider(lower, upper)), false);
+        List<RowFit.Own> own = wanted.stream()
+                .map(index -> new RowFit.Own(
+                        PieceLength.letter(index),
+                        patterns.get(index).outline(),
+                        bodies.get(index).start(),
+                        drawn.exposed().length().minus(bodies.get(index).length())))
+                .toList();
+        return new RowOfLengths(out, own, Optional.of(RowRoom.EndBall.wider(lower, upper)), false);
     }
 
     private static RowOpening.Ball beside(

@@ -72,10 +72,17 @@ public final class SheetsFeature implements Feature {
     }
 
     /** What the page shows. */
-    public record View(String address, String title, List<Offer> offers, List<PlanFile> exchange, JobSteps steps) {
+    public record View(
+            String address,
+            String title,
+            List<Offer> offers,
+            List<String> instead,
+            List<PlanFile> exchange,
+            JobSteps steps) {
         public View {
             exchange = List.copyOf(exchange);
             offers = List.copyOf(offers);
+            instead = List.copyOf(instead);
         }
     }
 
@@ -94,6 +101,7 @@ public final class SheetsFeature implements Feature {
                         JobAddress.address(kept.id()),
                         plan.job().title(),
                         offers,
+                        PlanSheet.insteadOf(plan, PAPERS.get(0)),
                         List.of(PlanFile.values()),
                         JobSteps.of(kept)));
     }

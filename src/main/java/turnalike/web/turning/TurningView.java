@@ -94,11 +94,10 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
             out.add(figure(
                     "Pushed aside at most",
                     whip.most().text(units()),
-                    format(
-                            Locale.ROOT,
-                            "by %.0f N at %s",
-                            whip.cutting().newtons(),
-                            whip.most().place().format(units())),
+                    "by %s at %s"
+                            .formatted(
+                                    whip.cutting().format(units()),
+                                    whip.most().place().format(units())),
                     "Sag"));
             turning()
                     .steady()
@@ -107,11 +106,7 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
                             place.formatRoughly(units()),
                             "from the start end",
                             "Steady rest")));
-            out.add(figure(
-                    "Bows under the tailstock at",
-                    format(Locale.ROOT, "%.0f N", whip.buckling().newtons()),
-                    "",
-                    "Buckling"));
+            out.add(figure("Bows under the tailstock at", whip.buckling().format(units()), "", "Buckling"));
         });
         return out;
     }
@@ -159,7 +154,7 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
                 rpm(stage.first()),
                 rpm(stage.second()),
                 stage.most().text(units()),
-                format(Locale.ROOT, "%.0f N", stage.buckling().newtons()));
+                stage.buckling().format(units()));
     }
 
     /** The cuts by part of the work, in order. */

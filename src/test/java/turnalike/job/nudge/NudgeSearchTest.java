@@ -15,6 +15,10 @@ import turnalike.job.edit.NudgeEdit;
 import turnalike.job.edit.NudgeEdit.Shift;
 import turnalike.job.kept.JobText;
 import turnalike.job.nudge.Nudge.Saving;
+import turnalike.settings.DividerProblem;
+import turnalike.settings.Dividers;
+import turnalike.units.Length;
+import turnalike.units.UnitSystem;
 
 /** Invented spindles in millimetres; half a millimetre is the step, and the tolerance of places and of diameters unless a test says else. */
 class NudgeSearchTest {
@@ -213,9 +217,8 @@ class NudgeSearchTest {
 
     @Test
     void an_edit_comes_back_from_the_word_it_is_sent_as_and_nonsense_does_not() {
-        NudgeEdit edit = new NudgeEdit(List.of(
-                new Shift(3, "crown", turnalike.units.Length.ofInches(-1 / 64.0)),
-                new Shift(4, "length", turnalike.units.Length.ofMm(0.5))));
+        NudgeEdit edit = new NudgeEdit(
+                List.of(new Shift(3, "crown", Length.ofInches(-1 / 64.0)), new Shift(4, "length", Length.ofMm(0.5))));
         assertThat(NudgeEdit.parse(edit.format())).contains(edit);
         for (String bad :
                 List.of("", "3", "3:crown", "3:crown:x", "x:crown:1", "3:crown:1:2", "3:crown:NaN", "3:crown:1e999")) {
@@ -258,6 +261,67 @@ class NudgeSearchTest {
             }
         });
         assertThat(saved[0]).isGreaterThan(10);
+    }
+
+    /**
+     * Lines a half off from where equal steps would reach them, of a kind that no move of one or two mends: every move of three or four is tried by
+     * brute force, and where one saves an opening the search mostly finds one too.
+     */
+    @Test
+    void three_and_four_lines_at_once_are_found_where_fewer_do_not_save() {
+        int[] saved = {0};
+        int[] seen = {0};
+        Seeds.each(25, random -> {
+            int lines = 4 + random.nextInt(2);
+            List<Double> marks = new ArrayList<>(List.of(0.0));
+            for (int i = 1; i <= lines; i++) {
+                marks.add(30.0 * i + 0.5 * (random.nextInt(3) - 1));
+            }
+            marks.add(30.0 * (lines + 1));
+            int before = openings(marks);
+            int fewest = fewest(marks, before);
+            if (fewest > 2) {
+                saved[0]++;
+                List<String> run = new ArrayList<>();
+                for (int i = 1; i < marks.size(); i++) {
+                    run.add(cylinder(marks.get(i) - marks.get(i - 1), 20 + i));
+                }
+                List<Nudge> found = nudges(job(String.join(", ", run), HALF), Effort.unlimited()).nudges().stream()
+                        .filter(nudge -> nudge.saves() == Saving.DIVIDERS)
+                        .toList();
+                found.forEach(nudge -> assertThat(nudge.edit().shifts()).hasSizeBetween(3, 4));
+                seen[0] += found.isEmpty() ? 0 : 1;
+            }
+        });
+        assertThat(saved[0]).isGreaterThan(3);
+        assertThat(seen[0]).isGreaterThanOrEqualTo(saved[0] * 3 / 4);
+    }
+
+    /** The fewest lines to move by half a millimetre that save an opening; 0 where no four do. */
+    private static int fewest(List<Double> marks, int before) {
+        int lines = marks.size() - 2;
+        int best = 0;
+        for (int choice = 1; choice < Math.pow(3, lines); choice++) {
+            List<Double> moved = new ArrayList<>(marks);
+            int moves = 0;
+            for (int i = 0, rest = choice; i < lines; i++, rest /= 3) {
+                moved.set(i + 1, marks.get(i + 1) + 0.5 * (rest % 3 == 2 ? -1 : rest % 3));
+                moves += rest % 3 == 0 ? 0 : 1;
+            }
+            if (moves <= 4 && (best == 0 || moves < best) && openings(moved) < before) {
+                best = moves;
+            }
+        }
+        return best;
+    }
+
+    private static int openings(List<Double> marks) {
+        List<Length> places = marks.stream().map(Length::ofMm).toList();
+        return Dividers.solve(DividerProblem.of(places, UnitSystem.METRIC), Effort.unlimited())
+                .findPlan()
+                .orElseThrow()
+                .settings()
+                .size();
     }
 
     private static boolean distinct(List<Double> diameters) {
