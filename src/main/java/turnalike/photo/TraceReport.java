@@ -13,8 +13,19 @@ final class TraceReport {
     /** Of a turned piece 4 to 17 per cent hid in the pictures tried; a body that hides a third was not found right. */
     private static final double MOST_HIDDEN = 0.3;
 
-    /** What no edge is taken to be found better than, in pixels: by how much rims in the shade stood off in made pictures. */
-    private static final double LEAST_PIXELS = 0.1;
+    /**
+     * What no edge is taken to be found better than, in pixels. This and the next three are set on the first two tables of
+     * {@code docs/photo-accuracy.md}, so that two places in three lie within what is stated, and tried on its later ones.
+     */
+    private static final double LEAST_PIXELS = 0.065;
+
+    /** How much of the edges' usual disagreement all over the piece is common to both, so that no difference shows it. */
+    private static final double USUAL = 0.8;
+
+    /** How much of their disagreement nearby is, and by how much of a pixel a place along is off where the outline runs steeply. */
+    private static final double NEARBY = 0.5;
+
+    private static final double ALONG = 0.08;
 
     /** A point of an edge less sure than this, in pixels or in softnesses of the lens where it is softer, is as likely a line of the ground's own. */
     private static final double MOST_UNSURE = 0.2;
@@ -202,7 +213,7 @@ final class TraceReport {
                 seen, EndCap.again(view.start(), seen, true), EndCap.again(view.end(), seen, false), lengthMm);
     }
 
-    /** What the edges themselves leave open: how they differ nearby, their noise, and how steep the outline runs. */
+    /** What the edges themselves leave open: how they differ nearby and all over, and how steep the outline runs. */
     private static double edgeMm(RoundOutline outline, int k, double usuallyApart) {
         int reach = 6;
         double sum = 0;
@@ -216,9 +227,9 @@ final class TraceReport {
         int after = Math.min(outline.count() - 1, k + 1);
         double slope = (outline.radiusMm(after) - outline.radiusMm(before))
                 / Math.max(1e-9, outline.placeMm(after) - outline.placeMm(before));
-        double noise = pixel * (LEAST_PIXELS + usuallyApart + outline.noisePixels());
-        double place = 0.15 * pixel * Math.min(6, Math.abs(slope));
-        return Math.sqrt(sum / count / 2 + noise * noise + place * place);
+        double usual = pixel * Math.hypot(LEAST_PIXELS, USUAL * usuallyApart);
+        double place = ALONG * pixel * Math.min(6, Math.abs(slope));
+        return Math.sqrt(NEARBY * NEARBY * sum / count + usual * usual + place * place);
     }
 
     private PhotoTrace.Overlay overlay() {

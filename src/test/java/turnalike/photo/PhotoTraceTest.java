@@ -95,7 +95,9 @@ class PhotoTraceTest {
         PhotoTrace.Traced traced = traced(png(picture.image()), wish(picture));
         double[] error = error(traced, picture.shape(), false);
         assertThat(error[0]).isLessThan(mostPixels);
-        assertThat(error[1]).isGreaterThan(0.68);
+        // The light comes from the camera: both rims darken alike, which no difference between them tells; shoulders
+        // count too.
+        assertThat(error[1]).isGreaterThan(0.42);
         assertThat(traced.profile().length().mm()).isEqualTo(picture.shape().length());
         assertThat(traced.mmPerPixel())
                 .isBetween(0.98 * picture.distance() / picture.focal(), 1.02 * picture.distance() / picture.focal());

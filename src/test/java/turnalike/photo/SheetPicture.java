@@ -21,7 +21,7 @@ import java.util.SplittableRandom;
  * @param bend of the lens: what stands at r without it stands at r·(1 − bend·ρ²), ρ over half the diagonal
  * @param printed true lengths on the paper over those meant
  */
-record SheetPicture(
+public record SheetPicture(
         TurnedShape shape,
         double right,
         double down,
@@ -43,49 +43,49 @@ record SheetPicture(
 
     private static final double[] BENCH = {0.20, 0.24, 0.28};
 
-    static SheetPicture of(TurnedShape shape) {
+    public static SheetPicture of(TurnedShape shape) {
         return new SheetPicture(shape, 0, 0, 0, 0, 420, 640, 640, 480, 0, 0, 0, 1);
     }
 
-    SheetPicture turned(double degrees) {
+    public SheetPicture turned(double degrees) {
         return new SheetPicture(
                 shape, right, down, degrees, lift, distance, focal, width, height, leanX, leanY, bend, printed);
     }
 
-    SheetPicture moved(double newRight, double newDown) {
+    public SheetPicture moved(double newRight, double newDown) {
         return new SheetPicture(
                 shape, newRight, newDown, turn, lift, distance, focal, width, height, leanX, leanY, bend, printed);
     }
 
-    SheetPicture lifted(double mm) {
+    public SheetPicture lifted(double mm) {
         return new SheetPicture(
                 shape, right, down, turn, mm, distance, focal, width, height, leanX, leanY, bend, printed);
     }
 
-    SheetPicture leaning(double sideways, double upAndDown) {
+    public SheetPicture leaning(double sideways, double upAndDown) {
         return new SheetPicture(
                 shape, right, down, turn, lift, distance, focal, width, height, sideways, upAndDown, bend, printed);
     }
 
-    SheetPicture bent(double share) {
+    public SheetPicture bent(double share) {
         return new SheetPicture(
                 shape, right, down, turn, lift, distance, focal, width, height, leanX, leanY, share, printed);
     }
 
-    SheetPicture printedAt(double size) {
+    public SheetPicture printedAt(double size) {
         return new SheetPicture(
                 shape, right, down, turn, lift, distance, focal, width, height, leanX, leanY, bend, size);
     }
 
-    SheetPicture from(double mm, double pixels) {
+    public SheetPicture from(double mm, double pixels) {
         return new SheetPicture(shape, right, down, turn, lift, mm, pixels, width, height, leanX, leanY, bend, printed);
     }
 
-    double viewDegrees() {
+    public double viewDegrees() {
         return 2 * Math.toDegrees(Math.atan(width / 2.0 / focal));
     }
 
-    BufferedImage image() {
+    public BufferedImage image() {
         return new Rays().image();
     }
 

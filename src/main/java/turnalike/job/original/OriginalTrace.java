@@ -9,6 +9,7 @@ import turnalike.job.Tolerances;
 import turnalike.photo.PhotoTrace;
 import turnalike.photo.PhotoWish;
 import turnalike.trace.Original;
+import turnalike.trace.Profile;
 import turnalike.trace.TraceWarnings;
 import turnalike.trace.Traced;
 import turnalike.trace.TracedRun;
@@ -28,6 +29,9 @@ import turnalike.units.Problem;
 public record OriginalTrace(Optional<Traced> traced, Optional<PhotoTrace.Overlay> overlay, List<Problem> problems) {
     /** No edge in a picture is taken to be found better than this, in pixels: common practice, no source. */
     private static final double SUREST_PIXELS = 0.1;
+
+    /** Stations every half millimetre stray together, as each edge point has seen its neighbours' pixels: some four speak for one. */
+    private static final double TOGETHER = 2;
 
     public OriginalTrace {
         problems = List.copyOf(problems);
@@ -60,11 +64,24 @@ public record OriginalTrace(Optional<Traced> traced, Optional<PhotoTrace.Overlay
         notes.add("What is not lit as flats is taken to be round: measure what may be a square.");
         Traced traced = traced(
                 Traced.Source.PHOTOGRAPH,
-                new Original(seen.profile(), seen.squares(), Length.ofMm(SUREST_PIXELS * seen.mmPerPixel())),
+                new Original(
+                        seen.profile(),
+                        seen.squares(),
+                        Length.ofMm(SUREST_PIXELS * seen.mmPerPixel()),
+                        forMembers(seen.profile())),
                 wish,
                 new Traced.Scale(OptionalDouble.of(seen.mmPerPixel()), seen.scaleFrom()),
                 notes);
         return new OriginalTrace(Optional.of(traced), Optional.of(seen.overlay()), List.of());
+    }
+
+    /** The same with each station counting for less, as the fit of members takes each to stray by itself. */
+    private static Profile forMembers(Profile seen) {
+        List<Profile.Station> stations = seen.stations().stream()
+                .map(each -> new Profile.Station(
+                        each.place(), each.radius(), each.uncertainty().times(TOGETHER)))
+                .toList();
+        return new Profile(seen.length(), stations, seen.hidden());
     }
 
     /**

@@ -1,0 +1,121 @@
+package turnalike.photo;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.SplittableRandom;
+import turnalike.effort.Effort;
+import turnalike.units.Length;
+
+/**
+ * Tracing a drawn picture of 12 megapixels beside a bare pass of OpenCV on the same file in the same run: decoding, grey, Otsu's threshold, outer
+ * contours. Both in CPU time, ours of its one thread, OpenCV's of its process with its threads held to one. OpenCV is asked through Python's
+ * package opencv-python-headless, which is no part of the build: without it ours is told alone. Argument: how many rounds (default 5).
+ */
+final class PhotoBench {
+    private static final int WIDTH = 4000;
+
+    private static final int HEIGHT = 3000;
+
+    private static final String BARE = """
+            import sys, time, cv2
+            cv2.setNumThreads(1)
+            for k in range(int(sys.argv[2])):
+                began = time.process_time()
+                grey = cv2.cvtColor(cv2.imread(sys.argv[1]), cv2.COLOR_BGR2GRAY)
+                _, parted = cv2.threshold(grey, 0, 255, cv2.THRESH_BINARY_INV + cv2.THRESH_OTSU)
+                found, _ = cv2.findContours(parted, cv2.RETR_EXTERNAL, cv2.CHAIN_APPROX_NONE)
+                print((time.process_time() - began) * 1000)
+            """;
+
+    private PhotoBench() {}
+
+    public static void main(String[] arguments) throws IOException, InterruptedException {
+        int rounds = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 5;
+        Path folder = Files.createTempDirectory("turnalike-photo-bench");
+        byte[] jpeg = PhotoRender.withFocal(PhotoRender.jpeg(drawn(), 0.92f), 28, 1);
+        Path picture = Files.write(folder.resolve("drawn.jpg"), jpeg);
+        double ours = middle(ours(jpeg, rounds));
+        double[] theirs = bare(picture, rounds);
+        System.out.printf(Locale.ROOT, "ours: %.0f ms of CPU in the middle of %d%n", ours, rounds);
+        if (theirs.length == 0) {
+            System.out.println("OpenCV: not asked, Python's opencv-python-headless is not installed");
+        } else {
+            System.out.printf(Locale.ROOT, "OpenCV: %.0f ms%nratio: %.1f%n", middle(theirs), ours / middle(theirs));
+        }
+        Files.delete(picture);
+        Files.delete(folder);
+    }
+
+    private static double[] ours(byte[] jpeg, int rounds) {
+        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+        double[] ms = new double[rounds];
+        for (int k = -2; k < rounds; k++) {
+            long began = threads.getCurrentThreadCpuTime();
+            PhotoTrace trace = PhotoTrace.of(jpeg, PhotoWish.ofSpan(Length.ofMm(600)), Effort.unlimited());
+            if (!(trace instanceof PhotoTrace.Traced)) {
+                throw new IllegalStateException(trace.toString());
+            }
+            if (k >= 0) {
+                ms[k] = (threads.getCurrentThreadCpuTime() - began) / 1e6;
+            }
+        }
+        return ms;
+    }
+
+    /** Empty where it cannot be asked. */
+    private static double[] bare(Path picture, int rounds) throws IOException, InterruptedException {
+        Process python;
+        try {
+            python = new ProcessBuilder("python3", "-c", BARE, picture.toString(), String.valueOf(rounds))
+                    .redirectError(ProcessBuilder.Redirect.DISCARD)
+                    .start();
+        } catch (IOException notThere) {
+            return new double[0];
+        }
+        String said = new String(python.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        return python.waitFor() == 0
+                ? said.lines().mapToDouble(Double::parseDouble).toArray()
+                : new double[0];
+    }
+
+    private static double middle(double[] all) {
+        double[] sorted = all.clone();
+        Arrays.sort(sorted);
+        return sorted[sorted.length / 2];
+    }
+
+    /** An invented spindle seen from far off, dull and round, on a plain ground that darkens to one side. */
+    private static BufferedImage drawn() {
+        TurnedShape shape = TurnedShape.random(12, 600, 28);
+        BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
+        SplittableRandom dice = new SplittableRandom(3);
+        double pixels = 5.4;
+        double[] wood = {0.42, 0.24, 0.11};
+        for (int x = 0; x < WIDTH; x++) {
+            double place = (x + 0.5 - WIDTH / 2.0) / pixels + 300;
+            double half = place < 0 || place > 600 ? 0 : pixels * shape.at(place);
+            for (int y = 0; y < HEIGHT; y++) {
+                double across = y + 0.5 - HEIGHT / 2.0;
+                double inside = Math.max(0, Math.min(1, half - Math.abs(across) + 0.5));
+                double share = half == 0 ? 0 : Math.max(-1, Math.min(1, across / half));
+                double lit = 0.25 + 0.75 * Math.max(0, Math.cos(Math.asin(share) + 0.6));
+                double ground = 0.5 + 0.1 * y / HEIGHT;
+                int rgb = 0;
+                for (int c = 0; c < 3; c++) {
+                    double code =
+                            Gamma.code(inside * wood[c] * lit + (1 - inside) * ground) + 1.5 * dice.nextGaussian();
+                    rgb = (rgb << 8) | (int) Math.max(0, Math.min(255, Math.round(code)));
+                }
+                image.setRGB(x, y, rgb);
+            }
+        }
+        return image;
+    }
+}
