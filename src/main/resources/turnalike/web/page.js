@@ -35,7 +35,43 @@
     // Which field was left: it is kept by itself, whatever still stands refused beside it.
     if (event.detail.elt.matches("form.each") && left && left.type === "change" && left.target.name) event.detail.parameters["field"] = left.target.name;
     if (room()) event.detail.parameters["w"] = String(wanted());
+    const now = work();
+    if (!now) return;
+    event.detail.headers["X-Turnalike-Parts"] = partsShown();
+    if (event.detail.verb === "get") return;
+    for (const [name, value] of [["version", now.dataset.version], ["member", now.dataset.selected]]) {
+      if (event.detail.parameters[name] === undefined) event.detail.parameters[name] = value;
+    }
   });
+
+  // ---- parts of a job's page that have not changed are not sent again: the digests of those that stand here go with each request
+  const standing = new Map();
+  const partsShown = () => {
+    const told = [];
+    for (const [id, digest] of standing) {
+      const part = document.getElementById(id);
+      // One that shows what was refused is sent, so that it can be cleared.
+      if (part && !part.querySelector(".wrong")) told.push(`${id}=${digest}`);
+    }
+    return told.join(" ");
+  };
+  /** Says whether what was left out of an answer is what stands here: two answers may have crossed each other. */
+  const learnParts = (left) => {
+    const told = document.getElementById("parts");
+    const now = new Map(told ? told.dataset.told.split(" ").map((each) => each.split("=")) : []);
+    const sound = left.every((id) => standing.get(id) === now.get(id));
+    standing.clear();
+    if (sound) now.forEach((digest, id) => standing.set(id, digest));
+    return sound;
+  };
+  /** What every form of the page says is said once, from the page itself: so a form stays as it is from one state to the next. */
+  const thinForms = () => {
+    if (!window.htmx || !work()) return;
+    for (const form of work().querySelectorAll("form[hx-post]")) {
+      for (const name of ["token", "version", "member"]) form.querySelector(`input[type=hidden][name=${name}]`)?.remove();
+    }
+  };
+  document.addEventListener("DOMContentLoaded", thinForms);
 
   const notice = (words) => {
     document.getElementById("notice").textContent = words;
@@ -79,7 +115,7 @@
   };
   /** Makes a node what came; those that are new, or that htmx must look at again, are added to the list. */
   const liken = (now, next, changed) => {
-    if (now.isEqualNode(next) || now.id === "grips") return;
+    if ((next.dataset && "same" in next.dataset) || now.isEqualNode(next) || now.id === "grips") return;
     if (now.nodeName !== next.nodeName || now.id !== next.id || (next.dataset && "anew" in next.dataset)) {
       now.replaceWith(next);
       changed.push(next);
@@ -156,6 +192,7 @@
     const here = Number(now.dataset.version);
     if (detail.target.id === "settings") {
       detail.shouldSwap = came >= here;
+      if (detail.shouldSwap) standing.delete("settings");
       return;
     }
     detail.shouldSwap = false;
@@ -168,8 +205,14 @@
     const answer = document.createElement("template");
     answer.innerHTML = text.slice(text.indexOf("<main"));
     stayRefused(now, answer.content, detail.requestConfig);
+    const left = [...answer.content.querySelectorAll("div[data-same]")].map((part) => part.id);
+    // Of a drawing, the groups that are as they were.
+    const groups = answer.content.querySelector("#drawing [data-same]");
+    const base = detail.requestConfig.headers["X-Turnalike-Parts"] || "";
     const changed = [];
+    const drawn = standing.get("drawing");
     liken(now, answer.content.firstElementChild, changed);
+    const sound = learnParts(left) && (!groups || drawn === ((/(?:^| )drawing=(\S+)/.exec(base) || [])[1]));
     resetFields(now);
     for (const [id, value] of typed) {
       const field = document.getElementById(id);
@@ -187,6 +230,10 @@
     }
     show();
     seek();
+    if (!sound) {
+      standing.clear();
+      select(now.dataset.selected);
+    }
     document.dispatchEvent(new CustomEvent("turnalike:redrawn"));
   });
 
@@ -556,7 +603,9 @@
     came.innerHTML = text;
     const changed = [];
     liken(document.querySelector("#drawing .lathe .drawing"), came.content.querySelector(".drawing"), changed);
+    standing.delete("drawing");
     for (const id of ["misfits", "figures", "before-turning"]) {
+      standing.delete(id);
       liken(document.getElementById(id), came.content.getElementById(id), changed);
     }
     show();

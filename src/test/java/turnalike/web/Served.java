@@ -122,6 +122,11 @@ public final class Served implements AutoCloseable {
         return client.send(request, HttpResponse.BodyHandlers.ofString());
     }
 
+    /** What asks as a browser would, for a request of its own making. */
+    public HttpClient client() {
+        return client;
+    }
+
     /** The bytes at an address. */
     public byte[] bytes(String path) throws IOException, InterruptedException {
         return client.send(request(path).GET().build(), HttpResponse.BodyHandlers.ofByteArray())

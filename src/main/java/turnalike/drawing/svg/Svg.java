@@ -24,12 +24,12 @@ public record Svg(Length width, Length height, String title, List<Shape> shapes)
 
     /** As a file of its own, with its styles; the same picture gives the same text, byte for byte. */
     public String file() {
-        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + open() + "<style>" + css() + "</style>\n" + body();
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + open("\n") + "<style>" + css() + "</style>\n" + body("\n");
     }
 
     /** As part of a page that has {@link #css()} among its styles; as wide as the page lets it be. */
     public String inline() {
-        return open() + body();
+        return open("") + body("");
     }
 
     /** The styles every picture uses. */
@@ -40,18 +40,18 @@ public record Svg(Length width, Length height, String title, List<Shape> shapes)
                 .collect(Collectors.joining("\n", "\n", "\n"));
     }
 
-    private String open() {
+    private String open(String lineEnd) {
         String w = SvgNumbers.mm(width.mm());
         String h = SvgNumbers.mm(height.mm());
         return ("<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"drawing\" role=\"img\" width=\"%smm\" height=\"%smm\""
-                        + " viewBox=\"0 0 %s %s\">\n<title>%s</title>\n")
-                .formatted(w, h, w, h, SvgText.escape(title));
+                        + " viewBox=\"0 0 %s %s\">%s<title>%s</title>%s")
+                .formatted(w, h, w, h, lineEnd, SvgText.escape(title), lineEnd);
     }
 
-    private String body() {
+    private String body(String lineEnd) {
         StringBuilder out = new StringBuilder();
-        SvgText writer = new SvgText(out);
+        SvgText writer = new SvgText(out, lineEnd);
         shapes.forEach(shape -> shape.match(writer));
-        return out.append("</svg>\n").toString();
+        return out.append("</svg>").append(lineEnd).toString();
     }
 }

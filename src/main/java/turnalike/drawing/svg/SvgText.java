@@ -3,12 +3,14 @@ package turnalike.drawing.svg;
 import java.util.List;
 import java.util.Locale;
 
-/** Writes shapes as SVG, one element a line. */
+/** Writes shapes as SVG, one element a line, or all on one: a browser keeps every line's end as a piece of text of its own. */
 public final class SvgText implements Shape.Cases<StringBuilder> {
     private final StringBuilder out;
+    private final String lineEnd;
 
-    SvgText(StringBuilder out) {
+    SvgText(StringBuilder out, String lineEnd) {
         this.out = out;
+        this.lineEnd = lineEnd;
     }
 
     @Override
@@ -23,10 +25,12 @@ public final class SvgText implements Shape.Cases<StringBuilder> {
             SvgNumbers.mm(out.append(" transform=\"translate("), group.rightMm());
             SvgNumbers.mm(out.append(' '), group.downMm()).append(")\"");
         }
-        out.append(">\n");
-        group.tip().ifPresent(tip -> out.append("<title>").append(escape(tip)).append("</title>\n"));
+        out.append('>').append(lineEnd);
+        group.tip()
+                .ifPresent(tip ->
+                        out.append("<title>").append(escape(tip)).append("</title>").append(lineEnd));
         group.shapes().forEach(shape -> shape.match(this));
-        return out.append("</g>\n");
+        return out.append("</g>").append(lineEnd);
     }
 
     @Override
@@ -44,7 +48,7 @@ public final class SvgText implements Shape.Cases<StringBuilder> {
     private StringBuilder data(List<Path.Step> steps) {
         out.append("\" d=\"");
         steps.forEach(step -> step.svg(out));
-        return out.append("\"/>\n");
+        return out.append("\"/>").append(lineEnd);
     }
 
     @Override
@@ -68,7 +72,7 @@ public final class SvgText implements Shape.Cases<StringBuilder> {
                     .append(y)
                     .append(")\"");
         }
-        return out.append('>').append(escape(words.text())).append("</text>\n");
+        return out.append('>').append(escape(words.text())).append("</text>").append(lineEnd);
     }
 
     @Override
@@ -84,11 +88,14 @@ public final class SvgText implements Shape.Cases<StringBuilder> {
             out.append(i == 0 ? "" : " ")
                     .append(String.format(Locale.ROOT, "%.6f", backdrop.matrix().get(i)));
         }
-        return out.append(")\"/>\n");
+        return out.append(")\"/>").append(lineEnd);
     }
 
     /** Text that is safe inside an element or a double-quoted attribute; what XML 1.0 cannot carry at all becomes a question mark. */
     public static String escape(String text) {
+        if (text.chars().allMatch(SvgText::isPlain)) {
+            return text;
+        }
         StringBuilder out = new StringBuilder(text.length() + 16);
         for (int at = 0; at < text.length(); ) {
             int letter = text.codePointAt(at);
@@ -104,6 +111,11 @@ public final class SvgText implements Shape.Cases<StringBuilder> {
             }
         }
         return out.toString();
+    }
+
+    /** Stands for itself, and is no half of a letter. */
+    private static boolean isPlain(int letter) {
+        return letter >= 0x20 && letter < 0x7F && letter != '&' && letter != '<' && letter != '>' && letter != '"' && letter != '\'';
     }
 
     private static boolean inXml(int letter) {

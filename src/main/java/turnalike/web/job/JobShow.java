@@ -45,17 +45,25 @@ final class JobShow {
     /** Begins on the part of the page that an edit changes, on another thread: while the edit is written to disk. */
     CompletableFuture<String> ahead(Context ctx, KeptJob after, RefusedEdit beside, int selected) {
         Shell shell = pages.shell(ctx, after.text().job().title());
-        double widthMm = widthMm(ctx);
+        Wanted wanted = wanted(ctx);
         return plans.ahead(after.id(), after.text())
                 .thenApplyAsync(
-                        plan -> pages.made(shell, PART, view(after, plan, beside, selected, widthMm)), work.beside());
+                        plan -> pages.made(shell, PART, view(after, plan, beside, selected, wanted)), work.beside());
     }
 
-    /** The part of the page that an edit changes. */
+    /** How wide the drawing may be, in millimetres, and what of the page is asked for. */
+    private record Wanted(double widthMm, Parts parts) {}
+
+    private Wanted wanted(Context ctx) {
+        return new Wanted(widthMm(ctx), Parts.lackedBy(ctx, plans.drawings()));
+    }
+
+    /** The part of the page that an edit changes, for a script that shows nothing of it yet. */
     String part(Shell shell, KeptJob after, int selected) {
+        Wanted parts = new Wanted(room(USUAL_WIDTH_PX), Parts.lackedBy(Optional.of(""), plans.drawings()));
         Plan plan = plans.now(after.id(), after.text());
         return work.inTurn(
-                () -> pages.made(shell, PART, view(after, plan, RefusedEdit.NONE, selected, room(USUAL_WIDTH_PX))));
+                () -> pages.made(shell, PART, view(after, plan, RefusedEdit.NONE, selected, parts)));
     }
 
     /** After an edit that {@link #ahead} was told of. */
@@ -65,19 +73,19 @@ final class JobShow {
 
     void page(Context ctx, int status, KeptJob kept, RefusedEdit attempt, int selected) {
         Plan plan = plans.now(kept.id(), kept.text());
-        JobView view = view(kept, plan, attempt, selected, widthMm(ctx));
+        JobView view = view(kept, plan, attempt, selected, wanted(ctx));
         pages.show(ctx, status, Pages.isPart(ctx) ? PART : "job/page.jte", view.title(), view);
     }
 
     JobView view(Context ctx, KeptJob kept, Plan plan) {
-        return view(kept, plan, RefusedEdit.NONE, member(ctx), widthMm(ctx));
+        return view(kept, plan, RefusedEdit.NONE, member(ctx), wanted(ctx));
     }
 
     /** As it would be after an edit that nobody has made yet, at the scale that the query tells. */
     JobView dragged(Context ctx, KeptJob after, Plan plan, int selected) {
         OptionalDouble scale =
                 RequestInput.query(ctx, "scale").map(JobShow::scale).orElse(OptionalDouble.empty());
-        JobView.Glance glance = new JobView.Glance(selected, widthMm(ctx), scale);
+        JobView.Glance glance = new JobView.Glance(selected, widthMm(ctx), scale, Parts.whole());
         return new JobView(after, plan, true, glance, RefusedEdit.NONE);
     }
 
@@ -90,9 +98,10 @@ final class JobShow {
         }
     }
 
-    private JobView view(KeptJob kept, Plan plan, RefusedEdit attempt, int selected, double widthMm) {
+    private JobView view(KeptJob kept, Plan plan, RefusedEdit attempt, int selected, Wanted wanted) {
         int last = plan.job().pattern().members().size();
-        JobView.Glance glance = new JobView.Glance(Math.max(1, Math.min(last, selected)), widthMm);
+        JobView.Glance glance = new JobView.Glance(
+                Math.max(1, Math.min(last, selected)), wanted.widthMm(), OptionalDouble.empty(), wanted.parts());
         return new JobView(kept, plan, plans.isFinal(plan), glance, attempt);
     }
 

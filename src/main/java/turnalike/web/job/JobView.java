@@ -44,10 +44,11 @@ public final class JobView {
      * @param member the selected one, from 1
      * @param widthMm of the room for the drawing
      * @param scale a millimetre of wood as drawn; empty for as large as there is room
+     * @param parts those that are wanted
      */
-    record Glance(int member, double widthMm, OptionalDouble scale) {
+    record Glance(int member, double widthMm, OptionalDouble scale, Parts parts) {
         Glance(int member, double widthMm) {
-            this(member, widthMm, OptionalDouble.empty());
+            this(member, widthMm, OptionalDouble.empty(), Parts.whole());
         }
     }
 
@@ -197,6 +198,11 @@ public final class JobView {
     /** The fields of the page, read once for all that shows them. */
     public Panels panels() {
         return new Panels(groups(), memberFields());
+    }
+
+    /** Which of the page's parts are sent. */
+    public Parts parts() {
+        return glance.parts();
     }
 
     /** What to do next. */

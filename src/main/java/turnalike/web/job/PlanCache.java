@@ -34,7 +34,10 @@ public final class PlanCache {
     private final PageWork work;
     private final Map<JobText, CompletableFuture<Plan>> plans = recent();
     private final Map<DividerProblem, DividerOutcome> searched = recent();
+    /** What a search finds that asks no longer than an instant; a diameter typed anew asks for the same once more. */
+    private final Map<DividerProblem, DividerOutcome> glanced = recent();
     private final Map<JobText, Sought> nudges = recent();
+    private final SentDrawings drawings = new SentDrawings();
     /** What each job's text is; one person's page never ends the search for another's job. */
     private final Map<JobId, Latest> latest = recent();
 
@@ -57,6 +60,11 @@ public final class PlanCache {
     /** @param work where plans are made; searches go on beside it, as long as they may */
     public PlanCache(PageWork work) {
         this.work = work;
+    }
+
+    /** What browsers show of what follows from them. */
+    SentDrawings drawings() {
+        return drawings;
     }
 
     private static <K, V> Map<K, V> recent() {
@@ -114,7 +122,19 @@ public final class PlanCache {
 
     /** What an earlier search found, or else what one finds before it asks how long it may go on. */
     private DividerOutcome atOnce(DividerProblem problem) {
-        return found(problem).orElseGet(() -> Dividers.solve(problem, () -> true));
+        return found(problem).or(() -> glanced(problem)).orElseGet(() -> {
+            DividerOutcome first = Dividers.solve(problem, () -> true);
+            synchronized (glanced) {
+                glanced.put(problem, first);
+            }
+            return first;
+        });
+    }
+
+    private Optional<DividerOutcome> glanced(DividerProblem problem) {
+        synchronized (glanced) {
+            return Optional.ofNullable(glanced.get(problem));
+        }
     }
 
     private Optional<DividerOutcome> found(DividerProblem problem) {
