@@ -302,6 +302,11 @@ final class SqlJobs implements JobStore {
     }
 
     @Override
+    public Watch watch(Runnable changed) {
+        return db.watch(changed);
+    }
+
+    @Override
     public void close() {
         db.close();
     }

@@ -21,6 +21,7 @@ import turnalike.units.Problem;
 import turnalike.web.bench.BenchFeature;
 import turnalike.web.copy.CopyFeature;
 import turnalike.web.help.HelpFeature;
+import turnalike.web.job.ChangesFeature;
 import turnalike.web.job.DragFeature;
 import turnalike.web.job.EditFeature;
 import turnalike.web.job.FileFeature;
@@ -64,12 +65,14 @@ public final class Site implements AutoCloseable {
     private final Opened opened;
     private final Pages pages;
     private final Assets assets;
+    private final ChangesFeature changes;
 
-    private Site(Javalin server, Opened opened, Pages pages, Assets assets) {
+    private Site(Javalin server, Opened opened, Pages pages, Assets assets, ChangesFeature changes) {
         this.server = server;
         this.opened = opened;
         this.pages = pages;
         this.assets = assets;
+        this.changes = changes;
     }
 
     /** Thrown when nobody can be served at that port. */
@@ -103,6 +106,7 @@ public final class Site implements AutoCloseable {
         Assets assets = new Assets();
         Pages pages = new Pages(assets);
         PlanCache plans = new PlanCache(pages.work());
+        ChangesFeature changes = new ChangesFeature(store);
         Opened opened = new Opened(reach.sharing().isPresent());
         List<Feature> features = new ArrayList<>(List.of(
                 assets,
@@ -114,6 +118,7 @@ public final class Site implements AutoCloseable {
                 new EditFeature(store, pages, plans),
                 new ResizeFeature(store, pages),
                 new StepsFeature(store),
+                changes,
                 new HistoryFeature(store, pages, plans),
                 new DragFeature(store, pages, plans),
                 new FileFeature(store, pages),
@@ -143,7 +148,7 @@ public final class Site implements AutoCloseable {
             throw new PortTaken(taken);
         }
         opened.port = server.port();
-        return new Site(server, opened, pages, assets);
+        return new Site(server, opened, pages, assets, changes);
     }
 
     /** Begins to make the first edits as quick as later ones, beside whatever else goes on; in the end, how many it made. */
@@ -232,6 +237,7 @@ public final class Site implements AutoCloseable {
 
     @Override
     public void close() {
+        changes.close();
         server.stop();
     }
 }
