@@ -407,4 +407,29 @@ abstract class StoreContract {
             watch.close();
         }
     }
+
+    @Test
+    void a_step_says_who_took_it_wherever_the_job_goes() {
+        try (JobStore here = open("shop.db");
+                JobStore there = open("there.db")) {
+            JobId id = here.keep(Histories.job("Leg", 22.5));
+            JobStore anna = here.signedBy(() -> Optional.of("Anna's telephone"));
+            JobStore ben = here.signedBy(() -> Optional.of("Ben"));
+            anna.edit(id, Folder.log("7", 243.1));
+            ben.undo(id);
+            ben.signedBy(Optional::empty).redo(id);
+            List<String> who = here.done(id).stream()
+                    .skip(1)
+                    .map(step -> step.who().orElse("nobody"))
+                    .toList();
+            assertThat(who).containsExactly("Anna's telephone", "Ben", "Ben");
+            GivenJob given = here.give(id).orElseThrow();
+            GivenJob read = GivenJob.read(given.format()).job().orElseThrow();
+            assertThat(read).isEqualTo(given);
+            there.keep(read);
+            assertThat(there.done(id)).isEqualTo(here.done(id));
+        }
+        assertSound("shop.db");
+        assertSound("there.db");
+    }
 }
