@@ -35,6 +35,7 @@ import turnalike.web.jobs.DemoJob;
 import turnalike.web.jobs.JobsFeature;
 import turnalike.web.jobs.StartersFeature;
 import turnalike.web.jobs.TourFeature;
+import turnalike.web.kit.Asker;
 import turnalike.web.kit.Assets;
 import turnalike.web.kit.BodyLimits;
 import turnalike.web.kit.Feature;
@@ -102,7 +103,8 @@ public final class Site implements AutoCloseable {
      *
      * @param faults told of each fault of ours, so that it can be logged
      */
-    public static Site start(Reach reach, JobStore store, Consumer<Exception> faults) throws PortTaken {
+    public static Site start(Reach reach, JobStore unsigned, Consumer<Exception> faults) throws PortTaken {
+        JobStore store = unsigned.signedBy(Asker::name);
         Assets assets = new Assets();
         Pages pages = new Pages(assets);
         PlanCache plans = new PlanCache(pages.work());
