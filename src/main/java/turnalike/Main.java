@@ -4,6 +4,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
@@ -16,6 +17,8 @@ import turnalike.cli.page.PageServer;
 import turnalike.job.kept.JobStore;
 import turnalike.web.Site;
 import turnalike.web.jobs.FirstJobs;
+import turnalike.web.lan.DeviceRole;
+import turnalike.web.lan.Devices;
 import turnalike.web.lan.Sharing;
 
 /** The program's entrance. */
@@ -62,6 +65,33 @@ public final class Main {
             } catch (Site.PortTaken taken) {
                 throw new PortTaken(taken);
             }
+        }
+
+        @Override
+        public DeviceBook devices(Path file) {
+            Devices devices = new Devices(file, Clock.system(ZoneId.systemDefault()));
+            return new DeviceBook() {
+                @Override
+                public List<Paired> list() {
+                    return devices.list().stream()
+                            .map(each -> new Paired(
+                                    each.id(),
+                                    each.name(),
+                                    each.paired(),
+                                    each.role().words()))
+                            .toList();
+                }
+
+                @Override
+                public boolean showOut(String id) {
+                    return devices.revoke(id);
+                }
+
+                @Override
+                public boolean allow(String id, boolean patterns) {
+                    return devices.allow(id, patterns ? DeviceRole.CHANGE : DeviceRole.LOG);
+                }
+            };
         }
 
         @Override

@@ -18,6 +18,7 @@ import turnalike.cli.kit.FaultLog;
 import turnalike.cli.kit.UserError;
 import turnalike.cli.kit.WrongArguments;
 import turnalike.cli.match.MatchCommand;
+import turnalike.cli.page.DevicesCommand;
 import turnalike.cli.page.PageServer;
 import turnalike.cli.page.ServeCommand;
 import turnalike.cli.pieces.BlanksCommand;
@@ -79,6 +80,7 @@ import turnalike.units.Problem;
             CheckCommand.class,
             MoveCommand.class,
             ServeCommand.class,
+            DevicesCommand.class,
             DemoCommand.class,
             SchemaCommand.class,
             CompletionCommand.class,

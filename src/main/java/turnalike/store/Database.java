@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import turnalike.job.kept.JobId;
+import turnalike.job.kept.KeptJobs;
 import turnalike.job.kept.StoreException;
 
 /**
@@ -91,6 +92,9 @@ interface Database extends AutoCloseable {
 
     /** Tells whoever watches that a job was written to, once the write is kept. Called within it. */
     default void tell(JobId id) {}
+
+    /** Tells, from a thread of its own, whenever something may have been written by anybody; until it is closed. */
+    KeptJobs.Watch watch(Runnable changed);
 
     @Override
     void close();

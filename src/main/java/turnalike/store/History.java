@@ -29,7 +29,7 @@ final class History {
     /** The steps after one and up to another, in order, as their rows have them. */
     void each(JobId id, boolean withTexts, int after, int upTo, StepRow.Taker taker) {
         StepRow.Reader reader = new StepRow.Reader(taker);
-        db.each(withTexts ? StepRow.WITH_TEXTS : StepRow.BARE, reader, id.text(), after, upTo);
+        db.each(StepRow.query(db, withTexts), reader, id.text(), after, upTo);
         reader.end();
     }
 
@@ -50,7 +50,8 @@ final class History {
                                 row.what(),
                                 row.changes().stream()
                                         .map(each -> text(id, each))
-                                        .toList()))));
+                                        .toList(),
+                                row.who()))));
         return texts;
     }
 
@@ -81,7 +82,8 @@ final class History {
                         Step.Did.of(row.did()),
                         row.of(),
                         row.what(),
-                        row.changes().stream().map(each -> change(id, each)).toList()));
+                        row.changes().stream().map(each -> change(id, each)).toList(),
+                        row.who()));
     }
 
     private Change change(JobId id, StepRow.ChangeRow row) {
@@ -95,7 +97,7 @@ final class History {
     List<StepSummary> done(JobId id) {
         return readable(id, () -> rows(id).stream()
                 .map(row -> new StepSummary(
-                        row.number(), Instant.parse(row.at()), Step.Did.of(row.did()), row.of(), row.what()))
+                        row.number(), Instant.parse(row.at()), Step.Did.of(row.did()), row.of(), row.what(), row.who()))
                 .toList());
     }
 
@@ -174,7 +176,7 @@ final class History {
         });
     }
 
-    record Row(int number, String at, String did, OptionalInt of, String what, String seal) {
+    record Row(int number, String at, String did, OptionalInt of, String what, String seal, Optional<String> who) {
         static Row of(ResultSet row) throws SQLException {
             int number = row.getInt(4);
             OptionalInt of = row.wasNull() ? OptionalInt.empty() : OptionalInt.of(number);
@@ -184,13 +186,15 @@ final class History {
                     Database.text(row, 3),
                     of,
                     Database.text(row, 5),
-                    Database.text(row, 6));
+                    Database.text(row, 6),
+                    Optional.ofNullable(row.getString(7)));
         }
     }
 
     List<Row> rows(JobId id) {
         return db.list(
-                "SELECT number, at, did, of_step, what, seal FROM step WHERE job = ? ORDER BY number",
+                "SELECT number, at, did, of_step, what, seal, " + StepRow.who(db, "who")
+                        + " FROM step WHERE job = ? ORDER BY number",
                 Row::of,
                 id.text());
     }
@@ -211,6 +215,7 @@ final class History {
             parts.add(each.before().orElse(""));
             parts.add(each.after().orElse(""));
         }
+        step.who().ifPresent(parts::add);
         return parts;
     }
 

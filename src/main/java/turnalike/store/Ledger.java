@@ -2,11 +2,13 @@ package turnalike.store;
 
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import turnalike.job.kept.Change;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.KeptJob;
@@ -61,15 +63,7 @@ final class Ledger {
         List<History.WrittenChange> written =
                 step.changes().stream().map(each -> write(id, each, first)).toList();
         String seal = Digest.seal(sealBefore, History.parts(step, written));
-        db.run(
-                "INSERT INTO step (job, number, at, did, of_step, what, seal) VALUES (?, ?, ?, ?, ?, ?, ?)",
-                id.text(),
-                step.number(),
-                step.at().toString(),
-                step.did().word(),
-                step.of().isPresent() ? step.of().getAsInt() : null,
-                step.what(),
-                seal);
+        insert(id, step, seal);
         int places = first.isEmpty() ? 0 : db.number("SELECT count(*) FROM standing WHERE job = ?", id.text());
         for (int place = 0; place < written.size(); place++) {
             History.WrittenChange each = written.get(place);
@@ -87,6 +81,24 @@ final class Ledger {
             kept(id, step.number(), each.change());
         }
         return new Appended(seal, first);
+    }
+
+    private void insert(JobId id, Step step, String seal) {
+        List<@Nullable Object> values = new ArrayList<>();
+        values.add(id.text());
+        values.add(step.number());
+        values.add(step.at().toString());
+        values.add(step.did().word());
+        values.add(step.of().isPresent() ? step.of().getAsInt() : null);
+        values.add(step.what());
+        values.add(seal);
+        String columns = "job, number, at, did, of_step, what, seal";
+        if (StepRow.hasWho(db)) {
+            values.add(step.who().orElse(null));
+            columns += ", who";
+        }
+        String marks = String.join(", ", Collections.nCopies(values.size(), "?"));
+        db.run("INSERT INTO step (%s) VALUES (%s)".formatted(columns, marks), values.toArray());
     }
 
     private History.WrittenChange write(JobId id, Change change, Set<Subject> first) {

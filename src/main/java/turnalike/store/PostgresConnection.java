@@ -12,6 +12,7 @@ import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import turnalike.job.kept.JobId;
+import turnalike.job.kept.KeptJobs;
 import turnalike.job.kept.StoreException;
 
 /**
@@ -340,6 +341,11 @@ final class PostgresConnection implements Database {
     @Override
     public void tell(JobId id) {
         list("SELECT pg_notify(?, ?)", row -> 1, PostgresLink.CHANNEL, id.text());
+    }
+
+    @Override
+    public KeptJobs.Watch watch(Runnable changed) {
+        return PostgresWatch.begin(address, changed);
     }
 
     @Override

@@ -1,5 +1,6 @@
 package turnalike.store;
 
+import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.sql.Statement;
@@ -9,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
 import org.postgresql.Driver;
+import org.postgresql.PGConnection;
+import org.postgresql.PGNotification;
 import turnalike.job.kept.StoreException;
 
 /** Makes connections to PostgreSQL. The only class that touches its driver, which is loaded when the first is asked for. */
@@ -24,6 +27,8 @@ final class PostgresLink {
 
     /** A server that starts is there within it, as a rule. */
     private static final Duration STARTING = Duration.ofSeconds(5);
+
+    private static final int LISTENED_MS = 1_000;
 
     private static final Duration PAUSE = Duration.ofMillis(100);
 
@@ -49,6 +54,28 @@ final class PostgresLink {
     /** A connection to a server that was there a moment ago. */
     static Connection connectPatiently(PostgresAddress address) {
         return connect(address, PATIENCE, true);
+    }
+
+    /** A connection on which benches are heard. */
+    static Connection connectToListen(PostgresAddress address) throws SQLException {
+        Connection made = connect(address);
+        boolean done = false;
+        try (Statement statement = made.createStatement()) {
+            made.setAutoCommit(true);
+            statement.execute("LISTEN " + CHANNEL);
+            done = true;
+            return made;
+        } finally {
+            if (!done) {
+                made.close();
+            }
+        }
+    }
+
+    /** Waits up to a second; whether anything was told. */
+    static boolean hasBeenTold(Connection connection) throws SQLException {
+        PGNotification[] told = connection.unwrap(PGConnection.class).getNotifications(LISTENED_MS);
+        return told != null && told.length > 0;
     }
 
     private static Connection connect(PostgresAddress address, Duration patience, boolean wasThere) {
@@ -106,7 +133,7 @@ final class PostgresLink {
     /** As the driver decodes it. */
     private static String encoded(String name) {
         StringBuilder out = new StringBuilder();
-        for (byte each : name.getBytes(java.nio.charset.StandardCharsets.UTF_8)) {
+        for (byte each : name.getBytes(StandardCharsets.UTF_8)) {
             char letter = (char) (each & 0xff);
             boolean plain = letter < 128 && (Character.isLetterOrDigit(letter) || letter == '_' || letter == '-');
             out.append(plain ? String.valueOf(letter) : String.format(Locale.ROOT, "%%%02X", each));

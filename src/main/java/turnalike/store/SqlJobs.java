@@ -42,7 +42,8 @@ final class SqlJobs implements JobStore {
     private final JobIds ids = new JobIds();
     private final Soundness sound;
     private final List<Problem> notes;
-    private final List<Problem> damage = new CopyOnWriteArrayList<>();
+    private final List<Problem> damage;
+    private final Supplier<Optional<String>> who;
 
     /**
      * @param sound asked before anything is written
@@ -55,13 +56,34 @@ final class SqlJobs implements JobStore {
         this.latest = new JobCache(ledger);
         this.sound = sound;
         this.notes = notes;
+        this.damage = new CopyOnWriteArrayList<>();
+        this.who = Optional::empty;
+    }
+
+    private SqlJobs(SqlJobs unsigned, Supplier<Optional<String>> who) {
+        this.db = unsigned.db;
+        this.clock = unsigned.clock;
+        this.ledger = unsigned.ledger;
+        this.latest = unsigned.latest;
+        this.sound = unsigned.sound;
+        this.notes = unsigned.notes;
+        this.damage = unsigned.damage;
+        this.who = who;
+    }
+
+    @Override
+    public JobStore signedBy(Supplier<Optional<String>> name) {
+        return new SqlJobs(this, () -> name.get().or(who));
     }
 
     @Override
     public JobId keep(JobText text) {
+        Optional<String> whose = who.get(); // asked here: the work may be done by another's thread
         return write(() -> {
             JobId id = ids.draw(ledger);
-            Step first = new Replay().edit(now(), Edit.of("keep the job", Change.of(text)));
+            Step first = new Replay()
+                    .edit(now(), Edit.of("keep the job", Change.of(text)))
+                    .by(whose);
             ledger.begin(id, List.of(first));
             db.tell(id);
             return id;
@@ -105,10 +127,17 @@ final class SqlJobs implements JobStore {
 
     @Override
     public Optional<Step> edit(JobId id, Function<KeptJob, Edit> edit) {
+        Optional<String> whose = who.get();
         return write(id, () -> latest.find(id).map(kept -> {
             Edit made = edit.apply(kept);
             Step step = new Step(
-                    kept.times().steps() + 1, now(), Step.Did.EDIT, OptionalInt.empty(), made.what(), made.changes());
+                            kept.times().steps() + 1,
+                            now(),
+                            Step.Did.EDIT,
+                            OptionalInt.empty(),
+                            made.what(),
+                            made.changes())
+                    .by(whose);
             latest.goOn(kept, step, ledger.append(id, step));
             return step;
         }));
@@ -137,8 +166,9 @@ final class SqlJobs implements JobStore {
     }
 
     private Optional<Step> again(JobId id, Supplier<Optional<Step>> next) {
+        Optional<String> whose = who.get();
         return write(id, () -> {
-            Optional<Step> step = next.get();
+            Optional<Step> step = next.get().map(each -> each.by(whose));
             step.ifPresent(each -> ledger.append(id, each));
             return step;
         });
@@ -299,6 +329,11 @@ final class SqlJobs implements JobStore {
     @Override
     public List<Problem> notes() {
         return Stream.concat(List.copyOf(notes).stream(), damage.stream()).toList();
+    }
+
+    @Override
+    public Watch watch(Runnable changed) {
+        return db.watch(changed);
     }
 
     @Override

@@ -17,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 import org.sqlite.SQLiteOpenMode;
+import turnalike.job.kept.KeptJobs;
 import turnalike.job.kept.StoreException;
 
 /**
@@ -221,6 +222,11 @@ final class SqliteConnection implements Database {
         } finally {
             WriteQueue.rollBack(this::script);
         }
+    }
+
+    @Override
+    public KeptJobs.Watch watch(Runnable changed) {
+        return FileWatch.begin(file, changed);
     }
 
     @Override

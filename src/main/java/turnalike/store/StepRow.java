@@ -14,8 +14,17 @@ import java.util.OptionalInt;
  * @param did the word of what sort of step it is
  * @param of the step it undoes or redoes
  * @param changes in order
+ * @param who took it; empty where nobody was named
  */
-record StepRow(int number, String at, String did, OptionalInt of, String what, String seal, List<ChangeRow> changes) {
+record StepRow(
+        int number,
+        String at,
+        String did,
+        OptionalInt of,
+        String what,
+        String seal,
+        List<ChangeRow> changes,
+        Optional<String> who) {
 
     /**
      * One change.
@@ -37,15 +46,29 @@ record StepRow(int number, String at, String did, OptionalInt of, String what, S
     }
 
     private static final String QUERY = "SELECT s.number, s.at, s.did, s.of_step, s.what, s.seal,"
-            + " c.kind, c.name, c.before, c.after, %s FROM step AS s"
+            + " c.kind, c.name, c.before, c.after, %s, %s FROM step AS s"
             + " LEFT JOIN change AS c ON c.job = s.job AND c.step = s.number%s"
             + " WHERE s.job = ? AND s.number > ? AND s.number <= ? ORDER BY s.number, c.place";
 
-    /** Asks for the steps of a job after one and up to another, with the texts that they made. */
-    static final String WITH_TEXTS = QUERY.formatted("d.body", " LEFT JOIN document AS d ON d.digest = c.after");
+    /** From this version of the schema on a step says who took it. */
+    private static final int NAMED_FROM = 3;
 
-    /** The same without the texts. */
-    static final String BARE = QUERY.formatted("NULL", "");
+    /** Asks for the steps of a job after one and up to another, with the texts that they made or without. */
+    static String query(Database db, boolean withTexts) {
+        String who = who(db, "s.who");
+        return withTexts
+                ? QUERY.formatted("d.body", who, " LEFT JOIN document AS d ON d.digest = c.after")
+                : QUERY.formatted("NULL", who, "");
+    }
+
+    /** The column, in a store that has it. */
+    static String who(Database db, String column) {
+        return hasWho(db) ? column : "NULL";
+    }
+
+    static boolean hasWho(Database db) {
+        return db.version() >= NAMED_FROM;
+    }
 
     StepRow {
         changes = List.copyOf(changes);
@@ -60,6 +83,7 @@ record StepRow(int number, String at, String did, OptionalInt of, String what, S
             parts.add(each.before().orElse(""));
             parts.add(each.after().orElse(""));
         }
+        who.ifPresent(parts::add); // after groups of four, so that it cannot be taken for one of them
         return parts;
     }
 
@@ -112,13 +136,14 @@ record StepRow(int number, String at, String did, OptionalInt of, String what, S
                     of,
                     Database.text(row, 5),
                     Database.text(row, 6),
-                    List.of());
+                    List.of(),
+                    Optional.ofNullable(row.getString(12)));
         }
 
         /** After the last row. */
         void end() {
-            begun.ifPresent(step -> taker.take(
-                    new StepRow(step.number(), step.at(), step.did(), step.of(), step.what(), step.seal(), changes)));
+            begun.ifPresent(step -> taker.take(new StepRow(
+                    step.number(), step.at(), step.did(), step.of(), step.what(), step.seal(), changes, step.who())));
             begun = Optional.empty();
             changes.clear();
         }

@@ -3,6 +3,7 @@ package turnalike.store;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJobs;
@@ -22,7 +23,11 @@ public record StoreInPostgres(PostgresAddress address) implements StorePlace {
         }
     }
 
-    /** Commands do not look through the whole: each text and each seal is looked at where it is read. */
+    /**
+     * {@inheritDoc} Each step bears the name by which this machine knows whoever runs the program.
+     *
+     * <p>Commands do not look through the whole: each text and each seal is looked at where it is read.
+     */
     @Override
     public JobStore open(Clock clock) {
         return jobs(opened(false), clock, Soundness.known());
@@ -45,7 +50,10 @@ public record StoreInPostgres(PostgresAddress address) implements StorePlace {
     }
 
     private static JobStore jobs(PostgresConnection db, Clock clock, Soundness sound) {
-        return new SqlJobs(db, clock, sound, List.of());
+        Optional<String> person = Optional.of(System.getProperty("user.name", ""))
+                .map(name -> name.replaceAll("\\p{Cntrl}", " ").strip())
+                .filter(name -> !name.isEmpty());
+        return new SqlJobs(db, clock, sound, List.of()).signedBy(() -> person);
     }
 
     private PostgresConnection opened(boolean make) {

@@ -23,6 +23,7 @@ import turnalike.web.bench.BenchFeature;
 import turnalike.web.copy.CopyFeature;
 import turnalike.web.help.HelpFeature;
 import turnalike.web.help.LanguageFeature;
+import turnalike.web.job.ChangesFeature;
 import turnalike.web.job.DragFeature;
 import turnalike.web.job.EditFeature;
 import turnalike.web.job.FileFeature;
@@ -36,6 +37,7 @@ import turnalike.web.jobs.DemoJob;
 import turnalike.web.jobs.JobsFeature;
 import turnalike.web.jobs.StartersFeature;
 import turnalike.web.jobs.TourFeature;
+import turnalike.web.kit.Asker;
 import turnalike.web.kit.Assets;
 import turnalike.web.kit.BodyLimits;
 import turnalike.web.kit.Feature;
@@ -66,12 +68,14 @@ public final class Site implements AutoCloseable {
     private final Opened opened;
     private final Pages pages;
     private final Assets assets;
+    private final ChangesFeature changes;
 
-    private Site(Javalin server, Opened opened, Pages pages, Assets assets) {
+    private Site(Javalin server, Opened opened, Pages pages, Assets assets, ChangesFeature changes) {
         this.server = server;
         this.opened = opened;
         this.pages = pages;
         this.assets = assets;
+        this.changes = changes;
     }
 
     /** Thrown when nobody can be served at that port. */
@@ -101,10 +105,12 @@ public final class Site implements AutoCloseable {
      *
      * @param faults told of each fault of ours, so that it can be logged
      */
-    public static Site start(Reach reach, JobStore store, Consumer<Exception> faults) throws PortTaken {
+    public static Site start(Reach reach, JobStore unsigned, Consumer<Exception> faults) throws PortTaken {
+        JobStore store = unsigned.signedBy(Asker::name);
         Assets assets = new Assets();
         Pages pages = new Pages(assets);
         PlanCache plans = new PlanCache(pages.work());
+        ChangesFeature changes = new ChangesFeature(store);
         Opened opened = new Opened(reach.sharing().isPresent());
         List<Feature> features = new ArrayList<>(List.of(
                 assets,
@@ -116,6 +122,7 @@ public final class Site implements AutoCloseable {
                 new EditFeature(store, pages, plans),
                 new ResizeFeature(store, pages),
                 new StepsFeature(store),
+                changes,
                 new HistoryFeature(store, pages, plans),
                 new DragFeature(store, pages, plans),
                 new FileFeature(store, pages),
@@ -146,7 +153,7 @@ public final class Site implements AutoCloseable {
             throw new PortTaken(taken);
         }
         opened.port = server.port();
-        return new Site(server, opened, pages, assets);
+        return new Site(server, opened, pages, assets, changes);
     }
 
     /** Begins to make the first edits as quick as later ones, beside whatever else goes on; in the end, how many it made. */
@@ -236,6 +243,7 @@ public final class Site implements AutoCloseable {
 
     @Override
     public void close() {
+        changes.close();
         server.stop();
     }
 }

@@ -22,6 +22,11 @@ public record Ran(int code, String out, String err) {
     /** Serving never ends by itself, so a test of it runs a process. */
     private static final PageServer NO_PAGE = new PageServer() {
         @Override
+        public DeviceBook devices(Path file) {
+            throw new IllegalStateException("no command here asks for devices");
+        }
+
+        @Override
         public Page open(Reach reach, JobStore jobs, Consumer<Exception> faults) {
             throw new IllegalStateException("no page is served in a test's own process");
         }

@@ -51,7 +51,8 @@ class HistoryIT {
                 play(early, step);
                 assertThat(store.done(id))
                         .element(step.number() - 1)
-                        .isEqualTo(new StepSummary(step.number(), step.at(), step.did(), step.of(), step.what()));
+                        .isEqualTo(new StepSummary(
+                                step.number(), step.at(), step.did(), step.of(), step.what(), step.who()));
                 assertThat(store.textAfter(id, step.number()))
                         .contains(early.kept(id).text());
             }

@@ -21,7 +21,7 @@ import org.postgresql.Driver;
  * A real PostgreSQL of the tests' own: in a folder of its own under {@code /tmp}, on the loopback alone, run by another account where the
  * tests run as root, since it refuses root. It ends with this program, however that ends, and takes its folder with it.
  */
-final class PostgresServer {
+final class PostgresServer implements AutoCloseable {
     static final String USER = "turner";
     static final String PASSWORD = "spindle%7";
 
@@ -176,5 +176,17 @@ final class PostgresServer {
 
     int port() {
         return port;
+    }
+
+    @Override
+    public void close() {
+        try {
+            process.getOutputStream().close();
+            process.waitFor();
+        } catch (IOException trouble) {
+            throw new UncheckedIOException(trouble);
+        } catch (InterruptedException stop) {
+            throw new IllegalStateException(stop);
+        }
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -19,9 +20,11 @@ import turnalike.units.UnitSystem;
 class SchemaIT {
     private static final String FIRST = Schema.SHIPPED.scripts().get(0);
     private static final String SECOND = Schema.SHIPPED.scripts().get(1);
+    private static final String THIRD = Schema.SHIPPED.scripts().get(2);
     private static final Schema NEXT = new Schema(List.of(
             FIRST,
             SECOND,
+            THIRD,
             "ALTER TABLE job ADD COLUMN customer TEXT; UPDATE job SET customer = 'nobody';",
             "CREATE TABLE note (text TEXT) STRICT;"));
 
@@ -51,9 +54,9 @@ class SchemaIT {
             assertThat(store.give(id)).contains(before);
             assertThat(store.edit(id, Folder.log("after", 12))).isPresent();
         }
-        assertThat(version()).isEqualTo(4);
-        assertThat(Folder.names(folder.resolve("backups"))).contains("shop.db-schema-2-2026-03-01.backup");
-        try (KeptJobs copy = StoreFile.openToRead(folder.resolve("backups/shop.db-schema-2-2026-03-01.backup"))) {
+        assertThat(version()).isEqualTo(5);
+        assertThat(Folder.names(folder.resolve("backups"))).contains("shop.db-schema-3-2026-03-01.backup");
+        try (KeptJobs copy = StoreFile.openToRead(folder.resolve("backups/shop.db-schema-3-2026-03-01.backup"))) {
             assertThat(copy.give(id)).contains(before);
         }
     }
@@ -62,9 +65,9 @@ class SchemaIT {
     void a_script_that_fails_leaves_the_version_before_it() {
         Folder.fill(file(), 1, clock);
         Schema broken = new Schema(
-                List.of(FIRST, SECOND, "CREATE TABLE one (a TEXT);", "CREATE TABLE two (a TEXT); NONSENSE;"));
+                List.of(FIRST, SECOND, THIRD, "CREATE TABLE one (a TEXT);", "CREATE TABLE two (a TEXT); NONSENSE;"));
         assertThatThrownBy(() -> StoreFile.open(file(), clock, broken)).isInstanceOf(IllegalStateException.class);
-        assertThat(version()).isEqualTo(3);
+        assertThat(version()).isEqualTo(4);
         try (SqliteConnection db = SqliteConnection.open(file(), SqliteConnection.Use.READ)) {
             assertThat(db.number("SELECT count(*) FROM sqlite_schema WHERE name = 'one'"))
                     .isEqualTo(1);
@@ -84,7 +87,7 @@ class SchemaIT {
                 }))
                 .toArray(CompletableFuture[]::new);
         CompletableFuture.allOf(programs).join();
-        assertThat(version()).isEqualTo(4);
+        assertThat(version()).isEqualTo(5);
     }
 
     /** A store of before there was a bin: it is read as it is, and brought up with nothing lost when it is opened. */
@@ -116,7 +119,31 @@ class SchemaIT {
             assertThat(store.keep(given)).isEqualTo(id);
             assertThat(store.list()).hasSize(1); // who brings it back sees it
         }
-        assertThat(version()).isEqualTo(2);
+        assertThat(version()).isEqualTo(3);
+    }
+
+    /** Of a store of before steps bore names: all of its seals hold, and the next step bears one. */
+    @Test
+    void a_store_without_names_goes_on_with_them() {
+        Schema before = new Schema(List.of(FIRST, SECOND));
+        StoreFile.make(file(), before);
+        JobId id;
+        try (JobStore store = StoreFile.open(file(), clock, before)) {
+            id = store.keep(NewJob.in(UnitSystem.METRIC));
+            store.edit(id, Folder.log("1", 5));
+        }
+        assertThat(StoreFile.check(file()).faults()).isEmpty();
+        try (JobStore store = StoreFile.open(file(), clock)) {
+            store.signedBy(() -> Optional.of("Anna's telephone")).edit(id, Folder.log("2", 5));
+            assertThat(store.done(id).stream().map(step -> step.who().orElse("nobody")))
+                    .containsExactly("nobody", "nobody", "Anna's telephone");
+        }
+        assertThat(StoreFile.check(file()).faults()).isEmpty();
+    }
+
+    @Test
+    void the_third_script_is_as_it_was_shipped() {
+        assertThat(Digest.of(THIRD)).isEqualTo("d4d0060335b53ae162b8c8025f8d9cd9be676798ce78472bd34516273dee679c");
     }
 
     @Test

@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -386,5 +388,48 @@ abstract class StoreContract {
             assertThat(store.binned()).isEmpty();
         }
         assertSound("shop.db");
+    }
+
+    @Test
+    void what_another_bench_writes_is_told_to_who_watches() throws InterruptedException {
+        try (JobStore here = open("shop.db");
+                JobStore there = open("shop.db")) {
+            JobId id = here.keep(Histories.job("Leg", 22.5));
+            Semaphore told = new Semaphore(0);
+            KeptJobs.Watch watch = here.watch(told::release);
+            there.edit(id, Folder.log("7", 243.1));
+            // Once where the watching began after the edit is enough only for one who looks again then.
+            assertThat(told.tryAcquire(20, TimeUnit.SECONDS)
+                            || here.find(id).orElseThrow().times().steps() == 2)
+                    .isTrue();
+            there.edit(id, Folder.log("8", 243.1));
+            assertThat(told.tryAcquire(20, TimeUnit.SECONDS)).isTrue();
+            watch.close();
+        }
+    }
+
+    @Test
+    void a_step_says_who_took_it_wherever_the_job_goes() {
+        try (JobStore here = open("shop.db");
+                JobStore there = open("there.db")) {
+            JobId id = here.keep(Histories.job("Leg", 22.5));
+            JobStore anna = here.signedBy(() -> Optional.of("Anna's telephone"));
+            JobStore ben = here.signedBy(() -> Optional.of("Ben"));
+            anna.edit(id, Folder.log("7", 243.1));
+            ben.undo(id);
+            ben.signedBy(Optional::empty).redo(id);
+            List<String> who = here.done(id).stream()
+                    .skip(1)
+                    .map(step -> step.who().orElse("nobody"))
+                    .toList();
+            assertThat(who).containsExactly("Anna's telephone", "Ben", "Ben");
+            GivenJob given = here.give(id).orElseThrow();
+            GivenJob read = GivenJob.read(given.format()).job().orElseThrow();
+            assertThat(read).isEqualTo(given);
+            there.keep(read);
+            assertThat(there.done(id)).isEqualTo(here.done(id));
+        }
+        assertSound("shop.db");
+        assertSound("there.db");
     }
 }

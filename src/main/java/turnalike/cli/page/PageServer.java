@@ -1,6 +1,7 @@
 package turnalike.cli.page;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -52,6 +53,30 @@ public interface PageServer {
      * @param faults told of each fault of ours
      */
     Page open(Reach reach, JobStore jobs, Consumer<Exception> faults) throws PortTaken;
+
+    /**
+     * A device that was paired.
+     *
+     * @param id what it is shown out by
+     * @param name what its owner called it
+     * @param paired when
+     * @param role what it may do, in words
+     */
+    record Paired(String id, String name, Instant paired, String role) {}
+
+    /** The paired devices of a store; what is changed counts from a device's next request on, also where a program serves meanwhile. */
+    interface DeviceBook {
+        List<Paired> list();
+
+        /** False when there is none of that id. */
+        boolean showOut(String id);
+
+        /** Lets it change patterns, or only log and turn; false when there is none of that id. */
+        boolean allow(String id, boolean patterns);
+    }
+
+    /** The devices that this file remembers. */
+    DeviceBook devices(Path file);
 
     /** Who was handed the page: the program that a command is part of. */
     interface Provider {

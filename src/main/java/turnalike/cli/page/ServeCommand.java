@@ -89,8 +89,7 @@ public final class ServeCommand implements Runnable {
     }
 
     private void serve(PrintWriter console, Opening opening) {
-        StorePlace store = named.map(Stores::place)
-                .orElseGet(() -> new StoreInFile(ownFolder().resolve("turnalike.db")));
+        StorePlace store = named.map(Stores::place).orElseGet(ServeCommand::ownStore);
         boolean isNew = !isMade(store);
         // Whatever is not closed by then loses nothing: each edit was on disk before it was shown.
         ShutdownHook end = ShutdownHook.hooked(LONGEST_CLOSING_S, () -> {});
@@ -156,7 +155,7 @@ public final class ServeCommand implements Runnable {
     }
 
     /** Which devices are paired stands beside a file; of a database, each machine that serves it minds its own. */
-    private static Supplier<Path> devices(StorePlace store) {
+    static Supplier<Path> devices(StorePlace store) {
         return () -> store.beside(ServeCommand::ownFolder, ".devices");
     }
 
@@ -195,6 +194,15 @@ public final class ServeCommand implements Runnable {
         } catch (PageServer.PortTaken none) {
             throw UserError.of("network", "no port of this machine can be opened", "check what keeps programs from it");
         }
+    }
+
+    private static StorePlace ownStore() {
+        return new StoreInFile(ownFolder().resolve("turnalike.db"));
+    }
+
+    /** Of the store that was named, or of that in the user's own folder. */
+    static Supplier<Path> devices(Optional<StorePlace> named) {
+        return devices(named.orElseGet(ServeCommand::ownStore));
     }
 
     /** Where each system keeps what belongs to one user's programs. */

@@ -58,7 +58,12 @@ public final class HistoryCommand implements Runnable {
         String did = step.did() == Step.Did.EDIT
                 ? ""
                 : "%s step %d: ".formatted(step.did().word(), step.of().orElseThrow());
-        return "%5d  %s  %s%s"
-                .formatted(step.number(), TIME.format(step.at().atZone(ZoneId.systemDefault())), did, step.what());
+        return "%5d  %s  %s%s%s"
+                .formatted(
+                        step.number(),
+                        TIME.format(step.at().atZone(ZoneId.systemDefault())),
+                        did,
+                        step.what(),
+                        step.who().map(", by %s"::formatted).orElse(""));
     }
 }

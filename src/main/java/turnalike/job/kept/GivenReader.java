@@ -111,17 +111,18 @@ final class GivenReader {
 
     private static boolean play(Replay replay, JsonNode step, String where) throws Wrong {
         Instant at = time(text(step, "at", where), where);
+        Optional<String> who = step.has("who") ? Optional.of(text(step, "who", where)) : Optional.empty();
         if (step.has("undo")) {
-            return isAbout(replay.undo(at), step.get("undo"));
+            return isAbout(replay.undo(at, who), step.get("undo"));
         }
         if (step.has("redo")) {
-            return isAbout(replay.redo(at), step.get("redo"));
+            return isAbout(replay.redo(at, who), step.get("redo"));
         }
         List<Change> changes = new ArrayList<>();
         for (JsonNode each : step.path("changes")) {
             changes.add(change(each, where));
         }
-        replay.edit(at, new Edit(text(step, "what", where), changes));
+        replay.edit(at, new Edit(text(step, "what", where), changes), who);
         return true;
     }
 

@@ -40,6 +40,7 @@ final class GivenTree {
     /** An undo or redo names the step it is about; what changed by it follows. */
     static ObjectNode step(StepText step) {
         ObjectNode tree = KeptJson.object().put("at", step.at());
+        step.who().ifPresent(who -> tree.put("who", who));
         if (step.of().isPresent()) {
             return tree.put(step.did().word(), step.of().getAsInt());
         }

@@ -3,12 +3,20 @@ package turnalike.job.kept;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 
 /**
  * Jobs that are kept for good. When a method that changes something returns, the change is on disk and outlives the program, however it
  * ends; when it throws, nothing is changed.
  */
 public interface JobStore extends KeptJobs {
+    /**
+     * {@return the same store, in which each step bears a name} What it is asked for is the same; closing either closes both.
+     *
+     * @param who asked at each step, on the thread that takes it; where he is nobody, whoever the store named before
+     */
+    JobStore signedBy(Supplier<Optional<String>> who);
+
     /**
      * Keeps a new job.
      *

@@ -58,6 +58,20 @@ public interface KeptJobs extends AutoCloseable {
      */
     List<Problem> notes();
 
+    /** Something watched, until it is closed. */
+    interface Watch extends AutoCloseable {
+        @Override
+        void close();
+    }
+
+    /**
+     * {@return the watching, to be closed} Tells whenever something may have been written, here, by another program or at another bench:
+     * within half a second, and rather once too often.
+     *
+     * @param changed run by a thread of its own
+     */
+    Watch watch(Runnable changed);
+
     /** Gives the file back. Nothing is lost without it: whatever was answered is on disk. */
     @Override
     void close();

@@ -112,6 +112,7 @@ public final class KeptSummary {
                     .put("did", step.did().word())
                     .put("what", step.what());
             step.of().ifPresent(of -> each.put("of_step", of));
+            step.who().ifPresent(who -> each.put("who", who));
         }
         return KeptJson.page(tree);
     }

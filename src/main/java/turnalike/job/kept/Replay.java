@@ -29,9 +29,9 @@ public final class Replay {
         for (Step each : history) {
             Step played =
                     switch (each.did()) {
-                        case EDIT -> replay.edit(each.at(), new Edit(each.what(), each.changes()));
-                        case UNDO -> replay.undo(each.at()).orElse(each);
-                        case REDO -> replay.redo(each.at()).orElse(each);
+                        case EDIT -> replay.edit(each.at(), new Edit(each.what(), each.changes()), each.who());
+                        case UNDO -> replay.undo(each.at(), each.who()).orElse(each);
+                        case REDO -> replay.redo(each.at(), each.who()).orElse(each);
                     };
             if (!played.equals(each) || replay.steps.size() != each.number()) {
                 throw new IllegalArgumentException(
@@ -49,13 +49,25 @@ public final class Replay {
      * @return the step that the history now ends in
      */
     public Step edit(Instant at, Edit edit) {
+        return edit(at, edit, Optional.empty());
+    }
+
+    /**
+     * Makes an edit of somebody's.
+     *
+     * @param at when
+     * @param edit what to change
+     * @param who makes it; empty for nobody named
+     * @return the step that the history now ends in
+     */
+    Step edit(Instant at, Edit edit, Optional<String> who) {
         if (steps.isEmpty()
                 && edit.changes().stream().noneMatch(each -> each.subject().equals(Subject.JOB))) {
             throw new IllegalArgumentException("the first step gives the job's text");
         }
         int number = steps.size() + 1;
         before.put(number, edit.changes().stream().map(this::current).toList());
-        return take(new Step(number, at, Step.Did.EDIT, OptionalInt.empty(), edit.what(), edit.changes()));
+        return take(new Step(number, at, Step.Did.EDIT, OptionalInt.empty(), edit.what(), edit.changes(), who));
     }
 
     /**
@@ -65,7 +77,12 @@ public final class Replay {
      * @return the step that the history now ends in; empty when there is nothing to undo
      */
     public Optional<Step> undo(Instant at) {
-        return order.nextUndo().map(number -> again(number, at, Step.Did.UNDO, before.getOrDefault(number, List.of())));
+        return undo(at, Optional.empty());
+    }
+
+    Optional<Step> undo(Instant at, Optional<String> who) {
+        return order.nextUndo()
+                .map(number -> again(number, at, Step.Did.UNDO, before.getOrDefault(number, List.of()), who));
     }
 
     /**
@@ -75,14 +92,18 @@ public final class Replay {
      * @return the step that the history now ends in; empty when there is nothing to redo
      */
     public Optional<Step> redo(Instant at) {
-        return order.nextRedo()
-                .map(number ->
-                        again(number, at, Step.Did.REDO, steps.get(number - 1).changes()));
+        return redo(at, Optional.empty());
     }
 
-    private Step again(int number, Instant at, Step.Did did, List<Change> changes) {
+    Optional<Step> redo(Instant at, Optional<String> who) {
+        return order.nextRedo()
+                .map(number ->
+                        again(number, at, Step.Did.REDO, steps.get(number - 1).changes(), who));
+    }
+
+    private Step again(int number, Instant at, Step.Did did, List<Change> changes, Optional<String> who) {
         String what = steps.get(number - 1).what();
-        return take(new Step(steps.size() + 1, at, did, OptionalInt.of(number), what, changes));
+        return take(new Step(steps.size() + 1, at, did, OptionalInt.of(number), what, changes, who));
     }
 
     private Change current(Change change) {

@@ -2,6 +2,7 @@ package turnalike.job.kept;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -13,8 +14,33 @@ import java.util.OptionalInt;
  * @param of the step that was undone or redone; empty for an edit
  * @param what in the user's words; an undo has the words of what it undid
  * @param changes what each subject is after it
+ * @param who took it: a device's name, or a person's as his machine knows him; one line; empty where nobody was named
  */
-public record Step(int number, Instant at, Did did, OptionalInt of, String what, List<Change> changes) {
+public record Step(
+        int number, Instant at, Did did, OptionalInt of, String what, List<Change> changes, Optional<String> who) {
+    /**
+     * A step of nobody named.
+     *
+     * @param number from 1, without a gap
+     * @param at when
+     * @param did what sort of step
+     * @param of the step that was undone or redone; empty for an edit
+     * @param what in the user's words
+     * @param changes what each subject is after it
+     */
+    public Step(int number, Instant at, Did did, OptionalInt of, String what, List<Change> changes) {
+        this(number, at, did, of, what, changes, Optional.empty());
+    }
+
+    /**
+     * {@return the same step, taken by that one}
+     *
+     * @param whose a name of one line; empty for nobody named
+     */
+    public Step by(Optional<String> whose) {
+        return new Step(number, at, did, of, what, changes, whose);
+    }
+
     /** The sorts of step, with the word each is written as. */
     public enum Did {
         /** Something was changed. */
@@ -52,6 +78,10 @@ public record Step(int number, Instant at, Did did, OptionalInt of, String what,
 
     public Step {
         changes = List.copyOf(changes);
+        if (who.filter(name -> name.isBlank() || name.chars().anyMatch(Character::isISOControl))
+                .isPresent()) {
+            throw new IllegalArgumentException("who took a step is said in one line");
+        }
         if (number < 1 || (did == Did.EDIT) != of.isEmpty()) {
             throw new IllegalArgumentException("step %d cannot %s of %s".formatted(number, did.word(), of));
         }

@@ -1,6 +1,7 @@
 package turnalike.job.kept;
 
 import java.time.Instant;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -11,5 +12,6 @@ import java.util.OptionalInt;
  * @param did what sort of step
  * @param of the number of the step that it undid or redid; empty for an edit
  * @param what in the user's words
+ * @param who took it; empty where nobody was named
  */
-public record StepSummary(int number, Instant at, Step.Did did, OptionalInt of, String what) {}
+public record StepSummary(int number, Instant at, Step.Did did, OptionalInt of, String what, Optional<String> who) {}

@@ -12,8 +12,10 @@ import java.util.OptionalInt;
  * @param of the step that was undone or redone; empty for an edit
  * @param what in the user's words
  * @param changes in order
+ * @param who took it; empty where nobody was named
  */
-public record StepText(String at, Step.Did did, OptionalInt of, String what, List<ChangeText> changes) {
+public record StepText(
+        String at, Step.Did did, OptionalInt of, String what, List<ChangeText> changes, Optional<String> who) {
     /**
      * A change as text.
      *
@@ -35,6 +37,7 @@ public record StepText(String at, Step.Did did, OptionalInt of, String what, Lis
                 step.what(),
                 step.changes().stream()
                         .map(each -> new ChangeText(each.subject(), each.document()))
-                        .toList());
+                        .toList(),
+                step.who());
     }
 }

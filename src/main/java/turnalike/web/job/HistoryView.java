@@ -11,6 +11,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.Step;
 import turnalike.job.kept.StepSummary;
@@ -38,7 +40,7 @@ public final class HistoryView {
      * @param number of the step
      * @param time of day
      * @param words what it was
-     * @param note that it was taken back since, or that it stands now; empty otherwise
+     * @param note who did it where that is known, and that it was taken back since, or that it stands now
      */
     public record Line(int number, String time, String words, String note) {}
 
@@ -98,7 +100,15 @@ public final class HistoryView {
     private Line line(StepSummary step, Set<Integer> gone) {
         String note =
                 step.number() == last() ? "as it stands now" : gone.contains(step.number()) ? "taken back since" : "";
-        return new Line(step.number(), TIME.format(step.at().atZone(zone)), words(step), note);
+        return new Line(
+                step.number(),
+                TIME.format(step.at().atZone(zone)),
+                words(step),
+                Stream.of(by(step), note).filter(each -> !each.isEmpty()).collect(Collectors.joining("; ")));
+    }
+
+    private static String by(StepSummary step) {
+        return step.who().map(who -> "by " + who).orElse("");
     }
 
     private static String words(StepSummary step) {

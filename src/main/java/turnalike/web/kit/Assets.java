@@ -52,6 +52,7 @@ public final class Assets implements Feature {
         put("copy.js", "text/javascript; charset=utf-8");
         put("clock.js", "text/javascript; charset=utf-8");
         put("match.js", "text/javascript; charset=utf-8");
+        put("live.js", "text/javascript; charset=utf-8");
         put("bench.css", "text/css; charset=utf-8");
         put("bench.js", "text/javascript; charset=utf-8");
         List.copyOf(assets.keySet()).stream()

@@ -9,8 +9,9 @@ import java.time.Instant;
  * @param name what its owner called it; one line
  * @param digest of the secret it carries, SHA-256 in hexadecimal: whoever reads our file cannot pass for the device
  * @param paired when
+ * @param role what it may do
  */
-public record Device(String id, String name, String digest, Instant paired) {
+public record Device(String id, String name, String digest, Instant paired, DeviceRole role) {
     static final int LONGEST_NAME = 40;
 
     public Device {
@@ -21,14 +22,22 @@ public record Device(String id, String name, String digest, Instant paired) {
     }
 
     String line() {
-        return String.join("\t", id, digest, paired.toString(), name);
+        return String.join("\t", id, digest, paired.toString(), role.word(), name);
     }
 
     static Device of(String line) {
-        String[] parts = line.split("\t", 4);
-        if (parts.length != 4) {
+        String[] parts = line.split("\t", 5);
+        if (parts.length < 4) {
             throw new IllegalArgumentException("no device: " + line);
         }
-        return new Device(parts[0], parts[3], parts[1], Instant.parse(parts[2]));
+        // Before there were roles a line had four parts, and each device might do everything.
+        DeviceRole role = parts.length == 4
+                ? DeviceRole.CHANGE
+                : DeviceRole.find(parts[3]).orElse(DeviceRole.LOG);
+        return new Device(parts[0], parts[parts.length - 1], parts[1], Instant.parse(parts[2]), role);
+    }
+
+    Device allowed(DeviceRole now) {
+        return new Device(id, name, digest, paired, now);
     }
 }

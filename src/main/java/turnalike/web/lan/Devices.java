@@ -18,8 +18,11 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 
-/** The paired devices, in a file beside the store, so that a phone paired once stays so. May be used by several threads. */
-final class Devices {
+/**
+ * The paired devices, in a file beside the store, so that a phone paired once stays so. Read again whenever the file is another, so that a
+ * command can show a device out of a program that serves. May be used by several threads.
+ */
+public final class Devices {
     private static final SecureRandom DICE = new SecureRandom();
     private static final int MOST = 100;
 
@@ -27,27 +30,44 @@ final class Devices {
     private final Clock clock;
     private final List<Device> devices = new ArrayList<>();
 
-    Devices(Path file, Clock clock) {
+    private String readAs = "";
+
+    /** @param file that remembers them; it may not be there yet */
+    public Devices(Path file, Clock clock) {
         this.file = file;
         this.clock = clock;
-        if (Files.exists(file)) {
-            try {
-                Files.readAllLines(file, StandardCharsets.UTF_8).stream()
-                        .filter(line -> !line.isBlank())
-                        .map(Device::of)
-                        .forEach(devices::add);
-            } catch (IOException unreadable) {
-                throw new UncheckedIOException(unreadable);
+        read();
+    }
+
+    private void read() {
+        try {
+            String now = Files.exists(file) ? Files.getLastModifiedTime(file) + " " + Files.size(file) : "";
+            if (now.equals(readAs)) {
+                return;
             }
+            List<Device> read = now.isEmpty()
+                    ? List.of()
+                    : Files.readAllLines(file, StandardCharsets.UTF_8).stream()
+                            .filter(line -> !line.isBlank())
+                            .map(Device::of)
+                            .toList();
+            devices.clear();
+            devices.addAll(read);
+            readAs = now;
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
         }
     }
 
-    synchronized List<Device> list() {
+    /** In the order they were paired. */
+    public synchronized List<Device> list() {
+        read();
         return List.copyOf(devices);
     }
 
     /** Pairs a device of that name and returns the secret it is known by from now on. */
-    synchronized String pair(String name) {
+    synchronized String pair(String name, DeviceRole role) {
+        read();
         byte[] drawn = new byte[32];
         DICE.nextBytes(drawn);
         String secret = Base64.getUrlEncoder().withoutPadding().encodeToString(drawn);
@@ -56,13 +76,14 @@ final class Devices {
         if (devices.size() >= MOST) {
             devices.remove(0);
         }
-        devices.add(new Device(HexFormat.of().formatHex(id), name, digest(secret), clock.instant()));
+        devices.add(new Device(HexFormat.of().formatHex(id), name, digest(secret), clock.instant(), role));
         write();
         return secret;
     }
 
     /** The device that carries the secret. */
     synchronized Optional<Device> find(String secret) {
+        read();
         String digest = digest(secret);
         return devices.stream()
                 .filter(each -> MessageDigest.isEqual(
@@ -70,8 +91,20 @@ final class Devices {
                 .findFirst();
     }
 
+    /** Gives a device another role, from its next request on; false when there is none of that id. */
+    public synchronized boolean allow(String id, DeviceRole role) {
+        read();
+        boolean is = devices.stream().anyMatch(each -> each.id().equals(id));
+        if (is) {
+            devices.replaceAll(each -> each.id().equals(id) ? each.allowed(role) : each);
+            write();
+        }
+        return is;
+    }
+
     /** Shows a device out: its next request is refused. */
-    synchronized boolean revoke(String id) {
+    public synchronized boolean revoke(String id) {
+        read();
         boolean was = devices.removeIf(each -> each.id().equals(id));
         if (was) {
             write();

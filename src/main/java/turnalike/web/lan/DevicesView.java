@@ -10,8 +10,9 @@ import java.util.Locale;
  *
  * @param code that pairs the next one
  * @param addresses to open on it
+ * @param next what it may do once it is paired
  */
-public record DevicesView(List<Device> devices, String code, List<String> addresses) {
+public record DevicesView(List<Device> devices, String code, List<String> addresses, DeviceRole next) {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
 
     public DevicesView {

@@ -33,6 +33,8 @@ public final class LanFeature implements Feature {
         routes.post("/pair", this::pair);
         routes.get("/devices", this::devices);
         routes.post("/devices/{device}/revoke", this::revoke);
+        routes.post("/devices/{device}/role", this::allow);
+        routes.post("/devices/next", this::next);
     }
 
     private void showPairing(Context ctx, int status, String problem) {
@@ -52,7 +54,7 @@ public final class LanFeature implements Feature {
             case PAIRED -> {
                 Cookie cookie = new Cookie(
                         Sharing.COOKIE,
-                        sharing.devices().pair(name),
+                        sharing.devices().pair(name, sharing.next()),
                         "/",
                         A_YEAR_S,
                         false,
@@ -86,7 +88,27 @@ public final class LanFeature implements Feature {
                 200,
                 "lan/devices.jte",
                 "Devices",
-                new DevicesView(sharing.devices().list(), sharing.code().now(), addresses.get()));
+                new DevicesView(sharing.devices().list(), sharing.code().now(), addresses.get(), sharing.next()));
+    }
+
+    private static DeviceRole role(Context ctx) {
+        return RequestInput.field(ctx, "role")
+                .flatMap(DeviceRole::find)
+                .orElseThrow(() -> Refusal.of(422, "role", "is none we know", "choose one of the two"));
+    }
+
+    private void next(Context ctx) {
+        hostOnly(ctx);
+        sharing.next(role(ctx));
+        ctx.redirect("/devices", HttpStatus.SEE_OTHER);
+    }
+
+    private void allow(Context ctx) {
+        hostOnly(ctx);
+        if (!sharing.devices().allow(ctx.pathParam("device"), role(ctx))) {
+            throw Refusal.notFound("that device");
+        }
+        ctx.redirect("/devices", HttpStatus.SEE_OTHER);
     }
 
     private void revoke(Context ctx) {

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import turnalike.units.Problem;
+import turnalike.web.kit.Asker;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
 
@@ -39,6 +40,7 @@ public final class Sharing {
     private final Devices devices;
     private final PairingCode code;
     private final Predicate<InetAddress> host;
+    private volatile DeviceRole next = DeviceRole.CHANGE;
 
     private Sharing(Devices devices, PairingCode code, Predicate<InetAddress> host) {
         this.devices = devices;
@@ -68,10 +70,22 @@ public final class Sharing {
         return code;
     }
 
+    /** What the next device that is paired may do. */
+    DeviceRole next() {
+        return next;
+    }
+
+    void next(DeviceRole role) {
+        next = role;
+    }
+
     /** Lets the request on, sends a browser that is not paired yet to the pairing, or throws the {@link Refusal}. */
     public void check(Context ctx) {
         boolean open = OPEN.contains(ctx.path()) || ctx.path().startsWith(ASSETS);
-        if (isHost(ctx) || open || device(ctx).isPresent()) {
+        Optional<Device> device = isHost(ctx) ? Optional.empty() : device(ctx);
+        Asker.is(device.map(Device::name));
+        device.ifPresent(each -> require(each, ctx));
+        if (isHost(ctx) || open || device.isPresent()) {
             return;
         }
         if (ctx.method().equals(HandlerType.GET) && !Pages.isPart(ctx)) {
@@ -79,6 +93,16 @@ public final class Sharing {
             ctx.skipRemainingHandlers();
         } else {
             throw new Refusal(401, List.of(NOT_PAIRED));
+        }
+    }
+
+    private static void require(Device device, Context ctx) {
+        if (!ctx.method().equals(HandlerType.GET) && !device.role().maySend(ctx.path())) {
+            throw Refusal.of(
+                    403,
+                    device.name(),
+                    "may only log and turn; nothing was changed",
+                    "do it on another device, or have the host let this one change patterns");
         }
     }
 

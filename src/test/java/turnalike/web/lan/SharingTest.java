@@ -23,6 +23,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
 import turnalike.store.StoreFile;
 import turnalike.web.Site;
@@ -222,5 +223,70 @@ class SharingTest {
                 DEVICE, "GET /pair HTTP/1.1\nHost: evil.example:%d\nConnection: close\n\n".formatted(site.port()), "");
         assertThat(answer.status()).isEqualTo(421);
         assertThat(answer.body()).doesNotContain("name=\"code\"");
+    }
+
+    @Test
+    void a_device_that_may_only_log_cannot_change_a_pattern_and_its_steps_bear_its_name() throws IOException {
+        assertThat(post(HOST, "/devices/next", "role=log", "").status()).isEqualTo(303);
+        String cookie = pair("Ben's telephone");
+        JobId job = store.list().stream()
+                .filter(card -> card.title().startsWith("Harrowmead"))
+                .findFirst()
+                .orElseThrow()
+                .id();
+        int steps = store.done(job).size();
+        for (String path : List.of(
+                "/fields",
+                "/undo",
+                "/mirror",
+                "/member/2/remove",
+                "/steps/undo",
+                "/bin",
+                "/rename",
+                "/wood/boards/row")) {
+            Answer refused = post(DEVICE, "/jobs/" + job + path, "title=x", cookie);
+            assertThat(refused.status()).as(path).isEqualTo(403);
+            assertThat(refused.body()).as(path).contains("may only log and turn; nothing was changed");
+        }
+        assertThat(post(DEVICE, "/jobs", "units=mm", cookie).status()).isEqualTo(403);
+        assertThat(store.done(job)).hasSize(steps);
+        String entry = "entry=0123456789abcdef0123&piece=77&mass_g=140";
+        assertThat(post(DEVICE, "/jobs/" + job + "/bench/log", entry, cookie).status())
+                .isEqualTo(200);
+        assertThat(store.done(job).get(steps).who()).contains("Ben's telephone");
+        assertThat(get(DEVICE, "/jobs/" + job + "/history", cookie).body()).contains("by Ben");
+        String id = new Devices(folder.resolve("jobs.db.devices"), Clock.systemUTC())
+                .list()
+                .get(0)
+                .id();
+        assertThat(post(DEVICE, "/devices/" + id + "/role", "role=change", cookie)
+                        .status())
+                .isEqualTo(403);
+        assertThat(post(HOST, "/devices/" + id + "/role", "role=change", "").status())
+                .isEqualTo(303);
+        assertThat(post(DEVICE, "/jobs/" + job + "/mirror", "", cookie).status())
+                .isLessThan(400);
+        assertThat(store.done(job).get(steps + 1).who()).contains("Ben's telephone");
+        assertThat(post(HOST, "/jobs/" + job + "/mirror", "", "").status()).isLessThan(400);
+        assertThat(store.done(job).get(steps + 2).who()).isEmpty();
+    }
+
+    /** As the command does it, in another program. */
+    @Test
+    void a_device_shown_out_in_the_file_is_out_at_once() throws IOException {
+        String cookie = pair("Tablet");
+        assertThat(get(DEVICE, "/", cookie).status()).isEqualTo(200);
+        Devices another = new Devices(folder.resolve("jobs.db.devices"), Clock.systemUTC());
+        assertThat(another.revoke(another.list().get(0).id())).isTrue();
+        assertThat(get(DEVICE, "/", cookie).status()).isEqualTo(303);
+    }
+
+    /** A line of before there were roles. */
+    @Test
+    void a_device_paired_before_there_were_roles_may_do_what_it_did() {
+        Device device = Device.of("0a1b\tffff\t2026-03-01T12:00:00Z\tOld telephone");
+        assertThat(device.role()).isEqualTo(DeviceRole.CHANGE);
+        assertThat(Device.of(device.line())).isEqualTo(device);
+        assertThat(Device.of(device.allowed(DeviceRole.LOG).line()).role()).isEqualTo(DeviceRole.LOG);
     }
 }
