@@ -7,16 +7,15 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import org.eclipse.jetty.http.HttpException;
 import org.eclipse.jetty.io.EofException;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.StoreException;
+import turnalike.reach.Outside;
 import turnalike.units.Problem;
 import turnalike.web.bench.BenchFeature;
 import turnalike.web.copy.CopyFeature;
@@ -42,7 +41,6 @@ import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
 import turnalike.web.kit.Shell;
 import turnalike.web.lan.LanFeature;
-import turnalike.web.lan.LocalNetwork;
 import turnalike.web.lan.Sharing;
 import turnalike.web.match.MatchFeature;
 import turnalike.web.pieces.PiecesFeature;
@@ -61,13 +59,13 @@ public final class Site implements AutoCloseable {
     private static final int REHEARSED_EDITS = 800;
 
     private final Javalin server;
-    private final Opened opened;
+    private final Origins origins;
     private final Pages pages;
     private final Assets assets;
 
-    private Site(Javalin server, Opened opened, Pages pages, Assets assets) {
+    private Site(Javalin server, Origins origins, Pages pages, Assets assets) {
         this.server = server;
-        this.opened = opened;
+        this.origins = origins;
         this.pages = pages;
         this.assets = assets;
     }
@@ -90,9 +88,15 @@ public final class Site implements AutoCloseable {
      * Who is served where.
      *
      * @param port 0 for any that is free
-     * @param sharing with whom, on the networks this machine is joined to; without it this machine alone is served
+     * @param sharing with whom; without it this machine alone is served
+     * @param outside by which addresses, and whether encrypted
      */
-    public record Reach(int port, Optional<Sharing> sharing) {}
+    public record Reach(int port, Optional<Sharing> sharing, Outside outside) {
+        /** Not encrypted, and if it is shared, on the networks this machine is joined to. */
+        public Reach(int port, Optional<Sharing> sharing) {
+            this(port, sharing, Outside.plain(sharing.isPresent()));
+        }
+    }
 
     /**
      * Starts serving the store's jobs.
@@ -103,7 +107,7 @@ public final class Site implements AutoCloseable {
         Assets assets = new Assets();
         Pages pages = new Pages(assets);
         PlanCache plans = new PlanCache(pages.work());
-        Opened opened = new Opened(reach.sharing().isPresent());
+        Origins origins = new Origins(reach.outside());
         List<Feature> features = new ArrayList<>(List.of(
                 assets,
                 new JobsFeature(store, pages),
@@ -124,13 +128,18 @@ public final class Site implements AutoCloseable {
                 new SheetsFeature(store, pages, plans),
                 new HelpFeature(pages),
                 new BenchFeature(store, pages, plans)));
-        reach.sharing().ifPresent(sharing -> features.add(new LanFeature(sharing, pages, opened::addresses)));
-        Gate gate = new Gate(opened::hosts);
+        reach.sharing().ifPresent(sharing -> features.add(new LanFeature(sharing, pages, origins::others)));
+        Gate gate = new Gate(origins::all);
+        String host = reach.outside().lan() ? EVERYWHERE : LOOPBACK;
         Javalin server = Javalin.create(config -> {
-            config.jetty.host = reach.sharing().isPresent() ? EVERYWHERE : LOOPBACK;
+            config.jetty.host = host;
             config.jetty.port = reach.port();
             configure(config);
             Doorway.arrange(config, reach.sharing());
+            reach.outside().certificate().ifPresent(each -> {
+                config.jetty.addConnector((jetty, http) -> SecureDoor.connector(jetty, http, each, host, reach.port()));
+                config.jetty.modifyServer(jetty -> jetty.insertHandler(new SecureDoor.Plain(origins::all)));
+            });
             config.routes.before(gate::check);
             reach.sharing().ifPresent(sharing -> config.routes.before(sharing::check));
             config.routes.before(gate::token);
@@ -142,37 +151,13 @@ public final class Site implements AutoCloseable {
         } catch (JavalinBindException taken) {
             throw new PortTaken(taken);
         }
-        opened.port = server.port();
-        return new Site(server, opened, pages, assets);
+        origins.opened(server.port());
+        return new Site(server, origins, pages, assets);
     }
 
     /** Begins to make the first edits as quick as later ones, beside whatever else goes on; in the end, how many it made. */
     public CompletableFuture<Integer> rehearse() {
         return PageWarmUp.begin(pages, new Shell("", "", assets, Optional.empty()), DemoJob.text(), REHEARSED_EDITS);
-    }
-
-    /** The port is known only when it is open. */
-    private static final class Opened {
-        private final boolean shared;
-        private volatile int port;
-
-        Opened(boolean shared) {
-            this.shared = shared;
-        }
-
-        Set<String> hosts() {
-            Set<String> hosts = new HashSet<>(Set.of("localhost:" + port, LOOPBACK + ":" + port, "[::1]:" + port));
-            if (shared) {
-                LocalNetwork.addresses().forEach(each -> hosts.add(each + ":" + port));
-            }
-            return hosts;
-        }
-
-        List<String> addresses() {
-            return LocalNetwork.addresses().stream()
-                    .map(each -> "http://" + each + ":" + port + "/")
-                    .toList();
-        }
     }
 
     private static void configure(JavalinConfig config) {
@@ -222,12 +207,12 @@ public final class Site implements AutoCloseable {
 
     /** What to open in a browser. */
     public String address() {
-        return "http://localhost:" + port() + "/";
+        return origins.own();
     }
 
     /** What to open on other devices; empty when it is not shared. */
     public List<String> otherAddresses() {
-        return opened.shared ? opened.addresses() : List.of();
+        return origins.others();
     }
 
     @Override

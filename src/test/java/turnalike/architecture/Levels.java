@@ -39,6 +39,7 @@ final class Levels {
             Map.entry("sheets", 6),
             Map.entry("store", 6),
             Map.entry("release", 6),
+            Map.entry("reach", 6),
             Map.entry("web", 7),
             Map.entry("cli", 7),
             Map.entry("", 8)));

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.CompletableFuture;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -20,6 +21,7 @@ import turnalike.cli.kit.UserError;
 import turnalike.cli.store.DataFolder;
 import turnalike.cli.store.Stores;
 import turnalike.job.kept.JobStore;
+import turnalike.reach.Outside;
 import turnalike.store.OwnerOnly;
 import turnalike.store.StoreFile;
 import turnalike.units.Problem;
@@ -56,6 +58,9 @@ public final class ServeCommand implements Runnable {
                             + " paired with the code printed here.")
     private boolean lan;
 
+    @Mixin
+    private OutsideOptions outside = new OutsideOptions();
+
     private final FaultLogs faults = new FaultLogs();
 
     @Spec
@@ -70,6 +75,8 @@ public final class ServeCommand implements Runnable {
 
     @Override
     public void run() {
+        // Told before a store is made or opened for nothing.
+        outside.read(lan, Today.clock().instant());
         if (port.isPresent() && (port.get() < 0 || port.get() > 65_535)) {
             throw UserError.of("--port", "was %d".formatted(port.get()), "give a number from 0 to 65535");
         }
@@ -106,10 +113,8 @@ public final class ServeCommand implements Runnable {
             try (PageServer.Page site = start(jobs, store)) {
                 console.println("Turnalike is at " + site.address() + " and keeps its jobs in " + store
                         + ". Stop it with Ctrl-C.");
-                if (lan) {
-                    site.otherAddresses().forEach(each -> console.println("On another device: " + each));
-                    console.println("What passes over the network is not encrypted: share only on one you trust.");
-                }
+                site.otherAddresses().forEach(each -> console.println("On another device: " + each));
+                outside.notes(lan, Today.clock().instant()).forEach(console::println);
                 console.flush();
                 CompletableFuture<Void> telling = looked.thenAccept(words -> tell(console, words, jobs));
                 opening.open(site.address());
@@ -161,10 +166,12 @@ public final class ServeCommand implements Runnable {
     }
 
     private PageServer.Page start(JobStore jobs, Path storeFile) {
-        Optional<PageServer.Shared> shared = lan ? Optional.of(shared(storeFile)) : Optional.empty();
+        Outside reached = outside.read(lan, Today.clock().instant());
+        Optional<PageServer.Shared> shared =
+                lan || reached.behind().isPresent() ? Optional.of(shared(storeFile)) : Optional.empty();
         OptionalInt asked = port.map(OptionalInt::of).orElse(OptionalInt.empty());
         try {
-            return serving().open(new PageServer.Reach(asked.orElse(USUAL_PORT), shared), jobs, this::fault);
+            return serving().open(new PageServer.Reach(asked.orElse(USUAL_PORT), shared, reached), jobs, this::fault);
         } catch (PageServer.PortTaken taken) {
             if (asked.isPresent()) {
                 throw UserError.of(
@@ -174,7 +181,7 @@ public final class ServeCommand implements Runnable {
             }
         }
         try {
-            return serving().open(new PageServer.Reach(0, shared), jobs, this::fault);
+            return serving().open(new PageServer.Reach(0, shared, reached), jobs, this::fault);
         } catch (PageServer.PortTaken none) {
             throw UserError.of("network", "no port of this machine can be opened", "check what keeps programs from it");
         }
