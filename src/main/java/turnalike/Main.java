@@ -41,7 +41,8 @@ public final class Main {
                     .map(shared -> Sharing.of(shared.devices(), Clock.system(ZoneId.systemDefault()), shared.code()))
                     .map(all -> reach.outside().behind().isPresent() ? all.behindProxy() : all);
             try {
-                Site site = Site.start(new Site.Reach(reach.port(), sharing, reach.outside()), jobs, faults);
+                Site site = Site.start(
+                        new Site.Reach(reach.port(), sharing, reach.outside(), reach.renewal()), jobs, faults);
                 Future<Integer> rehearsal = site.rehearse();
                 return new Page() {
                     @Override

@@ -16,6 +16,7 @@ import org.eclipse.jetty.io.EofException;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.StoreException;
 import turnalike.reach.Outside;
+import turnalike.release.Renewal;
 import turnalike.units.Problem;
 import turnalike.web.bench.BenchFeature;
 import turnalike.web.copy.CopyFeature;
@@ -43,6 +44,7 @@ import turnalike.web.kit.Shell;
 import turnalike.web.lan.LanFeature;
 import turnalike.web.lan.Sharing;
 import turnalike.web.match.MatchFeature;
+import turnalike.web.news.NewsFeature;
 import turnalike.web.pieces.PiecesFeature;
 import turnalike.web.sheets.SheetsFeature;
 import turnalike.web.turning.TurningFeature;
@@ -90,8 +92,14 @@ public final class Site implements AutoCloseable {
      * @param port 0 for any that is free
      * @param sharing with whom; without it this machine alone is served
      * @param outside by which addresses, and whether encrypted
+     * @param renewal what its user is to read of this release, if the store has a place to remember it
      */
-    public record Reach(int port, Optional<Sharing> sharing, Outside outside) {
+    public record Reach(int port, Optional<Sharing> sharing, Outside outside, Optional<Renewal> renewal) {
+        /** Without news. */
+        public Reach(int port, Optional<Sharing> sharing, Outside outside) {
+            this(port, sharing, outside, Optional.empty());
+        }
+
         /** Not encrypted, and if it is shared, on the networks this machine is joined to. */
         public Reach(int port, Optional<Sharing> sharing) {
             this(port, sharing, Outside.plain(sharing.isPresent()));
@@ -105,7 +113,7 @@ public final class Site implements AutoCloseable {
      */
     public static Site start(Reach reach, JobStore store, Consumer<Exception> faults) throws PortTaken {
         Assets assets = new Assets();
-        Pages pages = new Pages(assets);
+        Pages pages = new Pages(assets, () -> reach.renewal().flatMap(Renewal::unread));
         PlanCache plans = new PlanCache(pages.work());
         Origins origins = new Origins(reach.outside());
         List<Feature> features = new ArrayList<>(List.of(
@@ -127,6 +135,7 @@ public final class Site implements AutoCloseable {
                 new WoodFeature(store, pages, plans),
                 new SheetsFeature(store, pages, plans),
                 new HelpFeature(pages),
+                new NewsFeature(reach.renewal(), pages),
                 new BenchFeature(store, pages, plans)));
         reach.sharing().ifPresent(sharing -> features.add(new LanFeature(sharing, pages, origins::others)));
         Gate gate = new Gate(origins::all);

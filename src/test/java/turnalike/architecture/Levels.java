@@ -75,7 +75,7 @@ final class Levels {
             "web",
             List.of(
                     Set.of("kit"),
-                    Set.of("jobs", "job", "pieces", "match", "lan", "help", "copy"),
+                    Set.of("jobs", "job", "pieces", "match", "lan", "help", "copy", "news"),
                     Set.of("turning", "sheets", "bench", "wood"),
                     Set.of("")));
 

@@ -22,6 +22,7 @@ import turnalike.cli.store.DataFolder;
 import turnalike.cli.store.Stores;
 import turnalike.job.kept.JobStore;
 import turnalike.reach.Outside;
+import turnalike.release.Renewal;
 import turnalike.store.OwnerOnly;
 import turnalike.store.StoreFile;
 import turnalike.units.Problem;
@@ -110,9 +111,12 @@ public final class ServeCommand implements Runnable {
             if (isNew) {
                 serving().begin(jobs);
             }
-            try (PageServer.Page site = start(jobs, store)) {
+            Renewal renewal = Renewal.of(store, isNew);
+            try (PageServer.Page site = start(jobs, store, renewal)) {
                 console.println("Turnalike is at " + site.address() + " and keeps its jobs in " + store
                         + ". Stop it with Ctrl-C.");
+                renewal.line()
+                        .ifPresent(each -> console.println(each + " What changed: " + site.address() + "changes"));
                 site.otherAddresses().forEach(each -> console.println("On another device: " + each));
                 outside.notes(lan, Today.clock().instant()).forEach(console::println);
                 console.flush();
@@ -165,13 +169,17 @@ public final class ServeCommand implements Runnable {
         err.flush();
     }
 
-    private PageServer.Page start(JobStore jobs, Path storeFile) {
+    private PageServer.Page start(JobStore jobs, Path storeFile, Renewal renewal) {
         Outside reached = outside.read(lan, Today.clock().instant());
         Optional<PageServer.Shared> shared =
                 lan || reached.behind().isPresent() ? Optional.of(shared(storeFile)) : Optional.empty();
         OptionalInt asked = port.map(OptionalInt::of).orElse(OptionalInt.empty());
         try {
-            return serving().open(new PageServer.Reach(asked.orElse(USUAL_PORT), shared, reached), jobs, this::fault);
+            return serving()
+                    .open(
+                            new PageServer.Reach(asked.orElse(USUAL_PORT), shared, reached, Optional.of(renewal)),
+                            jobs,
+                            this::fault);
         } catch (PageServer.PortTaken taken) {
             if (asked.isPresent()) {
                 throw UserError.of(
@@ -181,7 +189,7 @@ public final class ServeCommand implements Runnable {
             }
         }
         try {
-            return serving().open(new PageServer.Reach(0, shared, reached), jobs, this::fault);
+            return serving().open(new PageServer.Reach(0, shared, reached, Optional.of(renewal)), jobs, this::fault);
         } catch (PageServer.PortTaken none) {
             throw UserError.of("network", "no port of this machine can be opened", "check what keeps programs from it");
         }
