@@ -56,7 +56,7 @@ public record Changes(LocalDate day, List<Group> groups) {
 
     static List<Changes> parse(String text) {
         List<Changes> out = new ArrayList<>();
-        for (String part : text.split("(?m)^(?=## )")) {
+        for (String part : text.split("(?m)^(?=## )", -1)) {
             Matcher day = DAY.matcher(part.lines().findFirst().orElse(""));
             if (day.matches()) {
                 out.add(new Changes(LocalDate.parse(day.group(1)), groups(part)));
@@ -67,9 +67,9 @@ public record Changes(LocalDate day, List<Group> groups) {
 
     private static List<Group> groups(String part) {
         List<Group> groups = new ArrayList<>();
-        String[] pieces = part.split("(?m)^### ");
+        String[] pieces = part.split("(?m)^### ", -1);
         for (int i = 1; i < pieces.length; i++) {
-            String[] entries = pieces[i].split("(?m)^- ");
+            String[] entries = pieces[i].split("(?m)^- ", -1);
             List<String> words = new ArrayList<>();
             for (int each = 1; each < entries.length; each++) {
                 words.add(entries[each].strip().replaceAll("\\s+", " "));
