@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import turnalike.units.Problem;
@@ -153,13 +154,20 @@ public final class PemFiles {
 
     private static PrivateKey key(Path file, byte[] bytes) throws Unfit {
         for (String kind : List.of("RSA", "EC")) {
-            try {
-                return KeyFactory.getInstance(kind).generatePrivate(new PKCS8EncodedKeySpec(bytes));
-            } catch (GeneralSecurityException notOfThisKind) {
-                continue;
+            Optional<PrivateKey> key = key(kind, bytes);
+            if (key.isPresent()) {
+                return key.get();
             }
         }
         throw new Unfit(file, "holds a key that is neither RSA nor EC, or cannot be read", "have one of those made");
+    }
+
+    private static Optional<PrivateKey> key(String kind, byte[] bytes) {
+        try {
+            return Optional.of(KeyFactory.getInstance(kind).generatePrivate(new PKCS8EncodedKeySpec(bytes)));
+        } catch (GeneralSecurityException notOfThisKind) {
+            return Optional.empty();
+        }
     }
 
     /** Whether what the key signs is what the certificate tells. */

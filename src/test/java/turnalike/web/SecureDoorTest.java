@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -88,7 +89,7 @@ class SecureDoorTest {
 
     /** What comes back when these lines are sent without encryption. */
     private String plainly(String... lines) throws IOException {
-        try (Socket socket = new Socket("127.0.0.1", site.port())) {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), site.port())) {
             return answer(socket, lines);
         }
     }

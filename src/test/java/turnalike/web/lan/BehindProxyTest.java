@@ -3,6 +3,7 @@ package turnalike.web.lan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -55,7 +56,7 @@ class BehindProxyTest {
     }
 
     private String sent(String request, String body) throws IOException {
-        try (Socket socket = new Socket("127.0.0.1", site.port())) {
+        try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), site.port())) {
             socket.setSoTimeout(10_000);
             socket.getOutputStream()
                     .write((request.replace("\n", "\r\n") + "Connection: close\r\n\r\n" + body)
