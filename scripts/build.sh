@@ -22,7 +22,7 @@ find_java() {
 # Names and contents of all files below the given paths, in one line.
 sum_of() { (cd "$here" && find "$@" -type f -print0 | LC_ALL=C sort -z | xargs -0 cksum | cksum | tr ' ' -); }
 
-sources=(src/main pom.xml scripts/build.sh scripts/libraries.sha256)
+sources=(src/main CHANGELOG.md pom.xml scripts/build.sh scripts/libraries.sha256)
 
 # Is the build that of the sources as they are? Times only raise the question, contents answer it.
 fresh() {
@@ -115,6 +115,8 @@ compile() {
     (cd "$here" && "$java_home/bin/javac" "${compiler[@]}" -proc:none -cp "$(library_path)" -d target/run/classes.new \
         "@$run/sources.list") >> "$run/build.log" 2>&1 || failed
     cp -R "$here/src/main/resources/." "$run/classes.new"
+    mkdir -p "$run/classes.new/turnalike/release"
+    cp "$here/CHANGELOG.md" "$run/classes.new/turnalike/release"
     local version
     version=$(sed -n 's:.*<version>\(.*\)</version>.*:\1:p' "$here/pom.xml" | sed -n 1p)
     printf 'Implementation-Title: Turnalike\nImplementation-Version: %s\n' "$version" > "$run/manifest"

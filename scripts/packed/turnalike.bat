@@ -14,8 +14,9 @@ if not exist "%java%" goto none
 rem What Java is it? Its own file says so; without that file it is left to Java.
 for %%j in ("%java%") do set "home=%%~dpj.."
 set "major=17"
-if exist "%home%\release" for /f "tokens=2 delims==." %%v in ('findstr /b JAVA_VERSION= "%home%\release"') do set "major=%%v"
+if exist "%home%\release" for /f "usebackq tokens=1,2 delims==." %%k in ("%home%\release") do if "%%k"=="JAVA_VERSION" set "major=%%l"
 set "major=%major:"=%"
+for /f "delims=." %%v in ("%major%") do set "major=%%v"
 if %major% LSS 17 goto old
 set "native="
 rem From Java 24 on, the store's native SQLite library would bring warnings; Java 17 does not know the option.

@@ -41,9 +41,11 @@ public final class Main {
         @Override
         public Page open(Reach reach, JobStore jobs, Consumer<Exception> faults) throws PortTaken {
             Optional<Sharing> sharing = reach.shared()
-                    .map(shared -> Sharing.of(shared.devices(), Clock.system(ZoneId.systemDefault()), shared.code()));
+                    .map(shared -> Sharing.of(shared.devices(), Clock.system(ZoneId.systemDefault()), shared.code()))
+                    .map(all -> reach.outside().behind().isPresent() ? all.behindProxy() : all);
             try {
-                Site site = Site.start(new Site.Reach(reach.port(), sharing), jobs, faults);
+                Site site = Site.start(
+                        new Site.Reach(reach.port(), sharing, reach.outside(), reach.renewal()), jobs, faults);
                 Future<Integer> rehearsal = site.rehearse();
                 return new Page() {
                     @Override

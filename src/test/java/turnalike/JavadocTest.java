@@ -56,6 +56,7 @@ class JavadocTest {
             "turnalike.pieces",
             "turnalike.pieces.blanks",
             "turnalike.price",
+            "turnalike.reach",
             "turnalike.release",
             "turnalike.pieces.control",
             "turnalike.pieces.mend",

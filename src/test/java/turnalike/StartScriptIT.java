@@ -53,6 +53,7 @@ class StartScriptIT {
                 "scripts/build.sh",
                 "scripts/libraries.sha256",
                 "pom.xml",
+                "CHANGELOG.md",
                 ".mvn/jvm.config",
                 ".mvn/maven.config")) {
             Files.createDirectories(CHECKOUT.resolve(each).getParent());

@@ -46,7 +46,7 @@ public final class LicenceTexts {
         List<Text> out =
                 new ArrayList<>(file(library).map(LicenceTexts::carried).orElse(List.of()));
         if (out.stream().noneMatch(each -> each.name().contains("LICENSE"))) {
-            Stream.of(library.licence().split(" OR "))
+            Stream.of(library.licence().split(" OR ", -1))
                     .filter(STANDARD::contains)
                     .map(LicenceTexts::standard)
                     .forEach(out::add);
@@ -60,7 +60,7 @@ public final class LicenceTexts {
 
     /** Where Java loads it from. */
     private static Optional<Path> file(Library library) {
-        return Stream.of(System.getProperty("java.class.path", "").split(File.pathSeparator))
+        return Stream.of(System.getProperty("java.class.path", "").split(File.pathSeparator, -1))
                 .filter(each -> !each.isEmpty())
                 .map(Path::of)
                 .filter(each -> each.endsWith(library.file()) && Files.isRegularFile(each))

@@ -7,10 +7,8 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
 import org.eclipse.jetty.http.HttpException;
@@ -18,6 +16,8 @@ import org.eclipse.jetty.io.EofException;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.StoreException;
 import turnalike.language.Language;
+import turnalike.reach.Outside;
+import turnalike.release.Renewal;
 import turnalike.units.Problem;
 import turnalike.web.bench.BenchFeature;
 import turnalike.web.copy.CopyFeature;
@@ -46,9 +46,9 @@ import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
 import turnalike.web.kit.Shell;
 import turnalike.web.lan.LanFeature;
-import turnalike.web.lan.LocalNetwork;
 import turnalike.web.lan.Sharing;
 import turnalike.web.match.MatchFeature;
+import turnalike.web.news.NewsFeature;
 import turnalike.web.pieces.PiecesFeature;
 import turnalike.web.sheets.SheetsFeature;
 import turnalike.web.turning.TurningFeature;
@@ -65,14 +65,14 @@ public final class Site implements AutoCloseable {
     private static final int REHEARSED_EDITS = 800;
 
     private final Javalin server;
-    private final Opened opened;
+    private final Origins origins;
     private final Pages pages;
     private final Assets assets;
     private final ChangesFeature changes;
 
-    private Site(Javalin server, Opened opened, Pages pages, Assets assets, ChangesFeature changes) {
+    private Site(Javalin server, Origins origins, Pages pages, Assets assets, ChangesFeature changes) {
         this.server = server;
-        this.opened = opened;
+        this.origins = origins;
         this.pages = pages;
         this.assets = assets;
         this.changes = changes;
@@ -96,9 +96,21 @@ public final class Site implements AutoCloseable {
      * Who is served where.
      *
      * @param port 0 for any that is free
-     * @param sharing with whom, on the networks this machine is joined to; without it this machine alone is served
+     * @param sharing with whom; without it this machine alone is served
+     * @param outside by which addresses, and whether encrypted
+     * @param renewal what its user is to read of this release, if the store has a place to remember it
      */
-    public record Reach(int port, Optional<Sharing> sharing) {}
+    public record Reach(int port, Optional<Sharing> sharing, Outside outside, Optional<Renewal> renewal) {
+        /** Without news. */
+        public Reach(int port, Optional<Sharing> sharing, Outside outside) {
+            this(port, sharing, outside, Optional.empty());
+        }
+
+        /** Not encrypted, and if it is shared, on the networks this machine is joined to. */
+        public Reach(int port, Optional<Sharing> sharing) {
+            this(port, sharing, Outside.plain(sharing.isPresent()));
+        }
+    }
 
     /**
      * Starts serving the store's jobs.
@@ -108,10 +120,10 @@ public final class Site implements AutoCloseable {
     public static Site start(Reach reach, JobStore unsigned, Consumer<Exception> faults) throws PortTaken {
         JobStore store = unsigned.signedBy(Asker::name);
         Assets assets = new Assets();
-        Pages pages = new Pages(assets);
+        Pages pages = new Pages(assets, () -> reach.renewal().flatMap(Renewal::unread));
         PlanCache plans = new PlanCache(pages.work());
         ChangesFeature changes = new ChangesFeature(store);
-        Opened opened = new Opened(reach.sharing().isPresent());
+        Origins origins = new Origins(reach.outside());
         List<Feature> features = new ArrayList<>(List.of(
                 assets,
                 new JobsFeature(store, pages),
@@ -133,14 +145,20 @@ public final class Site implements AutoCloseable {
                 new SheetsFeature(store, pages, plans),
                 new HelpFeature(pages),
                 new LanguageFeature(),
+                new NewsFeature(reach.renewal(), pages),
                 new BenchFeature(store, pages, plans)));
-        reach.sharing().ifPresent(sharing -> features.add(new LanFeature(sharing, pages, opened::addresses)));
-        Gate gate = new Gate(opened::hosts);
+        reach.sharing().ifPresent(sharing -> features.add(new LanFeature(sharing, pages, origins::others)));
+        Gate gate = new Gate(origins::all);
+        String host = reach.outside().lan() ? EVERYWHERE : LOOPBACK;
         Javalin server = Javalin.create(config -> {
-            config.jetty.host = reach.sharing().isPresent() ? EVERYWHERE : LOOPBACK;
+            config.jetty.host = host;
             config.jetty.port = reach.port();
             configure(config);
             Doorway.arrange(config, reach.sharing());
+            reach.outside().certificate().ifPresent(each -> {
+                config.jetty.addConnector((jetty, http) -> SecureDoor.connector(jetty, http, each, host, reach.port()));
+                config.jetty.modifyServer(jetty -> jetty.insertHandler(new SecureDoor.Plain(origins::all)));
+            });
             config.routes.before(gate::check);
             reach.sharing().ifPresent(sharing -> config.routes.before(sharing::check));
             config.routes.before(gate::token);
@@ -152,38 +170,14 @@ public final class Site implements AutoCloseable {
         } catch (JavalinBindException taken) {
             throw new PortTaken(taken);
         }
-        opened.port = server.port();
-        return new Site(server, opened, pages, assets, changes);
+        origins.opened(server.port());
+        return new Site(server, origins, pages, assets, changes);
     }
 
     /** Begins to make the first edits as quick as later ones, beside whatever else goes on; in the end, how many it made. */
     public CompletableFuture<Integer> rehearse() {
         return PageWarmUp.begin(
                 pages, new Shell("", "", assets, Language.ENGLISH, Optional.empty()), DemoJob.text(), REHEARSED_EDITS);
-    }
-
-    /** The port is known only when it is open. */
-    private static final class Opened {
-        private final boolean shared;
-        private volatile int port;
-
-        Opened(boolean shared) {
-            this.shared = shared;
-        }
-
-        Set<String> hosts() {
-            Set<String> hosts = new HashSet<>(Set.of("localhost:" + port, LOOPBACK + ":" + port, "[::1]:" + port));
-            if (shared) {
-                LocalNetwork.addresses().forEach(each -> hosts.add(each + ":" + port));
-            }
-            return hosts;
-        }
-
-        List<String> addresses() {
-            return LocalNetwork.addresses().stream()
-                    .map(each -> "http://" + each + ":" + port + "/")
-                    .toList();
-        }
     }
 
     private static void configure(JavalinConfig config) {
@@ -233,12 +227,12 @@ public final class Site implements AutoCloseable {
 
     /** What to open in a browser. */
     public String address() {
-        return "http://localhost:" + port() + "/";
+        return origins.own();
     }
 
     /** What to open on other devices; empty when it is not shared. */
     public List<String> otherAddresses() {
-        return opened.shared ? opened.addresses() : List.of();
+        return origins.others();
     }
 
     @Override

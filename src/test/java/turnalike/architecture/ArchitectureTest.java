@@ -50,6 +50,7 @@ class ArchitectureTest {
             Map.entry("picocli", Set.of("cli")),
             Map.entry("io.javalin", Set.of("web")),
             Map.entry("org.eclipse.jetty", Set.of("web")),
+            Map.entry("jakarta.servlet", Set.of("web")),
             Map.entry("gg.jte", Set.of("web")),
             Map.entry("java.sql", Set.of("store")),
             Map.entry("org.postgresql", Set.of("store")),

@@ -40,6 +40,7 @@ final class Levels {
             Map.entry("sheets", 6),
             Map.entry("store", 6),
             Map.entry("release", 6),
+            Map.entry("reach", 6),
             Map.entry("web", 7),
             Map.entry("cli", 7),
             Map.entry("", 8)));
@@ -79,7 +80,7 @@ final class Levels {
             "web",
             List.of(
                     Set.of("kit"),
-                    Set.of("jobs", "job", "pieces", "match", "lan", "help", "copy"),
+                    Set.of("jobs", "job", "pieces", "match", "lan", "help", "copy", "news"),
                     Set.of("turning", "sheets", "bench", "wood"),
                     Set.of("")));
 

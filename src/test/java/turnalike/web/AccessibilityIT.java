@@ -52,6 +52,8 @@ class AccessibilityIT {
                 "bin",
                 job + "/resize",
                 "help",
+                "changes",
+                "licences",
                 "nowhere");
     }
 

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.stream.Stream;
 
 /** Debian's Chromium, without a window. Whatever a page complains of, or asks another machine for, is gathered in {@link #complaints}. */
 public final class Browser implements AutoCloseable {
@@ -19,28 +20,36 @@ public final class Browser implements AutoCloseable {
     private final com.microsoft.playwright.Browser browser;
     private final List<String> complaints = new CopyOnWriteArrayList<>();
 
-    private Browser(Playwright playwright) {
+    private Browser(Playwright playwright, List<String> more) {
         this.playwright = playwright;
         this.browser = playwright
                 .chromium()
                 .launch(new BrowserType.LaunchOptions()
                         .setExecutablePath(CHROMIUM)
-                        .setArgs(List.of(
-                                "--no-sandbox",
-                                "--disable-gpu",
-                                "--disable-quic",
-                                "--no-first-run",
-                                "--disable-background-networking",
-                                "--disable-component-update",
-                                "--disable-sync")));
+                        .setArgs(Stream.concat(
+                                        more.stream(),
+                                        Stream.of(
+                                                "--no-sandbox",
+                                                "--disable-gpu",
+                                                "--disable-quic",
+                                                "--no-first-run",
+                                                "--disable-background-networking",
+                                                "--disable-component-update",
+                                                "--disable-sync"))
+                                .toList()));
     }
 
     public static Browser open() {
+        return open(List.of());
+    }
+
+    /** The same with more of Chromium's own options. */
+    public static Browser open(List<String> more) {
         if (!Files.isExecutable(CHROMIUM)) {
             throw new IllegalStateException("no " + CHROMIUM + "; on Debian: apt-get install chromium");
         }
         Map<String, String> environment = Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1");
-        return new Browser(Playwright.create(new Playwright.CreateOptions().setEnv(environment)));
+        return new Browser(Playwright.create(new Playwright.CreateOptions().setEnv(environment)), more);
     }
 
     /** A page with cookies of its own, as another person's browser has. */

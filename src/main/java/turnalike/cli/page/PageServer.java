@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import picocli.CommandLine.Model.CommandSpec;
 import turnalike.job.kept.JobStore;
+import turnalike.reach.Outside;
+import turnalike.release.Renewal;
 
 /** The page, as the command line knows it: something that can be opened at a port. Who has the page hands it in. */
 public interface PageServer {
@@ -43,9 +45,11 @@ public interface PageServer {
      * Who is served where.
      *
      * @param port 0 for any that is free
-     * @param shared with the local network; without it this machine alone is served
+     * @param shared with other devices; without it this machine alone is served
+     * @param outside by which addresses, and whether encrypted
+     * @param renewal what its user is to read of this release, if the store has a place to remember it
      */
-    record Reach(int port, Optional<Shared> shared) {}
+    record Reach(int port, Optional<Shared> shared, Outside outside, Optional<Renewal> renewal) {}
 
     /**
      * Opens the page.

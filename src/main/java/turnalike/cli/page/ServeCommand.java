@@ -11,6 +11,7 @@ import java.util.OptionalInt;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -22,6 +23,8 @@ import turnalike.cli.store.DataFolder;
 import turnalike.cli.store.Stores;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.StoreException;
+import turnalike.reach.Outside;
+import turnalike.release.Renewal;
 import turnalike.store.OwnerOnly;
 import turnalike.store.StoreFile;
 import turnalike.store.StoreInFile;
@@ -60,6 +63,9 @@ public final class ServeCommand implements Runnable {
                             + " paired with the code printed here.")
     private boolean lan;
 
+    @Mixin
+    private OutsideOptions outside = new OutsideOptions();
+
     private final FaultLogs faults = new FaultLogs();
 
     @Spec
@@ -74,6 +80,8 @@ public final class ServeCommand implements Runnable {
 
     @Override
     public void run() {
+        // Told before a store is made or opened for nothing.
+        outside.read(lan, Today.clock().instant());
         if (port.isPresent() && (port.get() < 0 || port.get() > 65_535)) {
             throw UserError.of("--port", "was %d".formatted(port.get()), "give a number from 0 to 65535");
         }
@@ -107,13 +115,14 @@ public final class ServeCommand implements Runnable {
             if (isNew) {
                 serving().begin(jobs);
             }
-            try (PageServer.Page site = start(jobs, devices(store))) {
+            Renewal renewal = Renewal.of(store.beside(ServeCommand::ownFolder, ""), isNew);
+            try (PageServer.Page site = start(jobs, devices(store), renewal)) {
                 console.println("Turnalike is at " + site.address() + " and keeps its jobs in " + store
                         + ". Stop it with Ctrl-C.");
-                if (lan) {
-                    site.otherAddresses().forEach(each -> console.println("On another device: " + each));
-                    console.println("What passes over the network is not encrypted: share only on one you trust.");
-                }
+                renewal.line()
+                        .ifPresent(each -> console.println(each + " What changed: " + site.address() + "changes"));
+                site.otherAddresses().forEach(each -> console.println("On another device: " + each));
+                outside.notes(lan, Today.clock().instant()).forEach(console::println);
                 console.flush();
                 CompletableFuture<Void> telling = looked.thenAccept(words -> tell(console, words, jobs));
                 opening.open(site.address());
@@ -176,11 +185,17 @@ public final class ServeCommand implements Runnable {
         err.flush();
     }
 
-    private PageServer.Page start(JobStore jobs, Supplier<Path> devices) {
-        Optional<PageServer.Shared> shared = lan ? Optional.of(shared(devices.get())) : Optional.empty();
+    private PageServer.Page start(JobStore jobs, Supplier<Path> devices, Renewal renewal) {
+        Outside reached = outside.read(lan, Today.clock().instant());
+        Optional<PageServer.Shared> shared =
+                lan || reached.behind().isPresent() ? Optional.of(shared(devices.get())) : Optional.empty();
         OptionalInt asked = port.map(OptionalInt::of).orElse(OptionalInt.empty());
         try {
-            return serving().open(new PageServer.Reach(asked.orElse(USUAL_PORT), shared), jobs, this::fault);
+            return serving()
+                    .open(
+                            new PageServer.Reach(asked.orElse(USUAL_PORT), shared, reached, Optional.of(renewal)),
+                            jobs,
+                            this::fault);
         } catch (PageServer.PortTaken taken) {
             if (asked.isPresent()) {
                 throw UserError.of(
@@ -190,7 +205,7 @@ public final class ServeCommand implements Runnable {
             }
         }
         try {
-            return serving().open(new PageServer.Reach(0, shared), jobs, this::fault);
+            return serving().open(new PageServer.Reach(0, shared, reached, Optional.of(renewal)), jobs, this::fault);
         } catch (PageServer.PortTaken none) {
             throw UserError.of("network", "no port of this machine can be opened", "check what keeps programs from it");
         }

@@ -7,9 +7,11 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
 import java.util.Base64;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * What every request passes. A page elsewhere on the web may make this browser send requests here, so: the {@code Host} must be one of
@@ -34,32 +36,37 @@ public final class Gate {
                     + " font-src 'self'; connect-src 'self'; manifest-src 'self'; worker-src 'self'; form-action 'self'; base-uri 'none';"
                     + " frame-ancestors 'none'";
 
-    private final Supplier<Set<String>> hosts;
+    private static final String HTTPS = "https://";
+    private static final String ENCRYPTED = "turnalike-encrypted";
+
+    private final Supplier<Set<String>> origins;
 
     /**
-     * @param hosts every {@code Host} that is ours, with its port; asked at each request, since the port is known only once it is open
+     * @param origins every address that is ours, as a browser writes it; asked at each request, since the port is known only once it is open
      */
-    public Gate(Supplier<Set<String>> hosts) {
-        this.hosts = hosts;
+    public Gate(Supplier<Set<String>> origins) {
+        this.origins = origins;
     }
 
     /** Lets the request on to who may ask, and to {@link #token} after that, or throws the {@link Refusal}. Reads nothing but its head. */
     public void check(Context ctx) {
         headers(ctx);
-        String host = Optional.ofNullable(ctx.header("Host")).orElse("");
-        if (!hosts.get().contains(host)) {
+        String host = Optional.ofNullable(ctx.header("Host")).orElse("").toLowerCase(Locale.ROOT);
+        Optional<String> asked = asked(ctx, host);
+        if (asked.isEmpty()) {
             throw Refusal.of(
                     421,
                     "address",
                     "this machine is not asked for by that name",
-                    "open the address the program printed");
+                    "open the address the program printed; a server before it must pass on the Host that it was asked by");
         }
+        ctx.attribute(ENCRYPTED, asked.get().startsWith(HTTPS));
         String method = ctx.method().name();
         if (!KNOWN.contains(method)) {
             throw Refusal.of(405, "address", "nothing here is done that way", "use the page");
         }
         if (!HARMLESS.contains(method)) {
-            origin(ctx, host);
+            origin(ctx, asked.get());
         }
     }
 
@@ -89,15 +96,31 @@ public final class Gate {
                 .header("Cache-Control", "no-store");
     }
 
-    private static void origin(Context ctx, String host) {
+    /** By which of our addresses it is asked. */
+    private Optional<String> asked(Context ctx, String host) {
+        Set<String> ours = origins.get();
+        // A request that came encrypted was asked for so; one that did not, may have been as far as a server before us.
+        return (ctx.scheme().equals("https") ? Stream.of(HTTPS) : Stream.of("http://", HTTPS))
+                .filter(scheme ->
+                        ours.contains(scheme + host) || ours.contains(scheme + "*" + host.replaceFirst("^[^.:]*", "")))
+                .map(scheme -> scheme + host)
+                .findFirst();
+    }
+
+    private static void origin(Context ctx, String asked) {
         String origin = Optional.ofNullable(ctx.header("Origin")).orElse("");
-        if (!origin.equals("http://" + host)) {
+        if (!origin.equals(asked)) {
             throw Refusal.of(403, "address", "another page asked for that", "do it on the page itself");
         }
     }
 
     private static byte[] bytes(String text) {
         return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** Whether the browser speaks to us, or to a server before us, encrypted: a cookie is then to go no other way. */
+    public static boolean isEncrypted(Context ctx) {
+        return Boolean.TRUE.equals(ctx.attribute(ENCRYPTED));
     }
 
     /** The token of whoever asks, for our forms; made on the first visit. */
@@ -109,7 +132,7 @@ public final class Gate {
         byte[] drawn = new byte[16];
         DICE.nextBytes(drawn);
         String made = Base64.getUrlEncoder().withoutPadding().encodeToString(drawn);
-        ctx.cookie(new Cookie(COOKIE, made, "/", A_YEAR_S, false, true, null, SameSite.STRICT));
+        ctx.cookie(new Cookie(COOKIE, made, "/", A_YEAR_S, isEncrypted(ctx), true, null, SameSite.STRICT));
         return made;
     }
 }

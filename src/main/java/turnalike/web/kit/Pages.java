@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import turnalike.language.Language;
+import java.util.function.Supplier;
+import turnalike.release.Release;
 import turnalike.units.Problem;
 
 /**
@@ -18,10 +20,17 @@ public final class Pages {
     private final TemplateEngine engine =
             TemplateEngine.createPrecompiled(null, ContentType.Html, Pages.class.getClassLoader(), "templates");
     private final Assets assets;
+    private final Supplier<Optional<Release>> news;
     private final PageWork work = PageWork.onThisMachine();
 
     public Pages(Assets assets) {
+        this(assets, Optional::empty);
+    }
+
+    /** @param news a release of which nobody has closed the note yet; asked with every page */
+    public Pages(Assets assets, Supplier<Optional<Release>> news) {
         this.assets = assets;
+        this.news = news;
     }
 
     /** Where they are made. */
@@ -40,7 +49,9 @@ public final class Pages {
 
     /** What goes round a page that answers this request. */
     public Shell shell(Context ctx, String title) {
-        return new Shell(title, Gate.tokenFor(ctx), assets, Spoken.by(ctx), Tour.of(ctx));
+        // Who is not paired yet has nothing to read or to close.
+        Optional<Release> told = ctx.path().equals("/pair") ? Optional.empty() : news.get();
+        return new Shell(title, Gate.tokenFor(ctx), assets, Spoken.by(ctx), Tour.of(ctx), told);
     }
 
     /** The page as text, made when its turn comes. */

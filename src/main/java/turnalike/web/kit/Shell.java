@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import turnalike.language.Language;
+import turnalike.release.Release;
 
 /**
  * What every page has round it.
@@ -13,8 +14,15 @@ import turnalike.language.Language;
  * @param assets the address of each file it loads
  * @param language it is in
  * @param tour the walk through the first job, where this browser is on one
+ * @param news a release of which nobody has closed the note yet
  */
-public record Shell(String title, String token, Assets assets, Language language, Optional<Tour> tour) {
+public record Shell(
+        String title, String token, Assets assets, Language language, Optional<Tour> tour, Optional<Release> news) {
+    /** Without news. */
+    public Shell(String title, String token, Assets assets, Language language, Optional<Tour> tour) {
+        this(title, token, assets, language, tour, Optional.empty());
+    }
+
     /** The address of a file. */
     public String asset(String name) {
         return assets.address(name, language);

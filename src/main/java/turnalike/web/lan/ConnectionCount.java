@@ -7,6 +7,7 @@ import java.util.IdentityHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.jetty.io.Connection;
+import org.eclipse.jetty.io.ssl.SslConnection;
 
 /**
  * How many connections may stand open. One more from an address that has its share is closed, so that no device takes those of the others;
@@ -36,7 +37,9 @@ public final class ConnectionCount implements Connection.Listener {
 
     @Override
     public void onOpened(Connection connection) {
-        if (connection.getEndPoint().getRemoteSocketAddress() instanceof InetSocketAddress from
+        // One that is encrypted stands for the one within it, which is counted.
+        if (!(connection instanceof SslConnection)
+                && connection.getEndPoint().getRemoteSocketAddress() instanceof InetSocketAddress from
                 && !taken(connection, from.getAddress())) {
             connection.close();
         }

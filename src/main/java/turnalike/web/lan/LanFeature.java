@@ -8,6 +8,7 @@ import io.javalin.http.SameSite;
 import java.util.List;
 import java.util.function.Supplier;
 import turnalike.web.kit.Feature;
+import turnalike.web.kit.Gate;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
 import turnalike.web.kit.RequestInput;
@@ -50,14 +51,14 @@ public final class LanFeature implements Feature {
             return;
         }
         switch (sharing.code()
-                .with(Sharing.address(ctx), RequestInput.field(ctx, "code").orElse(""))) {
+                .with(sharing.caller(ctx), RequestInput.field(ctx, "code").orElse(""))) {
             case PAIRED -> {
                 Cookie cookie = new Cookie(
                         Sharing.COOKIE,
                         sharing.devices().pair(name, sharing.next()),
                         "/",
                         A_YEAR_S,
-                        false,
+                        Gate.isEncrypted(ctx),
                         true,
                         null,
                         SameSite.STRICT);

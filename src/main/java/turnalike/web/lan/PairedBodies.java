@@ -41,7 +41,10 @@ public final class PairedBodies extends Handler.Wrapper {
                 .filter(each -> each.getName().equals(Sharing.COOKIE))
                 .map(HttpCookie::getValue)
                 .findFirst();
-        return sharing.admitsBody(
-                from.getAddress(), secret, request.getHttpURI().getPath(), request.getLength());
+        Caller caller = new Caller(
+                from.getAddress(),
+                name -> request.getHeaders().getValuesList(name).stream().reduce((first, second) -> second),
+                request.getConnectionMetaData().getProtocol());
+        return sharing.admitsBody(caller, secret, request.getHttpURI().getPath(), request.getLength());
     }
 }

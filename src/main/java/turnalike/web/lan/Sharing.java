@@ -4,7 +4,6 @@ import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
 import java.net.InetAddress;
-import java.net.UnknownHostException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -41,11 +40,18 @@ public final class Sharing {
     private final PairingCode code;
     private final Predicate<InetAddress> host;
     private volatile DeviceRole next = DeviceRole.CHANGE;
+    private final boolean behind;
 
-    private Sharing(Devices devices, PairingCode code, Predicate<InetAddress> host) {
+    private Sharing(Devices devices, PairingCode code, Predicate<InetAddress> host, boolean behind) {
         this.devices = devices;
         this.code = code;
         this.host = host;
+        this.behind = behind;
+    }
+
+    /** The same where another server on this machine passes requests on: what it passes on does not come from this machine. */
+    public Sharing behindProxy() {
+        return new Sharing(devices, code, host, true);
     }
 
     /**
@@ -59,7 +65,7 @@ public final class Sharing {
 
     /** The same, with another notion of which address is this machine's: a test has no second machine. */
     static Sharing of(Path file, Clock clock, Consumer<String> shown, Predicate<InetAddress> host) {
-        return new Sharing(new Devices(file, clock), new PairingCode(clock, shown), host);
+        return new Sharing(new Devices(file, clock), new PairingCode(clock, shown), host, false);
     }
 
     Devices devices() {
@@ -113,29 +119,30 @@ public final class Sharing {
 
     /** Whether the machine that serves is the one that asks. */
     boolean isHost(Context ctx) {
-        return host.test(address(ctx));
+        return isHost(Caller.of(ctx));
     }
 
-    /** The address that asks. */
-    static InetAddress address(Context ctx) {
-        try {
-            return InetAddress.getByName(ctx.ip());
-        } catch (UnknownHostException strange) {
-            throw new IllegalStateException("the server gave '%s' for an address".formatted(ctx.ip()), strange);
-        }
+    private boolean isHost(Caller caller) {
+        return host.test(caller.from()) && !(behind && caller.passedOn());
+    }
+
+    /** The address that asks, or for which a server before us does. */
+    InetAddress caller(Context ctx) {
+        Caller caller = Caller.of(ctx);
+        return behind && caller.passedOn() ? caller.behind() : caller.from();
     }
 
     /**
      * Whether a request with a body may be read at all. Who is neither the host nor paired may only send the few letters of the pairing: what
      * else he sends is not waited for.
      *
-     * @param from the address it comes from
+     * @param caller who sends it
      * @param secret what it carries of a device that was paired
      * @param path where it goes
      * @param length what it says of its length, negative when it does not
      */
-    public boolean admitsBody(InetAddress from, Optional<String> secret, String path, long length) {
-        return host.test(from)
+    boolean admitsBody(Caller caller, Optional<String> secret, String path, long length) {
+        return isHost(caller)
                 || secret.flatMap(devices::find).isPresent()
                 || (OPEN.contains(path) && length >= 0 && length <= LONGEST_PAIRING);
     }
