@@ -52,7 +52,8 @@ record MeshRings(List<Ring> rings) {
         MeshRings made = within(stray, outline);
         double off = Math.abs(made.volumeMm3() / exact - 1);
         for (int i = 0; i < MOST_STEPS && off > RINGS_SHARE; i++) {
-            // What a chord leaves out goes by how far it strays; a little less, so that rounding does not ask for one step more.
+            // What a chord leaves out goes by how far it strays; a little less, so that rounding does not ask for one
+            // step more.
             stray *= Math.max(0.1, 0.95 * RINGS_SHARE / off);
             made = within(stray, outline);
             off = Math.abs(made.volumeMm3() / exact - 1);

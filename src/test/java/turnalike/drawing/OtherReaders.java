@@ -31,9 +31,8 @@ public final class OtherReaders {
     public static List<String> run(List<String> command) throws IOException, InterruptedException {
         Path said = Files.createTempFile("turnalike-reader", ".txt");
         try {
-            Process process = new ProcessBuilder(command)
-                    .redirectError(said.toFile())
-                    .start();
+            Process process =
+                    new ProcessBuilder(command).redirectError(said.toFile()).start();
             String out = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
             assertThat(process.waitFor())
                     .as("%s: %s", command, Files.readString(said))

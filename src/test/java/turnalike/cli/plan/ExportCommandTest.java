@@ -60,7 +60,8 @@ class ExportCommandTest {
                 "--every | 0.0001 mm | more than 20000 stations; take a longer step"
             })
     void a_bad_option_is_told_and_nothing_is_written(String option, String value, String told) {
-        Ran ran = Ran.here("export", JOB, option, value, "--out", folder.resolve("out").toString());
+        Ran ran = Ran.here(
+                "export", JOB, option, value, "--out", folder.resolve("out").toString());
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.err().lines()).hasSize(1);
         assertThat(ran.err()).contains(told.split("; *"));

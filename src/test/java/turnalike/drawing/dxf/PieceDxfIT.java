@@ -43,8 +43,7 @@ class PieceDxfIT {
             double length = pattern.length().mm();
             double radius = pattern.outline().largestRadius().mm();
             Path outline = Files.writeString(folder.resolve("outline.dxf"), PieceDxf.outline(pattern));
-            assertThat(OtherReaders.python(script, List.of(outline.toString())))
-                    .containsExactly(line(length, radius));
+            assertThat(OtherReaders.python(script, List.of(outline.toString()))).containsExactly(line(length, radius));
             Path template =
                     Files.writeString(folder.resolve("template.dxf"), PieceDxf.template(pattern, UnitSystem.INCH));
             assertThat(OtherReaders.python(script, List.of(template.toString())))
@@ -57,11 +56,7 @@ class PieceDxfIT {
     void a_second_library_reads_the_same_vertices_and_the_exact_area() throws IOException, InterruptedException {
         String program = folder.resolve("reading").toString();
         OtherReaders.run(List.of(
-                "g++",
-                "-o",
-                program,
-                OtherReaders.resource("dxf/reading.cpp").toString(),
-                "-ldxflib"));
+                "g++", "-o", program, OtherReaders.resource("dxf/reading.cpp").toString(), "-ldxflib"));
         for (Pattern pattern : DrawingsTest.PATTERNS) {
             Path outline = Files.writeString(folder.resolve("outline.dxf"), PieceDxf.outline(pattern));
             List<String> told = OtherReaders.run(List.of(program, outline.toString()));
@@ -69,8 +64,7 @@ class PieceDxfIT {
             assertThat(half[0]).isEqualTo("OUTLINE");
             assertThat(half[2]).as("closed").isEqualTo("1");
             assertThat(Double.parseDouble(half[3])).isCloseTo(area(pattern), withinPercentage(0.02));
-            assertThat(Double.parseDouble(half[5]))
-                    .isCloseTo(pattern.length().mm(), within(1e-4));
+            assertThat(Double.parseDouble(half[5])).isCloseTo(pattern.length().mm(), within(1e-4));
             Path template =
                     Files.writeString(folder.resolve("template.dxf"), PieceDxf.template(pattern, UnitSystem.INCH));
             int inner = pattern.marks().size() - 2;

@@ -64,8 +64,7 @@ class BodyFilesIT {
         assertThat(told).hasSize(files.size());
         for (int i = 0; i < bodies.size(); i++) {
             Body body = bodies.get(i);
-            double exact =
-                    Solid.of(body.outline(), Density.ofKgPerM3(1000)).volumeMm3();
+            double exact = Solid.of(body.outline(), Density.ofKgPerM3(1000)).volumeMm3();
             String[] stl = told.get(2 * i).split(" ", 4);
             assertThat(stl[1]).as("faults of %s found by admesh", body.name()).isEqualTo("0");
             assertThat(Double.parseDouble(stl[2]) / exact).isCloseTo(1, within(PROMISED + SINGLE_PRECISION));

@@ -106,9 +106,7 @@ class ExchangeFilesTest {
                     .mapToDouble(i -> outline.radiusAt(Length.ofMm(Math.max(0, place + i * 1e-5)))
                             .mm())
                     .summaryStatistics();
-            assertThat(station.radius().mm())
-                    .as("at %s", place)
-                    .isBetween(near.getMin() - 0.02, near.getMax() + 0.02);
+            assertThat(station.radius().mm()).as("at %s", place).isBetween(near.getMin() - 0.02, near.getMax() + 0.02);
         }
     }
 }
