@@ -39,6 +39,7 @@ final class Levels {
             Map.entry("sheets", 6),
             Map.entry("store", 6),
             Map.entry("workbook", 6),
+            Map.entry("api", 7),
             Map.entry("web", 7),
             Map.entry("cli", 7),
             Map.entry("", 8)));
