@@ -130,6 +130,15 @@ public record CsvText(char separator, List<Line> lines, Optional<Problem> broken
     }
 
     /**
+     * {@return the cell as it is written, so that no spreadsheet takes it for a formula}
+     *
+     * @param cell as it is meant
+     */
+    public static String plain(String cell) {
+        return PlainCell.write(cell);
+    }
+
+    /**
      * {@return a line of a table, ended by a line end; what a spreadsheet would take for a formula is written as text}
      *
      * @param cells of the line

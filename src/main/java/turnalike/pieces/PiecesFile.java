@@ -76,4 +76,13 @@ public final class PiecesFile {
         }
         return PiecesWriter.write(pieces, units);
     }
+
+    /**
+     * {@return whether a column of that name holds figures: a mass, a length, a diameter; the label and extra columns hold text}
+     *
+     * @param column its name as the header has it
+     */
+    public static boolean isFigure(String column) {
+        return Column.find(column).isPresent();
+    }
 }

@@ -39,6 +39,8 @@ class ArchitectureTest {
     private static final Map<String, Set<String>> OWNERS = Map.ofEntries(
             Map.entry("com.fasterxml.jackson", Set.of("job")),
             Map.entry("org.apache.commons.csv", Set.of("wood", "pieces", "trace")),
+            Map.entry("org.dhatim.fastexcel", Set.of("workbook")),
+            Map.entry("org.apache.commons.compress", Set.of("workbook")),
             Map.entry("org.apache.pdfbox", Set.of("sheets")),
             Map.entry("org.apache.fontbox", Set.of("sheets")),
             Map.entry("boofcv", Set.of("photo")),

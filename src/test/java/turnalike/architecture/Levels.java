@@ -41,6 +41,8 @@ final class Levels {
             Map.entry("store", 6),
             Map.entry("release", 6),
             Map.entry("reach", 6),
+            Map.entry("workbook", 6),
+            Map.entry("api", 7),
             Map.entry("web", 7),
             Map.entry("cli", 7),
             Map.entry("", 8)));

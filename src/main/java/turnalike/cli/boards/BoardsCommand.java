@@ -98,7 +98,7 @@ public final class BoardsCommand implements Runnable {
     }
 
     private static List<Board> boards(Path file, List<JobBlanks.Named> named) {
-        BoardsFile.Read read = BoardsFile.read(InputFiles.text(file), JobBlanks.units(named));
+        BoardsFile.Read read = BoardsFile.read(InputFiles.table(file), JobBlanks.units(named));
         if (!read.problems().isEmpty()) {
             throw InputFiles.in(file, read.problems());
         }

@@ -16,6 +16,7 @@ import turnalike.pieces.Piece;
 import turnalike.pieces.PiecesFile;
 import turnalike.store.DiskTrouble;
 import turnalike.units.Problem;
+import turnalike.workbook.WorkbookTable;
 
 /** Files in, by name; whatever is wrong names the file first. */
 public final class InputFiles {
@@ -24,10 +25,11 @@ public final class InputFiles {
 
     private static final int MOST_PICTURE_MIB = 64;
 
-    private static final String SAVE_AS_TEXT = "save a table as CSV in UTF-8, a job as plain text, and name that file";
+    private static final String SAVE_AS_TEXT =
+            "save a table as .xlsx or as CSV in UTF-8, a job as plain text, and name that file";
     private static final Map<String, String> FIRST_BYTES = Map.of(
             "PK\u0003\u0004", "a spreadsheet's workbook or another zip file",
-            "\u00d0\u00cf\u0011\u00e0", "a spreadsheet's older workbook",
+            "\u00d0\u00cf\u0011\u00e0", "a spreadsheet's older workbook (.xls)",
             "\u00ff\u00fe", "text in UTF-16",
             "\u00fe\u00ff", "text in UTF-16",
             "%PDF", "a PDF");
@@ -40,7 +42,7 @@ public final class InputFiles {
     }
 
     public static PiecesFile.Read pieces(Path path, Job job) {
-        PiecesFile.Read read = PiecesFile.parse(text(path), job.units());
+        PiecesFile.Read read = PiecesFile.parse(table(path), job.units());
         if (!read.problems().isEmpty()) {
             throw in(path, read.problems());
         }
@@ -60,9 +62,31 @@ public final class InputFiles {
         return bytes(path, MOST_PICTURE_MIB, "save it as a JPEG of at most 50 megapixels");
     }
 
+    /** A table as CSV text: the file's own, or the first sheet of a workbook. */
+    public static String table(Path path) {
+        return table(bytes(path, MOST_MIB, "check that it is the file you mean"), path);
+    }
+
+    /** The same of bytes that came by another way. */
+    public static String table(byte[] bytes, Path path) {
+        if (!WorkbookTable.isZip(bytes)) {
+            return text(bytes, path);
+        }
+        String name = String.valueOf(path.getFileName());
+        WorkbookTable.Read read = WorkbookTable.read(bytes, name);
+        if (!read.problems().isEmpty()) {
+            boolean named = read.problems().get(0).where().equals(name);
+            throw named ? new UserError(read.problems()) : in(path, read.problems());
+        }
+        return read.text();
+    }
+
     public static String text(Path path) {
+        return text(bytes(path, MOST_MIB, "check that it is the file you mean"), path);
+    }
+
+    private static String text(byte[] bytes, Path path) {
         String name = path.toString();
-        byte[] bytes = bytes(path, MOST_MIB, "check that it is the file you mean");
         Optional<String> kind = kindOf(bytes);
         if (kind.isPresent()) {
             throw UserError.of(name, "is " + kind.get() + ", whatever its name", SAVE_AS_TEXT);

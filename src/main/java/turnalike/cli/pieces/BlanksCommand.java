@@ -83,7 +83,7 @@ public final class BlanksCommand implements Runnable {
             }
             return job.shop().blanks();
         }
-        BlanksFile.Read read = BlanksFile.parse(InputFiles.text(blanksFile.get()), job.units());
+        BlanksFile.Read read = BlanksFile.parse(InputFiles.table(blanksFile.get()), job.units());
         refuse(read.problems());
         return read.blanks();
     }

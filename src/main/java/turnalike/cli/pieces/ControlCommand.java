@@ -92,7 +92,7 @@ public final class ControlCommand implements Runnable {
         Optional<Job> job = jobFile.map(InputFiles::job);
         // Without a job nobody knows the units of bare lengths; read as mm, they are charted as written.
         PiecesFile.Read read = PiecesFile.parseWithoutMass(
-                InputFiles.text(piecesFile), job.map(Job::units).orElse(UnitSystem.METRIC));
+                InputFiles.table(piecesFile), job.map(Job::units).orElse(UnitSystem.METRIC));
         if (!read.problems().isEmpty()) {
             throw InputFiles.in(piecesFile, read.problems());
         }

@@ -136,7 +136,7 @@ public final class PriceCommand implements Runnable {
             }
             return own;
         }
-        TimesFile.Read times = TimesFile.parse(InputFiles.text(timesFile.get()));
+        TimesFile.Read times = TimesFile.parse(InputFiles.table(timesFile.get()));
         if (!times.problems().isEmpty()) {
             throw InputFiles.in(timesFile.get(), times.problems());
         }

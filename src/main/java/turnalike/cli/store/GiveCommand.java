@@ -2,16 +2,22 @@ package turnalike.cli.store;
 
 import java.io.BufferedWriter;
 import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import turnalike.cli.kit.OutputFolder;
 import turnalike.cli.kit.UserError;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
 import turnalike.pieces.PiecesFile;
+import turnalike.workbook.WorkbookFile;
 
 @Command(
         name = "give",
@@ -32,6 +38,12 @@ public final class GiveCommand implements Runnable {
             description = "Print only the pieces, as the CSV file that match, control and mend take.")
     private boolean pieces;
 
+    @Option(
+            names = "--out",
+            paramLabel = "FILE",
+            description = "With --pieces: write them into this file, a workbook if its name ends in .xlsx, else CSV.")
+    private Optional<Path> out = Optional.empty();
+
     @Option(names = "--job-file", description = "Print only the job file, as it stands.")
     private boolean jobText;
 
@@ -47,10 +59,15 @@ public final class GiveCommand implements Runnable {
         if (pieces && jobText) {
             throw UserError.of("--pieces, --job-file", "are two files", "ask for one at a time");
         }
+        if (out.isPresent() && !pieces) {
+            throw UserError.of("--out", "is for --pieces", "add --pieces, or send what is printed into a file with >");
+        }
         JobId id = from.id();
         Stores.with(() -> from.place().openToRead(), store -> {
             PrintWriter console = spec.commandLine().getOut();
-            if (pieces || jobText) {
+            if (out.isPresent()) {
+                written(part(store.find(id).orElseThrow(() -> Stores.unknown(id))), out.get());
+            } else if (pieces || jobText) {
                 console.print(part(store.find(id).orElseThrow(() -> Stores.unknown(id))));
             } else if (!store.give(id, new BufferedWriter(console, CHUNK))) {
                 throw Stores.unknown(id);
@@ -61,6 +78,16 @@ public final class GiveCommand implements Runnable {
             }
             return id;
         });
+    }
+
+    private static void written(String table, Path file) {
+        String name = String.valueOf(file.getFileName());
+        boolean workbook = name.toLowerCase(Locale.ROOT).endsWith(".xlsx");
+        Path folder = Optional.ofNullable(file.getParent()).orElse(Path.of("."));
+        byte[] bytes = workbook
+                ? WorkbookFile.of("Pieces", table, PiecesFile::isFigure)
+                : table.getBytes(StandardCharsets.UTF_8);
+        new OutputFolder(folder).write(name, bytes);
     }
 
     private String part(KeptJob kept) {

@@ -3,7 +3,6 @@ package turnalike.cli.store;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,7 +29,7 @@ record LogTable(JobStore store, JobId id, PrintWriter console, boolean json) {
 
     void log(String from) {
         Path file = Path.of(from.equals(STANDARD_INPUT) ? "standard input" : from);
-        String text = from.equals(STANDARD_INPUT) ? pasted() : InputFiles.text(file);
+        String text = from.equals(STANDARD_INPUT) ? pasted() : InputFiles.table(file);
         List<Piece> pieces = new ArrayList<>();
         List<Slip> questions = new ArrayList<>();
         Step step = store.edit(id, kept -> {
@@ -72,7 +71,7 @@ record LogTable(JobStore store, JobId id, PrintWriter console, boolean json) {
             if (bytes.length > MOST_BYTES) {
                 throw UserError.of("standard input", "is larger than 16 MiB", "check that it is the table you mean");
             }
-            return new String(bytes, StandardCharsets.UTF_8);
+            return InputFiles.table(bytes, Path.of("standard input"));
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }

@@ -20,7 +20,7 @@ final class TraceSource {
         OriginalKind kind = OriginalKind.find(name(source))
                 .orElseThrow(() -> UserError.of(
                         source.toString(),
-                        "is neither a photograph (.jpg, .png) nor a table (.csv) nor a drawing (.svg, .dxf) by its name",
+                        "is neither a photograph (.jpg, .png) nor a table (.csv, .xlsx) nor a drawing (.svg, .dxf) by its name",
                         "save it as one of these"));
         return switch (kind) {
             case PHOTOGRAPH -> photograph(source, wish);
@@ -54,7 +54,7 @@ final class TraceSource {
             throw UserError.of(
                     "--span", "a table gives its own lengths", "leave it out, or mend the places in the table");
         }
-        return found(source, OriginalTrace.table(InputFiles.text(source), wish));
+        return found(source, OriginalTrace.table(InputFiles.table(source), wish));
     }
 
     private static Traced drawing(Path source, DrawnOutline.Format format, OriginalWish wish) {

@@ -7,8 +7,8 @@ import java.util.Optional;
 public enum OriginalKind {
     /** A picture: JPEG or PNG. */
     PHOTOGRAPH("jpe?g|png"),
-    /** Places and diameters, as CSV. */
-    TABLE("csv|tsv|txt"),
+    /** Places and diameters, as CSV or a workbook. */
+    TABLE("csv|tsv|txt|xlsx"),
     /** A drawn outline, as SVG. */
     SVG("svg"),
     /** A drawn outline, as DXF. */

@@ -15,6 +15,7 @@ import turnalike.job.original.OriginalKind;
 import turnalike.units.Length;
 import turnalike.units.Problem;
 import turnalike.web.kit.Refusal;
+import turnalike.web.kit.RequestInput;
 
 /** An original out of the form that was sent: a file that was chosen, a picture that was taken, or a table that was pasted. */
 final class OriginalUpload {
@@ -42,6 +43,9 @@ final class OriginalUpload {
                 file.map(OriginalUpload::bytes).orElseGet(() -> form.points().getBytes(StandardCharsets.UTF_8));
         OriginalKind kind = file.isEmpty() ? OriginalKind.TABLE : kind(name, bytes);
         limit(kind, bytes.length);
+        if (kind == OriginalKind.TABLE) {
+            bytes = RequestInput.tableText(bytes, name).getBytes(StandardCharsets.UTF_8);
+        }
         List<Problem> problems = new ArrayList<>();
         SentOriginal sent = new SentOriginal(name, kind, bytes, form.wish(kind, asPattern, problems));
         if (!problems.isEmpty()) {
@@ -58,7 +62,7 @@ final class OriginalUpload {
                 .orElseThrow(() -> Refusal.of(
                         422,
                         name,
-                        "is neither a photograph (.jpg, .png) nor a table (.csv) nor a drawing (.svg, .dxf) by its name",
+                        "is neither a photograph (.jpg, .png) nor a table (.csv, .xlsx) nor a drawing (.svg, .dxf) by its name",
                         "save it as one of these"));
     }
 

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.jetty.http.HttpException;
+import turnalike.workbook.WorkbookTable;
 
 /** What a request asks for, read with care: whatever a browser sends may be anything. */
 public final class RequestInput {
@@ -69,6 +70,35 @@ public final class RequestInput {
                 throw new UncheckedIOException(broken);
             }
         });
+    }
+
+    /**
+     * A table in a file that was sent, as CSV text: the file's own, or the first sheet of a workbook; empty when none was chosen. A workbook
+     * that cannot be read is refused.
+     */
+    public static Optional<String> tableFile(Context ctx, String name) {
+        Optional<UploadedFile> file =
+                Optional.ofNullable(ctx.uploadedFile(name)).filter(each -> each.size() > 0);
+        if (file.isEmpty()) {
+            return Optional.empty();
+        }
+        try (InputStream in = file.get().content()) {
+            return Optional.of(tableText(in.readAllBytes(), "file"));
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    /** The same of bytes at hand, called so where a problem is told. */
+    public static String tableText(byte[] bytes, String called) {
+        if (!WorkbookTable.isZip(bytes)) {
+            return new String(bytes, StandardCharsets.UTF_8);
+        }
+        WorkbookTable.Read read = WorkbookTable.read(bytes, called);
+        if (!read.problems().isEmpty()) {
+            throw new Refusal(422, read.problems());
+        }
+        return read.text();
     }
 
     /** A number in the path; what is none leads nowhere. */

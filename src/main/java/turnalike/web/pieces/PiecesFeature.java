@@ -33,6 +33,7 @@ import turnalike.web.kit.Pages;
 import turnalike.web.kit.Papers;
 import turnalike.web.kit.Refusal;
 import turnalike.web.kit.RequestInput;
+import turnalike.workbook.WorkbookFile;
 
 /** The pieces' table and everything that adds to it. */
 public final class PiecesFeature implements Feature {
@@ -56,6 +57,7 @@ public final class PiecesFeature implements Feature {
         routes.post(PIECES + "/remove", ctx -> remove(ctx, TakenOut.WORDS));
         routes.post(PIECES + "/spoiled", ctx -> remove(ctx, TakenOut.SPOILED));
         routes.get(PIECES + "/pieces.csv", this::csv);
+        routes.get(PIECES + "/pieces.xlsx", this::workbook);
         routes.get(PIECES + "/control-chart/{paper}", this::chartSheet);
     }
 
@@ -120,12 +122,19 @@ public final class PiecesFeature implements Feature {
     /** Pasted cells, or a file of them. */
     private void table(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
-        String text = RequestInput.upload(ctx, "file")
-                .or(() -> RequestInput.table(ctx, "cells"))
-                .orElse("");
+        PieceFormEntry before = PieceFormEntry.of(kept, Optional.empty());
+        String text;
+        try {
+            text = RequestInput.tableFile(ctx, "file")
+                    .or(() -> RequestInput.table(ctx, "cells"))
+                    .orElse("");
+        } catch (Refusal unreadable) {
+            show(ctx, unreadable.status(), before.pasted("").wrong(unreadable.problems()));
+            return;
+        }
         PiecesFile.Read read = PiecesFile.parseWithoutMass(
                 PieceHeadings.plain(kept.text().job(), text), kept.text().job().units());
-        PieceFormEntry entry = PieceFormEntry.of(kept, Optional.empty()).pasted(text);
+        PieceFormEntry entry = before.pasted(text);
         if (!read.problems().isEmpty()) {
             show(ctx, 422, entry.wrong(read.problems()));
             return;
@@ -192,10 +201,18 @@ public final class PiecesFeature implements Feature {
     }
 
     private void csv(Context ctx) {
+        Attachment.send(ctx, "pieces.csv", "text/csv; charset=utf-8", text(ctx));
+    }
+
+    private void workbook(Context ctx) {
+        byte[] bytes = WorkbookFile.of("Pieces", text(ctx), PiecesFile::isFigure);
+        Attachment.send(ctx, "pieces.xlsx", WorkbookFile.mediaType(), bytes);
+    }
+
+    private String text(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
         List<Piece> pieces = kept.pieces().stream().map(KeptPiece::piece).toList();
-        String text = PiecesFile.format(pieces, kept.text().job().units());
-        Attachment.send(ctx, "pieces.csv", "text/csv; charset=utf-8", text);
+        return PiecesFile.format(pieces, kept.text().job().units());
     }
 
     private void chartSheet(Context ctx) {

@@ -88,9 +88,15 @@ final class TableFeature implements Feature {
 
     private void paste(Context ctx) {
         ShopTable table = table(ctx);
-        String text = RequestInput.upload(ctx, "file")
-                .or(() -> RequestInput.table(ctx, "cells"))
-                .orElse("");
+        String text;
+        try {
+            text = RequestInput.tableFile(ctx, "file")
+                    .or(() -> RequestInput.table(ctx, "cells"))
+                    .orElse("");
+        } catch (Refusal unreadable) {
+            show.page(ctx, unreadable.status(), TypedRow.paste(table, "", unreadable.problems()));
+            return;
+        }
         PastedTable pasted = PastedTable.of(table, text);
         TypedRow typed = TypedRow.paste(table, text, List.of());
         if (!pasted.problems().isEmpty()) {

@@ -2,16 +2,15 @@ package turnalike.cli.kit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipOutputStream;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import turnalike.cli.Ran;
+import turnalike.workbook.Workbooks;
 
 class InputFilesTest {
     @TempDir
@@ -21,18 +20,37 @@ class InputFilesTest {
         Path file = Files.write(folder.resolve("pieces.csv"), bytes);
         Ran ran = Ran.here("control", file.toString(), "--column", "mass_g");
         assertThat(ran.code()).isEqualTo(2);
-        assertThat(ran.err()).contains("pieces.csv: is " + what).contains("save a table as CSV in UTF-8");
+        assertThat(ran.err()).contains("pieces.csv: is " + what).contains("save a table as .xlsx or as CSV in UTF-8");
     }
 
     @Test
-    void a_workbook_named_csv_is_called_what_it_is() throws IOException {
-        ByteArrayOutputStream zip = new ByteArrayOutputStream();
-        try (ZipOutputStream out = new ZipOutputStream(zip)) {
-            out.putNextEntry(new ZipEntry("xl/workbook.xml"));
-            out.write("<workbook/>".getBytes(StandardCharsets.UTF_8));
+    void a_workbook_is_read_whatever_its_name() throws IOException {
+        String rows =
+                "<row r='1'><c r='A1' t='inlineStr'><is><t>piece</t></is></c><c r='B1' t='inlineStr'><is><t>mass_g</t></is></c></row>"
+                        + "<row r='2'><c r='A2'><v>1</v></c><c r='B2'><v>213.5</v></c></row>"
+                        + "<row r='3'><c r='A3'><v>2</v></c><c r='B3'><v>214</v></c></row>";
+        for (String name : List.of("pieces.xlsx", "pieces.csv")) {
+            Path file = Files.write(folder.resolve(name), Workbooks.of(rows));
+            Ran ran = Ran.here("control", file.toString(), "--column", "mass_g");
+            assertThat(ran.code()).as(ran.err()).isZero();
+            assertThat(ran.out()).contains("213.75");
         }
-        assertRefused(zip.toByteArray(), "a spreadsheet's workbook");
-        assertRefused(new byte[] {(byte) 0xd0, (byte) 0xcf, 0x11, (byte) 0xe0, 1, 2}, "a spreadsheet's older workbook");
+    }
+
+    @Test
+    void a_workbook_that_cannot_be_read_is_told_with_its_cell() throws IOException {
+        byte[] formula = Workbooks.of("<row r='1'><c r='A1'><f>1+1</f></c></row>");
+        Path file = Files.write(folder.resolve("pieces.xlsx"), formula);
+        Ran ran = Ran.here("control", file.toString(), "--column", "mass_g");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).startsWith("turnalike: pieces.xlsx: sheet 'Weighed', cell A1: ");
+        assertThat(Ran.here("plan", file.toString()).err()).contains("a spreadsheet's workbook", "a job as plain text");
+        Files.write(file, Workbooks.empty().part("content.xml", "").bytes());
+        assertThat(Ran.here("control", file.toString(), "--column", "mass_g").err())
+                .startsWith("turnalike: pieces.xlsx: is a zip file, no workbook; ");
+        assertRefused(
+                new byte[] {(byte) 0xd0, (byte) 0xcf, 0x11, (byte) 0xe0, 1, 2},
+                "a spreadsheet's older workbook (.xls)");
     }
 
     @Test

@@ -82,7 +82,7 @@ class BadOriginalsTest {
                     Originals.done(
                             served, served.upload("/copy", mm, "a.csv", new byte[] {'P', 'K', 3, 4, (byte) 0xE0, 0})),
                     "a workbook",
-                    "no plain text");
+                    "damaged workbook");
             assertThat(served.store().list()).hasSize(jobs);
             assertThat(served.get("/copy/none").statusCode()).isEqualTo(404);
             assertThat(served.get("/copy/none").body()).contains("not remembered any more");
