@@ -18,6 +18,7 @@ import org.eclipse.jetty.io.EofException;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.StoreException;
 import turnalike.units.Problem;
+import turnalike.web.api.ApiFeature;
 import turnalike.web.bench.BenchFeature;
 import turnalike.web.copy.CopyFeature;
 import turnalike.web.help.HelpFeature;
@@ -37,6 +38,7 @@ import turnalike.web.jobs.TourFeature;
 import turnalike.web.kit.Assets;
 import turnalike.web.kit.BodyLimits;
 import turnalike.web.kit.Feature;
+import turnalike.web.kit.ForPrograms;
 import turnalike.web.kit.Gate;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
@@ -125,6 +127,7 @@ public final class Site implements AutoCloseable {
                 new HelpFeature(pages),
                 new BenchFeature(store, pages, plans)));
         reach.sharing().ifPresent(sharing -> features.add(new LanFeature(sharing, pages, opened::addresses)));
+        features.add(new ApiFeature(store, reach.sharing()));
         Gate gate = new Gate(opened::hosts);
         Javalin server = Javalin.create(config -> {
             config.jetty.host = reach.sharing().isPresent() ? EVERYWHERE : LOOPBACK;
@@ -209,7 +212,10 @@ public final class Site implements AutoCloseable {
         Problem told =
                 switch (status) {
                     case 413 -> BodyLimits.tooLarge(ctx.path());
-                    case 404 -> new Problem("address", "there is nothing here", "go back to the list of jobs");
+                    case 404 ->
+                        ForPrograms.asks(ctx)
+                                ? ForPrograms.nowhere()
+                                : new Problem("address", "there is nothing here", "go back to the list of jobs");
                     default -> new Problem("request", "it cannot be read", "load the page again");
                 };
         pages.problems(ctx, status, List.of(told));

@@ -74,7 +74,7 @@ final class Levels {
             List.of(
                     Set.of("kit"),
                     Set.of("jobs", "job", "pieces", "match", "lan", "help", "copy"),
-                    Set.of("turning", "sheets", "bench", "wood"),
+                    Set.of("turning", "sheets", "bench", "wood", "api"),
                     Set.of("")));
 
     private Levels() {}

@@ -4,14 +4,16 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * The devices as the host sees them.
  *
  * @param code that pairs the next one
  * @param addresses to open on it
+ * @param token that was just made for a program; shown this once
  */
-public record DevicesView(List<Device> devices, String code, List<String> addresses) {
+public record DevicesView(List<Device> devices, String code, List<String> addresses, Optional<String> token) {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
 
     public DevicesView {

@@ -10,6 +10,7 @@ import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 import turnalike.units.Problem;
+import turnalike.web.kit.ForPrograms;
 
 /** Turns a request away whose sender may not send a body, before any of the body is waited for. */
 public final class PairedBodies extends Handler.Wrapper {
@@ -41,7 +42,11 @@ public final class PairedBodies extends Handler.Wrapper {
                 .filter(each -> each.getName().equals(Sharing.COOKIE))
                 .map(HttpCookie::getValue)
                 .findFirst();
+        Optional<String> token = ForPrograms.isAt(
+                        String.valueOf(request.getHttpURI().getPath()))
+                ? ForPrograms.token(Optional.ofNullable(request.getHeaders().get(HttpHeader.AUTHORIZATION)))
+                : Optional.empty();
         return sharing.admitsBody(
-                from.getAddress(), secret, request.getHttpURI().getPath(), request.getLength());
+                from.getAddress(), token.or(() -> secret), request.getHttpURI().getPath(), request.getLength());
     }
 }
