@@ -8,7 +8,7 @@ import java.util.Map;
 import turnalike.job.answer.PlainJson;
 import turnalike.web.api.Operation.Param;
 
-/** The operations as OpenAPI 3.1 describes them (the OpenAPI Initiative's specification, from memory; read back by a client in the tests). */
+/** The operations as a description that programs read (OpenAPI 3.1, from memory; the tests' client reads it back). */
 final class Description {
     private static final Map<String, ?> PROBLEM = Map.of("$ref", "#/components/schemas/Problem");
 
