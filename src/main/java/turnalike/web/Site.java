@@ -19,6 +19,7 @@ import turnalike.language.Language;
 import turnalike.reach.Outside;
 import turnalike.release.Renewal;
 import turnalike.units.Problem;
+import turnalike.web.api.ApiFeature;
 import turnalike.web.bench.BenchFeature;
 import turnalike.web.copy.CopyFeature;
 import turnalike.web.help.HelpFeature;
@@ -41,6 +42,7 @@ import turnalike.web.kit.Asker;
 import turnalike.web.kit.Assets;
 import turnalike.web.kit.BodyLimits;
 import turnalike.web.kit.Feature;
+import turnalike.web.kit.ForPrograms;
 import turnalike.web.kit.Gate;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
@@ -150,6 +152,7 @@ public final class Site implements AutoCloseable {
         reach.sharing().ifPresent(sharing -> features.add(new LanFeature(sharing, pages, origins::others)));
         Gate gate = new Gate(origins::all);
         String host = reach.outside().lan() ? EVERYWHERE : LOOPBACK;
+        features.add(new ApiFeature(store, reach.sharing()));
         Javalin server = Javalin.create(config -> {
             config.jetty.host = host;
             config.jetty.port = reach.port();
@@ -214,7 +217,10 @@ public final class Site implements AutoCloseable {
         Problem told =
                 switch (status) {
                     case 413 -> BodyLimits.tooLarge(ctx.path());
-                    case 404 -> new Problem("address", "there is nothing here", "go back to the list of jobs");
+                    case 404 ->
+                        ForPrograms.asks(ctx)
+                                ? ForPrograms.nowhere()
+                                : new Problem("address", "there is nothing here", "go back to the list of jobs");
                     default -> new Problem("request", "it cannot be read", "load the page again");
                 };
         pages.problems(ctx, status, List.of(told));

@@ -83,7 +83,7 @@ final class Levels {
             List.of(
                     Set.of("kit"),
                     Set.of("jobs", "job", "pieces", "match", "lan", "help", "copy", "news"),
-                    Set.of("turning", "sheets", "bench", "wood"),
+                    Set.of("turning", "sheets", "bench", "wood", "api"),
                     Set.of("")));
 
     private Levels() {}

@@ -76,6 +76,24 @@ public final class KeptSummary {
     }
 
     /**
+     * The pieces of a job as they stand.
+     *
+     * @param kept the job
+     * @return one JSON object; masses in g, lengths in mm
+     */
+    public static String pieces(KeptJob kept) {
+        ObjectNode tree = KeptJson.object()
+                .put("job", kept.id().text())
+                .put("version", kept.times().steps());
+        ArrayNode pieces = tree.putArray("pieces");
+        for (KeptPiece piece : kept.pieces()) {
+            ObjectNode each = pieces.addObject().put("piece", piece.label());
+            each.setAll(PieceDocument.tree(piece));
+        }
+        return KeptJson.page(tree);
+    }
+
+    /**
      * An edit just undone or brought back.
      *
      * @param id the job's

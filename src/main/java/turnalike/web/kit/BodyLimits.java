@@ -11,7 +11,7 @@ public final class BodyLimits {
     /** A photograph of 50 megapixels as cameras write them is below it, and so is a job given with many small ones. */
     public static final int FILE = 32 << 20;
 
-    private static final Pattern FILES = Pattern.compile("/copy|/jobs/(?:file|[^/]+/(?:copy|check))");
+    private static final Pattern FILES = Pattern.compile("/copy|/api/trace|/jobs/(?:file|[^/]+/(?:copy|check))");
 
     private BodyLimits() {}
 

@@ -28,6 +28,8 @@ public final class Gate {
     private static final String COOKIE = "turnalike-token";
     private static final Set<String> HARMLESS = Set.of("GET", "HEAD");
     private static final Set<String> KNOWN = Set.of("GET", "HEAD", "POST");
+    private static final Set<String> KNOWN_TO_PROGRAMS = Set.of("GET", "HEAD", "POST", "PUT", "PATCH", "DELETE");
+    private static final Set<String> OUR_OWN = Set.of("same-origin", "none");
     private static final int A_YEAR_S = 365 * 24 * 3600;
     private static final SecureRandom DICE = new SecureRandom();
 
@@ -62,17 +64,36 @@ public final class Gate {
         }
         ctx.attribute(ENCRYPTED, asked.get().startsWith(HTTPS));
         String method = ctx.method().name();
-        if (!KNOWN.contains(method)) {
+        boolean program = ForPrograms.asks(ctx);
+        if (!(program ? KNOWN_TO_PROGRAMS : KNOWN).contains(method)) {
             throw Refusal.of(405, "address", "nothing here is done that way", "use the page");
         }
-        if (!HARMLESS.contains(method)) {
+        if (program) {
+            noOtherPage(ctx, asked.get());
+        } else if (!HARMLESS.contains(method)) {
             origin(ctx, asked.get());
+        }
+    }
+
+    /**
+     * A program is no browser and sends no {@code Origin}; a browser says for whom it asks, and does so of its own. So another page's request
+     * is told apart without a token, and one of ours may ask too. (The Fetch standard's headers, from memory.)
+     */
+    private static void noOtherPage(Context ctx, String asked) {
+        boolean origin = Optional.ofNullable(ctx.header("Origin"))
+                .filter(each -> !each.equals(asked))
+                .isPresent();
+        boolean site = Optional.ofNullable(ctx.header("Sec-Fetch-Site"))
+                .filter(each -> !OUR_OWN.contains(each))
+                .isPresent();
+        if (origin || site) {
+            throw Refusal.of(403, "address", "another page asked for that", "ask from a program, or from our own page");
         }
     }
 
     /** Lets a request that changes something in, when its form can be read and carries the token, or throws the {@link Refusal}. */
     public void token(Context ctx) {
-        if (HARMLESS.contains(ctx.method().name())) {
+        if (HARMLESS.contains(ctx.method().name()) || ForPrograms.asks(ctx)) {
             return;
         }
         RequestInput.read(ctx);

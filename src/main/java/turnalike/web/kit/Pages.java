@@ -73,6 +73,10 @@ public final class Pages {
 
     /** What went wrong, as a page, or as a few lines when a script asked. */
     public void problems(Context ctx, int status, List<Problem> problems) {
+        if (ForPrograms.asks(ctx)) {
+            ForPrograms.problems(ctx, status, problems);
+            return;
+        }
         show(ctx, status, isPart(ctx) ? "problems.jte" : "refused.jte", "Not done", problems);
     }
 

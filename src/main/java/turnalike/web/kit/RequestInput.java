@@ -19,7 +19,7 @@ public final class RequestInput {
     private RequestInput() {}
 
     /** Reads the form that was sent, so that it can be asked for its fields; one that is none is a {@link Refusal}. */
-    static void read(Context ctx) {
+    public static void read(Context ctx) {
         try {
             ctx.formParamMap();
         } catch (
@@ -35,7 +35,8 @@ public final class RequestInput {
                 return new Refusal(TOO_LARGE, List.of(BodyLimits.tooLarge(ctx.path())));
             }
         }
-        return Refusal.of(400, "request", "its form cannot be read", "load the page again");
+        String mend = ForPrograms.asks(ctx) ? "send it as the description shows" : "load the page again";
+        return Refusal.of(400, "request", "its form cannot be read", mend);
     }
 
     /** A field of the form that was sent, to the letter. */

@@ -4,6 +4,7 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * The devices as the host sees them.
@@ -11,8 +12,10 @@ import java.util.Locale;
  * @param code that pairs the next one
  * @param addresses to open on it
  * @param next what it may do once it is paired
+ * @param token that was just made for a program; shown this once
  */
-public record DevicesView(List<Device> devices, String code, List<String> addresses, DeviceRole next) {
+public record DevicesView(
+        List<Device> devices, String code, List<String> addresses, DeviceRole next, Optional<String> token) {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
 
     public DevicesView {

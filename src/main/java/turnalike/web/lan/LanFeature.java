@@ -6,6 +6,7 @@ import io.javalin.http.Cookie;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.SameSite;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.Gate;
@@ -33,6 +34,7 @@ public final class LanFeature implements Feature {
         routes.get("/pair", ctx -> showPairing(ctx, 200, ""));
         routes.post("/pair", this::pair);
         routes.get("/devices", this::devices);
+        routes.post("/devices/token", this::token);
         routes.post("/devices/{device}/revoke", this::revoke);
         routes.post("/devices/{device}/role", this::allow);
         routes.post("/devices/next", this::next);
@@ -84,12 +86,24 @@ public final class LanFeature implements Feature {
 
     private void devices(Context ctx) {
         hostOnly(ctx);
+        showDevices(ctx, Optional.empty());
+    }
+
+    /** A token for a program, shown this once: the file of devices holds only its digest. */
+    private void token(Context ctx) {
+        hostOnly(ctx);
+        String name = Sharing.named(RequestInput.field(ctx, "name").orElse(""));
+        showDevices(ctx, Optional.of(sharing.devices().pair(name, sharing.next())));
+    }
+
+    private void showDevices(Context ctx, Optional<String> token) {
         pages.show(
                 ctx,
                 200,
                 "lan/devices.jte",
                 "Devices",
-                new DevicesView(sharing.devices().list(), sharing.code().now(), addresses.get(), sharing.next()));
+                new DevicesView(
+                        sharing.devices().list(), sharing.code().now(), addresses.get(), sharing.next(), token));
     }
 
     private static DeviceRole role(Context ctx) {

@@ -10,6 +10,7 @@ import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
 import turnalike.units.Problem;
+import turnalike.web.kit.ForPrograms;
 
 /** Turns a request away whose sender may not send a body, before any of the body is waited for. */
 public final class PairedBodies extends Handler.Wrapper {
@@ -45,6 +46,11 @@ public final class PairedBodies extends Handler.Wrapper {
                 from.getAddress(),
                 name -> request.getHeaders().getValuesList(name).stream().reduce((first, second) -> second),
                 request.getConnectionMetaData().getProtocol());
-        return sharing.admitsBody(caller, secret, request.getHttpURI().getPath(), request.getLength());
+        Optional<String> token = ForPrograms.isAt(
+                        String.valueOf(request.getHttpURI().getPath()))
+                ? ForPrograms.token(Optional.ofNullable(request.getHeaders().get(HttpHeader.AUTHORIZATION)))
+                : Optional.empty();
+        return sharing.admitsBody(
+                caller, token.or(() -> secret), request.getHttpURI().getPath(), request.getLength());
     }
 }

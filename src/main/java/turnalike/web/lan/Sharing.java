@@ -13,6 +13,7 @@ import java.util.function.Consumer;
 import java.util.function.Predicate;
 import turnalike.units.Problem;
 import turnalike.web.kit.Asker;
+import turnalike.web.kit.ForPrograms;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
 
@@ -25,7 +26,7 @@ public final class Sharing {
     public static final String COOKIE = "turnalike-device";
 
     /** What a device that is not paired yet may see: the pairing itself. */
-    private static final Set<String> OPEN = Set.of("/pair");
+    private static final Set<String> OPEN = Set.of("/pair", ForPrograms.PATH + "/pair");
 
     private static final String ASSETS = "/assets/";
 
@@ -87,12 +88,23 @@ public final class Sharing {
 
     /** Lets the request on, sends a browser that is not paired yet to the pairing, or throws the {@link Refusal}. */
     public void check(Context ctx) {
+        if (ForPrograms.asks(ctx) && token(ctx).isPresent() && device(ctx).isEmpty()) {
+            throw Refusal.of(
+                    401, "token", "is not known here, or was taken back", "make another on the page of devices");
+        }
         boolean open = OPEN.contains(ctx.path()) || ctx.path().startsWith(ASSETS);
         Optional<Device> device = isHost(ctx) ? Optional.empty() : device(ctx);
         Asker.is(device.map(Device::name));
         device.ifPresent(each -> require(each, ctx));
         if (isHost(ctx) || open || device.isPresent()) {
             return;
+        }
+        if (ForPrograms.asks(ctx)) {
+            throw Refusal.of(
+                    401,
+                    "token",
+                    "is missing",
+                    "send Authorization: Bearer and the token that pairing or the host gave");
         }
         if (ctx.method().equals(HandlerType.GET) && !Pages.isPart(ctx)) {
             ctx.redirect("/pair", HttpStatus.SEE_OTHER);
@@ -114,7 +126,43 @@ public final class Sharing {
 
     /** The paired device that asks. */
     Optional<Device> device(Context ctx) {
-        return Optional.ofNullable(ctx.cookie(COOKIE)).flatMap(devices::find);
+        return token(ctx).or(() -> Optional.ofNullable(ctx.cookie(COOKIE))).flatMap(devices::find);
+    }
+
+    /** The token that a program sends. */
+    private static Optional<String> token(Context ctx) {
+        return ForPrograms.asks(ctx)
+                ? ForPrograms.token(Optional.ofNullable(ctx.header("Authorization")))
+                : Optional.empty();
+    }
+
+    /**
+     * Pairs a program and returns its token, or throws the {@link Refusal}.
+     *
+     * @param name what its owner calls it
+     * @param typed the code that the host shows
+     */
+    public String pairProgram(Context ctx, String name, String typed) {
+        String plain = named(name);
+        return switch (code.with(caller(ctx), typed)) {
+            case PAIRED -> devices.pair(plain, next);
+            case WRONG ->
+                throw Refusal.of(
+                        422, "code", "is not the one the host shows now", "after five wrong tries wait ten minutes");
+            case TOO_SOON -> throw Refusal.of(429, "code", "was tried a moment ago", "wait a second between tries");
+            case TOO_MANY -> throw Refusal.of(429, "code", "was wrong five times", "wait ten minutes before the next");
+        };
+    }
+
+    /** A device's name without blanks around it; one that is none is refused. */
+    static String named(String typed) {
+        String name = typed.strip();
+        if (name.isEmpty()
+                || name.length() > Device.LONGEST_NAME
+                || name.chars().anyMatch(Character::isISOControl)) {
+            throw Refusal.of(422, "name", "is no device's name", "give one of 1 to 40 letters");
+        }
+        return name;
     }
 
     /** Whether the machine that serves is the one that asks. */

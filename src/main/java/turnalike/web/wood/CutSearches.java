@@ -17,6 +17,7 @@ import turnalike.job.kept.Edit;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.JobText;
+import turnalike.job.kept.KeptBlanks;
 import turnalike.job.kept.KeptJob;
 import turnalike.stock.boards.CuttingOrder;
 
@@ -47,7 +48,7 @@ final class CutSearches {
             return had;
         }
         CuttingOrder order =
-                CutState.order(kept, CutState.jobs(store, kept, had.get().with()));
+                CutState.order(kept, KeptBlanks.named(store, kept, had.get().with()));
         had.filter(search -> !search.isOf(order)).ifPresent(CutSearch::stop);
         return had.filter(search -> search.isOf(order));
     }
@@ -62,7 +63,7 @@ final class CutSearches {
     synchronized CutSearch begin(KeptJob kept, List<String> with, int seconds) {
         Optional.ofNullable(last.remove(kept.id())).ifPresent(CutSearch::stop);
         Effort most = seconds == 0 ? Effort.ofAsks(STEPS) : Seconds.of(seconds);
-        List<JobBlanks.Named> jobs = CutState.jobs(store, kept, with);
+        List<JobBlanks.Named> jobs = KeptBlanks.named(store, kept, with);
         CutSearch search = new CutSearch(with, jobs, kept.text().job().shop().boards(), most);
         last.put(kept.id(), search);
         if (last.size() > KEPT) {
@@ -76,7 +77,7 @@ final class CutSearches {
     private void keep(JobId id, CutSearch search, FoundCut found) {
         try {
             store.edit(id, now -> {
-                boolean isNow = search.isOf(CutState.order(now, CutState.jobs(store, now, search.with())));
+                boolean isNow = search.isOf(CutState.order(now, KeptBlanks.named(store, now, search.with())));
                 if (!isNow
                         || now.text().job().shop().cut().filter(found::equals).isPresent()) {
                     throw new NothingToKeep();

@@ -5,13 +5,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import turnalike.effort.Ending;
 import turnalike.job.FoundCut;
-import turnalike.job.Job;
 import turnalike.job.boards.JobBlanks;
-import turnalike.job.kept.JobCard;
-import turnalike.job.kept.JobId;
+import turnalike.job.kept.KeptBlanks;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptJobs;
 import turnalike.stock.boards.CuttingOrder;
@@ -52,7 +49,7 @@ public record CutState(
     static CutState of(KeptJobs store, KeptJob kept) {
         Optional<FoundCut> found = kept.text().job().shop().cut();
         List<String> with = found.map(FoundCut::with).orElse(List.of());
-        List<JobBlanks.Named> jobs = jobs(store, kept, with);
+        List<JobBlanks.Named> jobs = KeptBlanks.named(store, kept, with);
         Optional<CuttingPlan> plan = found.flatMap(each -> each.cutting().on(order(kept, jobs)));
         return new CutState(
                 jobs,
@@ -60,26 +57,6 @@ public record CutState(
                 found.map(FoundCut::ended),
                 found.isPresent() && plan.isEmpty(),
                 choices(store, kept, new LinkedHashSet<>(with)));
-    }
-
-    /** The job and those of these ids that are kept here and not in the bin. */
-    static List<JobBlanks.Named> jobs(KeptJobs store, KeptJob kept, List<String> with) {
-        List<String> files = new ArrayList<>(List.of(kept.id().text()));
-        List<Job> jobs = new ArrayList<>(List.of(kept.text().job()));
-        Set<JobId> listed = with.isEmpty()
-                ? Set.of()
-                : store.list().stream().map(JobCard::id).collect(Collectors.toSet());
-        for (String id : new LinkedHashSet<>(with)) {
-            Optional<KeptJob> other = JobId.parse(id)
-                    .fold(Optional::of, (what, mend) -> Optional.<JobId>empty())
-                    .filter(each -> !each.equals(kept.id()) && listed.contains(each))
-                    .flatMap(store::find);
-            other.ifPresent(each -> {
-                files.add(each.id().text());
-                jobs.add(each.text().job());
-            });
-        }
-        return JobBlanks.named(files, jobs);
     }
 
     /** What is cut out of the job's own boards. */

@@ -289,4 +289,59 @@ class SharingTest {
         assertThat(Device.of(device.line())).isEqualTo(device);
         assertThat(Device.of(device.allowed(DeviceRole.LOG).line()).role()).isEqualTo(DeviceRole.LOG);
     }
+
+    private Answer program(byte[] from, String verb, String path, String token, String json) throws IOException {
+        String bearer = token.isEmpty() ? "" : "Authorization: Bearer " + token + "\n";
+        return ask(
+                from,
+                "%s /api%s HTTP/1.1\nHost: %s\n%sContent-Type: application/json\nContent-Length: %d\nConnection: close\n\n"
+                        .formatted(verb, path, own(), bearer, json.length()),
+                json);
+    }
+
+    @Test
+    void a_program_on_another_device_asks_with_a_token_until_it_is_shown_out() throws IOException {
+        assertThat(program(HOST, "GET", "/jobs", "", "").status()).isEqualTo(200);
+        Answer refused = program(DEVICE, "GET", "/jobs", "", "");
+        assertThat(refused.status()).isEqualTo(401);
+        assertThat(refused.body()).contains("\"error\"", "Authorization: Bearer");
+        assertThat(program(DEVICE, "POST", "/jobs", "", "{\"format\": 1}").status())
+                .isEqualTo(401);
+        assertThat(program(DEVICE, "GET", "/jobs", "made-up", "").status()).isEqualTo(401);
+        assertThat(program(HOST, "GET", "/jobs", "made-up", "").status()).isEqualTo(401);
+        assertThat(program(DEVICE, "GET", "/openapi.json", "", "").status()).isEqualTo(401);
+
+        assertThat(program(DEVICE, "POST", "/pair", "", "{\"code\": \"%s\", \"name\": \"\"}".formatted(codes.get(0)))
+                        .status())
+                .isEqualTo(422);
+        Answer paired = program(
+                DEVICE, "POST", "/pair", "", "{\"code\": \"%s\", \"name\": \"a script\"}".formatted(codes.get(0)));
+        assertThat(paired.status()).isEqualTo(201);
+        Matcher token = Pattern.compile("\"token\" : \"([^\"]+)\"").matcher(paired.body());
+        assertThat(token.find()).isTrue();
+        String secret = token.group(1);
+        assertThat(program(DEVICE, "GET", "/jobs", secret, "").body()).contains("Harrowmead");
+        assertThat(program(DEVICE, "POST", "/jobs", secret, "{\"format\": 1}").status())
+                .as("the body is read, and is no job")
+                .isEqualTo(422);
+        assertThat(get(DEVICE, "/", "").status()).as("the page takes no token").isEqualTo(303);
+
+        Matcher device = Pattern.compile("/devices/([0-9a-f]+)/revoke")
+                .matcher(get(HOST, "/devices", "").body());
+        assertThat(device.find()).isTrue();
+        post(HOST, "/devices/" + device.group(1) + "/revoke", "", "");
+        assertThat(program(DEVICE, "GET", "/jobs", secret, "").status()).isEqualTo(401);
+    }
+
+    @Test
+    void the_host_makes_a_token_for_a_program_and_shows_it_once() throws IOException {
+        Answer made = post(HOST, "/devices/token", "name=sums", "");
+        Matcher token =
+                Pattern.compile("class=\"code token\">([A-Za-z0-9_-]{43})<").matcher(made.body());
+        assertThat(token.find()).isTrue();
+        assertThat(program(DEVICE, "GET", "/jobs", token.group(1), "").status()).isEqualTo(200);
+        assertThat(get(HOST, "/devices", "").body()).contains("sums").doesNotContain(token.group(1));
+        assertThat(post(HOST, "/devices/token", "name=", "").status()).isEqualTo(422);
+        assertThat(post(DEVICE, "/devices/token", "name=mine", "").status()).isEqualTo(401);
+    }
 }
