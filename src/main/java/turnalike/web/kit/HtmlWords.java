@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
  */
 public final class HtmlWords {
     private static final Pattern TAG =
-            Pattern.compile("<(/?)([a-zA-Z][a-zA-Z0-9]*)((?:[^<>\"']|\"[^\"]*\"|'[^']*')*)>|<!--.*?-->|<![^>]*>");
+            Pattern.compile("<(/?)([a-zA-Z][a-zA-Z0-9]*)((?:[^<>\"']++|\"[^\"]*+\"|'[^']*+')*+)>|<!--.*?-->|<![^>]*>");
     private static final Pattern SAID =
             Pattern.compile("( (?:title|placeholder|aria-label|aria-valuetext|alt|data-say)=)\"([^\"]*)\"");
 

@@ -12,7 +12,7 @@ import turnalike.language.Language;
  * them does.
  */
 public final class ScriptWords {
-    private static final Pattern LITERAL = Pattern.compile("\"([^\"\\\\\n]*)\"|`((?:[^`\\\\$]|\\$\\{[^}`]*\\})*)`");
+    private static final Pattern LITERAL = Pattern.compile("\"([^\"\\\\\n]*)\"|`((?:[^`\\\\$]++|\\$\\{[^}`]*\\})*)`");
     private static final Pattern VALUE = Pattern.compile("\\$\\{[^}]*\\}");
     private static final Pattern SENTENCE = Pattern.compile("\\p{Lu}[^#\\[\\]=<>]* [^#\\[\\]=<>]*");
 
