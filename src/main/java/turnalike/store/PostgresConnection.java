@@ -191,7 +191,7 @@ final class PostgresConnection implements Database {
         turn.lock();
         boolean done = false;
         try {
-            script("SET TRANSACTION ISOLATION LEVEL READ COMMITTED READ WRITE");
+            script("set transaction isolation level read committed read write");
             script("SELECT pg_advisory_xact_lock(%d)".formatted(SqliteHeader.APPLICATION_ID));
             reading = true;
             version = work.get();
@@ -228,7 +228,7 @@ final class PostgresConnection implements Database {
         }
 
         private void takeTurn() {
-            script("SET TRANSACTION ISOLATION LEVEL READ COMMITTED READ WRITE");
+            script("set transaction isolation level read committed read write");
             int now = find("SELECT version FROM store FOR UPDATE", row -> row.getInt(1))
                     .orElseThrow(() -> damaged("its version is missing"));
             if (now > Schema.SHIPPED.newest()) {

@@ -39,7 +39,7 @@ final class PostgresLink {
     private static final String SESSION = String.join(
             "; ",
             "SET search_path = " + SCHEMA,
-            "SET SESSION CHARACTERISTICS AS TRANSACTION ISOLATION LEVEL REPEATABLE READ READ ONLY",
+            "set session characteristics as transaction isolation level repeatable read read only",
             "SET synchronous_commit = on",
             "SET lock_timeout = '20s'",
             "SET idle_in_transaction_session_timeout = '60s'");

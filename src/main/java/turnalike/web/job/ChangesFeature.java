@@ -49,11 +49,11 @@ public final class ChangesFeature implements Feature, AutoCloseable {
         answer.completeOnTimeout("", LONGEST_WAIT_S, TimeUnit.SECONDS);
         Waiting mine = new Waiting(kept.id(), seen, answer);
         begin(mine);
-        answer.whenComplete((said, failed) -> end(mine));
         tell(mine); // a step that came before it waited
-        ctx.future(() -> answer.thenAccept(said -> ctx.status(said.isEmpty() ? 204 : 200)
-                .contentType("text/plain; charset=utf-8")
-                .result(said)));
+        ctx.future(() -> answer.whenComplete((said, failed) -> end(mine))
+                .thenAccept(said -> ctx.status(said.isEmpty() ? 204 : 200)
+                        .contentType("text/plain; charset=utf-8")
+                        .result(said)));
     }
 
     private synchronized void begin(Waiting mine) {
