@@ -17,7 +17,7 @@ final class PatchBody {
     /** Shares of red and blue in the light of a cross section stray less than this in one piece of wood. */
     private static final double HUE = 0.05;
 
-    /** A lathe's centre is at most so wide, of the piece's end: common practice, no source. */
+    /** A lathe's centre is taken to be no wider than this share of the piece's end; wider, it is the piece. */
     private static final double MOST_CENTRE = 0.75;
 
     private final CoarsePicture picture;

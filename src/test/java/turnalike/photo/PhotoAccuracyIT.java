@@ -280,7 +280,7 @@ class PhotoAccuracyIT {
 
             | picture | rms, px | median, px | 95 % below, px | within | said hidden | shoulders | length |
             | --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: |
-""";
+            """;
 
     private static final String HELD_OUT = """
 

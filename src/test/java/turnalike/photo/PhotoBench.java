@@ -23,6 +23,9 @@ final class PhotoBench {
 
     private static final int HEIGHT = 3000;
 
+    /** Drawn as seen from far off: a long lens. */
+    private static final int FAR_MM = 600;
+
     private static final String BARE = """
             import sys, time, cv2
             cv2.setNumThreads(1)
@@ -39,7 +42,7 @@ final class PhotoBench {
     public static void main(String[] arguments) throws IOException, InterruptedException {
         int rounds = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 5;
         Path folder = Files.createTempDirectory("turnalike-photo-bench");
-        byte[] jpeg = PhotoRender.withFocal(PhotoRender.jpeg(drawn(), 0.92f), 28, 1);
+        byte[] jpeg = PhotoRender.withFocal(PhotoRender.jpeg(drawn(), 0.92f), FAR_MM, 1);
         Path picture = Files.write(folder.resolve("drawn.jpg"), jpeg);
         double ours = middle(ours(jpeg, rounds));
         double[] theirs = bare(picture, rounds);
