@@ -2,6 +2,7 @@ package turnalike.solid;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import turnalike.outline.Section;
 import turnalike.solid.MeshRings.Ring;
@@ -45,7 +46,7 @@ final class MeshMaker {
 
     /** Beside the even rays those on which a round crosses the square that it meets at a shoulder: flats of the shoulder end there. */
     private static double[] angles(List<Ring> rings) {
-        TreeSet<Double> out = new TreeSet<>();
+        NavigableSet<Double> out = new TreeSet<>();
         for (int i = 0; i < RAYS; i++) {
             out.add(2 * Math.PI * i / RAYS);
         }
@@ -54,8 +55,9 @@ final class MeshMaker {
             Ring before = rings.get(i - 1);
             Ring after = rings.get(i);
             if (before.section() != after.section()) {
-                Ring square = before.section() == Section.SQUARE ? before : after;
-                Ring round = square == before ? after : before;
+                boolean squareFirst = before.section() == Section.SQUARE;
+                Ring square = squareFirst ? before : after;
+                Ring round = squareFirst ? after : before;
                 double ratio = square.radiusMm() / (round.radiusMm() * evenOutwards);
                 if (ratio < 1 && ratio > Math.sqrt(0.5)) {
                     addCrossings(out, Math.acos(ratio));
@@ -65,7 +67,7 @@ final class MeshMaker {
         return out.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
-    private static void addCrossings(TreeSet<Double> angles, double angle) {
+    private static void addCrossings(NavigableSet<Double> angles, double angle) {
         for (int quarter = 0; quarter < 4; quarter++) {
             for (int side = -1; side <= 1; side += 2) {
                 double turned = quarter * Math.PI / 2 + side * angle;
