@@ -46,7 +46,7 @@ final class MeshMaker {
 
     /** Beside the even rays those on which a round crosses the square that it meets at a shoulder: flats of the shoulder end there. */
     private static double[] angles(List<Ring> rings) {
-        TreeSet<Double> out = new TreeSet<>();
+        NavigableSet<Double> out = new TreeSet<>();
         for (int i = 0; i < RAYS; i++) {
             out.add(2 * Math.PI * i / RAYS);
         }
@@ -55,8 +55,9 @@ final class MeshMaker {
             Ring before = rings.get(i - 1);
             Ring after = rings.get(i);
             if (before.section() != after.section()) {
-                Ring square = before.section() == Section.SQUARE ? before : after;
-                Ring round = before.section() == Section.SQUARE ? after : before;
+                boolean squareFirst = before.section() == Section.SQUARE;
+                Ring square = squareFirst ? before : after;
+                Ring round = squareFirst ? after : before;
                 double ratio = square.radiusMm() / (round.radiusMm() * evenOutwards);
                 if (ratio < 1 && ratio > Math.sqrt(0.5)) {
                     addCrossings(out, Math.acos(ratio));

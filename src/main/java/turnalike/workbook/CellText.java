@@ -11,7 +11,7 @@ import org.dhatim.fastexcel.reader.CellType;
 /**
  * A cell as text.
  *
- * @param from1904 days count from 1904 and not from 1900, as the workbook says
+ * @param from1904 whether days count from the later of the two first days that a workbook may have
  */
 record CellText(boolean from1904) {
     private static final String ERRORS = "#(NULL!|DIV/0!|VALUE!|REF!|NAME\\?|NUM!|N/A|GETTING_DATA|SPILL!|CALC!)";
@@ -80,7 +80,7 @@ record CellText(boolean from1904) {
                 shortest.signum() == 0 ? "0" : shortest.stripTrailingZeros().toPlainString());
     }
 
-    /** Day 60 of 1900 was never a day; what lies before it is told one off, as nobody measures spindles then. */
+    /** Spreadsheets count a day that never was, the sixtieth; what lies before it is told one off, as nobody measured spindles for us then. */
     private String date(double days) {
         LocalDate origin = from1904 ? LocalDate.of(1904, 1, 1) : LocalDate.of(1899, 12, 30);
         LocalDateTime moment = origin.atStartOfDay().plusSeconds(Math.round(days * 86_400));

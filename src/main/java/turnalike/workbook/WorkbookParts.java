@@ -1,5 +1,6 @@
 package turnalike.workbook;
 
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -16,11 +17,8 @@ import org.apache.commons.compress.archivers.zip.ZipFile;
 /**
  * The parts of a workbook that a table needs, unpacked within limits and packed again without compression: the library sees these and no
  * others, so that nothing can grow or hide in it.
- *
- * @param zip the parts, empty where something is wrong
- * @param what is wrong, as a message says it
  */
-record WorkbookParts(byte[] zip, Optional<String> what) {
+final class WorkbookParts {
     private static final int MOST_BYTES = 48 << 20;
     private static final int MOST_PARTS = 1000;
 
@@ -28,6 +26,24 @@ record WorkbookParts(byte[] zip, Optional<String> what) {
     private static final Pattern FAR_COLUMN = Pattern.compile("\\br=['\"][A-Za-z]{4,}[0-9]");
 
     private static final Pattern DEFINITIONS = Pattern.compile("<!(DOCTYPE|ENTITY)", Pattern.CASE_INSENSITIVE);
+
+    private final byte[] zip;
+    private final Optional<String> what;
+
+    private WorkbookParts(byte[] zip, Optional<String> what) {
+        this.zip = zip;
+        this.what = what;
+    }
+
+    /** The parts, without compression; read once. Nothing where something is wrong. */
+    InputStream zip() {
+        return new ByteArrayInputStream(zip);
+    }
+
+    /** What is wrong, as a message says it. */
+    Optional<String> what() {
+        return what;
+    }
 
     static WorkbookParts of(byte[] file) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();

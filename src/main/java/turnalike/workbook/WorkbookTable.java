@@ -1,6 +1,5 @@
 package turnalike.workbook;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -68,8 +67,7 @@ public final class WorkbookTable {
         if (parts.what().isPresent()) {
             return wrong(name, parts.what().get());
         }
-        try (ReadableWorkbook workbook =
-                new ReadableWorkbook(new ByteArrayInputStream(parts.zip()), new ReadingOptions(true, true))) {
+        try (ReadableWorkbook workbook = new ReadableWorkbook(parts.zip(), new ReadingOptions(true, true))) {
             Optional<Sheet> first = workbook.getSheets().findFirst();
             if (first.isEmpty()) {
                 return wrong(name, "is a workbook without a sheet");
