@@ -176,6 +176,7 @@
     // A place of the picture may be the first of two that are pressed; a touch would else stay with what it began on.
     if (event.target.hasPointerCapture && event.target.hasPointerCapture(event.pointerId)) event.target.releasePointerCapture(event.pointerId);
   });
+  document.addEventListener("touchmove", (event) => dragging && event.cancelable && event.preventDefault(), { passive: false });
   document.addEventListener("pointermove", (event) => {
     if (!dragging) return;
     if (!dragged && Math.hypot(event.clientX - dragging.x, event.clientY - dragging.y) < 8) return;

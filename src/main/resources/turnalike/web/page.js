@@ -465,14 +465,38 @@
 
   // ---- the chosen member dragged to another place in the run; what lies beside the piece drags the drawing
   let carried = null;
+  // A finger that rests on a member picks it up; one that moves at once scrolls, as everywhere.
+  let resting = null;
+  const rest = (event, lathe, member) => {
+    if (!member) return;
+    const number = Number(member.dataset.member);
+    const timer = setTimeout(() => {
+      resting = null;
+      carried = { lathe, from: event.clientX, at: lathe.scrollLeft, number, to: 0, byTouch: true };
+      finger(event, document.getElementById(`m-${number}`).textContent);
+    }, 350);
+    resting = { x: event.clientX, y: event.clientY, timer };
+  };
+  const unrest = () => {
+    if (resting) clearTimeout(resting.timer);
+    resting = null;
+  };
+  document.addEventListener("touchmove", (event) => (drag || (carried && carried.byTouch)) && event.cancelable && event.preventDefault(), { passive: false });
+  document.addEventListener("contextmenu", (event) => carried && carried.byTouch && event.preventDefault());
   document.addEventListener("pointerdown", (event) => {
     const lathe = event.target.closest("#drawing .lathe");
-    if (!lathe || drag || placing || event.button !== 0 || event.pointerType === "touch") return;
+    unrest();
+    if (!lathe || drag || placing || event.button !== 0 || !event.isPrimary) return;
     const member = event.target.closest(".member");
+    if (event.pointerType === "touch") {
+      rest(event, lathe, member);
+      return;
+    }
     if (member && !member.classList.contains("selected")) return;
     carried = { lathe, from: event.clientX, at: lathe.scrollLeft, number: member ? Number(member.dataset.member) : 0, to: 0 };
   });
   document.addEventListener("pointermove", (event) => {
+    if (resting && Math.hypot(event.clientX - resting.x, event.clientY - resting.y) > 10) unrest();
     if (!carried) return;
     const gone = event.clientX - carried.from;
     if (!carried.number) {
@@ -481,7 +505,9 @@
     }
     const to = touched(event).number;
     carried.to = Math.abs(gone) > 24 && to !== carried.number ? to : 0;
-    finger(event, carried.to ? `${carried.to < carried.number ? "before" : "after"} ${document.getElementById(`m-${carried.to}`).textContent}` : "");
+    const over = carried.to || (carried.byTouch ? carried.number : 0);
+    const side = !carried.to ? "" : carried.to < carried.number ? "before " : "after ";
+    finger(event, over ? side + document.getElementById(`m-${over}`).textContent : "");
   });
   const setDown = (keep) => {
     const { number, to } = carried;
@@ -491,8 +517,14 @@
     const values = { to, version: work().dataset.version };
     htmx.ajax("POST", `${work().dataset.address}/member/${number}/move`, { target: "#work", swap: "outerHTML", values });
   };
-  document.addEventListener("pointerup", () => carried && setDown(true));
-  document.addEventListener("pointercancel", () => carried && setDown(false));
+  document.addEventListener("pointerup", () => {
+    unrest();
+    if (carried) setDown(true);
+  });
+  document.addEventListener("pointercancel", () => {
+    unrest();
+    if (carried) setDown(false);
+  });
   document.addEventListener("keydown", (event) => carried && event.key === "Escape" && setDown(false));
 
   const fit = () => {
@@ -628,6 +660,8 @@
     const handle = nearest(event);
     if (!handle) return;
     event.preventDefault();
+    unrest();
+    carried = null;
     const told = handle.dataset;
     drag = {
       event,

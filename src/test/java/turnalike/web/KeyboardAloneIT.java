@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
 import java.nio.file.Path;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -80,7 +81,7 @@ class KeyboardAloneIT {
         assertThat(page.locator("h1")).hasText("Four rungs");
         assertThat(page.locator("#f-title")).isFocused();
         write("#f-count", "4");
-        assertThat(page.locator("#undo")).hasAttribute("title", "change count");
+        assertThat(page.locator("#undo")).hasAttribute("title", Pattern.compile("good pieces wanted .*"));
         follow("#panel-frame > summary");
         to("#f-frame-kind");
         page.keyboard().type("row");
@@ -96,7 +97,7 @@ class KeyboardAloneIT {
         to("#grip-diameter");
         String before = page.locator("#grip-diameter").getAttribute("aria-valuetext");
         page.keyboard().press("ArrowDown");
-        assertThat(page.locator("#undo")).hasAttribute("title", "change diameter of member 1 (tenon)");
+        assertThat(page.locator("#undo")).hasAttribute("title", Pattern.compile("tenon 1.*: .*"));
         assertThat(page.locator("#grip-diameter")).not().hasAttribute("aria-valuetext", before);
         to(".run a[aria-current]");
         page.keyboard().press("ArrowRight");

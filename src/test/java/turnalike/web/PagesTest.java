@@ -230,9 +230,9 @@ class PagesTest {
     @Test
     void edits_can_be_undone_and_redone() throws Exception {
         served.post(demo + "/member/3", "crown=1+3%2F8");
-        assertThat(kept().undo()).contains("change crown of member 3 (hub bead)");
+        assertThat(kept().undo()).contains("hub bead 3 thinner at the crown: 1 1/2 → 1 3/8 in");
         served.post(demo + "/undo", "");
-        assertThat(kept().redo()).contains("change crown of member 3 (hub bead)");
+        assertThat(kept().redo()).contains("hub bead 3 thinner at the crown: 1 1/2 → 1 3/8 in");
         served.post(demo + "/redo", "");
         assertThat(kept().text().job().pattern().members().get(2).diameters())
                 .anySatisfy(each -> assertThat(each.size()).isEqualTo(Length.ofInches(1.375)));

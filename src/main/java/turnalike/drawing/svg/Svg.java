@@ -24,7 +24,8 @@ public record Svg(Length width, Length height, String title, List<Shape> shapes)
 
     /** As a file of its own, with its styles; the same picture gives the same text, byte for byte. */
     public String file() {
-        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + open("\n") + "<style>" + css() + "</style>\n" + body("\n");
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + open("\n") + "<style>" + css() + "</style>\n"
+                + body("\n");
     }
 
     /** As part of a page that has {@link #css()} among its styles; as wide as the page lets it be. */

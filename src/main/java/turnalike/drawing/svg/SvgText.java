@@ -26,9 +26,10 @@ public final class SvgText implements Shape.Cases<StringBuilder> {
             SvgNumbers.mm(out.append(' '), group.downMm()).append(")\"");
         }
         out.append('>').append(lineEnd);
-        group.tip()
-                .ifPresent(tip ->
-                        out.append("<title>").append(escape(tip)).append("</title>").append(lineEnd));
+        group.tip().ifPresent(tip -> out.append("<title>")
+                .append(escape(tip))
+                .append("</title>")
+                .append(lineEnd));
         group.shapes().forEach(shape -> shape.match(this));
         return out.append("</g>").append(lineEnd);
     }
@@ -115,7 +116,13 @@ public final class SvgText implements Shape.Cases<StringBuilder> {
 
     /** Stands for itself, and is no half of a letter. */
     private static boolean isPlain(int letter) {
-        return letter >= 0x20 && letter < 0x7F && letter != '&' && letter != '<' && letter != '>' && letter != '"' && letter != '\'';
+        return letter >= 0x20
+                && letter < 0x7F
+                && letter != '&'
+                && letter != '<'
+                && letter != '>'
+                && letter != '"'
+                && letter != '\'';
     }
 
     private static boolean inXml(int letter) {

@@ -21,11 +21,7 @@ record JobFields(Map<String, String> values) implements JobEdit {
 
     @Override
     public String what(JobText before) {
-        return "change "
-                + String.join(", ", new TreeMap<>(values).keySet())
-                        .replace('_', ' ')
-                        .replace('.', ' ')
-                        .replaceAll("\\p{Cntrl}", " ");
+        return SaidChange.ofJob(values, before);
     }
 
     @Override

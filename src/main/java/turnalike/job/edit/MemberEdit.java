@@ -134,9 +134,16 @@ public record MemberEdit(int number, Deed deed) implements JobEdit {
 
     @Override
     public String what(JobText before) {
-        List<PlacedMember> run = before.job().pattern().placed();
-        String where = number >= 1 && number <= run.size() ? run.get(number - 1).where() : "member " + number;
-        return deed.words() + " " + where.replaceAll("\\p{Cntrl}", " ");
+        if (deed instanceof Sizes sizes) {
+            return SaidChange.ofMember(number, sizes.values(), before);
+        } else if (deed instanceof Boundary boundary) {
+            return SaidChange.ofEnd(number, boundary.length(), before);
+        } else if (deed instanceof Move move) {
+            int last = before.job().pattern().members().size();
+            int to = Math.max(1, Math.min(last, number + move.places()));
+            return "move %s to place %d".formatted(SaidChange.named(before, number), to);
+        }
+        return deed.words() + " " + SaidChange.named(before, number);
     }
 
     @Override

@@ -4,6 +4,8 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.function.Function;
+import turnalike.job.Plan;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
@@ -31,7 +33,15 @@ public final class HistoryFeature implements Feature {
     @Override
     public void addTo(RoutesConfig routes) {
         routes.get(HISTORY, this::list);
-        routes.get(HISTORY + "/{step}", this::look);
+        routes.get(HISTORY + "/{step}", ctx -> {
+            // The drawing first; what a search of a second finds follows.
+            MomentView view = view(ctx, then -> plans.glimpse(then), false);
+            pages.show(ctx, 200, "job/moment.jte", view.title(), view);
+        });
+        routes.get(HISTORY + "/{step}/settings", ctx -> {
+            MomentView view = view(ctx, then -> plans.then(then), true);
+            pages.show(ctx, 200, "job/momentsettings.jte", view.title(), view);
+        });
     }
 
     private void list(Context ctx) {
@@ -40,7 +50,8 @@ public final class HistoryFeature implements Feature {
         pages.show(ctx, 200, "job/history.jte", view.title() + ": what was done", view);
     }
 
-    private void look(Context ctx) {
+    /** @param settled whether that plan's settings are searched for no longer */
+    private MomentView view(Context ctx, Function<JobText, Plan> found, boolean settled) {
         KeptJob kept = JobAddress.job(ctx, store);
         int step = RequestInput.pathNumber(ctx, "step");
         List<StepSummary> done = store.done(kept.id());
@@ -48,12 +59,13 @@ public final class HistoryFeature implements Feature {
         int last = kept.times().steps();
         int with = RequestInput.number(RequestInput.query(ctx, "with")).orElse(last);
         HistoryView history = new HistoryView(kept, done, ZoneId.systemDefault());
-        MomentView view = new MomentView(
+        Plan plan = found.apply(then);
+        return new MomentView(
                 history,
                 new MomentView.Moment(step, then),
                 new MomentView.Moment(with, with == last ? kept.text() : text(kept, with)),
-                plans.then(then));
-        pages.show(ctx, 200, "job/moment.jte", view.title(), view);
+                plan,
+                settled || plans.isFinal(plan));
     }
 
     private JobText text(KeptJob kept, int step) {

@@ -62,8 +62,7 @@ final class JobShow {
     String part(Shell shell, KeptJob after, int selected) {
         Wanted parts = new Wanted(room(USUAL_WIDTH_PX), Parts.lackedBy(Optional.of(""), plans.drawings()));
         Plan plan = plans.now(after.id(), after.text());
-        return work.inTurn(
-                () -> pages.made(shell, PART, view(after, plan, RefusedEdit.NONE, selected, parts)));
+        return work.inTurn(() -> pages.made(shell, PART, view(after, plan, RefusedEdit.NONE, selected, parts)));
     }
 
     /** After an edit that {@link #ahead} was told of. */

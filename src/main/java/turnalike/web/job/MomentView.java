@@ -27,13 +27,23 @@ public final class MomentView {
     private final Moment then;
     private final Moment other;
     private final Plan plan;
+    private final boolean settled;
 
-    /** @param plan what follows from the text as it stood then */
-    MomentView(HistoryView history, Moment then, Moment other, Plan plan) {
+    /**
+     * @param plan what follows from the text as it stood then
+     * @param settled whether its settings are searched for no longer
+     */
+    MomentView(HistoryView history, Moment then, Moment other, Plan plan, boolean settled) {
         this.history = history;
         this.then = then;
         this.other = other;
         this.plan = plan;
+        this.settled = settled;
+    }
+
+    /** Whether its settings stay as they are shown; else a search of a second may still find fewer. */
+    public boolean isSettled() {
+        return settled;
     }
 
     public String address() {
@@ -92,7 +102,7 @@ public final class MomentView {
 
     /** Its settings in a sentence. */
     public String settings() {
-        return SettingsWords.of(plan, true);
+        return SettingsWords.of(plan, settled);
     }
 
     /** Each opening of the dividers and size of the calipers, as it was. */

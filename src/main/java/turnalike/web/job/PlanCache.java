@@ -36,6 +36,7 @@ public final class PlanCache {
     private final Map<DividerProblem, DividerOutcome> searched = recent();
     /** What a search finds that asks no longer than an instant; a diameter typed anew asks for the same once more. */
     private final Map<DividerProblem, DividerOutcome> glanced = recent();
+
     private final Map<JobText, Sought> nudges = recent();
     private final SentDrawings drawings = new SentDrawings();
     /** What each job's text is; one person's page never ends the search for another's job. */

@@ -17,7 +17,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.zip.GZIPOutputStream;
 import turnalike.drawing.svg.Svg;
-import turnalike.drawing.svg.Typeface;
 import turnalike.language.Language;
 
 /**
@@ -61,9 +60,8 @@ public final class Assets implements Feature {
         put("icon.svg", "image/svg+xml");
         assets.put("htmx.js", new Asset(resource(HTMX), "text/javascript; charset=utf-8"));
         assets.put("drawing.css", new Asset(Svg.css().getBytes(StandardCharsets.UTF_8), "text/css; charset=utf-8"));
-        for (Typeface face : Typeface.values()) {
-            assets.put(face.file(), new Asset(bytes(face), "font/ttf"));
-        }
+        put("letters-regular.ttf", "font/ttf");
+        put("letters-bold.ttf", "font/ttf");
     }
 
     /** Adds a file of {@code resources/turnalike/web}. */
@@ -124,14 +122,6 @@ public final class Assets implements Feature {
     private static byte[] resource(String path) {
         try (InputStream in = Assets.class.getResourceAsStream(path)) {
             return Objects.requireNonNull(in, path).readAllBytes();
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
-    }
-
-    private static byte[] bytes(Typeface face) {
-        try (InputStream in = face.ttf()) {
-            return in.readAllBytes();
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }

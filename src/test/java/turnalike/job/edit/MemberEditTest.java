@@ -117,9 +117,9 @@ class MemberEditTest {
     @Test
     void the_words_of_an_insertion_say_the_side() {
         assertThat(new MemberEdit(3, new MemberEdit.Insert(kind("cove"), false)).what(text(SPINDLE)))
-                .isEqualTo("insert a cove before member 3 (bead)");
+                .isEqualTo("insert a cove before bead 3");
         assertThat(new MemberEdit(3, new MemberEdit.Insert(kind("cove"), true)).what(text(SPINDLE)))
-                .isEqualTo("insert a cove after member 3 (bead)");
+                .isEqualTo("insert a cove after bead 3");
     }
 
     /** Half of 5/16 is 5/32, which a turner would call 3/16; the older member keeps the 1/8 that is left. In millimetres: halves. */

@@ -38,7 +38,10 @@ class HistoryFeatureTest {
         served.post(job + "/undo", "version=" + kept().times().steps());
         String list = served.get(job + "/history").body();
         assertThat(list)
-                .contains("took back: change crown of member 3 (hub bead)", "taken back since", "as it stands now");
+                .contains(
+                        "took back: hub bead 3 thinner at the crown: 1 1/2 → 1 3/8 in",
+                        "taken back since",
+                        "as it stands now");
         assertThat(list.indexOf("took back")).isLessThan(list.indexOf("keep the job"));
     }
 
@@ -48,6 +51,9 @@ class HistoryFeatureTest {
         served.post(job + "/member/3", "crown=1+3%2F8");
         served.post(job + "/fields", "count=12");
         String moment = served.get(job + "/history/" + before).body();
+        assertThat(served.get(job + "/history/" + before + "/settings").body())
+                .contains("divider openings reach")
+                .doesNotContain("hx-get");
         assertThat(moment)
                 .contains("member 3 (hub bead): crown", ">1 1/2<", ">1 3/8<", ">count<", "divider openings reach")
                 .contains("as it stands now, dashed");
@@ -95,7 +101,7 @@ class HistoryFeatureTest {
                 served.post(job + "/fields", "title=Harrowmead+two&wood.species=Wishwood&field=title");
         assertThat(kept.statusCode()).isEqualTo(303);
         assertThat(kept().text().job().title()).isEqualTo("Harrowmead two");
-        assertThat(kept().undo()).contains("change title");
+        assertThat(kept().undo().orElseThrow()).startsWith("title Harrow").endsWith("→ Harrowmead two");
         HttpResponse<String> refused =
                 served.post(job + "/fields", "title=Third&wood.species=Wishwood&field=wood.species");
         assertThat(refused.statusCode()).isEqualTo(422);

@@ -77,8 +77,7 @@ final class PartsTest {
             asked(served, address);
             served.post(address + "/fields", "count=17");
             String after = asked(served, address);
-            assertThat(after)
-                    .contains("value=\"17\"", "<div id=\"settings\" data-same></div>");
+            assertThat(after).contains("value=\"17\"", "<div id=\"settings\" data-same></div>");
             assertThat(after).contains("<section id=\"stock\"");
         }
     }
@@ -88,7 +87,9 @@ final class PartsTest {
         try (Served served = Served.in(folder)) {
             String address = "/jobs/" + served.demo().text();
             assertThat(served.get(address).body()).contains("name=\"version\"");
-            assertThat(asked(served, address)).doesNotContain("name=\"version\"").contains("data-version=");
+            assertThat(asked(served, address))
+                    .doesNotContain("name=\"version\"")
+                    .contains("data-version=");
         }
     }
 }

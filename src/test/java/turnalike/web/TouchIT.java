@@ -1,0 +1,172 @@
+package turnalike.web;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.google.gson.JsonArray;
+import com.google.gson.JsonObject;
+import com.microsoft.playwright.Browser.NewContextOptions;
+import com.microsoft.playwright.CDPSession;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.LocatorAssertions;
+import com.microsoft.playwright.options.BoundingBox;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** With a finger on a telephone of 360 pixels: members carried to another place, pieces swapped in the picture of the set. */
+class TouchIT {
+    @TempDir
+    private Path folder;
+
+    /** One finger, as the browser is told of it by a touch screen. */
+    private static final class Finger {
+        private final Page page;
+        private final CDPSession screen;
+
+        Finger(Page page) {
+            this.page = page;
+            this.screen = page.context().newCDPSession(page);
+        }
+
+        private void tell(String type, JsonArray points) {
+            JsonObject told = new JsonObject();
+            told.addProperty("type", type);
+            told.add("touchPoints", points);
+            screen.send("Input.dispatchTouchEvent", told);
+        }
+
+        private static JsonArray at(double x, double y) {
+            JsonObject point = new JsonObject();
+            point.addProperty("x", x);
+            point.addProperty("y", y);
+            JsonArray points = new JsonArray();
+            points.add(point);
+            return points;
+        }
+
+        void down(double x, double y) {
+            tell("touchStart", at(x, y));
+        }
+
+        void move(double fromX, double fromY, double x, double y) {
+            for (int i = 1; i <= 6; i++) {
+                tell("touchMove", at(fromX + (x - fromX) * i / 6, fromY + (y - fromY) * i / 6));
+                page.waitForTimeout(20);
+            }
+        }
+
+        void up() {
+            tell("touchEnd", new JsonArray());
+        }
+    }
+
+    private static Page telephone(Browser browser) {
+        return browser.page(new NewContextOptions()
+                .setViewportSize(360, 740)
+                .setHasTouch(true)
+                .setIsMobile(true)
+                .setDeviceScaleFactor(2));
+    }
+
+    @Test
+    void a_member_is_held_until_its_name_shows_and_carried_to_another_place() throws Exception {
+        try (Served served = Served.in(folder);
+                Browser browser = Browser.open()) {
+            Page page = telephone(browser);
+            page.navigate(served.address() + "jobs/" + served.demo().text() + "?member=3");
+            page.locator("#drawing .member[data-member='7']").scrollIntoViewIfNeeded();
+            page.waitForTimeout(500); // the page scrolls smoothly
+            List<String> before = titles(served);
+            BoundingBox from = page.locator("#drawing .member[data-member='7']").boundingBox();
+            BoundingBox to = page.locator("#drawing .member[data-member='8']").boundingBox();
+            double y = from.y + from.height / 2;
+            Finger finger = new Finger(page);
+            // Held: its name shows.
+            finger.down(from.x + from.width / 2, y);
+            assertThat(page.locator("#finger")).containsText("7 ");
+            finger.move(from.x + from.width / 2, y, to.x + to.width - 2, y);
+            assertThat(page.locator("#finger")).containsText("after 8 ");
+            finger.up();
+            assertThat(page.locator("#undo")).containsText("to place 8");
+            List<String> after = new ArrayList<>(before);
+            after.add(7, after.remove(6));
+            assertThat(titles(served)).isEqualTo(after);
+            assertThat(browser.complaints()).isEmpty();
+        }
+    }
+
+    private static List<String> titles(Served served) {
+        return served.store().find(served.demo()).orElseThrow().text().job().pattern().members().stream()
+                .map(member -> member.title())
+                .toList();
+    }
+
+    @Test
+    void a_handle_is_dragged_by_a_finger() throws Exception {
+        try (Served served = Served.in(folder);
+                Browser browser = Browser.open()) {
+            Page page = telephone(browser);
+            page.navigate(served.address() + "jobs/" + served.demo().text() + "?member=3");
+            page.locator("#drawing .handle[data-key='length']").scrollIntoViewIfNeeded();
+            page.waitForTimeout(500); // the page scrolls smoothly
+            BoundingBox end =
+                    page.locator("#drawing .handle[data-key='length']").boundingBox();
+            double x = end.x + end.width / 2;
+            double y = end.y + end.height / 2;
+            Finger finger = new Finger(page);
+            finger.down(x, y);
+            finger.move(x, y, x + 7, y);
+            assertThat(page.locator("#finger")).containsText("length");
+            finger.up();
+            assertThat(page.locator("#undo")).containsText("end of hub bead 3 moved");
+            assertThat(browser.complaints()).isEmpty();
+        }
+    }
+
+    @Test
+    void two_pieces_change_places_by_a_finger_in_the_picture_of_the_set() throws Exception {
+        try (Served served = Served.in(folder);
+                Browser browser = Browser.open()) {
+            Page page = telephone(browser);
+            page.navigate(served.address() + "jobs/" + served.demo().text() + "/match");
+            // The first search may still go on.
+            assertThat(page.locator("#hold-1")).isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(30_000));
+            String place = ".places-picture .for-narrow .place[data-place='%d'] text";
+            page.locator(place.formatted(1)).first().scrollIntoViewIfNeeded();
+            page.waitForTimeout(500); // the page scrolls smoothly
+            String one = page.locator("#hand tr[data-place='1']").getAttribute("data-piece");
+            String other = page.locator("#hand tr[data-place='2']").getAttribute("data-piece");
+            BoundingBox from = page.locator(place.formatted(1)).first().boundingBox();
+            BoundingBox to = page.locator(place.formatted(2)).first().boundingBox();
+            Finger finger = new Finger(page);
+            finger.down(from.x + from.width / 2, from.y + from.height / 2);
+            finger.move(from.x + from.width / 2, from.y + from.height / 2, to.x + to.width / 2, to.y + to.height / 2);
+            assertThat(page.locator("#carried")).containsText("Piece " + one);
+            finger.up();
+            // The set is weighed anew; on a machine at work elsewhere that takes its time.
+            assertThat(page.locator("#undo"))
+                    .containsText("swap pieces", new LocatorAssertions.ContainsTextOptions().setTimeout(30_000));
+            assertThat(page.locator("#hand tr[data-place='1']")).hasAttribute("data-piece", other);
+            assertThat(page.locator("#hand tr[data-place='2']")).hasAttribute("data-piece", one);
+            assertThat(browser.complaints()).isEmpty();
+        }
+    }
+
+    @Test
+    void a_device_without_the_letters_takes_those_it_fetches() throws Exception {
+        try (Served served = Served.in(folder);
+                Browser browser = Browser.open()) {
+            Page page = telephone(browser);
+            page.navigate(served.address());
+            for (String file : List.of("letters-regular.ttf", "letters-bold.ttf")) {
+                String load =
+                        "file => new FontFace('fetched', `url(/assets/${file})`).load().then(font => font.status)";
+                assertThat(page.evaluate(load, file)).isEqualTo("loaded");
+            }
+            assertThat(browser.complaints()).isEmpty();
+        }
+    }
+}
