@@ -95,7 +95,12 @@ public final class WheelMatch {
 
     /** The set most alike first, then the others as listed. */
     static int[] preferred(SetRule rule, int pieces) {
-        return IntStream.concat(Arrays.stream(rule.alikest()), IntStream.range(0, pieces))
+        return preferred(rule.alikest(), pieces);
+    }
+
+    /** Those first, then the others as listed. */
+    static int[] preferred(int[] first, int pieces) {
+        return IntStream.concat(Arrays.stream(first), IntStream.range(0, pieces))
                 .distinct()
                 .toArray();
     }
@@ -104,7 +109,7 @@ public final class WheelMatch {
         return SetRule.misses(rule.share(pieceAt), problem.tolerancePct() / 100);
     }
 
-    private static WheelArrays ring(WheelProblem problem) {
+    static WheelArrays ring(WheelProblem problem) {
         List<Candidate> pieces = problem.pieces();
         double[] massesG = pieces.stream().mapToDouble(p -> p.mass().grams()).toArray();
         double[] depthsMm =
@@ -142,7 +147,7 @@ public final class WheelMatch {
         return Wheel.noiseFloorGMm(problem.scale(), reaches);
     }
 
-    private static WheelPlacement placement(WheelProblem problem, WheelArrays ring, int[] pieceAt, boolean proven) {
+    static WheelPlacement placement(WheelProblem problem, WheelArrays ring, int[] pieceAt, boolean proven) {
         List<Seat> seats = new ArrayList<>();
         Set<Integer> left = new TreeSet<>();
         for (int piece = 0; piece < ring.pieces(); piece++) {

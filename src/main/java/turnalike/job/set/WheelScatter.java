@@ -13,6 +13,7 @@ import turnalike.frame.Spread;
 import turnalike.frame.UnbalanceLaw;
 import turnalike.match.Candidate;
 import turnalike.match.Expected;
+import turnalike.match.ExpectedSearch;
 import turnalike.match.Seat;
 import turnalike.match.WheelPlacement;
 import turnalike.pieces.Piece;
@@ -191,6 +192,41 @@ final class WheelScatter {
         double known = measured.contains(piece.label()) ? measuredMm : balance.deviationMm();
         double scaled = scaleG() * piece.reach().mm();
         return grams * known * grams * known + scaled * scaled;
+    }
+
+    /** What a search for the least of it goes by. */
+    ExpectedSearch.Scatter pieceByPiece(boolean outward) {
+        double seatMm = BalanceScatter.uniformMm(terms.seat());
+        double holeRad = terms.holeAngle().radians() / Math.sqrt(3);
+        double shift = (outward ? 1 : -1) * balance.shift().orElse(0);
+        double common = balance.freedom() == 0 ? 0 : balance.deviationMm() / Math.sqrt(balance.freedom() + 1.0);
+        return new ExpectedSearch.Scatter() {
+            @Override
+            public double shiftMm(Candidate piece) {
+                return measured.contains(piece.label()) ? 0 : shift;
+            }
+
+            @Override
+            public double sharedMm(Candidate piece) {
+                return measured.contains(piece.label()) ? 0 : common;
+            }
+
+            @Override
+            public double variance(Candidate piece, double reachMm) {
+                double grams = piece.mass().grams();
+                double point = measured.contains(piece.label()) ? measuredMm : balance.deviationMm();
+                double along = grams * grams * (point * point + seatMm * seatMm);
+                double scaled = scaleG() * reachMm;
+                double across = grams * reachMm * holeRad;
+                return along + scaled * scaled + across * across;
+            }
+        };
+    }
+
+    /** The mean square of a placement's unbalance, in (g·mm)²: what that search makes least. */
+    double expectedSquare(WheelPlacement placement, boolean outward) {
+        UnbalanceLaw law = law(placement, outward, new Sums(placement.seats()));
+        return law.mean().gMm() * law.mean().gMm() + law.rmsGMm() * law.rmsGMm();
     }
 
     static Working working() {

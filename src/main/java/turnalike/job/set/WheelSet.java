@@ -95,11 +95,12 @@ public record WheelSet(
         Optional<WheelPlacement> aliker = reading.rim().isPresent()
                 ? Optional.empty()
                 : AlikerSet.of(
-                        problem,
-                        best,
-                        unlikeness(terms, pieces, problem.pieces()),
-                        each -> scatter.of(each, outward).noiseGMm(),
-                        watch);
+                                problem,
+                                best,
+                                unlikeness(terms, pieces, problem.pieces()),
+                                each -> scatter.of(each, outward).noiseGMm(),
+                                watch)
+                        .filter(each -> chosen.keeps(scatter.expectedGMm(each, outward)));
         Optional<Roundness> roundness = reading.rim()
                 .map(rim ->
                         Roundness.of(rim, best, unlikeness(terms, pieces, pieces(rim)), terms, frame.runOut(), strict));
@@ -234,9 +235,7 @@ public record WheelSet(
         if (warnings.contains(AlikerSet.CHOSEN)) {
             return ChosenBy.LIKENESS;
         }
-        return warnings.stream().anyMatch(note -> note.startsWith(SurerSet.CHOSEN))
-                ? ChosenBy.EXPECTED
-                : ChosenBy.BALANCE;
+        return warnings.stream().anyMatch(SurerSet::isSaidIn) ? ChosenBy.EXPECTED : ChosenBy.BALANCE;
     }
 
     private static WheelProblem problem(SetTerms terms, OnWheel frame, List<Piece> pieces, boolean strict) {
