@@ -141,7 +141,7 @@ public record CutRecord(
             }
             boards.add(cut.get());
         }
-        return isWanted(asked, boards)
+        return isWanted(boards)
                 ? Optional.of(CuttingPlan.of(asked, boards, bound, proven, longest, longestProven))
                 : Optional.empty();
     }
@@ -223,7 +223,7 @@ public record CutRecord(
                         && end <= each.from().plus(each.length()).mm() + HAIR_MM);
     }
 
-    private static boolean isWanted(CuttingOrder asked, List<CutBoard> boards) {
+    private static boolean isWanted(List<CutBoard> boards) {
         Map<Wanted, Integer> count = new HashMap<>();
         boards.stream()
                 .flatMap(board -> board.strips().stream())
