@@ -110,7 +110,8 @@ final class PostgresServer implements AutoCloseable {
     private void await() {
         long until = System.nanoTime() + LONGEST_START.toNanos();
         while (true) {
-            try (Connection connection = connect("postgres")) {
+            try {
+                connect("postgres").close();
                 return;
             } catch (SQLException notYet) {
                 if (System.nanoTime() > until || !process.isAlive()) {

@@ -7,8 +7,8 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import turnalike.language.Language;
 import java.util.function.Supplier;
+import turnalike.language.Language;
 import turnalike.release.Release;
 import turnalike.units.Problem;
 

@@ -12,8 +12,8 @@ public enum DeviceRole {
     LOG("log", "may only log and turn");
 
     /** Where such a device may send something to: the bench view, the log, what checks a finished piece, the clocks, a search, its own walk. */
-    private static final Pattern LOGGING =
-            Pattern.compile("/pair|/tour|/api/(pair|trace|jobs/[^/]+/(pieces(/[^/]+)?|match|mend|control|boards))|/jobs/[^/]+/(tour|bench/(log|undo)|pieces(/table|/remove)?"
+    private static final Pattern LOGGING = Pattern.compile(
+            "/pair|/tour|/api/(pair|trace|jobs/[^/]+/(pieces(/[^/]+)?|match|mend|control|boards))|/jobs/[^/]+/(tour|bench/(log|undo)|pieces(/table|/remove)?"
                     + "|check(/.*)?|match(/stop)?|wood/times/(row|remove))");
 
     private final String word;
