@@ -149,10 +149,13 @@ class ExpectedSearchTest {
     void a_set_that_does_not_pass_and_pieces_without_number_are_left_as_they_stand() {
         Random random = new Random(3);
         WheelProblem many = wheel(random, 100, 1100, 0, false);
-        List<Seat> seats = new ArrayList<>();
-        WheelPlacement start = WheelMatch.solve(wheel(random, 5, 5, 0, false), Effort.ofAsks(10));
-        seats.addAll(start.seats());
         WheelPlacement placed = WheelMatch.solve(many, Effort.ofAsks(1));
         assertThat(ExpectedSearch.from(many, shop(random), placed)).isSameAs(placed);
+        WheelProblem wide = wheel(random, 5, 7, 0, false);
+        WheelProblem narrow = new WheelProblem(wide.pieces(), wide.wheel(), 0.5, wide.scale(), List.of(), false);
+        WheelPlacement loose = WheelMatch.solve(wide.of(wide.pieces().subList(0, 5)), Effort.ofAsks(10));
+        assertThat(narrow.passes(loose.seats().stream().map(Seat::piece).toList()))
+                .isFalse();
+        assertThat(ExpectedSearch.from(narrow, shop(random), loose)).isSameAs(loose);
     }
 }
