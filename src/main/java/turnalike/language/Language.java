@@ -16,7 +16,7 @@ public enum Language {
         this.ownName = ownName;
     }
 
-    /** {@return the language's code of ISO 639-1} */
+    /** {@return the language's two letters, as a browser sends them} */
     public String code() {
         return code;
     }

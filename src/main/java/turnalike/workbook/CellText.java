@@ -11,7 +11,7 @@ import org.dhatim.fastexcel.reader.CellType;
 /**
  * A cell as text.
  *
- * @param from1904 whether days count from the later of the two first days that a workbook may have
+ * @param from1904 whether days count from the later first day, of the two that workbooks have
  */
 record CellText(boolean from1904) {
     private static final String ERRORS = "#(NULL!|DIV/0!|VALUE!|REF!|NAME\\?|NUM!|N/A|GETTING_DATA|SPILL!|CALC!)";

@@ -194,11 +194,12 @@ class ArchitectureTest {
         noClasses()
                 .that(pure())
                 .and()
-                .haveNameNotMatching("turnalike\\.(wood|photo)\\..*")
+                .haveNameNotMatching("turnalike\\.(wood|photo|language)\\..*")
                 .should()
                 .dependOnClassesThat()
                 .areAssignableTo(InputStream.class)
-                .because("only the wood tables are read from the class path, and a picture out of its bytes")
+                .because(
+                        "only the wood tables and the words of other languages are read from the class path, and a picture out of its bytes")
                 .check(CLASSES);
     }
 

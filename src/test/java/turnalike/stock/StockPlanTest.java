@@ -173,7 +173,7 @@ class StockPlanTest {
                                 + " end; sawn square, as boards are");
         assertThat(workings.get(4).how())
                 .startsWith("5 rough blanks of 0.5116 board feet (0.001207 m3): 2.56 board feet, 0.00604 m3");
-        assertThat(workings.get(5).how()).isEqualTo("1207.3 cm3 x 600.0 kg/m3 = 724 g (25.6 oz)");
+        assertThat(workings.get(5).how()).isEqualTo("1207.3 cm3 x 600.0 kg/m3 = 724 g (1 lb 9.6 oz)");
     }
 
     @Test

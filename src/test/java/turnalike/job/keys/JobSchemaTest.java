@@ -200,8 +200,12 @@ class JobSchemaTest {
                 "chamfer-past-middle")) {
             out.put(name + ".json", "two sizes of one member");
         }
-        for (String name :
-                List.of("blanks-finished-heavier", "boards-fault-beyond", "boards-fault-half", "boards-twice")) {
+        for (String name : List.of(
+                "blanks-finished-heavier",
+                "boards-fault-beyond",
+                "boards-fault-half",
+                "boards-twice",
+                "cut-starts-missing")) {
             out.put(name + ".json", "two values of the shop's tables");
         }
         for (String name : List.of("boards-wood", "times-no-stage")) {
