@@ -11,9 +11,9 @@ import org.dhatim.fastexcel.reader.CellType;
 /**
  * A cell as text.
  *
- * @param from1904 whether days count from the later first day, of the two that workbooks have
+ * @param lateEpoch whether days count from the later first day, of the two that workbooks have
  */
-record CellText(boolean from1904) {
+record CellText(boolean lateEpoch) {
     private static final String ERRORS = "#(NULL!|DIV/0!|VALUE!|REF!|NAME\\?|NUM!|N/A|GETTING_DATA|SPILL!|CALC!)";
     private static final double MOST_DAYS = 2_958_466; // the year 9999
 
@@ -82,7 +82,7 @@ record CellText(boolean from1904) {
 
     /** Spreadsheets count a day that never was, the sixtieth; what lies before it is told one off, as nobody measured spindles for us then. */
     private String date(double days) {
-        LocalDate origin = from1904 ? LocalDate.of(1904, 1, 1) : LocalDate.of(1899, 12, 30);
+        LocalDate origin = lateEpoch ? LocalDate.of(1904, 1, 1) : LocalDate.of(1899, 12, 30);
         LocalDateTime moment = origin.atStartOfDay().plusSeconds(Math.round(days * 86_400));
         LocalTime time = moment.toLocalTime();
         String day = moment.toLocalDate().toString();
