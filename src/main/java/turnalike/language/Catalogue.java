@@ -29,6 +29,9 @@ final class Catalogue {
     /** Any words: a name or a few, no sentences. */
     private static final String ANY = "([^.;:!?]{1,60}?)";
 
+    private static final Pattern AROUND = Pattern.compile("(?s)([\\s\u00a0]*+)(.*?)([\\s\u00a0]*)");
+    private static final Pattern BLANKS = Pattern.compile("[\\s\u00a0]+");
+
     private static final Pattern LETTERS = Pattern.compile("\\p{L}{2}");
     private static final Pattern BREAKS = Pattern.compile("(?<=[.;:,?!|·–]) | (?=[(–·|])|(?<=\\)) ");
     private static final Map<Language, Catalogue> READ = new ConcurrentHashMap<>();
@@ -125,20 +128,16 @@ final class Catalogue {
 
     /** {@return the translation of the whole line; empty where a part that has words is not known} */
     Optional<String> find(String english) {
-        String line = english.strip();
-        if (line.isEmpty()) {
+        Matcher blanks = AROUND.matcher(english);
+        if (!blanks.matches() || blanks.group(2).isEmpty()) {
             return Optional.of(english);
         }
-        Figures figures = Figures.of(line);
+        Figures figures = Figures.of(BLANKS.matcher(blanks.group(2)).replaceAll(" "));
         if (!LETTERS.matcher(figures.frame()).find()) {
-            return Optional.of(around(english, line, Figures.localised(line)));
+            return Optional.of(Figures.localised(english));
         }
-        return frame(figures.frame()).map(found -> around(english, line, filled(found, figures.figures())));
-    }
-
-    private static String around(String english, String line, String said) {
-        int at = english.indexOf(line);
-        return english.substring(0, at) + said + english.substring(at + line.length());
+        return frame(figures.frame())
+                .map(found -> blanks.group(1) + filled(found, figures.figures()) + blanks.group(3));
     }
 
     /** The translation with {@code #1}, {@code #2} … for the figures of the line, whichever way it was put together. */

@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import turnalike.language.Language;
@@ -13,6 +14,8 @@ import turnalike.web.kit.HtmlWords;
 
 /** Every line of every page has its German. */
 class PagesInGermanTest {
+    private static final Pattern SVG = Pattern.compile("(?s)<svg\\b.*?</svg>");
+
     @TempDir
     private Path folder;
 
@@ -26,7 +29,8 @@ class PagesInGermanTest {
                 }
                 return words;
             });
-            new PageWalk(served, (page, html) -> reader.of(html)).all();
+            // What a picture says is held with the sheets, before it is broken into lines.
+            new PageWalk(served, (page, html) -> reader.of(SVG.matcher(html).replaceAll(""))).all();
         }
         Files.writeString(Path.of("/tmp/missing.txt"), String.join("\n", missing));
         assertThat(missing).isEmpty();

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import turnalike.language.Language;
+import turnalike.language.Speech;
 import turnalike.release.Release;
 import turnalike.units.Problem;
 
@@ -62,8 +63,11 @@ public final class Pages {
     /** The page as text, to be answered with later; may be called from any thread that has its turn. */
     public String made(Shell shell, String template, Object view) {
         StringOutput out = new StringOutput(32_768);
-        engine.render(template, Map.of("shell", shell, "view", view), out);
-        String page = out.toString();
+        // What is drawn meanwhile is measured in the words that it will bear.
+        String page = Speech.in(shell.language(), () -> {
+            engine.render(template, Map.of("shell", shell, "view", view), out);
+            return out.toString();
+        });
         return shell.language() == Language.ENGLISH ? page : new HtmlWords(shell.language()::say).of(page);
     }
 
