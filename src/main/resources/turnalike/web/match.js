@@ -168,6 +168,24 @@
     }
     return box;
   };
+  /** The piece under a finger: a label in the picture is smaller than a fingertip, so the nearest within one counts. */
+  const fingertip = 40;
+  const pieceAt = (x, y) => {
+    const under = document.elementFromPoint(x, y);
+    const exact = pieceOf(under);
+    if (exact || !under || !under.closest(".places-picture")) return exact;
+    let nearest = null;
+    let least = fingertip;
+    for (const place of document.querySelectorAll(".places-picture .place")) {
+      const box = place.getBoundingClientRect();
+      const away = Math.hypot(box.x + box.width / 2 - x, box.y + box.height / 2 - y);
+      if (box.width && away < least) {
+        least = away;
+        nearest = place;
+      }
+    }
+    return nearest && pieceOf(nearest);
+  };
   document.addEventListener("pointerdown", (event) => {
     const from = event.target.closest && event.target.closest("#hand .swap, .places-picture .place");
     dragged = false;
@@ -188,7 +206,7 @@
     box.textContent = `Piece ${dragging.label}`;
     box.style.left = `${event.clientX + 14}px`;
     box.style.top = `${event.clientY - 44}px`;
-    aim(pieceOf(document.elementFromPoint(event.clientX, event.clientY)));
+    aim(pieceAt(event.clientX, event.clientY));
   });
   const end = (event) => {
     if (!dragging) return;
@@ -197,7 +215,7 @@
     dragging = null;
     const box = document.getElementById("carried");
     if (box) box.remove();
-    const over = pieceOf(document.elementFromPoint(event.clientX, event.clientY));
+    const over = pieceAt(event.clientX, event.clientY);
     if (moved) {
       const keep = event.type === "pointerup" && over && over !== label;
       drop();

@@ -84,7 +84,7 @@ class DamageIT {
     void a_later_programs_store_is_left_to_it() {
         byte[] later = whole.clone();
         later[63] = 99;
-        assertThat(refusal(later)).isEqualTo("was written by a later Turnalike (schema 99, this one knows 2)");
+        assertThat(refusal(later)).isEqualTo("was written by a later Turnalike (schema 99, this one knows 3)");
     }
 
     @Test

@@ -109,7 +109,7 @@ class PiecesTableIT {
         page.locator("[aria-label='Take out piece 2']").click();
         assertThat(page.locator("table.pieces tbody tr")).hasCount(4);
         assertThat(page.locator("th[aria-sort=ascending]")).containsText("Weight");
-        assertThat(page.locator(".back")).containsText("Piece 2 is out.");
+        assertThat(page.locator(".back").first()).containsText("Piece 2 is out, as a slip.");
         assertThat(labels(served, job)).doesNotContain("2");
         page.locator("#put-back").click();
         assertThat(page.locator("table.pieces tbody tr")).hasCount(5);

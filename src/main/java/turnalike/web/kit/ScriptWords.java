@@ -48,7 +48,8 @@ public final class ScriptWords {
             values.add(value.group());
         }
         String quote = literal.substring(0, 1);
-        return language.translation(inside)
+        String end = inside.endsWith(" ") ? " " : "";
+        return language.translation(inside.strip())
                 .map(said -> {
                     int[] next = new int[1];
                     return Pattern.compile("\\*(\\d?)").matcher(said).replaceAll(slot -> {
@@ -56,7 +57,7 @@ public final class ScriptWords {
                         return Matcher.quoteReplacement(values.get(at));
                     });
                 })
-                .map(said -> quote + said.replace("\\", "\\\\").replace(quote, "\\" + quote) + quote)
+                .map(said -> quote + (said + end).replace("\\", "\\\\").replace(quote, "\\" + quote) + quote)
                 .orElse(literal);
     }
 }
