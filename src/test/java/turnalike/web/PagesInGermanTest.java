@@ -13,7 +13,10 @@ import turnalike.web.kit.HtmlWords;
 
 /** Every line of every page has its German. */
 class PagesInGermanTest {
-    private static final Pattern SVG = Pattern.compile("(?s)<svg\\b.*?</svg>");
+    /** What a picture says, and how far a search has come, which no two runs tell alike. */
+    private static final Pattern PASSED_OVER = Pattern.compile("(?s)<svg\\b.*?</svg>|<p id=\"progress\">.*?</p>");
+
+    private static final int LONGEST_SEARCH_S = 90;
 
     @TempDir
     private Path folder;
@@ -22,6 +25,7 @@ class PagesInGermanTest {
     void no_line_of_any_page_lacks_its_german() throws Exception {
         Set<String> missing = new TreeSet<>();
         try (Served served = Served.in(folder)) {
+            awaitMatch(served);
             HtmlWords reader = new HtmlWords(words -> {
                 if (!Language.GERMAN.knows(words)) {
                     missing.add(words.strip());
@@ -29,8 +33,22 @@ class PagesInGermanTest {
                 return words;
             });
             // What a picture says is held with the sheets, before it is broken into lines.
-            new PageWalk(served, (page, html) -> reader.of(SVG.matcher(html).replaceAll(""))).all();
+            new PageWalk(
+                            served,
+                            (page, html) -> reader.of(PASSED_OVER.matcher(html).replaceAll("")))
+                    .all();
         }
         assertThat(missing).isEmpty();
+    }
+
+    /** What is told of the found set is read too. */
+    private static void awaitMatch(Served served) throws Exception {
+        String match = "/jobs/" + served.demo().text() + "/match";
+        for (int s = 0; s < LONGEST_SEARCH_S; s++) {
+            if (!served.get(match).body().contains("id=\"progress\"")) {
+                return;
+            }
+            Thread.sleep(1000);
+        }
     }
 }
