@@ -38,6 +38,7 @@ import turnalike.web.jobs.DemoJob;
 import turnalike.web.jobs.JobsFeature;
 import turnalike.web.jobs.StartersFeature;
 import turnalike.web.jobs.TourFeature;
+import turnalike.web.kit.Abandoned;
 import turnalike.web.kit.Asker;
 import turnalike.web.kit.Assets;
 import turnalike.web.kit.BodyLimits;
@@ -203,6 +204,9 @@ public final class Site implements AutoCloseable {
                 HttpException.RuntimeException.class, (broken, ctx) -> told(ctx, pages, broken.getCode()));
         config.routes.exception(EofException.class, (broken, ctx) -> told(ctx, pages, 400));
         config.routes.exception(Exception.class, (fault, ctx) -> {
+            if (Abandoned.is(ctx)) {
+                return;
+            }
             faults.accept(fault);
             Problem told = new Problem(
                     "fault",

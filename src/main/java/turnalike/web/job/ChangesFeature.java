@@ -12,6 +12,7 @@ import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptJobs;
 import turnalike.job.kept.StoreException;
+import turnalike.web.kit.Abandoned;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.RequestInput;
@@ -50,10 +51,15 @@ public final class ChangesFeature implements Feature, AutoCloseable {
         Waiting mine = new Waiting(kept.id(), seen, answer);
         begin(mine);
         tell(mine); // a step that came before it waited
-        ctx.future(() -> answer.whenComplete((said, failed) -> end(mine))
-                .thenAccept(said -> ctx.status(said.isEmpty() ? 204 : 200)
-                        .contentType("text/plain; charset=utf-8")
-                        .result(said)));
+        ctx.future(() -> answer.whenComplete((said, failed) -> end(mine)).thenAccept(said -> answer(ctx, said)));
+    }
+
+    private static void answer(Context ctx, String said) {
+        if (!Abandoned.is(ctx)) {
+            ctx.status(said.isEmpty() ? 204 : 200)
+                    .contentType("text/plain; charset=utf-8")
+                    .result(said);
+        }
     }
 
     private synchronized void begin(Waiting mine) {
