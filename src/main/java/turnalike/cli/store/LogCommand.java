@@ -2,7 +2,6 @@ package turnalike.cli.store;
 
 import java.io.PrintWriter;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -16,12 +15,14 @@ import turnalike.cli.kit.UserError;
 import turnalike.job.edit.PieceEntry;
 import turnalike.job.kept.Change;
 import turnalike.job.kept.Edit;
+import turnalike.job.kept.EditAnd;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
 import turnalike.job.kept.KeptSummary;
 import turnalike.job.kept.Step;
+import turnalike.job.kept.StepAnd;
 import turnalike.pieces.Column;
 import turnalike.pieces.KeyedFigure;
 import turnalike.pieces.MassUnit;
@@ -106,11 +107,10 @@ public final class LogCommand implements Runnable {
                 "--piece", "is missing", "name the piece, or give a table with --from or a column with --keyed")));
         Optional<Duration> turning = minutes.map(LogCommand::time);
         Stores.with(() -> into.place().open(Today.clock()), store -> {
-            List<Slip> questions = new ArrayList<>();
-            Step step = store.edit(id, kept -> edit(kept, piece, turning, questions))
-                    .orElseThrow(() -> Stores.unknown(id));
-            print(store, id, step, questions);
-            return step;
+            StepAnd<List<Slip>> done =
+                    store.editAnd(id, kept -> edit(kept, piece, turning)).orElseThrow(() -> Stores.unknown(id));
+            print(store, id, done.step(), done.found());
+            return id;
         });
     }
 
@@ -125,12 +125,13 @@ public final class LogCommand implements Runnable {
         }
     }
 
-    private Edit edit(KeptJob kept, String piece, Optional<Duration> turning, List<Slip> questions) {
+    /** With what is to be asked about. */
+    private EditAnd<List<Slip>> edit(KeptJob kept, String piece, Optional<Duration> turning) {
         Measures taken = taken(kept.text().job().units());
         KeptPiece now = kept.piece(piece).with(taken);
-        questions.clear(); // the edit may be made once more, where a server was lost
-        questions.addAll(PieceEntry.ask(kept, now.piece()));
-        return Edit.of("log piece " + piece, Change.of(turning.map(now::with).orElse(now)));
+        Edit edit =
+                Edit.of("log piece " + piece, Change.of(turning.map(now::with).orElse(now)));
+        return new EditAnd<>(edit, PieceEntry.ask(kept, now.piece()));
     }
 
     private Measures taken(UnitSystem units) {

@@ -13,12 +13,14 @@ import turnalike.cli.kit.UserError;
 import turnalike.job.edit.PieceEntry;
 import turnalike.job.kept.Change;
 import turnalike.job.kept.Edit;
+import turnalike.job.kept.EditAnd;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
 import turnalike.job.kept.KeptSummary;
 import turnalike.job.kept.Step;
+import turnalike.job.kept.StepAnd;
 import turnalike.pieces.Column;
 import turnalike.pieces.KeyedFigure;
 import turnalike.pieces.MassUnit;
@@ -112,21 +114,19 @@ final class LogKeyed {
             say("not kept, still at piece %s: %s; %s".formatted(piece, what, mend));
             return Optional.empty();
         });
-        List<Slip> asked = new ArrayList<>();
-        Optional<Step> step = taken.flatMap(measures -> store.edit(id, kept -> {
+        Optional<StepAnd<List<Slip>>> done = taken.flatMap(measures -> store.editAnd(id, kept -> {
             KeptPiece now = kept.piece(piece).with(measures);
-            asked.clear(); // the edit may be made once more, where a server was lost
-            asked.addAll(PieceEntry.ask(kept, now.piece()));
-            return Edit.of("log piece " + piece, Change.of(now));
+            Edit edit = Edit.of("log piece " + piece, Change.of(now));
+            return new EditAnd<>(edit, PieceEntry.ask(kept, now.piece()));
         }));
-        step.ifPresent(each -> {
+        done.ifPresent(each -> {
             logged.add(piece);
-            questions.addAll(asked);
+            questions.addAll(each.found());
             double figure = taken.orElseThrow().figure(column).orElseThrow();
             say("kept piece %s: %s".formatted(piece, keyed.say(column, figure)));
-            asked.forEach(slip -> say("  ? %s (undo takes it back)".formatted(slip.question())));
+            each.found().forEach(slip -> say("  ? %s (undo takes it back)".formatted(slip.question())));
         });
-        return step;
+        return done.map(StepAnd::step);
     }
 
     private void say(String line) {

@@ -4,18 +4,18 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import turnalike.cli.kit.InputFiles;
 import turnalike.cli.kit.QuestionsText;
 import turnalike.cli.kit.UserError;
 import turnalike.job.kept.Change;
 import turnalike.job.kept.Edit;
+import turnalike.job.kept.EditAnd;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptSummary;
-import turnalike.job.kept.Step;
+import turnalike.job.kept.StepAnd;
 import turnalike.job.pieces.ColumnTargets;
 import turnalike.pieces.Piece;
 import turnalike.pieces.PiecesFile;
@@ -27,28 +27,26 @@ record LogTable(JobStore store, JobId id, PrintWriter console, boolean json) {
     private static final String STANDARD_INPUT = "-";
     private static final int MOST_BYTES = 16 << 20;
 
+    private record Entered(List<Piece> pieces, List<Slip> questions) {}
+
     void log(String from) {
         Path file = Path.of(from.equals(STANDARD_INPUT) ? "standard input" : from);
         String text = from.equals(STANDARD_INPUT) ? pasted() : InputFiles.table(file);
-        List<Piece> pieces = new ArrayList<>();
-        List<Slip> questions = new ArrayList<>();
-        Step step = store.edit(id, kept -> {
+        StepAnd<Entered> done = store.editAnd(id, kept -> {
                     // Some columns may be logged today and the weights tomorrow.
                     PiecesFile.Read read =
                             PiecesFile.parseWithoutMass(text, kept.text().job().units());
                     if (!read.problems().isEmpty()) {
                         throw InputFiles.in(file, read.problems());
                     }
-                    pieces.clear(); // the edit may be made once more, where a server was lost
-                    questions.clear();
-                    pieces.addAll(read.pieces());
-                    questions.addAll(ColumnTargets.questions(kept.text().job(), read));
-                    return edit(kept, read.pieces(), file);
+                    List<Slip> questions = ColumnTargets.questions(kept.text().job(), read);
+                    return new EditAnd<>(edit(kept, read.pieces(), file), new Entered(read.pieces(), questions));
                 })
                 .orElseThrow(() -> Stores.unknown(id));
-        List<String> labels = InputFiles.labels(pieces);
+        List<String> labels = InputFiles.labels(done.found().pieces());
+        List<Slip> questions = done.found().questions();
         if (json) {
-            console.print(KeptSummary.logged(id, step, labels, questions, store.notes()));
+            console.print(KeptSummary.logged(id, done.step(), labels, questions, store.notes()));
         } else {
             console.println("Kept: %s of job %s.".formatted(Article.count(labels.size(), "piece"), id));
             console.print(QuestionsText.text(questions));

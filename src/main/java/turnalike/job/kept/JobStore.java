@@ -1,5 +1,7 @@
 package turnalike.job.kept;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -69,13 +71,33 @@ public interface JobStore extends KeptJobs {
 
     /**
      * Changes a job. The function is handed the job as it stands and nobody else changes it meanwhile; it may read the store, on the thread
-     * it is called on. What it throws is thrown on, with nothing changed.
+     * it is called on. It is called once more where a server was lost before the edit was kept. What it throws is thrown on, with nothing
+     * changed.
      *
      * @param id the job's
      * @param edit makes the edit out of the job as it stands
      * @return the step that is now kept; empty when there is no job of that id
      */
     Optional<Step> edit(JobId id, Function<KeptJob, Edit> edit);
+
+    /**
+     * Changes a job, and tells what the function found beside its edit: of the call whose edit is kept, however often it was called.
+     *
+     * @param <T> what is found
+     * @param id the job's
+     * @param edit makes the edit out of the job as it stands, as above
+     * @return the step that is now kept; empty when there is no job of that id
+     */
+    default <T> Optional<StepAnd<T>> editAnd(JobId id, Function<KeptJob, EditAnd<T>> edit) {
+        List<T> found = new ArrayList<>(1);
+        return edit(id, kept -> {
+                    EditAnd<T> made = edit.apply(kept);
+                    found.clear();
+                    found.add(made.found());
+                    return made.edit();
+                })
+                .map(step -> new StepAnd<>(step, found.get(0)));
+    }
 
     /**
      * Takes the last edit back, all of it.

@@ -12,10 +12,12 @@ import java.util.Optional;
 import turnalike.job.edit.PieceEntry;
 import turnalike.job.kept.Change;
 import turnalike.job.kept.Edit;
+import turnalike.job.kept.EditAnd;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
 import turnalike.job.kept.KeptSummary;
 import turnalike.job.kept.Step;
+import turnalike.job.kept.StepAnd;
 import turnalike.job.kept.Subject;
 import turnalike.job.kept.TakenOut;
 import turnalike.pieces.Slip;
@@ -89,16 +91,20 @@ final class PieceOperations {
             throw Refusal.of(
                     400, "pieces", "is no list of 1 to %d".formatted(MOST), "send a list, as the description shows");
         }
-        List<String> labels = new ArrayList<>();
-        List<Slip> questions = new ArrayList<>();
-        Step step = call.store()
-                .edit(call.id(), kept -> edit(call, kept, rows, labels, questions))
+        StepAnd<Entered> done = call.store()
+                .editAnd(call.id(), kept -> edit(call, kept, rows))
                 .orElseThrow(() -> Call.unknown(call.id()));
         return Answer.json(KeptSummary.logged(
-                call.id(), step, labels, questions, call.store().notes()));
+                call.id(),
+                done.step(),
+                done.found().labels(),
+                done.found().questions(),
+                call.store().notes()));
     }
 
-    private static Edit edit(Call call, KeptJob kept, List<?> rows, List<String> labels, List<Slip> questions) {
+    private record Entered(List<String> labels, List<Slip> questions) {}
+
+    private static EditAnd<Entered> edit(Call call, KeptJob kept, List<?> rows) {
         List<Problem> problems = new ArrayList<>();
         Map<String, KeptPiece> pieces = new LinkedHashMap<>();
         for (int i = 0; i < rows.size(); i++) {
@@ -122,11 +128,14 @@ final class PieceOperations {
             });
         }
         Call.refuse(problems);
-        pieces.values().forEach(piece -> questions.addAll(PieceEntry.ask(kept, piece.piece())));
-        labels.addAll(pieces.keySet());
-        return new Edit(
+        List<String> labels = List.copyOf(pieces.keySet());
+        List<Slip> questions = pieces.values().stream()
+                .flatMap(piece -> PieceEntry.ask(kept, piece.piece()).stream())
+                .toList();
+        Edit edit = new Edit(
                 pieces.size() == 1 ? "log piece " + labels.get(0) : "log " + Article.count(pieces.size(), "piece"),
                 pieces.values().stream().map(Change::of).toList());
+        return new EditAnd<>(edit, new Entered(labels, questions));
     }
 
     private static Optional<Duration> minutes(String where, Map<String, Object> fields, List<Problem> problems) {

@@ -5,7 +5,6 @@ import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,6 +13,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import turnalike.job.Plan;
 import turnalike.job.kept.Edit;
+import turnalike.job.kept.EditAnd;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
@@ -72,12 +72,14 @@ public final class BenchFeature implements Feature {
     private void log(Context ctx) {
         JobId id = JobAddress.id(ctx);
         BenchEntry entry = entry(ctx);
-        List<Slip> questions = new ArrayList<>();
         try {
-            boolean here = store.edit(id, kept -> edit(kept, entry, questions)).isPresent();
-            String asked = questions.stream().map(Slip::question).collect(Collectors.joining(" "));
-            String kept = "Piece %s is kept. %s".formatted(entry.label(), asked);
-            answer(ctx, here ? 200 : 404, here ? kept.strip() : "That job is not here any more.");
+            Optional<String> asked = store.editAnd(id, kept -> edit(kept, entry))
+                    .map(done -> done.found().stream().map(Slip::question).collect(Collectors.joining(" ")));
+            String kept = "Piece %s is kept. %s".formatted(entry.label(), asked.orElse(""));
+            answer(
+                    ctx,
+                    asked.isPresent() ? 200 : 404,
+                    asked.isPresent() ? kept.strip() : "That job is not here any more.");
         } catch (KeptAlready sentTwice) {
             answer(ctx, 200, "Piece %s was kept already.".formatted(entry.label()));
         } catch (Refusal refused) {
@@ -91,14 +93,13 @@ public final class BenchFeature implements Feature {
     }
 
     // Looked for within the edit's turn: two sendings of one entry that cross must not both find it missing.
-    private Edit edit(KeptJob kept, BenchEntry entry, List<Slip> questions) {
+    private EditAnd<List<Slip>> edit(KeptJob kept, BenchEntry entry) {
         if (store.done(kept.id()).stream().anyMatch(step -> BenchEntry.isOf(step.what(), entry.serial()))) {
             throw new KeptAlready();
         }
         BenchEntry.Read read = entry.read(kept);
-        questions.clear(); // the edit may be made once more, where a server was lost
-        questions.addAll(read.questions());
-        return read.edit().orElseThrow(() -> new Refusal(422, read.problems()));
+        Edit edit = read.edit().orElseThrow(() -> new Refusal(422, read.problems()));
+        return new EditAnd<>(edit, read.questions());
     }
 
     private static BenchEntry entry(Context ctx) {

@@ -1,0 +1,8 @@
+package turnalike.job.kept;
+
+/**
+ * An edit with what was found while it was made: what is to be asked about, for one.
+ *
+ * @param <T> what was found
+ */
+public record EditAnd<T>(Edit edit, T found) {}
