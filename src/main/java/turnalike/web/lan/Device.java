@@ -12,13 +12,18 @@ import java.time.Instant;
  * @param role what it may do
  */
 public record Device(String id, String name, String digest, Instant paired, DeviceRole role) {
-    static final int LONGEST_NAME = 40;
+    private static final int LONGEST_NAME = 40;
 
     public Device {
-        if (name.isBlank() || name.length() > LONGEST_NAME || name.chars().anyMatch(Character::isISOControl)) {
+        if (!isName(name)) {
             throw new IllegalArgumentException(
                     "a device's name is one line of 40 letters at most, was '%s'".formatted(name));
         }
+    }
+
+    /** Whether a device may be called so. */
+    static boolean isName(String name) {
+        return !name.isBlank() && name.length() <= LONGEST_NAME && name.chars().noneMatch(Character::isISOControl);
     }
 
     String line() {

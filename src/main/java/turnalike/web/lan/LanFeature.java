@@ -46,9 +46,7 @@ public final class LanFeature implements Feature {
 
     private void pair(Context ctx) {
         String name = RequestInput.field(ctx, "name").orElse("").strip();
-        if (name.isEmpty()
-                || name.length() > Device.LONGEST_NAME
-                || name.chars().anyMatch(Character::isISOControl)) {
+        if (!Device.isName(name)) {
             showPairing(ctx, 422, "Give the device a name of 1 to 40 letters.");
             return;
         }

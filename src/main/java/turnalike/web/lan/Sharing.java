@@ -88,15 +88,17 @@ public final class Sharing {
 
     /** Lets the request on, sends a browser that is not paired yet to the pairing, or throws the {@link Refusal}. */
     public void check(Context ctx) {
-        if (ForPrograms.asks(ctx) && token(ctx).isPresent() && device(ctx).isEmpty()) {
+        Optional<Device> known = device(ctx);
+        if (token(ctx).isPresent() && known.isEmpty()) {
             throw Refusal.of(
                     401, "token", "is not known here, or was taken back", "make another on the page of devices");
         }
         boolean open = OPEN.contains(ctx.path()) || ctx.path().startsWith(ASSETS);
-        Optional<Device> device = isHost(ctx) ? Optional.empty() : device(ctx);
+        boolean here = isHost(ctx);
+        Optional<Device> device = known.filter(each -> !here);
         Asker.is(device.map(Device::name));
         device.ifPresent(each -> require(each, ctx));
-        if (isHost(ctx) || open || device.isPresent()) {
+        if (here || open || device.isPresent()) {
             return;
         }
         if (ForPrograms.asks(ctx)) {
@@ -157,9 +159,7 @@ public final class Sharing {
     /** A device's name without blanks around it; one that is none is refused. */
     static String named(String typed) {
         String name = typed.strip();
-        if (name.isEmpty()
-                || name.length() > Device.LONGEST_NAME
-                || name.chars().anyMatch(Character::isISOControl)) {
+        if (!Device.isName(name)) {
             throw Refusal.of(422, "name", "is no device's name", "give one of 1 to 40 letters");
         }
         return name;

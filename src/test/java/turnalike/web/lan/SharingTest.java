@@ -334,6 +334,35 @@ class SharingTest {
     }
 
     @Test
+    void a_program_that_may_only_log_changes_no_job() throws IOException {
+        assertThat(post(HOST, "/devices/next", "role=log", "").status()).isEqualTo(303);
+        Answer paired =
+                program(DEVICE, "POST", "/pair", "", "{\"code\": \"%s\", \"name\": \"scale\"}".formatted(codes.get(0)));
+        Matcher token = Pattern.compile("\"token\" : \"([^\"]+)\"").matcher(paired.body());
+        assertThat(token.find()).isTrue();
+        String secret = token.group(1);
+        JobId job = store.list().get(0).id();
+        int steps = store.done(job).size();
+        String at = "/jobs/" + job;
+        for (List<String> asked : List.of(
+                List.of("POST", "/jobs"),
+                List.of("PUT", at + "?version=1"),
+                List.of("PATCH", at + "?version=1"),
+                List.of("POST", at + "/undo?version=1"),
+                List.of("DELETE", at + "?version=1"),
+                List.of("POST", at + "/restore"))) {
+            Answer refused = program(DEVICE, asked.get(0), asked.get(1), secret, "{}");
+            assertThat(refused.status()).as("%s", asked).isEqualTo(403);
+            assertThat(refused.body()).as("%s", asked).contains("may only log and turn; nothing was changed");
+        }
+        assertThat(store.done(job)).hasSize(steps);
+        String piece = "{\"pieces\": [{\"piece\": \"77\", \"figures\": {\"mass_g\": \"140\"}}]}";
+        assertThat(program(DEVICE, "POST", at + "/pieces", secret, piece).status())
+                .isEqualTo(200);
+        assertThat(store.done(job).get(steps).who()).contains("scale");
+    }
+
+    @Test
     void the_host_makes_a_token_for_a_program_and_shows_it_once() throws IOException {
         Answer made = post(HOST, "/devices/token", "name=sums", "");
         Matcher token =
