@@ -156,7 +156,7 @@ final class Catalogue {
     private Optional<String> whole(String frame) {
         String exactly = entries.get(frame);
         if (exactly != null && !frame.contains("*")) {
-            return Optional.of(numbered(exactly, 0));
+            return Optional.of(numbered(exactly));
         }
         for (Shaped each : shaped) {
             Matcher found = each.english().matcher(frame);
@@ -182,7 +182,7 @@ final class Catalogue {
         while (breaks.find()) {
             String head = frame.substring(0, breaks.start());
             String tail = frame.substring(breaks.end());
-            Optional<String> first = part(head, 0);
+            Optional<String> first = part(head);
             if (first.isPresent()) {
                 Optional<String> rest = frame(tail).or(() -> wordless(tail)).map(said -> shifted(said, count(head)));
                 if (rest.isPresent()) {
@@ -193,12 +193,8 @@ final class Catalogue {
         return bared(frame);
     }
 
-    private Optional<String> part(String text, int before) {
-        return whole(text)
-                .or(() -> lowered(text))
-                .or(() -> bared(text))
-                .or(() -> wordless(text))
-                .map(said -> shifted(said, before));
+    private Optional<String> part(String text) {
+        return whole(text).or(() -> lowered(text)).or(() -> bared(text)).or(() -> wordless(text));
     }
 
     /** Without the stop at its end or the brackets round it. */
@@ -208,13 +204,13 @@ final class Catalogue {
         }
         char last = text.charAt(text.length() - 1);
         if (text.length() > 1 && ".,;:?!".indexOf(last) >= 0) {
-            return part(text.substring(0, text.length() - 1), 0).map(said -> said + last);
+            return part(text.substring(0, text.length() - 1)).map(said -> said + last);
         }
         return Optional.empty();
     }
 
     private static Optional<String> wordless(String text) {
-        return LETTERS.matcher(text).find() ? Optional.empty() : Optional.of(numbered(text, 0));
+        return LETTERS.matcher(text).find() ? Optional.empty() : Optional.of(numbered(text));
     }
 
     private String withWords(String translation, String frame, Matcher found) {
@@ -222,7 +218,7 @@ final class Catalogue {
         for (int i = 1; i <= found.groupCount(); i++) {
             String words = found.group(i);
             int before = count(frame.substring(0, found.start(i)));
-            said.add(shifted(frame(words).orElseGet(() -> numbered(words, 0)), before));
+            said.add(shifted(frame(words).orElseGet(() -> numbered(words)), before));
         }
         // The entry's own figures are those of the line that stand outside the words.
         List<Integer> own = new ArrayList<>();
@@ -259,14 +255,14 @@ final class Catalogue {
         return (int) frame.chars().filter(letter -> letter == '#').count();
     }
 
-    private static String numbered(String translation, int before) {
+    private static String numbered(String translation) {
         int[] next = new int[1];
         return SLOT.matcher(translation).replaceAll(slot -> {
             if (slot.group(1).equals("*")) {
                 return Matcher.quoteReplacement(slot.group());
             }
             int at = slot.group(2).isEmpty() ? ++next[0] : Integer.parseInt(slot.group(2));
-            return "#" + (char) (at + before + BASE);
+            return "#" + (char) (at + BASE);
         });
     }
 

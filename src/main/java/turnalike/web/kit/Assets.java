@@ -10,12 +10,14 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
-import java.util.List;
 import java.util.Map;
+import java.util.NoSuchElementException;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.zip.GZIPOutputStream;
+import org.jspecify.annotations.Nullable;
 import turnalike.drawing.svg.Svg;
 import turnalike.language.Language;
 
@@ -24,6 +26,9 @@ import turnalike.language.Language;
  * address carries its file's digest, so that a browser may keep it for ever.
  */
 public final class Assets implements Feature {
+    /** Not ours, and says nothing to a person. */
+    private static final String HTMX_NAME = "htmx.js";
+
     private static final String HTMX = "/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js";
 
     /** A file with its digest, as it is sent. */
@@ -42,6 +47,7 @@ public final class Assets implements Feature {
     }
 
     private final Map<String, Asset> assets = new TreeMap<>();
+    private final Map<String, Asset> spoken = new ConcurrentHashMap<>();
 
     public Assets() {
         put("page.css", "text/css; charset=utf-8");
@@ -54,11 +60,8 @@ public final class Assets implements Feature {
         put("live.js", "text/javascript; charset=utf-8");
         put("bench.css", "text/css; charset=utf-8");
         put("bench.js", "text/javascript; charset=utf-8");
-        List.copyOf(assets.keySet()).stream()
-                .filter(name -> name.endsWith(".js"))
-                .forEach(this::translate);
         put("icon.svg", "image/svg+xml");
-        assets.put("htmx.js", new Asset(resource(HTMX), "text/javascript; charset=utf-8"));
+        assets.put(HTMX_NAME, new Asset(resource(HTMX), "text/javascript; charset=utf-8"));
         assets.put("drawing.css", new Asset(Svg.css().getBytes(StandardCharsets.UTF_8), "text/css; charset=utf-8"));
         put("letters-regular.ttf", "font/ttf");
         put("letters-bold.ttf", "font/ttf");
@@ -69,31 +72,34 @@ public final class Assets implements Feature {
         assets.put(name, new Asset(resource("/turnalike/web/" + name), type));
     }
 
-    /** What a script says, in every other language. */
-    private void translate(String name) {
-        String script = new String(Objects.requireNonNull(assets.get(name)).bytes, StandardCharsets.UTF_8);
-        for (Language language : Language.values()) {
-            if (language != Language.ENGLISH) {
-                byte[] said = ScriptWords.in(language, script).getBytes(StandardCharsets.UTF_8);
-                assets.put(in(language, name), new Asset(said, "text/javascript; charset=utf-8"));
-            }
-        }
-    }
-
-    private static String in(Language language, String name) {
-        return language.code() + "-" + name;
-    }
-
-    /** Where the file is served that speaks that language. */
+    /** Where the file is served that speaks that language: a script's sentences are in it, and nothing else's. */
     String address(String name, Language language) {
-        String spoken = in(language, name);
-        return address(assets.containsKey(spoken) ? spoken : name);
+        boolean says = name.endsWith(".js") && !name.equals(HTMX_NAME) && language != Language.ENGLISH;
+        return address(says ? language.code() + "-" + name : name);
     }
 
     /** Where the file is served. */
     String address(String name) {
-        Asset asset = Objects.requireNonNull(assets.get(name), name);
-        return "/assets/" + name + "?" + asset.digest;
+        return "/assets/" + name + "?" + find(name).orElseThrow(() -> new NoSuchElementException(name)).digest;
+    }
+
+    /** A script in another language is made when it is first asked for: most benches never do. */
+    private Optional<Asset> find(String name) {
+        Asset here = assets.get(name);
+        return here != null
+                ? Optional.of(here)
+                : Optional.ofNullable(spoken.computeIfAbsent(name, asked -> inItsLanguage(asked)));
+    }
+
+    private @Nullable Asset inItsLanguage(String name) {
+        String[] parts = name.split("-", 2);
+        Asset script = parts.length == 2 && name.endsWith(".js") ? assets.get(parts[1]) : null;
+        Optional<Language> language = Language.find(parts[0]).filter(each -> each != Language.ENGLISH);
+        if (script == null || language.isEmpty()) {
+            return null;
+        }
+        String said = ScriptWords.in(language.get(), new String(script.bytes, StandardCharsets.UTF_8));
+        return new Asset(said.getBytes(StandardCharsets.UTF_8), script.type);
     }
 
     @Override
@@ -102,10 +108,7 @@ public final class Assets implements Feature {
     }
 
     private void serve(Context ctx) {
-        Asset asset = assets.get(ctx.pathParam("name"));
-        if (asset == null) {
-            throw Refusal.notFound("that file");
-        }
+        Asset asset = find(ctx.pathParam("name")).orElseThrow(() -> Refusal.notFound("that file"));
         // A stylesheet names the fonts without their digest; they are asked for again after a day.
         String kept = asset.digest.equals(ctx.queryString()) ? "max-age=31536000, immutable" : "max-age=86400";
         ctx.header("Cache-Control", kept).header("Vary", "Accept-Encoding").contentType(asset.type);

@@ -4,6 +4,7 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import turnalike.drawing.svg.SvgText;
 
 /**
  * The words of a page, each put into another language where it stands: text between tags and what is read out or shown of a tag. Reads only what our own
@@ -49,7 +50,7 @@ public final class HtmlWords {
     }
 
     private void text(String text, StringBuilder out) {
-        out.append(text.isBlank() ? text : escaped(say.apply(plain(text))));
+        out.append(text.isBlank() ? text : SvgText.escape(say.apply(plain(text))));
     }
 
     private void attributes(String tag, StringBuilder out) {
@@ -59,7 +60,7 @@ public final class HtmlWords {
         }
         out.append(SAID.matcher(tag)
                 .replaceAll(found -> Matcher.quoteReplacement(
-                        found.group(1) + '"' + escaped(say.apply(plain(found.group(2)))) + '"')));
+                        found.group(1) + '"' + SvgText.escape(say.apply(plain(found.group(2)))) + '"')));
     }
 
     private static String plain(String text) {
@@ -73,20 +74,5 @@ public final class HtmlWords {
                 .replace("&#39;", "'")
                 .replace("&nbsp;", "\u00a0")
                 .replace("&amp;", "&");
-    }
-
-    private static String escaped(String text) {
-        StringBuilder out = new StringBuilder(text.length() + 8);
-        for (int i = 0; i < text.length(); i++) {
-            switch (text.charAt(i)) {
-                case '&' -> out.append("&amp;");
-                case '<' -> out.append("&lt;");
-                case '>' -> out.append("&gt;");
-                case '"' -> out.append("&#34;");
-                case '\u00a0' -> out.append("&nbsp;");
-                default -> out.append(text.charAt(i));
-            }
-        }
-        return out.toString();
     }
 }

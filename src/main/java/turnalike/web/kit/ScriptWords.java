@@ -14,6 +14,7 @@ import turnalike.language.Language;
 public final class ScriptWords {
     private static final Pattern LITERAL = Pattern.compile("\"([^\"\\\\\n]*)\"|`((?:[^`\\\\$]++|\\$\\{[^}`]*\\})*)`");
     private static final Pattern VALUE = Pattern.compile("\\$\\{[^}]*\\}");
+    private static final Pattern SLOT = Pattern.compile("\\*(\\d?)");
     private static final Pattern SENTENCE = Pattern.compile("\\p{Lu}[^#\\[\\]=<>]* [^#\\[\\]=<>]*");
 
     private ScriptWords() {}
@@ -52,7 +53,7 @@ public final class ScriptWords {
         return language.translation(inside.strip())
                 .map(said -> {
                     int[] next = new int[1];
-                    return Pattern.compile("\\*(\\d?)").matcher(said).replaceAll(slot -> {
+                    return SLOT.matcher(said).replaceAll(slot -> {
                         int at = slot.group(1).isEmpty() ? next[0]++ : Integer.parseInt(slot.group(1)) - 1;
                         return Matcher.quoteReplacement(values.get(at));
                     });
