@@ -258,18 +258,8 @@ final class PostgresConnection implements Database {
         }
 
         @Override
-        public void mark() {
-            script("SAVEPOINT one");
-        }
-
-        @Override
-        public void backToMark() {
-            script("ROLLBACK TO one");
-        }
-
-        @Override
-        public void forgetMark() {
-            script("RELEASE one");
+        public void say(String sql) {
+            script(sql);
         }
 
         @Override

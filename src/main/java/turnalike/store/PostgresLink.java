@@ -13,6 +13,7 @@ import org.postgresql.Driver;
 import org.postgresql.PGConnection;
 import org.postgresql.PGNotification;
 import turnalike.job.kept.StoreException;
+import turnalike.units.Problem;
 
 /** Makes connections to PostgreSQL. The only class that touches its driver, which is loaded when the first is asked for. */
 final class PostgresLink {
@@ -98,8 +99,7 @@ final class PostgresLink {
             Thread.sleep(PAUSE.toMillis());
         } catch (InterruptedException stop) {
             Thread.currentThread().interrupt();
-            throw new StoreException(
-                    new turnalike.units.Problem(address.place(), "was given up on", "try again"), stop);
+            throw new StoreException(new Problem(address.place(), "was given up on", "try again"), stop);
         }
     }
 

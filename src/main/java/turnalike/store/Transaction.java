@@ -12,6 +12,9 @@ interface Transaction {
         KEPT
     }
 
+    /** Runs one statement that gives nothing back. */
+    void say(String sql);
+
     void begin();
 
     /** When this returns, all since the beginning is kept for good. */
@@ -21,12 +24,18 @@ interface Transaction {
     void rollBack();
 
     /** From here on may be taken back by itself. */
-    void mark();
+    default void mark() {
+        say("SAVEPOINT one");
+    }
 
     /** Takes back what came after the mark. */
-    void backToMark();
+    default void backToMark() {
+        say("ROLLBACK TO one");
+    }
 
-    void forgetMark();
+    default void forgetMark() {
+        say("RELEASE one");
+    }
 
     /** Looks what became of a write that broke off with this. */
     default Ending ending(RuntimeException trouble) {

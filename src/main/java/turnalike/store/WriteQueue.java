@@ -50,18 +50,8 @@ final class WriteQueue {
         }
 
         @Override
-        public void mark() {
-            sql.accept("SAVEPOINT one");
-        }
-
-        @Override
-        public void backToMark() {
-            sql.accept("ROLLBACK TO one");
-        }
-
-        @Override
-        public void forgetMark() {
-            sql.accept("RELEASE one");
+        public void say(String statement) {
+            sql.accept(statement);
         }
     }
 

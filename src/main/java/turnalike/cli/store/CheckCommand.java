@@ -1,17 +1,14 @@
 package turnalike.cli.store;
 
 import java.io.PrintWriter;
-import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import turnalike.cli.kit.UserError;
 import turnalike.job.kept.KeptSummary;
-import turnalike.job.kept.StoreException;
 import turnalike.job.kept.StoreReport;
 import turnalike.store.StorePlace;
-import turnalike.units.Problem;
 
 @Command(
         name = "check",
@@ -34,7 +31,7 @@ public final class CheckCommand implements Runnable {
     @Override
     public void run() {
         StorePlace store = Stores.place(named);
-        StoreReport report = report(store);
+        StoreReport report = Stores.told(store::check);
         PrintWriter console = spec.commandLine().getOut();
         if (json) {
             console.print(KeptSummary.checked(report));
@@ -54,14 +51,5 @@ public final class CheckCommand implements Runnable {
 
     private static String count(int count, String what) {
         return count == 1 ? "1 " + what : count + " " + what + "s";
-    }
-
-    private static StoreReport report(StorePlace store) {
-        try {
-            return store.check();
-        } catch (StoreException trouble) {
-            List<Problem> problems = List.of(trouble.problem());
-            throw new UserError(problems);
-        }
     }
 }

@@ -1,16 +1,13 @@
 package turnalike.cli.store;
 
 import java.io.PrintWriter;
-import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import turnalike.cli.kit.Today;
-import turnalike.cli.kit.UserError;
 import turnalike.job.kept.KeptSummary;
-import turnalike.job.kept.StoreException;
 import turnalike.store.StoreMove;
 import turnalike.store.StorePlace;
 import turnalike.units.Article;
@@ -39,9 +36,9 @@ public final class MoveCommand implements Runnable {
 
     @Override
     public void run() {
-        StorePlace source = place("STORE", from);
-        StorePlace target = place("TO", to);
-        StoreMove.Moved moved = moved(source, target);
+        StorePlace source = Stores.place("STORE", from);
+        StorePlace target = Stores.place("TO", to);
+        StoreMove.Moved moved = Stores.told(() -> StoreMove.move(source, target, Today.clock()));
         PrintWriter console = spec.commandLine().getOut();
         if (json) {
             console.print(KeptSummary.moved(moved.jobs(), moved.rows(), moved.digest()));
@@ -51,19 +48,5 @@ public final class MoveCommand implements Runnable {
             console.println("%s stays as it is: use it no more, so that nothing is logged there.".formatted(source));
         }
         console.flush();
-    }
-
-    private static StoreMove.Moved moved(StorePlace source, StorePlace target) {
-        try {
-            return StoreMove.move(source, target, Today.clock());
-        } catch (StoreException trouble) {
-            throw new UserError(List.of(trouble.problem()));
-        }
-    }
-
-    private static StorePlace place(String where, String text) {
-        return StorePlace.parse(text).fold(place -> place, (what, mend) -> {
-            throw UserError.of(where, what, mend);
-        });
     }
 }

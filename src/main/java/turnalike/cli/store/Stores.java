@@ -21,14 +21,28 @@ public final class Stores {
 
     /** The store that was named; what is wrong with its name is told without it, since a password may stand there. */
     public static StorePlace place(String text) {
+        return place("--store", text);
+    }
+
+    /** The same, named by another argument. */
+    static StorePlace place(String where, String text) {
         return StorePlace.parse(text).fold(place -> place, (what, mend) -> {
-            throw UserError.of("--store", what, mend);
+            throw UserError.of(where, what, mend);
         });
     }
 
     public static <S extends KeptJobs, T> T with(Supplier<S> open, Function<S, T> work) {
-        try (S store = open.get()) {
-            return work.apply(store);
+        return told(() -> {
+            try (S store = open.get()) {
+                return work.apply(store);
+            }
+        });
+    }
+
+    /** What the work gives; what is wrong with a store it speaks to is told like any other input. */
+    static <T> T told(Supplier<T> work) {
+        try {
+            return work.get();
         } catch (StoreException trouble) {
             throw new UserError(List.of(trouble.problem()));
         }

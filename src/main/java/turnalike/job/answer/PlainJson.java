@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.util.RawValue;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -152,7 +153,7 @@ public final class PlainJson {
         if (node instanceof ObjectNode object) {
             return plain(object);
         } else if (node instanceof ArrayNode array) {
-            java.util.ArrayList<Object> list = new java.util.ArrayList<>();
+            List<Object> list = new ArrayList<>();
             array.forEach(each -> list.add(plain(each)));
             return list;
         }

@@ -82,8 +82,9 @@ final class FigureOperations {
                         "Tells how like each logged piece is to the others, as `likeness --json`.",
                         Reply.json("The figures."),
                         call -> {
-                            PiecesFile.Read read = pieces(call.job());
-                            Job job = call.job().text().job();
+                            KeptJob kept = call.job();
+                            PiecesFile.Read read = pieces(kept);
+                            Job job = kept.text().job();
                             return Answer.json(LikenessJson.print(
                                     LikenessReport.of(job, read.pieces(), read.massUnit()), questions(job, read)));
                         }),
@@ -174,8 +175,9 @@ final class FigureOperations {
     }
 
     private static Answer mend(Call call) {
-        Job job = call.job().text().job();
-        PiecesFile.Read read = pieces(call.job());
+        KeptJob kept = call.job();
+        Job job = kept.text().job();
+        PiecesFile.Read read = pieces(kept);
         String label = call.query("piece").orElse("");
         Optional<Mass> target = call.query("to")
                 .map(text -> MassText.parse(text, MassUnit.GRAM).fold(mass -> mass, (what, mend) -> {
@@ -204,8 +206,9 @@ final class FigureOperations {
     }
 
     private static Answer control(Call call) {
-        Job job = call.job().text().job();
-        PiecesFile.Read read = pieces(call.job());
+        KeptJob kept = call.job();
+        Job job = kept.text().job();
+        PiecesFile.Read read = pieces(kept);
         String column = call.query("column").orElse("mass_g");
         String word = call.query("rules").orElse(RuleChoice.SELF_STARTING.word());
         RuleChoice rules = RuleChoice.find(word)

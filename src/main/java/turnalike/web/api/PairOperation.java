@@ -1,5 +1,6 @@
 package turnalike.web.api;
 
+import java.util.List;
 import java.util.Map;
 import turnalike.web.api.Operation.Reply;
 import turnalike.web.api.Operation.Verb;
@@ -15,7 +16,7 @@ final class PairOperation {
                 "type",
                 "object",
                 "required",
-                java.util.List.of("code", "name"),
+                List.of("code", "name"),
                 "properties",
                 Map.of("code", text, "name", text));
         return Operation.of(

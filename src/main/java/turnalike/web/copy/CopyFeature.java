@@ -32,6 +32,7 @@ import turnalike.web.kit.Attachment;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Pages;
+import turnalike.web.kit.Papers;
 import turnalike.web.kit.Refusal;
 import turnalike.web.kit.RequestInput;
 
@@ -59,7 +60,7 @@ public final class CopyFeature implements Feature {
         add(routes, "/copy", CopyPurpose.NEW_JOB);
         add(routes, JobAddress.JOB + "/copy", CopyPurpose.PATTERN);
         add(routes, JobAddress.JOB + "/check", CopyPurpose.CHECK);
-        routes.get("/photo-sheet/{paper}.pdf", CopyFeature::sheet);
+        routes.get("/photo-sheet/{paper}", CopyFeature::sheet);
         routes.get(PHOTO + ".jpg", this::photo);
         routes.post(PHOTO + "/remove", this::removePhoto);
     }
@@ -80,12 +81,7 @@ public final class CopyFeature implements Feature {
     }
 
     private static void sheet(Context ctx) {
-        Paper paper =
-                switch (ctx.pathParam("paper")) {
-                    case "a4" -> Paper.A4;
-                    case "letter" -> Paper.LETTER;
-                    default -> throw Refusal.notFound("that sheet");
-                };
+        Paper paper = Papers.at(ctx);
         Attachment.send(ctx, () -> PhotoSheets.of(SHEET_PAGES, paper));
     }
 

@@ -2,8 +2,11 @@ package turnalike.web.kit;
 
 import io.javalin.http.Context;
 import java.io.InputStream;
+import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import turnalike.language.Speech;
+import turnalike.sheets.Paper;
 import turnalike.sheets.Sheet;
 
 /** A file that the browser keeps instead of showing it. */
@@ -29,6 +32,15 @@ public final class Attachment {
     public static void send(Context ctx, Supplier<Sheet> made) {
         Sheet sheet = Speech.in(Spoken.by(ctx), made);
         send(ctx, sheet.name() + ".pdf", "application/pdf", sheet.pdf());
+    }
+
+    /** Answers with the sheet of that name on whichever paper bears it, made in the language of who asks. */
+    public static void send(Context ctx, String name, Function<Paper, Sheet> on) {
+        send(ctx, () -> Stream.of(Paper.A4, Paper.LETTER)
+                .map(on)
+                .filter(each -> each.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> Refusal.notFound("that sheet")));
     }
 
     private static Context head(Context ctx, String name, String type) {

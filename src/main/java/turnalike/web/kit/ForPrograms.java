@@ -1,6 +1,7 @@
 package turnalike.web.kit;
 
 import io.javalin.http.Context;
+import java.util.List;
 import java.util.Optional;
 import turnalike.job.answer.PlainJson;
 import turnalike.units.Problem;
@@ -32,7 +33,7 @@ public final class ForPrograms {
     }
 
     /** Answers with what is wrong, in the words of the command line. */
-    static void problems(Context ctx, int status, java.util.List<Problem> problems) {
+    static void problems(Context ctx, int status, List<Problem> problems) {
         ctx.status(status).contentType("application/json").result(PlainJson.error(problems));
     }
 

@@ -90,6 +90,11 @@ public final class RequestInput {
         }
     }
 
+    /** A table in the chosen {@code file}, else in the pasted {@code cells}; empty where there is neither. */
+    public static String pasted(Context ctx) {
+        return tableFile(ctx, "file").or(() -> table(ctx, "cells")).orElse("");
+    }
+
     /** The same of bytes at hand, called so where a problem is told. */
     public static String tableText(byte[] bytes, String called) {
         if (!WorkbookTable.isZip(bytes)) {

@@ -7,12 +7,12 @@ import io.javalin.http.sse.SseClient;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import turnalike.job.Job;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
 import turnalike.job.pieces.MatchJob;
 import turnalike.job.set.SetMatch;
-import turnalike.sheets.Paper;
 import turnalike.sheets.SetSheets;
 import turnalike.units.Problem;
 import turnalike.web.kit.Attachment;
@@ -73,16 +73,8 @@ public final class MatchFeature implements Feature {
         SetMatch set = searches.find(kept)
                 .flatMap(SetSearch::found)
                 .orElseThrow(() -> Refusal.notFound("a set of these pieces"));
-        Attachment.send(ctx, () -> Stream.of(Paper.A4, Paper.LETTER)
-                .map(paper -> SetSheets.record(
-                        kept.text().job().title(),
-                        Papers.today(),
-                        set,
-                        kept.text().job().pattern(),
-                        paper))
-                .filter(each -> each.name().equals(name))
-                .findFirst()
-                .orElseThrow(() -> Refusal.notFound("that sheet")));
+        Job job = kept.text().job();
+        Attachment.send(ctx, name, paper -> SetSheets.record(job.title(), Papers.today(), set, job.pattern(), paper));
     }
 
     /** Shaded, it is far longer than the rest of the page: fetched when it is looked at. */

@@ -125,9 +125,7 @@ public final class PiecesFeature implements Feature {
         PieceFormEntry before = PieceFormEntry.of(kept, Optional.empty());
         String text;
         try {
-            text = RequestInput.tableFile(ctx, "file")
-                    .or(() -> RequestInput.table(ctx, "cells"))
-                    .orElse("");
+            text = RequestInput.pasted(ctx);
         } catch (Refusal unreadable) {
             show(ctx, unreadable.status(), before.pasted("").wrong(unreadable.problems()));
             return;

@@ -21,7 +21,7 @@ import turnalike.units.UnitSystem;
  *
  * @param missing what there is no wood for, and what to buy
  * @param aim what is cut and how sure it is that it cannot be done for less
- * @param ended what ended the state
+ * @param ended what ended the search
  * @param boards each with its picture and its cuts in the order of sawing
  * @param keep what of the left-overs is told
  * @param kept the left-overs

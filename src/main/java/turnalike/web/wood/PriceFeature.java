@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import turnalike.job.edit.JobEdit;
 import turnalike.job.kept.Change;
 import turnalike.job.kept.Edit;
@@ -16,7 +15,6 @@ import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.price.InvoiceFile;
 import turnalike.job.price.PriceReport;
-import turnalike.sheets.Paper;
 import turnalike.sheets.QuoteSheet;
 import turnalike.stock.boards.CuttingPlan;
 import turnalike.units.Problem;
@@ -129,10 +127,6 @@ final class PriceFeature implements Feature {
 
     private void sheet(Context ctx) {
         PriceReport report = quoted(ctx);
-        Attachment.send(ctx, () -> Stream.of(Paper.A4, Paper.LETTER)
-                .map(paper -> QuoteSheet.of(report, Papers.today(), paper))
-                .filter(each -> each.name().equals(ctx.pathParam("file")))
-                .findFirst()
-                .orElseThrow(() -> Refusal.notFound("that sheet")));
+        Attachment.send(ctx, ctx.pathParam("file"), paper -> QuoteSheet.of(report, Papers.today(), paper));
     }
 }

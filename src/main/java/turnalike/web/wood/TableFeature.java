@@ -90,9 +90,7 @@ final class TableFeature implements Feature {
         ShopTable table = table(ctx);
         String text;
         try {
-            text = RequestInput.tableFile(ctx, "file")
-                    .or(() -> RequestInput.table(ctx, "cells"))
-                    .orElse("");
+            text = RequestInput.pasted(ctx);
         } catch (Refusal unreadable) {
             show.page(ctx, unreadable.status(), TypedRow.paste(table, "", unreadable.problems()));
             return;

@@ -6,13 +6,11 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.sse.SseClient;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import turnalike.job.edit.ShopTable;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.ShopLog;
 import turnalike.sheets.CutSheet;
-import turnalike.sheets.Paper;
 import turnalike.stock.boards.CuttingPlan;
 import turnalike.web.job.PlanCache;
 import turnalike.web.kit.Attachment;
@@ -121,11 +119,7 @@ public final class WoodFeature implements Feature {
         String name = ctx.pathParam("file");
         CutState state = CutState.of(store, kept);
         CuttingPlan plan = state.plan().orElseThrow(() -> Refusal.notFound("a cutting of these boards"));
-        Attachment.send(ctx, () -> Stream.of(Paper.A4, Paper.LETTER)
-                .map(paper -> CutSheet.of(state.jobs(), plan, Papers.today(), paper))
-                .filter(each -> each.name().equals(name))
-                .findFirst()
-                .orElseThrow(() -> Refusal.notFound("that sheet")));
+        Attachment.send(ctx, name, paper -> CutSheet.of(state.jobs(), plan, Papers.today(), paper));
     }
 
     /** Tells a page how far the search has come, twice a second, until it is done or nobody listens. */
