@@ -3,6 +3,7 @@ package turnalike.release;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,19 +26,32 @@ public final class Renewal {
     }
 
     /**
+     * How old a store can be for whoever serves it here.
+     *
+     * @param isNew whether it was made just now: then there is nothing to tell, whatever an earlier one of its name left
+     * @param oldest the day of the oldest in it that an earlier release may have served here; nothing where no earlier one can have
+     */
+    public record Age(boolean isNew, Optional<LocalDate> oldest) {
+        private boolean isSince(Release release) {
+            return oldest.map(day -> !day.isBefore(release.day())).orElse(true);
+        }
+    }
+
+    /**
      * {@return the store's, now that this release serves it}
      *
      * @param store its file
-     * @param isNew whether it was made just now: of a new one there is nothing to tell
+     * @param age what is known of its age where no line tells which release served it last
      */
-    public static Renewal of(Path store, boolean isNew) {
-        return of(store, isNew, Release.now());
+    public static Renewal of(Path store, Age age) {
+        return of(store, age, Release.now());
     }
 
-    static Renewal of(Path store, boolean isNew, Release now) {
+    static Renewal of(Path store, Age age, Release now) {
         Path file = store.resolveSibling(store.getFileName() + ".release");
         List<String> lines = lines(file);
         Optional<Release> served = lines.stream().findFirst().flatMap(Release::parse);
+        boolean isNew = age.isNew() || (served.isEmpty() && age.isSince(now));
         Optional<Release> read =
                 isNew ? Optional.of(now) : lines.stream().skip(1).findFirst().flatMap(Release::parse);
         Renewal renewal = new Renewal(file, now, isNew ? Optional.of(now) : served, read);

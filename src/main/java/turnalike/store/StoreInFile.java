@@ -20,6 +20,11 @@ public record StoreInFile(Path file) implements StorePlace {
     }
 
     @Override
+    public boolean isShared() {
+        return false;
+    }
+
+    @Override
     public JobStore open(Clock clock) {
         return StoreFile.open(file, clock);
     }

@@ -29,6 +29,11 @@ public record StoreInPostgres(PostgresAddress address) implements StorePlace {
      * <p>Commands do not look through the whole: each text and each seal is looked at where it is read.
      */
     @Override
+    public boolean isShared() {
+        return true;
+    }
+
+    @Override
     public JobStore open(Clock clock) {
         return jobs(opened(false), clock, Soundness.known());
     }

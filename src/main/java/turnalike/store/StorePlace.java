@@ -34,6 +34,9 @@ public sealed interface StorePlace permits StoreInFile, StoreInPostgres {
     /** {@return whether there is a store; a database counts as one once something was kept in it} */
     boolean isMade();
 
+    /** {@return whether programs of several machines write to it} */
+    boolean isShared();
+
     /**
      * {@return the store, to be read and written}
      *

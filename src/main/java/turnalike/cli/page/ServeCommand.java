@@ -4,6 +4,10 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.stream.Stream;
+import java.util.Comparator;
+import java.time.LocalDate;
+import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -115,7 +119,7 @@ public final class ServeCommand implements Runnable {
             if (isNew) {
                 serving().begin(jobs);
             }
-            Renewal renewal = Renewal.of(store.beside(ServeCommand::ownFolder, ""), isNew);
+            Renewal renewal = Renewal.of(store.beside(ServeCommand::ownFolder, ""), age(store, isNew, jobs));
             try (PageServer.Page site = start(jobs, devices(store), renewal)) {
                 console.println("Turnalike is at " + site.address() + " and keeps its jobs in " + store
                         + ". Stop it with Ctrl-C.");
@@ -153,6 +157,18 @@ public final class ServeCommand implements Runnable {
         }
         Stores.note(console, jobs.notes());
         console.flush();
+    }
+
+    /** A machine that joins others' store was served by nothing earlier, however old the jobs in it are. */
+    private static Renewal.Age age(StorePlace store, boolean isNew, JobStore jobs) {
+        Optional<Instant> oldest = store.isShared()
+                ? Optional.empty()
+                : Stream.concat(jobs.list().stream(), jobs.binned().stream())
+                        .map(each -> each.times().made())
+                        .min(Comparator.naturalOrder());
+        return new Renewal.Age(
+                isNew,
+                oldest.map(at -> LocalDate.ofInstant(at, Today.clock().getZone())));
     }
 
     private static boolean isMade(StorePlace store) {

@@ -9,6 +9,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,6 +25,8 @@ import turnalike.store.StoreFile;
 import turnalike.web.Site;
 
 class NewsFeatureTest {
+    private static final Renewal.Age OLD_JOBS = new Renewal.Age(false, Optional.of(LocalDate.EPOCH));
+
     private static final Pattern TOKEN = Pattern.compile("name=\"token\" content=\"([^\"]+)\"");
 
     @TempDir
@@ -44,7 +47,7 @@ class NewsFeatureTest {
         Files.writeString(folder.resolve("jobs.db.release"), "0.0.9 of 2026-01-01\n0.0.9 of 2026-01-01\n");
         List<Exception> faults = new ArrayList<>();
         try (JobStore store = StoreFile.openOrMake(file, Clock.systemUTC())) {
-            Renewal renewal = Renewal.of(file, false);
+            Renewal renewal = Renewal.of(file, OLD_JOBS);
             try (Site site = Site.start(
                     new Site.Reach(0, Optional.empty(), Outside.plain(false), Optional.of(renewal)),
                     store,
@@ -68,7 +71,7 @@ class NewsFeatureTest {
                 assertThat(get(site, "")).doesNotContain("was renewed");
             }
         }
-        assertThat(Renewal.of(file, false).unread()).isEmpty();
+        assertThat(Renewal.of(file, OLD_JOBS).unread()).isEmpty();
         assertThat(faults).isEmpty();
     }
 }
