@@ -72,9 +72,9 @@ class ServeCommandIT {
         assertThat(Ran.here("keep", job, "--store", store).code()).isZero();
         Process process = started("serve", "--port", "0", "--store", store);
         try {
-            assertThat(page(address(process)))
-                    .doesNotContain("was renewed")
-                    .satisfies(text -> assertThat(text.split("pieces logged", -1)).hasSize(2));
+            assertThat(page(address(process))).doesNotContain("was renewed").satisfies(text -> assertThat(
+                            text.split("pieces logged", -1))
+                    .hasSize(2));
         } finally {
             process.destroy();
         }

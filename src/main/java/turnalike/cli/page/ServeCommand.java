@@ -4,16 +4,16 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.util.stream.Stream;
-import java.util.Comparator;
-import java.time.LocalDate;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -167,8 +167,7 @@ public final class ServeCommand implements Runnable {
                         .map(each -> each.times().made())
                         .min(Comparator.naturalOrder());
         return new Renewal.Age(
-                isNew,
-                oldest.map(at -> LocalDate.ofInstant(at, Today.clock().getZone())));
+                isNew, oldest.map(at -> LocalDate.ofInstant(at, Today.clock().getZone())));
     }
 
     private static boolean isMade(StorePlace store) {

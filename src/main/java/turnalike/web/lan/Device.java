@@ -1,6 +1,8 @@
 package turnalike.web.lan;
 
 import java.time.Instant;
+import java.time.format.DateTimeParseException;
+import java.util.Optional;
 
 /**
  * A device that was paired.
@@ -30,16 +32,22 @@ public record Device(String id, String name, String digest, Instant paired, Devi
         return String.join("\t", id, digest, paired.toString(), role.word(), name);
     }
 
-    static Device of(String line) {
+    /** The device of a line that {@link #line} wrote; nothing of any other. */
+    static Optional<Device> of(String line) {
         String[] parts = line.split("\t", 5);
-        if (parts.length < 4) {
-            throw new IllegalArgumentException("no device: " + line);
+        if (parts.length < 4 || !isName(parts[parts.length - 1])) {
+            return Optional.empty();
         }
         // Before there were roles a line had four parts, and each device might do everything.
         DeviceRole role = parts.length == 4
                 ? DeviceRole.CHANGE
                 : DeviceRole.find(parts[3]).orElse(DeviceRole.LOG);
-        return new Device(parts[0], parts[parts.length - 1], parts[1], Instant.parse(parts[2]), role);
+        try {
+            Instant paired = Instant.parse(parts[2]);
+            return Optional.of(new Device(parts[0], parts[parts.length - 1], parts[1], paired, role));
+        } catch (DateTimeParseException damaged) {
+            return Optional.empty();
+        }
     }
 
     Device allowed(DeviceRole now) {

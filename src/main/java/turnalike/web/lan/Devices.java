@@ -20,7 +20,8 @@ import java.util.Optional;
 
 /**
  * The paired devices, in a file beside the store, so that a phone paired once stays so. Read again whenever the file is another, so that a
- * command can show a device out of a program that serves. May be used by several threads.
+ * command can show a device out of a program that serves. A line that is no device's, of a damaged file, is passed over: that device is paired
+ * again. May be used by several threads.
  */
 public final class Devices {
     private static final SecureRandom DICE = new SecureRandom();
@@ -30,6 +31,10 @@ public final class Devices {
     private final Clock clock;
     private final List<Device> devices = new ArrayList<>();
 
+    /** Begins the line that says what the next device may do; a file without one lets it change patterns. */
+    private static final String NEXT = "next\t";
+
+    private DeviceRole next = DeviceRole.CHANGE;
     private String readAs = "";
 
     /** @param file that remembers them; it may not be there yet */
@@ -45,14 +50,14 @@ public final class Devices {
             if (now.equals(readAs)) {
                 return;
             }
-            List<Device> read = now.isEmpty()
-                    ? List.of()
-                    : Files.readAllLines(file, StandardCharsets.UTF_8).stream()
-                            .filter(line -> !line.isBlank())
-                            .map(Device::of)
-                            .toList();
+            List<String> lines = now.isEmpty() ? List.of() : Files.readAllLines(file, StandardCharsets.UTF_8);
             devices.clear();
-            devices.addAll(read);
+            lines.stream().flatMap(line -> Device.of(line).stream()).forEach(devices::add);
+            next = lines.stream()
+                    .filter(line -> line.startsWith(NEXT))
+                    .findFirst()
+                    .map(line -> DeviceRole.find(line.substring(NEXT.length())).orElse(DeviceRole.LOG))
+                    .orElse(DeviceRole.CHANGE);
             readAs = now;
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
@@ -63,6 +68,19 @@ public final class Devices {
     public synchronized List<Device> list() {
         read();
         return List.copyOf(devices);
+    }
+
+    /** What the next device that is paired may do. */
+    synchronized DeviceRole next() {
+        read();
+        return next;
+    }
+
+    /** Says what each device that is paired from now on may do, after a start of the program too. */
+    synchronized void next(DeviceRole role) {
+        read();
+        next = role;
+        write();
     }
 
     /** Pairs a device of that name and returns the secret it is known by from now on. */
@@ -124,7 +142,12 @@ public final class Devices {
                             ".part",
                             PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rw-------")))
                     : Files.createTempFile(folder, ".devices", ".part");
-            Files.write(beside, devices.stream().map(Device::line).toList(), StandardCharsets.UTF_8);
+            List<String> lines =
+                    new ArrayList<>(devices.stream().map(Device::line).toList());
+            if (next != DeviceRole.CHANGE) {
+                lines.add(NEXT + next.word());
+            }
+            Files.write(beside, lines, StandardCharsets.UTF_8);
             Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException refused) {
             throw new UncheckedIOException(refused);

@@ -55,7 +55,7 @@ public final class LanFeature implements Feature {
             case PAIRED -> {
                 Cookie cookie = new Cookie(
                         Sharing.COOKIE,
-                        sharing.devices().pair(name, sharing.next()),
+                        sharing.devices().pair(name, sharing.devices().next()),
                         "/",
                         A_YEAR_S,
                         Gate.isEncrypted(ctx),
@@ -91,7 +91,8 @@ public final class LanFeature implements Feature {
     private void token(Context ctx) {
         hostOnly(ctx);
         String name = Sharing.named(RequestInput.field(ctx, "name").orElse(""));
-        showDevices(ctx, Optional.of(sharing.devices().pair(name, sharing.next())));
+        showDevices(
+                ctx, Optional.of(sharing.devices().pair(name, sharing.devices().next())));
     }
 
     private void showDevices(Context ctx, Optional<String> token) {
@@ -101,7 +102,11 @@ public final class LanFeature implements Feature {
                 "lan/devices.jte",
                 "Devices",
                 new DevicesView(
-                        sharing.devices().list(), sharing.code().now(), addresses.get(), sharing.next(), token));
+                        sharing.devices().list(),
+                        sharing.code().now(),
+                        addresses.get(),
+                        sharing.devices().next(),
+                        token));
     }
 
     private static DeviceRole role(Context ctx) {
@@ -112,7 +117,7 @@ public final class LanFeature implements Feature {
 
     private void next(Context ctx) {
         hostOnly(ctx);
-        sharing.next(role(ctx));
+        sharing.devices().next(role(ctx));
         ctx.redirect("/devices", HttpStatus.SEE_OTHER);
     }
 

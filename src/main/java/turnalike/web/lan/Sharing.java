@@ -40,7 +40,6 @@ public final class Sharing {
     private final Devices devices;
     private final PairingCode code;
     private final Predicate<InetAddress> host;
-    private volatile DeviceRole next = DeviceRole.CHANGE;
     private final boolean behind;
 
     private Sharing(Devices devices, PairingCode code, Predicate<InetAddress> host, boolean behind) {
@@ -75,15 +74,6 @@ public final class Sharing {
 
     PairingCode code() {
         return code;
-    }
-
-    /** What the next device that is paired may do. */
-    DeviceRole next() {
-        return next;
-    }
-
-    void next(DeviceRole role) {
-        next = role;
     }
 
     /** Lets the request on, sends a browser that is not paired yet to the pairing, or throws the {@link Refusal}. */
@@ -147,7 +137,7 @@ public final class Sharing {
     public String pairProgram(Context ctx, String name, String typed) {
         String plain = named(name);
         return switch (code.with(caller(ctx), typed)) {
-            case PAIRED -> devices.pair(plain, next);
+            case PAIRED -> devices.pair(plain, devices.next());
             case WRONG ->
                 throw Refusal.of(
                         422, "code", "is not the one the host shows now", "after five wrong tries wait ten minutes");

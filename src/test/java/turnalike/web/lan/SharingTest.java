@@ -284,10 +284,14 @@ class SharingTest {
     /** A line of before there were roles. */
     @Test
     void a_device_paired_before_there_were_roles_may_do_what_it_did() {
-        Device device = Device.of("0a1b\tffff\t2026-03-01T12:00:00Z\tOld telephone");
+        Device device =
+                Device.of("0a1b\tffff\t2026-03-01T12:00:00Z\tOld telephone").orElseThrow();
         assertThat(device.role()).isEqualTo(DeviceRole.CHANGE);
-        assertThat(Device.of(device.line())).isEqualTo(device);
-        assertThat(Device.of(device.allowed(DeviceRole.LOG).line()).role()).isEqualTo(DeviceRole.LOG);
+        assertThat(Device.of(device.line())).contains(device);
+        assertThat(Device.of(device.allowed(DeviceRole.LOG).line())
+                        .orElseThrow()
+                        .role())
+                .isEqualTo(DeviceRole.LOG);
     }
 
     private Answer program(byte[] from, String verb, String path, String token, String json) throws IOException {
@@ -331,6 +335,30 @@ class SharingTest {
         assertThat(device.find()).isTrue();
         post(HOST, "/devices/" + device.group(1) + "/revoke", "", "");
         assertThat(program(DEVICE, "GET", "/jobs", secret, "").status()).isEqualTo(401);
+    }
+
+    @Test
+    void what_the_next_device_may_do_outlives_the_program_and_a_damaged_line_its_neighbours() throws IOException {
+        Path file = folder.resolve("other.devices");
+        Devices devices = new Devices(file, Clock.systemUTC());
+        assertThat(devices.next()).isEqualTo(DeviceRole.CHANGE);
+        devices.next(DeviceRole.LOG);
+        String first = devices.pair("Scale", devices.next());
+        String second = devices.pair("Tablet", DeviceRole.CHANGE);
+        Devices again = new Devices(file, Clock.systemUTC());
+        assertThat(again.next()).isEqualTo(DeviceRole.LOG);
+        assertThat(again.find(first).orElseThrow().role()).isEqualTo(DeviceRole.LOG);
+        List<String> lines = Files.readAllLines(file);
+        Files.write(file, List.of("half a li", lines.get(0).substring(0, 90), lines.get(1), lines.get(2)));
+        Devices damaged = new Devices(file, Clock.systemUTC());
+        assertThat(damaged.list()).singleElement().satisfies(each -> assertThat(each.name())
+                .isEqualTo("Tablet"));
+        assertThat(damaged.find(second)).isPresent();
+        assertThat(damaged.next()).isEqualTo(DeviceRole.LOG);
+        Files.write(file, List.of(lines.get(0), "next\twhatever"));
+        assertThat(new Devices(file, Clock.systemUTC()).next()).isEqualTo(DeviceRole.LOG);
+        damaged.next(DeviceRole.CHANGE);
+        assertThat(new Devices(file, Clock.systemUTC()).next()).isEqualTo(DeviceRole.CHANGE);
     }
 
     @Test
