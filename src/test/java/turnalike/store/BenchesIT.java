@@ -141,8 +141,9 @@ class BenchesIT {
                 case 0 -> server.killAndStart();
                 case 1, 2 -> killOne(server, address);
                 default -> {
-                    running.get(random.nextInt(running.size())).process().destroyForcibly();
-                    killed++;
+                    Process one = running.get(random.nextInt(running.size())).process();
+                    killed += one.isAlive() ? 1 : 0;
+                    one.destroyForcibly();
                 }
             }
         }

@@ -84,20 +84,23 @@ final class PostgresServer implements AutoCloseable {
         }
     }
 
-    /** Serves until its input ends, which it does when the tests' program is gone. A disk that loses what it was given is not tried here. */
+    /**
+     * Serves until its input ends, which it does when the tests' program is gone. The server is killed by the number that the shell knows: its own file
+     * is not written yet where one kill follows the other. A disk that loses what it was given is not tried here.
+     */
     private static final String SCRIPT = """
             mkdir made && cd made || exit 1
             export LC_ALL=C.UTF-8 PATH=%1$s:$PATH
             initdb -D data -U turner -E UTF8 -A md5 --pwfile=../password --no-sync > init.log || exit 1
             serve() { postgres -D data -p %2$d -c listen_addresses=127.0.0.1 -c unix_socket_directories= -c fsync=off -c max_connections=60 \\
-                -c restart_after_crash=on -c log_min_messages=warning %3$s < /dev/null & }
+                -c restart_after_crash=on -c log_min_messages=warning %3$s < /dev/null & server=$!; }
             serve
             while read -r line; do
                 case $line in
-                    kill) kill -KILL "$(head -n 1 data/postmaster.pid)"; wait; sleep 0.3; rm -f data/postmaster.pid; serve ;;
+                    kill) kill -KILL $server; wait; sleep 0.3; rm -f data/postmaster.pid; serve ;;
                 esac
             done
-            kill -QUIT "$(head -n 1 data/postmaster.pid)"
+            kill -QUIT $server
             wait
             """;
 
