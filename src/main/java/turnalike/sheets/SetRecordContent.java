@@ -7,6 +7,7 @@ import java.util.Optional;
 import turnalike.drawing.frame.PlacesDrawing;
 import turnalike.drawing.frame.RowDrawing;
 import turnalike.drawing.frame.WheelDrawing;
+import turnalike.frame.Moment;
 import turnalike.match.Candidate;
 import turnalike.match.WheelPlacement;
 import turnalike.units.SentenceCase;
@@ -46,10 +47,11 @@ public record SetRecordContent(
     public static SetRecordContent ofWheel(String title, String date, WheelDrawing wheel) {
         WheelPlacement placement = wheel.placement();
         List<BenchCardContent.Fact> facts = List.of(
+                new BenchCardContent.Fact("unbalance", placement.unbalance().format(), seen(placement)),
                 new BenchCardContent.Fact(
-                        "unbalance", figure(placement.unbalance().gMm()) + " g·mm", seen(placement)),
-                new BenchCardContent.Fact(
-                        "noise floor", figure(placement.noiseFloorGMm()) + " g·mm", "what the scale alone can feign"),
+                        "noise floor",
+                        Moment.figure(placement.noiseFloorGMm()) + " g·mm",
+                        "what the scale alone can feign"),
                 new BenchCardContent.Fact(
                         "spread",
                         String.format(

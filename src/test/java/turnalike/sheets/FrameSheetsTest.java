@@ -86,8 +86,8 @@ class FrameSheetsTest {
                 .contains(
                         "more than the 40 that anybody joins",
                         "the other at " + fit.innerRadius().formatBoth(UnitSystem.INCH),
-                        "2 and 5, 72.00 degrees, " + chord(inner, 36),
-                        "3 and 4, 144.0 degrees, " + chord(inner, 72));
+                        "2 and 5, 72°, " + chord(inner, 36),
+                        "3 and 4, 144°, " + chord(inner, 72));
     }
 
     private static String chord(double radiusMm, double halfDegrees) {

@@ -35,7 +35,7 @@ public final class MatchSummary implements SetMatch.Cases<String> {
     public String wheel(WheelSet set) {
         WheelPlacement placement = set.placement();
         line(
-                "Set        %s, going round from place 1 at 0 degrees",
+                "Set        %s, going round from place 1 at 0°",
                 Article.count(placement.seats().size(), "place"));
         columns(placement.seats().stream()
                 .map(seat -> cell(

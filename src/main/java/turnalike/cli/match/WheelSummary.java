@@ -45,7 +45,7 @@ final class WheelSummary {
         List<String> allowed = new ArrayList<>();
         for (SpeedGrade.Permitted each : grade.permitted()) {
             allowed.add(
-                    format(Locale.ROOT, "G%.0f allows %.0f g mm", each.grade().mmPerS(), each.gMm()));
+                    format(Locale.ROOT, "G%.0f allows %.0f g·mm", each.grade().mmPerS(), each.gMm()));
         }
         line.put(
                 "           at %s turns a minute that is balance grade G%.2g, for information; %s",
@@ -58,10 +58,10 @@ final class WheelSummary {
         RimFit rim = roundness.placed().rim();
         line.put("Round      run-out %s about the rim's best centre, as the lengths were measured", both(rim.runOut()));
         line.put(
-                "           rim at %s from its centre, which lies %s off the axle toward %.0f degrees",
+                "           rim at %s from its centre, which lies %s off the axle toward %s",
                 rim.radius().formatBoth(UnitSystem.METRIC),
                 both(rim.offset()),
-                rim.offsetAt().degrees());
+                rim.offsetAt().formatDirection());
         if (roundness.isBored()) {
             line.put(
                     "           bore these seats deeper first (mm): %s; all figures here hold once that is done",
@@ -85,11 +85,11 @@ final class WheelSummary {
             return;
         }
         line.put(
-                "Boring     with %s bored deeper the run-out would be %s, with %.3g g mm left, heavy at %.0f degrees:",
+                "Boring     with %s bored deeper the run-out would be %s, with %s left, heavy at %s:",
                 Article.count(deepened(way), "seat"),
                 both(way.rim().runOut()),
-                way.unbalance().gMm(),
-                way.unbalance().at().degrees());
+                way.unbalance().format(),
+                way.unbalance().at().formatDirection());
         line.put("           pieces %s from place 1 on;", String.join(", ", roundness.labels(way)));
         line.put("           seats (mm) %s", seats);
     }
@@ -132,8 +132,8 @@ final class WheelSummary {
         for (int i : indices) {
             TradeOff.Point point = curve.get(i);
             line.put(
-                    "           %.3g g mm with a run-out of %s%s",
-                    point.unbalance().gMm(), both(point.rim().runOut()), i == placed ? ", as placed" : "");
+                    "           %s with a run-out of %s%s",
+                    point.unbalance().format(), both(point.rim().runOut()), i == placed ? ", as placed" : "");
         }
     }
 }

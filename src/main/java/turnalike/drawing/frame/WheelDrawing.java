@@ -13,6 +13,7 @@ import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.TextLine;
 import turnalike.drawing.svg.TextWrap;
 import turnalike.frame.Counterweight;
+import turnalike.frame.Moment;
 import turnalike.match.Expected;
 import turnalike.match.WheelPlacement;
 import turnalike.units.Angle;
@@ -66,26 +67,25 @@ public record WheelDrawing(WheelPlacement placement, Length hubRadius, Optional<
                 : "no side stands out from what may be off; %s.".formatted(floor);
         out.add(
                 isHeavyOnOneSide()
-                        ? "Unbalance %s, heavy at %s°; %s."
+                        ? "Unbalance %s, heavy at %s; %s."
                                         .formatted(
                                                 moment(gMm),
-                                                PlacesDrawing.degrees(
-                                                        placement.unbalance().at()),
+                                                placement.unbalance().at().formatDirection(),
                                                 floor)
                                 + likely
                         : "Unbalance %s: %s".formatted(moment(gMm), seen) + likely);
         weight().ifPresent(weight -> out.add(String.format(
                 Locale.ROOT,
-                "Counterweight: add %.3g g at %s°, %s from the axle; or take the same off at %s°.",
+                "Counterweight: add %.3g g at %s, %s from the axle; or take the same off at %s.",
                 weight.mass().grams(),
-                PlacesDrawing.degrees(weight.at()),
+                weight.at().formatDirection(),
                 weight.radius().formatBoth(UnitSystem.METRIC),
-                PlacesDrawing.degrees(weight.removeAt()))));
+                weight.removeAt().formatDirection())));
         return out;
     }
 
     private static String moment(double gMm) {
-        return String.format(Locale.ROOT, gMm >= 100 && gMm < 1e7 ? "%.0f g·mm" : "%.3g g·mm", gMm);
+        return Moment.figure(gMm) + " g·mm";
     }
 
     private Optional<Counterweight> weight() {

@@ -38,7 +38,7 @@ public sealed interface SetMatch permits WheelSet, RowSet, LegsSet {
     /** {@return the label of the piece at each place, in order; those of groups one after the other} */
     List<String> order();
 
-    /** {@return what is to be small: the unbalance in g mm, or how much neighbours or the pieces of a group differ} */
+    /** {@return what is to be small: the unbalance in g·mm, or how much neighbours or the pieces of a group differ} */
     double leftOver();
 
     /**

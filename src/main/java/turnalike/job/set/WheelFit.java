@@ -138,7 +138,7 @@ public record WheelFit(
         private String text() {
             return String.format(
                     Locale.ROOT,
-                    "  whole    %.0f g: spokes %.0f g%s%s; inertia about the axle %.3g kg m2%s",
+                    "  whole    %.0f g: spokes %.0f g%s%s; inertia about the axle %.3g kg·m²%s",
                     mass().grams(),
                     spokes.grams(),
                     hub.map(each -> String.format(Locale.ROOT, ", hub %.0f g", each.grams()))
@@ -178,9 +178,9 @@ public record WheelFit(
         List<String> out = new ArrayList<>();
         out.add(String.format(
                 Locale.ROOT,
-                "Frame      a wheel of %d places, %.4g degrees apart%s",
+                "Frame      a wheel of %d places, %s apart%s",
                 places,
-                pitch.degrees(),
+                pitch.format(),
                 stagger.isPositive() ? ", every second one set off by " + stagger.formatBoth(units) : ""));
         String near = neighbours.gap.abs().formatFineBoth(units);
         String where = neighbours.at.formatBoth(units);
@@ -206,18 +206,18 @@ public record WheelFit(
         rim.ifPresent(segments -> out.add(segments.text(units)));
         whole.segmentsPull.ifPresent(pull -> out.add(String.format(
                 Locale.ROOT,
-                "           as they were weighed its segments pull %s g mm toward %.0f degrees",
-                ExpectedWords.figure(pull.gMm()),
-                pull.at().degrees())));
+                "           as they were weighed its segments pull %s toward %s",
+                pull.format(),
+                pull.at().formatDirection())));
         if (whole.hub.isPresent() || whole.rim.isPresent()) {
             out.add(whole.text());
         }
         whole.rockingPeriodS()
                 .ifPresent(period -> out.add(String.format(
                         Locale.ROOT,
-                        "           by what hub and rim pull, %.3g g mm toward %.0f degrees, it would rock in %.3g s there and back",
-                        whole.pull.gMm(),
-                        whole.pull.at().degrees(),
+                        "           by what hub and rim pull, %s toward %s, it would rock in %.3g s there and back",
+                        whole.pull.format(),
+                        whole.pull.at().formatDirection(),
                         period)));
         if (hub.isPresent() || rimSeats.isPresent()) {
             out.add("  boring   " + DividingHead.text(places));

@@ -184,10 +184,10 @@ public record WheelSet(
                 : Optional.of("it is the sum of: "
                         + parts().stream()
                                 .map(part -> said(
-                                        "%s %s g mm toward %.0f degrees",
+                                        "%s %s toward %s",
                                         part.from(),
-                                        ExpectedWords.figure(part.moment().gMm()),
-                                        part.moment().at().degrees()))
+                                        part.moment().format(),
+                                        part.moment().at().formatDirection()))
                                 .collect(Collectors.joining("; ")));
     }
 
@@ -270,11 +270,10 @@ public record WheelSet(
         String sure = placement.bestProven() ? "no other choice or order has less" : less;
         List<String> out = new ArrayList<>();
         out.add(said(
-                "%.3g g mm left, heavy at %.0f degrees; %s",
-                unbalance.gMm(), unbalance.at().degrees(), sure));
+                "%s left, heavy at %s; %s", unbalance.format(), unbalance.at().formatDirection(), sure));
         out.addAll(handWork.sentences());
         partsInWords().ifPresent(out::add);
-        out.add(said("the scale's noise alone is %.3g g mm: %s", placement.noiseFloorGMm(), seen()));
+        out.add(said("the scale's noise alone is %s g·mm: %s", Moment.figure(placement.noiseFloorGMm()), seen()));
         out.addAll(ExpectedWords.of(placement));
         if (placement.isHeavyOnOneSide()) { // else a counterweight would correct what scatters, not the wheel
             frame.counterweightRadius()
@@ -325,11 +324,11 @@ public record WheelSet(
 
     private static String cancelling(Counterweight weight) {
         return said(
-                "to cancel it: %.3g g at %.0f degrees, %s from the axle, or as much off at %.0f degrees",
+                "to cancel it: %.3g g at %s, %s from the axle, or as much off at %s",
                 weight.mass().grams(),
-                weight.at().degrees(),
+                weight.at().formatDirection(),
                 weight.radius().formatBoth(UnitSystem.METRIC),
-                weight.removeAt().degrees());
+                weight.removeAt().formatDirection());
     }
 
     @Override
