@@ -112,7 +112,8 @@ public sealed interface SetPicture {
             SetRecordContent wheel = SetRecordContent.ofWheel(title, date, places());
             SetRecordContent content = set.partsInWords()
                     .map(words -> wheel.with(List.of(words.replaceFirst("^it", "the unbalance"))))
-                    .orElse(wheel);
+                    .orElse(wheel)
+                    .with(set.rockingInWords().stream().toList());
             return set.roundness()
                     .map(round -> content.with(new BenchCardContent.Fact(
                             "run-out of the rim",

@@ -2,12 +2,12 @@ package turnalike.cli.match;
 
 import static java.lang.String.format;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import turnalike.frame.Moment;
 import turnalike.frame.RimFit;
 import turnalike.job.set.Roundness;
 import turnalike.job.set.SpeedGrade;
@@ -45,11 +45,11 @@ final class WheelSummary {
         List<String> allowed = new ArrayList<>();
         for (SpeedGrade.Permitted each : grade.permitted()) {
             allowed.add(
-                    format(Locale.ROOT, "G%.0f allows %.0f g·mm", each.grade().mmPerS(), each.gMm()));
+                    format(Locale.ROOT, "G%.0f allows %s g·mm", each.grade().mmPerS(), Moment.figure(each.gMm())));
         }
         line.put(
                 "           at %s turns a minute that is balance grade G%.2g, for information; %s",
-                BigDecimal.valueOf(grade.revPerMin()).stripTrailingZeros().toPlainString(),
+                SpeedGrade.speed(grade.revPerMin()),
                 grade.reached().mmPerS(),
                 String.join(", ", allowed));
     }

@@ -61,6 +61,7 @@ class BalanceWordsTest {
                         of.workings()),
                 set.roundness(),
                 set.grade(),
+                set.whole(),
                 set.pulls(),
                 set.endedBy(),
                 set.handWork(),
