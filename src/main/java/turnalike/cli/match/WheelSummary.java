@@ -15,15 +15,11 @@ import turnalike.job.set.WheelSet;
 import turnalike.match.TradeOff;
 import turnalike.units.Article;
 import turnalike.units.Length;
-import turnalike.units.UnitSystem;
 
 /** What is known of a placed wheel beyond its balance: how round the rim is, the grade at its speed. */
 final class WheelSummary {
     /** More points of the curve than a screen has room for beside the rest are thinned out. */
     private static final int MOST_POINTS = 5;
-
-    /** Seats that are this near to right are left alone: no bit is set nearer. */
-    private static final double SEAT_MM = 0.05;
 
     /** Takes one line of the summary. */
     interface Line {
@@ -56,19 +52,17 @@ final class WheelSummary {
 
     private void roundness(Roundness roundness) {
         RimFit rim = roundness.placed().rim();
-        line.put("Round      run-out %s about the rim's best centre, as the lengths were measured", both(rim.runOut()));
+        line.put("Round      run-out %s about the rim's best centre, as the lengths were measured", both(roundness, rim.runOut()));
         line.put(
                 "           rim at %s from its centre, which lies %s off the axle toward %s",
-                rim.radius().formatBoth(UnitSystem.METRIC),
-                both(rim.offset()),
+                rim.radius().formatBoth(roundness.units()),
+                both(roundness, rim.offset()),
                 rim.offsetAt().formatDirection());
         if (roundness.isBored()) {
-            line.put(
-                    "           bore these seats deeper first (mm): %s; all figures here hold once that is done",
-                    seats(roundness.placed()));
+            line.put("           bore these seats deeper first: %s", roundness.seats(roundness.placed()));
         }
         curve(roundness);
-        if (roundness.choseOrder()) {
+        if (roundness.choseOrder() && roundness.curve().size() > 1) {
             line.put("           --strict searches below the scale's noise too");
         }
         for (TradeOff.Point way : roundness.bored()) {
@@ -80,38 +74,22 @@ final class WheelSummary {
 
     /** Another set or order with its seats bored: all its figures are those after the boring. */
     private void boring(Roundness roundness, TradeOff.Point way) {
-        String seats = seats(way);
+        String seats = roundness.seats(way);
         if (seats.isEmpty()) {
             return;
         }
         line.put(
                 "Boring     with %s bored deeper the run-out would be %s, with %s left, heavy at %s:",
-                Article.count(deepened(way), "seat"),
-                both(way.rim().runOut()),
+                Article.count(roundness.deepened(way), "seat"),
+                both(roundness, way.rim().runOut()),
                 way.unbalance().format(),
                 way.unbalance().at().formatDirection());
         line.put("           pieces %s from place 1 on;", String.join(", ", roundness.labels(way)));
-        line.put("           seats (mm) %s", seats);
+        line.put("           seats %s", seats);
     }
 
-    private static String both(Length length) {
-        return length.formatFineBoth(UnitSystem.METRIC);
-    }
-
-    private static String seats(TradeOff.Point way) {
-        List<String> seats = new ArrayList<>();
-        for (int place = 0; place < way.deepenings().size(); place++) {
-            double mm = way.deepenings().get(place).mm();
-            if (mm >= SEAT_MM) {
-                seats.add(format(Locale.ROOT, "%d by %.2f", place + 1, mm));
-            }
-        }
-        return String.join(", ", seats);
-    }
-
-    private static int deepened(TradeOff.Point way) {
-        return (int)
-                way.deepenings().stream().filter(each -> each.mm() >= SEAT_MM).count();
+    private static String both(Roundness roundness, Length length) {
+        return length.formatFineBoth(roundness.units());
     }
 
     private void curve(Roundness roundness) {
@@ -133,7 +111,7 @@ final class WheelSummary {
             TradeOff.Point point = curve.get(i);
             line.put(
                     "           %s with a run-out of %s%s",
-                    point.unbalance().format(), both(point.rim().runOut()), i == placed ? ", as placed" : "");
+                    point.unbalance().format(), both(roundness, point.rim().runOut()), i == placed ? ", as placed" : "");
         }
     }
 }

@@ -27,8 +27,10 @@ import turnalike.units.UnitSystem;
  *
  * @param hubRadius from the axle to the shoulder of the hub tenon
  * @param counterweight the weight that ends the unbalance, if one is wanted; not shown while the unbalance is within the noise
+ * @param units in which lengths are told
  */
-public record WheelDrawing(WheelPlacement placement, Length hubRadius, Optional<Counterweight> counterweight)
+public record WheelDrawing(
+        WheelPlacement placement, Length hubRadius, Optional<Counterweight> counterweight, UnitSystem units)
         implements PlacesDrawing {
     private static final double LINE_MM = 4.4;
     private static final double SYMBOL_MM = 7;
@@ -79,7 +81,7 @@ public record WheelDrawing(WheelPlacement placement, Length hubRadius, Optional<
                 "Counterweight: add %.3g g at %s, %s from the axle; or take the same off at %s.",
                 weight.mass().grams(),
                 weight.at().formatDirection(),
-                weight.radius().formatBoth(UnitSystem.METRIC),
+                weight.radius().formatBoth(units),
                 weight.removeAt().formatDirection())));
         return out;
     }

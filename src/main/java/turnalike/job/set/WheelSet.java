@@ -37,6 +37,7 @@ import turnalike.units.Working;
  * @param roundness how round the rim comes out, if the lengths were measured
  * @param grade how the unbalance stands at the wheel's speed, if that is told
  * @param whole the wheel with what its pieces weigh, hub and rim as far as they are told
+ * @param units in which lengths are told
  * @param pulls what hub and rim pull, part by part; none where nothing is told of them
  * @param endedBy what ended the search for it; by proof only where what was placed is proven to have the least unbalance
  * @param handWork what a person settled of it
@@ -50,6 +51,7 @@ public record WheelSet(
         Optional<Roundness> roundness,
         Optional<SpeedGrade> grade,
         WholeWheel whole,
+        UnitSystem units,
         List<Pull> pulls,
         Ending endedBy,
         HandWork handWork,
@@ -163,6 +165,7 @@ public record WheelSet(
                 roundness,
                 grade,
                 fit.whole().withSpokes(weighed(placement)),
+                terms.units(),
                 frame.pulls(terms.pattern()),
                 ending,
                 placed.hand(),
@@ -315,7 +318,7 @@ public record WheelSet(
         if (placement.isHeavyOnOneSide()) { // else a counterweight would correct what scatters, not the wheel
             frame.counterweightRadius()
                     .map(unbalance::counterweight)
-                    .map(WheelSet::cancelling)
+                    .map(this::cancelling)
                     .ifPresent(out::add);
         }
         return new Verdict("Balance", out);
@@ -359,12 +362,12 @@ public record WheelSet(
                 : "what is left is less, but the scale does not see all";
     }
 
-    private static String cancelling(Counterweight weight) {
+    private String cancelling(Counterweight weight) {
         return said(
                 "to cancel it: %.3g g at %s, %s from the axle, or as much off at %s",
                 weight.mass().grams(),
                 weight.at().formatDirection(),
-                weight.radius().formatBoth(UnitSystem.METRIC),
+                weight.radius().formatBoth(units),
                 weight.removeAt().formatDirection());
     }
 

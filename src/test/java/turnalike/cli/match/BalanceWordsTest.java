@@ -62,6 +62,7 @@ class BalanceWordsTest {
                 set.roundness(),
                 set.grade(),
                 set.whole(),
+                set.units(),
                 set.pulls(),
                 set.endedBy(),
                 set.handWork(),
@@ -108,7 +109,7 @@ class BalanceWordsTest {
         WheelDrawing drawing = new WheelDrawing(
                 set.placement(),
                 Length.ofMm(60),
-                Optional.of(set.placement().unbalance().counterweight(Length.ofMm(50))));
+                Optional.of(set.placement().unbalance().counterweight(Length.ofMm(50))), UnitSystem.METRIC);
         assertThat(drawing.statements().get(0)).startsWith("Unbalance 1000 g·mm, heavy at 30°;");
         assertThat(drawing.statements().get(1))
                 .startsWith("Counterweight: add 20.0 g at 210°, 50 mm")
@@ -128,14 +129,14 @@ class BalanceWordsTest {
                 .contains("999 g·mm: more than the scale's own noise", "to cancel it")
                 .doesNotContain("balanced to within");
         WheelDrawing still = new WheelDrawing(
-                below.placement(), Length.ofMm(60), Optional.of(unbalance.counterweight(Length.ofMm(50))));
+                below.placement(), Length.ofMm(60), Optional.of(unbalance.counterweight(Length.ofMm(50))), UnitSystem.METRIC);
         assertThat(still.isHeavyOnOneSide()).isFalse();
         assertThat(still.statements())
                 .singleElement()
                 .asString()
                 .contains("balanced to within what your scale can see");
         WheelDrawing heavy = new WheelDrawing(
-                above.placement(), Length.ofMm(60), Optional.of(unbalance.counterweight(Length.ofMm(50))));
+                above.placement(), Length.ofMm(60), Optional.of(unbalance.counterweight(Length.ofMm(50))), UnitSystem.METRIC);
         assertThat(heavy.isHeavyOnOneSide()).isTrue();
         assertThat(heavy.statements()).hasSize(2);
     }

@@ -59,12 +59,12 @@ class RoundSummaryTest {
                 .containsPattern("rim at 160\\.\\d mm \\(6 \\d+/\\d+ in\\) from its centre")
                 .containsPattern(
                         "Boring     with \\d seats bored deeper the run-out would be .* g·mm left, heavy at \\d+°:")
-                .containsPattern("pieces \\d(, \\d){5} from place 1 on;\n +seats \\(mm\\) \\d by \\d\\.\\d\\d")
+                .containsPattern("pieces \\d(, \\d){5} from place 1 on;\n +seats \\d by \\d\\.\\d+ mm")
                 .contains("Trade-off  ", ", as placed")
                 .containsPattern("at 60 turns a minute that is balance grade G\\S+, for information")
                 .containsPattern("next set: keep piece \\d, \\d; turn 4 more of \\d\\d\\.\\d to \\d\\d\\.\\d g")
                 .contains("another order has less", "places the best balanced", "--strict searches below");
-        assertThat(text.lines()).hasSizeLessThan(30);
+        assertThat(text.lines()).hasSizeLessThan(32);
     }
 
     @Test
