@@ -54,7 +54,9 @@ final class StandSheets {
                 "rail-stick",
                 "Stick for the rails: %s".formatted(plan.job().pattern().name()),
                 List.of(
-                        "Heavy lines: the posts' faces. Lay both rails side by side, prick every cross. Local codes decide how wide to leave.",
+                        row.own().isEmpty()
+                                ? "Heavy lines: the posts' faces. Lay both rails side by side, prick every cross. Local codes decide how wide to leave."
+                                : "Heavy lines: the posts' faces. Prick every cross on the upper rail; each piece stands plumb below its own. Local codes decide how wide to leave.",
                         length.compareTo(LONGEST) > 0 ? seating(row, units) + TAPE : seating(row, units)),
                 svg,
                 svg,
@@ -72,7 +74,9 @@ final class StandSheets {
         RowFit.Stand stand = row.stand();
         String off = stand.rake().format() + " off square";
         if (row.holes().isEmpty()) {
-            return "No tenons: each cross is a piece's middle. Cut its ends " + (stand.isRaked() ? off : "square")
+            String ends = row.own().isEmpty() ? "its ends " : "its upper end ";
+            String lower = row.own().isEmpty() ? "" : ", the lower one to what it stands on";
+            return "No tenons: each cross is a piece's middle. Cut " + ends + (stand.isRaked() ? off : "square") + lower
                     + ".";
         }
         String bits =

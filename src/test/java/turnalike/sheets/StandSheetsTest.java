@@ -64,6 +64,21 @@ class StandSheetsTest {
         }
     }
 
+    /** Of several lengths each stands on a tread of its own: only the upper rail is straight, and only it is marked and sloped. */
+    @Test
+    void a_stair_of_several_lengths_marks_its_upper_rail_alone() throws IOException {
+        String text = Files.readString(Path.of("src/test/resources/turnalike/job/good/post.job.json"))
+                .replace("\"count\": 2", """
+                        "count": 2, "frame": {"kind": "row", "clear": "30", "rake_deg": 30, "lengths_stand": "in_turn",
+                         "lengths": [{"stretch": 0, "length": "12", "count": 1}, {"stretch": 0, "length": "14", "count": 1}]}""");
+        Plan plan = Plan.of(JobReader.read(text).job().orElseThrow(), Effort.ofAsks(2000));
+        assertThat(text(PlanSheet.RAIL_STICK.of(plan, Paper.A4)))
+                .contains(
+                        "Prick every cross on the upper rail; each piece stands plumb below its own.",
+                        "Cut its upper end 30° off square, the lower one to what it stands on.")
+                .doesNotContain("both rails");
+    }
+
     /** Nothing is bored for a piece that has no tenon. */
     @Test
     void a_row_of_square_ended_pieces_is_told_how_to_cut_them_and_not_to_bore() throws IOException {

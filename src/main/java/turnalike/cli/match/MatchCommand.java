@@ -76,7 +76,8 @@ public final class MatchCommand implements Runnable {
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "Write the record of the set (PDF, SVG), its pictures, its places as a table (set.csv) and match.json into this folder.")
+            description =
+                    "Write the record of the set (PDF, SVG), its pictures, its places as a table (set.csv) and match.json into this folder.")
     private Optional<Path> out = Optional.empty();
 
     @Option(

@@ -40,19 +40,18 @@ final class WheelSummary {
     private void grade(SpeedGrade grade) {
         List<String> allowed = new ArrayList<>();
         for (SpeedGrade.Permitted each : grade.permitted()) {
-            allowed.add(
-                    format(Locale.ROOT, "G%.0f allows %s g·mm", each.grade().mmPerS(), Moment.figure(each.gMm())));
+            allowed.add(format(Locale.ROOT, "G%.0f allows %s g·mm", each.grade().mmPerS(), Moment.figure(each.gMm())));
         }
         line.put(
                 "           at %s turns a minute that is balance grade G%.2g, for information; %s",
-                SpeedGrade.speed(grade.revPerMin()),
-                grade.reached().mmPerS(),
-                String.join(", ", allowed));
+                SpeedGrade.speed(grade.revPerMin()), grade.reached().mmPerS(), String.join(", ", allowed));
     }
 
     private void roundness(Roundness roundness) {
         RimFit rim = roundness.placed().rim();
-        line.put("Round      run-out %s about the rim's best centre, as the lengths were measured", both(roundness, rim.runOut()));
+        line.put(
+                "Round      run-out %s about the rim's best centre, as the lengths were measured",
+                both(roundness, rim.runOut()));
         line.put(
                 "           rim at %s from its centre, which lies %s off the axle toward %s",
                 rim.radius().formatBoth(roundness.units()),
@@ -111,7 +110,9 @@ final class WheelSummary {
             TradeOff.Point point = curve.get(i);
             line.put(
                     "           %s with a run-out of %s%s",
-                    point.unbalance().format(), both(roundness, point.rim().runOut()), i == placed ? ", as placed" : "");
+                    point.unbalance().format(),
+                    both(roundness, point.rim().runOut()),
+                    i == placed ? ", as placed" : "");
         }
     }
 }

@@ -47,8 +47,8 @@ public final class SetTable implements SetMatch.Cases<List<List<String>>> {
         List<List<String>> out = new ArrayList<>();
         out.add(line(List.of("place", "piece", "mass_g", "angle_deg"), bored.map(each -> "bore_deeper_mm")));
         for (Seat seat : set.placement().seats()) {
-            Optional<String> deeper = bored.map(
-                    each -> millimetres(each.deepenings().get(seat.place() - 1)));
+            Optional<String> deeper =
+                    bored.map(each -> millimetres(each.deepenings().get(seat.place() - 1)));
             out.add(line(
                     List.of(
                             Integer.toString(seat.place()),
@@ -75,7 +75,8 @@ public final class SetTable implements SetMatch.Cases<List<List<String>>> {
                     List.of(Integer.toString(i + 1), order.get(i).label(), mass(order.get(i))),
                     lengths.map(each -> each.get(place))));
         }
-        set.spares().forEach(spare -> out.add(line(List.of(SPARE, spare.label(), mass(spare)), lengths.map(each -> ""))));
+        set.spares()
+                .forEach(spare -> out.add(line(List.of(SPARE, spare.label(), mass(spare)), lengths.map(each -> ""))));
         return out;
     }
 

@@ -135,8 +135,9 @@ public record Roundness(
                 .filter(way -> aboutAxleMm(way) < aboutAxleMm(point) - WORTH_BORING_MM)
                 .toList();
         double sameGMm = Math.max(placed.noiseFloorGMm(), point.unbalance().gMm() + alikeGMm(placed));
-        TradeOff.Point settled =
-                strict ? point : will.flatMap(wished -> least(bored, point, wished, sameGMm)).orElse(point);
+        TradeOff.Point settled = strict
+                ? point
+                : will.flatMap(wished -> least(bored, point, wished, sameGMm)).orElse(point);
         return new Roundness(
                 rim,
                 settled,
@@ -264,7 +265,8 @@ public record Roundness(
                     Locale.ROOT,
                     "the rim would run out by more than you want, so these seats are to be bored deeper: %s; which brings it to %s;"
                             + " all that is told of the set holds once that is done",
-                    seats(placed), placed.rim().runOut().formatFinestBoth(units));
+                    seats(placed),
+                    placed.rim().runOut().formatFinestBoth(units));
         }
         return String.format(
                 Locale.ROOT,

@@ -13,6 +13,16 @@ public sealed interface SetMatch permits WheelSet, RowSet, LegsSet {
     /** {@return what to know before believing it, a sentence each; may be none} */
     List<String> warnings();
 
+    /** {@return those of the warnings that say that its frame cannot be built: what is to be said first; none where it can} */
+    default List<String> unbuildable() {
+        return warnings().stream().filter(Misfit::isForbidding).toList();
+    }
+
+    /** {@return the warnings but those} */
+    default List<String> otherWarnings() {
+        return warnings().stream().filter(each -> !Misfit.isForbidding(each)).toList();
+    }
+
     /** {@return how the figures were found} */
     List<Working> workings();
 

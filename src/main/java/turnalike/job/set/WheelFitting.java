@@ -213,11 +213,12 @@ final class WheelFitting {
         frame.rimPull(pattern).ifPresent(pull -> out.add(SegmentedRim.pullWorking()));
         if (whole.rocks()) {
             Working rocking = RockingTest.working();
-            out.add(new Working(
-                    ROCKING,
-                    "the same the other way round, T = 2π √(I / (g U)), for small swings: " + rocking.how(),
-                    rocking.source(),
-                    "friction left out, and an axle that drags stops a slow swing; the spokes all as drawn, so that they pull nothing together"));
+            out.add(
+                    new Working(
+                            ROCKING,
+                            "the same the other way round, T = 2π √(I / (g U)), for small swings: " + rocking.how(),
+                            rocking.source(),
+                            "friction left out, and an axle that drags stops a slow swing; the spokes all as drawn, so that they pull nothing together"));
         }
         out.add(new Working(
                 "what is left at least",

@@ -158,7 +158,9 @@ public record WheelSet(
         frame.bare().rocking().ifPresent(each -> workings.add(each.working()));
         roundness.ifPresent(each -> workings.addAll(each.workings()));
         grade.ifPresent(each -> workings.add(each.working()));
-        fit.workings().stream().filter(each -> each.figure().equals(WheelFitting.ROCKING)).forEach(workings::add);
+        fit.workings().stream()
+                .filter(each -> each.figure().equals(WheelFitting.ROCKING))
+                .forEach(workings::add);
         return new WheelSet(
                 frame,
                 placement,
@@ -197,8 +199,7 @@ public record WheelSet(
                 ? ""
                 : said(
                         ", nine wheels of ten in %s to %s",
-                        WholeWheel.seconds(quick.getAsDouble()),
-                        WholeWheel.seconds(slow.getAsDouble()));
+                        WholeWheel.seconds(quick.getAsDouble()), WholeWheel.seconds(slow.getAsDouble()));
         return Optional.of(said(
                 "built, it would rock there and back in %s by %s g·mm on a free and level axle%s: quicker, and more is off",
                 WholeWheel.seconds(usual.getAsDouble()), Moment.figure(expected.meanGMm()), range));

@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
-import turnalike.frame.BalanceGrade;
 import turnalike.frame.Moment;
 import turnalike.frame.RockingTest;
 import turnalike.units.Length;
@@ -102,15 +101,12 @@ public record WholeWheel(
      */
     WholeWheel withSpokes(Mass other) {
         double by = other.grams() / spokes.grams();
-        return new WholeWheel(
-                other, hub, rim, spokesGMm2 * by, restGMm2, rest, pull, segmentsPull, trialAt, revPerMin);
+        return new WholeWheel(other, hub, rim, spokesGMm2 * by, restGMm2, rest, pull, segmentsPull, trialAt, revPerMin);
     }
 
     /** {@return what grades allow it at the speed told; none where none is, or its weight is not known} */
     public List<SpeedGrade.Permitted> permitted() {
-        return revPerMin.isPresent() && complete()
-                ? SpeedGrade.permitted(mass(), revPerMin.getAsDouble())
-                : List.of();
+        return revPerMin.isPresent() && complete() ? SpeedGrade.permitted(mass(), revPerMin.getAsDouble()) : List.of();
     }
 
     /** What it weighs, its inertia, and how it would rock, a line each. */
@@ -129,7 +125,8 @@ public record WholeWheel(
                     case IN_PART -> ", of what is told";
                 }));
         if (!rocks()) {
-            out.add("           how it would rock follows once the hub's length and the rim's width and thickness are told");
+            out.add(
+                    "           how it would rock follows once the hub's length and the rim's width and thickness are told");
             return out;
         }
         rockingPeriodS()

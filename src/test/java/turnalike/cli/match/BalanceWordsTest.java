@@ -109,7 +109,8 @@ class BalanceWordsTest {
         WheelDrawing drawing = new WheelDrawing(
                 set.placement(),
                 Length.ofMm(60),
-                Optional.of(set.placement().unbalance().counterweight(Length.ofMm(50))), UnitSystem.METRIC);
+                Optional.of(set.placement().unbalance().counterweight(Length.ofMm(50))),
+                UnitSystem.METRIC);
         assertThat(drawing.statements().get(0)).startsWith("Unbalance 1000 g·mm, heavy at 30°;");
         assertThat(drawing.statements().get(1))
                 .startsWith("Counterweight: add 20.0 g at 210°, 50 mm")
@@ -129,14 +130,20 @@ class BalanceWordsTest {
                 .contains("999 g·mm: more than the scale's own noise", "to cancel it")
                 .doesNotContain("balanced to within");
         WheelDrawing still = new WheelDrawing(
-                below.placement(), Length.ofMm(60), Optional.of(unbalance.counterweight(Length.ofMm(50))), UnitSystem.METRIC);
+                below.placement(),
+                Length.ofMm(60),
+                Optional.of(unbalance.counterweight(Length.ofMm(50))),
+                UnitSystem.METRIC);
         assertThat(still.isHeavyOnOneSide()).isFalse();
         assertThat(still.statements())
                 .singleElement()
                 .asString()
                 .contains("balanced to within what your scale can see");
         WheelDrawing heavy = new WheelDrawing(
-                above.placement(), Length.ofMm(60), Optional.of(unbalance.counterweight(Length.ofMm(50))), UnitSystem.METRIC);
+                above.placement(),
+                Length.ofMm(60),
+                Optional.of(unbalance.counterweight(Length.ofMm(50))),
+                UnitSystem.METRIC);
         assertThat(heavy.isHeavyOnOneSide()).isTrue();
         assertThat(heavy.statements()).hasSize(2);
     }

@@ -23,7 +23,9 @@ class SetTableTest {
                  'pattern': {'stock': {'section': 'square', 'size': 40, 'length': 230},
                   'members': [{'kind': 'tenon', 'length': 20, 'diameter': 16}, {'kind': 'taper', 'length': 200, 'from': 30, 'to': 20}]},
                  'wood': {'density_kg_m3': 700}, 'tolerances': {'mass_pct': 50, 'scale_g': 20}, 'frame': %s %s}
-                """.formatted(frame, more).replace('\'', '"')).job().orElseThrow();
+                """.formatted(frame, more).replace('\'', '"'))
+                .job()
+                .orElseThrow();
         List<Piece> pieces = PiecesFile.parse(csv, UnitSystem.METRIC).pieces();
         assertThat(MatchJob.problems(job, pieces)).isEmpty();
         return MatchJob.of(job, pieces, false, Effort.ofAsks(2000));
@@ -32,7 +34,9 @@ class SetTableTest {
     @Test
     void no_label_of_a_table_is_a_formula_and_it_reads_as_a_pieces_file() {
         SetMatch set = match(
-                "{'kind': 'wheel', 'places': 3, 'hub_radius': 60}", ", 'by_hand': {'order': ['@d', '=1+1', 'c']}", LABELS);
+                "{'kind': 'wheel', 'places': 3, 'hub_radius': 60}",
+                ", 'by_hand': {'order': ['@d', '=1+1', 'c']}",
+                LABELS);
         assertThat(SetTable.csv(set)).isEqualToNormalizingNewlines("""
                         place,piece,mass_g,angle_deg
                         1,'@d,99,0
@@ -51,7 +55,8 @@ class SetTableTest {
                 "{'kind': 'wheel', 'places': 4, 'hub_radius': 60, 'seat_depths': [0, 0.5, 0, 0], 'run_out': 0.05}",
                 ", 'by_hand': {'order': ['@d', '=1+1', 'c', 'b']}",
                 LABELS);
-        // Lengths 220, 220, 220.2, 220.1 in seats 0, 0.5, 0, 0 deep: the second stands lowest, the others down to 0.05 above it.
+        // Lengths 220, 220, 220.2, 220.1 in seats 0, 0.5, 0, 0 deep: the second stands lowest, the others down to 0.05
+        // above it.
         assertThat(SetTable.csv(set).lines())
                 .containsExactly(
                         "place,piece,mass_g,angle_deg,bore_deeper_mm",
@@ -70,10 +75,11 @@ class SetTableTest {
                 "{'kind': 'row', 'lengths': [{'stretch': 1, 'length': 200, 'count': 1}, {'stretch': 1, 'length': 250, 'count': 1}]}",
                 "",
                 "piece,length\nx,220\ny,270\n");
-        assertThat(SetTable.csv(lengths).lines())
-                .containsExactly("place,piece,mass_g,of_length", "1,x,,A", "2,y,,B");
+        assertThat(SetTable.csv(lengths).lines()).containsExactly("place,piece,mass_g,of_length", "1,x,,A", "2,y,,B");
         SetMatch legs = match(
-                "{'kind': 'legs', 'places': 2, 'groups': 2}", ", 'by_hand': {'order': ['c', 'b', '@d', '=1+1']}", LABELS);
+                "{'kind': 'legs', 'places': 2, 'groups': 2}",
+                ", 'by_hand': {'order': ['c', 'b', '@d', '=1+1']}",
+                LABELS);
         assertThat(SetTable.csv(legs).lines())
                 .containsExactly("place,piece,mass_g,group", "1,c,102.5,1", "2,b,101,1", "3,'@d,99,2", "4,'=1+1,100,2");
     }

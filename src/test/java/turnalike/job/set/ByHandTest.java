@@ -87,7 +87,8 @@ class ByHandTest {
         assertThat(roundness.isBored()).isTrue();
         assertThat(roundness.placed().rim().runOut().mm()).isLessThanOrEqualTo(0.1 + 1e-6);
         double lowest = told.stream()
-                .mapToDouble(label -> piece(pieces, label).length().orElseThrow().mm())
+                .mapToDouble(
+                        label -> piece(pieces, label).length().orElseThrow().mm())
                 .min()
                 .orElseThrow();
         double balance = Solid.of(coarse.pattern().outline(), coarse.wood().density())
@@ -109,21 +110,26 @@ class ByHandTest {
                         && note.contains(roundness.seats(roundness.placed())));
         assertThat(MatchJson.print(set, List.of())).contains("\"chosen_by\" : \"hand\"", "seat_deepen_mm");
 
-        assertThat(((WheelSet) match(coarse, pieces, true)).roundness().orElseThrow().isBored()).isFalse();
+        assertThat(((WheelSet) match(coarse, pieces, true))
+                        .roundness()
+                        .orElseThrow()
+                        .isBored())
+                .isFalse();
         // The best balanced order there is: boring takes something from it, and the scale would see that.
         List<String> best = order(match(read(frame, "{}", "0").job().orElseThrow(), pieces, true));
-        Job exact = read(frame, "{'order': %s}".formatted(quoted(best)), "0").job().orElseThrow();
+        Job exact =
+                read(frame, "{'order': %s}".formatted(quoted(best)), "0").job().orElseThrow();
         WheelSet fine = (WheelSet) match(exact, pieces, false);
         assertThat(fine.roundness().orElseThrow().isBored()).isFalse();
-        assertThat(fine.warnings()).anyMatch(note -> note.contains("no way of boring was found with as good a balance"));
+        assertThat(fine.warnings())
+                .anyMatch(note -> note.contains("no way of boring was found with as good a balance"));
     }
 
     @Test
     void seats_are_bored_for_the_rest_that_was_searched_round_what_is_held() {
         String frame = "{'kind': 'wheel', 'places': 6, 'hub_radius': 60, 'run_out': 0.01}";
         String byHand = "{'held': [{'place': 2, 'piece': '8'}, {'place': 5, 'piece': '4'}]}";
-        WheelSet set =
-                (WheelSet) match(read(frame, byHand, "20").job().orElseThrow(), pieces(8), false);
+        WheelSet set = (WheelSet) match(read(frame, byHand, "20").job().orElseThrow(), pieces(8), false);
         assertThat(order(set).get(1)).isEqualTo("8");
         assertThat(order(set).get(4)).isEqualTo("4");
         assertThat(set.roundness().orElseThrow().isBored()).isTrue();

@@ -277,8 +277,8 @@ class WheelFitTest {
         assertThat(whole.permitted().get(0).gMm()).isCloseTo(allowed, within(1e-6));
         assertThat(whole.periodS(allowed).orElseThrow()).isCloseTo(grade, withinPercentage(0.01));
         assertThat(fit.facts(UnitSystem.METRIC))
-                .anyMatch(line ->
-                        line.contains("10 g stuck on 380 mm (14 61/64 in) from the axle would rock it in %.0f s there and back"
+                .anyMatch(line -> line.contains(
+                        "10 g stuck on 380 mm (14 61/64 in) from the axle would rock it in %.0f s there and back"
                                 .formatted(trial)))
                 .anyMatch(line -> line.contains(
                         "at 45 turns a minute balance grade G16 allows %.0f g·mm (a swing of %.1f s), balance grade G40"
@@ -326,8 +326,8 @@ class WheelFitTest {
     /** Pieces twice as heavy as drawn are twice the spokes' inertia; hub and rim stay. */
     @Test
     void a_set_tells_how_the_wheel_would_rock_with_its_own_pieces() {
-        Consumer<ObjectNode> built = frame ->
-                frame.put("hub_length", 80).put("rim_width", 40).put("rim_thickness", 30);
+        Consumer<ObjectNode> built =
+                frame -> frame.put("hub_length", 80).put("rim_width", 40).put("rim_thickness", 30);
         WheelSet set = set(built, 120);
         WholeWheel drawn = fit(8, 120, built).whole();
         double pieces = (8 * 170 + 0.4 * 28) / drawn.spokes().grams();
