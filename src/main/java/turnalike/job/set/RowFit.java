@@ -271,6 +271,9 @@ public record RowFit(
         if (!cut.upper()) {
             return "no tenon at the lower end: cut it to what it stands on";
         }
+        if (!stand.isRaked()) {
+            return "no tenon at the upper end: cut it square, to the rail";
+        }
         return "no tenon at the upper end: cut it on the slope, %s off square; beyond the axis its longer side reaches %s, which the blank must have"
                 .formatted(
                         stand.rake.format(),
