@@ -136,7 +136,9 @@ public record WheelFit(
                 .formatted(strip().formatBoth(units), stripStep().formatFineBoth(units)));
         rimSeats.ifPresent(seats -> out.add("  rim      "
                 + seats.text(units)
-                + outside.map(left -> ", %s to the outside".formatted(left.formatFineBoth(units)))
+                + outside.map(left -> left.mm() < 0
+                                ? ", coming out at the rim's outside by %s".formatted(left.abs().formatFineBoth(units))
+                                : ", %s to the outside".formatted(left.formatFineBoth(units)))
                         .orElse("")));
         out.add((rimSeats.isPresent() ? "           " : "  rim      ")
                 + "inside %s from the axle%s"

@@ -132,7 +132,8 @@ final class WheelFitting {
                                 n,
                                 room.hubHole().orElse(Length.ZERO),
                                 room.hubDepth(),
-                                given.hubRadius().minus(room.hubDepth().times(0.5)))));
+                                given.hubRadius().minus(room.hubDepth().times(0.5)))))
+                .filter(RingBody::isLeft);
         Optional<RingBody> rim = outer.flatMap(out -> joinery.rimThickness()
                 .map(thickness -> RingBody.of(
                         inner,
@@ -143,7 +144,8 @@ final class WheelFitting {
                                 n,
                                 room.rimHole().orElse(Length.ZERO),
                                 room.rimDepth(),
-                                inner.plus(room.rimDepth().times(0.5))))));
+                                inner.plus(room.rimDepth().times(0.5))))))
+                .filter(RingBody::isLeft);
         double told = hub.map(RingBody::inertiaGMm2).orElse(0.0)
                 + rim.map(RingBody::inertiaGMm2).orElse(0.0);
         boolean bySizes = hub.isPresent() && rim.isPresent();
