@@ -1,6 +1,7 @@
 package turnalike.frame;
 
 import java.util.Collection;
+import java.util.Locale;
 import turnalike.units.Angle;
 import turnalike.units.Length;
 import turnalike.units.Mass;
@@ -17,7 +18,7 @@ public record Moment(double gMm, Angle at) {
 
     public Moment {
         if (!Double.isFinite(gMm) || gMm < 0) {
-            throw new IllegalArgumentException("a moment must be finite and not negative, was %s g mm".formatted(gMm));
+            throw new IllegalArgumentException("a moment must be finite and not negative, was %s g·mm".formatted(gMm));
         }
         gMm += 0.0; // see Length
         at = gMm == 0 ? Angle.ofDegrees(0) : at.aroundOnce();
@@ -36,6 +37,21 @@ public record Moment(double gMm, Angle at) {
         // of a double's range.
         boolean plain = square > 1e-250 && square < 1e250;
         return new Moment(plain ? Math.sqrt(square) : Math.hypot(xGMm, yGMm), Angle.ofRadians(Math.atan2(yGMm, xGMm)));
+    }
+
+    /** {@return its size as it is told to people, {@code 67.0 g·mm}: three figures at least, none of them a power of ten below ten million} */
+    public String format() {
+        return figure(gMm) + " g·mm";
+    }
+
+    /**
+     * {@return the same of a size alone, without its unit}
+     *
+     * @param gMm in g·mm, not negative
+     */
+    public static String figure(double gMm) {
+        String form = gMm >= 100 && gMm < 1e7 ? "%.0f" : gMm < 0.01 ? "%.3f" : "%.3g";
+        return String.format(Locale.ROOT, form, gMm);
     }
 
     /** {@return the component toward 0°, in g·mm} */

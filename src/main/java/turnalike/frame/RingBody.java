@@ -24,6 +24,11 @@ public record RingBody(Mass mass, double inertiaGMm2) {
      */
     public record Holes(int count, Length diameter, Length depth, Length middle) {}
 
+    /** {@return whether its holes leave anything of it} Holes that run into one another, or past its inside, are counted twice. */
+    public boolean isLeft() {
+        return mass.grams() > 0 && inertiaGMm2 > 0;
+    }
+
     /**
      * {@return the ring}
      *

@@ -29,7 +29,7 @@ public final class RockingTest {
     public static Moment unbalance(double inertiaGMm2, double periodS, Angle amplitude, Angle restsAtBottom) {
         if (!(inertiaGMm2 > 0) || !(periodS > 0)) {
             throw new IllegalArgumentException(
-                    "inertia and period must be positive, were %s g mm² and %s s".formatted(inertiaGMm2, periodS));
+                    "inertia and period must be positive, were %s g·mm² and %s s".formatted(inertiaGMm2, periodS));
         }
         if (amplitude.degrees() < 0 || amplitude.degrees() > 60) {
             throw new IllegalArgumentException("amplitude must be 0 to 60 degrees, was " + amplitude.degrees());

@@ -125,16 +125,16 @@ public record SegmentedRim(
     public String text(UnitSystem units) {
         return String.format(
                 Locale.ROOT,
-                "           %d segments, ends cut %.4g degrees off square%s%s; the first joint %.4g degrees past place 1",
+                "           %d segments, ends cut %s off square%s%s; the first joint %s past place 1",
                 segments,
-                mitre.degrees(),
+                mitre.format(),
                 chord.map(each -> ", %s long outside".formatted(each.formatBoth(units)))
                         .orElse(""),
                 boardWidth
                         .map(each -> ", from a board %s wide or wider"
                                 .formatted(ruled(each, units).formatBoth(units)))
                         .orElse(""),
-                jointAt.degrees());
+                jointAt.format());
     }
 
     /** Up to the next sixteenth of an inch or millimetre: a board is taken by the rule. */

@@ -59,7 +59,7 @@ final class WheelSearch {
             take(polishing);
         }
         proven |= leftGMm <= nothing;
-        effort.report(new Progress("unbalance in g mm", leftGMm, proven ? leftGMm : 0));
+        effort.report(new Progress("unbalance in g·mm", leftGMm, proven ? leftGMm : 0));
     }
 
     private void take(LargeNeighbourhoodSearch polishing) {

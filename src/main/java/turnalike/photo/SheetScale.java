@@ -137,7 +137,7 @@ final class SheetScale {
         if (wish.sheet().height().isEmpty() && off > 0.5) {
             warnings.add(String.format(
                     Locale.ROOT,
-                    "its ends look as if it leaned %.1f degrees against the sheet: lay it down, or say how high its axis is with --height",
+                    "its ends look as if it leaned %.1f° against the sheet: lay it down, or say how high its axis is with --height",
                     off));
         }
         return warnings;

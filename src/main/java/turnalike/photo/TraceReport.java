@@ -180,11 +180,11 @@ final class TraceReport {
         if (!view.start().flat() || !view.end().flat()) {
             warnings.add(String.format(
                     Locale.ROOT,
-                    "whether the camera was held square to the piece cannot be told from %s: a lean of %.1f degrees is allowed for",
+                    "whether the camera was held square to the piece cannot be told from %s: a lean of %.1f° is allowed for",
                     view.start().flat() ? "its far end" : view.end().flat() ? "its start end" : "its ends",
                     Math.toDegrees(view.tiltUncertainty())));
         } else if (Math.abs(view.tilt()) > Math.toRadians(8)) {
-            warnings.add("the piece leans %.0f degrees out of the picture: take it again squarely"
+            warnings.add("the piece leans %.0f° out of the picture: take it again squarely"
                     .formatted(Math.abs(Math.toDegrees(view.tilt()))));
         }
         int from = -1;

@@ -97,9 +97,9 @@ final class FrameSheets {
                             "rim-segment",
                             "Rim segment: %d of them".formatted(rim.segments()),
                             List.of(
-                                    "Full size, one segment; the long grain lies along the arrow. Saw %d, ends %.4g degrees off square."
+                                    "Full size, one segment; the long grain lies along the arrow. Saw %d, ends %s off square."
                                             .formatted(
-                                                    rim.segments(), rim.mitre().degrees()),
+                                                    rim.segments(), rim.mitre().format()),
                                     "Dashed: the middle of each mortise. Lay the whole ring out dry before any glue."),
                             svg,
                             svg,

@@ -2,10 +2,10 @@ package turnalike.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import turnalike.job.set.WheelFit;
+import turnalike.units.Angle;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -48,6 +48,6 @@ final class RimTrammel {
         Length chord = fit.innerRadius().times(2 * Math.sin(Math.toRadians(degrees) / 2));
         int mirrored = fit.places() - step;
         String places = mirrored == step ? "%d".formatted(step + 1) : "%d and %d".formatted(step + 1, mirrored + 1);
-        return String.format(Locale.ROOT, "%s, %.4g degrees, %s", places, degrees, chord.format(units));
+        return "%s, %s, %s".formatted(places, Angle.ofDegrees(degrees).format(), chord.format(units));
     }
 }

@@ -18,7 +18,6 @@ import turnalike.job.set.WheelSet;
 import turnalike.pattern.Pattern;
 import turnalike.pieces.Piece;
 import turnalike.units.Length;
-import turnalike.units.UnitSystem;
 
 /** A set in its frame, as it is drawn and printed: all that the pictures know of the kind of frame. */
 public sealed interface SetPicture {
@@ -86,7 +85,7 @@ public sealed interface SetPicture {
             Optional<Counterweight> weight = set.frame()
                     .counterweightRadius()
                     .map(radius -> set.placement().unbalance().counterweight(radius));
-            return new WheelDrawing(set.placement(), set.frame().wheel().hubRadius(), weight);
+            return new WheelDrawing(set.placement(), set.frame().wheel().hubRadius(), weight, set.units());
         }
 
         @Override
@@ -112,11 +111,12 @@ public sealed interface SetPicture {
             SetRecordContent wheel = SetRecordContent.ofWheel(title, date, places());
             SetRecordContent content = set.partsInWords()
                     .map(words -> wheel.with(List.of(words.replaceFirst("^it", "the unbalance"))))
-                    .orElse(wheel);
+                    .orElse(wheel)
+                    .with(set.rockingInWords().stream().toList());
             return set.roundness()
                     .map(round -> content.with(new BenchCardContent.Fact(
                             "run-out of the rim",
-                            round.placed().rim().runOut().formatFineBoth(UnitSystem.METRIC),
+                            round.placed().rim().runOut().formatFineBoth(round.units()),
                             "about its best centre")))
                     .orElse(content);
         }

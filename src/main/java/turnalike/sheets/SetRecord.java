@@ -61,6 +61,9 @@ public final class SetRecord {
     private List<Flowing> parts() {
         List<Flowing> out = new ArrayList<>();
         out.add(flow.head(content.title(), content.date()));
+        if (!content.first().isEmpty()) {
+            out.add(flow.sentences("Cannot be built as drawn", content.first()));
+        }
         if (!content.facts().isEmpty()) {
             out.add(facts());
         }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import turnalike.drawing.frame.PlacesDrawing;
 import turnalike.drawing.frame.RowDrawing;
 import turnalike.drawing.frame.WheelDrawing;
+import turnalike.frame.Moment;
 import turnalike.match.Candidate;
 import turnalike.match.WheelPlacement;
 import turnalike.units.SentenceCase;
@@ -14,6 +15,7 @@ import turnalike.units.SentenceCase;
 /**
  * What the record of a set says.
  *
+ * @param first what is to be said before all else: why the frame cannot be built, each a sentence
  * @param title the job's name
  * @param date as it is to be printed; may be empty
  * @param drawing the set in its places
@@ -23,6 +25,7 @@ import turnalike.units.SentenceCase;
  * @param cautions each a sentence or two
  */
 public record SetRecordContent(
+        List<String> first,
         String title,
         String date,
         PlacesDrawing drawing,
@@ -36,6 +39,7 @@ public record SetRecordContent(
             "Fix every piece and any counterweight firmly before the first turn, begin slowly, and stand out of the plane of the rim.");
 
     public SetRecordContent {
+        first = List.copyOf(first);
         facts = List.copyOf(facts);
         spares = List.copyOf(spares);
         notes = List.copyOf(notes);
@@ -46,10 +50,11 @@ public record SetRecordContent(
     public static SetRecordContent ofWheel(String title, String date, WheelDrawing wheel) {
         WheelPlacement placement = wheel.placement();
         List<BenchCardContent.Fact> facts = List.of(
+                new BenchCardContent.Fact("unbalance", placement.unbalance().format(), seen(placement)),
                 new BenchCardContent.Fact(
-                        "unbalance", figure(placement.unbalance().gMm()) + " g·mm", seen(placement)),
-                new BenchCardContent.Fact(
-                        "noise floor", figure(placement.noiseFloorGMm()) + " g·mm", "what the scale alone can feign"),
+                        "noise floor",
+                        Moment.figure(placement.noiseFloorGMm()) + " g·mm",
+                        "what the scale alone can feign"),
                 new BenchCardContent.Fact(
                         "spread",
                         String.format(
@@ -62,6 +67,7 @@ public record SetRecordContent(
                         : "The best order found; less may be possible.");
         placement.warnings().forEach(each -> notes.add(sentence(each)));
         return new SetRecordContent(
+                List.of(),
                 title,
                 date,
                 wheel,
@@ -88,7 +94,7 @@ public record SetRecordContent(
             String title, String date, RowDrawing row, double totalDifference, List<String> spares) {
         BenchCardContent.Fact fact = new BenchCardContent.Fact(
                 "difference of neighbours", figure(totalDifference), "added up along the row");
-        return new SetRecordContent(title, date, row, List.of(fact), spares, List.of(), List.of());
+        return new SetRecordContent(List.of(), title, date, row, List.of(fact), spares, List.of(), List.of());
     }
 
     /**
@@ -100,14 +106,14 @@ public record SetRecordContent(
             String title, String date, RowDrawing groups, double totalDifference, List<String> spares) {
         BenchCardContent.Fact fact = new BenchCardContent.Fact(
                 "difference within groups", figure(totalDifference), "every two legs of a group");
-        return new SetRecordContent(title, date, groups, List.of(fact), spares, List.of(), List.of());
+        return new SetRecordContent(List.of(), title, date, groups, List.of(fact), spares, List.of(), List.of());
     }
 
     /** A copy with one figure more. */
     SetRecordContent with(BenchCardContent.Fact fact) {
         List<BenchCardContent.Fact> all = new ArrayList<>(facts);
         all.add(fact);
-        return new SetRecordContent(title, date, drawing, all, spares, notes, cautions);
+        return new SetRecordContent(first, title, date, drawing, all, spares, notes, cautions);
     }
 
     /** A copy with those warnings among the notes that are not there yet. */
@@ -117,7 +123,20 @@ public record SetRecordContent(
                 .map(SetRecordContent::sentence)
                 .filter(each -> !all.contains(each))
                 .forEach(all::add);
-        return new SetRecordContent(title, date, drawing, facts, spares, all, cautions);
+        return new SetRecordContent(first, title, date, drawing, facts, spares, all, cautions);
+    }
+
+    /** A copy that says this before all else. */
+    SetRecordContent first(List<String> said) {
+        return new SetRecordContent(
+                said.stream().map(SetRecordContent::sentence).toList(),
+                title,
+                date,
+                drawing,
+                facts,
+                spares,
+                notes,
+                cautions);
     }
 
     private static String sentence(String warning) {

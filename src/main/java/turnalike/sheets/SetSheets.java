@@ -22,8 +22,10 @@ public final class SetSheets {
      */
     public static Sheet record(String title, String date, SetMatch match, Pattern pattern, Paper paper) {
         SetPicture picture = SetPicture.of(match);
-        SetRecordContent content =
-                picture.record(title, date).with(match.handWork().sentences()).with(match.warnings());
+        SetRecordContent content = picture.record(title, date)
+                .with(match.handWork().sentences())
+                .with(match.otherWarnings())
+                .first(match.unbuildable());
         Length width = paper.portrait().width().minus(Paper.MARGIN.times(2));
         // A wheel's plan stands beside its table; only pieces side by side are drawn again.
         Optional<Svg> frame = content.isRound() ? Optional.empty() : picture.frame(pattern, width);

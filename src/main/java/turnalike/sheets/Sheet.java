@@ -13,6 +13,9 @@ import turnalike.units.Length;
 
 /** One thing to print: its pages as a PDF, and the drawings in it as SVG files beside it. */
 public final class Sheet {
+    /** From the upper margin up to where a line above the heading stands. */
+    private static final double ABOVE_HEADING_MM = 2;
+
     private final String name;
     private final String title;
     private final List<Svg> drawings;
@@ -39,19 +42,19 @@ public final class Sheet {
         return name;
     }
 
-    /** The same with a line at the foot of every landscape page, whose lower right corner is free: the strips and templates. */
+    /** The same with a line on every page: at the foot of one that lies, whose lower right corner is free, above the heading of one that stands. */
     Sheet marked(String line) {
         List<PdfPages.Page> out = new ArrayList<>();
         for (PdfPages.Page page : pages) {
             List<PlacedDrawing> drawn = new ArrayList<>(page.drawings());
             Paper.Format format = page.format();
-            if (format.width().compareTo(format.height()) > 0) {
-                double right = format.width().minus(Paper.MARGIN).mm();
-                double down = format.height().minus(Paper.MARGIN).mm() - 1;
-                TextLine words = TextLine.ending(Lettering.STRONG, right, down, line);
-                Svg whole = new Svg(format.width(), format.height(), line, List.of(words));
-                drawn.add(PlacedDrawing.whole(whole, Length.ZERO, Length.ZERO));
-            }
+            boolean lies = format.width().compareTo(format.height()) > 0;
+            double right = format.width().minus(Paper.MARGIN).mm();
+            // A page that stands has its check bars across the foot; what is above its heading is free.
+            double down = lies ? format.height().minus(Paper.MARGIN).mm() - 1 : Paper.MARGIN.mm() - ABOVE_HEADING_MM;
+            TextLine words = TextLine.ending(Lettering.STRONG, right, down, line);
+            Svg whole = new Svg(format.width(), format.height(), line, List.of(words));
+            drawn.add(PlacedDrawing.whole(whole, Length.ZERO, Length.ZERO));
             out.add(new PdfPages.Page(format, drawn));
         }
         return new Sheet(name, title, drawings, out);

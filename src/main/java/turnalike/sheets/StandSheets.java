@@ -2,7 +2,6 @@ package turnalike.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import turnalike.drawing.gauge.LegGuide;
@@ -13,6 +12,7 @@ import turnalike.drawing.svg.Svg;
 import turnalike.job.Plan;
 import turnalike.job.set.LegsFit;
 import turnalike.job.set.RowFit;
+import turnalike.units.Angle;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -54,7 +54,9 @@ final class StandSheets {
                 "rail-stick",
                 "Stick for the rails: %s".formatted(plan.job().pattern().name()),
                 List.of(
-                        "Heavy lines: the posts' faces. Lay both rails side by side, prick every cross. Local codes decide how wide to leave.",
+                        row.own().isEmpty()
+                                ? "Heavy lines: the posts' faces. Lay both rails side by side, prick every cross. Local codes decide how wide to leave."
+                                : "Heavy lines: the posts' faces. Prick every cross on the upper rail; each piece stands plumb below its own. Local codes decide how wide to leave.",
                         length.compareTo(LONGEST) > 0 ? seating(row, units) + TAPE : seating(row, units)),
                 svg,
                 svg,
@@ -70,10 +72,11 @@ final class StandSheets {
     /** Tenons are bored for; an end without one is cut to the slope. */
     private static String seating(RowFit row, UnitSystem units) {
         RowFit.Stand stand = row.stand();
-        String off = String.format(
-                Locale.ROOT, "%.1f degrees off square", stand.rake().degrees());
+        String off = stand.rake().format() + " off square";
         if (row.holes().isEmpty()) {
-            return "No tenons: each cross is a piece's middle. Cut its ends " + (stand.isRaked() ? off : "square")
+            String ends = row.own().isEmpty() ? "its ends " : "its upper end ";
+            String lower = row.own().isEmpty() ? "" : ", the lower one to what it stands on";
+            return "No tenons: each cross is a piece's middle. Cut " + ends + (stand.isRaked() ? off : "square") + lower
                     + ".";
         }
         String bits =
@@ -116,12 +119,9 @@ final class StandSheets {
                                 new SeatTemplate.Hole(foot.side(), foot.front(), foot.movesSide(), foot.movesFront()))
                         .toList(),
                 seat.hole());
-        double lean = legs.angles().lean().degrees();
-        String along = lean > 0
-                ? String.format(
-                        Locale.ROOT,
-                        "%.1f degrees off upright along the red line, so that the foot stands out where the arrow points",
-                        lean)
+        Angle lean = legs.angles().lean();
+        String along = lean.degrees() > 0
+                ? lean.format() + " off upright along the red line, so that the foot stands out where the arrow points"
                 : "upright";
         String bore = "Bore %s, %s; a scrap first."
                 .formatted(seat.hole().formatBoth(plan.job().units()), along);

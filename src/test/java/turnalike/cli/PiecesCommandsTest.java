@@ -307,6 +307,7 @@ class PiecesCommandsTest {
                         "wheel.svg",
                         "frame.svg",
                         "balance-and-roundness.svg",
+                        "set.csv",
                         "set-record-a4.pdf",
                         "set-record-a4.svg");
         String row = file("row.job.json", job.replaceAll(frame, "\"frame\": {\"kind\": \"row\", \"places\": 12}"));
@@ -315,7 +316,12 @@ class PiecesCommandsTest {
                 .isZero();
         assertThat(rows.toFile().list())
                 .containsExactlyInAnyOrder(
-                        "match.json", "row.svg", "frame.svg", "set-record-us-letter.pdf", "set-record-us-letter.svg");
+                        "match.json",
+                        "row.svg",
+                        "frame.svg",
+                        "set.csv",
+                        "set-record-us-letter.pdf",
+                        "set-record-us-letter.svg");
         String legs = file(
                 "legs.job.json",
                 job.replaceAll(frame, "\"frame\": {\"kind\": \"legs\", \"places\": 4, \"groups\": 3}"));

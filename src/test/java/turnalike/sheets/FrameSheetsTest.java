@@ -18,14 +18,19 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import turnalike.cli.match.MatchSummary;
 import turnalike.drawing.gauge.PlacedName;
 import turnalike.drawing.gauge.RimTemplate;
 import turnalike.drawing.svg.Box;
 import turnalike.drawing.svg.TextLine;
 import turnalike.effort.Effort;
+import turnalike.job.Job;
 import turnalike.job.Plan;
+import turnalike.job.pieces.MatchJob;
 import turnalike.job.read.JobReader;
+import turnalike.job.set.SetMatch;
 import turnalike.job.set.WheelFit;
+import turnalike.pieces.PiecesFile;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -86,8 +91,8 @@ class FrameSheetsTest {
                 .contains(
                         "more than the 40 that anybody joins",
                         "the other at " + fit.innerRadius().formatBoth(UnitSystem.INCH),
-                        "2 and 5, 72.00 degrees, " + chord(inner, 36),
-                        "3 and 4, 144.0 degrees, " + chord(inner, 72));
+                        "2 and 5, 72°, " + chord(inner, 36),
+                        "3 and 4, 144°, " + chord(inner, 72));
     }
 
     private static String chord(double radiusMm, double halfDegrees) {
@@ -99,13 +104,37 @@ class FrameSheetsTest {
         Plan plan = plan("3/4");
         assertThat(plan.frame().orElseThrow().buildable()).isFalse();
         for (PlanSheet kind : PlanSheet.of(plan)) {
-            assertThat(pages(kind.of(plan, Paper.A4)).get(0).replaceAll("\\s+", " "))
-                    .as(kind.title())
-                    .containsIgnoringCase("cannot be built");
+            for (Paper paper : Paper.values()) {
+                assertThat(pages(kind.of(plan, paper)))
+                        .as("%s, %s", kind.title(), paper)
+                        .allSatisfy(page ->
+                                assertThat(page.replaceAll("\\s+", " ")).containsIgnoringCase("cannot be built"));
+            }
         }
         for (String page : pages(PlanSheet.HUB_STRIP.of(plan, Paper.LETTER))) {
             assertThat(page).contains("The frame cannot be built: see the bench card");
         }
+    }
+
+    /** A record is of a set that has nowhere to stand: that comes before how well it is balanced, in print and on the console. */
+    @Test
+    void the_record_of_a_set_says_it_before_all_else() throws IOException {
+        String text = Files.readString(Path.of("src/test/resources/turnalike/job/good/wheel.job.json"))
+                .replace("\"hub_radius\": \"3\"", "\"hub_radius\": \"3/4\"");
+        Job job = JobReader.read(text).job().orElseThrow();
+        StringBuilder csv = new StringBuilder("piece,mass_g\n");
+        for (int i = 1; i <= job.count(); i++) {
+            csv.append(i).append(",150\n");
+        }
+        SetMatch set = MatchJob.of(
+                job, PiecesFile.parse(csv.toString(), UnitSystem.INCH).pieces(), false, Effort.ofAsks(1000));
+        assertThat(set.unbuildable()).isNotEmpty();
+        assertThat(set.otherWarnings()).noneMatch(each -> each.contains("cannot be built"));
+        String record = pages(SetSheets.record(job.title(), "", set, job.pattern(), Paper.A4))
+                .get(0)
+                .replaceAll("\\s+", " ");
+        assertThat(record.indexOf("Cannot be built as drawn")).isPositive().isLessThan(record.indexOf("unbalance"));
+        assertThat(MatchSummary.text(set).lines().findFirst().orElseThrow()).contains(": cannot be built: ");
     }
 
     /** Every mouth, on whichever page, taken back round the axle. */

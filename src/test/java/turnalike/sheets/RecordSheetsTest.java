@@ -129,7 +129,7 @@ class RecordSheetsTest {
         }
         Sheet sheet = SetRecord.of(
                 new SetRecordContent(
-                        plain.title(), "", drawing, plain.facts(), plain.spares(), notes, plain.cautions()),
+                        List.of(), plain.title(), "", drawing, plain.facts(), plain.spares(), notes, plain.cautions()),
                 Paper.LETTER);
         assertThat(sheet.pageCount()).isGreaterThan(3);
         assertThat(sheet.drawings()).hasSize(sheet.pageCount());

@@ -47,8 +47,7 @@ class StandSheetsTest {
         assertThat(PlanSheet.of(plan)).contains(PlanSheet.FRAME, PlanSheet.RAIL_STICK);
         for (Paper paper : Paper.values()) {
             String stick = text(PlanSheet.RAIL_STICK.of(plan, paper));
-            assertThat(stick)
-                    .contains("end to end: 80 in", "60.0 degrees off square", "3/4 in and 5/8 in", "a scrap first");
+            assertThat(stick).contains("end to end: 80 in", "60° off square", "3/4 in and 5/8 in", "a scrap first");
         }
         for (PdfPages.Page page : PlanSheet.RAIL_STICK.of(plan, Paper.LETTER).pages()) {
             List<Lettered.Box> boxes = page.drawings().stream()
@@ -65,6 +64,21 @@ class StandSheetsTest {
         }
     }
 
+    /** Of several lengths each stands on a tread of its own: only the upper rail is straight, and only it is marked and sloped. */
+    @Test
+    void a_stair_of_several_lengths_marks_its_upper_rail_alone() throws IOException {
+        String text = Files.readString(Path.of("src/test/resources/turnalike/job/good/post.job.json"))
+                .replace("\"count\": 2", """
+                        "count": 2, "frame": {"kind": "row", "clear": "30", "rake_deg": 30, "lengths_stand": "in_turn",
+                         "lengths": [{"stretch": 0, "length": "12", "count": 1}, {"stretch": 0, "length": "14", "count": 1}]}""");
+        Plan plan = Plan.of(JobReader.read(text).job().orElseThrow(), Effort.ofAsks(2000));
+        assertThat(text(PlanSheet.RAIL_STICK.of(plan, Paper.A4)))
+                .contains(
+                        "Prick every cross on the upper rail; each piece stands plumb below its own.",
+                        "Cut its upper end 30° off square, the lower one to what it stands on.")
+                .doesNotContain("both rails");
+    }
+
     /** Nothing is bored for a piece that has no tenon. */
     @Test
     void a_row_of_square_ended_pieces_is_told_how_to_cut_them_and_not_to_bore() throws IOException {
@@ -75,7 +89,7 @@ class StandSheetsTest {
                             "\"frame\": {\"kind\": \"row\", \"places\": 2, \"clear\": \"40\", \"rake_deg\": " + rake
                                     + "}");
             Plan plan = Plan.of(JobReader.read(post).job().orElseThrow(), Effort.ofAsks(2000));
-            String cut = rake.equals("0") ? "Cut its ends square." : "Cut its ends 30.0 degrees off square.";
+            String cut = rake.equals("0") ? "Cut its ends square." : "Cut its ends 30° off square.";
             assertThat(text(PlanSheet.RAIL_STICK.of(plan, Paper.LETTER)))
                     .contains("No tenons: each cross is a piece's middle. " + cut)
                     .doesNotContainIgnoringCase("bore");
@@ -163,7 +177,7 @@ class StandSheetsTest {
                 "{\"kind\": \"legs\", \"places\": 4, \"rake_deg\": 12, \"splay_deg\": 9, \"height\": 8, \"apart\": [9, 13]}");
         for (Paper paper : Paper.values()) {
             Sheet sheet = PlanSheet.SEAT_TEMPLATE.of(plan, paper);
-            assertThat(text(sheet)).contains("14.8 degrees off upright", "hole 1", "hole 4", "a scrap first");
+            assertThat(text(sheet)).contains("14.8° off upright", "hole 1", "hole 4", "a scrap first");
             assertThat(sheet.pageCount())
                     .as("one for each hole, and none with only centre lines")
                     .isEqualTo(4);
@@ -218,7 +232,7 @@ class StandSheetsTest {
         Plan leaning =
                 plan("legs", "{\"kind\": \"legs\", \"places\": 4, \"rake_deg\": 12, \"splay_deg\": 9, \"height\": 8}");
         assertThat(text(PlanSheet.LEG_GUIDE.of(leaning, Paper.A4)))
-                .contains("36.7 degrees", "14.8 degrees", "Bore a scrap", "licensed practice");
+                .contains("36.7°", "14.8°", "Bore a scrap", "licensed practice");
         Plan upright = plan("legs", "{\"kind\": \"legs\", \"places\": 4, \"height\": 8, \"apart\": [9, 9]}");
         assertThat(text(PlanSheet.SEAT_TEMPLATE.of(upright, Paper.A4))).contains("(19 mm), upright; a scrap first");
         assertThat(PlanSheet.of(upright)).contains(PlanSheet.FRAME).doesNotContain(PlanSheet.LEG_GUIDE);

@@ -36,6 +36,27 @@ class UnitsTest {
     }
 
     @Test
+    void an_angle_reads_as_it_is_set_in_a_shop() {
+        assertThat(Angle.ofDegrees(36).format()).isEqualTo("36°");
+        assertThat(Angle.ofDegrees(22.5).format()).isEqualTo("22 1/2°");
+        assertThat(Angle.ofDegrees(11.25).format()).isEqualTo("11 1/4°");
+        assertThat(Angle.ofDegrees(0.75).format()).isEqualTo("3/4°");
+        assertThat(Angle.ofDegrees(-22.5).format()).isEqualTo("-22 1/2°");
+        assertThat(Angle.ofDegrees(360.0 / 7).format()).isEqualTo("51.4°");
+        assertThat(Angle.ofDegrees(59.99).format()).isEqualTo("60.0°");
+        assertThat(Angle.ofRadians(Math.atan(Math.sqrt(3))).format()).isEqualTo("60°");
+        assertThat(Angle.ofDegrees(-0.01).format()).isEqualTo("0.0°");
+        assertThat(Angle.ofDegrees(0).format()).isEqualTo("0°");
+    }
+
+    @Test
+    void a_direction_is_told_to_a_whole_degree_below_a_full_turn() {
+        assertThat(Angle.ofDegrees(327.6).formatDirection()).isEqualTo("328°");
+        assertThat(Angle.ofDegrees(359.6).formatDirection()).isEqualTo("0°");
+        assertThat(Angle.ofDegrees(-90).formatDirection()).isEqualTo("270°");
+    }
+
+    @Test
     void a_length_in_both_units_has_the_own_one_in_front() {
         assertThat(Length.ofInches(1.5).formatBoth(UnitSystem.INCH)).isEqualTo("1 1/2 in (38.1 mm)");
         assertThat(Length.ofInches(1.5).formatBoth(UnitSystem.METRIC)).isEqualTo("38.1 mm (1 1/2 in)");

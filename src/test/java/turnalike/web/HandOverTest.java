@@ -54,6 +54,10 @@ class HandOverTest {
                     .startsWith("application/pdf");
             assertThat(record.body()).startsWith("%PDF-");
         }
+        assertThat(get("/match/set.csv").body().lines())
+                .hasSize(1 + 14 + 3)
+                .first()
+                .isEqualTo("place,piece,mass_g,angle_deg");
         assertThat(get("/match/set-record-a5.pdf").statusCode()).isEqualTo(404);
     }
 

@@ -23,6 +23,7 @@ import turnalike.cli.kit.WrittenFiles;
 import turnalike.effort.Effort;
 import turnalike.job.Job;
 import turnalike.job.answer.MatchJson;
+import turnalike.job.answer.SetTable;
 import turnalike.job.pieces.ColumnTargets;
 import turnalike.job.pieces.MatchJob;
 import turnalike.job.set.SetMatch;
@@ -75,7 +76,8 @@ public final class MatchCommand implements Runnable {
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "Write the record of the set (PDF, SVG), its pictures and match.json into this folder.")
+            description =
+                    "Write the record of the set (PDF, SVG), its pictures, its places as a table (set.csv) and match.json into this folder.")
     private Optional<Path> out = Optional.empty();
 
     @Option(
@@ -134,6 +136,7 @@ public final class MatchCommand implements Runnable {
         SetPicture.of(match)
                 .frame(job.pattern(), Length.ofMm(240))
                 .ifPresent(svg -> folder.write("frame.svg", svg.file()));
+        folder.write(SetTable.FILE, SetTable.csv(match));
         for (Paper each : paper.papers()) {
             folder.write(SetSheets.record(job.title(), Today.text(), match, job.pattern(), each));
         }

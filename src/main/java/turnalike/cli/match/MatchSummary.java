@@ -14,6 +14,7 @@ import turnalike.match.WheelPlacement;
 import turnalike.pieces.Piece;
 import turnalike.units.Article;
 import turnalike.units.Mass;
+import turnalike.units.SentenceCase;
 
 /** A placed set on one screen. */
 public final class MatchSummary implements SetMatch.Cases<String> {
@@ -24,7 +25,12 @@ public final class MatchSummary implements SetMatch.Cases<String> {
     private MatchSummary() {}
 
     public static String text(SetMatch match) {
-        return match.match(new MatchSummary());
+        MatchSummary summary = new MatchSummary();
+        match.unbuildable().forEach(each -> summary.line("%s.", SentenceCase.capital(each)));
+        if (!match.unbuildable().isEmpty()) {
+            summary.line("");
+        }
+        return match.match(summary);
     }
 
     private void line(String text, Object... values) {
@@ -35,7 +41,7 @@ public final class MatchSummary implements SetMatch.Cases<String> {
     public String wheel(WheelSet set) {
         WheelPlacement placement = set.placement();
         line(
-                "Set        %s, going round from place 1 at 0 degrees",
+                "Set        %s, going round from place 1 at 0°",
                 Article.count(placement.seats().size(), "place"));
         columns(placement.seats().stream()
                 .map(seat -> cell(
@@ -106,6 +112,6 @@ public final class MatchSummary implements SetMatch.Cases<String> {
     }
 
     private void notes(SetMatch set) {
-        set.warnings().forEach(warning -> line("  note: %s", warning));
+        set.otherWarnings().forEach(warning -> line("  note: %s", warning));
     }
 }

@@ -2,12 +2,12 @@ package turnalike.cli.match;
 
 import static java.lang.String.format;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import turnalike.frame.Moment;
 import turnalike.frame.RimFit;
 import turnalike.job.set.Roundness;
 import turnalike.job.set.SpeedGrade;
@@ -15,15 +15,11 @@ import turnalike.job.set.WheelSet;
 import turnalike.match.TradeOff;
 import turnalike.units.Article;
 import turnalike.units.Length;
-import turnalike.units.UnitSystem;
 
 /** What is known of a placed wheel beyond its balance: how round the rim is, the grade at its speed. */
 final class WheelSummary {
     /** More points of the curve than a screen has room for beside the rest are thinned out. */
     private static final int MOST_POINTS = 5;
-
-    /** Seats that are this near to right are left alone: no bit is set nearer. */
-    private static final double SEAT_MM = 0.05;
 
     /** Takes one line of the summary. */
     interface Line {
@@ -44,31 +40,28 @@ final class WheelSummary {
     private void grade(SpeedGrade grade) {
         List<String> allowed = new ArrayList<>();
         for (SpeedGrade.Permitted each : grade.permitted()) {
-            allowed.add(
-                    format(Locale.ROOT, "G%.0f allows %.0f g mm", each.grade().mmPerS(), each.gMm()));
+            allowed.add(format(Locale.ROOT, "G%.0f allows %s g·mm", each.grade().mmPerS(), Moment.figure(each.gMm())));
         }
         line.put(
                 "           at %s turns a minute that is balance grade G%.2g, for information; %s",
-                BigDecimal.valueOf(grade.revPerMin()).stripTrailingZeros().toPlainString(),
-                grade.reached().mmPerS(),
-                String.join(", ", allowed));
+                SpeedGrade.speed(grade.revPerMin()), grade.reached().mmPerS(), String.join(", ", allowed));
     }
 
     private void roundness(Roundness roundness) {
         RimFit rim = roundness.placed().rim();
-        line.put("Round      run-out %s about the rim's best centre, as the lengths were measured", both(rim.runOut()));
         line.put(
-                "           rim at %s from its centre, which lies %s off the axle toward %.0f degrees",
-                rim.radius().formatBoth(UnitSystem.METRIC),
-                both(rim.offset()),
-                rim.offsetAt().degrees());
+                "Round      run-out %s about the rim's best centre, as the lengths were measured",
+                both(roundness, rim.runOut()));
+        line.put(
+                "           rim at %s from its centre, which lies %s off the axle toward %s",
+                rim.radius().formatBoth(roundness.units()),
+                both(roundness, rim.offset()),
+                rim.offsetAt().formatDirection());
         if (roundness.isBored()) {
-            line.put(
-                    "           bore these seats deeper first (mm): %s; all figures here hold once that is done",
-                    seats(roundness.placed()));
+            line.put("           bore these seats deeper first: %s", roundness.seats(roundness.placed()));
         }
         curve(roundness);
-        if (roundness.choseOrder()) {
+        if (roundness.choseOrder() && roundness.curve().size() > 1) {
             line.put("           --strict searches below the scale's noise too");
         }
         for (TradeOff.Point way : roundness.bored()) {
@@ -80,38 +73,22 @@ final class WheelSummary {
 
     /** Another set or order with its seats bored: all its figures are those after the boring. */
     private void boring(Roundness roundness, TradeOff.Point way) {
-        String seats = seats(way);
+        String seats = roundness.seats(way);
         if (seats.isEmpty()) {
             return;
         }
         line.put(
-                "Boring     with %s bored deeper the run-out would be %s, with %.3g g mm left, heavy at %.0f degrees:",
-                Article.count(deepened(way), "seat"),
-                both(way.rim().runOut()),
-                way.unbalance().gMm(),
-                way.unbalance().at().degrees());
+                "Boring     with %s bored deeper the run-out would be %s, with %s left, heavy at %s:",
+                Article.count(roundness.deepened(way), "seat"),
+                both(roundness, way.rim().runOut()),
+                way.unbalance().format(),
+                way.unbalance().at().formatDirection());
         line.put("           pieces %s from place 1 on;", String.join(", ", roundness.labels(way)));
-        line.put("           seats (mm) %s", seats);
+        line.put("           seats %s", seats);
     }
 
-    private static String both(Length length) {
-        return length.formatFineBoth(UnitSystem.METRIC);
-    }
-
-    private static String seats(TradeOff.Point way) {
-        List<String> seats = new ArrayList<>();
-        for (int place = 0; place < way.deepenings().size(); place++) {
-            double mm = way.deepenings().get(place).mm();
-            if (mm >= SEAT_MM) {
-                seats.add(format(Locale.ROOT, "%d by %.2f", place + 1, mm));
-            }
-        }
-        return String.join(", ", seats);
-    }
-
-    private static int deepened(TradeOff.Point way) {
-        return (int)
-                way.deepenings().stream().filter(each -> each.mm() >= SEAT_MM).count();
+    private static String both(Roundness roundness, Length length) {
+        return length.formatFineBoth(roundness.units());
     }
 
     private void curve(Roundness roundness) {
@@ -132,8 +109,10 @@ final class WheelSummary {
         for (int i : indices) {
             TradeOff.Point point = curve.get(i);
             line.put(
-                    "           %.3g g mm with a run-out of %s%s",
-                    point.unbalance().gMm(), both(point.rim().runOut()), i == placed ? ", as placed" : "");
+                    "           %s with a run-out of %s%s",
+                    point.unbalance().format(),
+                    both(roundness, point.rim().runOut()),
+                    i == placed ? ", as placed" : "");
         }
     }
 }

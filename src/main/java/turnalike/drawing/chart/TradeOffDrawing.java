@@ -16,6 +16,7 @@ import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.TextLine;
 import turnalike.drawing.svg.TextWrap;
+import turnalike.frame.Moment;
 import turnalike.match.TradeOff;
 import turnalike.units.Length;
 
@@ -47,7 +48,7 @@ public final class TradeOffDrawing {
     public static Svg svg(List<TradeOff.Point> points, double noiseFloorGMm, Length width, Length height) {
         if (points.isEmpty() || !(noiseFloorGMm >= 0) || width.mm() < 100 || height.mm() < 60) {
             throw new IllegalArgumentException(
-                    "a curve needs points, a noise floor and 100 × 60 mm, was %d points, %s g mm, %s × %s mm"
+                    "a curve needs points, a noise floor and 100 × 60 mm, was %d points, %s g·mm, %s × %s mm"
                             .formatted(points.size(), noiseFloorGMm, width.mm(), height.mm()));
         }
         TradeOffDrawing drawing = new TradeOffDrawing(points, noiseFloorGMm);
@@ -137,7 +138,7 @@ public final class TradeOffDrawing {
         out.add(Path.rectangle(Pen.TINT, field.left(), at, field.width(), field.bottom() - at));
         out.add(Path.line(Pen.DASHED, field.left(), at, field.right(), at));
         room.avoid(field.left(), at, field.right(), at);
-        String text = String.format(Locale.ROOT, "grey: the scale's noise, %.3g g·mm", noiseFloorGMm);
+        String text = "grey: the scale's noise, %s g·mm".formatted(Moment.figure(noiseFloorGMm));
         // Above the field: where the noise is small the line lies among the points.
         out.add(TextLine.ending(Lettering.SMALL, field.right(), HEAD_MM, text));
         return out;
@@ -183,7 +184,11 @@ public final class TradeOffDrawing {
             shapes.add(Path.circle(within ? Pen.INK_FILL : Pen.PAPER, x, y, DOT_MM));
             shapes.addAll(room.label(Lettering.STRONG, x, y, DOT_MM + 1.2, number));
             String tip = String.format(
-                    Locale.ROOT, "%s: unbalance %.4g g·mm, run-out %.3g mm", number, gMm(point), runOutMm(point));
+                    Locale.ROOT,
+                    "%s: unbalance %s g·mm, run-out %.3g mm",
+                    number,
+                    Moment.figure(gMm(point)),
+                    runOutMm(point));
             out.add(new Group(0, 0, Map.of("class", "order", "data-order", number), Optional.of(tip), shapes));
         }
         return out;

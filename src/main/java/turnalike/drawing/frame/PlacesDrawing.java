@@ -38,7 +38,7 @@ public sealed interface PlacesDrawing permits WheelDrawing, RowDrawing {
 
         /** The angle as lettered, {@code 30°} or {@code 51.4°}; empty off a wheel. */
         public String angleText() {
-            return angle.map(each -> degrees(each) + "°").orElse("");
+            return angle.map(Angle::format).orElse("");
         }
 
         String tip() {
@@ -50,11 +50,5 @@ public sealed interface PlacesDrawing permits WheelDrawing, RowDrawing {
                             piece,
                             weight.isEmpty() ? "" : ", " + weight);
         }
-    }
-
-    /** To a tenth of a degree, without a needless decimal. */
-    static String degrees(Angle angle) {
-        String text = String.format(Locale.ROOT, "%.1f", angle.degrees());
-        return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
     }
 }

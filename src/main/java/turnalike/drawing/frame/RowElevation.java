@@ -33,6 +33,9 @@ public record RowElevation(Pattern pattern, RowFit fit) {
     private static final double FOOT_MM = 6;
     private static final int MOST_SHADED = 24;
 
+    /** What rounding may take. */
+    private static final double LEAST_MM = 1e-9;
+
     /**
      * {@return the picture}
      *
@@ -91,12 +94,17 @@ public record RowElevation(Pattern pattern, RowFit fit) {
         Svg svg() {
             List<Shape> out = new ArrayList<>();
             List<Length> places = stand.places();
+            // What stands on a tread is seen whole; only tenons are hidden in it.
+            boolean onTreads = fit.cuts().stream().anyMatch(each -> !each.upper()) && !fit.own().isEmpty();
+            if (onTreads) {
+                treads(out);
+            }
             for (int i = 0; i < places.size(); i++) {
                 out.add(place(i));
             }
             if (fit.own().isEmpty()) {
                 rail(out, 0, -1);
-            } else {
+            } else if (!onTreads) {
                 treads(out);
             }
             rail(out, stand.height().mm(), 1);
@@ -105,6 +113,7 @@ public record RowElevation(Pattern pattern, RowFit fit) {
             numbers(out);
             balls(out);
             touching(out);
+            touchingPosts(out);
             String title = "the row as it will stand: %d places between two posts%s"
                     .formatted(places.size(), fit.buildable() ? "" : "; it cannot be built so");
             return new Svg(Length.ofMm(width), Length.ofMm(height), title, out);
@@ -224,6 +233,20 @@ public record RowElevation(Pattern pattern, RowFit fit) {
                 gap(i).filter(gap -> gap.left().mm() < 0)
                         .ifPresent(gap -> out.add(Path.circle(
                                 Pen.ACCENT, x(aside), y(lower + gap.at().mm()), 2)));
+            }
+        }
+
+        private void touchingPosts(List<Shape> out) {
+            Length reach = RowGap.reach(stand.exposed());
+            double thickest = RowGap.of(stand.exposed(), Length.ZERO, Length.ZERO).at().mm();
+            int last = stand.places().size() - 1;
+            Length fromLast = stand.clear().minus(stand.places().get(last));
+            if (stand.places().get(0).mm() < reach.mm() - LEAST_MM) {
+                out.add(Path.circle(Pen.ACCENT, x(0), y(foot(0) + riseAt(0) + thickest), 2));
+            }
+            if (fromLast.mm() < reach.mm() - LEAST_MM) {
+                out.add(Path.circle(
+                        Pen.ACCENT, x(stand.clear().mm()), y(foot(last) + riseAt(last) + thickest), 2));
             }
         }
 

@@ -13,6 +13,7 @@ import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.TextLine;
 import turnalike.drawing.svg.TextWrap;
 import turnalike.frame.Counterweight;
+import turnalike.frame.Moment;
 import turnalike.match.Expected;
 import turnalike.match.WheelPlacement;
 import turnalike.units.Angle;
@@ -26,8 +27,10 @@ import turnalike.units.UnitSystem;
  *
  * @param hubRadius from the axle to the shoulder of the hub tenon
  * @param counterweight the weight that ends the unbalance, if one is wanted; not shown while the unbalance is within the noise
+ * @param units in which lengths are told
  */
-public record WheelDrawing(WheelPlacement placement, Length hubRadius, Optional<Counterweight> counterweight)
+public record WheelDrawing(
+        WheelPlacement placement, Length hubRadius, Optional<Counterweight> counterweight, UnitSystem units)
         implements PlacesDrawing {
     private static final double LINE_MM = 4.4;
     private static final double SYMBOL_MM = 7;
@@ -66,26 +69,25 @@ public record WheelDrawing(WheelPlacement placement, Length hubRadius, Optional<
                 : "no side stands out from what may be off; %s.".formatted(floor);
         out.add(
                 isHeavyOnOneSide()
-                        ? "Unbalance %s, heavy at %s°; %s."
+                        ? "Unbalance %s, heavy at %s; %s."
                                         .formatted(
                                                 moment(gMm),
-                                                PlacesDrawing.degrees(
-                                                        placement.unbalance().at()),
+                                                placement.unbalance().at().formatDirection(),
                                                 floor)
                                 + likely
                         : "Unbalance %s: %s".formatted(moment(gMm), seen) + likely);
         weight().ifPresent(weight -> out.add(String.format(
                 Locale.ROOT,
-                "Counterweight: add %.3g g at %s°, %s from the axle; or take the same off at %s°.",
+                "Counterweight: add %.3g g at %s, %s from the axle; or take the same off at %s.",
                 weight.mass().grams(),
-                PlacesDrawing.degrees(weight.at()),
-                weight.radius().formatBoth(UnitSystem.METRIC),
-                PlacesDrawing.degrees(weight.removeAt()))));
+                weight.at().formatDirection(),
+                weight.radius().formatBoth(units),
+                weight.removeAt().formatDirection())));
         return out;
     }
 
     private static String moment(double gMm) {
-        return String.format(Locale.ROOT, gMm >= 100 && gMm < 1e7 ? "%.0f g·mm" : "%.3g g·mm", gMm);
+        return Moment.figure(gMm) + " g·mm";
     }
 
     private Optional<Counterweight> weight() {

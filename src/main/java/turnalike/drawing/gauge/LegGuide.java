@@ -33,9 +33,9 @@ public record LegGuide(LegAngles angles, boolean ownLine) {
         lean(out, SIDE_MM + APART_MM + 6, SIDE_MM);
         String title = String.format(
                 Locale.ROOT,
-                "boring guide at true angles: sight line %.1f degrees, lean %.1f degrees",
-                angles.sight().degrees(),
-                angles.lean().degrees());
+                "boring guide at true angles: sight line %s, lean %s",
+                angles.sight().format(),
+                angles.lean().format());
         return new Svg(Length.ofMm(2 * SIDE_MM + APART_MM), Length.ofMm(SIDE_MM + FOOT_MM), title, out);
     }
 
@@ -76,6 +76,6 @@ public record LegGuide(LegAngles angles, boolean ownLine) {
     }
 
     private static String degrees(Angle angle) {
-        return String.format(Locale.ROOT, "%.1f degrees", angle.degrees());
+        return angle.format();
     }
 }

@@ -9,6 +9,7 @@ import turnalike.job.set.LegsFit;
 import turnalike.job.set.Misfit;
 import turnalike.job.set.RowFit;
 import turnalike.job.set.WheelFit;
+import turnalike.job.set.WholeWheel;
 import turnalike.units.Length;
 
 /** How the pattern stands in its frame, as the {@code frame} of a plan's JSON. */
@@ -80,6 +81,18 @@ final class FrameJson implements FrameFit.Cases<ObjectNode> {
             whole.put("rocking_at_deg", fit.whole().pull().at().degrees());
             whole.put("rocking_period_s", period);
         });
+        whole.put("inertia_of_all", fit.whole().rocks());
+        fit.whole().periodS(fit.whole().trialGMm()).ifPresent(period -> whole.putObject("trial")
+                .put("mass_g", WholeWheel.TRIAL.grams())
+                .put("radius_mm", fit.whole().trialAt().mm())
+                .put("rocking_period_s", period));
+        if (!fit.whole().permitted().isEmpty()) {
+            ArrayNode grades = whole.putArray("balance_grades");
+            fit.whole().permitted().forEach(each -> grades.addObject()
+                    .put("grade_mm_s", each.grade().mmPerS())
+                    .put("unbalance_g_mm", each.gMm())
+                    .put("rocking_period_s", fit.whole().periodS(each.gMm()).orElseThrow()));
+        }
         return node;
     }
 

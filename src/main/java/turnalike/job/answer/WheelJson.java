@@ -54,6 +54,16 @@ final class WheelJson {
                     .put("at_deg", found.at().degrees())
                     .put("inertia_g_mm2", rocking.inertiaGMm2());
         });
+        Expected expected = placement.expected();
+        set.whole().periodS(expected.meanGMm()).ifPresent(period -> {
+            ObjectNode built = root.putObject("built")
+                    .put("inertia_g_mm2", set.whole().inertiaGMm2())
+                    .put("rocking_period_s", period);
+            set.whole().periodS(expected.fromGMm()).ifPresent(slow -> set.whole()
+                    .periodS(expected.toGMm())
+                    .ifPresent(quick ->
+                            built.putArray("rocking_range_s").add(quick).add(slow)));
+        });
         set.roundness().ifPresent(roundness -> roundness(root, roundness));
         set.grade().ifPresent(grade -> grade(root.putObject("balance_grade"), grade));
         return root;

@@ -10,9 +10,13 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Text to JSON tree and back. A key written twice is refused: one of the two would be lost in silence. */
 public final class Json {
+    private static final Pattern NO_NUMBER = Pattern.compile("Non-standard token ('[^']*')");
+
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
@@ -72,6 +76,10 @@ public final class Json {
     private static String firstSentence(String message) {
         if (message.startsWith("Trailing token")) {
             return "something follows the closing brace"; // Jackson's own words name its classes
+        }
+        Matcher odd = NO_NUMBER.matcher(message);
+        if (odd.lookingAt()) {
+            return "%s is no number".formatted(odd.group(1)); // these name a switch of Jackson's
         }
         String line = message.lines().findFirst().orElse("").replaceAll("[\\p{Cntrl}]", "?");
         return line.length() > 160 ? line.substring(0, 160) + "…" : line;

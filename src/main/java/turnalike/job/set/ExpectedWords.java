@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import turnalike.frame.Moment;
 import turnalike.match.Expected;
 import turnalike.match.WheelPlacement;
 
@@ -25,8 +26,8 @@ final class ExpectedWords {
             return out;
         }
         out.add(said(
-                "with all that may be off expect %s g mm; nine wheels of ten lie between %s and %s",
-                figure(expected.meanGMm()), figure(expected.fromGMm()), figure(expected.toGMm())));
+                "with all that may be off expect %s g·mm; nine wheels of ten lie between %s and %s",
+                Moment.figure(expected.meanGMm()), Moment.figure(expected.fromGMm()), Moment.figure(expected.toGMm())));
         double squares = expected.noiseGMm() * expected.noiseGMm();
         out.add("what may be off, by its share in that: "
                 + expected.shares().stream()
@@ -38,8 +39,8 @@ final class ExpectedWords {
         expected.next()
                 .filter(next -> next.expectedGMm() < expected.meanGMm() * (1 - WORTH_MEASURING))
                 .ifPresent(next -> out.add(said(
-                        "measure next the balance points of piece %s: with all measured and the set placed anew expect %s g mm",
-                        named(next.pieces()), figure(next.expectedGMm()))));
+                        "measure next the balance points of piece %s: with all measured and the set placed anew expect %s g·mm",
+                        named(next.pieces()), Moment.figure(next.expectedGMm()))));
         if (!placement.isHeavyOnOneSide() && !placement.isWithinScale()) {
             out.add(
                     "which side is heavy shows only when the wheel comes to rest on its axle: cut a counterweight by that");
@@ -55,11 +56,6 @@ final class ExpectedWords {
     private static String percent(double share) {
         double whole = 100 * share;
         return whole > 0 && whole < 1 ? "under 1" : said("%.0f", whole);
-    }
-
-    /** Three figures at most, none of them a power of ten. */
-    static String figure(double gMm) {
-        return said(gMm >= 100 && gMm < 1e7 ? "%.0f" : "%.3g", gMm);
     }
 
     private static String said(String text, Object... values) {

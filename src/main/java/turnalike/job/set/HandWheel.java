@@ -19,7 +19,7 @@ import turnalike.pieces.Piece;
 
 /**
  * A wheel of which a person settled some places or all. The rest is chosen by balance; where the lengths are known and balance cannot tell two
- * orders apart, the rounder is taken. No seat is bored for it.
+ * orders apart, the rounder is taken. Seats are bored as for any other set, every piece kept where it is.
  *
  * @param placement which piece stands where
  * @param roundness of that order alone, if the lengths were measured
@@ -38,11 +38,20 @@ record HandWheel(WheelPlacement placement, Optional<Roundness> roundness, List<S
             reading = RimReading.of(frame, seating, pieces, problem, found.placement());
         }
         WheelPlacement placement = found.placement();
+        Optional<Roundness> roundness =
+                reading.rim().map(rim -> Roundness.ofOrder(rim, placement, terms, frame.runOut(), problem.strict()));
+        List<String> notes = new ArrayList<>(reading.notes());
+        roundness.filter(Roundness::isBored).ifPresent(each -> notes.add(each.note()));
         return new HandWheel(
-                placement,
-                reading.rim().map(rim -> Roundness.ofOrder(rim, placement)),
-                new ArrayList<>(reading.notes()),
-                new HandWork(terms.hand(), found.leastOfRest()));
+                roundness
+                        .map(each -> RounderPlacement.of(problem, placement, each))
+                        .orElse(placement),
+                roundness,
+                notes,
+                new HandWork(
+                        terms.hand(),
+                        found.leastOfRest()
+                                && roundness.filter(Roundness::isBored).isEmpty()));
     }
 
     private static List<Integer> numbers(WheelProblem problem, WheelPlacement placement) {

@@ -2,7 +2,6 @@ package turnalike.job.set;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import turnalike.frame.LegAngles;
 import turnalike.outline.Outline;
@@ -209,7 +208,7 @@ public record LegsFit(
     }
 
     private static String degrees(Angle angle) {
-        return String.format(Locale.ROOT, "%.1f degrees", angle.degrees());
+        return angle.format();
     }
 
     @Override

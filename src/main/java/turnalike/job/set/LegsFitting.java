@@ -108,8 +108,8 @@ final class LegsFitting {
             misfits.add(new Misfit(
                     false,
                     "seat",
-                    "a flat-bottomed hole %s deep at %.1f degrees breaks through its top, though the tenon stops short"
-                            .formatted(print(seat.tenon()), angles.lean().degrees()),
+                    "a flat-bottomed hole %s deep at %s breaks through its top, though the tenon stops short"
+                            .formatted(print(seat.tenon()), angles.lean().format()),
                     "bore %s less deep, or right through".formatted(print(left.abs()))));
         }
     }

@@ -146,9 +146,14 @@ public record LegsSet(
                 .toList();
     }
 
+    /** {@return the pieces left over; may be none} */
+    public List<Piece> spares() {
+        return grouping.spares().stream().map(pieces::get).toList();
+    }
+
     @Override
     public List<String> spareLabels() {
-        return grouping.spares().stream().map(pieces::get).map(Piece::label).toList();
+        return spares().stream().map(Piece::label).toList();
     }
 
     @Override

@@ -12,14 +12,21 @@ import turnalike.units.SentenceCase;
  * @param mend what would mend it, worked out; empty where nothing is known to
  */
 public record Misfit(boolean forbids, String where, String what, String mend) {
+    private static final String FORBIDS = "cannot be built: ";
+
     /** Several changes, each of which alone would mend it. */
     static String ways(List<String> ways) {
         return "what would do: " + String.join(", or ", ways);
     }
 
+    /** Whether a set's warning, {@code where: said}, is of what cannot be built. */
+    static boolean isForbidding(String warning) {
+        return warning.contains(": " + FORBIDS);
+    }
+
     /** {@return what is wrong and what mends it, in words that follow where} */
     public String said() {
-        String told = forbids ? "cannot be built: " + what : what;
+        String told = forbids ? FORBIDS + what : what;
         return mend.isEmpty() ? told : told + "; " + mend;
     }
 

@@ -127,12 +127,12 @@ public record Rocking(double inertiaGMm2, boolean ofThinRing, double periodS, An
         Moment found = unbalance();
         String figures = String.format(
                 Locale.ROOT,
-                "; I = %.6g g mm², T = %.6g s, θ = %.3g°, so U = %.6g g mm toward %.4g°",
+                "; I = %.6g g·mm², T = %.6g s, θ = %s, so U = %.6g g·mm toward %s",
                 inertiaGMm2,
                 periodS,
-                amplitude.degrees(),
+                amplitude.format(),
                 found.gMm(),
-                found.at().degrees());
+                found.at().format());
         String ring = ofThinRing ? "; I is the rim's mass × radius², a thin ring: the hub is left out" : "";
         return new Working(general.figure(), general.how() + figures, general.source(), general.sureness() + ring);
     }

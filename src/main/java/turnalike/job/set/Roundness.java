@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import turnalike.effort.Effort;
 import turnalike.match.TradeOff;
 import turnalike.match.Unlikeness;
@@ -23,6 +24,7 @@ import turnalike.units.Working;
  * @param bored ways of boring seats deeper, least bored first, each with the order that goes with it
  * @param balanced the best balanced order's run-out
  * @param choseOrder whether roundness, not balance, chose the order placed
+ * @param units in which lengths are told
  */
 public record Roundness(
         TradeOff.Rim rim,
@@ -30,7 +32,8 @@ public record Roundness(
         List<TradeOff.Point> curve,
         List<TradeOff.Point> bored,
         Length balanced,
-        boolean choseOrder) {
+        boolean choseOrder,
+        UnitSystem units) {
     /** Run-outs nearer than this are alike: no caliper knows better, and adding up lengths is surer. */
     private static final double ALIKE_MM = 1e-6;
 
@@ -61,11 +64,7 @@ public record Roundness(
             SetTerms terms,
             Optional<Length> will,
             boolean strict) {
-        double alikeGMm = ALIKE_SHARE
-                * best.seats().stream()
-                        .mapToDouble(seat ->
-                                seat.piece().mass().grams() * seat.reach().mm())
-                        .sum();
+        double alikeGMm = alikeGMm(best);
         TradeOff.Point asPlaced = asPlaced(rim, best);
         double leastGMm = best.unbalance().gMm() + alikeGMm;
         TradeOff.Ties ties = new TradeOff.Ties(unlikeness, terms.scale(), leastGMm);
@@ -81,18 +80,15 @@ public record Roundness(
         TradeOff.Point chosen = strict ? balanced : roundest(curve, weighed, balanced, sameGMm);
         List<TradeOff.Point> bored =
                 bored(rim, chosen, ties, will.orElse(terms.tolerances().mark()));
-        TradeOff.Point placed = will.filter(wished -> !strict && runOutMm(chosen) > wished.mm())
-                .flatMap(wished -> bored.stream()
-                        .filter(way -> way.unbalance().gMm() <= sameGMm)
-                        .filter(way -> runOutMm(way) <= wished.mm() + ALIKE_MM)
-                        .findFirst())
+        TradeOff.Point placed = will.filter(wished -> !strict)
+                .flatMap(wished -> least(bored, chosen, wished, sameGMm))
                 .orElse(chosen);
         boolean costs = placed.unbalance().gMm() > balanced.unbalance().gMm() + alikeGMm;
         boolean boring = placed.bored().isPositive();
         if (!boring && !strict) { // of the ways equally round, the one that the tie chose stands for all
             curve.replaceAll(point -> Math.abs(runOutMm(point) - runOutMm(placed)) <= ALIKE_MM ? placed : point);
         }
-        return new Roundness(rim, placed, curve, bored, balanced.rim().runOut(), costs || boring);
+        return new Roundness(rim, placed, curve, bored, balanced.rim().runOut(), costs || boring, terms.units());
     }
 
     private static TradeOff.Point roundest(
@@ -124,10 +120,51 @@ public record Roundness(
         return out;
     }
 
-    /** Of the order that was placed and no other: nothing is weighed against it. */
-    static Roundness ofOrder(TradeOff.Rim rim, WheelPlacement placed) {
+    /**
+     * Of the order that a person's hand had a part in and no other: every piece stays where it is, and nothing is weighed against it. Its seats
+     * are bored as those of any other set are, only where the frame tells what run-out will do, and only as far as balance allows.
+     */
+    static Roundness ofOrder(
+            TradeOff.Rim rim, WheelPlacement placed, SetTerms terms, Optional<Length> will, boolean strict) {
         TradeOff.Point point = asPlaced(rim, placed);
-        return new Roundness(rim, point, List.of(point), List.of(), point.rim().runOut(), false);
+        Length lowest = rim.lowest(point.order());
+        Length band = will.orElse(terms.tolerances().mark());
+        int[] order = point.order().stream().mapToInt(Integer::intValue).toArray();
+        List<TradeOff.Point> bored = Stream.of(lowest.plus(band), lowest)
+                .map(level -> rim.bored(level).point(order))
+                .filter(way -> aboutAxleMm(way) < aboutAxleMm(point) - WORTH_BORING_MM)
+                .toList();
+        double sameGMm = Math.max(placed.noiseFloorGMm(), point.unbalance().gMm() + alikeGMm(placed));
+        TradeOff.Point settled = strict
+                ? point
+                : will.flatMap(wished -> least(bored, point, wished, sameGMm)).orElse(point);
+        return new Roundness(
+                rim,
+                settled,
+                List.of(point),
+                bored,
+                point.rim().runOut(),
+                settled.bored().isPositive(),
+                terms.units());
+    }
+
+    /** The least bored way that does what is wished at as good a balance; empty where none does, or the rim does already. */
+    private static Optional<TradeOff.Point> least(
+            List<TradeOff.Point> bored, TradeOff.Point chosen, Length wished, double sameGMm) {
+        return runOutMm(chosen) <= wished.mm()
+                ? Optional.empty()
+                : bored.stream()
+                        .filter(way -> way.unbalance().gMm() <= sameGMm)
+                        .filter(way -> runOutMm(way) <= wished.mm() + ALIKE_MM)
+                        .findFirst();
+    }
+
+    private static double alikeGMm(WheelPlacement placed) {
+        return ALIKE_SHARE
+                * placed.seats().stream()
+                        .mapToDouble(seat ->
+                                seat.piece().mass().grams() * seat.reach().mm())
+                        .sum();
     }
 
     private static TradeOff.Point asPlaced(TradeOff.Rim rim, WheelPlacement best) {
@@ -195,20 +232,48 @@ public record Roundness(
         return placed.bored().isPositive();
     }
 
+    /**
+     * {@return which seats are bored and by how much more than they are, {@code 4 by 0.94 mm, 6 by 0.42 mm}; empty where none is worth a bit}
+     *
+     * @param way one of the ways of boring, or what was placed
+     */
+    public String seats(TradeOff.Point way) {
+        List<String> seats = new ArrayList<>();
+        for (int place = 0; place < way.deepenings().size(); place++) {
+            Length by = way.deepenings().get(place);
+            if (by.mm() >= WORTH_BORING_MM) {
+                seats.add("%d by %s".formatted(place + 1, by.formatFine(units)));
+            }
+        }
+        return String.join(", ", seats);
+    }
+
+    /**
+     * {@return how many seats that are}
+     *
+     * @param way one of the ways of boring
+     */
+    public int deepened(TradeOff.Point way) {
+        return (int) way.deepenings().stream()
+                .filter(by -> by.mm() >= WORTH_BORING_MM)
+                .count();
+    }
+
     String note() {
         if (isBored()) {
             return String.format(
                     Locale.ROOT,
-                    "the rim would run out by more than you want, so seats are to be bored deeper, which brings it to %s;"
+                    "the rim would run out by more than you want, so these seats are to be bored deeper: %s; which brings it to %s;"
                             + " all that is told of the set holds once that is done",
-                    placed.rim().runOut().formatFinestBoth(UnitSystem.METRIC));
+                    seats(placed),
+                    placed.rim().runOut().formatFinestBoth(units));
         }
         return String.format(
                 Locale.ROOT,
                 "the scale cannot tell these sets and orders apart in balance, so the roundest was placed, with a run-out of"
                         + " %s instead of %s; a search below the scale's noise too places the best balanced",
-                placed.rim().runOut().formatFinestBoth(UnitSystem.METRIC),
-                balanced.formatFinestBoth(UnitSystem.METRIC));
+                placed.rim().runOut().formatFinestBoth(units),
+                balanced.formatFinestBoth(units));
     }
 
     /** What to say where the rim runs out by more than will do, and no boring was advised since it would cost balance. */
@@ -218,7 +283,7 @@ public record Roundness(
                         Locale.ROOT,
                         "the rim runs out by more than the %s you want: no way of boring was found with as good a balance, so none is"
                                 + " advised; what boring would cost is told beside it",
-                        wished.formatFineBoth(UnitSystem.METRIC)));
+                        wished.formatFineBoth(units)));
     }
 
     List<Working> workings() {

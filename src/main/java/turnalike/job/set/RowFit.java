@@ -3,7 +3,6 @@ package turnalike.job.set;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import turnalike.frame.RowGap;
@@ -193,9 +192,7 @@ public record RowFit(
                         places,
                         stand.clear.formatBoth(units),
                         stand.height.formatBoth(units),
-                        stand.isRaked()
-                                ? String.format(Locale.ROOT, ", on a rake of %.4g degrees", stand.rake.degrees())
-                                : ""));
+                        stand.isRaked() ? ", on a rake of " + stand.rake.format() : ""));
         out.add("  axes     the first %s from the post's face%s"
                 .formatted(
                         stand.places.get(0).formatBoth(units),
@@ -260,10 +257,10 @@ public record RowFit(
                 .distinct()
                 .toList();
         return Optional.of(
-                "  ends     %s on the slope, %s degrees off square; beyond the axis the longer side reaches %s, which the blank must have"
+                "  ends     %s on the slope, %s off square; beyond the axis the longer side reaches %s, which the blank must have"
                         .formatted(
                                 which,
-                                String.format(Locale.ROOT, "%.4g", stand.rake.degrees()),
+                                stand.rake.format(),
                                 beyond.size() == 1
                                         ? beyond.get(0) + (cuts.size() > 1 ? " at each end" : "")
                                         : "%s below and %s above".formatted(beyond.get(0), beyond.get(1))));
@@ -274,9 +271,12 @@ public record RowFit(
         if (!cut.upper()) {
             return "no tenon at the lower end: cut it to what it stands on";
         }
-        return "no tenon at the upper end: cut it on the slope, %s degrees off square; beyond the axis its longer side reaches %s, which the blank must have"
+        if (!stand.isRaked()) {
+            return "no tenon at the upper end: cut it square, to the rail";
+        }
+        return "no tenon at the upper end: cut it on the slope, %s off square; beyond the axis its longer side reaches %s, which the blank must have"
                 .formatted(
-                        String.format(Locale.ROOT, "%.4g", stand.rake.degrees()),
+                        stand.rake.format(),
                         new RuleSteps(units).up(cut.beyond()).formatBoth(units));
     }
 

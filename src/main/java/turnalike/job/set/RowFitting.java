@@ -54,7 +54,11 @@ final class RowFitting {
         Optional<RowOpening.Ball> between =
                 lengths.widest().map(RowOfLengths.Pair::ball).or(() -> room.between(places));
         RowRoom.EndBall end = lengths.end().orElseGet(() -> room.end(places));
-        gap.filter(each -> each.left().mm() < -RowRoom.ROUNDING_MM).ifPresent(this::touch);
+        gap.filter(each -> each.left().mm() < -RowRoom.ROUNDING_MM)
+                .ifPresent(each -> lengths.nearest()
+                        .ifPresentOrElse(
+                                pair -> touch(pair.touching(steps), List.of()),
+                                () -> touch(touching(each), slimmer(each))));
         if (room.postGap(places).mm() < -RowRoom.ROUNDING_MM) {
             post();
         }
@@ -142,28 +146,29 @@ final class RowFitting {
         }
     }
 
-    private void touch(RowGap.Nearest nearest) {
-        Length along = nearest.at().compareTo(room.exposed().length()) < 0
-                ? nearest.at()
-                : room.exposed().length(); // a piece of another length may be longer than the drawn one
-        Length at = room.exposed().start().plus(along);
+    private String touching(RowGap.Nearest nearest) {
+        Length at = room.exposed().start().plus(nearest.at());
+        return "%s runs %s into that of its neighbour, %s from the start end"
+                .formatted(
+                        ExposedPart.thickest(pattern, at).where(),
+                        steps.print(nearest.left().abs()),
+                        steps.print(at));
+    }
+
+    /** How thick it may be there, on level rails, where both are the same there and round. */
+    private List<String> slimmer(RowGap.Nearest nearest) {
+        Length at = room.exposed().start().plus(nearest.at());
+        Length most = steps.down(room.pitch(places).orElseThrow());
+        boolean square = room.exposed().sectionAt(at).reachFactor() > 1;
+        return rails.rake().degrees() == 0 && most.isPositive() && !square
+                ? List.of("no more than %s thick there".formatted(steps.print(most)))
+                : List.of();
+    }
+
+    private void touch(String what, List<String> slimmer) {
         List<String> ways = new ArrayList<>(fewerOrWider());
-        if (rails.rake().degrees() == 0) {
-            Length most = steps.down(room.pitch(places).orElseThrow());
-            boolean square = room.exposed().sectionAt(at).reachFactor() > 1;
-            if (most.isPositive() && !square) {
-                ways.add("no more than %s thick there".formatted(steps.print(most)));
-            }
-        }
-        forbidding.add(new Misfit(
-                true,
-                "row",
-                "%s runs %s into that of its neighbour, %s from the start end"
-                        .formatted(
-                                ExposedPart.thickest(pattern, at).where(),
-                                steps.print(nearest.left().abs()),
-                                steps.print(at)),
-                Misfit.ways(ways)));
+        ways.addAll(slimmer);
+        forbidding.add(new Misfit(true, "row", what, Misfit.ways(ways)));
     }
 
     private void post() {

@@ -32,8 +32,25 @@ record RowOfLengths(List<Pair> pairs, List<RowFit.Own> own, Optional<RowRoom.End
      * @param rise how much higher the right one's start shoulder lies
      * @param ball the largest that passes between them
      * @param gap where they come nearest, on the one that begins lower
+     * @param lower the pattern of the one that begins lower, the left one where both begin level
      */
-    record Pair(int left, int right, Length rise, RowOpening.Ball ball, RowGap.Nearest gap) {}
+    record Pair(int left, int right, Length rise, RowOpening.Ball ball, RowGap.Nearest gap, Pattern lower) {
+        private boolean leftIsLower() {
+            return rise.mm() >= 0;
+        }
+
+        /** How much of them runs into one another and where, in words; told of the one that begins lower. */
+        String touching(RuleSteps steps) {
+            Length at = ExposedPart.of(lower).start().plus(gap.at());
+            return "%s of length %s runs %s into the %s beside it, %s from its start end"
+                    .formatted(
+                            ExposedPart.thickest(lower, at).where(),
+                            PieceLength.letter(leftIsLower() ? left : right),
+                            steps.print(gap.left().abs()),
+                            PieceLength.letter(leftIsLower() ? right : left),
+                            steps.print(at));
+        }
+    }
 
     RowOfLengths {
         pairs = List.copyOf(pairs);
@@ -58,7 +75,7 @@ record RowOfLengths(List<Pair> pairs, List<RowFit.Own> own, Optional<RowRoom.End
         List<Pair> out = new ArrayList<>();
         List<Integer> wanted = frame.wanted();
         for (List<Integer> each : neighbours(wanted)) {
-            out.add(pair(each.get(0), each.get(1), bodies, pitch.get(), drawn.rise(pitch.get()), inRail));
+            out.add(pair(each.get(0), each.get(1), patterns, pitch.get(), drawn.rise(pitch.get()), inRail));
         }
         Outline first = bodies.get(wanted.get(0));
         Outline last = bodies.get(wanted.get(wanted.size() - 1));
@@ -94,15 +111,16 @@ record RowOfLengths(List<Pair> pairs, List<RowFit.Own> own, Optional<RowRoom.End
         return out;
     }
 
-    private static Pair pair(int left, int right, List<Outline> bodies, Length pitch, Length railRise, Length inRail) {
-        Outline one = bodies.get(left);
-        Outline other = bodies.get(right);
+    private static Pair pair(
+            int left, int right, List<Pattern> patterns, Length pitch, Length railRise, Length inRail) {
+        Outline one = ExposedPart.of(patterns.get(left));
+        Outline other = ExposedPart.of(patterns.get(right));
         Length rise = railRise.minus(other.length().minus(one.length()));
         RowOpening.Ball ball = RowOpening.ofTwo(one, other, pitch, one.length().minus(inRail), rise, railRise)
                 .widest();
         RowGap.Nearest gap =
                 rise.mm() >= 0 ? RowGap.of(one, other, pitch, rise) : RowGap.of(other, one, pitch, rise.times(-1));
-        return new Pair(left, right, rise, ball, gap);
+        return new Pair(left, right, rise, ball, gap, patterns.get(rise.mm() >= 0 ? left : right));
     }
 
     /** The two between which the largest ball passes. */

@@ -210,9 +210,14 @@ public record RowSet(
         return placement.order().stream().map(pieces::get).toList();
     }
 
+    /** {@return the pieces left over; may be none} */
+    public List<Piece> spares() {
+        return placement.spares().stream().map(pieces::get).toList();
+    }
+
     @Override
     public List<String> spareLabels() {
-        return placement.spares().stream().map(pieces::get).map(Piece::label).toList();
+        return spares().stream().map(Piece::label).toList();
     }
 
     @Override

@@ -13,6 +13,16 @@ public sealed interface SetMatch permits WheelSet, RowSet, LegsSet {
     /** {@return what to know before believing it, a sentence each; may be none} */
     List<String> warnings();
 
+    /** {@return those of the warnings that say that its frame cannot be built: what is to be said first; none where it can} */
+    default List<String> unbuildable() {
+        return warnings().stream().filter(Misfit::isForbidding).toList();
+    }
+
+    /** {@return the warnings but those} */
+    default List<String> otherWarnings() {
+        return warnings().stream().filter(each -> !Misfit.isForbidding(each)).toList();
+    }
+
     /** {@return how the figures were found} */
     List<Working> workings();
 
@@ -38,7 +48,7 @@ public sealed interface SetMatch permits WheelSet, RowSet, LegsSet {
     /** {@return the label of the piece at each place, in order; those of groups one after the other} */
     List<String> order();
 
-    /** {@return what is to be small: the unbalance in g mm, or how much neighbours or the pieces of a group differ} */
+    /** {@return what is to be small: the unbalance in g·mm, or how much neighbours or the pieces of a group differ} */
     double leftOver();
 
     /**

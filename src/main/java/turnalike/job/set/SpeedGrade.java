@@ -1,5 +1,6 @@
 package turnalike.job.set;
 
+import java.math.BigDecimal;
 import java.util.List;
 import turnalike.frame.BalanceGrade;
 import turnalike.match.WheelPlacement;
@@ -34,7 +35,7 @@ public record SpeedGrade(double revPerMin, Mass mass, boolean whole, BalanceGrad
         permitted = List.copyOf(permitted);
     }
 
-    static SpeedGrade of(WheelPlacement placement, double revPerMin, WheelFit.Whole built) {
+    static SpeedGrade of(WheelPlacement placement, double revPerMin, WholeWheel built) {
         double grams = placement.seats().stream()
                 .mapToDouble(seat -> seat.piece().mass().grams())
                 .sum();
@@ -42,11 +43,24 @@ public record SpeedGrade(double revPerMin, Mass mass, boolean whole, BalanceGrad
         Mass mass = Mass.ofGrams(grams + rest);
         BalanceGrade reached =
                 BalanceGrade.met(Math.max(LEAST_G_MM, placement.unbalance().gMm()), mass, revPerMin);
-        List<Permitted> permitted = GRADES_MM_PER_S.stream()
+        return new SpeedGrade(revPerMin, mass, built.complete(), reached, permitted(mass, revPerMin));
+    }
+
+    /** What the coarse grades allow a wheel of that mass at that speed. */
+    static List<Permitted> permitted(Mass mass, double revPerMin) {
+        return GRADES_MM_PER_S.stream()
                 .map(BalanceGrade::new)
                 .map(grade -> new Permitted(grade, grade.permissibleGMm(mass, revPerMin)))
                 .toList();
-        return new SpeedGrade(revPerMin, mass, built.complete(), reached, permitted);
+    }
+
+    /**
+     * {@return a speed as it was told, without needless decimals}
+     *
+     * @param revPerMin in turns a minute
+     */
+    public static String speed(double revPerMin) {
+        return BigDecimal.valueOf(revPerMin).stripTrailingZeros().toPlainString();
     }
 
     static String caution() {

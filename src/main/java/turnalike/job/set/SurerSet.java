@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import turnalike.effort.Effort;
+import turnalike.frame.Moment;
 import turnalike.match.Candidate;
 import turnalike.match.ExpectedSearch;
 import turnalike.match.Seat;
@@ -117,10 +118,10 @@ record SurerSet(WheelProblem all, WheelProblem problem, WheelPlacement best, dou
                     && surer.unbalance().gMm() <= any.unbalance().gMm();
             String note = String.format(
                     Locale.ROOT,
-                    "%s: so the unbalance to be expected is %s g mm instead of %s",
+                    "%s: so the unbalance to be expected is %s g·mm instead of %s",
                     measuredIn(surer, pieces) > measuredIn(any, pieces) ? CHOSEN : CHOSEN_ORDER,
-                    ExpectedWords.figure(surerGMm),
-                    ExpectedWords.figure(anyGMm));
+                    Moment.figure(surerGMm),
+                    Moment.figure(anyGMm));
             return new SurerSet(all, from, least ? surer : surer.unproven(), surerGMm, List.of(note));
         }
     }

@@ -4,14 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import turnalike.frame.DividingHead;
-import turnalike.frame.Moment;
-import turnalike.frame.RockingTest;
 import turnalike.frame.SegmentedRim;
 import turnalike.units.Angle;
 import turnalike.units.Length;
-import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 
@@ -32,7 +28,7 @@ import turnalike.units.Working;
  * @param innerRadius from the axle to the rim tenon's shoulder
  * @param outerRadius from the axle to the rim's outside, if its width is told
  * @param rim what the rim's segments are, if they are told
- * @param whole what the whole wheel comes to, as far as hub and rim are told
+ * @param whole the wheel before it is built, every spoke as drawn
  * @param misfits what cannot be built or is thin
  * @param workings how the figures were found
  */
@@ -51,7 +47,7 @@ public record WheelFit(
         Length innerRadius,
         Optional<Length> outerRadius,
         Optional<SegmentedRim> rim,
-        Whole whole,
+        WholeWheel whole,
         List<Misfit> misfits,
         List<Working> workings)
         implements FrameFit {
@@ -96,60 +92,6 @@ public record WheelFit(
         }
     }
 
-    /**
-     * The wheel before it is built, every spoke as drawn.
-     *
-     * @param spokes mass of all of them
-     * @param hub mass of the hub, if its length is told
-     * @param rim mass of the rim, if its width and thickness are
-     * @param inertiaGMm2 about the axle, in g·mm², of as much as is told
-     * @param pull what hub and rim pull by themselves, as the job gives it; none where it gives nothing
-     * @param segmentsPull what of that the rim's segments pull, where each was weighed
-     */
-    public record Whole(
-            Mass spokes,
-            Optional<Mass> hub,
-            Optional<Mass> rim,
-            double inertiaGMm2,
-            Moment pull,
-            Optional<Moment> segmentsPull) {
-        /**
-         * {@return the period in seconds, there and back, in which the whole wheel would rock by what hub and rim pull, on a free and level axle; empty
-         * where hub or rim is not told, or nothing pulls} Small swings; the spokes, all as drawn, pull nothing together.
-         */
-        public OptionalDouble rockingPeriodS() {
-            return complete() && pull.gMm() > 0
-                    ? OptionalDouble.of(RockingTest.periodS(inertiaGMm2, pull))
-                    : OptionalDouble.empty();
-        }
-
-        /** {@return what all of it weighs, as far as it is told} */
-        public Mass mass() {
-            return Mass.ofGrams(spokes.grams()
-                    + hub.map(Mass::grams).orElse(0.0)
-                    + rim.map(Mass::grams).orElse(0.0));
-        }
-
-        /** {@return whether hub and rim are both in it} */
-        public boolean complete() {
-            return hub.isPresent() && rim.isPresent();
-        }
-
-        private String text() {
-            return String.format(
-                    Locale.ROOT,
-                    "  whole    %.0f g: spokes %.0f g%s%s; inertia about the axle %.3g kg m2%s",
-                    mass().grams(),
-                    spokes.grams(),
-                    hub.map(each -> String.format(Locale.ROOT, ", hub %.0f g", each.grams()))
-                            .orElse(""),
-                    rim.map(each -> String.format(Locale.ROOT, ", rim %.0f g", each.grams()))
-                            .orElse(""),
-                    inertiaGMm2 * 1e-9,
-                    complete() ? "" : ", of what is told");
-        }
-    }
-
     /** {@return how long a paper strip round the hub is} */
     public Length strip() {
         return hubRadius.times(2 * Math.PI);
@@ -178,9 +120,9 @@ public record WheelFit(
         List<String> out = new ArrayList<>();
         out.add(String.format(
                 Locale.ROOT,
-                "Frame      a wheel of %d places, %.4g degrees apart%s",
+                "Frame      a wheel of %d places, %s apart%s",
                 places,
-                pitch.degrees(),
+                pitch.format(),
                 stagger.isPositive() ? ", every second one set off by " + stagger.formatBoth(units) : ""));
         String near = neighbours.gap.abs().formatFineBoth(units);
         String where = neighbours.at.formatBoth(units);
@@ -194,7 +136,9 @@ public record WheelFit(
                 .formatted(strip().formatBoth(units), stripStep().formatFineBoth(units)));
         rimSeats.ifPresent(seats -> out.add("  rim      "
                 + seats.text(units)
-                + outside.map(left -> ", %s to the outside".formatted(left.formatFineBoth(units)))
+                + outside.map(left -> left.mm() < 0
+                                ? ", coming out at the rim's outside by %s".formatted(left.abs().formatFineBoth(units))
+                                : ", %s to the outside".formatted(left.formatFineBoth(units)))
                         .orElse("")));
         out.add((rimSeats.isPresent() ? "           " : "  rim      ")
                 + "inside %s from the axle%s"
@@ -204,21 +148,10 @@ public record WheelFit(
                                         .map(radius -> ", outside %s".formatted(radius.formatBoth(units)))
                                         .orElse("")));
         rim.ifPresent(segments -> out.add(segments.text(units)));
-        whole.segmentsPull.ifPresent(pull -> out.add(String.format(
-                Locale.ROOT,
-                "           as they were weighed its segments pull %s g mm toward %.0f degrees",
-                ExpectedWords.figure(pull.gMm()),
-                pull.at().degrees())));
-        if (whole.hub.isPresent() || whole.rim.isPresent()) {
-            out.add(whole.text());
-        }
-        whole.rockingPeriodS()
-                .ifPresent(period -> out.add(String.format(
-                        Locale.ROOT,
-                        "           by what hub and rim pull, %.3g g mm toward %.0f degrees, it would rock in %.3g s there and back",
-                        whole.pull.gMm(),
-                        whole.pull.at().degrees(),
-                        period)));
+        whole.segmentsPull()
+                .ifPresent(pull -> out.add("           as they were weighed its segments pull %s toward %s"
+                        .formatted(pull.format(), pull.at().formatDirection())));
+        out.addAll(whole.lines(units));
         if (hub.isPresent() || rimSeats.isPresent()) {
             out.add("  boring   " + DividingHead.text(places));
             out.add("           bore a scrap of the same wood first and try the tenon in it");

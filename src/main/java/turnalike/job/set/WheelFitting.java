@@ -24,6 +24,9 @@ import turnalike.wood.Wood;
 
 /** Sets a pattern into a wheel and looks where it touches. */
 final class WheelFitting {
+    /** What the working is called that tells how a wheel would rock. */
+    static final String ROCKING = "rocking of the whole wheel";
+
     private final OnWheel frame;
     private final WheelJoinery joinery;
     private final Pattern pattern;
@@ -92,6 +95,7 @@ final class WheelFitting {
                         room.rimHole().orElse(Length.ZERO)))
                 : Optional.empty();
         WheelFit.Neighbours neighbours = neighbours(gap);
+        WholeWheel whole = whole(given, inner, outer);
         return new WheelFit(
                 given.places(),
                 Angle.ofDegrees(360.0 / given.places()),
@@ -107,13 +111,13 @@ final class WheelFitting {
                 inner,
                 outer,
                 segments,
-                whole(given, inner, outer),
+                whole,
                 new WheelMisfits(room, given, pattern, units).list(neighbours, hub, rim, outside, segments),
-                workings(given));
+                workings(given, whole));
     }
 
     /** Each spoke as drawn; hub and rim where their sizes are told. */
-    private WheelFit.Whole whole(WheelRoom.Trial given, Length inner, Optional<Length> outer) {
+    private WholeWheel whole(WheelRoom.Trial given, Length inner, Optional<Length> outer) {
         int n = given.places();
         Solid spoke = Solid.of(pattern.outline(), density);
         Length reach = frame.wheel().reach(seating.fromShoulder(spoke.balance()));
@@ -128,7 +132,8 @@ final class WheelFitting {
                                 n,
                                 room.hubHole().orElse(Length.ZERO),
                                 room.hubDepth(),
-                                given.hubRadius().minus(room.hubDepth().times(0.5)))));
+                                given.hubRadius().minus(room.hubDepth().times(0.5)))))
+                .filter(RingBody::isLeft);
         Optional<RingBody> rim = outer.flatMap(out -> joinery.rimThickness()
                 .map(thickness -> RingBody.of(
                         inner,
@@ -139,16 +144,25 @@ final class WheelFitting {
                                 n,
                                 room.rimHole().orElse(Length.ZERO),
                                 room.rimDepth(),
-                                inner.plus(room.rimDepth().times(0.5))))));
-        return new WheelFit.Whole(
+                                inner.plus(room.rimDepth().times(0.5))))))
+                .filter(RingBody::isLeft);
+        double told = hub.map(RingBody::inertiaGMm2).orElse(0.0)
+                + rim.map(RingBody::inertiaGMm2).orElse(0.0);
+        boolean bySizes = hub.isPresent() && rim.isPresent();
+        Optional<Rocking> rocked = frame.bare().rocking().filter(each -> !bySizes);
+        return new WholeWheel(
                 Mass.ofGrams(n * spoke.mass().grams()),
                 hub.map(RingBody::mass),
                 rim.map(RingBody::mass),
-                inertia
-                        + hub.map(RingBody::inertiaGMm2).orElse(0.0)
-                        + rim.map(RingBody::inertiaGMm2).orElse(0.0),
+                inertia,
+                rocked.map(Rocking::inertiaGMm2).orElse(told),
+                bySizes
+                        ? WholeWheel.Rest.BY_SIZES
+                        : rocked.isPresent() ? WholeWheel.Rest.BY_ROCKING : WholeWheel.Rest.IN_PART,
                 Moment.sum(frame.givenMoments(pattern)),
-                frame.rimPull(pattern));
+                frame.rimPull(pattern),
+                frame.counterweightRadius().orElse(inner),
+                frame.revPerMin());
     }
 
     /** As its segments were weighed, else of its wood as the table has it. */
@@ -169,7 +183,7 @@ final class WheelFitting {
                 gap.gap(), at, ExposedPart.thickest(pattern, at).number() - 1, gap.apart());
     }
 
-    private List<Working> workings(WheelRoom.Trial given) {
+    private List<Working> workings(WheelRoom.Trial given, WholeWheel whole) {
         List<Working> out = new ArrayList<>();
         String skew = given.stagger().isPositive()
                 ? "the least distance in space of the discs that two spokes are made of, within 0.01 mm; next but one as in one plane"
@@ -199,15 +213,14 @@ final class WheelFitting {
                     "exact for the drawn shapes; glue, finish and what the axle weighs are left out"));
         }
         frame.rimPull(pattern).ifPresent(pull -> out.add(SegmentedRim.pullWorking()));
-        if (joinery.hubLength().isPresent()
-                && joinery.rimThickness().isPresent()
-                && Moment.sum(frame.givenMoments(pattern)).gMm() > 0) {
+        if (whole.rocks()) {
             Working rocking = RockingTest.working();
-            out.add(new Working(
-                    "rocking before it is built",
-                    "the same the other way round, T = 2π √(I / (g U)), for small swings: " + rocking.how(),
-                    rocking.source(),
-                    "friction left out; the spokes all as drawn, so that they pull nothing together"));
+            out.add(
+                    new Working(
+                            ROCKING,
+                            "the same the other way round, T = 2π √(I / (g U)), for small swings: " + rocking.how(),
+                            rocking.source(),
+                            "friction left out, and an axle that drags stops a slow swing; the spokes all as drawn, so that they pull nothing together"));
         }
         out.add(new Working(
                 "what is left at least",

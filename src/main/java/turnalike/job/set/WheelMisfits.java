@@ -43,6 +43,7 @@ final class WheelMisfits {
         hub.ifPresent(seats -> wall(WheelFit.HUB, seats, true));
         rim.ifPresent(seats -> wall(WheelFit.RIM, seats, false));
         hubEnds();
+        rimFaces();
         outside.ifPresent(this::outside);
         segments.ifPresent(this::joints);
         List<Misfit> sorted =
@@ -114,7 +115,7 @@ final class WheelMisfits {
             Length least = room.joinery().leastWall(room.hubHole().orElseThrow());
             if (left.compareTo(least) < 0) {
                 out.add(new Misfit(
-                        false,
+                        left.mm() < 0,
                         WheelFit.HUB,
                         left.mm() < 0
                                 ? "the mortises run out of its ends, %s of them".formatted(steps.print(left.abs()))
@@ -123,6 +124,24 @@ final class WheelMisfits {
                                 .formatted(steps.print(steps.upRoughly(given.stagger()
                                         .plus(room.hubHole().orElseThrow())
                                         .plus(least.times(2))))))); // both ends
+            }
+        });
+    }
+
+    private void rimFaces() {
+        room.rimFaces(given).ifPresent(left -> {
+            Length hole = room.rimHole().orElseThrow();
+            Length least = room.joinery().leastWall(hole);
+            if (left.compareTo(least) < 0) {
+                out.add(new Misfit(
+                        left.mm() < 0,
+                        WheelFit.RIM,
+                        left.mm() < 0
+                                ? "the mortises run out of its faces, %s of them".formatted(steps.print(left.abs()))
+                                : "%s is left between the mortises and its faces".formatted(steps.print(left)),
+                        "a rim %s thick leaves enough"
+                                .formatted(steps.print(steps.upRoughly(
+                                        given.stagger().plus(hole).plus(least.times(2))))))); // both faces
             }
         });
     }

@@ -93,6 +93,12 @@ record WheelRoom(
                 .map(length -> length.minus(trial.stagger()).minus(hole).times(0.5)));
     }
 
+    /** What is left of the rim beyond a row of mortises; without its thickness nobody knows. */
+    Optional<Length> rimFaces(Trial trial) {
+        return rimHole.flatMap(hole -> joinery.rimThickness()
+                .map(thickness -> thickness.minus(trial.stagger()).minus(hole).times(0.5)));
+    }
+
     private boolean runsOut(Trial trial) {
         return hubEnds(trial).filter(left -> left.mm() < 0).isPresent();
     }

@@ -141,9 +141,7 @@ final class WheelScatter {
                 "hole directions",
                 sums.holes.rmsGMm(),
                 String.format(
-                        Locale.ROOT,
-                        "off by up to %s degrees",
-                        plain(terms.holeAngle().degrees()))));
+                        Locale.ROOT, "off by up to %s°", plain(terms.holeAngle().degrees()))));
         out.add(new Expected.Share(
                 "rim segments",
                 rim.rmsGMm(),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import turnalike.effort.Effort;
@@ -13,6 +14,7 @@ import turnalike.effort.Watch;
 import turnalike.frame.Counterweight;
 import turnalike.frame.Moment;
 import turnalike.match.Candidate;
+import turnalike.match.Expected;
 import turnalike.match.Spoke;
 import turnalike.match.TradeOff;
 import turnalike.match.Unlikeness;
@@ -22,6 +24,7 @@ import turnalike.pieces.Likeness;
 import turnalike.pieces.Piece;
 import turnalike.solid.Solid;
 import turnalike.units.Length;
+import turnalike.units.Mass;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
@@ -33,6 +36,8 @@ import turnalike.units.Working;
  * @param placement which piece stands where
  * @param roundness how round the rim comes out, if the lengths were measured
  * @param grade how the unbalance stands at the wheel's speed, if that is told
+ * @param whole the wheel with what its pieces weigh, hub and rim as far as they are told
+ * @param units in which lengths are told
  * @param pulls what hub and rim pull, part by part; none where nothing is told of them
  * @param endedBy what ended the search for it; by proof only where what was placed is proven to have the least unbalance
  * @param handWork what a person settled of it
@@ -45,6 +50,8 @@ public record WheelSet(
         WheelPlacement placement,
         Optional<Roundness> roundness,
         Optional<SpeedGrade> grade,
+        WholeWheel whole,
+        UnitSystem units,
         List<Pull> pulls,
         Ending endedBy,
         HandWork handWork,
@@ -151,11 +158,16 @@ public record WheelSet(
         frame.bare().rocking().ifPresent(each -> workings.add(each.working()));
         roundness.ifPresent(each -> workings.addAll(each.workings()));
         grade.ifPresent(each -> workings.add(each.working()));
+        fit.workings().stream()
+                .filter(each -> each.figure().equals(WheelFitting.ROCKING))
+                .forEach(workings::add);
         return new WheelSet(
                 frame,
                 placement,
                 roundness,
                 grade,
+                fit.whole().withSpokes(weighed(placement)),
+                terms.units(),
                 frame.pulls(terms.pattern()),
                 ending,
                 placed.hand(),
@@ -163,6 +175,34 @@ public record WheelSet(
                         () -> NextPieces.of(spares, pieces, frame.wheel().places(), terms.massPct())),
                 warnings,
                 workings);
+    }
+
+    private static Mass weighed(WheelPlacement placement) {
+        return Mass.ofGrams(placement.seats().stream()
+                .mapToDouble(seat -> seat.piece().mass().grams())
+                .sum());
+    }
+
+    /**
+     * {@return in how many seconds the built wheel would rock, in a sentence; empty where hub and rim are not told} It is told of what is to be
+     * expected, not of what the weights leave: a swing shows all that is off.
+     */
+    public Optional<String> rockingInWords() {
+        Expected expected = placement.expected();
+        OptionalDouble usual = whole.periodS(expected.meanGMm());
+        if (usual.isEmpty()) {
+            return Optional.empty();
+        }
+        OptionalDouble slow = whole.periodS(expected.fromGMm());
+        OptionalDouble quick = whole.periodS(expected.toGMm());
+        String range = expected.unseenGMm() == 0 || slow.isEmpty() || quick.isEmpty()
+                ? ""
+                : said(
+                        ", nine wheels of ten in %s to %s",
+                        WholeWheel.seconds(quick.getAsDouble()), WholeWheel.seconds(slow.getAsDouble()));
+        return Optional.of(said(
+                "built, it would rock there and back in %s by %s g·mm on a free and level axle%s: quicker, and more is off",
+                WholeWheel.seconds(usual.getAsDouble()), Moment.figure(expected.meanGMm()), range));
     }
 
     /** {@return what the unbalance left is the sum of: the pieces in their places, then each part of hub and rim; none where these pull nothing} */
@@ -184,10 +224,10 @@ public record WheelSet(
                 : Optional.of("it is the sum of: "
                         + parts().stream()
                                 .map(part -> said(
-                                        "%s %s g mm toward %.0f degrees",
+                                        "%s %s toward %s",
                                         part.from(),
-                                        ExpectedWords.figure(part.moment().gMm()),
-                                        part.moment().at().degrees()))
+                                        part.moment().format(),
+                                        part.moment().at().formatDirection()))
                                 .collect(Collectors.joining("; ")));
     }
 
@@ -270,16 +310,16 @@ public record WheelSet(
         String sure = placement.bestProven() ? "no other choice or order has less" : less;
         List<String> out = new ArrayList<>();
         out.add(said(
-                "%.3g g mm left, heavy at %.0f degrees; %s",
-                unbalance.gMm(), unbalance.at().degrees(), sure));
+                "%s left, heavy at %s; %s", unbalance.format(), unbalance.at().formatDirection(), sure));
         out.addAll(handWork.sentences());
         partsInWords().ifPresent(out::add);
-        out.add(said("the scale's noise alone is %.3g g mm: %s", placement.noiseFloorGMm(), seen()));
+        out.add(said("the scale's noise alone is %s g·mm: %s", Moment.figure(placement.noiseFloorGMm()), seen()));
         out.addAll(ExpectedWords.of(placement));
+        rockingInWords().ifPresent(out::add);
         if (placement.isHeavyOnOneSide()) { // else a counterweight would correct what scatters, not the wheel
             frame.counterweightRadius()
                     .map(unbalance::counterweight)
-                    .map(WheelSet::cancelling)
+                    .map(this::cancelling)
                     .ifPresent(out::add);
         }
         return new Verdict("Balance", out);
@@ -323,13 +363,13 @@ public record WheelSet(
                 : "what is left is less, but the scale does not see all";
     }
 
-    private static String cancelling(Counterweight weight) {
+    private String cancelling(Counterweight weight) {
         return said(
-                "to cancel it: %.3g g at %.0f degrees, %s from the axle, or as much off at %.0f degrees",
+                "to cancel it: %.3g g at %s, %s from the axle, or as much off at %s",
                 weight.mass().grams(),
-                weight.at().degrees(),
-                weight.radius().formatBoth(UnitSystem.METRIC),
-                weight.removeAt().degrees());
+                weight.at().formatDirection(),
+                weight.radius().formatBoth(units),
+                weight.removeAt().formatDirection());
     }
 
     @Override

@@ -62,12 +62,11 @@ public record HandFigures(List<Row> rows, boolean tried, boolean better) {
         @Override
         public List<Row> wheel(WheelSet set) {
             Moment left = set.placement().unbalance();
-            double gMm = left.gMm();
             List<Row> out = new ArrayList<>();
-            out.add(row(UNBALANCE, gMm >= 100 ? "%.0f g·mm" : "%.3g g·mm", gMm));
+            out.add(row(UNBALANCE, left.format()));
             out.add(
                     set.placement().isHeavyOnOneSide()
-                            ? row("Heavy at", "%.0f°", left.at().degrees())
+                            ? row("Heavy at", left.at().formatDirection())
                             : row("Heavy at", "no side that stands out"));
             set.roundness()
                     .ifPresent(round -> out.add(row(

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import turnalike.job.Job;
+import turnalike.job.answer.SetTable;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
@@ -49,6 +50,7 @@ public final class MatchFeature implements Feature {
         routes.post(MATCH + "/stop", this::stop);
         new HandDeeds(store, pages, searches).addTo(routes);
         routes.get(MATCH + "/{file}.pdf", this::record);
+        routes.get(MATCH + "/" + SetTable.FILE, this::table);
         routes.get(MATCH + "/frame.svg", this::frame);
         routes.sse(MATCH + "/progress", this::progress);
     }
@@ -75,6 +77,14 @@ public final class MatchFeature implements Feature {
                 .orElseThrow(() -> Refusal.notFound("a set of these pieces"));
         Job job = kept.text().job();
         Attachment.send(ctx, name, paper -> SetSheets.record(job.title(), Papers.today(), set, job.pattern(), paper));
+    }
+
+    /** The same set for a spreadsheet. */
+    private void table(Context ctx) {
+        SetMatch set = searches.find(JobAddress.job(ctx, store))
+                .flatMap(SetSearch::found)
+                .orElseThrow(() -> Refusal.notFound("a set of these pieces"));
+        Attachment.send(ctx, SetTable.FILE, "text/csv; charset=utf-8", SetTable.csv(set));
     }
 
     /** Shaded, it is far longer than the rest of the page: fetched when it is looked at. */

@@ -13,6 +13,7 @@ import turnalike.job.Job;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.set.ByHand;
 import turnalike.job.set.LegsSet;
+import turnalike.job.set.Misfit;
 import turnalike.job.set.SetMatch;
 import turnalike.job.set.Verdict;
 import turnalike.sheets.SetPicture;
@@ -106,6 +107,18 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
                 .orElse("");
     }
 
+    /** Why it cannot, a sentence each, to be said before all else; none for one that can be built. */
+    public List<String> forbids() {
+        Job job = kept.text().job();
+        return job.frame()
+                .flatMap(frame -> frame.fit(job.pattern(), job.wood().density(), job.units()))
+                .map(fit -> fit.misfits().stream()
+                        .filter(Misfit::forbids)
+                        .map(Misfit::sentence)
+                        .toList())
+                .orElse(List.of());
+    }
+
     /** The frame as it will look, with that set in it; empty when it has too many pieces to be seen. */
     Optional<String> frame(SetMatch set) {
         return SetPicture.of(set)
@@ -137,7 +150,7 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
                 set.order(),
                 statements(set),
                 set.spareLabels(),
-                set.warnings(),
+                set.otherWarnings(),
                 set.workings());
     }
 

@@ -26,7 +26,7 @@ import turnalike.units.UnitSystem;
 /** Where weight is added or taken off a wheel, and when the scale's noise says that neither is worth doing, in words. */
 class BalanceWordsTest {
     private static final Pattern CANCEL =
-            Pattern.compile("to cancel it: (\\S+) g at (\\d+) degrees, .*, or as much off at" + " (\\d+) degrees");
+            Pattern.compile("to cancel it: (\\S+) g at (\\d+)°, .*, or as much off at" + " (\\d+)°");
 
     /** Six pieces of which one is far heavier: the wheel is heavy at its place, whatever the order. */
     private static WheelSet set(double scaleG) {
@@ -61,6 +61,8 @@ class BalanceWordsTest {
                         of.workings()),
                 set.roundness(),
                 set.grade(),
+                set.whole(),
+                set.units(),
                 set.pulls(),
                 set.endedBy(),
                 set.handWork(),
@@ -107,12 +109,13 @@ class BalanceWordsTest {
         WheelDrawing drawing = new WheelDrawing(
                 set.placement(),
                 Length.ofMm(60),
-                Optional.of(set.placement().unbalance().counterweight(Length.ofMm(50))));
+                Optional.of(set.placement().unbalance().counterweight(Length.ofMm(50))),
+                UnitSystem.METRIC);
         assertThat(drawing.statements().get(0)).startsWith("Unbalance 1000 g·mm, heavy at 30°;");
         assertThat(drawing.statements().get(1))
                 .startsWith("Counterweight: add 20.0 g at 210°, 50 mm")
                 .endsWith("or take the same off at 30°.");
-        assertThat(MatchSummary.text(set)).contains("20.0 g at 210 degrees", "or as much off at 30 degrees");
+        assertThat(MatchSummary.text(set)).contains("20.0 g at 210°", "or as much off at 30°");
     }
 
     @Test
@@ -121,20 +124,26 @@ class BalanceWordsTest {
         WheelSet below = with(set(0.01), unbalance, 1000);
         WheelSet above = with(set(0.01), unbalance, 999);
         assertThat(MatchSummary.text(below))
-                .contains("1.00e+03 g mm: balanced to within what your scale can see")
+                .contains("1000 g·mm: balanced to within what your scale can see")
                 .doesNotContain("to cancel it", "more than the scale's own noise");
         assertThat(MatchSummary.text(above))
-                .contains("999 g mm: more than the scale's own noise", "to cancel it")
+                .contains("999 g·mm: more than the scale's own noise", "to cancel it")
                 .doesNotContain("balanced to within");
         WheelDrawing still = new WheelDrawing(
-                below.placement(), Length.ofMm(60), Optional.of(unbalance.counterweight(Length.ofMm(50))));
+                below.placement(),
+                Length.ofMm(60),
+                Optional.of(unbalance.counterweight(Length.ofMm(50))),
+                UnitSystem.METRIC);
         assertThat(still.isHeavyOnOneSide()).isFalse();
         assertThat(still.statements())
                 .singleElement()
                 .asString()
                 .contains("balanced to within what your scale can see");
         WheelDrawing heavy = new WheelDrawing(
-                above.placement(), Length.ofMm(60), Optional.of(unbalance.counterweight(Length.ofMm(50))));
+                above.placement(),
+                Length.ofMm(60),
+                Optional.of(unbalance.counterweight(Length.ofMm(50))),
+                UnitSystem.METRIC);
         assertThat(heavy.isHeavyOnOneSide()).isTrue();
         assertThat(heavy.statements()).hasSize(2);
     }

@@ -19,6 +19,7 @@ import turnalike.frame.Moment;
 import turnalike.match.Seat;
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.UnitSystem;
 
 class PlacesDrawingTest {
     private static final Mass FINE = Mass.ofGrams(0.1);
@@ -107,7 +108,7 @@ class PlacesDrawingTest {
                 .contains("p-accent-fill\" d")
                 .contains("p-accent\" d")
                 .contains("Counterweight: add");
-        WheelDrawing without = new WheelDrawing(heavy.placement(), Wheels.HUB, Optional.empty());
+        WheelDrawing without = new WheelDrawing(heavy.placement(), Wheels.HUB, Optional.empty(), UnitSystem.METRIC);
         assertThat(without.svg(mm(150)).file()).doesNotContain("Counterweight");
     }
 

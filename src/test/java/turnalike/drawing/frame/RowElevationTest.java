@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import turnalike.drawing.svg.Drawn;
 import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Path;
+import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.ShadedArea;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
@@ -94,6 +95,26 @@ class RowElevationTest {
     }
 
     /** The ball that is told is drawn between the two of which it is told. */
+    private static long rings(Svg svg) {
+        return svg.shapes().stream()
+                .filter(shape -> shape instanceof Path path && path.pen() == Pen.ACCENT)
+                .count();
+    }
+
+    /** Each step of a touching stair is ringed, and both posts that a piece runs into; one wide enough has no ring. */
+    @Test
+    void a_touching_row_of_lengths_is_ringed_at_every_place_and_at_the_posts() {
+        String lengths =
+                "\"lengths_stand\": \"in_turn\", \"lengths\": [{\"stretch\": 0, \"length\": 150, \"count\": 8}, {\"stretch\": 0, \"length\": 230, \"count\": 8}]";
+        Plan plan = plan(lengths);
+        RowFit fit = (RowFit) plan.frame().orElseThrow();
+        assertThat(rings(picture(plan))).isEqualTo(15 + 2);
+        assertThat(fit.misfits().get(0).what())
+                .startsWith("member 1 (square) of length B runs")
+                .contains("into the A beside it, 80 mm");
+        assertThat(rings(picture(plan(lengths.replace("\"count\": 8", "\"count\": 3"))))).isZero();
+    }
+
     @Test
     void the_widest_ball_is_drawn_between_the_two_lengths_that_leave_it() {
         RowFit fit = fit(

@@ -16,6 +16,7 @@ import turnalike.match.WheelPlacement;
 import turnalike.units.Angle;
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.UnitSystem;
 
 /** Invented wheels and rows for looking at; their figures are worked out from the pieces, not made up. */
 public final class Wheels {
@@ -60,7 +61,7 @@ public final class Wheels {
                 List.of(),
                 List.of());
         Optional<Counterweight> weight = Optional.of(unbalance.counterweight(Length.ofMm(48)));
-        return new WheelDrawing(placement, HUB, weight);
+        return new WheelDrawing(placement, HUB, weight, UnitSystem.METRIC);
     }
 
     /** Groups of legs, the second piece of each not weighed. */

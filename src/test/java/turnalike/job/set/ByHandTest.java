@@ -15,6 +15,7 @@ import turnalike.job.pieces.MatchJob;
 import turnalike.job.read.JobReader;
 import turnalike.pieces.Piece;
 import turnalike.pieces.PiecesFile;
+import turnalike.solid.Solid;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 
@@ -25,13 +26,17 @@ class ByHandTest {
     private static final String LEGS = "{'kind': 'legs', 'places': 3, 'groups': 2}";
 
     private static Job.Read read(String frame, String byHand) {
+        return read(frame, byHand, "0.1");
+    }
+
+    private static Job.Read read(String frame, String byHand, String scaleG) {
         return JobReader.read("""
                 {'format': 'turnalike-job', 'version': 1, 'units': 'mm',
                  'pattern': {'stock': {'section': 'square', 'size': 40, 'length': 230},
                   'members': [{'kind': 'tenon', 'length': 20, 'diameter': 16}, {'kind': 'taper', 'length': 200, 'from': 30, 'to': 20}]},
-                 'wood': {'density_kg_m3': 700}, 'tolerances': {'mass_pct': 50, 'scale_g': 0.1},
+                 'wood': {'density_kg_m3': 700}, 'tolerances': {'mass_pct': 50, 'scale_g': %s},
                  'frame': %s, 'by_hand': %s}
-                """.formatted(frame, byHand).replace('\'', '"'));
+                """.formatted(scaleG, frame, byHand).replace('\'', '"'));
     }
 
     private static Job job(String frame, String byHand) {
@@ -66,6 +71,77 @@ class ByHandTest {
 
     private static String quoted(List<String> labels) {
         return "['" + String.join("', '", labels) + "']";
+    }
+
+    /** Whatever is held stays; what is told once the seats are bored is reckoned again from the pieces' own figures. */
+    @Test
+    void seats_are_bored_for_what_stands_by_hand_and_every_piece_stays() {
+        String frame = "{'kind': 'wheel', 'places': 6, 'hub_radius': 60, 'run_out': 0.1}";
+        List<String> told = List.of("4", "2", "8", "6", "1", "7");
+        List<Piece> pieces = pieces(8);
+        String byHand = "{'order': %s}".formatted(quoted(told));
+        Job coarse = read(frame, byHand, "20").job().orElseThrow();
+        WheelSet set = (WheelSet) match(coarse, pieces, false);
+        assertThat(order(set)).isEqualTo(told);
+        Roundness roundness = set.roundness().orElseThrow();
+        assertThat(roundness.isBored()).isTrue();
+        assertThat(roundness.placed().rim().runOut().mm()).isLessThanOrEqualTo(0.1 + 1e-6);
+        double lowest = told.stream()
+                .mapToDouble(
+                        label -> piece(pieces, label).length().orElseThrow().mm())
+                .min()
+                .orElseThrow();
+        double balance = Solid.of(coarse.pattern().outline(), coarse.wood().density())
+                .balance()
+                .mm();
+        double x = 0;
+        double y = 0;
+        for (int place = 0; place < 6; place++) {
+            Piece piece = piece(pieces, told.get(place));
+            double deeper = Math.max(0, piece.length().orElseThrow().mm() - lowest - 0.1);
+            assertThat(roundness.deepenings().get(place).mm()).isCloseTo(deeper, within(1e-9));
+            double moment = piece.mass().orElseThrow().grams() * (60 + balance - 20 - deeper);
+            x += moment * Math.cos(Math.PI / 3 * place);
+            y += moment * Math.sin(Math.PI / 3 * place);
+        }
+        assertThat(set.placement().unbalance().gMm()).isCloseTo(Math.hypot(x, y), within(1e-6));
+        assertThat(set.warnings())
+                .anyMatch(note -> note.contains("these seats are to be bored deeper: ")
+                        && note.contains(roundness.seats(roundness.placed())));
+        assertThat(MatchJson.print(set, List.of())).contains("\"chosen_by\" : \"hand\"", "seat_deepen_mm");
+
+        assertThat(((WheelSet) match(coarse, pieces, true))
+                        .roundness()
+                        .orElseThrow()
+                        .isBored())
+                .isFalse();
+        // The best balanced order there is: boring takes something from it, and the scale would see that.
+        List<String> best = order(match(read(frame, "{}", "0").job().orElseThrow(), pieces, true));
+        Job exact =
+                read(frame, "{'order': %s}".formatted(quoted(best)), "0").job().orElseThrow();
+        WheelSet fine = (WheelSet) match(exact, pieces, false);
+        assertThat(fine.roundness().orElseThrow().isBored()).isFalse();
+        assertThat(fine.warnings())
+                .anyMatch(note -> note.contains("no way of boring was found with as good a balance"));
+    }
+
+    @Test
+    void seats_are_bored_for_the_rest_that_was_searched_round_what_is_held() {
+        String frame = "{'kind': 'wheel', 'places': 6, 'hub_radius': 60, 'run_out': 0.01}";
+        String byHand = "{'held': [{'place': 2, 'piece': '8'}, {'place': 5, 'piece': '4'}]}";
+        WheelSet set = (WheelSet) match(read(frame, byHand, "20").job().orElseThrow(), pieces(8), false);
+        assertThat(order(set).get(1)).isEqualTo("8");
+        assertThat(order(set).get(4)).isEqualTo("4");
+        assertThat(set.roundness().orElseThrow().isBored()).isTrue();
+        assertThat(set.roundness().orElseThrow().placed().rim().runOut().mm()).isLessThanOrEqualTo(0.01 + 1e-6);
+        assertThat(set.handWork().leastOfRest()).isFalse();
+    }
+
+    private static Piece piece(List<Piece> pieces, String label) {
+        return pieces.stream()
+                .filter(each -> each.label().equals(label))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

@@ -79,8 +79,7 @@ class RowFitTest {
             assertThat(cut.beyond().mm()).isCloseTo(20, within(1e-9));
         });
         assertThat(fit.facts(UnitSystem.METRIC))
-                .anyMatch(line ->
-                        line.contains("no tenon at the lower end: cut it on the slope, 45.00 degrees off square"));
+                .anyMatch(line -> line.contains("no tenon at the lower end: cut it on the slope, 45° off square"));
         assertThat(fit.misfits()).isEmpty();
         assertThat(squareEnded(root, 639).misfits()).singleElement().satisfies(misfit -> assertThat(misfit.sentence())
                 .contains("too short", "640 mm"));

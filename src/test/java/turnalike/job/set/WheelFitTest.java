@@ -203,7 +203,7 @@ class WheelFitTest {
     /** Hub, rim and rods, each by its own elementary formula. */
     @Test
     void the_whole_wheel_weighs_what_its_parts_do() {
-        WheelFit.Whole whole = fit(10, 90, frame -> {
+        WholeWheel whole = fit(10, 90, frame -> {
                     frame.put("rim_width", 35)
                             .put("rim_thickness", 30)
                             .put("hub_length", 100)
@@ -234,6 +234,33 @@ class WheelFitTest {
         assertThat(whole.inertiaGMm2()).isCloseTo(inertia, withinPercentage(1e-3));
     }
 
+    /** Nobody weighs less than nothing, whatever the axle's hole or the mortises take away. */
+    @Test
+    void a_hub_of_which_nothing_is_left_is_not_weighed() {
+        WheelFit hollow = fit(10, 90, frame -> frame.put("hub_length", 100).put("axle_hole", 200));
+        assertThat(hollow.whole().hub()).isEmpty();
+        assertThat(hollow.buildable()).isFalse();
+        assertThat(fit(400, 90, frame -> frame.put("hub_length", 20)).whole().hub()).isEmpty();
+    }
+
+    @Test
+    void a_mortise_wider_than_hub_or_rim_forbids_them_and_one_that_comes_through_is_told_without_a_sign() {
+        WheelFit hub = fit(10, 90, frame -> frame.put("hub_length", 15));
+        assertThat(hub.misfits()).anyMatch(each -> each.forbids()
+                && each.what().startsWith("the mortises run out of its ends, 1.5 mm")
+                && each.mend().startsWith("a hub 32 mm"));
+        WheelFit rim = fit(10, 90, frame -> frame.put("rim_width", 18).put("rim_thickness", 14));
+        assertThat(rim.misfits()).anyMatch(each -> each.forbids()
+                && each.where().equals("rim")
+                && each.what().startsWith("the mortises run out of its faces, 1 mm")
+                && each.mend().startsWith("a rim 30 mm"));
+        assertThat(rim.facts(UnitSystem.METRIC))
+                .anyMatch(line -> line.contains("coming out at the rim's outside by 2 mm"));
+        assertThat(fit(10, 90, frame -> frame.put("rim_width", 35).put("rim_thickness", 20))
+                        .misfits())
+                .anyMatch(each -> !each.forbids() && each.what().startsWith("2 mm (0.079 in) is left between"));
+    }
+
     /** A pendulum's balance of energy, step by step: the wheel let go from a small angle. */
     @Test
     void the_whole_wheel_rocks_in_the_period_that_letting_it_go_takes() {
@@ -242,7 +269,7 @@ class WheelFitTest {
                 .put("hub_length", 100)
                 .put("axle_hole", 20);
         assertThat(fit(10, 90, built).whole().rockingPeriodS()).isEmpty();
-        WheelFit.Whole whole = fit(10, 90, built.andThen(frame -> {
+        WholeWheel whole = fit(10, 90, built.andThen(frame -> {
                     var moments = frame.putArray("given_moments");
                     moments.addObject().put("g_mm", 3000).put("at_deg", 90);
                     moments.addObject().put("g_mm", 4000).put("at_deg", 0);
@@ -259,6 +286,85 @@ class WheelFitTest {
             time += step;
         }
         assertThat(whole.rockingPeriodS().orElseThrow()).isCloseTo(4 * time, withinPercentage(0.01));
+    }
+
+    /** The same swing, of a weight stuck on and of what a grade allows, each by a pendulum let go. */
+    @Test
+    void a_plan_tells_before_anything_is_built_how_the_wheel_would_rock() {
+        WheelFit fit = fit(10, 90, frame -> frame.put("rim_width", 35)
+                .put("rim_thickness", 30)
+                .put("hub_length", 100)
+                .put("rpm", 45)
+                .put("counterweight_radius", 380));
+        WholeWheel whole = fit.whole();
+        double trial = swingS(whole.inertiaGMm2(), 10 * 380);
+        double allowed = 16 * whole.mass().grams() / (2 * Math.PI * 45 / 60);
+        double grade = swingS(whole.inertiaGMm2(), allowed);
+        assertThat(whole.periodS(whole.trialGMm()).orElseThrow()).isCloseTo(trial, withinPercentage(0.01));
+        assertThat(whole.permitted().get(0).gMm()).isCloseTo(allowed, within(1e-6));
+        assertThat(whole.periodS(allowed).orElseThrow()).isCloseTo(grade, withinPercentage(0.01));
+        assertThat(fit.facts(UnitSystem.METRIC))
+                .anyMatch(line -> line.contains(
+                        "10 g stuck on 380 mm (14 61/64 in) from the axle would rock it in %.0f s there and back"
+                                .formatted(trial)))
+                .anyMatch(line -> line.contains(
+                        "at 45 turns a minute balance grade G16 allows %.0f g·mm (a swing of %.1f s), balance grade G40"
+                                .formatted(allowed, grade)));
+        assertThat(fit.workings()).anyMatch(working -> working.figure().equals("rocking of the whole wheel"));
+    }
+
+    /** A wheel let go from a small angle, four quarters of its swing. */
+    private static double swingS(double inertiaGMm2, double gMm) {
+        double angle = 0.01;
+        double speed = 0;
+        double time = 0;
+        double step = 1e-4;
+        while (angle > 0) {
+            speed -= 9806.65 * gMm / inertiaGMm2 * Math.sin(angle) * step;
+            angle += speed * step;
+            time += step;
+        }
+        return 4 * time;
+    }
+
+    @Test
+    void a_wheel_of_which_hub_or_rim_is_not_told_asks_for_them() {
+        assertThat(fit(10, 90, frame -> {}).facts(UnitSystem.METRIC))
+                .noneMatch(line -> line.contains("rock it"))
+                .anyMatch(line -> line.contains("once the hub's length and the rim's width and thickness are told"));
+    }
+
+    /** The inertia told with the rocking of the bare wheel stands for hub and rim, spokes are added as drawn. */
+    @Test
+    void a_bare_wheel_that_was_rocked_needs_no_sizes_of_hub_and_rim() {
+        WholeWheel whole = fit(10, 90, frame -> frame.putObject("rocking")
+                        .put("period_s", 12)
+                        .put("rests_at_deg", 30)
+                        .put("inertia_g_mm2", 3e8))
+                .whole();
+        double spokes = fit(10, 90, frame -> {}).whole().inertiaGMm2();
+        assertThat(whole.inertiaGMm2()).isCloseTo(3e8 + spokes, within(1.0));
+        // The bare wheel's own pull, on a wheel that is the heavier by its spokes: T grows as the root of the inertia.
+        assertThat(whole.rockingPeriodS().orElseThrow())
+                .isCloseTo(12 * Math.sqrt(1 + spokes / 3e8), withinPercentage(1e-6));
+        assertThat(whole.complete()).isFalse();
+    }
+
+    /** Pieces twice as heavy as drawn are twice the spokes' inertia; hub and rim stay. */
+    @Test
+    void a_set_tells_how_the_wheel_would_rock_with_its_own_pieces() {
+        Consumer<ObjectNode> built =
+                frame -> frame.put("hub_length", 80).put("rim_width", 40).put("rim_thickness", 30);
+        WheelSet set = set(built, 120);
+        WholeWheel drawn = fit(8, 120, built).whole();
+        double pieces = (8 * 170 + 0.4 * 28) / drawn.spokes().grams();
+        assertThat(set.whole().inertiaGMm2())
+                .isCloseTo(drawn.restGMm2() + pieces * drawn.spokesGMm2(), withinPercentage(1e-9));
+        double expected = set.placement().expected().meanGMm();
+        double swing = 2 * Math.PI * Math.sqrt(set.whole().inertiaGMm2() / (9806.65 * expected));
+        assertThat(set.rockingInWords().orElseThrow()).contains("there and back in %.0f s by".formatted(swing));
+        assertThat(set.verdict().sentences()).contains(set.rockingInWords().orElseThrow());
+        assertThat(set(frame -> {}, 120).rockingInWords()).isEmpty();
     }
 
     private static WheelSet set(Consumer<ObjectNode> frame, double hubRadius) {
