@@ -132,12 +132,23 @@ final class Catalogue {
         if (!blanks.matches() || blanks.group(2).isEmpty()) {
             return Optional.of(english);
         }
-        Figures figures = Figures.of(BLANKS.matcher(blanks.group(2)).replaceAll(" "));
+        String line = BLANKS.matcher(blanks.group(2)).replaceAll(" ");
+        Figures figures = Figures.of(line);
         if (!LETTERS.matcher(figures.frame()).find()) {
             return Optional.of(Figures.localised(english));
         }
-        return frame(figures.frame())
-                .map(found -> blanks.group(1) + filled(found, figures.figures()) + blanks.group(3));
+        return said(figures)
+                .or(() -> lists(line, figures))
+                .map(found -> blanks.group(1) + found + blanks.group(3));
+    }
+
+    private Optional<String> lists(String line, Figures figures) {
+        Figures lists = Figures.ofLists(line);
+        return lists.frame().equals(figures.frame()) ? Optional.empty() : said(lists);
+    }
+
+    private Optional<String> said(Figures figures) {
+        return frame(figures.frame()).map(found -> filled(found, figures.figures()));
     }
 
     /** The translation with {@code #1}, {@code #2} … for the figures of the line, whichever way it was put together. */
@@ -154,6 +165,21 @@ final class Catalogue {
     }
 
     private Optional<String> whole(String frame) {
+        return entry(frame).or(() -> inOtherUnit(frame));
+    }
+
+    private Optional<String> inOtherUnit(String frame) {
+        String other = OtherUnit.of(frame);
+        return other.equals(frame)
+                ? Optional.empty()
+                : entry(other).map(new OtherUnit(inch())::back);
+    }
+
+    private String inch() {
+        return entries.getOrDefault("in", "in");
+    }
+
+    private Optional<String> entry(String frame) {
         String exactly = entries.get(frame);
         if (exactly != null && !frame.contains("*")) {
             return Optional.of(numbered(exactly));
@@ -275,13 +301,13 @@ final class Catalogue {
         return out.toString();
     }
 
-    private static String filled(String said, List<String> figures) {
+    private String filled(String said, List<String> figures) {
         StringBuilder out = new StringBuilder(said.length() + 8 * figures.size());
         for (int i = 0; i < said.length(); i++) {
             char letter = said.charAt(i);
             boolean numbered = letter == '#' && i + 1 < said.length() && said.charAt(i + 1) > BASE;
             if (numbered) {
-                out.append(Figures.withComma(figures.get(said.charAt(++i) - BASE - 1)));
+                out.append(Figures.written(figures.get(said.charAt(++i) - BASE - 1), inch()));
             } else {
                 out.append(letter);
             }
