@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -39,6 +40,7 @@ final class Catalogue {
     private final Map<String, String> entries = new HashMap<>();
     private final List<Shaped> shaped = new ArrayList<>();
     private final Map<String, Optional<String>> frames = new ConcurrentHashMap<>();
+    private final Map<String, Optional<String>> wholes = new ConcurrentHashMap<>();
 
     /** An entry with any words in it. */
     private record Shaped(Pattern english, String translation) {}
@@ -137,35 +139,39 @@ final class Catalogue {
         if (!LETTERS.matcher(figures.frame()).find()) {
             return Optional.of(Figures.localised(english));
         }
-        return said(figures)
-                .or(() -> lists(line, figures))
+        // Lists first, and whole before in parts: "strikes #" and then more figures would be a sentence that goes on after its end.
+        Figures lists = Figures.ofLists(line);
+        return filled(lists, whole(lists.frame()))
+                .or(() -> filled(figures, whole(figures.frame())))
+                .or(() -> filled(lists, frame(lists.frame())))
+                .or(() -> filled(figures, frame(figures.frame())))
                 .map(found -> blanks.group(1) + found + blanks.group(3));
     }
 
-    private Optional<String> lists(String line, Figures figures) {
-        Figures lists = Figures.ofLists(line);
-        return lists.frame().equals(figures.frame()) ? Optional.empty() : said(lists);
-    }
-
-    private Optional<String> said(Figures figures) {
-        return frame(figures.frame()).map(found -> filled(found, figures.figures()));
+    private Optional<String> filled(Figures figures, Optional<String> frame) {
+        return frame.map(found -> filled(found, figures.figures()));
     }
 
     /** The translation with {@code #1}, {@code #2} … for the figures of the line, whichever way it was put together. */
     private Optional<String> frame(String frame) {
-        Optional<String> known = frames.get(frame);
+        return remembered(frames, frame, each -> whole(each).or(() -> lowered(each)).or(() -> parts(each)));
+    }
+
+    private static Optional<String> remembered(
+            Map<String, Optional<String>> memory, String frame, Function<String, Optional<String>> work) {
+        Optional<String> known = memory.get(frame);
         if (known == null) {
-            known = whole(frame).or(() -> lowered(frame)).or(() -> parts(frame));
-            if (frames.size() > REMEMBERED) {
-                frames.clear();
+            known = work.apply(frame);
+            if (memory.size() > REMEMBERED) {
+                memory.clear();
             }
-            frames.put(frame, known);
+            memory.put(frame, known);
         }
         return known;
     }
 
     private Optional<String> whole(String frame) {
-        return entry(frame).or(() -> inOtherUnit(frame));
+        return remembered(wholes, frame, each -> entry(each).or(() -> inOtherUnit(each)));
     }
 
     private Optional<String> inOtherUnit(String frame) {

@@ -66,7 +66,7 @@ public record Table(List<Column> columns, List<List<String>> rows) {
     }
 
     private static double neededMm(Column column, int at, List<List<String>> rows) {
-        double heading = Lettering.SMALL.widthMm(column.heading()) + PAD_MM;
+        double heading = column.heading().isEmpty() ? 0 : Lettering.SMALL.widthMm(column.heading()) + 2 * PAD_MM;
         if (column.wraps() || !column.right()) {
             return heading;
         }
