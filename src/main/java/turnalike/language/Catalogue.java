@@ -138,7 +138,8 @@ final class Catalogue {
         if (!LETTERS.matcher(figures.frame()).find()) {
             return Optional.of(Figures.localised(english));
         }
-        // Lists first, and whole before in parts: "strikes #" and then more figures would be a sentence that goes on after its end.
+        // Lists first, and whole before in parts: "strikes #" and then more figures would be a sentence that goes on
+        // after its end.
         Figures lists = Figures.ofLists(line);
         return filled(lists, whole(lists.frame()))
                 .or(() -> filled(figures, whole(figures.frame())))
@@ -153,7 +154,8 @@ final class Catalogue {
 
     /** The translation with {@code #1}, {@code #2} … for the figures of the line, whichever way it was put together. */
     private Optional<String> frame(String frame) {
-        return remembered(frames, frame, each -> whole(each).or(() -> inOtherCase(each)).or(() -> parts(each)));
+        return remembered(
+                frames, frame, each -> whole(each).or(() -> inOtherCase(each)).or(() -> parts(each)));
     }
 
     private static Optional<String> remembered(
@@ -175,9 +177,7 @@ final class Catalogue {
 
     private Optional<String> inOtherUnit(String frame) {
         String other = OtherUnit.of(frame);
-        return other.equals(frame)
-                ? Optional.empty()
-                : entry(other).map(new OtherUnit(inch())::back);
+        return other.equals(frame) ? Optional.empty() : entry(other).map(new OtherUnit(inch())::back);
     }
 
     private String inch() {
@@ -219,7 +219,8 @@ final class Catalogue {
             String tail = frame.substring(breaks.end());
             Optional<String> first = part(head);
             if (first.isPresent()) {
-                Optional<String> rest = frame(tail).or(() -> wordless(tail)).map(said -> Slots.shifted(said, Slots.count(head)));
+                Optional<String> rest =
+                        frame(tail).or(() -> wordless(tail)).map(said -> Slots.shifted(said, Slots.count(head)));
                 if (rest.isPresent()) {
                     return Optional.of(first.get() + " " + rest.get());
                 }

@@ -45,7 +45,8 @@ public final class DevicesCommand implements Runnable {
     @Option(
             names = "--token",
             paramLabel = "NAME",
-            description = "Make a token for a program of this name, which it sends as Authorization: Bearer; it is shown this once.")
+            description =
+                    "Make a token for a program of this name, which it sends as Authorization: Bearer; it is shown this once.")
     private Optional<String> token = Optional.empty();
 
     @Option(

@@ -206,7 +206,8 @@ public record JointDrawing(YearOfJoints.Stand stand, UnitSystem units) {
             double x = left + c % columns * KEY_MM;
             double y = TOP_MM + 37 + 13 + 4 * Math.floorDiv(c, columns);
             out.add(Path.line(CURVES.get(c).pen(), x, y - 0.9, x + 8, y - 0.9));
-            out.add(TextLine.of(Lettering.TINY, x + KEY_LINE_MM, y, CURVES.get(c).name()));
+            out.add(TextLine.of(
+                    Lettering.TINY, x + KEY_LINE_MM, y, CURVES.get(c).name()));
         }
     }
 

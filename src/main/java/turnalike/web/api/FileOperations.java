@@ -83,7 +83,8 @@ final class FileOperations {
         properties.put("bar", text("how long the bar of 100 mm is on the printed sheet in the picture"));
         properties.put("height", text("how high the piece's axis stands above that sheet"));
         properties.put("against", text("the id of a kept job: the finished piece is held against its pattern as well"));
-        properties.put("held", text("start or end: which ends of piece and pattern are laid together; start if left out"));
+        properties.put(
+                "held", text("start or end: which ends of piece and pattern are laid together; start if left out"));
         properties.put("piece", text("what is written on that piece"));
         return Map.of("type", "object", "required", List.of("source"), "properties", properties);
     }

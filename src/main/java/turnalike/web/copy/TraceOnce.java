@@ -35,8 +35,8 @@ public record TraceOnce(Traced traced, Optional<AgainstReport> report) {
     }
 
     private static AgainstReport report(Job job, OriginalForm form, boolean photograph, Traced traced) {
-        Against.Manner manner = new Against.Manner(
-                form.byEnd() ? Comparison.Held.END : Comparison.Held.START, photograph, !photograph);
+        Against.Manner manner =
+                new Against.Manner(form.byEnd() ? Comparison.Held.END : Comparison.Held.START, photograph, !photograph);
         Length length = traced.original().profile().length();
         // As long as the pattern to the last digit: taken from it, for want of a span and a sheet.
         boolean measured =

@@ -37,8 +37,8 @@ public final class ForPrograms {
     static void problems(Context ctx, int status, List<Problem> problems) {
         Language language = Spoken.by(ctx);
         List<Problem> said = problems.stream()
-                .map(each -> new Problem(
-                        language.say(each.where()), language.say(each.what()), language.say(each.mend())))
+                .map(each ->
+                        new Problem(language.say(each.where()), language.say(each.what()), language.say(each.mend())))
                 .toList();
         ctx.status(status).contentType("application/json").result(PlainJson.error(said));
     }

@@ -210,8 +210,7 @@ class ApiTest {
         DescribedClient.Asked price = client.operation("priceTimes");
         String times = "{\"times\": \"stage,minutes\\nturning,40\\nturning,40\\nturning,40\\n\"}";
         JsonNode longer = DescribedClient.json(client.call(price, Map.of(), Optional.of(times)));
-        JsonNode shorter = DescribedClient.json(
-                client.call(price, Map.of(), Optional.of(times.replace("40", "20"))));
+        JsonNode shorter = DescribedClient.json(client.call(price, Map.of(), Optional.of(times.replace("40", "20"))));
         assertThat(shorter.get("total_minutes").doubleValue())
                 .isPositive()
                 .isLessThan(longer.get("total_minutes").doubleValue());
@@ -227,8 +226,7 @@ class ApiTest {
         DescribedClient.Asked trace = client.operation("trace");
         assertThat(DescribedClient.json(client.call(trace)).has("against")).isFalse();
         String table = "x,diameter\n0,19\n20,19\n60,30\n120,25\n200,24\n300,22\n380,19\n";
-        JsonNode found =
-                DescribedClient.json(client.call(trace, Map.of(), Optional.of(form(table, id.text()))));
+        JsonNode found = DescribedClient.json(client.call(trace, Map.of(), Optional.of(form(table, id.text()))));
         assertThat(found.get("against").isObject()).isTrue();
         assertThat(problem(client.call(trace, Map.of(), Optional.of(form(table, "0000-0000-0000"))))
                         .get("where")
@@ -270,8 +268,8 @@ class ApiTest {
         assertThat(untold).isEmpty();
 
         client.speak("de-AT,de;q=0.9,en;q=0.8");
-        JsonNode german = problem(
-                client.call(client.operation("plan"), Map.of("job", "0000-0000-0000"), Optional.empty()));
+        JsonNode german =
+                problem(client.call(client.operation("plan"), Map.of("job", "0000-0000-0000"), Optional.empty()));
         assertThat(german.get("error").textValue())
                 .isEqualTo("Auftrag: Auftrag 0000-0000-0000 ist nicht in dieser Ablage; die Kennung prüfen");
     }
