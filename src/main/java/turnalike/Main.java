@@ -90,8 +90,17 @@ public final class Main {
                 }
 
                 @Override
+                public Optional<String> token(String name, boolean patterns) {
+                    return devices.token(name, role(patterns));
+                }
+
+                @Override
                 public boolean allow(String id, boolean patterns) {
-                    return devices.allow(id, patterns ? DeviceRole.CHANGE : DeviceRole.LOG);
+                    return devices.allow(id, role(patterns));
+                }
+
+                private DeviceRole role(boolean patterns) {
+                    return patterns ? DeviceRole.CHANGE : DeviceRole.LOG;
                 }
             };
         }

@@ -105,7 +105,10 @@ public final class Program implements Runnable, PageServer.Provider {
             scope = ScopeType.INHERIT,
             paramLabel = "LANGUAGE",
             converter = SheetLanguage.class,
-            description = "The language of the sheets that are written: en or de; the lines printed here stay English.")
+            defaultValue = "${env:TURNALIKE_LANGUAGE:-en}",
+            description =
+                    "The language of the sheets that are written and of what is wrong: en or de (default ${env:TURNALIKE_LANGUAGE:-en}, as"
+                            + " TURNALIKE_LANGUAGE says); the other lines printed here stay English.")
     private Language language = Language.ENGLISH;
 
     @Spec
@@ -166,6 +169,10 @@ public final class Program implements Runnable, PageServer.Provider {
         return line.execute(arguments.toArray(String[]::new));
     }
 
+    private Problem said(Problem problem) {
+        return new Problem(language.say(problem.where()), language.say(problem.what()), language.say(problem.mend()));
+    }
+
     private static int wrongArguments(ParameterException trouble) {
         print(trouble.getCommandLine(), WrongArguments.told(trouble), 0);
         return INPUT_TO_MEND;
@@ -176,7 +183,7 @@ public final class Program implements Runnable, PageServer.Provider {
             List<Problem> told =
                     everyProblem ? error.problems() : error.problems().subList(0, 1);
             int untold = error.problems().size() - told.size();
-            told.forEach(problem -> print(command, problem, untold));
+            told.forEach(problem -> print(command, said(problem), untold));
             return INPUT_TO_MEND;
         }
         String log = FaultLog.write(trouble);

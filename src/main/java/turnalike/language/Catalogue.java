@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -25,7 +26,6 @@ final class Catalogue {
     /** A line of more parts than these is a list of somebody's own names. */
     private static final int MOST_PARTS = 40;
 
-    private static final Pattern SLOT = Pattern.compile("([#*])(\\d?)");
     /** Any words: a name or a few, no sentences. */
     private static final String ANY = "([^.;:!?]{1,60}?)";
 
@@ -39,6 +39,7 @@ final class Catalogue {
     private final Map<String, String> entries = new HashMap<>();
     private final List<Shaped> shaped = new ArrayList<>();
     private final Map<String, Optional<String>> frames = new ConcurrentHashMap<>();
+    private final Map<String, Optional<String>> wholes = new ConcurrentHashMap<>();
 
     /** An entry with any words in it. */
     private record Shaped(Pattern english, String translation) {}
@@ -132,31 +133,61 @@ final class Catalogue {
         if (!blanks.matches() || blanks.group(2).isEmpty()) {
             return Optional.of(english);
         }
-        Figures figures = Figures.of(BLANKS.matcher(blanks.group(2)).replaceAll(" "));
+        String line = BLANKS.matcher(blanks.group(2)).replaceAll(" ");
+        Figures figures = Figures.of(line);
         if (!LETTERS.matcher(figures.frame()).find()) {
             return Optional.of(Figures.localised(english));
         }
-        return frame(figures.frame())
-                .map(found -> blanks.group(1) + filled(found, figures.figures()) + blanks.group(3));
+        // Lists first, and whole before in parts: "strikes #" and then more figures would be a sentence that goes on
+        // after its end.
+        Figures lists = Figures.ofLists(line);
+        return filled(lists, whole(lists.frame()))
+                .or(() -> filled(figures, whole(figures.frame())))
+                .or(() -> filled(lists, frame(lists.frame())))
+                .or(() -> filled(figures, frame(figures.frame())))
+                .map(found -> blanks.group(1) + found + blanks.group(3));
+    }
+
+    private Optional<String> filled(Figures figures, Optional<String> frame) {
+        return frame.map(found -> Slots.filled(found, figures.figures(), inch()));
     }
 
     /** The translation with {@code #1}, {@code #2} … for the figures of the line, whichever way it was put together. */
     private Optional<String> frame(String frame) {
-        Optional<String> known = frames.get(frame);
+        return remembered(
+                frames, frame, each -> whole(each).or(() -> inOtherCase(each)).or(() -> parts(each)));
+    }
+
+    private static Optional<String> remembered(
+            Map<String, Optional<String>> memory, String frame, Function<String, Optional<String>> work) {
+        Optional<String> known = memory.get(frame);
         if (known == null) {
-            known = whole(frame).or(() -> lowered(frame)).or(() -> parts(frame));
-            if (frames.size() > REMEMBERED) {
-                frames.clear();
+            known = work.apply(frame);
+            if (memory.size() > REMEMBERED) {
+                memory.clear();
             }
-            frames.put(frame, known);
+            memory.put(frame, known);
         }
         return known;
     }
 
     private Optional<String> whole(String frame) {
+        return remembered(wholes, frame, each -> entry(each).or(() -> inOtherUnit(each)));
+    }
+
+    private Optional<String> inOtherUnit(String frame) {
+        String other = OtherUnit.of(frame);
+        return other.equals(frame) ? Optional.empty() : entry(other).map(new OtherUnit(inch())::back);
+    }
+
+    private String inch() {
+        return entries.getOrDefault("in", "in");
+    }
+
+    private Optional<String> entry(String frame) {
         String exactly = entries.get(frame);
         if (exactly != null && !frame.contains("*")) {
-            return Optional.of(numbered(exactly));
+            return Optional.of(Slots.numbered(exactly));
         }
         for (Shaped each : shaped) {
             Matcher found = each.english().matcher(frame);
@@ -167,13 +198,17 @@ final class Catalogue {
         return Optional.empty();
     }
 
-    private Optional<String> lowered(String frame) {
+    /** Begun with a small letter where the entry has a capital, or the other way round; a German noun keeps its own. */
+    private Optional<String> inOtherCase(String frame) {
         int first = frame.codePointAt(0);
-        if (!Character.isUpperCase(first)) {
-            return Optional.empty();
+        String rest = frame.substring(Character.charCount(first));
+        if (Character.isLowerCase(first)) {
+            return whole(Character.toString(Character.toUpperCase(first)) + rest);
         }
-        String lower = Character.toString(Character.toLowerCase(first)) + frame.substring(Character.charCount(first));
-        return whole(lower).map(said -> Character.toUpperCase(said.charAt(0)) + said.substring(1));
+        return Character.isUpperCase(first)
+                ? whole(Character.toString(Character.toLowerCase(first)) + rest)
+                        .map(said -> Character.toUpperCase(said.charAt(0)) + said.substring(1))
+                : Optional.empty();
     }
 
     /** Each sentence by itself, else each clause; all or none. */
@@ -184,7 +219,8 @@ final class Catalogue {
             String tail = frame.substring(breaks.end());
             Optional<String> first = part(head);
             if (first.isPresent()) {
-                Optional<String> rest = frame(tail).or(() -> wordless(tail)).map(said -> shifted(said, count(head)));
+                Optional<String> rest =
+                        frame(tail).or(() -> wordless(tail)).map(said -> Slots.shifted(said, Slots.count(head)));
                 if (rest.isPresent()) {
                     return Optional.of(first.get() + " " + rest.get());
                 }
@@ -194,7 +230,7 @@ final class Catalogue {
     }
 
     private Optional<String> part(String text) {
-        return whole(text).or(() -> lowered(text)).or(() -> bared(text)).or(() -> wordless(text));
+        return whole(text).or(() -> inOtherCase(text)).or(() -> bared(text)).or(() -> wordless(text));
     }
 
     /** Without the stop at its end or the brackets round it. */
@@ -210,15 +246,15 @@ final class Catalogue {
     }
 
     private static Optional<String> wordless(String text) {
-        return LETTERS.matcher(text).find() ? Optional.empty() : Optional.of(numbered(text));
+        return LETTERS.matcher(text).find() ? Optional.empty() : Optional.of(Slots.numbered(text));
     }
 
     private String withWords(String translation, String frame, Matcher found) {
         List<String> said = new ArrayList<>();
         for (int i = 1; i <= found.groupCount(); i++) {
             String words = found.group(i);
-            int before = count(frame.substring(0, found.start(i)));
-            said.add(shifted(frame(words).orElseGet(() -> numbered(words)), before));
+            int before = Slots.count(frame.substring(0, found.start(i)));
+            said.add(Slots.shifted(frame(words).orElseGet(() -> Slots.numbered(words)), before));
         }
         // The entry's own figures are those of the line that stand outside the words.
         List<Integer> own = new ArrayList<>();
@@ -232,15 +268,12 @@ final class Catalogue {
             }
         }
         int[] next = new int[2];
-        return SLOT.matcher(translation).replaceAll(slot -> {
+        return Slots.SLOT.matcher(translation).replaceAll(slot -> {
             boolean isFigure = slot.group(1).equals("#");
             int at = slot.group(2).isEmpty() ? next[isFigure ? 0 : 1]++ : Integer.parseInt(slot.group(2)) - 1;
-            return Matcher.quoteReplacement(isFigure ? "#" + (char) (own.get(at) + BASE) : said.get(at));
+            return Matcher.quoteReplacement(isFigure ? "#" + (char) (own.get(at) + Slots.BASE) : said.get(at));
         });
     }
-
-    /** Within the program a figure's number is one letter, so that a digit beside it is no part of it. */
-    private static final char BASE = '\uE000';
 
     private static boolean inWords(Matcher found, int at) {
         for (int i = 1; i <= found.groupCount(); i++) {
@@ -249,43 +282,5 @@ final class Catalogue {
             }
         }
         return false;
-    }
-
-    private static int count(String frame) {
-        return (int) frame.chars().filter(letter -> letter == '#').count();
-    }
-
-    private static String numbered(String translation) {
-        int[] next = new int[1];
-        return SLOT.matcher(translation).replaceAll(slot -> {
-            if (slot.group(1).equals("*")) {
-                return Matcher.quoteReplacement(slot.group());
-            }
-            int at = slot.group(2).isEmpty() ? ++next[0] : Integer.parseInt(slot.group(2));
-            return "#" + (char) (at + BASE);
-        });
-    }
-
-    private static String shifted(String said, int before) {
-        StringBuilder out = new StringBuilder(said.length());
-        for (int i = 0; i < said.length(); i++) {
-            char letter = said.charAt(i);
-            out.append(letter >= BASE && letter < BASE + 1000 ? (char) (letter + before) : letter);
-        }
-        return out.toString();
-    }
-
-    private static String filled(String said, List<String> figures) {
-        StringBuilder out = new StringBuilder(said.length() + 8 * figures.size());
-        for (int i = 0; i < said.length(); i++) {
-            char letter = said.charAt(i);
-            boolean numbered = letter == '#' && i + 1 < said.length() && said.charAt(i + 1) > BASE;
-            if (numbered) {
-                out.append(Figures.withComma(figures.get(said.charAt(++i) - BASE - 1)));
-            } else {
-                out.append(letter);
-            }
-        }
-        return out.toString();
     }
 }

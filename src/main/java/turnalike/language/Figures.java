@@ -13,7 +13,14 @@ import java.util.regex.Pattern;
  */
 record Figures(String frame, List<String> figures) {
     /** {@code 12}, {@code 1,234.5}, {@code 3/8}, {@code 1 3/4}. */
-    private static final Pattern FIGURE = Pattern.compile("\\d+ \\d+/\\d+|\\d+/\\d+|\\d+(?:,\\d{3})*(?:\\.\\d+)?");
+    private static final String ONE = "(?:\\d+ \\d+/\\d+|\\d+/\\d+|\\d+(?:,\\d{3})*(?:\\.\\d+)?)";
+
+    private static final Pattern FIGURE = Pattern.compile(ONE);
+
+    /** {@code 1, 2, 3}, {@code 0 → 2, 17 → 15}, and {@code 1 in, 2 in, 3} of {@code 1 in, 2 in, 3 in}; or a figure. */
+    private static final Pattern LIST = Pattern.compile(
+            "(?:%1$s(?: → %1$s)?, )+%1$s(?: → %1$s)?|(?:%1$s in, )+%1$s(?= in\\b)|(?:%1$s mm, )+%1$s(?= mm\\b)|%1$s"
+                    .formatted(ONE));
 
     private static final Pattern THOUSANDS = Pattern.compile("\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?");
 
@@ -22,7 +29,16 @@ record Figures(String frame, List<String> figures) {
     }
 
     static Figures of(String line) {
-        Matcher found = FIGURE.matcher(line);
+        return of(line, FIGURE);
+    }
+
+    /** The same with one {@code #} for a whole list of figures, so that one entry serves lists of any length. */
+    static Figures ofLists(String line) {
+        return of(line, LIST);
+    }
+
+    private static Figures of(String line, Pattern figure) {
+        Matcher found = figure.matcher(line);
         StringBuilder frame = new StringBuilder();
         List<String> figures = new ArrayList<>();
         while (found.find()) {
@@ -38,6 +54,11 @@ record Figures(String frame, List<String> figures) {
             return figure.replace(',', '\0').replace('.', ',').replace('\0', '.');
         }
         return figure.replace('.', ',');
+    }
+
+    /** {@return a figure or a list of them, written as here; {@code inch} is what an inch is called} */
+    static String written(String list, String inch) {
+        return localised(list).replace(" in,", " " + inch + ",");
     }
 
     /** {@return the line as it was, its figures with a comma before the decimals} */

@@ -5,10 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import turnalike.drawing.gauge.SettingBars;
 import turnalike.drawing.svg.Group;
-import turnalike.drawing.svg.Lettering;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
-import turnalike.drawing.svg.TextLine;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -24,14 +22,16 @@ record FlowingBars(String heading, List<SettingBars.Bar> bars, UnitSystem units,
         if (height(fit) > roomMm && !freshPage) {
             return Optional.empty();
         }
-        Svg drawing = drawing(fit);
-        List<Shape> out = new ArrayList<>();
-        out.add(TextLine.of(Lettering.HEADING, 0, 5, continued ? heading + ", continued" : heading));
-        out.add(Group.at(0, FlowingRows.HEADING_MM, drawing.shapes()));
+        List<Shape> out = new ArrayList<>(head().shapes());
+        out.add(Group.at(0, head().heightMm(), drawing(fit).shapes()));
         Optional<Flowing> rest = fit < bars.size()
                 ? Optional.of(new FlowingBars(heading, bars.subList(fit, bars.size()), units, width, true))
                 : Optional.empty();
         return Optional.of(new Laid(out, height(fit), rest));
+    }
+
+    private PartHeading head() {
+        return PartHeading.of(continued ? heading + ", continued" : heading, width.mm());
     }
 
     private Svg drawing(int count) {
@@ -39,6 +39,6 @@ record FlowingBars(String heading, List<SettingBars.Bar> bars, UnitSystem units,
     }
 
     private double height(int count) {
-        return FlowingRows.HEADING_MM + drawing(count).height().mm() + 2;
+        return head().heightMm() + drawing(count).height().mm() + 2;
     }
 }

@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import turnalike.drawing.svg.Group;
-import turnalike.drawing.svg.Lettering;
 import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Table;
-import turnalike.drawing.svg.TextLine;
 
 /**
  * A headed table that breaks between rows, in one column or several side by side.
@@ -19,7 +17,6 @@ import turnalike.drawing.svg.TextLine;
  * @param columnMm from one column's left edge to the next one's
  */
 record FlowingRows(String heading, Table table, int fromRow, int columns, double columnMm) implements Flowing {
-    static final double HEADING_MM = 8;
     private static final double AFTER_MM = 4;
 
     /** A table is not begun at the foot of a page for fewer. */
@@ -27,11 +24,12 @@ record FlowingRows(String heading, Table table, int fromRow, int columns, double
 
     @Override
     public Optional<Laid> lay(double roomMm, boolean freshPage) {
-        double room = roomMm - HEADING_MM - Table.HEAD_MM - AFTER_MM;
+        PartHeading head = PartHeading.of(
+                fromRow == 0 ? heading : heading + ", continued", (columns - 1) * columnMm + table.widthMm());
+        double room = roomMm - head.heightMm() - Table.HEAD_MM - AFTER_MM;
         int rows = table.rows().size();
         int even = (rows - fromRow + columns - 1) / columns;
-        List<Shape> out = new ArrayList<>();
-        out.add(TextLine.of(Lettering.HEADING, 0, 5, fromRow == 0 ? heading : heading + ", continued"));
+        List<Shape> out = new ArrayList<>(head.shapes());
         double tallest = 0;
         int row = fromRow;
         for (int column = 0; column < columns && row < rows; column++) {
@@ -44,12 +42,12 @@ record FlowingRows(String heading, Table table, int fromRow, int columns, double
             if (end == row || tooFew) {
                 return Optional.empty();
             }
-            out.add(Group.at(column * columnMm, HEADING_MM, table.shapes(row, end)));
+            out.add(Group.at(column * columnMm, head.heightMm(), table.shapes(row, end)));
             tallest = Math.max(tallest, height);
             row = end;
         }
         Optional<Flowing> rest =
                 row < rows ? Optional.of(new FlowingRows(heading, table, row, columns, columnMm)) : Optional.empty();
-        return Optional.of(new Laid(out, HEADING_MM + Table.HEAD_MM + tallest + AFTER_MM, rest));
+        return Optional.of(new Laid(out, head.heightMm() + Table.HEAD_MM + tallest + AFTER_MM, rest));
     }
 }

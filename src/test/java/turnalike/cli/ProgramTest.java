@@ -46,6 +46,16 @@ class ProgramTest {
     }
 
     @Test
+    void what_is_wrong_is_told_in_german_where_that_is_asked_for() throws IOException {
+        String job = Files.readString(Path.of(DEMO_JOB)).replace("\"crown\": \"1 1/4\"", "\"crown\": \"7/8\"");
+        assertToldOnOneLine(
+                Ran.here("plan", file("x.job.json", job).toString(), "--language", "de"),
+                "Glied 7 (Ring)",
+                "den Scheitel größer machen");
+        assertToldOnOneLine(Ran.here("plan", "nowhere.job.json", "--language", "fr"), "give en or de");
+    }
+
+    @Test
     void every_problem_is_listed_on_request() {
         String file = "src/test/resources/turnalike/job/bad/five-at-once.json";
         assertToldOnOneLine(Ran.here("plan", file), "and 3 more");

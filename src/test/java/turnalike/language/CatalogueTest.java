@@ -25,6 +25,14 @@ class CatalogueTest {
             \tLänge
             it turns
             \tes dreht sich
+            in
+            \tZoll
+            bore # in (# mm) deep
+            \t# Zoll (# mm) tief bohren
+            strikes # in
+            \treißt # Zoll an
+            strikes #
+            \treißt # an
             """);
 
     @Test
@@ -46,6 +54,21 @@ class CatalogueTest {
     void a_line_is_put_together_of_its_sentences() {
         assertThat(SMALL.say("It turns; 12.5 pieces (bead). 3 of 4 kept"))
                 .isEqualTo("Es dreht sich; 12,5 Stück (Rundstab). von 4 sind 3 da");
+    }
+
+    @Test
+    void an_entry_serves_the_other_unit_as_well() {
+        assertThat(SMALL.say("bore 5/8 in (15.9 mm) deep")).isEqualTo("5/8 Zoll (15,9 mm) tief bohren");
+        assertThat(SMALL.say("bore 15.9 mm (5/8 in) deep")).isEqualTo("15,9 mm (5/8 Zoll) tief bohren");
+        assertThat(SMALL.say("bead, 12.5 mm")).isEqualTo("Rundstab, 12,5 mm");
+        assertThat(SMALL.say("peg 3 mm wide, 12.5 mm")).isEqualTo("peg 3 mm wide, 12,5 mm");
+    }
+
+    @Test
+    void an_entry_serves_lists_of_figures() {
+        assertThat(SMALL.say("strikes 1.5, 2.5, 3 mm")).isEqualTo("reißt 1,5, 2,5, 3 mm an");
+        assertThat(SMALL.say("strikes 1 1/2 in, 2 in, 3 5/8 in")).isEqualTo("reißt 1 1/2 Zoll, 2 Zoll, 3 5/8 Zoll an");
+        assertThat(SMALL.say("strikes 0 → 2, 17 → 15")).isEqualTo("reißt 0 → 2, 17 → 15 an");
     }
 
     @Test

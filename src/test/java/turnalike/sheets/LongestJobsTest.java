@@ -13,6 +13,8 @@ import turnalike.drawing.svg.Lettered;
 import turnalike.effort.Effort;
 import turnalike.job.Plan;
 import turnalike.job.read.JobReader;
+import turnalike.language.Language;
+import turnalike.language.Speech;
 import turnalike.sheets.PdfReading.Painted;
 import turnalike.units.UnitSystem;
 
@@ -44,12 +46,18 @@ class LongestJobsTest {
         Plan plan = plan(name);
         for (Paper paper : papers(name, plan)) {
             for (PlanSheet kind : PlanSheet.of(plan)) {
-                Sheet sheet = kind.of(plan, paper);
-                for (int i = 0; i < sheet.pages().size(); i++) {
-                    assertLettering(sheet.pages().get(i), "%s, %s, page %d".formatted(sheet.name(), name, i + 1));
-                }
-                assertLines(sheet, name);
+                Sheet english = kind.of(plan, paper);
+                assertLettering(english, name);
+                assertLines(english, name);
+                // Words are measured while a sheet is drawn, so another language is another layout.
+                assertLettering(Speech.in(Language.GERMAN, () -> kind.of(plan, paper)), name + " in German");
             }
+        }
+    }
+
+    private static void assertLettering(Sheet sheet, String name) {
+        for (int i = 0; i < sheet.pages().size(); i++) {
+            assertLettering(sheet.pages().get(i), "%s, %s, page %d".formatted(sheet.name(), name, i + 1));
         }
     }
 

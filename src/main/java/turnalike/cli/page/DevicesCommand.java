@@ -18,10 +18,14 @@ import turnalike.cli.store.Stores;
         name = "devices",
         description = {
             "Lists the devices that were paired with 'serve --lan' on this machine, each with its id and what it may do; shows one out, or lets"
-                    + " it do more or less.",
+                    + " it do more or less; makes a token for a program.",
             "It counts from the device's next request on, also while 'serve' runs."
         },
-        footer = {"", "Example: turnalike devices --store shop.db --show-out 3f09ab12cd45"},
+        footer = {
+            "",
+            "Examples: turnalike devices --store shop.db --show-out 3f09ab12cd45",
+            "          turnalike devices --store shop.db --token \"the shop's ledger\" --may log"
+        },
         mixinStandardHelpOptions = true)
 public final class DevicesCommand implements Runnable {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
@@ -38,6 +42,19 @@ public final class DevicesCommand implements Runnable {
     @Option(names = "--patterns", paramLabel = "ID", description = "Let this device change patterns too.")
     private Optional<String> patterns = Optional.empty();
 
+    @Option(
+            names = "--token",
+            paramLabel = "NAME",
+            description =
+                    "Make a token for a program of this name, which it sends as Authorization: Bearer; it is shown this once.")
+    private Optional<String> token = Optional.empty();
+
+    @Option(
+            names = "--may",
+            paramLabel = "WHAT",
+            description = "With --token: log (only log and turn, the usual) or patterns (change patterns too).")
+    private Optional<String> may = Optional.empty();
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -48,7 +65,22 @@ public final class DevicesCommand implements Runnable {
         out.ifPresent(id -> require("--show-out", id, devices.showOut(id)));
         onlyLog.ifPresent(id -> require("--only-log", id, devices.allow(id, false)));
         patterns.ifPresent(id -> require("--patterns", id, devices.allow(id, true)));
+        Optional<String> made = token(devices);
         print(devices.list());
+        made.ifPresent(each -> spec.commandLine().getOut().println("Token, shown this once: " + each));
+        spec.commandLine().getOut().flush();
+    }
+
+    private Optional<String> token(PageServer.DeviceBook devices) {
+        String what = may.orElse("log");
+        if (!List.of("log", "patterns").contains(what)) {
+            throw UserError.of("--may", "was '%s'".formatted(what), "give log or patterns");
+        }
+        if (token.isEmpty() && may.isPresent()) {
+            throw UserError.of("--may", "says what a token may do", "make one with --token NAME");
+        }
+        return token.map(name -> devices.token(name, what.equals("patterns"))
+                .orElseThrow(() -> UserError.of("--token", "is no device's name", "give one of 1 to 40 letters")));
     }
 
     private static void require(String option, String id, boolean found) {

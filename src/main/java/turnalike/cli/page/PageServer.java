@@ -75,6 +75,9 @@ public interface PageServer {
         /** False when there is none of that id. */
         boolean showOut(String id);
 
+        /** Makes a token for a program of that name, told this once; empty for what is no device's name. */
+        Optional<String> token(String name, boolean patterns);
+
         /** Lets it change patterns, or only log and turn; false when there is none of that id. */
         boolean allow(String id, boolean patterns);
     }

@@ -32,6 +32,10 @@ public record JointDrawing(YearOfJoints.Stand stand, UnitSystem units) {
     private static final double RADIUS_MM = 13;
     private static final double TOP_MM = 6;
 
+    private static final double APART_MM = 1;
+    private static final double KEY_MM = 42;
+    private static final double KEY_LINE_MM = 9.5;
+
     /** The largest difference from the made size is drawn so many millimetres on the radius. */
     private static final double SHOWN_MM = 3;
 
@@ -168,11 +172,17 @@ public record JointDrawing(YearOfJoints.Stand stand, UnitSystem units) {
         out.addAll(plot.upTicks(up));
         out.addAll(plot.alongTicks(Ticks.between(x.least(), x.most(), 6)));
         String unit = units == UnitSystem.INCH ? "in" : "mm";
-        out.add(TextLine.of(Lettering.TINY, left - 6, TOP_MM - 2, "diameter, " + unit));
+        TextLine axis = TextLine.of(Lettering.TINY, left - 6, TOP_MM - 2, "diameter, " + unit);
+        out.add(axis);
         out.add(TextLine.ending(Lettering.TINY, WIDTH_MM - 1, TOP_MM + 37 + 8.2, "wood's moisture, %"));
         double at = plot.xMm(made);
         out.add(Path.line(Pen.DASHED, at, TOP_MM, at, TOP_MM + 37));
-        out.add(TextLine.centred(Lettering.TINY, at, TOP_MM - 2, "turned"));
+        TextLine turned = TextLine.centred(Lettering.TINY, at, TOP_MM - 2, "turned");
+        double clear = Box.of(axis).right() + APART_MM;
+        out.add(
+                Box.of(turned).left() >= clear
+                        ? turned
+                        : TextLine.of(Lettering.TINY, clear, turned.yMm(), turned.text()));
         for (int c = 0; c < CURVES.size(); c++) {
             double[] line = new double[2 * (STEPS + 1)];
             for (int i = 0; i <= STEPS; i++) {
@@ -184,12 +194,20 @@ public record JointDrawing(YearOfJoints.Stand stand, UnitSystem units) {
         key(out, left - 4);
     }
 
+    /** Two beside two, or one below the other where their names are too long for that. */
     private static void key(List<Shape> out, double left) {
+        double widest = CURVES.stream()
+                .mapToDouble(curve -> Lettering.TINY.widthMm(curve.name()))
+                .max()
+                .orElse(0);
+        boolean two = KEY_LINE_MM + widest <= Math.min(KEY_MM - APART_MM, WIDTH_MM - left - KEY_MM);
+        int columns = two ? 2 : 1;
         for (int c = 0; c < CURVES.size(); c++) {
-            double x = left + (c % 2) * 42;
-            double y = TOP_MM + 37 + 13 + 4 * Math.floorDiv(c, 2);
+            double x = left + c % columns * KEY_MM;
+            double y = TOP_MM + 37 + 13 + 4 * Math.floorDiv(c, columns);
             out.add(Path.line(CURVES.get(c).pen(), x, y - 0.9, x + 8, y - 0.9));
-            out.add(TextLine.of(Lettering.TINY, x + 9.5, y, CURVES.get(c).name()));
+            out.add(TextLine.of(
+                    Lettering.TINY, x + KEY_LINE_MM, y, CURVES.get(c).name()));
         }
     }
 

@@ -12,7 +12,6 @@ import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.TextLine;
 import turnalike.drawing.svg.TextWrap;
-import turnalike.language.Speech;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -71,13 +70,13 @@ public final class SettingBars {
     private static boolean isShort(Bar bar, UnitSystem units, double halfMm) {
         return LEFT_MM
                         + Math.max(
-                                useAt(bar, units) + USE.widthMm(Speech.of(bar.use())),
+                                useAt(bar, units) + USE.widthMm(bar.use()),
                                 bar.opening().mm())
                 < halfMm - 3;
     }
 
     private static double useAt(Bar bar, UnitSystem units) {
-        return LEFT_MM + Lettering.STRONG.widthMm(Speech.of(bar.opening().format(units))) + 3;
+        return LEFT_MM + Lettering.STRONG.widthMm(bar.opening().format(units)) + 3;
     }
 
     private static Drawn drawn(Bar bar, UnitSystem units, double widthMm) {

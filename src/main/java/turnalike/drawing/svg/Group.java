@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import turnalike.language.Speech;
 
 /**
  * Shapes that belong together, moved as one.
@@ -22,6 +23,7 @@ public record Group(
 
     public Group {
         attributes = Collections.unmodifiableMap(new TreeMap<>(attributes));
+        tip = tip.map(Speech::of);
         shapes = List.copyOf(shapes);
         for (String name : attributes.keySet()) {
             if (!FINDABLE.matcher(name).matches()) {

@@ -1,6 +1,7 @@
 package turnalike.drawing.svg;
 
 import java.util.Locale;
+import turnalike.language.Speech;
 
 /**
  * The sizes of lettering, in millimetres of paper from baseline to baseline of solid setting. Nothing is set below 2.6 mm (7.4 pt), and
@@ -44,8 +45,13 @@ public enum Lettering {
         return bold ? Typeface.BOLD : Typeface.REGULAR;
     }
 
-    /** How wide the text sets, in millimetres. */
-    public double widthMm(String text) {
+    /** How wide the words set, in millimetres, in the language that is being drawn in: as {@link TextLine} sets them. */
+    public double widthMm(String words) {
+        return asItStandsMm(Speech.of(words));
+    }
+
+    /** The same of words, or a part of a line, that are in their language already. */
+    double asItStandsMm(String text) {
         return typeface().widthMm(text, sizeMm);
     }
 

@@ -3,6 +3,7 @@ package turnalike.drawing.svg;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import turnalike.language.Speech;
 import turnalike.units.Length;
 
 /**
@@ -19,6 +20,7 @@ public record Svg(Length width, Length height, String title, List<Shape> shapes)
             throw new IllegalArgumentException(
                     "a picture's size must be above zero, was %s × %s mm".formatted(width.mm(), height.mm()));
         }
+        title = Speech.of(title);
         shapes = List.copyOf(shapes);
     }
 

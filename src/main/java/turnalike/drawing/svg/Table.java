@@ -13,6 +13,9 @@ import turnalike.drawing.svg.TextLine.Anchor;
 public record Table(List<Column> columns, List<List<String>> rows) {
     private static final double PAD_MM = 1;
 
+    /** A column of words gives no more of its width away than leaves it this. */
+    private static final double LEAST_WRAPPED_MM = 18;
+
     /** How high the headings stand. */
     public static final double HEAD_MM = 5;
 
@@ -20,14 +23,17 @@ public record Table(List<Column> columns, List<List<String>> rows) {
      * One column.
      *
      * @param heading what stands over it, on one line
-     * @param widthMm with the air beside it
+     * @param widthMm with the air beside it; more is taken from the columns that wrap where its heading or its figures need it
      * @param right whether its text stands at the right, as figures do
      * @param wraps whether a long text goes on below; else it is cut short with dots
      */
-    public record Column(String heading, double widthMm, Lettering lettering, boolean right, boolean wraps) {}
+    public record Column(String heading, double widthMm, Lettering lettering, boolean right, boolean wraps) {
+        private Column wide(double mm) {
+            return new Column(heading, mm, lettering, right, wraps);
+        }
+    }
 
     public Table {
-        columns = List.copyOf(columns);
         rows = rows.stream().map(List::copyOf).toList();
         for (List<String> row : rows) {
             if (row.size() != columns.size()) {
@@ -35,6 +41,38 @@ public record Table(List<Column> columns, List<List<String>> rows) {
                         "a row has %d cells, the table %d columns".formatted(row.size(), columns.size()));
             }
         }
+        columns = widened(columns, rows);
+    }
+
+    /**
+     * Columns whose heading or figures are wider than they, wide enough, at the cost of those whose words go on below: how wide they are depends on
+     * the language. Names stay cut short, as long as they may be.
+     */
+    private static List<Column> widened(List<Column> columns, List<List<String>> rows) {
+        List<Column> out = new ArrayList<>(columns);
+        for (int i = 0; i < columns.size(); i++) {
+            double more = neededMm(columns.get(i), i, rows) - columns.get(i).widthMm();
+            for (int giver = 0; giver < out.size() && more > 0; giver++) {
+                Column gives = out.get(giver);
+                if (giver != i && gives.wraps()) {
+                    double given = Math.max(0, Math.min(more, gives.widthMm() - LEAST_WRAPPED_MM));
+                    out.set(giver, gives.wide(gives.widthMm() - given));
+                    out.set(i, out.get(i).wide(out.get(i).widthMm() + given));
+                    more -= given;
+                }
+            }
+        }
+        return List.copyOf(out);
+    }
+
+    private static double neededMm(Column column, int at, List<List<String>> rows) {
+        double heading = column.heading().isEmpty() ? 0 : Lettering.SMALL.widthMm(column.heading()) + 2 * PAD_MM;
+        if (column.wraps() || !column.right()) {
+            return heading;
+        }
+        return rows.stream()
+                .mapToDouble(row -> column.lettering().widthMm(row.get(at)) + 2 * PAD_MM)
+                .reduce(heading, Math::max);
     }
 
     /** The height of that row, in millimetres. */

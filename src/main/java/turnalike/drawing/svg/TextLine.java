@@ -52,7 +52,7 @@ public record TextLine(Lettering lettering, double xMm, double yMm, Anchor ancho
 
     /** How wide the line sets, in millimetres. */
     public double widthMm() {
-        return lettering.widthMm(text);
+        return lettering.asItStandsMm(text);
     }
 
     @Override

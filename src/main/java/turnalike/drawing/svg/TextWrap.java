@@ -24,7 +24,7 @@ public final class TextWrap {
         String line = "";
         for (String word : words(text)) {
             String longer = line.isEmpty() ? word : line + " " + word;
-            if (lettering.widthMm(longer) <= widthMm) {
+            if (lettering.asItStandsMm(longer) <= widthMm) {
                 line = longer;
                 continue;
             }
@@ -32,7 +32,7 @@ public final class TextWrap {
                 out.add(line);
             }
             line = word;
-            while (lettering.widthMm(line) > widthMm && line.codePointCount(0, line.length()) > 1) {
+            while (lettering.asItStandsMm(line) > widthMm && line.codePointCount(0, line.length()) > 1) {
                 int fits = fits(line, lettering, widthMm);
                 out.add(line.substring(0, fits));
                 line = line.substring(fits);
@@ -63,10 +63,10 @@ public final class TextWrap {
     /** The text, or as much of it as fits with dots after it. */
     public static String cut(String words, Lettering lettering, double widthMm) {
         String text = Speech.of(words);
-        if (lettering.widthMm(text) <= widthMm) {
+        if (lettering.asItStandsMm(text) <= widthMm) {
             return text;
         }
-        int fits = fits(text, lettering, widthMm - lettering.widthMm("…"));
+        int fits = fits(text, lettering, widthMm - lettering.asItStandsMm("…"));
         return Speech.done(text.substring(0, fits).stripTrailing() + "…");
     }
 
@@ -75,7 +75,7 @@ public final class TextWrap {
         int end = text.offsetByCodePoints(0, 1);
         while (end < text.length()) {
             int next = text.offsetByCodePoints(end, 1);
-            if (lettering.widthMm(text.substring(0, next)) > widthMm) {
+            if (lettering.asItStandsMm(text.substring(0, next)) > widthMm) {
                 break;
             }
             end = next;

@@ -38,9 +38,10 @@ final class FitStations {
         int count = (int) Math.ceil(length / grid);
         double step = length / count;
         for (int i = 1; i < count; i++) {
-            add(out, joints, i * step - step, i * step, step);
+            // Each from is the last to, to the bit: a joint right at a place of the grid lies in one of the two.
+            add(out, joints, (i - 1) * step, i * step, step);
         }
-        add(out, joints, length - step, length, step);
+        add(out, joints, (count - 1) * step, length, step);
         out.add(stations.get(stations.size() - 1));
         return out;
     }
@@ -60,20 +61,23 @@ final class FitStations {
         }
     }
 
+    /** Shoulders first: where a curve ends upright at one, the last of its points stands within a hair of it and would be taken for the joint. */
     private NavigableSet<Double> joints(Sides sides, double length) {
         List<Double> knots = sides.knots();
-        TreeSet<Double> out = new TreeSet<>();
-        for (double each : knots) {
-            double x = nearest(each - sides.start());
-            boolean inside = x > HAIR_MM && x < length - HAIR_MM;
-            if (inside && (knots.size() <= MOST_KNOTS || isCorner(x))) {
-                Double last = out.floor(x);
-                if (last == null || x - last > HAIR_MM) {
-                    out.add(x);
-                }
-            }
-        }
+        List<Double> inside = knots.stream()
+                .map(each -> nearest(each - sides.start()))
+                .filter(x -> x > HAIR_MM && x < length - HAIR_MM)
+                .toList();
+        NavigableSet<Double> out = new TreeSet<>();
+        inside.stream().filter(this::isStep).forEach(x -> addClear(out, x));
+        inside.stream().filter(x -> knots.size() <= MOST_KNOTS || isCorner(x)).forEach(x -> addClear(out, x));
         return out;
+    }
+
+    private static void addClear(NavigableSet<Double> joints, double x) {
+        if (joints.subSet(x - HAIR_MM, true, x + HAIR_MM, true).isEmpty()) {
+            joints.add(x);
+        }
     }
 
     /** Places closer than a hair were taken for one; the joint stands where that one does. */
@@ -106,12 +110,16 @@ final class FitStations {
         return low;
     }
 
+    private boolean isStep(double x) {
+        return Math.abs(at(x, true).radius().minus(at(x, false).radius()).mm()) > STEP_MM;
+    }
+
     private boolean isCorner(double x) {
-        double before = at(x, false).radius().mm();
-        double after = at(x, true).radius().mm();
-        if (Math.abs(after - before) > STEP_MM) {
+        if (isStep(x)) {
             return true;
         }
+        double before = at(x, false).radius().mm();
+        double after = at(x, true).radius().mm();
         double wide = 0.1;
         double one = Math.atan((before - at(x - wide, true).radius().mm()) / wide);
         double two = Math.atan((at(x + wide, false).radius().mm() - after) / wide);

@@ -9,9 +9,11 @@ import java.util.Optional;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import turnalike.job.kept.JobStore;
+import turnalike.language.Speech;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.ForPrograms;
 import turnalike.web.kit.Refusal;
+import turnalike.web.kit.Spoken;
 import turnalike.web.lan.Sharing;
 
 /** The figures for programs: every operation at its route, and their description. */
@@ -32,6 +34,7 @@ public final class ApiFeature implements Feature {
         List<Operation> all = new ArrayList<>(JobOperations.list());
         all.addAll(PieceOperations.list());
         all.addAll(FigureOperations.list());
+        all.addAll(TableOperations.list());
         all.addAll(FileOperations.list());
         sharing.ifPresent(each -> all.add(PairOperation.of(each)));
         all.addAll(JobOperations.last());
@@ -61,7 +64,8 @@ public final class ApiFeature implements Feature {
             throw Refusal.of(503, "program", "works on other questions", "ask again in a while");
         }
         try {
-            Answer answer = operation.work().of(new Call(ctx, store));
+            // A sheet is measured in the words it will bear.
+            Answer answer = Speech.in(Spoken.by(ctx), () -> operation.work().of(new Call(ctx, store)));
             ctx.status(operation.reply().status()).contentType(answer.type()).result(answer.bytes());
         } finally {
             turns.release();

@@ -20,7 +20,10 @@ import turnalike.web.kit.RequestInput;
 record Call(Context ctx, JobStore store) {
     /** The id in the path. */
     JobId id() {
-        String text = ctx.pathParam("job");
+        return id(ctx.pathParam("job"));
+    }
+
+    private static JobId id(String text) {
         return JobId.parse(text).fold(id -> id, (what, mend) -> {
             throw Refusal.of(404, "job", what, mend);
         });
@@ -28,7 +31,13 @@ record Call(Context ctx, JobStore store) {
 
     /** The job as it stands. */
     KeptJob job() {
-        return store.find(id()).orElseThrow(() -> unknown(id()));
+        return job(ctx.pathParam("job"));
+    }
+
+    /** A job of that id as it stands. */
+    KeptJob job(String text) {
+        JobId id = id(text);
+        return store.find(id).orElseThrow(() -> unknown(id));
     }
 
     static Refusal unknown(JobId id) {

@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import turnalike.effort.Effort;
+import turnalike.job.Job;
 import turnalike.job.Plan;
 import turnalike.job.answer.TraceJson;
 import turnalike.sheets.Paper;
@@ -33,7 +35,7 @@ final class FileOperations {
                                 "/trace",
                                 "trace",
                                 "Makes a pattern of an original, as `trace --json`: a photograph, a table of measured points or a drawing,"
-                                        + " told apart by the file's name. Nothing is kept.",
+                                        + " told apart by the file's name; with a job, how a finished piece stands against it. Nothing is kept.",
                                 Reply.json("What was found.", "source", "length_mm", "outline", "members", "warnings"),
                                 FileOperations::trace)
                         .sending(FORM, form(), Map.of("source", POINTS, "units", "mm")),
@@ -80,6 +82,10 @@ final class FileOperations {
         properties.put("snap", text("yes: sizes are rounded"));
         properties.put("bar", text("how long the bar of 100 mm is on the printed sheet in the picture"));
         properties.put("height", text("how high the piece's axis stands above that sheet"));
+        properties.put("against", text("the id of a kept job: the finished piece is held against its pattern as well"));
+        properties.put(
+                "held", text("start or end: which ends of piece and pattern are laid together; start if left out"));
+        properties.put("piece", text("what is written on that piece"));
         return Map.of("type", "object", "required", List.of("source"), "properties", properties);
     }
 
@@ -89,7 +95,14 @@ final class FileOperations {
 
     private static Answer trace(Call call) {
         RequestInput.read(call.ctx());
-        return Answer.json(TraceJson.print(TraceOnce.of(call.ctx())));
+        Optional<Job> job = RequestInput.field(call.ctx(), "against")
+                .map(String::strip)
+                .filter(id -> !id.isEmpty())
+                .map(id -> call.job(id).text().job());
+        TraceOnce found = TraceOnce.of(call.ctx(), job);
+        return Answer.json(found.report()
+                .map(report -> TraceJson.print(found.traced(), report))
+                .orElseGet(() -> TraceJson.print(found.traced())));
     }
 
     private static Plan plan(Call call) {

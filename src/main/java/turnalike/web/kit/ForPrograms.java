@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
 import turnalike.job.answer.PlainJson;
+import turnalike.language.Language;
 import turnalike.units.Problem;
 
 /** What is asked by programs and not by the page: it is answered in JSON, and needs no token of a page. */
@@ -32,9 +33,14 @@ public final class ForPrograms {
                 .filter(text -> !text.isEmpty());
     }
 
-    /** Answers with what is wrong, in the words of the command line. */
+    /** Answers with what is wrong, in the words of the command line and the language that is asked for; the status is what a program goes by. */
     static void problems(Context ctx, int status, List<Problem> problems) {
-        ctx.status(status).contentType("application/json").result(PlainJson.error(problems));
+        Language language = Spoken.by(ctx);
+        List<Problem> said = problems.stream()
+                .map(each ->
+                        new Problem(language.say(each.where()), language.say(each.what()), language.say(each.mend())))
+                .toList();
+        ctx.status(status).contentType("application/json").result(PlainJson.error(said));
     }
 
     /** Where a program finds what it may ask. */

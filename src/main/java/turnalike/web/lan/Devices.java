@@ -99,6 +99,12 @@ public final class Devices {
         return secret;
     }
 
+    /** Pairs a program of that name and returns its token, told this once; empty for what is no device's name. */
+    public Optional<String> token(String name, DeviceRole role) {
+        String plain = name.strip();
+        return Device.isName(plain) ? Optional.of(pair(plain, role)) : Optional.empty();
+    }
+
     /** The device that carries the secret. */
     synchronized Optional<Device> find(String secret) {
         read();

@@ -10,9 +10,12 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -21,6 +24,7 @@ import turnalike.effort.Effort;
 import turnalike.job.Plan;
 import turnalike.job.answer.PlanJson;
 import turnalike.job.kept.JobId;
+import turnalike.language.Language;
 import turnalike.web.Served;
 import turnalike.web.Site;
 
@@ -189,5 +193,84 @@ class ApiTest {
         assertThat(client.send(page.DELETE()).statusCode())
                 .as("the page knows no such verb")
                 .isEqualTo(405);
+    }
+
+    @Test
+    void a_table_that_is_sent_stands_in_place_of_the_job_s_own() throws IOException, InterruptedException {
+        client.call(client.operation("makeJob"));
+        DescribedClient.Asked blanks = client.operation("forecastBlanks");
+        JsonNode forecast = DescribedClient.json(client.call(blanks));
+        assertThat(forecast.get("blanks").findValuesAsText("blank")).containsExactly("a", "b", "c");
+        String headless = "{\"blanks\": \"a,520\\n\"}";
+        assertThat(problem(client.call(blanks, Map.of(), Optional.of(headless)))
+                        .get("error")
+                        .textValue())
+                .contains("'blank'");
+
+        DescribedClient.Asked price = client.operation("priceTimes");
+        String times = "{\"times\": \"stage,minutes\\nturning,40\\nturning,40\\nturning,40\\n\"}";
+        JsonNode longer = DescribedClient.json(client.call(price, Map.of(), Optional.of(times)));
+        JsonNode shorter = DescribedClient.json(client.call(price, Map.of(), Optional.of(times.replace("40", "20"))));
+        assertThat(shorter.get("total_minutes").doubleValue())
+                .isPositive()
+                .isLessThan(longer.get("total_minutes").doubleValue());
+        assertThat(problem(client.call(price, Map.of(), Optional.of("{}")))
+                        .get("where")
+                        .textValue())
+                .isEqualTo("times");
+    }
+
+    @Test
+    void a_finished_piece_is_held_against_a_kept_job() throws IOException, InterruptedException {
+        JobId id = served.demo();
+        DescribedClient.Asked trace = client.operation("trace");
+        assertThat(DescribedClient.json(client.call(trace)).has("against")).isFalse();
+        String table = "x,diameter\n0,19\n20,19\n60,30\n120,25\n200,24\n300,22\n380,19\n";
+        JsonNode found = DescribedClient.json(client.call(trace, Map.of(), Optional.of(form(table, id.text()))));
+        assertThat(found.get("against").isObject()).isTrue();
+        assertThat(problem(client.call(trace, Map.of(), Optional.of(form(table, "0000-0000-0000"))))
+                        .get("where")
+                        .textValue())
+                .isEqualTo("job");
+    }
+
+    private static String form(String table, String job) {
+        return ("--edge\r\nContent-Disposition: form-data; name=\"source\"; filename=\"a.csv\"\r\nContent-Type: text/csv\r\n\r\n%s\r\n"
+                        + "--edge\r\nContent-Disposition: form-data; name=\"against\"\r\n\r\n%s\r\n--edge--\r\n")
+                .formatted(table, job);
+    }
+
+    @Test
+    void what_is_wrong_is_told_in_german_where_that_is_asked_for() throws IOException, InterruptedException {
+        client.call(client.operation("makeJob"));
+        Set<String> untold = new TreeSet<>();
+        for (DescribedClient.Asked each : client.operations()) {
+            List<HttpResponse<byte[]>> wrong = new ArrayList<>();
+            if (each.asks("job")) {
+                wrong.add(client.call(each, Map.of("job", "0000-0000-0000"), Optional.empty()));
+            }
+            if (each.asks("version")) {
+                wrong.add(client.call(each, Map.of("version", "99"), Optional.empty()));
+                wrong.add(client.call(each, Map.of("version", "soon"), Optional.empty()));
+            }
+            if (each.sends()) {
+                wrong.add(client.call(each, Map.of(), Optional.of("{\"fields\": 3, \"pieces\": [7]}")));
+            }
+            for (HttpResponse<byte[]> answer : wrong) {
+                if (answer.statusCode() >= 400) {
+                    JsonNode told = problem(answer);
+                    untold.add(told.get("what").textValue());
+                    untold.add(told.get("mend").textValue());
+                }
+            }
+        }
+        untold.removeIf(Language.GERMAN::knows);
+        assertThat(untold).isEmpty();
+
+        client.speak("de-AT,de;q=0.9,en;q=0.8");
+        JsonNode german =
+                problem(client.call(client.operation("plan"), Map.of("job", "0000-0000-0000"), Optional.empty()));
+        assertThat(german.get("error").textValue())
+                .isEqualTo("Auftrag: Auftrag 0000-0000-0000 ist nicht in dieser Ablage; die Kennung prüfen");
     }
 }

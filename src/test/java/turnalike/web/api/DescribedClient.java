@@ -28,6 +28,7 @@ final class DescribedClient {
     private final String server;
     private final JsonNode description;
     private final Optional<String> token;
+    private Optional<String> language = Optional.empty();
 
     /** What earlier answers said, by its name: a job's id, its version. */
     private final Map<String, String> seen = new HashMap<>();
@@ -145,7 +146,13 @@ final class DescribedClient {
         return out.append("--edge--\r\n").toString();
     }
 
+    /** Asks from now on to be told what is wrong in that language. */
+    void speak(String code) {
+        language = Optional.of(code);
+    }
+
     HttpResponse<byte[]> send(HttpRequest.Builder request) throws IOException, InterruptedException {
+        language.ifPresent(each -> request.header("Accept-Language", each));
         token.ifPresent(each -> request.header("Authorization", "Bearer " + each));
         return http.send(request.build(), HttpResponse.BodyHandlers.ofByteArray());
     }
