@@ -59,6 +59,16 @@ final class ServerProcess implements AutoCloseable {
         return matcher.find() ? Long.parseLong(matcher.group(1)) / 1024 : 0;
     }
 
+    /** The processor time it took so far, in ms; of all its threads. */
+    double cpuMs() {
+        return process.toHandle()
+                        .info()
+                        .totalCpuDuration()
+                        .orElseThrow(() -> new IllegalStateException("this system tells no processor time"))
+                        .toNanos()
+                / 1e6;
+    }
+
     @Override
     public void close() {
         process.destroy();
