@@ -55,12 +55,12 @@ final class JobShow {
     private record Wanted(double widthMm, Parts parts) {}
 
     private Wanted wanted(Context ctx) {
-        return new Wanted(widthMm(ctx), Parts.lackedBy(ctx, plans.drawings()));
+        return new Wanted(widthMm(ctx), Parts.lackedBy(ctx, Parts.Kept.by(plans)));
     }
 
     /** The part of the page that an edit changes, for a script that shows nothing of it yet. */
     String part(Shell shell, KeptJob after, int selected) {
-        Wanted parts = new Wanted(room(USUAL_WIDTH_PX), Parts.lackedBy(Optional.of(""), plans.drawings()));
+        Wanted parts = new Wanted(room(USUAL_WIDTH_PX), Parts.lackedBy(Optional.of(""), Parts.Kept.by(plans)));
         Plan plan = plans.now(after.id(), after.text());
         return work.inTurn(() -> pages.made(shell, PART, view(after, plan, RefusedEdit.NONE, selected, parts)));
     }

@@ -39,6 +39,7 @@ public final class PlanCache {
 
     private final Map<JobText, Sought> nudges = recent();
     private final SentDrawings drawings = new SentDrawings();
+    private final FinishedParts finished = new FinishedParts();
     /** What each job's text is; one person's page never ends the search for another's job. */
     private final Map<JobId, Latest> latest = recent();
 
@@ -66,6 +67,11 @@ public final class PlanCache {
     /** What browsers show of what follows from them. */
     SentDrawings drawings() {
         return drawings;
+    }
+
+    /** The parts of pages that show what follows from them. */
+    FinishedParts finished() {
+        return finished;
     }
 
     private static <K, V> Map<K, V> recent() {
@@ -101,10 +107,25 @@ public final class PlanCache {
 
     private CompletableFuture<Plan> begun(JobText text) {
         synchronized (plans) {
-            return plans.computeIfAbsent(
-                    text,
-                    each -> CompletableFuture.supplyAsync(() -> Plan.of(each.job(), this::atOnce), work.beside()));
+            CompletableFuture<Plan> had = plans.get(text);
+            if (had != null) {
+                return had;
+            }
+            CompletableFuture<Plan> begun = titled(text)
+                    .map(CompletableFuture::completedFuture)
+                    .orElseGet(() ->
+                            CompletableFuture.supplyAsync(() -> Plan.of(text.job(), this::atOnce), work.beside()));
+            plans.put(text, begun);
+            return begun;
         }
+    }
+
+    /** Made before for the same order under another title. Callers hold the plans. */
+    private Optional<Plan> titled(JobText text) {
+        return plans.values().stream()
+                .filter(each -> each.isDone() && !each.isCompletedExceptionally())
+                .flatMap(each -> each.join().findTitled(text.job()).stream())
+                .findFirst();
     }
 
     /** What follows from a text that is only looked at on the way to another: not kept, and no search ends for it. */

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import turnalike.language.Language;
 import turnalike.language.Speech;
 import turnalike.release.Release;
 import turnalike.units.Problem;
@@ -68,7 +67,8 @@ public final class Pages {
             engine.render(template, Map.of("shell", shell, "view", view), out);
             return out.toString();
         });
-        return shell.language() == Language.ENGLISH ? page : new HtmlWords(shell.language()::say).of(page);
+        String said = HtmlWords.in(shell.language(), page);
+        return view instanceof PutTogether parts ? parts.onto(said) : said;
     }
 
     public void answer(Context ctx, int status, String text) {

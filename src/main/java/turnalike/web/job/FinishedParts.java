@@ -1,0 +1,143 @@
+package turnalike.web.job;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
+import turnalike.job.JobSettings;
+import turnalike.job.Plan;
+import turnalike.language.Language;
+
+/**
+ * Parts of pages that were written lately, to be sent again as long as they would come out to the letter the same: most of what a job's
+ * page shows is another only when the plan is. May be used by several threads; two that want the same part at once may both write it.
+ */
+final class FinishedParts {
+    /** Some fifty pages; each letter takes one or two bytes. */
+    private static final int MOST_LETTERS = 4_000_000;
+
+    private final int mostLetters;
+    private final Map<Shown, Finished> recent = new LinkedHashMap<>(64, 0.75f, true);
+    private long letters;
+
+    FinishedParts() {
+        this(MOST_LETTERS);
+    }
+
+    /** @param mostLetters that are kept in all; those used longest ago go first */
+    FinishedParts(int mostLetters) {
+        this.mostLetters = mostLetters;
+    }
+
+    /**
+     * All that the words of a part hang on: two that are equal are written alike.
+     *
+     * @param id which part it is
+     * @param whole whether its forms say the version, the member and the token
+     * @param language it is written in
+     * @param plan what follows from the job
+     * @param also what it shows beside the plan: what is looked at, fields as they were typed, the job's address
+     */
+    record Shown(String id, boolean whole, Language language, Worked plan, List<Object> also) {
+        Shown {
+            also = List.copyOf(also);
+        }
+    }
+
+    /**
+     * What was worked out together. Everything in a plan but its title was, when its settings are one and the same object: each working out
+     * makes new ones, so comparing them says it all and need not go through figure by figure.
+     */
+    record Worked(JobSettings settings) {
+        static Worked of(Plan plan) {
+            return new Worked(plan.settings());
+        }
+
+        @Override
+        @SuppressWarnings("ReferenceEquality") // that is the question
+        public boolean equals(Object other) {
+            return other instanceof Worked that && that.settings == settings;
+        }
+
+        @Override
+        public int hashCode() {
+            return System.identityHashCode(settings);
+        }
+    }
+
+    /**
+     * A part as it is sent.
+     *
+     * @param between the text before, between and after the places that each form fills in by itself
+     * @param digest of all of it
+     */
+    record Finished(List<String> between, String digest) {
+        Finished {
+            between = List.copyOf(between);
+        }
+
+        static Finished of(String text, String place) {
+            List<String> between = new ArrayList<>();
+            int from = 0;
+            for (int at = text.indexOf(place); at >= 0; at = text.indexOf(place, from)) {
+                between.add(text.substring(from, at));
+                from = at + place.length();
+            }
+            between.add(text.substring(from));
+            return new Finished(between, digest(text));
+        }
+
+        void onto(StringBuilder out, String filling) {
+            for (int i = 0; i < between.size(); i++) {
+                out.append(i > 0 ? filling : "").append(between.get(i));
+            }
+        }
+
+        private int letters() {
+            return between.stream().mapToInt(String::length).sum();
+        }
+
+        /** A sum of 64 bits: two states of one part have the same by chance once in 10¹⁹ times. */
+        private static String digest(String text) {
+            long sum = text.length();
+            for (int i = 0; i < text.length(); i++) {
+                sum = (sum + text.charAt(i)) * 0x9E3779B97F4A7C15L;
+                sum ^= sum >>> 29;
+            }
+            return Long.toHexString(sum);
+        }
+    }
+
+    /** The part that shows this; written when it is not kept. */
+    Finished get(Shown shown, Supplier<Finished> writing) {
+        synchronized (recent) {
+            Finished had = recent.get(shown);
+            if (had != null) {
+                return had;
+            }
+        }
+        Finished made = writing.get();
+        keep(shown, made);
+        return made;
+    }
+
+    private void keep(Shown shown, Finished made) {
+        synchronized (recent) {
+            Finished other = recent.put(shown, made);
+            letters += made.letters() - (other == null ? 0 : other.letters());
+            var eldest = recent.values().iterator();
+            while (letters > mostLetters && eldest.hasNext()) {
+                letters -= eldest.next().letters();
+                eldest.remove();
+            }
+        }
+    }
+
+    /** How many letters are kept. */
+    long letters() {
+        synchronized (recent) {
+            return letters;
+        }
+    }
+}
