@@ -49,10 +49,17 @@ public final class PlanCache {
      */
     private static final class Latest {
         private final JobText text;
+        private final Optional<JobText> before;
         private volatile boolean over;
 
         private Latest(JobText text) {
+            this(text, Optional.empty());
+        }
+
+        /** @param before what the job's text was then */
+        private Latest(JobText text, Optional<JobText> before) {
             this.text = text;
+            this.before = before;
         }
     }
 
@@ -87,8 +94,7 @@ public final class PlanCache {
 
     /** Begins on a text that will be asked for in a moment, beside whatever else goes on: while it is written to disk, say. */
     public CompletableFuture<Plan> ahead(JobId job, JobText text) {
-        latest(job, text);
-        return begun(text);
+        return begun(latest(job, text));
     }
 
     /** Tells that this is the job's text now: a search for another of its texts ends, one for the same text goes on. */
@@ -99,19 +105,21 @@ public final class PlanCache {
                 return last;
             }
             last.over = true;
-            Latest now = new Latest(text);
+            Latest now = new Latest(text, Optional.of(last.text));
             latest.put(job, now);
             return now;
         }
     }
 
-    private CompletableFuture<Plan> begun(JobText text) {
+    private CompletableFuture<Plan> begun(Latest last) {
+        JobText text = last.text;
         synchronized (plans) {
             CompletableFuture<Plan> had = plans.get(text);
             if (had != null) {
                 return had;
             }
-            CompletableFuture<Plan> begun = titled(text)
+            CompletableFuture<Plan> begun = last.before
+                    .flatMap(before -> titled(before, text))
                     .map(CompletableFuture::completedFuture)
                     .orElseGet(() ->
                             CompletableFuture.supplyAsync(() -> Plan.of(text.job(), this::atOnce), work.beside()));
@@ -120,12 +128,11 @@ public final class PlanCache {
         }
     }
 
-    /** Made before for the same order under another title. Callers hold the plans. */
-    private Optional<Plan> titled(JobText text) {
-        return plans.values().stream()
+    /** The plan that was made before, if the title alone is another now. Callers hold the plans. */
+    private Optional<Plan> titled(JobText before, JobText text) {
+        return Optional.ofNullable(plans.get(before))
                 .filter(each -> each.isDone() && !each.isCompletedExceptionally())
-                .flatMap(each -> each.join().findTitled(text.job()).stream())
-                .findFirst();
+                .flatMap(each -> each.join().findTitled(text.job()));
     }
 
     /** What follows from a text that is only looked at on the way to another: not kept, and no search ends for it. */
@@ -186,7 +193,7 @@ public final class PlanCache {
      */
     public Plan patient(JobId job, JobText text) {
         Latest last = latest(job, text);
-        Plan quick = begun(text).join();
+        Plan quick = begun(last).join();
         if (isFinal(quick)) {
             return quick;
         }
