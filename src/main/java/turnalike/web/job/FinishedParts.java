@@ -1,5 +1,7 @@
 package turnalike.web.job;
 
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,20 +16,20 @@ import turnalike.language.Language;
  * page shows is another only when the plan is. May be used by several threads; two that want the same part at once may both write it.
  */
 final class FinishedParts {
-    /** Some fifty pages; each letter takes one or two bytes. */
-    private static final int MOST_LETTERS = 4_000_000;
+    /** Some eighty pages that have nothing in common. */
+    private static final int MOST_BYTES = 8_000_000;
 
-    private final int mostLetters;
+    private final int mostBytes;
     private final Map<Shown, Finished> recent = new LinkedHashMap<>(64, 0.75f, true);
-    private long letters;
+    private long bytes;
 
     FinishedParts() {
-        this(MOST_LETTERS);
+        this(MOST_BYTES);
     }
 
-    /** @param mostLetters that are kept in all; those used longest ago go first */
-    FinishedParts(int mostLetters) {
-        this.mostLetters = mostLetters;
+    /** @param mostBytes that are kept in all; those used longest ago go first */
+    FinishedParts(int mostBytes) {
+        this.mostBytes = mostBytes;
     }
 
     /**
@@ -66,36 +68,52 @@ final class FinishedParts {
         }
     }
 
-    /**
-     * A part as it is sent.
-     *
-     * @param between the text before, between and after the places that each form fills in by itself
-     * @param digest of all of it
-     */
-    record Finished(List<String> between, String digest) {
-        Finished {
-            between = List.copyOf(between);
+    /** A part as it is sent: in bytes, so that they need not be made of its letters again for each page. */
+    static final class Finished {
+        /** Before, between and after the places that each form fills in by itself. */
+        private final List<byte[]> between;
+
+        private final String digest;
+
+        private Finished(List<byte[]> between, String digest) {
+            this.between = List.copyOf(between);
+            this.digest = digest;
         }
 
+        /** @param place what stands where a form fills something in */
         static Finished of(String text, String place) {
-            List<String> between = new ArrayList<>();
+            List<byte[]> between = new ArrayList<>();
             int from = 0;
             for (int at = text.indexOf(place); at >= 0; at = text.indexOf(place, from)) {
-                between.add(text.substring(from, at));
+                between.add(text.substring(from, at).getBytes(StandardCharsets.UTF_8));
                 from = at + place.length();
             }
-            between.add(text.substring(from));
+            between.add(text.substring(from).getBytes(StandardCharsets.UTF_8));
             return new Finished(between, digest(text));
         }
 
-        void onto(StringBuilder out, String filling) {
+        void onto(ByteArrayOutputStream out, byte[] filling) {
             for (int i = 0; i < between.size(); i++) {
-                out.append(i > 0 ? filling : "").append(between.get(i));
+                if (i > 0) {
+                    out.writeBytes(filling);
+                }
+                out.writeBytes(between.get(i));
             }
         }
 
-        private int letters() {
-            return between.stream().mapToInt(String::length).sum();
+        /** All of it, with nothing filled in. */
+        String text() {
+            ByteArrayOutputStream out = new ByteArrayOutputStream(bytes());
+            onto(out, new byte[0]);
+            return out.toString(StandardCharsets.UTF_8);
+        }
+
+        String digest() {
+            return digest;
+        }
+
+        private int bytes() {
+            return between.stream().mapToInt(each -> each.length).sum();
         }
 
         /** A sum of 64 bits: two states of one part have the same by chance once in 10¹⁹ times. */
@@ -125,19 +143,19 @@ final class FinishedParts {
     private void keep(Shown shown, Finished made) {
         synchronized (recent) {
             Finished other = recent.put(shown, made);
-            letters += made.letters() - (other == null ? 0 : other.letters());
+            bytes += made.bytes() - (other == null ? 0 : other.bytes());
             var eldest = recent.values().iterator();
-            while (letters > mostLetters && eldest.hasNext()) {
-                letters -= eldest.next().letters();
+            while (bytes > mostBytes && eldest.hasNext()) {
+                bytes -= eldest.next().bytes();
                 eldest.remove();
             }
         }
     }
 
-    /** How many letters are kept. */
-    long letters() {
+    /** How many bytes are kept. */
+    long bytes() {
         synchronized (recent) {
-            return letters;
+            return bytes;
         }
     }
 }

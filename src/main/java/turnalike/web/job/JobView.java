@@ -195,7 +195,7 @@ public final class JobView implements PutTogether {
     }
 
     private List<JobForm.Group> groups() {
-        return JobForm.of(kept.text(), attempt);
+        return JobForm.after(attempt, parts().forms().of(kept.text()));
     }
 
     /** The fields of the page, read once for all that shows them. */
@@ -220,7 +220,7 @@ public final class JobView implements PutTogether {
     }
 
     @Override
-    public String onto(String page) {
+    public byte[] onto(String page) {
         return parts().onto(page);
     }
 

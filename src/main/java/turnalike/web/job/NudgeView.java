@@ -9,7 +9,7 @@ import turnalike.web.kit.PutTogether;
 /** The nudges of a job as the page lists them, each with the button that takes it. */
 public record NudgeView(JobView job, Nudges nudges) implements PutTogether {
     @Override
-    public String onto(String page) {
+    public byte[] onto(String page) {
         return job.onto(page);
     }
 

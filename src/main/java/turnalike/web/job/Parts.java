@@ -4,7 +4,9 @@ import gg.jte.Content;
 import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.StringOutput;
 import io.javalin.http.Context;
+import java.io.ByteArrayOutputStream;
 import java.math.BigInteger;
+import java.nio.charset.StandardCharsets;
 import java.security.SecureRandom;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -28,7 +30,7 @@ public final class Parts {
 
     private static final String DRAWING = "drawing";
     private static final int USUAL_LETTERS = 8_192;
-    private static final int PAGE_LETTERS = 110_000;
+    private static final int PAGE_BYTES = 110_000;
 
     /** Drawn anew at each start, so that nobody can have written it into a job. */
     private static final String MARK = "<!--" + new BigInteger(128, new SecureRandom()).toString(36) + ":";
@@ -36,24 +38,27 @@ public final class Parts {
     private static final String END = "-->";
 
     /** Where a form says the version, the member and the token. */
-    private static final String FILLED_IN = MARK + "form" + END;
+    private static final String FORM = "form";
+
+    private static final String FILLED_IN = MARK + FORM + END;
 
     private final boolean whole;
     private final Map<String, String> shown;
     private final Kept kept;
     private final StringBuilder sent = new StringBuilder();
-    private final List<Consumer<StringBuilder>> placed = new ArrayList<>();
-    private String filling = "";
+    private final List<Consumer<ByteArrayOutputStream>> placed = new ArrayList<>();
+    private byte[] filling = {};
 
     /**
-     * What was sent before to anybody.
+     * What was made before for anybody.
      *
-     * @param drawings group by group
+     * @param drawings as they were sent, group by group
      * @param finished parts as they were written
+     * @param forms as they were shown
      */
-    record Kept(SentDrawings drawings, FinishedParts finished) {
-        static Kept by(PlanCache plans) {
-            return new Kept(plans.drawings(), plans.finished());
+    record Kept(SentDrawings drawings, FinishedParts finished, Forms forms) {
+        Kept() {
+            this(new SentDrawings(), new FinishedParts(), new Forms());
         }
     }
 
@@ -65,7 +70,7 @@ public final class Parts {
 
     /** Everything, as for a page that stands by itself. */
     static Parts whole() {
-        return whole(new Kept(new SentDrawings(), new FinishedParts()));
+        return whole(new Kept());
     }
 
     private static Parts whole(Kept kept) {
@@ -104,10 +109,14 @@ public final class Parts {
      * @return a mark for it
      */
     public String inEachForm(Content fields) {
-        if (filling.isEmpty()) {
-            filling = text(fields);
+        if (filling.length == 0) {
+            filling = bytes(text(fields));
         }
         return FILLED_IN;
+    }
+
+    Forms forms() {
+        return kept.forms();
     }
 
     /** A mark for a part of the page; it is written unless it was before. */
@@ -118,18 +127,23 @@ public final class Parts {
         return MARK + (placed.size() - 1) + END;
     }
 
-    private Consumer<StringBuilder> lacked(String id, Finished finished) {
+    private Consumer<ByteArrayOutputStream> lacked(String id, Finished finished) {
         String digest = finished.digest();
         sent.append(sent.isEmpty() ? "" : " ").append(id).append('=').append(digest);
         String before = shown.getOrDefault(id, "");
         if (digest.equals(before)) {
-            return out -> out.append("<div id=\"").append(id).append("\" data-same></div>");
+            byte[] same = bytes("<div id=\"" + id + "\" data-same></div>");
+            return out -> out.writeBytes(same);
         }
         if (!id.equals(DRAWING)) {
-            return out -> finished.onto(out, "");
+            return out -> finished.onto(out, new byte[0]);
         }
-        String changed = kept.drawings().since(before, digest, String.join("", finished.between()));
-        return out -> out.append(changed);
+        byte[] changed = bytes(kept.drawings().since(before, digest, finished.text()));
+        return out -> out.writeBytes(changed);
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     private static String text(Content content) {
@@ -139,25 +153,22 @@ public final class Parts {
     }
 
     /** The page with every part in its place. */
-    String onto(String page) {
-        int mark = page.indexOf(MARK);
-        if (mark < 0) {
-            return page;
-        }
-        StringBuilder out = new StringBuilder(PAGE_LETTERS);
+    byte[] onto(String page) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream(PAGE_BYTES);
         int from = 0;
-        for (; mark >= 0; mark = page.indexOf(MARK, from)) {
+        for (int mark = page.indexOf(MARK); mark >= 0; mark = page.indexOf(MARK, from)) {
             int end = page.indexOf(END, mark);
-            out.append(page, from, mark);
+            out.writeBytes(bytes(page.substring(from, mark)));
             from = end + END.length();
             String which = page.substring(mark + MARK.length(), end);
-            if (which.equals("form")) {
-                out.append(filling);
+            if (which.equals(FORM)) {
+                out.writeBytes(filling);
             } else {
                 placed.get(Integer.parseInt(which)).accept(out);
             }
         }
-        return out.append(page, from, page.length()).toString();
+        out.writeBytes(bytes(page.substring(from)));
+        return out.toByteArray();
     }
 
     /** The digests of all parts so far, for the script to tell with its next request. */

@@ -38,8 +38,7 @@ public final class PlanCache {
     private final Map<DividerProblem, DividerOutcome> glanced = recent();
 
     private final Map<JobText, Sought> nudges = recent();
-    private final SentDrawings drawings = new SentDrawings();
-    private final FinishedParts finished = new FinishedParts();
+    private final Parts.Kept parts = new Parts.Kept();
     /** What each job's text is; one person's page never ends the search for another's job. */
     private final Map<JobId, Latest> latest = recent();
 
@@ -71,14 +70,9 @@ public final class PlanCache {
         this.work = work;
     }
 
-    /** What browsers show of what follows from them. */
-    SentDrawings drawings() {
-        return drawings;
-    }
-
-    /** The parts of pages that show what follows from them. */
-    FinishedParts finished() {
-        return finished;
+    /** What was made before of pages that show what follows from them. */
+    Parts.Kept parts() {
+        return parts;
     }
 
     private static <K, V> Map<K, V> recent() {

@@ -2,6 +2,7 @@ package turnalike.web.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -51,11 +52,12 @@ class FinishedPartsTest {
     private String page(Asked asked, PlanCache plans) {
         Plan plan = plans.now(asked.kept().id(), asked.kept().text());
         Parts parts =
-                Parts.lackedBy(asked.whole() ? Optional.empty() : Optional.of("figures=1"), Parts.Kept.by(plans));
+                Parts.lackedBy(asked.whole() ? Optional.empty() : Optional.of("figures=1"), plans.parts());
         JobView.Glance glance =
                 new JobView.Glance(asked.selected(), asked.widthMm(), OptionalDouble.empty(), parts);
         JobView view = new JobView(asked.kept(), plan, plans.isFinal(plan), glance, asked.attempt());
-        return pages.made(asked.shell(), asked.whole() ? "job/page.jte" : "job/work.jte", view);
+        byte[] page = pages.made(asked.shell(), asked.whole() ? "job/page.jte" : "job/work.jte", view);
+        return new String(page, StandardCharsets.UTF_8);
     }
 
     /** The demo's text after each of many edits, among them such as change a spelling alone, and the text before an edit again. */
@@ -175,13 +177,13 @@ class FinishedPartsTest {
     }
 
     @Test
-    void no_more_letters_are_kept_than_allowed_and_the_oldest_go_first() {
+    void no_more_bytes_are_kept_than_allowed_and_the_oldest_go_first() {
         FinishedParts parts = new FinishedParts(100);
         Worked plan = Worked.of(new PlanCache(PageWork.onThisMachine()).glimpse(DemoJob.text()));
         for (int i = 0; i < 30; i++) {
             Shown shown = new Shown("run", true, Language.ENGLISH, plan, List.of(i));
             parts.get(shown, () -> Finished.of("0123456789", "|"));
-            assertThat(parts.letters()).isEqualTo(Math.min(100, 10 * (i + 1)));
+            assertThat(parts.bytes()).isEqualTo(Math.min(100, 10 * (i + 1)));
         }
         List<Integer> written = new ArrayList<>();
         for (int i : new int[] {29, 20, 19}) {
