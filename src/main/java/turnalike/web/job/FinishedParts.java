@@ -16,8 +16,11 @@ import turnalike.language.Language;
  * page shows is another only when the plan is. May be used by several threads; two that want the same part at once may both write it.
  */
 final class FinishedParts {
-    /** Some eighty pages that have nothing in common. */
-    private static final int MOST_BYTES = 8_000_000;
+    /** Some forty pages that have nothing in common. */
+    private static final int MOST_BYTES = 6_000_000;
+
+    /** What a field takes that is kept to compare with, about. */
+    private static final int FIELD_BYTES = 250;
 
     private final int mostBytes;
     private final Map<Shown, Finished> recent = new LinkedHashMap<>(64, 0.75f, true);
@@ -44,6 +47,13 @@ final class FinishedParts {
     record Shown(String id, boolean whole, Language language, Worked plan, List<Object> also) {
         Shown {
             also = List.copyOf(also);
+        }
+
+        /** About, beside what it shares with others. */
+        private int bytes() {
+            return also.stream()
+                    .mapToInt(each -> each instanceof List<?> fields ? fields.size() * FIELD_BYTES : 0)
+                    .sum();
         }
     }
 
@@ -143,10 +153,11 @@ final class FinishedParts {
     private void keep(Shown shown, Finished made) {
         synchronized (recent) {
             Finished other = recent.put(shown, made);
-            bytes += made.bytes() - (other == null ? 0 : other.bytes());
-            var eldest = recent.values().iterator();
+            bytes += made.bytes() + (other == null ? shown.bytes() : -other.bytes());
+            var eldest = recent.entrySet().iterator();
             while (bytes > mostBytes && eldest.hasNext()) {
-                bytes -= eldest.next().bytes();
+                Map.Entry<Shown, Finished> each = eldest.next();
+                bytes -= each.getKey().bytes() + each.getValue().bytes();
                 eldest.remove();
             }
         }

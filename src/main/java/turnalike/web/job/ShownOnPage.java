@@ -19,13 +19,18 @@ final class ShownOnPage {
                     case "drawing" -> drawing(view);
                     case "run" -> List.of(view.address(), view.selected());
                     case "member" -> List.of(view.address(), view.selected(), panels.member());
-                    case "wanted" -> List.of(view.address(), panels.open());
-                    case "order" -> List.of(view.address(), panels.folded());
+                    case "wanted" -> List.of(view.address(), fields(panels.open()));
+                    case "order" -> List.of(view.address(), fields(panels.folded()));
                     case "settings" -> List.of(view.address(), view.widthPx(), view.isFinal());
                     case "misfits", "figures", "stock", "before-turning", "found" -> List.of();
                     default -> throw new IllegalArgumentException("no part of a job's page: " + id);
                 };
         return new Shown(id, view.parts().isWhole(), language, Worked.of(view.plan()), also);
+    }
+
+    /** A group has no more to show than its section, which its fields are of. */
+    private static List<FieldView> fields(List<JobForm.Group> groups) {
+        return groups.stream().flatMap(each -> each.fields().stream()).toList();
     }
 
     private static List<Object> drawing(JobView view) {
