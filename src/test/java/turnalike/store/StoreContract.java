@@ -97,7 +97,11 @@ abstract class StoreContract {
     void a_step_is_found_by_how_its_words_end() {
         try (JobStore store = open("shop.db")) {
             JobId id = store.keep(Histories.job("Leg", 22.5));
-            store.edit(id, kept -> Edit.of("log piece 7 (50%_a!)", Change.of(KeptPiece.unmeasured("7").with(Measures.ofMass(Mass.ofGrams(243.1))))));
+            store.edit(
+                    id,
+                    kept -> Edit.of(
+                            "log piece 7 (50%_a!)",
+                            Change.of(KeptPiece.unmeasured("7").with(Measures.ofMass(Mass.ofGrams(243.1))))));
             store.undo(id);
             assertThat(store.hasStepEnding(id, " (50%_a!)")).isTrue();
             assertThat(store.hasStepEnding(id, "_a!)")).isTrue();

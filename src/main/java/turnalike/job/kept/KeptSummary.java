@@ -17,7 +17,11 @@ public final class KeptSummary {
 
     /** Writes the whole job with its history, as {@link GivenJob#format} has it. */
     public interface Giving {
-        /** @param out stays open */
+        /**
+         * Gives it.
+         *
+         * @param out stays open
+         */
         void to(Writer out);
     }
 

@@ -73,8 +73,9 @@ public final class BenchFeature implements Feature {
         BenchEntry entry = entry(ctx);
         try {
             Optional<String> asked = store.editAnd(id, kept -> edit(kept, entry))
-                    .map(done ->
-                            done.found().questions().stream().map(Slip::question).collect(Collectors.joining(" ")));
+                    .map(done -> done.found().questions().stream()
+                            .map(Slip::question)
+                            .collect(Collectors.joining(" ")));
             String kept = "Piece %s is kept. %s".formatted(entry.label(), asked.orElse(""));
             answer(
                     ctx,

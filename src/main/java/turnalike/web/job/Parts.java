@@ -121,8 +121,8 @@ public final class Parts {
 
     /** A mark for a part of the page; it is written unless it was before. */
     String mark(Shown part, Content content) {
-        Finished finished = kept.finished()
-                .get(part, () -> Finished.of(HtmlWords.in(part.language(), text(content)), FILLED_IN));
+        Finished finished =
+                kept.finished().get(part, () -> Finished.of(HtmlWords.in(part.language(), text(content)), FILLED_IN));
         placed.add(whole ? out -> finished.onto(out, filling) : lacked(part.id(), finished));
         return MARK + (placed.size() - 1) + END;
     }

@@ -72,7 +72,11 @@ public final class Pages {
         return view instanceof PutTogether parts ? parts.onto(said) : said.getBytes(StandardCharsets.UTF_8);
     }
 
-    /** @param page in UTF-8 */
+    /**
+     * Answers with a page that is made.
+     *
+     * @param page in UTF-8
+     */
     public void answer(Context ctx, int status, byte[] page) {
         ctx.status(status).contentType("text/html; charset=utf-8").result(page);
     }

@@ -57,10 +57,7 @@ class KeptSummaryTest {
             List<Problem> notes = random.nextBoolean() ? List.of() : List.of(NOTE);
             StringWriter out = new StringWriter();
             KeptSummary.kept(
-                    out,
-                    given.kept(),
-                    to -> write(given.format(), to, from -> random.nextInt(60)),
-                    () -> notes);
+                    out, given.kept(), to -> write(given.format(), to, from -> random.nextInt(60)), () -> notes);
             assertThat(out).hasToString(asTree(given, notes));
         });
     }

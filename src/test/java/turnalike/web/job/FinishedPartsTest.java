@@ -51,10 +51,8 @@ class FinishedPartsTest {
 
     private String page(Asked asked, PlanCache plans) {
         Plan plan = plans.now(asked.kept().id(), asked.kept().text());
-        Parts parts =
-                Parts.lackedBy(asked.whole() ? Optional.empty() : Optional.of("figures=1"), plans.parts());
-        JobView.Glance glance =
-                new JobView.Glance(asked.selected(), asked.widthMm(), OptionalDouble.empty(), parts);
+        Parts parts = Parts.lackedBy(asked.whole() ? Optional.empty() : Optional.of("figures=1"), plans.parts());
+        JobView.Glance glance = new JobView.Glance(asked.selected(), asked.widthMm(), OptionalDouble.empty(), parts);
         JobView view = new JobView(asked.kept(), plan, plans.isFinal(plan), glance, asked.attempt());
         byte[] page = pages.made(asked.shell(), asked.whole() ? "job/page.jte" : "job/work.jte", view);
         return new String(page, StandardCharsets.UTF_8);
@@ -97,7 +95,12 @@ class FinishedPartsTest {
         String token = "%022d".formatted(random.nextInt(3));
         Shell shell = new Shell(text.job().title(), token, assets, language, Optional.empty());
         return new Asked(
-                kept, 1 + random.nextInt(3), 200 + 40 * random.nextInt(2), shell, attempt(random), random.nextBoolean());
+                kept,
+                1 + random.nextInt(3),
+                200 + 40 * random.nextInt(2),
+                shell,
+                attempt(random),
+                random.nextBoolean());
     }
 
     private static RefusedEdit attempt(Random random) {
@@ -202,7 +205,8 @@ class FinishedPartsTest {
         JobId id = JobId.of(new int[12]);
         JobText text = DemoJob.text();
         Plan before = plans.now(id, text);
-        JobText titled = JobEdit.fields(Map.of("title", "Another")).on(text).text().orElseThrow();
+        JobText titled =
+                JobEdit.fields(Map.of("title", "Another")).on(text).text().orElseThrow();
         Plan after = plans.now(id, titled);
         assertThat(after.job().title()).isEqualTo("Another");
         assertThat(after.settings()).isSameAs(before.settings());
