@@ -79,6 +79,31 @@ public record Job(
                 hand);
     }
 
+    /**
+     * {@return the same order under another title}
+     *
+     * @param other the turner's own
+     */
+    public Job titled(String other) {
+        return new Job(
+                other,
+                units,
+                pattern,
+                wood,
+                count,
+                lossRate,
+                tolerances,
+                cutting,
+                wishes,
+                likeness,
+                checks,
+                lathe,
+                home,
+                shop,
+                frame,
+                byHand);
+    }
+
     /** {@return the largest round that the blank cleans up to} */
     public Length largestRound() {
         return lathe.rules().largestRound(pattern.stock().size());

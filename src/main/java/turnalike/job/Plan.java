@@ -129,6 +129,31 @@ public record Plan(
                 warnings);
     }
 
+    /**
+     * {@return the same plan for the same order under another title, on which nothing here hangs; empty for any other order, and where the
+     * pieces are of several lengths, each of which bears the title}
+     *
+     * @param other the order
+     */
+    public Optional<Plan> findTitled(Job other) {
+        if (!lengths.isEmpty() || !job.titled(other.title()).equals(other)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Plan(
+                other,
+                solid,
+                marks,
+                settings,
+                stock,
+                turningLater,
+                weights,
+                frame,
+                lengths,
+                spreadLater,
+                year,
+                warnings));
+    }
+
     private static Warning warning(Misfit misfit) {
         return new Warning(misfit.where(), misfit.said());
     }

@@ -39,8 +39,9 @@ public record Slips(Measures wanted, LikenessTolerances tolerances, KeyedFigure 
         if (!before.isEmpty()) {
             twice(entered, before.get(before.size() - 1)).ifPresent(slips::add);
         }
+        String label = plain(entered.label());
         before.stream()
-                .filter(each -> plain(each.label()).equals(plain(entered.label())))
+                .filter(each -> plain(each.label()).equals(label))
                 .findFirst()
                 .ifPresent(each -> slips.add(label(entered, each)));
         return slips;
@@ -119,7 +120,11 @@ public record Slips(Measures wanted, LikenessTolerances tolerances, KeyedFigure 
     }
 
     private static String plain(String label) {
-        return label.toLowerCase(Locale.ROOT).replaceFirst("^0+(?=.)", "");
+        int zeros = 0;
+        while (zeros < label.length() - 1 && label.charAt(zeros) == '0') {
+            zeros++;
+        }
+        return label.substring(zeros).toLowerCase(Locale.ROOT);
     }
 
     private String words(Column column, double figure) {

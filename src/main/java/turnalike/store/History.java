@@ -101,6 +101,20 @@ final class History {
                 .toList());
     }
 
+    /** Looked for by the database: one looks for it within an edit's turn, and a history is long. */
+    boolean hasStepEnding(JobId id, String ending) {
+        String plain = ending.replaceAll("[!%_]", "!$0");
+        // A database may find the small letters for the capitals.
+        return db
+                .list(
+                        "SELECT what FROM step WHERE job = ? AND what LIKE ? ESCAPE '!'",
+                        row -> Database.text(row, 1),
+                        id.text(),
+                        "%" + plain)
+                .stream()
+                .anyMatch(what -> what.endsWith(ending));
+    }
+
     /** The text that the last change of it up to that step left. */
     Optional<JobText> textAfter(JobId id, int step) {
         if (step < 1 || db.number("SELECT count(*) FROM step WHERE job = ? AND number = ?", id.text(), step) == 0) {

@@ -270,6 +270,11 @@ final class SqlJobs implements JobStore {
     }
 
     @Override
+    public boolean hasStepEnding(JobId id, String ending) {
+        return db.read(() -> ledger.history().hasStepEnding(id, ending));
+    }
+
+    @Override
     public Optional<JobText> textAfter(JobId id, int step) {
         return db.read(() -> ledger.history().textAfter(id, step));
     }

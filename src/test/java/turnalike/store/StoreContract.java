@@ -94,6 +94,27 @@ abstract class StoreContract {
     }
 
     @Test
+    void a_step_is_found_by_how_its_words_end() {
+        try (JobStore store = open("shop.db")) {
+            JobId id = store.keep(Histories.job("Leg", 22.5));
+            store.edit(
+                    id,
+                    kept -> Edit.of(
+                            "log piece 7 (50%_a!)",
+                            Change.of(KeptPiece.unmeasured("7").with(Measures.ofMass(Mass.ofGrams(243.1))))));
+            store.undo(id);
+            assertThat(store.hasStepEnding(id, " (50%_a!)")).isTrue();
+            assertThat(store.hasStepEnding(id, "_a!)")).isTrue();
+            assertThat(store.hasStepEnding(id, "log piece 7")).isFalse();
+            assertThat(store.hasStepEnding(id, "_A!)")).isFalse();
+            assertThat(store.hasStepEnding(id, "0__a!)")).isFalse();
+            assertThat(store.hasStepEnding(id, "5%)")).isFalse();
+            assertThat(store.hasStepEnding(store.keep(Histories.job("Other", 22.5)), "a!)"))
+                    .isFalse();
+        }
+    }
+
+    @Test
     void undo_and_redo_outlive_the_program() {
         JobId id;
         try (JobStore store = open("shop.db")) {

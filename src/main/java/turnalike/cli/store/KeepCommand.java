@@ -17,6 +17,7 @@ import turnalike.job.kept.GivenJob;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.JobText;
+import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptSummary;
 import turnalike.store.StorePlace;
 
@@ -89,7 +90,8 @@ public final class KeepCommand implements Runnable {
             JobId id = keeping.in(store);
             PrintWriter console = spec.commandLine().getOut();
             if (json) {
-                console.print(KeptSummary.kept(store.give(id).orElseThrow(), store.notes()));
+                KeptJob kept = store.find(id).orElseThrow();
+                KeptSummary.kept(console, kept, out -> store.give(id, out), store::notes);
             } else {
                 console.println("Kept '%s' in %s as job %s."
                         .formatted(store.find(id).orElseThrow().text().job().title(), place, id));

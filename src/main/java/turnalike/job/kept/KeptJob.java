@@ -88,6 +88,9 @@ public record KeptJob(
         if (step.did() != Step.Did.EDIT) {
             return Optional.empty();
         }
+        if (step.changes().stream().allMatch(change -> change instanceof Change.OfJob)) {
+            return Optional.of(edited(into(step), step.what(), step.at()));
+        }
         JobText into = text;
         Map<String, KeptPiece> then = new LinkedHashMap<>(byLabel());
         Map<String, PhotoResult> results = new LinkedHashMap<>();
@@ -112,6 +115,14 @@ public record KeptJob(
                 new Times(times.made(), step.at(), times.steps() + 1),
                 Optional.of(step.what()),
                 Optional.empty()));
+    }
+
+    private JobText into(Step step) {
+        JobText into = text;
+        for (Change change : step.changes()) {
+            into = change instanceof Change.OfJob job ? job.text() : into;
+        }
+        return into;
     }
 
     private static <T> void stand(Map<String, T> all, String name, Optional<T> now) {

@@ -28,6 +28,14 @@ public interface KeptJobs extends AutoCloseable {
     List<StepSummary> done(JobId id);
 
     /**
+     * {@return whether the words of any of the job's steps end so} Other than {@link #done} it reads no step that does not.
+     *
+     * @param id the job's
+     * @param ending letter by letter, at least one
+     */
+    boolean hasStepEnding(JobId id, String ending);
+
+    /**
      * {@return the job's text as it stood after a step; empty when there is no such step}
      *
      * @param id the job's

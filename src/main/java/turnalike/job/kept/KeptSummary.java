@@ -2,7 +2,11 @@ package turnalike.job.kept;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.util.List;
+import java.util.function.Supplier;
 import turnalike.job.pieces.QuestionsJson;
 import turnalike.pieces.Slip;
 import turnalike.units.Problem;
@@ -11,22 +15,41 @@ import turnalike.units.Problem;
 public final class KeptSummary {
     private KeptSummary() {}
 
+    /** Writes the whole job with its history, as {@link GivenJob#format} has it. */
+    public interface Giving {
+        /**
+         * Gives it.
+         *
+         * @param out stays open
+         */
+        void to(Writer out);
+    }
+
     /**
-     * A job just kept: its id, and everything as it is stored.
+     * A job just kept: its id, and everything as it is stored. Like the others here one JSON object over several lines, ended by a line end,
+     * but written step by step: a history of any length takes no more room than one step.
      *
-     * @param stored the job with its whole history
-     * @param notes what went wrong beside the point, in order
-     * @return one JSON object over several lines, ended by a line end; so are the others here
+     * @param out stays open; what it throws is thrown on as {@link UncheckedIOException}
+     * @param kept the job as it stands
+     * @param stored gives it with its history
+     * @param notes what went wrong beside the point, in order; asked after all else
      */
-    public static String kept(GivenJob stored, List<Problem> notes) {
-        KeptJob kept = stored.kept();
-        ObjectNode tree = KeptJson.object()
-                .put("job", stored.id().text())
+    public static void kept(Writer out, KeptJob kept, Giving stored, Supplier<List<Problem>> notes) {
+        ObjectNode head = KeptJson.object()
+                .put("job", kept.id().text())
                 .put("title", kept.text().job().title())
                 .put("pieces", kept.pieces().size());
-        tree.set("stored", GivenTree.of(stored));
-        notes(tree.putArray("notes"), notes);
-        return KeptJson.page(tree);
+        ObjectNode tail = KeptJson.object();
+        try {
+            String begun = KeptJson.page(head);
+            out.write(begun.substring(0, begun.lastIndexOf("\n}")) + ",\n  \"stored\" : ");
+            stored.to(new WithinObject(out));
+            notes(tail.putArray("notes"), notes.get());
+            out.write("," + KeptJson.page(tail).substring(1));
+            out.flush();
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
     }
 
     /**
@@ -37,7 +60,7 @@ public final class KeptSummary {
      * @param piece as it now stands
      * @param questions which of its figures read like slips
      * @param notes what went wrong beside the point, in order
-     * @return one JSON object; masses in g, lengths in mm
+     * @return one JSON object over several lines, ended by a line end; masses in g, lengths in mm
      */
     public static String logged(JobId id, Step step, KeptPiece piece, List<Slip> questions, List<Problem> notes) {
         ObjectNode tree = KeptJson.object()

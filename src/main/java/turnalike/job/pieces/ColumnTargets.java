@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import turnalike.job.Job;
 import turnalike.job.OneLength;
 import turnalike.job.Tolerances;
@@ -21,6 +23,7 @@ import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
 import turnalike.pieces.Slips;
 import turnalike.solid.Solid;
+import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.SentenceCase;
 
@@ -42,17 +45,19 @@ public final class ColumnTargets {
      * @return what a piece is meant to measure, column by column
      */
     public static Measures shape(Job job) {
-        Measures wanted = Measures.NONE.with(Column.LENGTH, job.pattern().length());
+        SortedMap<Column, Double> wanted = new TreeMap<>();
+        wanted.put(Column.LENGTH, job.pattern().length().mm());
         List<Mark> marks = job.pattern().marks();
         for (int i = 1; i < marks.size(); i++) {
-            wanted = wanted.with(Column.mark(i), marks.get(i).place());
+            wanted.put(Column.mark(i), marks.get(i).place().mm());
         }
         for (int i = 0; i < job.checks().size(); i++) {
-            wanted = wanted.with(
+            Length at = job.checks().get(i).at();
+            wanted.put(
                     Column.diameter(i + 1),
-                    job.pattern().outline().radiusAt(job.checks().get(i).at()).times(2));
+                    job.pattern().outline().radiusAt(at).times(2).mm());
         }
-        return wanted;
+        return new Measures(wanted);
     }
 
     /**

@@ -51,11 +51,16 @@ record BenchEntry(String serial, String label, Map<String, String> figures, Opti
         return what.endsWith(mark(serial));
     }
 
+    /** How the words of a step that keeps it end. */
+    String mark() {
+        return mark(serial);
+    }
+
     private static String mark(String serial) {
         return " (bench entry " + serial + ")";
     }
 
-    /** What the entry does to the job, with the questions it raises; or everything wrong with it. */
+    /** What the entry does to the job, or everything wrong with it. */
     Read read(KeptJob kept) {
         List<Problem> problems = new ArrayList<>();
         Parsed<String> plain = Piece.label(label);
@@ -75,14 +80,14 @@ record BenchEntry(String serial, String label, Map<String, String> figures, Opti
         if (problems.isEmpty() && taken.figures().isEmpty()) {
             problems.add(new Problem("piece " + label, "nothing is entered", "weigh or measure it"));
         }
-        return problems.isEmpty() ? read(kept, plain.get(), taken) : new Read(Optional.empty(), List.of(), problems);
+        return problems.isEmpty() ? read(kept, plain.get(), taken) : new Read(Optional.empty(), problems);
     }
 
     private Read read(KeptJob kept, String plain, Measures taken) {
         KeptPiece now = kept.piece(plain).with(taken);
         KeptPiece timed = time().map(now::with).orElse(now);
         Edit edit = Edit.of("log piece " + timed.label() + mark(serial), Change.of(timed));
-        return new Read(Optional.of(edit), PieceEntry.ask(kept, timed.piece()), List.of());
+        return new Read(Optional.of(new Kept(edit, kept, timed.piece())), List.of());
     }
 
     /** A clock that cannot be right is passed over: the figures matter more. */
@@ -97,14 +102,26 @@ record BenchEntry(String serial, String label, Map<String, String> figures, Opti
     /**
      * What came of reading an entry.
      *
-     * @param edit what to keep; empty when there are problems
-     * @param questions figures that read like slips
+     * @param kept what to keep; empty when there are problems
      * @param problems everything wrong, in order
      */
-    record Read(Optional<Edit> edit, List<Slip> questions, List<Problem> problems) {
+    record Read(Optional<Kept> kept, List<Problem> problems) {
         Read {
-            questions = List.copyOf(questions);
             problems = List.copyOf(problems);
+        }
+    }
+
+    /**
+     * An entry that is kept.
+     *
+     * @param edit that keeps it
+     * @param before the job without it
+     * @param piece as it then is
+     */
+    record Kept(Edit edit, KeptJob before, Piece piece) {
+        /** Figures that read like slips; compared with all pieces before it, so not asked for while others wait for their turn. */
+        List<Slip> questions() {
+            return PieceEntry.ask(before, piece);
         }
     }
 }

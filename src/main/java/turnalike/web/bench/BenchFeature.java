@@ -12,7 +12,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import turnalike.job.Plan;
-import turnalike.job.kept.Edit;
 import turnalike.job.kept.EditAnd;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
@@ -74,7 +73,9 @@ public final class BenchFeature implements Feature {
         BenchEntry entry = entry(ctx);
         try {
             Optional<String> asked = store.editAnd(id, kept -> edit(kept, entry))
-                    .map(done -> done.found().stream().map(Slip::question).collect(Collectors.joining(" ")));
+                    .map(done -> done.found().questions().stream()
+                            .map(Slip::question)
+                            .collect(Collectors.joining(" ")));
             String kept = "Piece %s is kept. %s".formatted(entry.label(), asked.orElse(""));
             answer(
                     ctx,
@@ -93,13 +94,13 @@ public final class BenchFeature implements Feature {
     }
 
     // Looked for within the edit's turn: two sendings of one entry that cross must not both find it missing.
-    private EditAnd<List<Slip>> edit(KeptJob kept, BenchEntry entry) {
-        if (store.done(kept.id()).stream().anyMatch(step -> BenchEntry.isOf(step.what(), entry.serial()))) {
+    private EditAnd<BenchEntry.Kept> edit(KeptJob kept, BenchEntry entry) {
+        if (store.hasStepEnding(kept.id(), entry.mark())) {
             throw new KeptAlready();
         }
         BenchEntry.Read read = entry.read(kept);
-        Edit edit = read.edit().orElseThrow(() -> new Refusal(422, read.problems()));
-        return new EditAnd<>(edit, read.questions());
+        BenchEntry.Kept now = read.kept().orElseThrow(() -> new Refusal(422, read.problems()));
+        return new EditAnd<>(now.edit(), now);
     }
 
     private static BenchEntry entry(Context ctx) {

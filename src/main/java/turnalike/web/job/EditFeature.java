@@ -253,7 +253,7 @@ public final class EditFeature implements Feature {
         /** The job as it stood when an edit's turn came; nobody else changed it until the edit was made or refused. */
         private Optional<KeptJob> kept = Optional.empty();
         /** What a script is answered with once the edit is on disk. */
-        private Optional<CompletableFuture<String>> part = Optional.empty();
+        private Optional<CompletableFuture<byte[]>> part = Optional.empty();
     }
 
     /** The edit as it is made when its turn comes; what follows from it is begun at once. */

@@ -65,6 +65,10 @@ public final class JobForm {
     private JobForm() {}
 
     static List<Group> of(JobText text, RefusedEdit attempt) {
+        return after(attempt, of(text));
+    }
+
+    static List<Group> of(JobText text) {
         Map<String, String> written = TypedFields.job(text);
         Map<KeySection, List<FieldView>> sections = new EnumMap<>(KeySection.class);
         for (KeyPaths.At at : KeyPaths.asked(written.getOrDefault("frame.kind", ""))) {
@@ -73,8 +77,18 @@ public final class JobForm {
                             at, written.getOrDefault(at.path(), ""), text.job().units()));
         }
         List<Group> out = new ArrayList<>();
-        sections.forEach((section, fields) -> out.add(new Group(section, attempt.onto("job", fields))));
-        return out;
+        sections.forEach((section, fields) -> out.add(new Group(section, fields)));
+        return List.copyOf(out);
+    }
+
+    /** The same with what was typed last, and what is wrong with it. */
+    static List<Group> after(RefusedEdit attempt, List<Group> groups) {
+        if (!attempt.form().equals("job")) {
+            return groups;
+        }
+        return groups.stream()
+                .map(each -> new Group(each.section(), attempt.onto("job", each.fields())))
+                .toList();
     }
 
     private static FieldView field(KeyPaths.At at, String value, UnitSystem units) {

@@ -43,7 +43,7 @@ final class JobShow {
     }
 
     /** Begins on the part of the page that an edit changes, on another thread: while the edit is written to disk. */
-    CompletableFuture<String> ahead(Context ctx, KeptJob after, RefusedEdit beside, int selected) {
+    CompletableFuture<byte[]> ahead(Context ctx, KeptJob after, RefusedEdit beside, int selected) {
         Shell shell = pages.shell(ctx, after.text().job().title());
         Wanted wanted = wanted(ctx);
         return plans.ahead(after.id(), after.text())
@@ -55,18 +55,18 @@ final class JobShow {
     private record Wanted(double widthMm, Parts parts) {}
 
     private Wanted wanted(Context ctx) {
-        return new Wanted(widthMm(ctx), Parts.lackedBy(ctx, plans.drawings()));
+        return new Wanted(widthMm(ctx), Parts.lackedBy(ctx, plans.parts()));
     }
 
     /** The part of the page that an edit changes, for a script that shows nothing of it yet. */
-    String part(Shell shell, KeptJob after, int selected) {
-        Wanted parts = new Wanted(room(USUAL_WIDTH_PX), Parts.lackedBy(Optional.of(""), plans.drawings()));
+    byte[] part(Shell shell, KeptJob after, int selected) {
+        Wanted parts = new Wanted(room(USUAL_WIDTH_PX), Parts.lackedBy(Optional.of(""), plans.parts()));
         Plan plan = plans.now(after.id(), after.text());
         return work.inTurn(() -> pages.made(shell, PART, view(after, plan, RefusedEdit.NONE, selected, parts)));
     }
 
     /** After an edit that {@link #ahead} was told of. */
-    void done(Context ctx, CompletableFuture<String> part) {
+    void done(Context ctx, CompletableFuture<byte[]> part) {
         pages.answer(ctx, 200, part.join());
     }
 

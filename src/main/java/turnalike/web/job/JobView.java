@@ -1,5 +1,6 @@
 package turnalike.web.job;
 
+import gg.jte.Content;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -28,9 +29,11 @@ import turnalike.units.Length;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
+import turnalike.web.kit.PutTogether;
+import turnalike.web.kit.Shell;
 
 /** One job as the page shows it. */
-public final class JobView {
+public final class JobView implements PutTogether {
     private final KeptJob kept;
     private final Optional<KeptPhoto> photo;
     private final Plan plan;
@@ -192,7 +195,7 @@ public final class JobView {
     }
 
     private List<JobForm.Group> groups() {
-        return JobForm.of(kept.text(), attempt);
+        return JobForm.after(attempt, parts().forms().of(kept.text()));
     }
 
     /** The fields of the page, read once for all that shows them. */
@@ -203,6 +206,30 @@ public final class JobView {
     /** Which of the page's parts are sent. */
     public Parts parts() {
         return glance.parts();
+    }
+
+    /**
+     * A part of the page.
+     *
+     * @param id of its element; what each one shows is told by {@link ShownOnPage}
+     * @param content the element with what is in it
+     * @return what stands for it until the page is put together
+     */
+    public String part(Shell shell, String id, Panels panels, Content content) {
+        return parts().mark(ShownOnPage.of(this, shell.language(), id, panels), content);
+    }
+
+    @Override
+    public byte[] onto(String page) {
+        return parts().onto(page);
+    }
+
+    Plan plan() {
+        return plan;
+    }
+
+    Glance glance() {
+        return glance;
     }
 
     /** What to do next. */

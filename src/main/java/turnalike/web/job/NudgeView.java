@@ -4,9 +4,15 @@ import java.util.List;
 import java.util.Locale;
 import turnalike.job.nudge.Nudge;
 import turnalike.job.nudge.Nudges;
+import turnalike.web.kit.PutTogether;
 
 /** The nudges of a job as the page lists them, each with the button that takes it. */
-public record NudgeView(JobView job, Nudges nudges) {
+public record NudgeView(JobView job, Nudges nudges) implements PutTogether {
+    @Override
+    public byte[] onto(String page) {
+        return job.onto(page);
+    }
+
     public List<Nudge> list() {
         return nudges.nudges();
     }

@@ -54,7 +54,7 @@ public final class PageWarmUp {
         try {
             int made = 0;
             for (int turn = 0; turn < edits && !shown.isCancelled(); turn++) {
-                made += play(turn).isEmpty() ? 0 : 1;
+                made += play(turn).length == 0 ? 0 : 1;
             }
             shown.complete(made);
         } catch (RuntimeException fault) {
@@ -63,7 +63,7 @@ public final class PageWarmUp {
     }
 
     /** One edit, and the part of the page it changes, as a script would be sent it. */
-    private String play(int turn) {
+    private byte[] play(int turn) {
         int members = text.job().pattern().members().size();
         int number = 1 + turn % members;
         JobText edited = longer(number, 1 + (1 + turn / members) * STEP);

@@ -38,7 +38,7 @@ public final class PlanCache {
     private final Map<DividerProblem, DividerOutcome> glanced = recent();
 
     private final Map<JobText, Sought> nudges = recent();
-    private final SentDrawings drawings = new SentDrawings();
+    private final Parts.Kept parts = new Parts.Kept();
     /** What each job's text is; one person's page never ends the search for another's job. */
     private final Map<JobId, Latest> latest = recent();
 
@@ -48,10 +48,17 @@ public final class PlanCache {
      */
     private static final class Latest {
         private final JobText text;
+        private final Optional<JobText> before;
         private volatile boolean over;
 
         private Latest(JobText text) {
+            this(text, Optional.empty());
+        }
+
+        /** @param before what the job's text was then */
+        private Latest(JobText text, Optional<JobText> before) {
             this.text = text;
+            this.before = before;
         }
     }
 
@@ -63,9 +70,9 @@ public final class PlanCache {
         this.work = work;
     }
 
-    /** What browsers show of what follows from them. */
-    SentDrawings drawings() {
-        return drawings;
+    /** What was made before of pages that show what follows from them. */
+    Parts.Kept parts() {
+        return parts;
     }
 
     private static <K, V> Map<K, V> recent() {
@@ -81,8 +88,7 @@ public final class PlanCache {
 
     /** Begins on a text that will be asked for in a moment, beside whatever else goes on: while it is written to disk, say. */
     public CompletableFuture<Plan> ahead(JobId job, JobText text) {
-        latest(job, text);
-        return begun(text);
+        return begun(latest(job, text));
     }
 
     /** Tells that this is the job's text now: a search for another of its texts ends, one for the same text goes on. */
@@ -93,18 +99,34 @@ public final class PlanCache {
                 return last;
             }
             last.over = true;
-            Latest now = new Latest(text);
+            Latest now = new Latest(text, Optional.of(last.text));
             latest.put(job, now);
             return now;
         }
     }
 
-    private CompletableFuture<Plan> begun(JobText text) {
+    private CompletableFuture<Plan> begun(Latest last) {
+        JobText text = last.text;
         synchronized (plans) {
-            return plans.computeIfAbsent(
-                    text,
-                    each -> CompletableFuture.supplyAsync(() -> Plan.of(each.job(), this::atOnce), work.beside()));
+            CompletableFuture<Plan> had = plans.get(text);
+            if (had != null) {
+                return had;
+            }
+            CompletableFuture<Plan> begun = last.before
+                    .flatMap(before -> titled(before, text))
+                    .map(CompletableFuture::completedFuture)
+                    .orElseGet(() ->
+                            CompletableFuture.supplyAsync(() -> Plan.of(text.job(), this::atOnce), work.beside()));
+            plans.put(text, begun);
+            return begun;
         }
+    }
+
+    /** The plan that was made before, if the title alone is another now. Callers hold the plans. */
+    private Optional<Plan> titled(JobText before, JobText text) {
+        return Optional.ofNullable(plans.get(before))
+                .filter(each -> each.isDone() && !each.isCompletedExceptionally())
+                .flatMap(each -> each.join().findTitled(text.job()));
     }
 
     /** What follows from a text that is only looked at on the way to another: not kept, and no search ends for it. */
@@ -165,7 +187,7 @@ public final class PlanCache {
      */
     public Plan patient(JobId job, JobText text) {
         Latest last = latest(job, text);
-        Plan quick = begun(text).join();
+        Plan quick = begun(last).join();
         if (isFinal(quick)) {
             return quick;
         }

@@ -32,11 +32,17 @@ final class SentDrawings {
      * @param text this one, whole
      */
     String since(String shown, String digest, String text) {
-        List<String> now = split(text);
+        List<String> now;
         List<String> before;
         synchronized (recent) {
-            recent.put(digest, now);
+            now = recent.getOrDefault(digest, List.of());
             before = recent.getOrDefault(shown, List.of());
+        }
+        if (now.isEmpty()) {
+            now = split(text);
+            synchronized (recent) {
+                recent.put(digest, now);
+            }
         }
         return isAlike(before, now) ? changed(before, now, text.length()) : text;
     }

@@ -5,6 +5,7 @@ import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import turnalike.drawing.svg.SvgText;
+import turnalike.language.Language;
 
 /**
  * The words of a page, each put into another language where it stands: text between tags and what is read out or shown of a tag. Reads only what our own
@@ -23,6 +24,11 @@ public final class HtmlWords {
 
     public HtmlWords(UnaryOperator<String> say) {
         this.say = say;
+    }
+
+    /** {@return a page or a part of one in that language; to the letter the same in English} */
+    public static String in(Language language, String html) {
+        return language == Language.ENGLISH ? html : new HtmlWords(language::say).of(html);
     }
 
     public String of(String html) {

@@ -4,11 +4,11 @@ import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
-import turnalike.language.Language;
 import turnalike.language.Speech;
 import turnalike.release.Release;
 import turnalike.units.Problem;
@@ -55,24 +55,30 @@ public final class Pages {
         return new Shell(title, Gate.tokenFor(ctx), assets, Spoken.by(ctx), Tour.of(ctx), told);
     }
 
-    /** The page as text, made when its turn comes. */
-    private String text(Shell shell, String template, Object view) {
+    /** The page in UTF-8, made when its turn comes. */
+    private byte[] text(Shell shell, String template, Object view) {
         return work.inTurn(() -> made(shell, template, view));
     }
 
-    /** The page as text, to be answered with later; may be called from any thread that has its turn. */
-    public String made(Shell shell, String template, Object view) {
+    /** The page in UTF-8, to be answered with later; may be called from any thread that has its turn. */
+    public byte[] made(Shell shell, String template, Object view) {
         StringOutput out = new StringOutput(32_768);
         // What is drawn meanwhile is measured in the words that it will bear.
         String page = Speech.in(shell.language(), () -> {
             engine.render(template, Map.of("shell", shell, "view", view), out);
             return out.toString();
         });
-        return shell.language() == Language.ENGLISH ? page : new HtmlWords(shell.language()::say).of(page);
+        String said = HtmlWords.in(shell.language(), page);
+        return view instanceof PutTogether parts ? parts.onto(said) : said.getBytes(StandardCharsets.UTF_8);
     }
 
-    public void answer(Context ctx, int status, String text) {
-        ctx.status(status).contentType("text/html; charset=utf-8").result(text);
+    /**
+     * Answers with a page that is made.
+     *
+     * @param page in UTF-8
+     */
+    public void answer(Context ctx, int status, byte[] page) {
+        ctx.status(status).contentType("text/html; charset=utf-8").result(page);
     }
 
     /** What went wrong, as a page, or as a few lines when a script asked. */

@@ -33,8 +33,9 @@ class CopyRunTest {
     private static String page(CopyRun run) {
         Assets assets = new Assets();
         CopyView view = new CopyView(CopyPurpose.NEW_JOB, Optional.empty(), FORM, Optional.of(run), List.of());
-        return new Pages(assets)
+        byte[] page = new Pages(assets)
                 .made(new Shell("", "", assets, Language.ENGLISH, Optional.empty()), "copy/run.jte", view);
+        return new String(page, StandardCharsets.UTF_8);
     }
 
     @Test

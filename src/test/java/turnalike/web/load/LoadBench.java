@@ -39,24 +39,6 @@ final class LoadBench {
 
     private LoadBench() {}
 
-    /** What a client does, and how often of a hundred times. */
-    private enum Deed {
-        READ(60),
-        EDIT(25),
-        BENCH(15);
-
-        private final int share;
-
-        Deed(int share) {
-            this.share = share;
-        }
-
-        static Deed drawn(Random random) {
-            int draw = random.nextInt(100);
-            return draw < READ.share ? READ : draw < READ.share + EDIT.share ? EDIT : BENCH;
-        }
-    }
-
     /** One server under load, with what it answered. */
     private static final class Loaded {
         private final String name;
@@ -109,7 +91,7 @@ final class LoadBench {
                 JobId job = jobs.get(random.nextInt(JOBS));
                 String name = "%d-%d-%d".formatted(turn, number, i);
                 long began = System.nanoTime();
-                Client.Answer answer = ask(client, deed, job, name, turn * 100 + number, i);
+                Client.Answer answer = deed.ask(client, job, name, turn * 100 + number, i);
                 times(deed).add((System.nanoTime() - began) / 1e6);
                 if (answer.status() != 200) {
                     refused.add(deed + " " + answer.status());
@@ -120,19 +102,6 @@ final class LoadBench {
                             .add(name);
                 }
             }
-        }
-
-        private static Client.Answer ask(Client client, Deed deed, JobId job, String name, int number, int i)
-                throws IOException {
-            String address = "/jobs/" + job.text();
-            return switch (deed) {
-                case READ -> client.get(address + "?member=" + (1 + i % 5));
-                case EDIT -> client.post(address + "/fields", "title=Load+" + name);
-                case BENCH ->
-                    client.post(
-                            address + "/bench/log",
-                            "entry=%016x&piece=%s&mass_g=%d".formatted(number * 1_000_000L + i, name, 200 + i % 40));
-            };
         }
 
         /** Every piece and every edit that was acknowledged, looked for in the file. */
@@ -200,7 +169,7 @@ final class LoadBench {
     }
 
     /** Asks ours how long its answers are. */
-    private static List<String> bare(Path file, String origin, JobId job) throws IOException {
+    static List<String> bare(Path file, String origin, JobId job) throws IOException {
         Client client = new Client(origin);
         client.enter();
         int page = client.get("/jobs/" + job.text()).body().length();

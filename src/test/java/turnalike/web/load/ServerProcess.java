@@ -5,7 +5,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -15,7 +17,11 @@ final class ServerProcess implements AutoCloseable {
     private static final Pattern ADDRESS = Pattern.compile("(http://localhost:\\d+)/");
     private static final Pattern PEAK = Pattern.compile("VmHWM:\\s*(\\d+) kB");
 
+    /** How the threads are called that are not counted, as far as Linux keeps a name. */
+    private static final List<String> BESIDE = List.of("C1 Compiler", "C2 Compiler", "turnalike-rehea");
+
     private final Process process;
+    private final Map<String, Double> beside = new HashMap<>();
     private final String origin;
 
     private ServerProcess(Process process, String origin) {
@@ -57,6 +63,45 @@ final class ServerProcess implements AutoCloseable {
         Path status = Path.of("/proc", Long.toString(process.pid()), "status");
         Matcher matcher = PEAK.matcher(Files.exists(status) ? Files.readString(status) : "");
         return matcher.find() ? Long.parseLong(matcher.group(1)) / 1024 : 0;
+    }
+
+    /**
+     * The processor time it took so far, in ms; of all its threads but Java's compilers and the rehearsal, which go on for a while after a
+     * start and then no more. Linux alone tells it.
+     */
+    double cpuMs() throws IOException {
+        try (Stream<Path> threads = Files.list(Path.of("/proc", Long.toString(process.pid()), "task"))) {
+            for (Path each : threads.toList()) {
+                String name = read(each.resolve("comm")).strip();
+                if (BESIDE.stream().anyMatch(name::startsWith)) {
+                    beside.put(each.getFileName().toString(), firstNumber(each.resolve("schedstat")));
+                }
+            }
+        }
+        return wholeMs() - beside.values().stream().mapToDouble(each -> each).sum() / 1e6;
+    }
+
+    private double wholeMs() {
+        return process.toHandle()
+                        .info()
+                        .totalCpuDuration()
+                        .orElseThrow(() -> new IllegalStateException("this system tells no processor time"))
+                        .toNanos()
+                / 1e6;
+    }
+
+    /** Of a thread that ended meanwhile, nothing. */
+    private static String read(Path file) {
+        try {
+            return Files.readString(file);
+        } catch (IOException ended) {
+            return "";
+        }
+    }
+
+    private static double firstNumber(Path file) {
+        String text = read(file);
+        return text.isEmpty() ? 0 : Double.parseDouble(text.substring(0, text.indexOf(' ')));
     }
 
     @Override
