@@ -1,0 +1,43 @@
+package turnalike.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Set;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import turnalike.web.kit.LongWork;
+
+/** What goes on beside the pages ends with them: nobody can ask for it any more. */
+class SearchesEndTest {
+    private static final long LONGEST_MS = 10_000;
+
+    /** The threads in the middle of such work that were not so before. */
+    private static Set<Thread> atWork(Set<Thread> before) {
+        Set<Thread> found = new HashSet<>();
+        Thread.getAllStackTraces().forEach((thread, stack) -> {
+            if (Stream.of(stack).anyMatch(frame -> frame.getClassName().equals(LongWork.class.getName()))) {
+                found.add(thread);
+            }
+        });
+        found.removeAll(before);
+        return found;
+    }
+
+    @Test
+    void a_search_of_ten_minutes_for_a_set_ends_with_the_site(@TempDir Path folder) throws Exception {
+        Set<Thread> before = atWork(Set.of());
+        try (Served served = Served.in(folder)) {
+            served.post("/jobs/" + served.demo().text() + "/match", "seconds=600");
+            assertThat(atWork(before)).isNotEmpty();
+        }
+        long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(LONGEST_MS);
+        while (!atWork(before).isEmpty() && System.nanoTime() < end) {
+            Thread.sleep(50);
+        }
+        assertThat(atWork(before)).isEmpty();
+    }
+}
