@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -27,11 +28,23 @@ class SearchesEndTest {
         return found;
     }
 
+    /** Sixty pieces of no order, among which nothing is proven in a minute. */
+    private static String many() {
+        Random random = new Random(11);
+        StringBuilder cells = new StringBuilder("cells=piece%2Cmass_g");
+        for (int i = 0; i < 60; i++) {
+            cells.append("%0A").append(100 + i).append("%2C").append(137 + 6 * random.nextDouble());
+        }
+        return cells.append("&sure=yes").toString();
+    }
+
     @Test
     void a_search_of_ten_minutes_for_a_set_ends_with_the_site(@TempDir Path folder) throws Exception {
         Set<Thread> before = atWork(Set.of());
         try (Served served = Served.in(folder)) {
-            served.post("/jobs/" + served.demo().text() + "/match", "seconds=600");
+            String job = "/jobs/" + served.demo().text();
+            served.post(job + "/pieces/table", many());
+            served.post(job + "/match", "seconds=600&strict=true");
             assertThat(atWork(before)).isNotEmpty();
         }
         long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(LONGEST_MS);
