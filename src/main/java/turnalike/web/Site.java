@@ -179,8 +179,12 @@ public final class Site implements AutoCloseable {
 
     /** Begins to make the first edits as quick as later ones, beside whatever else goes on; in the end, how many it made. */
     public CompletableFuture<Integer> rehearse() {
+        return rehearse(REHEARSED_EDITS);
+    }
+
+    CompletableFuture<Integer> rehearse(int edits) {
         return PageWarmUp.begin(
-                pages, new Shell("", "", assets, Language.ENGLISH, Optional.empty()), DemoJob.text(), REHEARSED_EDITS);
+                pages, new Shell("", "", assets, Language.ENGLISH, Optional.empty()), DemoJob.text(), edits);
     }
 
     private static void configure(JavalinConfig config) {
