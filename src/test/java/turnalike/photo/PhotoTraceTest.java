@@ -137,10 +137,11 @@ class PhotoTraceTest {
         SmallPicture picture = SmallPicture.of(spindle()).turned(-24).moved(20, 35);
         BufferedImage upright = picture.image();
         for (int orientation = 1; orientation <= 8; orientation++) {
-            byte[] bytes = PhotoRender.withFocal(PhotoRender.jpeg(stored(upright, orientation), 0.95f), 37, orientation);
+            byte[] bytes =
+                    PhotoRender.withFocal(PhotoRender.jpeg(stored(upright, orientation), 0.95f), 37, orientation);
             PictureFile file = PictureFile.read(bytes);
-            Picture read = Picture.decode(
-                    bytes, file, CameraData.of(file.exif()).orientation());
+            Picture read =
+                    Picture.decode(bytes, file, CameraData.of(file.exif()).orientation());
             assertThat(off(read, upright)).as("orientation %s", orientation).isLessThan(MOST_OFF);
             int other = orientation % 8 + 1;
             assertThat(off(Picture.decode(bytes, file, other), upright))
