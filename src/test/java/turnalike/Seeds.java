@@ -13,6 +13,16 @@ public final class Seeds {
 
     private Seeds() {}
 
+    /** How often something is simulated that is drawn at random: more in a campaign. */
+    public static int times(int count) {
+        return count * TIMES;
+    }
+
+    /** Whether a campaign runs, for cases that are too long for the rest. */
+    public static boolean inCampaign() {
+        return TIMES > 1;
+    }
+
     /** Runs the property once for each of {@code count} seeds, or for as many times more as a campaign says. */
     public static void each(int count, Consumer<Random> property) {
         for (int seed = Math.max(0, ONLY); seed < (ONLY < 0 ? count * TIMES : ONLY + 1); seed++) {

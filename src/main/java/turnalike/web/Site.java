@@ -71,14 +71,14 @@ public final class Site implements AutoCloseable {
     private final Origins origins;
     private final Pages pages;
     private final Assets assets;
-    private final ChangesFeature changes;
+    private final List<Feature> features;
 
-    private Site(Javalin server, Origins origins, Pages pages, Assets assets, ChangesFeature changes) {
+    private Site(Javalin server, Origins origins, Pages pages, Assets assets, List<Feature> features) {
         this.server = server;
         this.origins = origins;
         this.pages = pages;
         this.assets = assets;
-        this.changes = changes;
+        this.features = List.copyOf(features);
     }
 
     /** Thrown when nobody can be served at that port. */
@@ -125,7 +125,6 @@ public final class Site implements AutoCloseable {
         Assets assets = new Assets();
         Pages pages = new Pages(assets, () -> reach.renewal().flatMap(Renewal::unread));
         PlanCache plans = new PlanCache(pages.work());
-        ChangesFeature changes = new ChangesFeature(store);
         Origins origins = new Origins(reach.outside());
         List<Feature> features = new ArrayList<>(List.of(
                 assets,
@@ -137,7 +136,7 @@ public final class Site implements AutoCloseable {
                 new EditFeature(store, pages, plans),
                 new ResizeFeature(store, pages),
                 new StepsFeature(store),
-                changes,
+                new ChangesFeature(store),
                 new HistoryFeature(store, pages, plans),
                 new DragFeature(store, pages, plans),
                 new FileFeature(store, pages),
@@ -175,13 +174,17 @@ public final class Site implements AutoCloseable {
             throw new PortTaken(taken);
         }
         origins.opened(server.port());
-        return new Site(server, origins, pages, assets, changes);
+        return new Site(server, origins, pages, assets, features);
     }
 
     /** Begins to make the first edits as quick as later ones, beside whatever else goes on; in the end, how many it made. */
     public CompletableFuture<Integer> rehearse() {
+        return rehearse(REHEARSED_EDITS);
+    }
+
+    CompletableFuture<Integer> rehearse(int edits) {
         return PageWarmUp.begin(
-                pages, new Shell("", "", assets, Language.ENGLISH, Optional.empty()), DemoJob.text(), REHEARSED_EDITS);
+                pages, new Shell("", "", assets, Language.ENGLISH, Optional.empty()), DemoJob.text(), edits);
     }
 
     private static void configure(JavalinConfig config) {
@@ -247,7 +250,7 @@ public final class Site implements AutoCloseable {
 
     @Override
     public void close() {
-        changes.close();
+        features.forEach(Feature::close);
         server.stop();
     }
 }

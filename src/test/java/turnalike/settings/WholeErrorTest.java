@@ -66,7 +66,7 @@ class WholeErrorTest {
     void none_has_fewer_openings_than_the_plan_among_all_on_a_fine_grid() {
         AtomicInteger dearer = new AtomicInteger();
         AtomicInteger proven = new AtomicInteger();
-        Seeds.each(120, random -> {
+        Seeds.each(60, random -> {
             DividerProblem problem = small(random);
             DividerPlan plan = plan(problem);
             PlanCheck.isSound(problem, plan);
@@ -83,8 +83,8 @@ class WholeErrorTest {
             DividerPlan loose = plan(problem.withLimit(Length.ofMm(100)));
             dearer.addAndGet(plan.settings().size() > loose.settings().size() ? 1 : 0);
         });
-        assertThat(proven).hasValue(120);
-        assertThat(dearer).as("cases that the limit makes dearer").hasValueGreaterThan(20);
+        assertThat(proven).hasValue(Seeds.times(60));
+        assertThat(dearer).as("cases that the limit makes dearer").hasValueGreaterThan(10);
     }
 
     /** Few marks on a grid of 0.05 mm, whose distances nearly repeat; limits that leave little room. */

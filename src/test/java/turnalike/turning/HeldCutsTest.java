@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
 import turnalike.outline.Section;
@@ -26,6 +27,7 @@ import turnalike.units.Length;
 import turnalike.wood.Stiffness;
 
 /** A piece held by one end: from the tip back, sized as it goes, the tip's support last; and what is said of the hold. */
+@Tag("long-sums")
 class HeldCutsTest {
     private static final Held CHUCK = new Held(Held.By.CHUCK, Held.At.START, true);
 

@@ -11,6 +11,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
 import turnalike.outline.Section;
@@ -27,6 +28,7 @@ import turnalike.units.Length;
 import turnalike.units.Speed;
 import turnalike.wood.Stiffness;
 
+@Tag("long-sums")
 class TurningTest {
     private static final Optional<Stiffness> STIFF = Optional.of(Stiffness.given(11_000));
 

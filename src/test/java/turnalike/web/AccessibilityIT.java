@@ -3,6 +3,7 @@ package turnalike.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -10,8 +11,10 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What the axe-core rules find serious or worse on any view, wide and narrow. */
+/** What the axe-core rules find serious or worse on any view, wide and narrow, by day and by night. */
 class AccessibilityIT {
+    private static final int SMALL = 360;
+
     @TempDir
     private static Path folder;
 
@@ -32,13 +35,14 @@ class AccessibilityIT {
     }
 
     /** Every kind of view, each by its address. */
-    static List<String> views(String job) {
+    private static List<String> views(String job) {
         return List.of(
                 "",
                 job + "?member=3",
                 job + "/nudges",
                 job + "/copy",
                 job + "/check",
+                job + "/turning",
                 job + "/pieces?column=mass_g",
                 job + "/wood",
                 job + "/price",
@@ -57,58 +61,51 @@ class AccessibilityIT {
                 "nowhere");
     }
 
+    /** Each view is loaded once for all that is asked of it: by day all rules, by night, when only the colours are others, those for colours. */
     @Test
-    void axe_finds_nothing_serious_on_any_view() {
+    void axe_finds_nothing_serious_on_any_view_by_day_or_by_night_and_a_small_phone_has_room_for_it() {
         String job = "jobs/" + served.demo().text();
-        for (int width : new int[] {1280, 360}) {
+        for (int width : new int[] {1280, SMALL}) {
             Page page = browser.page(width, 800);
             for (String view : views(job)) {
                 page.navigate(served.address() + view);
                 page.waitForTimeout(150);
-                assertThat(Axe.found(page)).isEmpty();
+                if (width == SMALL && view.startsWith(job)) {
+                    hasRoom(page);
+                }
+                asked(page);
             }
             refused(page, served.address() + job + "?member=3");
-            assertThat(Axe.found(page)).isEmpty();
+            asked(page);
             page.context().close();
         }
     }
 
+    private static void asked(Page page) {
+        assertThat(Axe.found(page)).isEmpty();
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
+        page.waitForTimeout(150);
+        assertThat(Axe.found(page, "color-contrast")).as("by night").isEmpty();
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
+    }
+
+    /** Nothing is wider than it, and every target is large enough. */
+    private static void hasRoom(Page page) {
+        assertThat(page.evaluate("document.documentElement.scrollWidth"))
+                .as(page.url())
+                .isEqualTo(SMALL);
+        Object small = page.evaluate(
+                "[...document.querySelectorAll('button, a.button, nav a, select, summary, input:not([type=hidden])"
+                        + ":not([type=checkbox])')].filter(e => e.offsetParent && !e.classList.contains('plainly')"
+                        + " && e.getBoundingClientRect().height < 43.5).map(e => e.outerHTML.slice(0, 90))");
+        assertThat((List<?>) small).as(page.url()).isEmpty();
+    }
+
     /** A view with a problem beside a field. */
-    static void refused(Page page, String address) {
+    private static void refused(Page page, String address) {
         page.navigate(address);
         page.locator("#f-crown").fill("1");
         page.locator("#f-crown").press("Tab");
         page.waitForSelector("[aria-invalid=true]");
-    }
-
-    @Test
-    void nothing_is_wider_than_a_small_phone_and_every_target_is_large_enough() {
-        Page page = browser.page(360, 740);
-        String job = "jobs/" + served.demo().text();
-        for (String view : List.of(
-                "",
-                job,
-                job + "/nudges",
-                job + "/copy",
-                job + "/check",
-                job + "/turning",
-                job + "/pieces",
-                job + "/wood",
-                job + "/price",
-                job + "/match",
-                job + "/sheets",
-                job + "/history",
-                job + "/history/1")) {
-            page.navigate(served.address() + view);
-            page.waitForTimeout(150);
-            assertThat(page.evaluate("document.documentElement.scrollWidth"))
-                    .as(view)
-                    .isEqualTo(360);
-            Object small = page.evaluate(
-                    "[...document.querySelectorAll('button, a.button, nav a, select, summary, input:not([type=hidden])"
-                            + ":not([type=checkbox])')].filter(e => e.offsetParent && !e.classList.contains('plainly')"
-                            + " && e.getBoundingClientRect().height < 43.5).map(e => e.outerHTML.slice(0, 90))");
-            assertThat((List<?>) small).as(view).isEmpty();
-        }
     }
 }

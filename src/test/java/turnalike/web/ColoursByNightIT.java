@@ -13,7 +13,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** By night only the colours are others: the same elements stand there, and are asked for everything else by day. */
+/** What can be pressed keeps its words legible while it is, by day and by night; words that nobody presses are read in {@link AccessibilityIT}. */
 class ColoursByNightIT {
     @TempDir
     private static Path folder;
@@ -36,23 +36,6 @@ class ColoursByNightIT {
 
     private static List<String> faint(Page page) {
         return Axe.found(page, "color-contrast");
-    }
-
-    @Test
-    void every_word_stands_out_from_its_ground() {
-        String job = "jobs/" + served.demo().text();
-        for (int width : new int[] {1280, 360}) {
-            Page page = browser.page(
-                    new NewContextOptions().setViewportSize(width, 800).setColorScheme(ColorScheme.DARK));
-            for (String view : AccessibilityIT.views(job)) {
-                page.navigate(served.address() + view);
-                page.waitForTimeout(150);
-                assertThat(faint(page)).isEmpty();
-            }
-            AccessibilityIT.refused(page, served.address() + job + "?member=3");
-            assertThat(faint(page)).isEmpty();
-            page.context().close();
-        }
     }
 
     /** Brings one of {@link #KINDS} into view; the place of its middle on the screen. */
@@ -104,14 +87,13 @@ class ColoursByNightIT {
         String job = "jobs/" + served.demo().text();
         int all = 0;
         int pointed = 0;
-        for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
-            Page page = browser.page(
-                    new NewContextOptions().setViewportSize(1280, 900).setColorScheme(scheme));
-            for (String view :
-                    List.of("", job, job + "/pieces", job + "/wood", job + "/match", job + "/sheets", "help")) {
-                page.navigate(served.address() + view);
-                // A search that goes on takes its button away when it ends.
-                page.waitForCondition(() -> page.locator("#stop").count() == 0);
+        Page page = browser.page(new NewContextOptions().setViewportSize(1280, 900));
+        for (String view : List.of("", job, job + "/pieces", job + "/wood", job + "/match", job + "/sheets", "help")) {
+            page.navigate(served.address() + view);
+            // A search that goes on takes its button away when it ends.
+            page.waitForCondition(() -> page.locator("#stop").count() == 0);
+            for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+                page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(scheme));
                 for (Object look : (List<?>) page.evaluate(KINDS)) {
                     List<?> middle = (List<?>) page.evaluate(MIDDLE, look);
                     page.mouse().move(((Number) middle.get(0)).doubleValue(), ((Number) middle.get(1)).doubleValue());
@@ -126,8 +108,8 @@ class ColoursByNightIT {
                     all++;
                 }
             }
-            page.context().close();
         }
+        page.context().close();
         // Something else may lie over a few of them; were the pointer elsewhere altogether, nothing would be shown.
         assertThat(pointed).isGreaterThan(all * 9 / 10);
     }

@@ -50,6 +50,11 @@ public final class Served implements AutoCloseable {
         return site.rehearse();
     }
 
+    /** The same with fewer edits than help. */
+    public CompletableFuture<Integer> rehearse(int edits) {
+        return site.rehearse(edits);
+    }
+
     public JobStore store() {
         return store;
     }

@@ -65,6 +65,11 @@ public final class CopyFeature implements Feature {
         routes.post(PHOTO + "/remove", this::removePhoto);
     }
 
+    @Override
+    public void close() {
+        runs.close();
+    }
+
     private void add(RoutesConfig routes, String base, CopyPurpose purpose) {
         String run = base + "/{run}";
         routes.get(base, ctx -> form(ctx, purpose));

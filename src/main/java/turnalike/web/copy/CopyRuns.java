@@ -51,4 +51,9 @@ final class CopyRuns {
     synchronized Optional<CopyRun> find(String id) {
         return Optional.ofNullable(runs.get(id));
     }
+
+    /** Stops all that run or wait. */
+    synchronized void close() {
+        runs.values().forEach(CopyRun::stop);
+    }
 }

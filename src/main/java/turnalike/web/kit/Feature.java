@@ -7,4 +7,7 @@ import io.javalin.config.RoutesConfig;
 public interface Feature {
     /** Adds the addresses it answers. */
     void addTo(RoutesConfig routes);
+
+    /** Nobody is served any more: ends what still goes on for somebody who waited. */
+    default void close() {}
 }

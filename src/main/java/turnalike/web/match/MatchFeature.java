@@ -55,6 +55,11 @@ public final class MatchFeature implements Feature {
         routes.sse(MATCH + "/progress", this::progress);
     }
 
+    @Override
+    public void close() {
+        searches.close();
+    }
+
     private void show(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
         List<Problem> problems = MatchJob.problems(

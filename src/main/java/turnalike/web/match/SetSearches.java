@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.stream.Stream;
 import turnalike.effort.Effort;
 import turnalike.job.Job;
 import turnalike.job.kept.JobId;
@@ -65,5 +66,10 @@ final class SetSearches {
         }
         workers.execute(search::run);
         return search;
+    }
+
+    /** Stops all that run or wait. */
+    synchronized void close() {
+        Stream.of(last, rest).flatMap(each -> each.values().stream()).forEach(SetSearch::stop);
     }
 }

@@ -73,6 +73,11 @@ final class CutSearches {
         return search;
     }
 
+    /** Stops all that run or wait. */
+    synchronized void close() {
+        last.values().forEach(CutSearch::stop);
+    }
+
     /** A cutting of what is there no more is dropped; one that is kept already makes no step. */
     private void keep(JobId id, CutSearch search, FoundCut found) {
         try {

@@ -64,6 +64,11 @@ public final class WoodFeature implements Feature {
         parts.forEach(part -> part.addTo(routes));
     }
 
+    @Override
+    public void close() {
+        searches.close();
+    }
+
     private void show(Context ctx, int status, TypedRow typed) {
         WoodView view = view(ctx, typed);
         pages.show(ctx, status, "wood/page.jte", view.title() + ", wood", view);

@@ -18,9 +18,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import turnalike.Seeds;
 import turnalike.job.read.JobReader;
 
-/** What the reader takes, the schema takes: good jobs with one value after the other changed to each of some odd ones. */
+/**
+ * What the reader takes, the schema takes: good jobs with one value after the other changed to each of some odd ones; here each value to every
+ * third of them, each of which comes to every third value, in a campaign of seeds all to all.
+ */
 class SchemaBesideReaderTest {
     private static final ObjectMapper MAPPER = new ObjectMapper();
     private static final JsonSchema SCHEMA = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
@@ -49,6 +53,9 @@ class SchemaBesideReaderTest {
             .map(SchemaBesideReaderTest::tree)
             .toList();
 
+    private static final int ONE_OF = Seeds.inCampaign() ? 1 : 3;
+
+    private int asked;
     private int tried;
     private final List<String> refused = new ArrayList<>();
 
@@ -58,7 +65,7 @@ class SchemaBesideReaderTest {
             JsonNode job = tree(Files.readString(Path.of("src/test/resources/turnalike/job/good", name + ".job.json")));
             change(job, job, name);
         }
-        assertThat(tried).as("jobs changed").isGreaterThan(1_500);
+        assertThat(tried).as("jobs changed").isGreaterThan(1_500 / ONE_OF);
         assertThat(refused).as("taken by the reader, refused by the schema").isEmpty();
     }
 
@@ -89,6 +96,10 @@ class SchemaBesideReaderTest {
     }
 
     private void compare(JsonNode job, String what) {
+        // The odd ones are no multiple of three: which are left out is others from value to value.
+        if (asked++ % ONE_OF != 0) {
+            return;
+        }
         tried++;
         // A refusal is what most changes bring, and finding that out is quicker than a validation.
         if (JobReader.read(job.toString()).problems().isEmpty()

@@ -70,7 +70,7 @@ class NudgeSearchTest {
     @Test
     void each_saves_what_it_says_once_it_is_taken_and_moves_nothing_further_than_the_tolerance() {
         List<Saving> seen = new ArrayList<>();
-        Seeds.each(40, random -> {
+        Seeds.each(20, random -> {
             JobText text = random(random);
             Plan before = plan(text);
             for (Nudge nudge : nudges(text, Effort.unlimited()).nudges()) {
@@ -89,8 +89,8 @@ class NudgeSearchTest {
                 seen.add(nudge.saves());
             }
         });
-        assertThat(seen).filteredOn(each -> each == Saving.DIVIDERS).hasSizeGreaterThan(5);
-        assertThat(seen).filteredOn(each -> each == Saving.CALIPERS).hasSizeGreaterThan(5);
+        assertThat(seen).filteredOn(each -> each == Saving.DIVIDERS).hasSizeGreaterThan(3);
+        assertThat(seen).filteredOn(each -> each == Saving.CALIPERS).hasSizeGreaterThan(3);
     }
 
     private static double cost(Plan before, Plan after) {
@@ -230,7 +230,7 @@ class NudgeSearchTest {
     @Test
     void no_choice_of_moves_saves_a_caliper_at_less_cost() {
         int[] saved = {0};
-        Seeds.each(40, random -> {
+        Seeds.each(20, random -> {
             int count = 4 + random.nextInt(2);
             List<Double> diameters = new ArrayList<>();
             for (int i = 0; i < count; i++) {
@@ -260,7 +260,7 @@ class NudgeSearchTest {
                 saved[0] += least < Double.POSITIVE_INFINITY ? 1 : 0;
             }
         });
-        assertThat(saved[0]).isGreaterThan(10);
+        assertThat(saved[0]).isGreaterThan(5);
     }
 
     /**
@@ -271,7 +271,7 @@ class NudgeSearchTest {
     void three_and_four_lines_at_once_are_found_where_fewer_do_not_save() {
         int[] saved = {0};
         int[] seen = {0};
-        Seeds.each(25, random -> {
+        Seeds.each(14, random -> {
             int lines = 4 + random.nextInt(2);
             List<Double> marks = new ArrayList<>(List.of(0.0));
             for (int i = 1; i <= lines; i++) {
@@ -293,7 +293,7 @@ class NudgeSearchTest {
                 seen[0] += found.isEmpty() ? 0 : 1;
             }
         });
-        assertThat(saved[0]).isGreaterThan(3);
+        assertThat(saved[0]).isGreaterThan(2);
         assertThat(seen[0]).isGreaterThanOrEqualTo(saved[0] * 3 / 4);
     }
 

@@ -16,8 +16,8 @@ import org.junit.jupiter.params.provider.CsvSource;
  * {@code -Dturnalike.simulation=NUMBER}.
  */
 class ExpectedUnbalanceTest {
-    private static final int WHEELS = 150;
-    private static final int DRAWS = 67;
+    private static final int WHEELS = 75;
+    private static final int DRAWS = 134;
     private static final double HUB = 60;
     private static final double MARK = 0.3;
 

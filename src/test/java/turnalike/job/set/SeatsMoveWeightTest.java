@@ -23,7 +23,7 @@ class SeatsMoveWeightTest {
     @Test
     void every_figure_told_is_the_one_with_the_seats_as_told() {
         boolean[] bored = new boolean[1];
-        Seeds.each(10, random -> {
+        Seeds.each(6, random -> {
             SmallWheel wheel = SmallWheel.random(random, 8 + random.nextInt(4));
             int places = wheel.masses.length - random.nextInt(3);
             double givenGMm = random.nextBoolean() ? 0 : 200;
@@ -76,7 +76,7 @@ class SeatsMoveWeightTest {
     @Test
     void seats_are_bored_only_for_the_run_out_that_is_asked_for() {
         int[] times = new int[2];
-        Seeds.each(8, random -> {
+        Seeds.each(4, random -> {
             SmallWheel wheel = SmallWheel.random(random, 9);
             JsonNode asked = SmallWheel.match(wheel.job(SCALE_G, "\"run_out\": 0.3"), wheel.csv(), false);
             JsonNode free = SmallWheel.match(wheel.job(SCALE_G, ""), wheel.csv(), false);

@@ -12,6 +12,7 @@ import java.util.Random;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import turnalike.Seeds;
 import turnalike.job.read.JobReader;
 import turnalike.outline.Outline;
 import turnalike.outline.Section;
@@ -71,14 +72,14 @@ class MemberFitTest {
         }
     }
 
-    /** Over seeds 1 to 100: 993 of 1000 members at 0.1 mm, 958 at 0.2 mm, 902 at 0.3 mm; here the first twelve. */
+    /** Over seeds 1 to 100: 993 of 1000 members at 0.1 mm, 958 at 0.2 mm, 902 at 0.3 mm; here the first six, in a campaign more. */
     @Test
     void of_random_runs_read_with_errors_of_a_tenth_or_two_nineteen_members_in_twenty_come_back() {
         for (double sigma : new double[] {0.1, 0.2}) {
             int right = 0;
             int all = 0;
             int found = 0;
-            for (int seed = 1; seed <= 12; seed++) {
+            for (int seed = 1; seed <= Seeds.times(6); seed++) {
                 RandomRuns runs = new RandomRuns(seed);
                 List<Member> truth = runs.run(8);
                 TracedRun run = traced(runs.profile(RandomRuns.outline(truth), 0.5, sigma, sigma));
