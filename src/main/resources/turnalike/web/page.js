@@ -141,8 +141,13 @@
     }
     while (old) old = removed(old);
   };
+  // ---- while something is carried or on its way to be kept, what arrives from elsewhere waits: it would be pulled from under the hand
+  const atHand = (is) => root.classList.toggle("at-hand", is);
+  const free = async () => {
+    while (root.classList.contains("at-hand")) await new Promise((later) => setTimeout(later, 50));
+  };
   /** For a tab's own script. */
-  window.turnalikePage = { liken, notice };
+  window.turnalikePage = { liken, notice, atHand, free };
   const idsOf = (parent) => new Set([...parent.children].map((child) => child.id).filter((id) => id));
   /** Takes the child out; gives the one that followed it. */
   const removed = (child) => {
@@ -726,8 +731,9 @@
       const words = document.getElementById("progress");
       if (words) words.textContent = `Searching: ${event.data}`;
     });
-    const end = () => {
+    const end = async () => {
       listening.close();
+      await free();
       listening = null;
       htmx.ajax("GET", document.getElementById("set").dataset.address, { target: "#set", swap: "outerHTML" });
     };

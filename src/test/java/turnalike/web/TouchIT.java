@@ -2,6 +2,7 @@ package turnalike.web;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.google.gson.JsonArray;
 import com.google.gson.JsonObject;
@@ -15,6 +16,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import turnalike.job.kept.Change;
+import turnalike.job.kept.Edit;
 
 /** With a finger on a telephone of 360 pixels: members carried to another place, pieces swapped in the picture of the set. */
 class TouchIT {
@@ -145,6 +148,12 @@ class TouchIT {
             finger.down(from.x + from.width / 2, from.y + from.height / 2);
             finger.move(from.x + from.width / 2, from.y + from.height / 2, to.x + to.width / 2, to.y + to.height / 2);
             assertThat(page.locator("#carried")).containsText("Piece " + one);
+            // Meanwhile the figures say what it would come to, which takes room above the picture, and another bench keeps an edit.
+            assertThat(page.locator("#figures .tried")).isVisible();
+            served.store().edit(served.demo(), kept -> Edit.of("look again", Change.of(kept.text())));
+            page.waitForTimeout(600); // what is not at hand is shown anew within it
+            assertThat(page.locator("#carried")).isVisible();
+            assertThat(page.locator(place.formatted(2)).first().boundingBox().y).isCloseTo(to.y, within(1.0));
             finger.up();
             // The set is weighed anew; on a machine at work elsewhere that takes its time.
             assertThat(page.locator("#undo"))
