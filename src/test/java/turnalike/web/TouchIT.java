@@ -91,7 +91,7 @@ class TouchIT {
             finger.down(from.x + from.width / 2, y);
             assertThat(page.locator("#finger")).containsText("7 ");
             finger.move(from.x + from.width / 2, y, to.x + to.width - 2, y);
-            assertThat(page.locator("#finger")).containsText("after 8 ");
+            assertThat(page.locator("#finger")).containsText("Move after 8 ");
             finger.up();
             assertThat(page.locator("#undo")).containsText("to place 8");
             List<String> after = new ArrayList<>(before);
@@ -122,7 +122,7 @@ class TouchIT {
             Finger finger = new Finger(page);
             finger.down(x, y);
             finger.move(x, y, x + 7, y);
-            assertThat(page.locator("#finger")).containsText("length");
+            assertThat(page.locator("#finger")).containsText("Length");
             finger.up();
             assertThat(page.locator("#undo")).containsText("end of hub bead 3 moved");
             assertThat(browser.complaints()).isEmpty();
