@@ -12,6 +12,20 @@ import turnalike.pattern.MemberKind;
 
 /** What the fields of a job are called on its form, by their paths in the job file. */
 final class FieldWords {
+    /** What stands outside the forms is called as on its own page. */
+    private static final Map<String, String> ELSEWHERE = Map.of(
+            "boards", "Boards in hand",
+            "blanks", "Blanks weighed",
+            "times", "Times taken",
+            "price.rate", "Your rate for an hour",
+            "price.others", "Charged besides",
+            "price.markup_pct", "Markup, %",
+            "price.tax_pct", "Tax, %",
+            "price.currency", "Currency");
+
+    /** Objects that are told as one: what is in them is worked out, not typed. */
+    private static final Map<String, String> AS_ONE = Map.of("cut", "How the boards are cut", "by_hand", "The set placed by hand");
+
     private final Map<String, Key<?>> asked = new LinkedHashMap<>();
     private final String units;
 
@@ -43,7 +57,23 @@ final class FieldWords {
         return find(path)
                 .map(key -> key.field().label())
                 .filter(label -> !label.isEmpty())
+                .or(() -> Optional.ofNullable(ELSEWHERE.get(path)))
                 .orElseGet(() -> inWords(path));
+    }
+
+    /** What that field is told together with others as, if it is. */
+    static Optional<String> asOne(String path) {
+        return AS_ONE.entrySet().stream()
+                .filter(each -> path.startsWith(each.getKey() + "."))
+                .map(Map.Entry::getValue)
+                .findFirst();
+    }
+
+    /** Whether words are typed there, or lines of them: no figure by itself. */
+    boolean isTyped(String path) {
+        return find(path)
+                .filter(key -> !(key.type() instanceof KeyType.Size || key.type().isNumber()))
+                .isPresent();
     }
 
     /** The unit of a length; empty for all else. */
