@@ -137,7 +137,9 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
                 set.order(),
                 statements(set),
                 set.spareLabels(),
-                set.warnings(),
+                set.warnings().stream()
+                        .map(each -> SentenceCase.capital(each) + (each.endsWith(".") ? "" : "."))
+                        .toList(),
                 set.workings());
     }
 

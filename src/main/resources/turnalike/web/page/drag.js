@@ -78,6 +78,8 @@
     const value = of.stopped && of.good ? of.good : of.value;
     if (!keep || !of.far || !value) {
       if (of.good) page.select(page.work().dataset.selected);
+      // Touched and not moved, a handle was not meant, but what lies below it.
+      else if (keep && !of.far) page.touch(of.event.clientX, of.event.clientY);
       return;
     }
     page.keepSize(of.number, of.key, value, of.version);

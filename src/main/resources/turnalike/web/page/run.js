@@ -18,6 +18,12 @@
     event.preventDefault();
     follow = true;
   });
+  document.addEventListener("click", (event) => {
+    const link = event.target.closest(".run a");
+    if (!link || event.ctrlKey || event.metaKey || event.shiftKey) return;
+    event.preventDefault();
+    page.select(link.id.slice("m-".length));
+  });
   const press = (id) => {
     const button = document.getElementById(id);
     if (button && !button.disabled) button.click();
@@ -27,13 +33,20 @@
     follow = false;
   });
 
-  document.addEventListener("click", (event) => {
-    const member = event.target.closest(".lathe .member");
+  /** The member that lies there, also below a handle. */
+  const touch = (x, y) => {
+    const parts = document.elementsFromPoint(x, y).map((each) => each.closest(".lathe .member"));
+    choose(parts.find((each) => each));
+  };
+  document.addEventListener("click", (event) => choose(event.target.closest(".lathe .member")));
+  const choose = (member) => {
     if (!member || page.isPlacing() || member.dataset.member === page.work().dataset.selected) return;
     page.select(member.dataset.member).then(() => {
       // Where the fields lie below the screen, they come into sight with the member they belong to.
       const fields = document.getElementById("member");
       if (fields.getBoundingClientRect().top > page.root.clientHeight - 120) fields.scrollIntoView({ block: "start" });
     });
-  });
+  };
+
+  Object.assign(page, { touch });
 })();
