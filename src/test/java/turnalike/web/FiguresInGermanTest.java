@@ -43,7 +43,8 @@ class FiguresInGermanTest {
             served.post(at + "/units", "units=mm");
             served.post(at + "/member/1", "length=100,5&name=100.5");
             served.post(at + "/fields", "title=Model 1,5&wood.density_kg_m3=655.5");
-            assertThat(served.store().find(job).orElseThrow().text().text()).contains("\"100.5\"", "655.5", "Model 1,5");
+            assertThat(served.store().find(job).orElseThrow().text().text())
+                    .contains("\"100.5\"", "655.5", "Model 1,5");
             String html = german(served, at + "?member=1");
             assertThat(field(html, "f-length")).isEqualTo("100,5");
             assertThat(field(html, "f-wood-density_kg_m3")).isEqualTo("655,5");

@@ -75,7 +75,8 @@ class PagesTest {
         // Other units chosen, what was typed stays as long as it was, and the usual blank becomes that of those units.
         assertThat(served.get("/starters?was=in&units=mm&length=16&size=1+3/4").body())
                 .contains("value=\"406.4 mm\"", "value=\"45\"", "Start from it");
-        assertThat(served.get("/starters?was=mm&units=in&length=&size=2+in").body()).contains("value=\"2 in\"");
+        assertThat(served.get("/starters?was=mm&units=in&length=&size=2+in").body())
+                .contains("value=\"2 in\"");
     }
 
     @Test

@@ -111,7 +111,8 @@ class TouchAloneIT {
         member.scrollIntoViewIfNeeded();
         page.waitForTimeout(500); // the page scrolls smoothly
         BoundingBox lies = member.boundingBox();
-        page.touchscreen().tap(lies.x + lies.width / 2, lies.y + lies.height / 2); // a handle of its neighbour may lie over it
+        page.touchscreen()
+                .tap(lies.x + lies.width / 2, lies.y + lies.height / 2); // a handle of its neighbour may lie over it
         assertThat(page.locator("#member-h")).containsText("2 ");
         Locator handle = page.locator("#drawing .handle").first();
         handle.scrollIntoViewIfNeeded();

@@ -94,7 +94,8 @@ class TouchIT {
             finger.down(from.x + from.width / 2, from.y + from.height / 2);
             finger.move(from.x + from.width / 2, from.y + from.height / 2, to.x + to.width / 2, to.y + to.height / 2);
             assertThat(page.locator("#carried")).containsText("Piece " + one);
-            // Meanwhile the figures say what it would come to, which takes room above the picture, and another bench keeps an edit.
+            // Meanwhile the figures say what it would come to, which takes room above the picture, and another bench
+            // keeps an edit.
             assertThat(page.locator("#figures .tried")).isVisible();
             served.store().edit(served.demo(), kept -> Edit.of("look again", Change.of(kept.text())));
             page.waitForTimeout(600); // what is not at hand is shown anew within it

@@ -24,7 +24,8 @@ final class FieldWords {
             "price.currency", "Currency");
 
     /** Objects that are told as one: what is in them is worked out, not typed. */
-    private static final Map<String, String> AS_ONE = Map.of("cut", "How the boards are cut", "by_hand", "The set placed by hand");
+    private static final Map<String, String> AS_ONE =
+            Map.of("cut", "How the boards are cut", "by_hand", "The set placed by hand");
 
     private final Map<String, Key<?>> asked = new LinkedHashMap<>();
     private final String units;
@@ -72,7 +73,8 @@ final class FieldWords {
     /** Whether words are typed there, or lines of them: no figure by itself. */
     boolean isTyped(String path) {
         return find(path)
-                .filter(key -> !(key.type() instanceof KeyType.Size || key.type().isNumber()))
+                .filter(key ->
+                        !(key.type() instanceof KeyType.Size || key.type().isNumber()))
                 .isPresent();
     }
 

@@ -121,7 +121,12 @@ public final class WhatDiffers {
                 .forEach((key, values) -> {
                     boolean isLength = kind.find(MemberKey.Type.LENGTH, key).isPresent();
                     boolean isTick = key.equals(MemberKey.BY_EYE);
-                    add(after.where(), FieldWords.ofMember(kind, key), isLength ? unit : "", values, !isLength && !isTick);
+                    add(
+                            after.where(),
+                            FieldWords.ofMember(kind, key),
+                            isLength ? unit : "",
+                            values,
+                            !isLength && !isTick);
                 });
     }
 

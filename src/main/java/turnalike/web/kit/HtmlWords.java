@@ -73,8 +73,10 @@ public final class HtmlWords {
     private String filled(String tag) {
         String sign = say.apply("0.5").replaceAll("[0-9]", "");
         return FILLED.matcher(tag)
-                .replaceAll(found -> Matcher.quoteReplacement(
-                        found.group(1) + '"' + DECIMAL_POINT.matcher(found.group(2)).replaceAll(sign) + '"'));
+                .replaceAll(found -> Matcher.quoteReplacement(found.group(1)
+                        + '"'
+                        + DECIMAL_POINT.matcher(found.group(2)).replaceAll(sign)
+                        + '"'));
     }
 
     private static String plain(String text) {

@@ -49,7 +49,8 @@ public final class RequestInput {
     /** A field that holds a figure: a page in another language shows it with a comma, and what is kept has a point. */
     public static Optional<String> figure(Context ctx, String name) {
         return field(ctx, name)
-                .map(typed -> typed.indexOf('.') < 0 ? DECIMAL_COMMA.matcher(typed).replaceAll(".") : typed);
+                .map(typed ->
+                        typed.indexOf('.') < 0 ? DECIMAL_COMMA.matcher(typed).replaceAll(".") : typed);
     }
 
     /** A field into which a whole table may be pasted: as long as a request may be. */

@@ -15,7 +15,8 @@ public final class ScriptWords {
     private static final Pattern LITERAL = Pattern.compile("\"([^\"\\\\\n]*)\"|`((?:[^`\\\\$]++|\\$\\{[^}`]*\\})*)`");
     private static final Pattern VALUE = Pattern.compile("\\$\\{[^}]*\\}");
     private static final Pattern SLOT = Pattern.compile("\\*(\\d?)");
-    private static final Pattern SENTENCE = Pattern.compile("\\p{Lu}[^#\\[\\]=<>]* [^#\\[\\]=<>]*|(?=.*\\p{L})[^#\\[\\]=<>]* ");
+    private static final Pattern SENTENCE =
+            Pattern.compile("\\p{Lu}[^#\\[\\]=<>]* [^#\\[\\]=<>]*|(?=.*\\p{L})[^#\\[\\]=<>]* ");
 
     private ScriptWords() {}
 

@@ -30,9 +30,7 @@ public final class Spoken {
 
     /** Answers with that text alone, which a script shows, in the language to answer in. */
     public static void text(Context ctx, int status, String text) {
-        ctx.status(status)
-                .contentType("text/plain; charset=utf-8")
-                .result(by(ctx).say(text));
+        ctx.status(status).contentType("text/plain; charset=utf-8").result(by(ctx).say(text));
     }
 
     /** Remembers the choice. */

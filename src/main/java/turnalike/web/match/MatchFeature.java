@@ -122,8 +122,7 @@ public final class MatchFeature implements Feature {
                 searches.find(kept).filter(each -> !each.isDone()).or(() -> searches.findRest(kept));
         while (search.isPresent() && !search.get().isDone() && !client.terminated()) {
             client.sendEvent(
-                    "progress",
-                    Spoken.by(client.ctx()).say(search.get().progress()));
+                    "progress", Spoken.by(client.ctx()).say(search.get().progress()));
             search.get().await(500);
         }
         client.sendEvent("done", "done");

@@ -129,8 +129,7 @@ public final class WoodFeature implements Feature {
         Optional<CutSearch> search = searches.find(kept);
         while (search.isPresent() && !search.get().isDone() && !client.terminated()) {
             client.sendEvent(
-                    "progress",
-                    Spoken.by(client.ctx()).say(search.get().progress()));
+                    "progress", Spoken.by(client.ctx()).say(search.get().progress()));
             search.get().await(500);
         }
         client.sendEvent("done", "done");

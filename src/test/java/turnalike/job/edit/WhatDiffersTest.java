@@ -49,14 +49,18 @@ class WhatDiffersTest {
     @Test
     void no_field_of_the_form_is_told_by_its_key() throws IOException {
         JobText named = after(
-                demo(), new MemberEdit(3, new MemberEdit.Sizes(Map.of(MemberKey.NAME, "fat one", MemberKey.BY_EYE, "true"))));
+                demo(),
+                new MemberEdit(3, new MemberEdit.Sizes(Map.of(MemberKey.NAME, "fat one", MemberKey.BY_EYE, "true"))));
         assertThat(WhatDiffers.between(demo(), named))
                 .containsExactly(
                         new Difference("member 3 (fat one)", "Name", "hub bead", "fat one", true),
                         new Difference("member 3 (fat one)", "Cut by eye, not measured", "", "yes", false));
         for (KeyPaths.At at : KeyPaths.all()) {
             if (at.key().field().section() != KeySection.NONE) {
-                assertThat(FieldWords.of(demo()).label(at.path())).as(at.path()).isEqualTo(at.key().field().label()).isNotEmpty();
+                assertThat(FieldWords.of(demo()).label(at.path()))
+                        .as(at.path())
+                        .isEqualTo(at.key().field().label())
+                        .isNotEmpty();
             }
         }
     }
