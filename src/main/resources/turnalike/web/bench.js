@@ -36,9 +36,9 @@
   const isLast = () => at === steps.length - 1;
   const show = () => {
     steps.forEach((step, index) => step.classList.toggle("now", index === at));
-    part("where").textContent = `${at + 1} of ${steps.length}`;
+    part("where").textContent = `Cut ${at + 1} of ${steps.length}`;
     part("back").disabled = at === 0;
-    part("next").textContent = isLast() ? "First cut" : "Next";
+    part("next").textContent = isLast() ? "First cut" : "Next ";
     keep("at", at);
     window.scrollTo(0, 0);
     if (isLast()) fields[0].focus();
@@ -85,7 +85,7 @@
     clock = value;
     keep("clock", clock);
     part("timer").setAttribute("aria-pressed", String(clock.since > 0));
-    part("timer-word").textContent = clock.since ? "Pause" : spent() ? "Go on" : "Start";
+    part("timer-word").textContent = clock.since ? "Pause " : spent() ? "Go on" : "Start ";
     tick();
   };
   const start = () => {
@@ -123,10 +123,10 @@
     const refused = all.filter((each) => each.refused).length;
     const state = part("state");
     state.textContent = refused
-      ? `${refused} to mend`
+      ? `${refused} to mend `
       : all.length
-        ? `${all.length} waiting to be sent`
-        : "all kept";
+        ? `${all.length} waiting to be sent `
+        : "all kept ";
     state.classList.toggle("grave", all.length > 0);
     part("takeback").disabled = !kept("last", "");
   };
@@ -155,7 +155,8 @@
           say(`Piece ${sent.values.piece} is not kept: ${text}`, true);
           mend(sent, text);
         } else {
-          say(`Not sent yet: ${answer.status === 403 ? "load the page again" : "the program has trouble"}. Nothing is lost.`, true);
+          const denied = answer.status === 403;
+          say(denied ? "Not sent yet: load the page again. Nothing is lost." : "Not sent yet: the program has trouble. Nothing is lost.", true);
           return;
         }
       }

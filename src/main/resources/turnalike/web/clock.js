@@ -20,7 +20,7 @@
   const tick = () => {
     const seconds = Math.floor(spent() / 1000);
     say("clock-time", `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, "0")}`);
-    say("clock-go", clock.since ? "Stop and keep" : "Start");
+    say("clock-go", clock.since ? "Stop and keep" : "Start ");
     part("clock-drop").disabled = !clock.since;
   };
   const set = (value) => {
@@ -49,7 +49,7 @@
       return;
     }
     field("stage").value = stage;
-    field("minutes").value = String(Math.max(0.01, Math.round(spent() / 600) / 100));
+    field("minutes").value = window.turnalikePage.figure(String(Math.max(0.01, Math.round(spent() / 600) / 100)));
     field("pieces").value = "";
     field("piece").value = part("clock-piece").value.trim();
     set(still);

@@ -90,8 +90,8 @@
       }
     };
     const set = (end, x, y) => {
-      field(end, "x").value = Math.max(0, Math.min(width, x)).toFixed(1);
-      field(end, "y").value = Math.max(0, Math.min(height, y)).toFixed(1);
+      field(end, "x").value = window.turnalikePage.figure(Math.max(0, Math.min(width, x)).toFixed(1));
+      field(end, "y").value = window.turnalikePage.figure(Math.max(0, Math.min(height, y)).toFixed(1));
       place();
     };
     for (const end of ["start", "end"]) {
@@ -99,7 +99,7 @@
       handle.type = "button";
       handle.className = "endhandle";
       handle.textContent = end === "start" ? "S" : "E";
-      handle.setAttribute("aria-label", `${end === "start" ? "Start end" : "Far end"}: arrow keys move it by a pixel, with Shift by ten`);
+      handle.setAttribute("aria-label", end === "start" ? "Start end: arrow keys move it by a pixel, with Shift by ten" : "Far end: arrow keys move it by a pixel, with Shift by ten");
       overlay.append(handle);
       made[end] = handle;
       let held = null;

@@ -48,6 +48,7 @@
       if (!text) continue;
       seen = Number(text.slice(0, text.indexOf(" ")));
       await pause(SETTLES_MS);
+      await window.turnalikePage.free();
       if (seen > version()) show(text.slice(text.indexOf(" ") + 1));
       else seen = Math.max(seen, version());
     }

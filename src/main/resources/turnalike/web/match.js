@@ -26,7 +26,7 @@
       line.classList.toggle("picked", line.dataset.piece === picked);
       line.classList.toggle("aimed", line.dataset.piece === target && target !== picked);
       const button = line.querySelector(".swap");
-      if (button) button.textContent = !picked ? "Swap" : line.dataset.piece === picked ? "Put back" : "Here";
+      if (button) button.textContent = !picked ? "Swap " : line.dataset.piece === picked ? "Put back" : "Here ";
     }
     for (const place of document.querySelectorAll(".places-picture .place")) {
       const label = pieceOf(place);
@@ -46,7 +46,7 @@
     if (asking) asking.abort();
     asking = null;
     if (!picked || !label || label === picked) {
-      if (shown && figures()) figures().innerHTML = shown;
+      if (shown) showFigures(shown);
       shown = "";
       return;
     }
@@ -62,22 +62,35 @@
     const text = await answer.text();
     if (target !== other || !figures()) return;
     if (!shown) shown = figures().innerHTML;
+    showFigures(text);
+  };
+  /** Figures of another height push what lies below them: the page follows, so that the picture stays under a finger that carries a piece. */
+  const showFigures = (text) => {
+    const below = document.querySelector(".set-desk");
+    if (!figures()) return;
+    const before = below.getBoundingClientRect().top;
     figures().innerHTML = text;
+    window.scrollBy({ top: below.getBoundingClientRect().top - before, behavior: "instant" });
   };
 
-  const pick = (label) => {
+  const pick = (label, carried) => {
     picked = label;
     target = "";
     mark();
-    window.turnalikePage.notice(label ? `Piece ${label} is picked up: choose the piece it changes places with. Esc puts it back.` : "");
+    // Whoever carries it needs no words, and they would lie over places where it may be let go.
+    window.turnalikePage.notice(label && !carried ? `Piece ${label} is picked up: choose the piece it changes places with. Esc puts it back.` : "");
   };
   const drop = () => {
     aim("");
     pick("");
   };
 
-  /** Sends the form with what was done, and puts the page that comes back in place of this one. */
   const send = async (fields) => {
+    window.turnalikePage.atHand(true);
+    await keep(fields).finally(() => window.turnalikePage.atHand(false));
+  };
+  /** Sends the form with what was done, and puts the page that comes back in place of this one. */
+  const keep = async (fields) => {
     const body = new URLSearchParams(new FormData(form()));
     body.delete("one");
     body.delete("other");
@@ -190,7 +203,8 @@
     const from = event.target.closest && event.target.closest("#hand .swap, .places-picture .place");
     dragged = false;
     if (!from || event.button !== 0 || !form()) return;
-    dragging = { label: pieceOf(from), x: event.clientX, y: event.clientY };
+    dragging = { label: pieceOf(from), x: event.clientX, y: event.clientY, over: "" };
+    window.turnalikePage.atHand(true);
     // A place of the picture may be the first of two that are pressed; a touch would else stay with what it began on.
     if (event.target.hasPointerCapture && event.target.hasPointerCapture(event.pointerId)) event.target.releasePointerCapture(event.pointerId);
   });
@@ -200,22 +214,24 @@
     if (!dragged && Math.hypot(event.clientX - dragging.x, event.clientY - dragging.y) < 8) return;
     if (!dragged) {
       dragged = true;
-      pick(dragging.label);
+      pick(dragging.label, true);
     }
     const box = carried();
     box.textContent = `Piece ${dragging.label}`;
     box.style.left = `${event.clientX + 14}px`;
     box.style.top = `${event.clientY - 44}px`;
-    aim(pieceAt(event.clientX, event.clientY));
+    dragging.over = pieceAt(event.clientX, event.clientY);
+    aim(dragging.over);
   });
   const end = (event) => {
     if (!dragging) return;
-    const label = dragging.label;
+    // What was aimed at, and shown so, is meant: what lies there now may have moved since.
+    const { label, over } = dragging;
     const moved = dragged;
     dragging = null;
+    window.turnalikePage.atHand(false);
     const box = document.getElementById("carried");
     if (box) box.remove();
-    const over = pieceAt(event.clientX, event.clientY);
     if (moved) {
       const keep = event.type === "pointerup" && over && over !== label;
       drop();

@@ -43,7 +43,7 @@
       return;
     }
     show(html, sent);
-    if (answer.ok) tell(piece && !form.action.endsWith("/remove") ? `Piece ${piece} is kept.` : "Done.");
+    if (answer.ok) tell(piece && !form.action.endsWith("/remove") ? `Piece ${piece} is kept.` : "Done. ");
     const wrong = document.querySelector("[aria-invalid=true]");
     if (!answer.ok && wrong) wrong.focus();
   };

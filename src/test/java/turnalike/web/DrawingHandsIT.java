@@ -71,7 +71,7 @@ class DrawingHandsIT {
         page.mouse().down();
         page.mouse().move(from.x + from.width / 2 + 40, from.y + from.height * 0.7);
         page.mouse().move(last.x + last.width / 2, from.y + from.height * 0.7);
-        assertThat(page.locator("#finger")).hasText("after 3 blank");
+        assertThat(page.locator("#finger")).hasText("Move after 3 blank");
         page.mouse().up();
         assertThat(page.locator("#member-h")).hasText("3 bead");
         assertThat(kinds("New job")).containsExactly("square", "square", "bead");

@@ -320,10 +320,10 @@ class JobPageIT {
     void a_drag_stops_at_what_is_possible() {
         select(3, "hub bead");
         pull("crown", 0, 10);
-        assertThat(page.locator("#finger")).not().containsText("as far as it goes");
+        assertThat(page.locator("#finger")).not().containsText("As far as it goes");
         var box = page.locator(".lathe .handle[data-key='crown']").boundingBox();
         page.mouse().move(box.x + box.width / 2, box.y + 160);
-        assertThat(page.locator("#finger")).containsText("as far as it goes");
+        assertThat(page.locator("#finger")).containsText("As far as it goes");
         page.mouse().up();
         assertThat(page.locator("#undo")).hasAttribute("title", Pattern.compile("hub bead 3.* at the crown: .*"));
         assertThat(members().get(2).diameters().stream()

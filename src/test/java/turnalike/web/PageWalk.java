@@ -138,6 +138,8 @@ final class PageWalk {
         served.post(at + "/wood/stop", "x=");
         read(at + "/wood");
         read(at + "/price");
+        read(at + "/history");
+        read(at + "/history/1"); // beside how it stands now
     }
 
     private void read(String page) throws IOException, InterruptedException {

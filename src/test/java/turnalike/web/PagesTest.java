@@ -72,6 +72,11 @@ class PagesTest {
                 .doesNotContain("value=\"vase-baluster\"");
         assertThat(served.post("/starters", "starter=wobble").statusCode()).isEqualTo(422);
         assertThat(served.get("/starters?length=soon").statusCode()).isEqualTo(422);
+        // Other units chosen, what was typed stays as long as it was, and the usual blank becomes that of those units.
+        assertThat(served.get("/starters?was=in&units=mm&length=16&size=1+3/4").body())
+                .contains("value=\"406.4 mm\"", "value=\"45\"", "Start from it");
+        assertThat(served.get("/starters?was=mm&units=in&length=&size=2+in").body())
+                .contains("value=\"2 in\"");
     }
 
     @Test

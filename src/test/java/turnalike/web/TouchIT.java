@@ -2,11 +2,8 @@ package turnalike.web;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
-import com.google.gson.JsonArray;
-import com.google.gson.JsonObject;
-import com.microsoft.playwright.Browser.NewContextOptions;
-import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.BoundingBox;
@@ -15,67 +12,19 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import turnalike.job.kept.Change;
+import turnalike.job.kept.Edit;
 
 /** With a finger on a telephone of 360 pixels: members carried to another place, pieces swapped in the picture of the set. */
 class TouchIT {
     @TempDir
     private Path folder;
 
-    /** One finger, as the browser is told of it by a touch screen. */
-    private static final class Finger {
-        private final Page page;
-        private final CDPSession screen;
-
-        Finger(Page page) {
-            this.page = page;
-            this.screen = page.context().newCDPSession(page);
-        }
-
-        private void tell(String type, JsonArray points) {
-            JsonObject told = new JsonObject();
-            told.addProperty("type", type);
-            told.add("touchPoints", points);
-            screen.send("Input.dispatchTouchEvent", told);
-        }
-
-        private static JsonArray at(double x, double y) {
-            JsonObject point = new JsonObject();
-            point.addProperty("x", x);
-            point.addProperty("y", y);
-            JsonArray points = new JsonArray();
-            points.add(point);
-            return points;
-        }
-
-        void down(double x, double y) {
-            tell("touchStart", at(x, y));
-        }
-
-        void move(double fromX, double fromY, double x, double y) {
-            for (int i = 1; i <= 6; i++) {
-                tell("touchMove", at(fromX + (x - fromX) * i / 6, fromY + (y - fromY) * i / 6));
-                page.waitForTimeout(20);
-            }
-        }
-
-        void up() {
-            tell("touchEnd", new JsonArray());
-        }
-    }
-
-    private static Page telephone(Browser browser) {
-        return browser.page(new NewContextOptions()
-                .setViewportSize(360, 740)
-                .setHasTouch(true)
-                .setIsMobile(true)
-                .setDeviceScaleFactor(2));
-    }
-
     @Test
     void a_member_is_held_until_its_name_shows_and_carried_to_another_place() throws Exception {
         try (Served served = Served.in(folder);
                 Browser browser = Browser.open()) {
-            Page page = telephone(browser);
+            Page page = Finger.telephone(browser);
             page.navigate(served.address() + "jobs/" + served.demo().text() + "?member=3");
             page.locator("#drawing .member[data-member='7']").scrollIntoViewIfNeeded();
             page.waitForTimeout(500); // the page scrolls smoothly
@@ -88,7 +37,7 @@ class TouchIT {
             finger.down(from.x + from.width / 2, y);
             assertThat(page.locator("#finger")).containsText("7 ");
             finger.move(from.x + from.width / 2, y, to.x + to.width - 2, y);
-            assertThat(page.locator("#finger")).containsText("after 8 ");
+            assertThat(page.locator("#finger")).containsText("Move after 8 ");
             finger.up();
             assertThat(page.locator("#undo")).containsText("to place 8");
             List<String> after = new ArrayList<>(before);
@@ -108,7 +57,7 @@ class TouchIT {
     void a_handle_is_dragged_by_a_finger() throws Exception {
         try (Served served = Served.in(folder);
                 Browser browser = Browser.open()) {
-            Page page = telephone(browser);
+            Page page = Finger.telephone(browser);
             page.navigate(served.address() + "jobs/" + served.demo().text() + "?member=3");
             page.locator("#drawing .handle[data-key='length']").scrollIntoViewIfNeeded();
             page.waitForTimeout(500); // the page scrolls smoothly
@@ -119,7 +68,7 @@ class TouchIT {
             Finger finger = new Finger(page);
             finger.down(x, y);
             finger.move(x, y, x + 7, y);
-            assertThat(page.locator("#finger")).containsText("length");
+            assertThat(page.locator("#finger")).containsText("Length");
             finger.up();
             assertThat(page.locator("#undo")).containsText("end of hub bead 3 moved");
             assertThat(browser.complaints()).isEmpty();
@@ -130,7 +79,7 @@ class TouchIT {
     void two_pieces_change_places_by_a_finger_in_the_picture_of_the_set() throws Exception {
         try (Served served = Served.in(folder);
                 Browser browser = Browser.open()) {
-            Page page = telephone(browser);
+            Page page = Finger.telephone(browser);
             page.navigate(served.address() + "jobs/" + served.demo().text() + "/match");
             // The first search may still go on.
             assertThat(page.locator("#hold-1")).isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(30_000));
@@ -145,6 +94,13 @@ class TouchIT {
             finger.down(from.x + from.width / 2, from.y + from.height / 2);
             finger.move(from.x + from.width / 2, from.y + from.height / 2, to.x + to.width / 2, to.y + to.height / 2);
             assertThat(page.locator("#carried")).containsText("Piece " + one);
+            // Meanwhile the figures say what it would come to, which takes room above the picture, and another bench
+            // keeps an edit.
+            assertThat(page.locator("#figures .tried")).isVisible();
+            served.store().edit(served.demo(), kept -> Edit.of("look again", Change.of(kept.text())));
+            page.waitForTimeout(600); // what is not at hand is shown anew within it
+            assertThat(page.locator("#carried")).isVisible();
+            assertThat(page.locator(place.formatted(2)).first().boundingBox().y).isCloseTo(to.y, within(1.0));
             finger.up();
             // The set is weighed anew; on a machine at work elsewhere that takes its time.
             assertThat(page.locator("#undo"))
@@ -159,7 +115,7 @@ class TouchIT {
     void a_device_without_the_letters_takes_those_it_fetches() throws Exception {
         try (Served served = Served.in(folder);
                 Browser browser = Browser.open()) {
-            Page page = telephone(browser);
+            Page page = Finger.telephone(browser);
             page.navigate(served.address());
             for (String file : List.of("letters-regular.ttf", "letters-bold.ttf")) {
                 String load =

@@ -27,6 +27,7 @@ import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
 import turnalike.web.kit.RequestInput;
+import turnalike.web.kit.Spoken;
 
 /** The bench view of a job: its cuts one at a time, and the entry of each piece, kept once however often it is sent. */
 public final class BenchFeature implements Feature {
@@ -138,7 +139,7 @@ public final class BenchFeature implements Feature {
     }
 
     private static void answer(Context ctx, int status, String text) {
-        ctx.status(status).contentType("text/plain; charset=utf-8").result(text);
+        Spoken.text(ctx, status, text);
     }
 
     private static String lines(List<Problem> problems) {

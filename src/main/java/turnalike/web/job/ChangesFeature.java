@@ -16,6 +16,7 @@ import turnalike.web.kit.Abandoned;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.RequestInput;
+import turnalike.web.kit.Spoken;
 
 /**
  * Tells a page that stands open when its job is changed elsewhere: at another bench, by a command, in another tab. The page asks and waits;
@@ -56,9 +57,11 @@ public final class ChangesFeature implements Feature, AutoCloseable {
 
     private static void answer(Context ctx, String said) {
         if (!Abandoned.is(ctx)) {
+            // After the step's number stand its words.
+            int words = said.indexOf(' ') + 1;
             ctx.status(said.isEmpty() ? 204 : 200)
                     .contentType("text/plain; charset=utf-8")
-                    .result(said);
+                    .result(said.substring(0, words) + Spoken.by(ctx).say(said.substring(words)));
         }
     }
 

@@ -16,6 +16,7 @@ import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
 import turnalike.web.kit.RequestInput;
+import turnalike.web.kit.Spoken;
 
 /**
  * What a job would be with one size changed: the drawing, the weight, what warns and what touches while a handle is dragged. Nothing is
@@ -44,7 +45,7 @@ public final class DragFeature implements Feature {
         int number = RequestInput.pathNumber(ctx, "number");
         JobText.Read read = edit(ctx, number).on(kept.text());
         if (read.text().isEmpty()) {
-            ctx.status(422).contentType("text/plain; charset=utf-8").result(lines(read));
+            Spoken.text(ctx, 422, lines(read));
             return;
         }
         JobText text = read.text().orElseThrow();

@@ -147,13 +147,13 @@ public final class EditFeature implements Feature {
 
     private void sizes(Context ctx) {
         int number = RequestInput.pathNumber(ctx, "number");
-        Map<String, String> values = fields(ctx, MemberForm.FIELDS);
+        Map<String, String> values = fields(ctx, MemberForm.FIELDS, MemberForm::isFigure);
         Function<Map<String, String>, JobEdit> sizes = some -> new MemberEdit(number, new MemberEdit.Sizes(some));
         edit(ctx, asked(ctx, "member", values, sizes, number));
     }
 
     private void fields(Context ctx) {
-        Map<String, String> values = fields(ctx, JobForm.FIELDS);
+        Map<String, String> values = fields(ctx, JobForm.FIELDS, JobForm::isFigure);
         edit(ctx, asked(ctx, "job", values, JobEdit::fields, JobShow.member(ctx)));
     }
 
@@ -190,10 +190,11 @@ public final class EditFeature implements Feature {
         edit(ctx, nudge, "job", Map.of(), JobShow.member(ctx));
     }
 
-    private static Map<String, String> fields(Context ctx, Set<String> known) {
+    private static Map<String, String> fields(Context ctx, Set<String> known, Predicate<String> isFigure) {
         Map<String, String> out = new LinkedHashMap<>();
         for (String name : known) {
-            RequestInput.field(ctx, name).ifPresent(value -> out.put(name, value));
+            (isFigure.test(name) ? RequestInput.figure(ctx, name) : RequestInput.field(ctx, name))
+                    .ifPresent(value -> out.put(name, value));
         }
         return out;
     }

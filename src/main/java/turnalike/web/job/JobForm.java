@@ -64,6 +64,13 @@ public final class JobForm {
 
     private JobForm() {}
 
+    static boolean isFigure(String path) {
+        return KeyPaths.find(path)
+                .map(key -> Look.of(key.type()))
+                .filter(look -> look == Look.LENGTH || look == Look.NUMBER)
+                .isPresent();
+    }
+
     static List<Group> of(JobText text, RefusedEdit attempt) {
         return after(attempt, of(text));
     }

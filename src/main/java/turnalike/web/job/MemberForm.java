@@ -23,7 +23,17 @@ final class MemberForm {
                             .map(MemberKey::name))
             .collect(Collectors.toUnmodifiableSet());
 
+    private static final Set<String> FIGURES = MemberKind.all().stream()
+            .flatMap(kind -> kind.keys().stream())
+            .filter(key -> key.type() == MemberKey.Type.LENGTH)
+            .map(MemberKey::name)
+            .collect(Collectors.toUnmodifiableSet());
+
     private MemberForm() {}
+
+    static boolean isFigure(String name) {
+        return FIGURES.contains(name);
+    }
 
     static List<FieldView> of(JobText text, int number) {
         Map<String, String> written = TypedFields.member(text, number);

@@ -79,9 +79,29 @@ public final class StartersFeature implements Feature {
 
         Asked(String units, String length, String size) {
             this.units = UnitSystem.find(units).orElse(UnitSystem.INCH);
-            boolean inches = this.units == UnitSystem.INCH;
             this.length = length;
-            this.size = size.isBlank() ? (inches ? "1 3/4" : "45") : size;
+            this.size = size.isBlank() ? usualSize(this.units) : size;
+        }
+
+        /** @param was the units of the page on which these sizes stood: a size typed without its own is one in those */
+        static Asked in(String units, String was, String length, String size) {
+            UnitSystem before = UnitSystem.find(was).orElse(UnitSystem.INCH);
+            UnitSystem now = UnitSystem.find(units).orElse(UnitSystem.INCH);
+            if (was.isEmpty() || before == now) {
+                return new Asked(units, length, size);
+            }
+            String across = size.strip().equals(usualSize(before)) ? "" : carried(size, before, now);
+            return new Asked(units, carried(length, before, now), across);
+        }
+
+        private static String carried(String typed, UnitSystem before, UnitSystem now) {
+            return typed.isBlank()
+                    ? typed
+                    : Length.parse(typed, before).fold(size -> size.format(now), (what, mend) -> typed);
+        }
+
+        private static String usualSize(UnitSystem units) {
+            return units == UnitSystem.INCH ? "1 3/4" : "45";
         }
 
         Length parse(String where, String text) {
@@ -106,8 +126,9 @@ public final class StartersFeature implements Feature {
     }
 
     private void show(Context ctx) {
-        Asked asked = new Asked(
+        Asked asked = Asked.in(
                 RequestInput.query(ctx, "units").orElse(""),
+                RequestInput.query(ctx, "was").orElse(""),
                 RequestInput.query(ctx, "length").orElse(""),
                 RequestInput.query(ctx, "size").orElse(""));
         if (!asked.length.isBlank()) {

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Map;
 import java.util.NoSuchElementException;
 import java.util.Objects;
@@ -28,6 +29,10 @@ import turnalike.language.Language;
 public final class Assets implements Feature {
     /** Not ours, and says nothing to a person. */
     private static final String HTMX_NAME = "htmx.js";
+
+    /** What every page does by script: a file for each subject, in the order in which they are told of an event, and one to load. */
+    private static final List<String> PAGE = List.of(
+            "base", "room", "parts", "liken", "answer", "fields", "grips", "run", "carry", "sizes", "drag", "beside");
 
     private static final String HTMX = "/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js";
 
@@ -51,7 +56,7 @@ public final class Assets implements Feature {
 
     public Assets() {
         put("page.css", "text/css; charset=utf-8");
-        put("page.js", "text/javascript; charset=utf-8");
+        assets.put("page.js", new Asset(page(), "text/javascript; charset=utf-8"));
         put("pieces.js", "text/javascript; charset=utf-8");
         put("copy.css", "text/css; charset=utf-8");
         put("copy.js", "text/javascript; charset=utf-8");
@@ -65,6 +70,12 @@ public final class Assets implements Feature {
         assets.put("drawing.css", new Asset(Svg.css().getBytes(StandardCharsets.UTF_8), "text/css; charset=utf-8"));
         put("letters-regular.ttf", "font/ttf");
         put("letters-bold.ttf", "font/ttf");
+    }
+
+    private static byte[] page() {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        PAGE.forEach(part -> out.writeBytes(resource("/turnalike/web/page/" + part + ".js")));
+        return out.toByteArray();
     }
 
     /** Adds a file of {@code resources/turnalike/web}. */

@@ -17,6 +17,12 @@ public final class HtmlWords {
     private static final Pattern SAID =
             Pattern.compile("( (?:title|placeholder|aria-label|aria-valuetext|alt|data-say)=)\"([^\"]*)\"");
 
+    /** A figure to be filled in, whose decimal sign is the language's own; its words, such as a unit, are read again and stay. */
+    private static final Pattern FIGURE = Pattern.compile(" (?:class=\"figure\"|inputmode=\"decimal\")");
+
+    private static final Pattern FILLED = Pattern.compile("( (?:value|data-held)=)\"([^\"]*)\"");
+    private static final Pattern DECIMAL_POINT = Pattern.compile("(?<=[0-9])\\.(?=[0-9])");
+
     /** What is typed or worked with is the person's own. */
     private static final Set<String> LEFT_ALONE = Set.of("script", "style", "textarea", "code", "kbd");
 
@@ -64,9 +70,19 @@ public final class HtmlWords {
             out.append(tag);
             return;
         }
-        out.append(SAID.matcher(tag)
+        boolean isFigure = tag.startsWith("<input") && FIGURE.matcher(tag).find();
+        out.append(SAID.matcher(isFigure ? filled(tag) : tag)
                 .replaceAll(found -> Matcher.quoteReplacement(
                         found.group(1) + '"' + SvgText.escape(say.apply(plain(found.group(2)))) + '"')));
+    }
+
+    private String filled(String tag) {
+        String sign = say.apply("0.5").replaceAll("[0-9]", "");
+        return FILLED.matcher(tag)
+                .replaceAll(found -> Matcher.quoteReplacement(found.group(1)
+                        + '"'
+                        + DECIMAL_POINT.matcher(found.group(2)).replaceAll(sign)
+                        + '"'));
     }
 
     private static String plain(String text) {

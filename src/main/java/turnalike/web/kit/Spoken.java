@@ -28,6 +28,11 @@ public final class Spoken {
                 .flatMap(Language::find);
     }
 
+    /** Answers with that text alone, which a script shows, in the language to answer in. */
+    public static void text(Context ctx, int status, String text) {
+        ctx.status(status).contentType("text/plain; charset=utf-8").result(by(ctx).say(text));
+    }
+
     /** Remembers the choice. */
     public static void choose(Context ctx, Language language) {
         ctx.cookie(new Cookie(COOKIE, language.code(), "/", A_YEAR_S, false, true, null, SameSite.STRICT));

@@ -23,6 +23,7 @@ import turnalike.web.kit.Pages;
 import turnalike.web.kit.Papers;
 import turnalike.web.kit.Refusal;
 import turnalike.web.kit.RequestInput;
+import turnalike.web.kit.Spoken;
 
 /** The set chosen and placed. */
 public final class MatchFeature implements Feature {
@@ -135,7 +136,8 @@ public final class MatchFeature implements Feature {
         Optional<SetSearch> search =
                 searches.find(kept).filter(each -> !each.isDone()).or(() -> searches.findRest(kept));
         while (search.isPresent() && !search.get().isDone() && !client.terminated()) {
-            client.sendEvent("progress", search.get().progress());
+            client.sendEvent(
+                    "progress", Spoken.by(client.ctx()).say(search.get().progress()));
             search.get().await(500);
         }
         client.sendEvent("done", "done");

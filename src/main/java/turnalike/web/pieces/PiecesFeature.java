@@ -108,7 +108,7 @@ public final class PiecesFeature implements Feature {
                 continue;
             }
             String had = RequestInput.field(ctx, "had_" + field).orElse("");
-            RequestInput.field(ctx, field)
+            (noted ? RequestInput.field(ctx, field) : RequestInput.figure(ctx, field))
                     .filter(text -> !text.strip().equals(had))
                     .ifPresent(text -> out.put(noted ? field.substring(PieceForm.NOTED.length()) : field, text));
         }

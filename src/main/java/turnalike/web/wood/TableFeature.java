@@ -68,7 +68,9 @@ final class TableFeature implements Feature {
     private void row(Context ctx) {
         ShopTable table = table(ctx);
         Map<String, String> cells = new LinkedHashMap<>();
-        table.columns().forEach(key -> RequestInput.field(ctx, "c_" + key.name())
+        table.columns().forEach(key -> (TableView.isFigure(key.name())
+                        ? RequestInput.figure(ctx, "c_" + key.name())
+                        : RequestInput.field(ctx, "c_" + key.name()))
                 .ifPresent(value -> cells.put(key.name(), value)));
         Optional<TableEdit.Seen> seen = seen(ctx);
         int next = table.rows(JobAddress.job(ctx, store).text()).size() + 1;

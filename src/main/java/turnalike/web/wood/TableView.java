@@ -151,12 +151,18 @@ public record TableView(
                 String label = isFault
                         ? key.name().startsWith("from") ? fault + " from" : "to"
                         : LABELS.getOrDefault(key.name(), key.name());
-                boolean isWord = List.of("board", "blank", "species", "lost", "stage", "piece")
-                        .contains(key.name());
-                out.add(new Head(key.name(), key.type().isLength() ? label + ", " + units.symbol() : label, !isWord));
+                out.add(new Head(
+                        key.name(),
+                        key.type().isLength() ? label + ", " + units.symbol() : label,
+                        isFigure(key.name())));
             }
         }
         return out;
+    }
+
+    /** Whether figures stand in that column. */
+    static boolean isFigure(String column) {
+        return !List.of("board", "blank", "species", "lost", "stage", "piece").contains(column);
     }
 
     /** The name after the last one's: 7 after 6, D after C. */

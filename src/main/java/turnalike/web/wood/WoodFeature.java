@@ -20,6 +20,7 @@ import turnalike.web.kit.Pages;
 import turnalike.web.kit.Papers;
 import turnalike.web.kit.Refusal;
 import turnalike.web.kit.RequestInput;
+import turnalike.web.kit.Spoken;
 
 /** An order's wood: what to saw, boards in hand and how they are cut, weighed blanks; and what it all takes and comes to. */
 public final class WoodFeature implements Feature {
@@ -132,7 +133,8 @@ public final class WoodFeature implements Feature {
         KeptJob kept = JobAddress.job(client.ctx(), store);
         Optional<CutSearch> search = searches.find(kept);
         while (search.isPresent() && !search.get().isDone() && !client.terminated()) {
-            client.sendEvent("progress", search.get().progress());
+            client.sendEvent(
+                    "progress", Spoken.by(client.ctx()).say(search.get().progress()));
             search.get().await(500);
         }
         client.sendEvent("done", "done");

@@ -55,7 +55,13 @@ class HistoryFeatureTest {
                 .contains("divider openings reach")
                 .doesNotContain("hx-get");
         assertThat(moment)
-                .contains("member 3 (hub bead): crown", ">1 1/2<", ">1 3/8<", ">count<", "divider openings reach")
+                .contains(
+                        ">Member 3 (hub bead)<",
+                        ">Diameter at its crown<",
+                        ">1 1/2 in<",
+                        ">1 3/8 in<",
+                        ">Good pieces wanted<")
+                .contains("divider openings reach")
                 .contains("as it stands now, dashed");
         String same = served.get(job + "/history/" + before + "?with=" + before).body();
         assertThat(same).contains("Both are the same");

@@ -15,7 +15,7 @@ class ScriptWordsTest {
     @Test
     void no_sentence_of_any_script_lacks_its_german() throws IOException {
         Set<String> missing = new TreeSet<>();
-        try (Stream<Path> files = Files.list(Path.of("src/main/resources/turnalike/web"))) {
+        try (Stream<Path> files = Files.walk(Path.of("src/main/resources/turnalike/web"))) {
             for (Path file :
                     files.filter(each -> each.toString().endsWith(".js")).toList()) {
                 ScriptWords.each(Files.readString(file), sentence -> {

@@ -1,0 +1,147 @@
+// Asking and answering: what goes with each request, and the newest state of the job put in place around what is being typed.
+(() => {
+  "use strict";
+  const page = window.turnalikePage;
+
+  let turn = 0;
+  let shown = 0;
+  document.addEventListener("htmx:configRequest", (event) => {
+    event.detail.turn = ++turn;
+    event.detail.headers["X-Turnalike-Token"] = page.token();
+    const left = event.detail.triggeringEvent;
+    // Which field was left: it is kept by itself, whatever still stands refused beside it.
+    if (event.detail.elt.matches("form.each") && left && left.type === "change" && left.target.name) event.detail.parameters["field"] = left.target.name;
+    if (page.room()) event.detail.parameters["w"] = String(page.wanted());
+    const now = page.work();
+    if (!now) return;
+    event.detail.headers["X-Turnalike-Parts"] = page.partsShown();
+    if (event.detail.verb === "get") return;
+    for (const [name, value] of [["version", now.dataset.version], ["member", now.dataset.selected]]) {
+      if (event.detail.parameters[name] === undefined) event.detail.parameters[name] = value;
+    }
+  });
+
+  /** What every form of the page says is said once, from the page itself: so a form stays as it is from one state to the next. */
+  const thinForms = () => {
+    if (!window.htmx || !page.work()) return;
+    for (const form of page.work().querySelectorAll("form[hx-post]")) {
+      for (const name of ["token", "version", "member"]) form.querySelector(`input[type=hidden][name=${name}]`)?.remove();
+    }
+  };
+  document.addEventListener("DOMContentLoaded", thinForms);
+
+  // Answers may cross each other and what is being typed: the newest state of the job stays, and so does whatever was typed meanwhile.
+  const typed = new Map();
+  const keepTyped = (now, config) => {
+    typed.clear();
+    for (const field of now.querySelectorAll("input[id], textarea[id]")) {
+      const sent = config.elt.contains(field) && config.parameters[field.name] === field.value;
+      if (page.isDirty(field) && !sent) typed.set(field.id, field.value);
+    }
+  };
+  /** While fewer settings may still be found: has the program look for longer, once no edit has come for a moment. */
+  const seek = () => {
+    const settings = document.querySelector("#settings[hx-get]");
+    if (settings) htmx.trigger(settings, "turnalike:seek");
+  };
+  document.addEventListener("htmx:load", seek);
+  const isActive = "[hx-get], [hx-post]";
+  const process = (changed) => {
+    // One by one: asked for all of it, htmx would look through every line of the drawing too.
+    for (const node of changed) {
+      if (node.nodeType !== Node.ELEMENT_NODE) continue;
+      if (node.matches(isActive)) htmx.process(node);
+      for (const inside of node.querySelectorAll(isActive)) htmx.process(inside);
+    }
+  };
+  /** Every field shows what came with it, except those in which something else was typed meanwhile. */
+  const resetFields = (fresh) => {
+    for (const field of fresh.querySelectorAll("input, textarea")) {
+      if (field.type === "checkbox") field.checked = field.defaultChecked;
+      else if (page.isDirty(field) && !typed.has(field.id)) field.value = field.defaultValue;
+    }
+    for (const choice of fresh.querySelectorAll("option")) {
+      if (choice.selected !== choice.defaultSelected) choice.selected = choice.defaultSelected;
+    }
+  };
+  document.addEventListener("htmx:beforeSwap", (event) => {
+    const now = page.work();
+    const detail = event.detail;
+    if (!now || !detail.shouldSwap || (detail.target.id !== "work" && detail.target.id !== "settings")) return;
+    const text = detail.serverResponse;
+    const came = Number((/data-version="(\d+)"/.exec(text) || [])[1] || 0);
+    const here = Number(now.dataset.version);
+    if (detail.target.id === "settings") {
+      detail.shouldSwap = came >= here;
+      if (detail.shouldSwap) page.forget("settings");
+      return;
+    }
+    detail.shouldSwap = false;
+    if (came < here || (came === here && detail.requestConfig.turn < shown)) return;
+    shown = detail.requestConfig.turn;
+    keepTyped(now, detail.requestConfig);
+    const active = document.activeElement;
+    const at = active && active.id && now.contains(active) ? { id: active.id, from: active.selectionStart, to: active.selectionEnd } : null;
+    const opened = [...now.querySelectorAll("details[open][id]")].map((box) => box.id);
+    const answer = document.createElement("template");
+    answer.innerHTML = text.slice(text.indexOf("<main"));
+    stayRefused(now, answer.content, detail.requestConfig);
+    const left = [...answer.content.querySelectorAll("div[data-same]")].map((part) => part.id);
+    // Of a drawing, the groups that are as they were.
+    const groups = answer.content.querySelector("#drawing [data-same]");
+    const base = detail.requestConfig.headers["X-Turnalike-Parts"] || "";
+    const changed = [];
+    const drawn = page.digest("drawing");
+    page.liken(now, answer.content.firstElementChild, changed);
+    const sound = page.learnParts(left) && (!groups || drawn === ((/(?:^| )drawing=(\S+)/.exec(base) || [])[1]));
+    resetFields(now);
+    for (const [id, value] of typed) {
+      const field = document.getElementById(id);
+      if (field && field.value !== value) field.value = value;
+    }
+    const back = at && document.activeElement !== active && document.getElementById(at.id);
+    if (back) {
+      back.focus({ preventScroll: true });
+      if (typeof at.from === "number") back.setSelectionRange(at.from, at.to);
+    }
+    process(changed);
+    for (const id of opened) {
+      const box = document.getElementById(id);
+      if (box && !box.open) box.open = true;
+    }
+    show();
+    seek();
+    if (!sound) {
+      page.forgetAll();
+      page.select(now.dataset.selected);
+    }
+    document.dispatchEvent(new CustomEvent("turnalike:redrawn"));
+  });
+
+  /** What was refused in another form stays, with its reason, until it is mended or left out there. */
+  const stayRefused = (now, coming, config) => {
+    for (const box of now.querySelectorAll(".field.wrong")) {
+      const field = box.querySelector("[id][name]");
+      const next = typed.has(field.id) && !config.elt.contains(field) && coming.getElementById(field.id);
+      if (next) next.closest(".field").replaceWith(box.cloneNode(true));
+    }
+  };
+
+  const show = () => {
+    const now = page.work();
+    if (!now) return;
+    for (const group of now.querySelectorAll(".lathe .member")) {
+      group.classList.toggle("selected", group.dataset.member === now.dataset.selected);
+    }
+    page.grips();
+    const chosen = `${now.dataset.address}?member=${now.dataset.selected}`;
+    if (location.pathname === now.dataset.address && `${location.pathname}${location.search}` !== chosen) {
+      // Reload, and coming back from another tab, find the member that was chosen.
+      history.replaceState(history.state, "", chosen + location.hash);
+      page.inSight();
+    }
+  };
+  document.addEventListener("htmx:load", show);
+
+  Object.assign(page, { show });
+})();

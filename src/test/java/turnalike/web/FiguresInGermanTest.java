@@ -1,0 +1,108 @@
+package turnalike.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import turnalike.job.kept.JobId;
+import turnalike.language.Language;
+
+/** Where the page is German a figure to be filled in has a comma; with a comma or a point it is the same figure, and a point is kept. */
+class FiguresInGermanTest {
+    @TempDir
+    private Path folder;
+
+    private static String german(Served served, String path) throws Exception {
+        return served.client()
+                .send(
+                        served.request(path).header("Accept-Language", "de").build(),
+                        HttpResponse.BodyHandlers.ofString())
+                .body();
+    }
+
+    private static String field(String html, String id) {
+        return Pattern.compile("<input[^>]* id=\"" + id + "\"[^>]* value=\"([^\"]*)\"")
+                .matcher(html)
+                .results()
+                .map((MatchResult each) -> each.group(1))
+                .findFirst()
+                .orElse("no such field");
+    }
+
+    @Test
+    void a_size_is_shown_with_a_comma_and_taken_with_either() throws Exception {
+        try (Served served = Served.in(folder)) {
+            JobId job = served.job("New job");
+            String at = "/jobs/" + job.text();
+            served.post(at + "/units", "units=mm");
+            served.post(at + "/member/1", "length=100,5&name=100.5");
+            served.post(at + "/fields", "title=Model 1,5&wood.density_kg_m3=655.5");
+            assertThat(served.store().find(job).orElseThrow().text().text())
+                    .contains("\"100.5\"", "655.5", "Model 1,5");
+            String html = german(served, at + "?member=1");
+            assertThat(field(html, "f-length")).isEqualTo("100,5");
+            assertThat(field(html, "f-wood-density_kg_m3")).isEqualTo("655,5");
+            assertThat(field(html, "f-name")).as("typed words").isEqualTo("100.5");
+            assertThat(field(served.get(at + "?member=1").body(), "f-length")).isEqualTo("100.5");
+            int steps = served.store().find(job).orElseThrow().times().steps();
+            served.post(at + "/member/1", "length=100,5&name=100.5");
+            assertThat(served.store().find(job).orElseThrow().times().steps()).isEqualTo(steps);
+        }
+    }
+
+    @Test
+    void a_piece_and_a_row_of_the_shop_too() throws Exception {
+        try (Served served = Served.in(folder)) {
+            String at = "/jobs/" + served.demo().text();
+            served.post(at + "/pieces", "piece=1,5&mass_g=512,5&sure=yes");
+            String html = german(served, at + "/pieces");
+            assertThat(html).contains("value=\"512,5\"").contains("1,5");
+            served.post(at + "/wood/blanks/row", "c_blank=1&c_mass_g=560,5");
+            assertThat(german(served, at + "/wood")).contains("value=\"560,5\"");
+            assertThat(served.get(at + "/wood").body()).contains("value=\"560.5\"");
+        }
+    }
+
+    @Test
+    void a_text_that_a_script_shows_is_german() throws Exception {
+        try (Served served = Served.in(folder)) {
+            String at = "/jobs/" + served.demo().text();
+            assertThat(german(served, at + "/member/3/drag?key=crown&value=0.1"))
+                    .contains("Glied 3");
+            assertThat(german(served, at + "/changes?seen=0")).matches("\\d+ .*erfundenen Stücke.*");
+        }
+    }
+
+    /** What was done is told in the history, beside Undo, and where another bench did it. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "hub bead 3 thicker at the crown: 1 1/2 → 1 5/8 in",
+                "taper 4 thinner at its end: 22.5 → 22 mm",
+                "hub bead 3 longer: 3/4 → 7/8 in",
+                "end of cove 4 moved: 3/4 → 7/8 in",
+                "move hub bead 3 to place 8",
+                "insert a bead before cove 4",
+                "insert an ogee in cove 4",
+                "remove vee 5",
+                "make a cove of hub bead 3",
+                "hold piece 7 at place 3",
+                "swap pieces 7 and 11",
+                "log piece 12",
+                "cut the blanks out of 2 boards",
+                "scale the pattern to 110 %, tenons as they are",
+                "stretch the piece to 16 in by member 6",
+                "add board C",
+                "took back: turn the run end for end",
+                "change what is charged"
+            })
+    void what_was_done_is_told_in_german(String words) {
+        assertThat(Language.GERMAN.knows(words)).as(words).isTrue();
+    }
+}
