@@ -92,7 +92,7 @@ final class EdgeFit {
         int fitted = 0;
         int burnt = 0;
         double[] colourful = new double[n];
-        EdgeModel model = new EdgeModel(noise.bright(), noise.colour());
+        EdgeSearch model = new EdgeSearch(noise.bright(), noise.colour());
         double before = 0;
         for (int i = 0; i < n; i++) {
             normals[i] = normal(i);
@@ -107,23 +107,21 @@ final class EdgeFit {
                     ? new double[] {near, near - 1.2, near + 1.2, -2.6, 2.6}
                     : new double[] {near, near - 1.2, near + 1.2};
             double least = Double.POSITIVE_INFINITY;
-            offsets[i] = Double.NaN;
             // As good a fit as its neighbour's from its neighbour's place is the same edge; else others are tried, and
             // at each
             // tenth point, so that a wrong one is not handed on for ever.
+            model.take(seen, hues[i][0], hues[i][1], softness);
             for (int k = 0; k < (!wide && least < 1.3 * before && i / stride % 10 != 0 ? 1 : starts.length); k++) {
-                double offset = model.find(seen, hues[i][0], hues[i][1], starts[k], softness);
-                if (model.cost() < least) {
-                    least = model.cost();
-                    contrasts[i] = model.contrast();
-                    bright[i] = model.brightMiss();
-                    colourful[i] = model.colourMiss();
-                    sure[i] = model.sure();
-                    boolean found =
-                            model.contrast() > LEAST_STEP && model.sure() < LEAST_SURE && Math.abs(offset) < MOST_MOVED;
-                    offsets[i] = found ? offset : Double.NaN;
-                }
+                least = model.from(starts[k]);
             }
+            double offset = model.settle();
+            boolean found =
+                    model.contrast() > LEAST_STEP && model.sure() < LEAST_SURE && Math.abs(offset) < MOST_MOVED;
+            offsets[i] = found ? offset : Double.NaN;
+            contrasts[i] = model.contrast();
+            bright[i] = model.brightMiss();
+            colourful[i] = model.colourMiss();
+            sure[i] = model.sure();
             before = least;
             fitted++;
             burnt += seen[0][EdgeModel.SAMPLES - 3] > BURNT ? 1 : 0;
@@ -197,7 +195,7 @@ final class EdgeFit {
         int every = Math.max(1, x.length / 40);
         double[] found = new double[x.length / every + 1];
         int count = 0;
-        EdgeModel model = new EdgeModel(noise.bright(), noise.colour());
+        EdgeSearch model = new EdgeSearch(noise.bright(), noise.colour());
         for (int i = 0; i < x.length; i += every) {
             double[] normal = normal(i);
             sample(i, normal);
@@ -205,7 +203,9 @@ final class EdgeFit {
             int softest = -1;
             double least = Double.POSITIVE_INFINITY;
             for (int k = from; k <= to; k++) {
-                model.find(seen, hues[i][0], hues[i][1], 0, SOFTNESSES[k]);
+                model.take(seen, hues[i][0], hues[i][1], SOFTNESSES[k]);
+                model.from(0);
+                model.settle();
                 if (model.cost() < least && model.contrast() > 3 * LEAST_STEP) {
                     least = model.cost();
                     softest = k;
