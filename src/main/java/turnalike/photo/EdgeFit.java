@@ -17,6 +17,11 @@ final class EdgeFit {
 
     private static final double[] SOFTNESSES = {0.45, 0.6, 0.8, 1.05, 1.4, 1.9, 2.6, 3.6, 5};
 
+    /** So many points of the contour are fitted at most, in the first round and in the second. */
+    private static final int FITS_AT_FIRST = 800;
+
+    private static final int FITS = 1200;
+
     /** To how many points on either side hues are averaged. */
     private static final int HUES = 12;
 
@@ -69,14 +74,23 @@ final class EdgeFit {
         Noise noise = new Noise(2.5, 3);
         learnHues();
         double softness = softness(noise, 0, SOFTNESSES.length - 1);
-        Moved once = moved(softness, noise, (int) Math.max(3, Math.round(2 * softness)), true);
+        // The larger the picture, the smoother its edges run from pixel to pixel, and the farther apart they are fitted.
+        Moved once = moved(softness, noise, stride(3, 2 * softness, FITS_AT_FIRST), true);
         EdgeFit again =
                 new EdgeFit(colours, coarse, once.fitted().x(), once.fitted().y());
         again.learnHues();
-        int rank = Arrays.binarySearch(SOFTNESSES, softness);
-        double soft = again.softness(once.noise(), Math.max(0, rank - 1), Math.min(SOFTNESSES.length - 1, rank + 1));
-        return again.moved(soft, once.noise(), (int) Math.max(2, Math.round(1.3 * soft)), false)
+        int rank = 0;
+        while (rank < SOFTNESSES.length - 1 && SOFTNESSES[rank + 1] <= softness) {
+            rank++;
+        }
+        double soft =
+                again.softness(once.noise(), Math.max(0, rank - 1), Math.min(SOFTNESSES.length - 1, rank + 2));
+        return again.moved(soft, once.noise(), stride(2, 1.3 * soft, FITS), false)
                 .fitted();
+    }
+
+    private int stride(int least, double softnesses, int fits) {
+        return (int) Math.max(Math.max(least, Math.round(softnesses)), x.length / fits);
     }
 
     private record Moved(Fitted fitted, Noise noise) {}
@@ -105,14 +119,13 @@ final class EdgeFit {
             double near = Double.isNaN(last) ? 0 : Math.max(-1.5, Math.min(1.5, last));
             double[] starts = wide
                     ? new double[] {near, near - 1.2, near + 1.2, -2.6, 2.6}
-                    : new double[] {near, near - 1.2, near + 1.2};
-            double least = Double.POSITIVE_INFINITY;
-            // As good a fit as its neighbour's from its neighbour's place is the same edge; else others are tried, and
-            // at each
-            // tenth point, so that a wrong one is not handed on for ever.
+                    : new double[] {near - 1.2, near + 1.2};
             model.take(seen, hues[i][0], hues[i][1], softness);
-            for (int k = 0; k < (!wide && least < 1.3 * before && i / stride % 10 != 0 ? 1 : starts.length); k++) {
-                least = model.from(starts[k]);
+            double least = wide ? model.from(starts) : model.from(near);
+            // As good a fit as its neighbour's from its neighbour's place is the same edge; else others are tried, and
+            // at each tenth point, so that a wrong one is not handed on for ever.
+            if (!wide && (least >= 1.3 * before || i / stride % 10 == 0)) {
+                least = model.from(starts);
             }
             double offset = model.settle();
             boolean found =
@@ -130,7 +143,7 @@ final class EdgeFit {
         double[] fittedX = x.clone();
         double[] fittedY = y.clone();
         for (int i = 0; i < n; i++) {
-            double usual = usual(offsets, i);
+            double usual = usual(offsets, i, Math.max(1, stride / 2));
             // A point that goes its own way has met a knot, a shaving or the grain.
             double offset = Math.abs(offsets[i] - usual) < 0.6 ? offsets[i] : usual;
             fittedX[i] += offset * normals[i][0];
@@ -170,12 +183,12 @@ final class EdgeFit {
     }
 
     /** The middle one of a point's and its neighbours' offsets; 0 where most have none. */
-    private static double usual(double[] offsets, int i) {
+    private static double usual(double[] offsets, int i, int step) {
         int n = offsets.length;
         double[] near = new double[7];
         int count = 0;
         for (int k = -3; k <= 3; k++) {
-            double offset = offsets[Math.floorMod(i + k, n)];
+            double offset = offsets[Math.floorMod(i + k * step, n)];
             if (!Double.isNaN(offset)) {
                 near[count++] = offset;
             }
@@ -200,23 +213,35 @@ final class EdgeFit {
             double[] normal = normal(i);
             sample(i, normal);
             model.coarse(coarse.along(normal));
-            int softest = -1;
-            double least = Double.POSITIVE_INFINITY;
+            double[] costs = new double[to - from + 1];
+            int least = -1;
             for (int k = from; k <= to; k++) {
                 model.take(seen, hues[i][0], hues[i][1], SOFTNESSES[k]);
-                model.from(0);
+                costs[k - from] = model.from(0);
                 model.settle();
-                if (model.cost() < least && model.contrast() > 3 * LEAST_STEP) {
-                    least = model.cost();
-                    softest = k;
+                if ((least < 0 || costs[k - from] < costs[least]) && model.contrast() > 3 * LEAST_STEP) {
+                    least = k - from;
                 }
             }
-            if (softest >= 0) {
-                found[count++] = SOFTNESSES[softest];
+            if (least >= 0) {
+                found[count++] = between(costs, least, from);
             }
         }
         Arrays.sort(found, 0, count);
         return count == 0 ? 0.8 : found[count / 4];
+    }
+
+    /** The softness of least cost, by the parabola through the least one and its neighbours; the softnesses grow by factors. */
+    private static double between(double[] costs, int least, int from) {
+        double here = SOFTNESSES[from + least];
+        if (least == 0 || least == costs.length - 1) {
+            return here;
+        }
+        double bend = costs[least - 1] - 2 * costs[least] + costs[least + 1];
+        double share = bend > 0 ? 0.5 * (costs[least - 1] - costs[least + 1]) / bend : 0;
+        double within = Math.max(-0.5, Math.min(0.5, share));
+        double next = SOFTNESSES[from + least + (within < 0 ? -1 : 1)];
+        return here * Math.pow(next / here, Math.abs(within));
     }
 
     /** Outward, from the contour some points to both sides; the walk keeps the piece on one side all along. */

@@ -27,6 +27,19 @@ final class EdgeSearch {
     /** Where a grain line or a shaving says no more than it must: so many squares. */
     private static final double ODD = 9;
 
+    /** Brighter than this of 255 is as good as full, and nobody knows how much brighter it was: so much, say. */
+    static final double BURNT = 250;
+
+    private static final double BEYOND = 1.15;
+
+    /** How many steps a search takes at most, and how many tell a good start from a bad one. */
+    private static final int WHOLE = 10;
+
+    private static final int FEW = 3;
+
+    /** Two searches that came so near to each other, in pixels, found one edge. */
+    private static final double SAME = 0.3;
+
     private final EdgeModel model = new EdgeModel();
 
     private final double brightNoise;
@@ -99,7 +112,7 @@ final class EdgeSearch {
         Arrays.fill(begun, 0);
         int rim = (int) ((EdgeModel.REACH - 2.5) / EdgeModel.STEP);
         begun[1] = light(line, rim);
-        begun[4] = light(line, SAMPLES - 1 - rim);
+        begun[4] = light(line, SAMPLES - 1 - rim) * (line[0][SAMPLES - 3] > BURNT ? BEYOND : 1);
         double scale = Math.max(1e-3, Math.max(begun[1], begun[4]));
         held[0] = 1e-3;
         held[1] = 0;
@@ -125,7 +138,7 @@ final class EdgeSearch {
     }
 
     /**
-     * Searches from a place on.
+     * Searches from a place on, knowing nothing else.
      *
      * @param start where the edge is looked for first, outward from the line's middle
      * @return the least cost so far: the sum of squares that the best edge leaves
@@ -133,10 +146,58 @@ final class EdgeSearch {
     double from(double start) {
         System.arraycopy(begun, 0, state, 0, UNKNOWNS);
         state[0] = start;
+        keep(steps(WHOLE));
+        return cost;
+    }
+
+    /**
+     * Searches from several places on: a few steps from each, and to the end from the two that came best.
+     *
+     * @param starts where the edge is looked for first
+     * @return the least cost so far
+     */
+    double from(double[] starts) {
+        double[] costs = new double[starts.length];
+        double[][] reached = new double[starts.length][UNKNOWNS];
+        for (int k = 0; k < starts.length; k++) {
+            System.arraycopy(begun, 0, state, 0, UNKNOWNS);
+            state[0] = starts[k];
+            costs[k] = steps(FEW);
+            System.arraycopy(state, 0, reached[k], 0, UNKNOWNS);
+        }
+        int first = least(costs, reached, Double.NaN);
+        int second = least(costs, reached, reached[first][0]);
+        for (int k : second < 0 ? new int[] {first} : new int[] {first, second}) {
+            System.arraycopy(reached[k], 0, state, 0, UNKNOWNS);
+            keep(steps(WHOLE));
+        }
+        return cost;
+    }
+
+    /** The least of some costs, of those that came elsewhere than to a place; -1 where there is none. */
+    private static int least(double[] costs, double[][] reached, double than) {
+        int least = -1;
+        for (int k = 0; k < costs.length; k++) {
+            if (!(Math.abs(reached[k][0] - than) < SAME) && (least < 0 || costs[k] < costs[least])) {
+                least = k;
+            }
+        }
+        return least;
+    }
+
+    private void keep(double found) {
+        if (found < cost) {
+            cost = found;
+            System.arraycopy(state, 0, best, 0, UNKNOWNS);
+        }
+    }
+
+    /** At most so many steps on from {@link #state}; the cost there. */
+    private double steps(int most) {
         double damping = 1e-3;
         model.predict(state);
         double now = costOf(state);
-        for (int round = 0; round < 10; round++) {
+        for (int round = 0; round < most; round++) {
             // The last trial that was better is what the model holds.
             model.derive(state);
             addUp();
@@ -164,11 +225,7 @@ final class EdgeSearch {
                 break;
             }
         }
-        if (now < cost) {
-            cost = now;
-            System.arraycopy(state, 0, best, 0, UNKNOWNS);
-        }
-        return cost;
+        return now;
     }
 
     /**
