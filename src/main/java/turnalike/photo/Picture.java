@@ -164,6 +164,41 @@ final class Picture {
     }
 
     /**
+     * Adds up the light of some pixels in a row.
+     *
+     * @param x the first one's column in the upright picture
+     * @param y its row
+     * @param count how many, all of them within it
+     * @param sum where linear red, green and blue are added
+     */
+    void addLinear(int x, int y, int count, double[] sum) {
+        double red = 0;
+        double green = 0;
+        double blue = 0;
+        int at = origin + x * stepX + y * stepY;
+        for (int k = 0; k < count; k++) {
+            red += LINEAR[data[at + bands[0]] & 0xFF];
+            green += LINEAR[data[at + bands[1]] & 0xFF];
+            blue += LINEAR[data[at + bands[2]] & 0xFF];
+            at += stepX;
+        }
+        sum[0] += red;
+        sum[1] += green;
+        sum[2] += blue;
+    }
+
+    /** The sum of so many pixels' codes in a row, green's taken twice. */
+    int grey(int x, int y, int count) {
+        int sum = 0;
+        int at = origin + x * stepX + y * stepY;
+        for (int k = 0; k < count; k++) {
+            sum += (data[at + bands[0]] & 0xFF) + 2 * (data[at + bands[1]] & 0xFF) + (data[at + bands[2]] & 0xFF);
+            at += stepX;
+        }
+        return sum;
+    }
+
+    /**
      * Gives a pixel as it was written.
      *
      * @param x column of the upright picture, within it
