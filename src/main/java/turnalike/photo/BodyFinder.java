@@ -51,8 +51,9 @@ final class BodyFinder {
     private Body find() throws Unsure {
         checkLight();
         // First by hue, which no shadow has of its own; else by light too.
-        Patches byHue = patches(Ground.distance(picture, true));
-        Patches byLight = patches(Ground.distance(picture, false));
+        Ground.Distances ground = Ground.distances(picture);
+        Patches byHue = patches(ground.byHue());
+        Patches byLight = patches(ground.byLight());
         boolean hueSeesLess = !byHue.likely.isEmpty()
                 && !byLight.likely.isEmpty()
                 && byHue.likely.get(0).length() < 0.8 * byLight.likely.get(0).length();
@@ -99,9 +100,9 @@ final class BodyFinder {
                 far[count++] = patches.distance[i];
             }
         }
-        Arrays.sort(far, 0, count);
+        float middle = Ranked.of(far, count, count / 2);
         for (int i = 0; i < own.length; i++) {
-            own[i] = (byte) (own[i] > 0 && patches.distance[i] > 0.25 * far[count / 2] ? 1 : 0);
+            own[i] = (byte) (own[i] > 0 && patches.distance[i] > 0.25 * middle ? 1 : 0);
         }
         return own;
     }
@@ -160,8 +161,7 @@ final class BodyFinder {
 
     private void checkLight() throws Unsure {
         float[] green = picture.planes()[1].clone();
-        Arrays.sort(green);
-        float bright = green[(int) (green.length * 0.98)];
+        float bright = Ranked.of(green, green.length, (int) (green.length * 0.98));
         // The root of linear light: 0.1 is a hundredth of full light, code 25 of 255.
         if (bright < 0.11) {
             throw new Unsure(

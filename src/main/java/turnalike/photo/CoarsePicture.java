@@ -27,7 +27,6 @@ final class CoarsePicture {
         int width = picture.width() / block;
         int height = picture.height() / block;
         float[][] planes = new float[3][width * height];
-        float[] colour = new float[3];
         double[] sum = new double[3];
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
@@ -35,12 +34,7 @@ final class CoarsePicture {
                 sum[1] = 0;
                 sum[2] = 0;
                 for (int j = 0; j < block; j++) {
-                    for (int i = 0; i < block; i++) {
-                        picture.linear(x * block + i, y * block + j, colour);
-                        sum[0] += colour[0];
-                        sum[1] += colour[1];
-                        sum[2] += colour[2];
-                    }
+                    picture.addLinear(x * block, y * block + j, block, sum);
                 }
                 for (int c = 0; c < 3; c++) {
                     planes[c][y * width + x] = (float) Math.sqrt(sum[c] / (block * block));

@@ -173,39 +173,53 @@ final class EdgeChain {
         double spanAcross = Math.abs(across[to] - across[from]);
         boolean steep = spanAcross > 1.2 * spanAlong;
         double scale = Math.max(1e-9, steep ? 2 * Math.abs(across[i]) * spanAcross : spanAlong);
-        double[] unknown = {0, 0, 0};
+        double squaredHere = across[i] * across[i];
+        double constant = 0;
         double slope = 0;
+        double bend = 0;
         for (int round = 0; round < 2; round++) {
-            double[][] rows = new double[3][4];
+            double w0 = 0;
+            double w1 = 0;
+            double w2 = 0;
+            double w3 = 0;
+            double w4 = 0;
+            double v0 = 0;
+            double v1 = 0;
+            double v2 = 0;
             for (int k = from; k <= to; k++) {
-                double squared = across[k] * across[k] - across[i] * across[i];
+                double squared = across[k] * across[k] - squaredHere;
                 double t = (steep ? squared : along[k] - along[i]) / scale;
                 double value = steep ? along[k] - along[i] : squared;
-                double weight = weight(steep, k, (slope + (round == 0 ? 0 : 2 * unknown[2] * t)) / scale);
-                double[] terms = {1, t, t * t};
-                for (int a = 0; a < 3; a++) {
-                    for (int b = 0; b < 3; b++) {
-                        rows[a][b] += weight * terms[a] * terms[b];
-                    }
-                    rows[a][3] += weight * terms[a] * value;
-                }
+                double weight = weight(steep, k, (slope + 2 * bend * t) / scale);
+                double once = weight * t;
+                double twice = once * t;
+                w0 += weight;
+                w1 += once;
+                w2 += twice;
+                w3 += twice * t;
+                w4 += twice * t * t;
+                v0 += weight * value;
+                v1 += once * value;
+                v2 += twice * value;
             }
-            unknown = LeastSquares.solve(rows);
+            double[] unknown =
+                    LeastSquares.solve(new double[][] {{w0, w1, w2, v0}, {w1, w2, w3, v1}, {w2, w3, w4, v2}});
+            constant = unknown[0];
             slope = unknown[1];
+            bend = unknown[2];
         }
         double sum = 0;
         for (int k = from; k <= to; k++) {
-            double squared = across[k] * across[k] - across[i] * across[i];
+            double squared = across[k] * across[k] - squaredHere;
             double t = (steep ? squared : along[k] - along[i]) / scale;
             double value = steep ? along[k] - along[i] : squared;
-            double off = value - unknown[0] - t * (unknown[1] + t * unknown[2]);
-            sum += off * off * weight(steep, k, (unknown[1] + 2 * unknown[2] * t) / scale);
+            double off = value - constant - t * (slope + t * bend);
+            sum += off * off * weight(steep, k, (slope + 2 * bend * t) / scale);
         }
         left = focal * Math.sqrt(sum / Math.max(1, to - from + 1 - 3));
-        double squared = across[i] * across[i];
         return steep
-                ? TangentRay.ofInverseSlope(along[i] + unknown[0], squared, unknown[1] / scale)
-                : TangentRay.ofSlope(along[i], Math.max(0, squared + unknown[0]), unknown[1] / scale);
+                ? TangentRay.ofInverseSlope(along[i] + constant, squaredHere, slope / scale)
+                : TangentRay.ofSlope(along[i], Math.max(0, squaredHere + constant), slope / scale);
     }
 
     /** One over the squared length of the gradient: turns what is off in Y² or X into distance across the edge. */

@@ -1,6 +1,7 @@
 package turnalike.photo;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /** Puts each point of the contour where {@link EdgeModel} explains best what was written across it. */
 final class EdgeFit {
@@ -12,40 +13,27 @@ final class EdgeFit {
 
     private static final double MOST_MOVED = 4;
 
-    /** Brighter than this of 255 is as good as full. */
-    private static final double BURNT = 250;
-
     private static final double[] SOFTNESSES = {0.45, 0.6, 0.8, 1.05, 1.4, 1.9, 2.6, 3.6, 5};
 
-    /** To how many points on either side hues are averaged. */
-    private static final int HUES = 12;
+    /** So many points of the contour are fitted at most, in the first round and in the second. */
+    private static final int FITS_AT_FIRST = 800;
+
+    private static final int FITS = 1200;
+
+    /** So many fitted points follow one another; the next ones begin anew, so that threads can share them and none hangs on which thread it was. */
+    private static final int RUN = 60;
 
     private final LocalColours colours;
 
     private final CoarseColour coarse;
 
-    private final double[] x;
-
-    private final double[] y;
-
-    private final float[] colour = new float[3];
-
-    private final float[] mixed = new float[3];
-
-    private final double[] summed = new double[3];
-
-    private final double[][] seen = new double[3][EdgeModel.SAMPLES];
-
-    /** Of each point the wood's hue and the ground's, each of sum 1. */
-    private final double[][][] hues;
+    private final EdgeLines lines;
 
     /** A closed contour, points about a pixel apart. */
     EdgeFit(LocalColours colours, CoarseColour coarse, double[] x, double[] y) {
         this.colours = colours;
         this.coarse = coarse;
-        this.x = x;
-        this.y = y;
-        hues = new double[x.length][2][3];
+        lines = new EdgeLines(colours, x, y);
     }
 
     /**
@@ -67,86 +55,118 @@ final class EdgeFit {
     /** Twice: the first brings the windows in place for the second and tells how much wood and ground stray. */
     Fitted fit() {
         Noise noise = new Noise(2.5, 3);
-        learnHues();
         double softness = softness(noise, 0, SOFTNESSES.length - 1);
-        Moved once = moved(softness, noise, (int) Math.max(3, Math.round(2 * softness)), true);
+        // The larger the picture, the smoother its edges run from pixel to pixel, and the farther apart they are fitted.
+        Moved once = moved(softness, noise, stride(3, 2 * softness, FITS_AT_FIRST), true);
         EdgeFit again =
                 new EdgeFit(colours, coarse, once.fitted().x(), once.fitted().y());
-        again.learnHues();
-        int rank = Arrays.binarySearch(SOFTNESSES, softness);
-        double soft = again.softness(once.noise(), Math.max(0, rank - 1), Math.min(SOFTNESSES.length - 1, rank + 1));
-        return again.moved(soft, once.noise(), (int) Math.max(2, Math.round(1.3 * soft)), false)
+        int rank = 0;
+        while (rank < SOFTNESSES.length - 1 && SOFTNESSES[rank + 1] <= softness) {
+            rank++;
+        }
+        double soft =
+                again.softness(once.noise(), Math.max(0, rank - 1), Math.min(SOFTNESSES.length - 1, rank + 2));
+        return again.moved(soft, once.noise(), stride(2, 1.3 * soft, FITS), false)
                 .fitted();
+    }
+
+    private int stride(int least, double softnesses, int fits) {
+        return (int) Math.max(Math.max(least, Math.round(softnesses)), lines.count() / fits);
     }
 
     private record Moved(Fitted fitted, Noise noise) {}
 
+    /** What was found at the fitted points, each at its place among all; offsets are NaN where no edge was. */
+    private static final class Found {
+        private final double[] offsets;
+
+        private final double[] contrasts;
+
+        private final double[] bright;
+
+        private final double[] colourful;
+
+        private final double[] sure;
+
+        private final boolean[] burnt;
+
+        Found(int count) {
+            offsets = new double[count];
+            contrasts = new double[count];
+            bright = new double[count];
+            colourful = new double[count];
+            sure = new double[count];
+            burnt = new boolean[count];
+        }
+    }
+
     /** Every so manieth point is fitted: each has seen its neighbours' pixels. */
     private Moved moved(double softness, Noise noise, int stride, boolean wide) {
-        int n = x.length;
-        double[][] normals = new double[n][];
-        double[] offsets = new double[n];
-        double[] contrasts = new double[n];
-        double[] bright = new double[n];
-        double[] sure = new double[n];
-        int fitted = 0;
+        int n = lines.count();
+        Found found = new Found(n);
+        IntStream.range(0, (n + stride * RUN - 1) / (stride * RUN))
+                .parallel()
+                .forEach(run -> fitted(run * stride * RUN, softness, noise, stride, wide, found));
         int burnt = 0;
-        double[] colourful = new double[n];
-        EdgeModel model = new EdgeModel(noise.bright(), noise.colour());
-        double before = 0;
-        for (int i = 0; i < n; i++) {
-            normals[i] = normal(i);
-            if (i % stride != 0) {
-                continue;
-            }
-            sample(i, normals[i]);
-            model.coarse(coarse.along(normals[i]));
-            double last = i >= stride ? offsets[i - stride] : 0;
-            double near = Double.isNaN(last) ? 0 : Math.max(-1.5, Math.min(1.5, last));
-            double[] starts = wide
-                    ? new double[] {near, near - 1.2, near + 1.2, -2.6, 2.6}
-                    : new double[] {near, near - 1.2, near + 1.2};
-            double least = Double.POSITIVE_INFINITY;
-            offsets[i] = Double.NaN;
-            // As good a fit as its neighbour's from its neighbour's place is the same edge; else others are tried, and
-            // at each
-            // tenth point, so that a wrong one is not handed on for ever.
-            for (int k = 0; k < (!wide && least < 1.3 * before && i / stride % 10 != 0 ? 1 : starts.length); k++) {
-                double offset = model.find(seen, hues[i][0], hues[i][1], starts[k], softness);
-                if (model.cost() < least) {
-                    least = model.cost();
-                    contrasts[i] = model.contrast();
-                    bright[i] = model.brightMiss();
-                    colourful[i] = model.colourMiss();
-                    sure[i] = model.sure();
-                    boolean found =
-                            model.contrast() > LEAST_STEP && model.sure() < LEAST_SURE && Math.abs(offset) < MOST_MOVED;
-                    offsets[i] = found ? offset : Double.NaN;
-                }
-            }
-            before = least;
-            fitted++;
-            burnt += seen[0][EdgeModel.SAMPLES - 3] > BURNT ? 1 : 0;
+        for (boolean each : found.burnt) {
+            burnt += each ? 1 : 0;
         }
+        double[] offsets = found.offsets;
         between(offsets, stride);
-        double[] fittedX = x.clone();
-        double[] fittedY = y.clone();
+        double[] fittedX = lines.x().clone();
+        double[] fittedY = lines.y().clone();
         for (int i = 0; i < n; i++) {
-            double usual = usual(offsets, i);
+            double usual = usual(offsets, i, Math.max(1, stride / 2));
             // A point that goes its own way has met a knot, a shaving or the grain.
             double offset = Math.abs(offsets[i] - usual) < 0.6 ? offsets[i] : usual;
-            fittedX[i] += offset * normals[i][0];
-            fittedY[i] += offset * normals[i][1];
+            fittedX[i] += offset * lines.normal(i)[0];
+            fittedY[i] += offset * lines.normal(i)[1];
         }
         return new Moved(
                 new Fitted(
                         fittedX,
                         fittedY,
                         softness,
-                        middle(sure, stride),
-                        (double) burnt / Math.max(1, fitted),
-                        middle(contrasts, stride)),
-                new Noise(Math.max(0.7, middle(bright, stride)), Math.max(0.7, middle(colourful, stride)) * 1.5));
+                        middle(found.sure, stride),
+                        (double) burnt * stride / Math.max(1, n),
+                        middle(found.contrasts, stride)),
+                new Noise(
+                        Math.max(0.7, middle(found.bright, stride)),
+                        Math.max(0.7, middle(found.colourful, stride)) * 1.5));
+    }
+
+    /** One run of fitted points, each of which begins where the one before ended. */
+    private void fitted(int from, double softness, Noise noise, int stride, boolean wide, Found found) {
+        EdgeSearch search = new EdgeSearch(noise.bright(), noise.colour());
+        EdgeLines.Reader reader = lines.new Reader();
+        double before = 0;
+        double last = 0;
+        for (int k = 0; k < RUN && from + k * stride < lines.count(); k++) {
+            int i = from + k * stride;
+            double[][] seen = reader.read(i);
+            search.coarse(coarse.along(lines.normal(i)));
+            search.take(seen, lines.inside(i), lines.outside(i), softness);
+            double near = Double.isNaN(last) ? 0 : Math.max(-1.5, Math.min(1.5, last));
+            if (wide) {
+                before = search.from(new double[] {near, near - 1.2, near + 1.2, -2.6, 2.6});
+            } else {
+                double least = search.from(near);
+                // As good a fit as its neighbour's from its neighbour's place is the same edge; else others are tried,
+                // and at each tenth point, so that a wrong one is not handed on for ever.
+                before = least < 1.3 * before && k % 10 != 0
+                        ? least
+                        : search.from(new double[] {near - 1.2, near + 1.2});
+            }
+            double offset = search.settle();
+            boolean edge = search.contrast() > LEAST_STEP && search.sure() < LEAST_SURE && Math.abs(offset) < MOST_MOVED;
+            last = edge ? offset : Double.NaN;
+            found.offsets[i] = last;
+            found.contrasts[i] = search.contrast();
+            found.bright[i] = search.brightMiss();
+            found.colourful[i] = search.colourMiss();
+            found.sure[i] = search.sure();
+            found.burnt[i] = seen[0][EdgeModel.SAMPLES - 3] > EdgeSearch.BURNT;
+        }
     }
 
     /** Between two fitted points the offset runs straight. */
@@ -172,12 +192,12 @@ final class EdgeFit {
     }
 
     /** The middle one of a point's and its neighbours' offsets; 0 where most have none. */
-    private static double usual(double[] offsets, int i) {
+    private static double usual(double[] offsets, int i, int step) {
         int n = offsets.length;
         double[] near = new double[7];
         int count = 0;
         for (int k = -3; k <= 3; k++) {
-            double offset = offsets[Math.floorMod(i + k, n)];
+            double offset = offsets[Math.floorMod(i + k * step, n)];
             if (!Double.isNaN(offset)) {
                 near[count++] = offset;
             }
@@ -194,90 +214,43 @@ final class EdgeFit {
      * the lens made it, never sharper: so not the usual softness but that of the sharper quarter.
      */
     private double softness(Noise noise, int from, int to) {
-        int every = Math.max(1, x.length / 40);
-        double[] found = new double[x.length / every + 1];
+        int n = lines.count();
+        int every = Math.max(1, n / 40);
+        double[] found = new double[n / every + 1];
         int count = 0;
-        EdgeModel model = new EdgeModel(noise.bright(), noise.colour());
-        for (int i = 0; i < x.length; i += every) {
-            double[] normal = normal(i);
-            sample(i, normal);
-            model.coarse(coarse.along(normal));
-            int softest = -1;
-            double least = Double.POSITIVE_INFINITY;
+        EdgeSearch search = new EdgeSearch(noise.bright(), noise.colour());
+        EdgeLines.Reader reader = lines.new Reader();
+        for (int i = 0; i < n; i += every) {
+            double[][] seen = reader.read(i);
+            search.coarse(coarse.along(lines.normal(i)));
+            double[] costs = new double[to - from + 1];
+            int least = -1;
             for (int k = from; k <= to; k++) {
-                model.find(seen, hues[i][0], hues[i][1], 0, SOFTNESSES[k]);
-                if (model.cost() < least && model.contrast() > 3 * LEAST_STEP) {
-                    least = model.cost();
-                    softest = k;
+                search.take(seen, lines.inside(i), lines.outside(i), SOFTNESSES[k]);
+                costs[k - from] = search.from(0);
+                search.settle();
+                if ((least < 0 || costs[k - from] < costs[least]) && search.contrast() > 3 * LEAST_STEP) {
+                    least = k - from;
                 }
             }
-            if (softest >= 0) {
-                found[count++] = SOFTNESSES[softest];
+            if (least >= 0) {
+                found[count++] = between(costs, least, from);
             }
         }
         Arrays.sort(found, 0, count);
         return count == 0 ? 0.8 : found[count / 4];
     }
 
-    /** Outward, from the contour some points to both sides; the walk keeps the piece on one side all along. */
-    private double[] normal(int i) {
-        int n = x.length;
-        double tx = 0;
-        double ty = 0;
-        for (int k = 1; k <= 4; k++) {
-            tx += x[(i + k) % n] - x[(i - k + n) % n];
-            ty += y[(i + k) % n] - y[(i - k + n) % n];
+    /** The softness of least cost, by the parabola through the least one and its neighbours; the softnesses grow by factors. */
+    private static double between(double[] costs, int least, int from) {
+        double here = SOFTNESSES[from + least];
+        if (least == 0 || least == costs.length - 1) {
+            return here;
         }
-        double size = Math.max(1e-12, Math.hypot(tx, ty));
-        return new double[] {ty / size, -tx / size};
-    }
-
-    /** What was written along the normal, half of it from a pixel to either side. */
-    private void sample(int i, double[] normal) {
-        for (int k = 0; k < EdgeModel.SAMPLES; k++) {
-            double d = -EdgeModel.REACH + k * EdgeModel.STEP;
-            double px = x[i] + d * normal[0];
-            double py = y[i] + d * normal[1];
-            Arrays.fill(summed, 0);
-            for (int side = -1; side <= 1; side++) {
-                colours.between(px + side * normal[1], py - side * normal[0], colour, mixed);
-                for (int c = 0; c < 3; c++) {
-                    summed[c] += (side == 0 ? 0.5 : 0.25) * mixed[c];
-                }
-            }
-            EdgeModel.split(summed[0], summed[1], summed[2], seen, k);
-        }
-    }
-
-    /** The hues some pixels within and without, averaged along the contour. */
-    private void learnHues() {
-        int n = x.length;
-        double[][][] light = new double[n][2][3];
-        for (int i = 0; i < n; i++) {
-            double[] normal = normal(i);
-            for (int side = 0; side < 2; side++) {
-                for (double d = 2.5; d <= 6; d += 1) {
-                    double way = side == 0 ? -d : d;
-                    colours.between(x[i] + way * normal[0], y[i] + way * normal[1], colour, mixed);
-                    for (int c = 0; c < 3; c++) {
-                        light[i][side][c] += Gamma.linear(mixed[c]);
-                    }
-                }
-            }
-        }
-        for (int i = 0; i < n; i++) {
-            for (int side = 0; side < 2; side++) {
-                double[] sum = hues[i][side];
-                for (int k = -HUES; k <= HUES; k++) {
-                    for (int c = 0; c < 3; c++) {
-                        sum[c] += light[Math.floorMod(i + k, n)][side][c];
-                    }
-                }
-                double whole = Math.max(1e-9, sum[0] + sum[1] + sum[2]);
-                for (int c = 0; c < 3; c++) {
-                    sum[c] = (sum[c] + 1e-9 * whole / 3) / whole;
-                }
-            }
-        }
+        double bend = costs[least - 1] - 2 * costs[least] + costs[least + 1];
+        double share = bend > 0 ? 0.5 * (costs[least - 1] - costs[least + 1]) / bend : 0;
+        double within = Math.max(-0.5, Math.min(0.5, share));
+        double next = SOFTNESSES[from + least + (within < 0 ? -1 : 1)];
+        return here * Math.pow(next / here, Math.abs(within));
     }
 }

@@ -4,15 +4,19 @@ package turnalike.photo;
 final class Gamma {
     private static final int STEPS = 2048;
 
-    /** Codes by the root of light, along which the curve is almost straight. */
+    /** Codes by the root of light, along which the curve is almost straight, and how they change with the light there. */
     private static final double[] CODE = new double[STEPS + 2];
+
+    private static final double[] SLOPE = new double[STEPS + 2];
 
     private static final double[] LIGHT = new double[257];
 
     static {
         for (int i = 0; i < CODE.length; i++) {
             double light = (double) i / STEPS * i / STEPS;
-            CODE[i] = 255 * (light <= 0.0031308 ? 12.92 * light : 1.055 * Math.pow(light, 1 / 2.4) - 0.055);
+            boolean dark = light <= 0.0031308;
+            CODE[i] = 255 * (dark ? 12.92 * light : 1.055 * Math.pow(light, 1 / 2.4) - 0.055);
+            SLOPE[i] = 255 * (dark ? 12.92 : 1.055 / 2.4 * Math.pow(light, 1 / 2.4 - 1));
         }
         for (int i = 0; i < LIGHT.length; i++) {
             double value = i / 255.0;
@@ -22,20 +26,24 @@ final class Gamma {
 
     private Gamma() {}
 
-    /** Light beyond full is written as full. */
-    static double code(double light) {
-        double at = STEPS * Math.sqrt(Math.max(0, Math.min(1, light)));
+    /** Where light stands in the tables: what {@link #codeAt} and {@link #slopeAt} take. Light beyond full stands where full does. */
+    static double at(double light) {
+        return STEPS * Math.sqrt(Math.max(0, Math.min(1, light)));
+    }
+
+    static double codeAt(double at) {
         int i = (int) at;
         return CODE[i] + (at - i) * (CODE[i + 1] - CODE[i]);
     }
 
-    /** How the code changes with the light; beyond full it hardly does. */
-    static double slope(double light) {
-        if (light >= 1) {
-            return 1;
-        }
-        double value = Math.max(0, light);
-        return 255 * (value <= 0.0031308 ? 12.92 : 1.055 / 2.4 * Math.pow(value, 1 / 2.4 - 1));
+    /** How the code changes with the light; at full and beyond it hardly does. */
+    static double slopeAt(double at) {
+        return at >= STEPS ? 1 : SLOPE[(int) (at + 0.5)];
+    }
+
+    /** Light beyond full is written as full. */
+    static double code(double light) {
+        return codeAt(at(light));
     }
 
     static double linear(double code) {

@@ -1,6 +1,5 @@
 package turnalike.photo;
 
-import java.util.Arrays;
 import java.util.SplittableRandom;
 
 /**
@@ -26,12 +25,17 @@ final class Ground {
     /**
      * How far each pixel is from the ground, in standard deviations of the ground itself.
      *
-     * @param picture the picture
-     * @param byHue whether darkness alone counts for nothing: no shadow is then taken for the piece, and no piece of the ground's own hue found
+     * @param byHue where darkness alone counts for nothing: no shadow is then taken for the piece, and no piece of the ground's own hue found
+     * @param byLight where it counts
      */
-    static float[] distance(CoarsePicture picture, boolean byHue) {
+    @SuppressWarnings("ArrayRecordComponent") // never compared, and large
+    record Distances(float[] byHue, float[] byLight) {}
+
+    static Distances distances(CoarsePicture picture) {
         Surface ground = surface(picture, new byte[0], 0.5);
-        return distances(picture, ground.terms, ground.spread, byHue);
+        return new Distances(
+                distances(picture, ground.terms, ground.spread, true),
+                distances(picture, ground.terms, ground.spread, false));
     }
 
     /**
@@ -104,11 +108,15 @@ final class Ground {
             surface[c][0] = ranked(picture.planes()[c], shows, rank);
             spread[c] = WIDEST;
         }
+        double[] basis = new double[TERMS];
+        double[] off = new double[3];
         for (int round = 0; round < 7; round++) {
             double[][] next = new double[3][];
-            double[] weightsSum = new double[3];
             double[] squares = new double[3];
-            double[][][] normal = new double[3][TERMS][TERMS + 1];
+            // All colours count a pixel alike: one matrix, three right sides.
+            double[][] normal = new double[TERMS][TERMS];
+            double[][] right = new double[3][TERMS];
+            double weights = 0;
             for (int y = 0; y < h; y += 2) {
                 for (int x = 0; x < w; x += 2) {
                     if (shows.length > 0 && shows[y * w + x] == 0) {
@@ -118,28 +126,38 @@ final class Ground {
                     if (first && !rim) {
                         continue;
                     }
-                    double[] basis = basis((double) x / w - 0.5, (double) y / h - 0.5);
+                    fill(basis, (double) x / w - 0.5, (double) y / h - 0.5);
                     double far = 0;
-                    double[] off = new double[3];
                     for (int c = 0; c < 3 && !first; c++) {
                         off[c] = picture.planes()[c][y * w + x] - dot(surface[c], basis);
                         far += off[c] * off[c] / (spread[c] * spread[c]);
                     }
-                    double weight = first ? 1 : 1 / Math.pow(1 + far / 9, 2);
+                    double doubt = 1 + far / 9;
+                    double weight = first ? 1 : 1 / (doubt * doubt);
+                    weights += weight;
+                    for (int i = 0; i < TERMS; i++) {
+                        double weighted = weight * basis[i];
+                        double[] row = normal[i];
+                        for (int j = i; j < TERMS; j++) {
+                            row[j] += weighted * basis[j];
+                        }
+                    }
                     for (int c = 0; c < 3; c++) {
-                        add(normal[c], basis, picture.planes()[c][y * w + x], weight);
-                        weightsSum[c] += weight;
+                        double weighted = weight * picture.planes()[c][y * w + x];
+                        for (int i = 0; i < TERMS; i++) {
+                            right[c][i] += weighted * basis[i];
+                        }
                         squares[c] += weight * off[c] * off[c];
                     }
                 }
             }
             for (int c = 0; c < 3; c++) {
-                mirror(normal[c]);
+                double[][] rows = rows(normal, right[c]);
                 for (int i = 3; i < TERMS && shows.length > 0; i++) {
-                    normal[c][i][i] += STRAIGHT * weightsSum[c];
+                    rows[i][i] += STRAIGHT * weights;
                 }
-                next[c] = LeastSquares.solve(normal[c]);
-                spread[c] = first ? 0.15 : Math.max(0.006, 1.15 * Math.sqrt(squares[c] / weightsSum[c]));
+                next[c] = LeastSquares.solve(rows);
+                spread[c] = first ? 0.15 : Math.max(0.006, 1.15 * Math.sqrt(squares[c] / weights));
                 spread[c] = shows.length > 0 ? Math.min(WIDEST, spread[c]) : spread[c];
             }
             surface = next;
@@ -156,32 +174,36 @@ final class Ground {
                 values[count++] = plane[i];
             }
         }
-        Arrays.sort(values, 0, count);
-        return values[(int) (rank * (count - 1))];
+        return Ranked.of(values, count, (int) (rank * (count - 1)));
     }
 
     private static float[] distances(CoarsePicture picture, double[][] surface, double[] spread, boolean byHue) {
         int w = picture.width();
         int h = picture.height();
         float[] distance = new float[w * h];
+        double[] basis = new double[TERMS];
         double[] ground = new double[3];
+        double[] scale = new double[3];
+        for (int c = 0; c < 3; c++) {
+            scale[c] = 1 / (spread[c] * spread[c]);
+        }
+        double deepest = byHue ? BLACK : DEEPEST_SHADOW;
+        double brightest = byHue ? 1.6 : 1;
         for (int y = 0; y < h; y++) {
             for (int x = 0; x < w; x++) {
-                double[] basis = basis((double) x / w - 0.5, (double) y / h - 0.5);
+                fill(basis, (double) x / w - 0.5, (double) y / h - 0.5);
                 double product = 0;
                 double size = 0;
                 for (int c = 0; c < 3; c++) {
                     ground[c] = dot(surface[c], basis);
-                    double scale = 1 / (spread[c] * spread[c]);
-                    product += scale * ground[c] * picture.planes()[c][y * w + x];
-                    size += scale * ground[c] * ground[c];
+                    product += scale[c] * ground[c] * picture.planes()[c][y * w + x];
+                    size += scale[c] * ground[c] * ground[c];
                 }
-                double deepest = byHue ? BLACK : DEEPEST_SHADOW;
-                double light = size > 0 ? Math.max(deepest, Math.min(byHue ? 1.6 : 1, product / size)) : 1;
+                double light = size > 0 ? Math.max(deepest, Math.min(brightest, product / size)) : 1;
                 double far = 0;
                 for (int c = 0; c < 3; c++) {
                     double off = picture.planes()[c][y * w + x] - light * ground[c];
-                    far += off * off / (spread[c] * spread[c]);
+                    far += off * off * scale[c];
                 }
                 double shade = byHue ? 0 : (1 - light) / 0.2;
                 distance[y * w + x] = (float) Math.sqrt(far + shade * shade);
@@ -195,43 +217,44 @@ final class Ground {
 
     /** Hue varies less than light: the ground's own middle distance becomes that of a plain ground. */
     private static void evenOut(float[] distance) {
-        float[] sorted = distance.clone();
-        Arrays.sort(sorted);
-        float usual = Math.max(0.15f, sorted[sorted.length / 2]);
+        float usual = Math.max(0.15f, Ranked.of(distance.clone(), distance.length, distance.length / 2));
         for (int i = 0; i < distance.length; i++) {
             distance[i] *= 0.8f / usual;
         }
     }
 
     private static double[] basis(double x, double y) {
-        return new double[] {1, x, y, x * x, x * y, y * y};
+        double[] basis = new double[TERMS];
+        fill(basis, x, y);
+        return basis;
+    }
+
+    private static void fill(double[] basis, double x, double y) {
+        basis[0] = 1;
+        basis[1] = x;
+        basis[2] = y;
+        basis[3] = x * x;
+        basis[4] = x * y;
+        basis[5] = y * y;
     }
 
     private static double dot(double[] a, double[] b) {
         double sum = 0;
-        for (int i = 0; i < a.length; i++) {
+        for (int i = 0; i < TERMS; i++) {
             sum += a[i] * b[i];
         }
         return sum;
     }
 
-    private static void add(double[][] normal, double[] basis, double value, double weight) {
-        for (int i = 0; i < TERMS; i++) {
-            double weighted = weight * basis[i];
-            double[] row = normal[i];
-            for (int j = i; j < TERMS; j++) {
-                row[j] += weighted * basis[j];
-            }
-            row[TERMS] += weighted * value;
-        }
-    }
-
     /** The half that was not added up is the other one mirrored. */
-    private static void mirror(double[][] normal) {
+    private static double[][] rows(double[][] normal, double[] right) {
+        double[][] rows = new double[TERMS][TERMS + 1];
         for (int i = 0; i < TERMS; i++) {
-            for (int j = 0; j < i; j++) {
-                normal[i][j] = normal[j][i];
+            for (int j = 0; j < TERMS; j++) {
+                rows[i][j] = normal[Math.min(i, j)][Math.max(i, j)];
             }
+            rows[i][TERMS] = right[i];
         }
+        return rows;
     }
 }

@@ -1,6 +1,6 @@
 package turnalike.photo;
 
-/** The normal law's share below a value, from a table: it is asked some million times for one picture. */
+/** The normal law's share below a value, from a table. */
 final class NormalShare {
     private static final int PER_UNIT = 64;
 

@@ -3,14 +3,12 @@ package turnalike.photo;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
 import java.awt.image.Raster;
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
-import javax.imageio.stream.MemoryCacheImageInputStream;
 
 /**
  * A decoded picture, upright, in linear light. The pixels stay as the file has them, one byte a colour: 50 megapixels are 150 MB so, and 600
@@ -60,6 +58,28 @@ final class Picture {
     }
 
     static Picture decode(byte[] bytes, PictureFile file, int orientation) throws Unsure {
+        try {
+            if (file.format().equals("png") && PngRows.reads(bytes)) {
+                int pixelBytes = PngRows.pixelBytes(bytes);
+                int[] bands = pixelBytes == 1 ? new int[] {0, 0, 0} : new int[] {0, 1, 2};
+                byte[] rows = PngRows.decode(bytes, file);
+                return new Picture(rows, bands, pixelBytes, file.width(), file.height(), orientation);
+            }
+            return byJava(bytes, file, orientation);
+        } catch (OutOfMemoryError tooLarge) {
+            throw tooLarge(file);
+        }
+    }
+
+    private static Unsure tooLarge(PictureFile file) {
+        return new Unsure(
+                PhotoTrace.Reason.TOO_LARGE,
+                "this picture of %d by %d pixels takes more memory to read than the program has"
+                        .formatted(file.width(), file.height()),
+                "make it smaller, 4000 pixels along the piece are plenty");
+    }
+
+    private static Picture byJava(byte[] bytes, PictureFile file, int orientation) throws Unsure {
         BufferedImage image = image(bytes, file);
         if (image.getWidth() != file.width() || image.getHeight() != file.height()) {
             throw PictureFile.damaged("the picture is not of the size that its header says");
@@ -83,7 +103,7 @@ final class Picture {
         ImageReader reader = readers.next();
         List<String> warnings = new ArrayList<>();
         reader.addIIOReadWarningListener((source, warning) -> warnings.add(warning));
-        try (MemoryCacheImageInputStream input = new MemoryCacheImageInputStream(new ByteArrayInputStream(bytes))) {
+        try (HeldBytes input = new HeldBytes(bytes)) {
             reader.setInput(input, true, true);
             BufferedImage image = reader.read(0);
             if (warnings.stream().anyMatch(text -> text.startsWith("Premature") || text.startsWith("Corrupt"))) {
@@ -94,6 +114,9 @@ final class Picture {
         } catch (IOException | RuntimeException trouble) {
             // Java's readers answer spoilt files with exceptions of many kinds; a picture in printing inks is one they
             // do not know.
+            if (trouble.getCause() instanceof OutOfMemoryError) {
+                throw tooLarge(file);
+            }
             String message = String.valueOf(trouble.getMessage());
             if (message.contains("Unsupported Image Type")) {
                 throw new Unsure(
@@ -161,6 +184,41 @@ final class Picture {
         colour[0] = LINEAR[data[at + bands[0]] & 0xFF];
         colour[1] = LINEAR[data[at + bands[1]] & 0xFF];
         colour[2] = LINEAR[data[at + bands[2]] & 0xFF];
+    }
+
+    /**
+     * Adds up the light of some pixels in a row.
+     *
+     * @param x the first one's column in the upright picture
+     * @param y its row
+     * @param count how many, all of them within it
+     * @param sum where linear red, green and blue are added
+     */
+    void addLinear(int x, int y, int count, double[] sum) {
+        double red = 0;
+        double green = 0;
+        double blue = 0;
+        int at = origin + x * stepX + y * stepY;
+        for (int k = 0; k < count; k++) {
+            red += LINEAR[data[at + bands[0]] & 0xFF];
+            green += LINEAR[data[at + bands[1]] & 0xFF];
+            blue += LINEAR[data[at + bands[2]] & 0xFF];
+            at += stepX;
+        }
+        sum[0] += red;
+        sum[1] += green;
+        sum[2] += blue;
+    }
+
+    /** The sum of so many pixels' codes in a row, green's taken twice. */
+    int grey(int x, int y, int count) {
+        int sum = 0;
+        int at = origin + x * stepX + y * stepY;
+        for (int k = 0; k < count; k++) {
+            sum += (data[at + bands[0]] & 0xFF) + 2 * (data[at + bands[1]] & 0xFF) + (data[at + bands[2]] & 0xFF);
+            at += stepX;
+        }
+        return sum;
     }
 
     /**

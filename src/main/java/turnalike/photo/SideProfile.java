@@ -1,5 +1,7 @@
 package turnalike.photo;
 
+import java.util.Arrays;
+
 /**
  * One edge as radii along the piece. No ray on the contour runs through the piece, so at every place each ray bounds the radius, and where the
  * surface was seen the least bound is met: the profile is the lower envelope of the rays. Behind a
@@ -32,23 +34,7 @@ final class SideProfile {
         for (int i = 0; i < out.length; i++) {
             out[i] = inMark(chain, i, start, true) || inMark(chain, i, end, false);
         }
-        double[] radius = new double[count];
-        for (int k = 0; k < count; k++) {
-            double place = from + (to - from) * k / (count - 1);
-            double least = widest;
-            for (int i = 0; i < out.length; i++) {
-                TangentRay at = chain.ray(i);
-                if (!out[i] && Math.abs(place / at.along() - 1) < least) {
-                    least = Math.min(least, at.passing(place));
-                }
-                // Between two neighbouring rays lie others; nearly square to the axis each passes only a hair's breadth
-                // of it closely.
-                if (i + 1 < out.length && !out[i] && !out[i + 1]) {
-                    least = Math.min(least, between(at, chain.ray(i + 1), place, 3 / focal));
-                }
-            }
-            radius[k] = least;
-        }
+        double[] radius = envelope(chain, out, widest, new Steps(from, to, count), focal);
         boolean[] hidden = new boolean[count];
         double step = (to - from) / (count - 1);
         for (double[] leap : chain.leaps()) {
@@ -61,11 +47,59 @@ final class SideProfile {
         return new SideProfile(radius, hidden);
     }
 
-    /** The radius where a ray between two neighbours touches at a place, if their own places enclose it closely; else without bound. */
-    private static double between(TangentRay one, TangentRay other, double place, double most) {
+    /** Even steps along the axis. */
+    private record Steps(double from, double to, int count) {
+        double place(int k) {
+            return from + (to - from) * k / (count - 1);
+        }
+
+        /** The first step not before a place, one too early at most for rounding. */
+        int first(double place) {
+            return (int) Math.max(0, Math.ceil((place - from) / (to - from) * (count - 1)) - 1);
+        }
+
+        int last(double place) {
+            return (int) Math.min(count - 1, Math.floor((place - from) / (to - from) * (count - 1)) + 1);
+        }
+    }
+
+    /** The least that any ray passes each step by. A ray is asked only about the steps that it passes by less than the piece is wide. */
+    private static double[] envelope(EdgeChain chain, boolean[] out, double widest, Steps steps, double focal) {
+        double[] least = new double[steps.count()];
+        Arrays.fill(least, widest);
+        for (int i = 0; i < out.length; i++) {
+            if (out[i]) {
+                continue;
+            }
+            TangentRay at = chain.ray(i);
+            double one = at.along() * (1 - widest);
+            double other = at.along() * (1 + widest);
+            for (int k = steps.first(Math.min(one, other)); k <= steps.last(Math.max(one, other)); k++) {
+                double place = steps.place(k);
+                if (Math.abs(place / at.along() - 1) < least[k]) {
+                    least[k] = Math.min(least[k], at.passing(place));
+                }
+            }
+            // Between two neighbouring rays lie others; nearly square to the axis each passes only a hair's breadth of it
+            // closely.
+            if (i + 1 < out.length && !out[i + 1]) {
+                TangentRay next = chain.ray(i + 1);
+                if (Math.abs(next.place() - at.place()) <= 3 / focal) {
+                    int last = steps.last(Math.max(at.place(), next.place()));
+                    for (int k = steps.first(Math.min(at.place(), next.place())); k <= last; k++) {
+                        least[k] = Math.min(least[k], between(at, next, steps.place(k)));
+                    }
+                }
+            }
+        }
+        return least;
+    }
+
+    /** The radius where a ray between two neighbours touches at a place, if their own places enclose it; else without bound. */
+    private static double between(TangentRay one, TangentRay other, double place) {
         double gap = other.place() - one.place();
         double share = (place - one.place()) / gap;
-        return gap == 0 || Math.abs(gap) > most || share < 0 || share > 1
+        return gap == 0 || share < 0 || share > 1
                 ? Double.POSITIVE_INFINITY
                 : one.radius() + share * (other.radius() - one.radius());
     }

@@ -2,57 +2,103 @@ package turnalike.photo;
 
 /**
  * What a lens of a given softness makes of light that ends at an edge, in units of that softness: of a level, of the root of the depth under
- * the edge and of the depth itself, each nothing beyond it. The softness is taken for a normal law.
+ * the edge and of the depth itself, each nothing beyond it. The softness is taken for a normal law. All are read from one table, between its
+ * entries: they are asked some million times for one picture.
  */
 final class SoftEdge {
-    private static final int PER_UNIT = 32;
+    /** What stands at each place of the table, and in what {@link #fill} writes. */
+    static final int LEVEL = 0;
+
+    static final int ROOT = 1;
+
+    static final int DEPTH = 2;
+
+    /** How fast level and root fall outward; the depth falls by the level. */
+    static final int LEVEL_FALL = 3;
+
+    static final int ROOT_FALL = 4;
+
+    static final int SHAPES = 5;
+
+    private static final int PER_UNIT = 64;
 
     private static final int LEAST = -16;
 
-    private static final int MOST = 5;
+    private static final int MOST = 6;
 
-    private static final double[] ROOT = new double[(MOST - LEAST) * PER_UNIT + 1];
+    private static final int LAST = (MOST - LEAST) * PER_UNIT;
+
+    private static final double[] TABLE = new double[(LAST + 1) * SHAPES];
 
     static {
-        // The integral over the depth t of its root times the density at u + t, in steps of a 40th; with t = w² the
-        // root's steep
-        // beginning becomes smooth: the midpoint rule is then off by less than 1e-5.
-        for (int i = 0; i < ROOT.length; i++) {
+        for (int i = 0; i <= LAST; i++) {
             double u = LEAST + (double) i / PER_UNIT;
-            double step = 1.0 / 40;
-            double sum = 0;
-            for (double w = step / 2; w * w < 6 - u; w += step) {
-                double far = u + w * w;
-                sum += 2 * w * w * Math.exp(-far * far / 2) * step;
-            }
-            ROOT[i] = sum / Math.sqrt(2 * Math.PI);
+            double level = NormalShare.below(-u);
+            double density = Math.exp(-u * u / 2) / Math.sqrt(2 * Math.PI);
+            int at = i * SHAPES;
+            TABLE[at + LEVEL] = level;
+            TABLE[at + ROOT] = softenedRoot(u);
+            // By parts, exact.
+            TABLE[at + DEPTH] = -u * level + density;
+            TABLE[at + LEVEL_FALL] = density;
+        }
+        for (int i = 0; i <= LAST; i++) {
+            int before = Math.max(0, i - 1);
+            int after = Math.min(LAST, i + 1);
+            TABLE[i * SHAPES + ROOT_FALL] = (TABLE[before * SHAPES + ROOT] - TABLE[after * SHAPES + ROOT])
+                    * PER_UNIT
+                    / (after - before);
         }
     }
 
     private SoftEdge() {}
 
-    /** A level of 1 within: how much of it is seen at u outside the edge, below 0 within. */
-    static double level(double u) {
-        return NormalShare.below(-u);
+    /**
+     * The integral over the depth t of its root times the density at u + t, in steps of a 40th; with t = w² the root's steep beginning becomes
+     * smooth: the midpoint rule is then off by less than 1e-5.
+     */
+    private static double softenedRoot(double u) {
+        double step = 1.0 / 40;
+        double sum = 0;
+        for (double w = step / 2; w * w < 6 - u; w += step) {
+            double far = u + w * w;
+            sum += 2 * w * w * Math.exp(-far * far / 2) * step;
+        }
+        return sum / Math.sqrt(2 * Math.PI);
     }
 
-    /** The root of the depth. */
-    static double root(double u) {
+    /**
+     * All shapes at a place, to about 3e-5.
+     *
+     * @param u outside the edge, below 0 within
+     * @param to where they go
+     * @param from at which index first
+     */
+    static void fill(double u, double[] to, int from) {
         double at = (u - LEAST) * PER_UNIT;
         if (at <= 0) {
             // The softness lowers a smooth curve by half its second derivative.
             double depth = -u;
-            return Math.sqrt(depth) - 0.125 / (depth * Math.sqrt(depth));
+            double root = Math.sqrt(depth);
+            to[from + LEVEL] = 1;
+            to[from + ROOT] = root - 0.125 / (depth * root);
+            to[from + DEPTH] = depth;
+            to[from + LEVEL_FALL] = 0;
+            to[from + ROOT_FALL] = 0.5 / root;
+            return;
         }
-        if (at >= ROOT.length - 1) {
-            return 0;
+        if (at >= LAST) {
+            for (int k = 0; k < SHAPES; k++) {
+                to[from + k] = 0;
+            }
+            return;
         }
         int i = (int) at;
-        return ROOT[i] + (at - i) * (ROOT[i + 1] - ROOT[i]);
-    }
-
-    /** The depth: by parts, exact. */
-    static double depth(double u) {
-        return -u * NormalShare.below(-u) + Math.exp(-u * u / 2) / Math.sqrt(2 * Math.PI);
+        double share = at - i;
+        int here = i * SHAPES;
+        for (int k = 0; k < SHAPES; k++) {
+            double value = TABLE[here + k];
+            to[from + k] = value + share * (TABLE[here + SHAPES + k] - value);
+        }
     }
 }

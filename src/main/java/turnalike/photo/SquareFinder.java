@@ -61,17 +61,13 @@ final class SquareFinder {
 
     private static GrayU8 grey(Picture picture, int block) {
         GrayU8 grey = new GrayU8(picture.width() / block, picture.height() / block);
-        float[] codes = new float[3];
         for (int y = 0; y < grey.height; y++) {
             for (int x = 0; x < grey.width; x++) {
-                float sum = 0;
+                int sum = 0;
                 for (int j = 0; j < block; j++) {
-                    for (int i = 0; i < block; i++) {
-                        picture.codes(x * block + i, y * block + j, codes);
-                        sum += codes[0] + 2 * codes[1] + codes[2];
-                    }
+                    sum += picture.grey(x * block, y * block + j, block);
                 }
-                grey.data[y * grey.width + x] = (byte) (sum / (4 * block * block) + 0.5f);
+                grey.data[y * grey.width + x] = (byte) ((float) sum / (4 * block * block) + 0.5f);
             }
         }
         return grey;

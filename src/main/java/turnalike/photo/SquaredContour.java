@@ -1,5 +1,8 @@
 package turnalike.photo;
 
+import java.util.HashMap;
+import java.util.Map;
+
 /** The whole contour in squared coordinates, cut at its two ends into the two edges. */
 final class SquaredContour {
     private static final int BEYOND = 24;
@@ -13,6 +16,8 @@ final class SquaredContour {
     private final int atEnd;
 
     private final Sight sight;
+
+    private final Map<Boolean, EdgeChain> edges = new HashMap<>();
 
     /**
      * Squares the points of a contour.
@@ -54,8 +59,12 @@ final class SquaredContour {
         return sight;
     }
 
-    /** The edge on that side: the one whose points lie mostly above 0 across, or below. */
+    /** The edge on that side: the one whose points lie mostly above 0 across, or below. Followed when first asked for, and kept. */
     EdgeChain edge(boolean left) {
+        return edges.computeIfAbsent(left, this::followed);
+    }
+
+    private EdgeChain followed(boolean left) {
         double[][] points = points(left, BEYOND);
         return new EdgeChain(points[0], points[1], BEYOND, points[0].length - BEYOND, sight.focal());
     }

@@ -16,6 +16,12 @@ class EdgeModelTest {
         return Math.exp(-u * u / 2) / Math.sqrt(2 * Math.PI);
     }
 
+    private static double shape(double u, int which) {
+        double[] shapes = new double[SoftEdge.SHAPES];
+        SoftEdge.fill(u, shapes, 0);
+        return shapes[which];
+    }
+
     @Test
     void softened_shapes_agree_with_adding_up() {
         for (double u = -9; u <= 4; u += 0.37) {
@@ -26,10 +32,38 @@ class EdgeModelTest {
                 root += Math.sqrt(t) * density(u + t) * step;
                 depth += t * density(u + t) * step;
             }
-            assertThat(SoftEdge.root(u)).as("root at %s", u).isCloseTo(root, within(2e-4));
-            assertThat(SoftEdge.depth(u)).as("depth at %s", u).isCloseTo(depth, within(2e-4));
+            assertThat(shape(u, SoftEdge.ROOT)).as("root at %s", u).isCloseTo(root, within(2e-4));
+            assertThat(shape(u, SoftEdge.DEPTH)).as("depth at %s", u).isCloseTo(depth, within(2e-4));
         }
-        assertThat(SoftEdge.root(-20)).isCloseTo(Math.sqrt(20) - 0.125 / Math.pow(20, 1.5), within(1e-5));
+        assertThat(shape(-20, SoftEdge.ROOT)).isCloseTo(Math.sqrt(20) - 0.125 / Math.pow(20, 1.5), within(1e-5));
+    }
+
+    @Test
+    void what_is_written_changes_with_each_unknown_as_its_slope_says() {
+        double[] state = {0.31, 0.4, 0.1, 0.03, 0.5, 0.01, 0.05, -0.04, -0.03, 0.06};
+        for (double coarse : new double[] {0, 0.9}) {
+            EdgeModel model = new EdgeModel();
+            model.coarse(coarse);
+            model.between(WOOD, BLUE, 0.7);
+            for (int a = 0; a < EdgeModel.UNKNOWNS; a++) {
+                double step = a == 0 ? 0.01 : 1e-3;
+                double[][] sides = new double[2][];
+                for (int side = 0; side < 2; side++) {
+                    double[] moved = state.clone();
+                    moved[a] += side == 0 ? -step : step;
+                    model.predict(moved);
+                    sides[side] = model.written().clone();
+                }
+                model.predict(state);
+                model.derive(state);
+                for (int k = 0; k < EdgeModel.ROWS; k++) {
+                    double slope = (sides[1][k] - sides[0][k]) / (2 * step);
+                    assertThat(model.by()[a][k])
+                            .as("unknown %s, row %s, coarse %s", a, k, coarse)
+                            .isCloseTo(slope, within(0.6 + 0.02 * Math.abs(slope)));
+                }
+            }
+        }
     }
 
     /** Linear light at a place: dark rim inside, level ground outside. */
@@ -82,9 +116,11 @@ class EdgeModelTest {
         for (double rim : new double[] {0.02, 0.3, 0.5, 1.2}) {
             for (double edge : new double[] {-1.3, 0.27, 1.1}) {
                 for (double coarse : new double[] {0, 1}) {
-                    EdgeModel model = new EdgeModel(1, 2);
-                    model.coarse(coarse);
-                    double found = model.find(line(edge, softness, coarse, rim, 0.15, 0.5), WOOD, BLUE, 0, softness);
+                    EdgeSearch search = new EdgeSearch(1, 2);
+                    search.coarse(coarse);
+                    search.take(line(edge, softness, coarse, rim, 0.15, 0.5), WOOD, BLUE, softness);
+                    search.from(0);
+                    double found = search.settle();
                     assertThat(found)
                             .as("rim %s, edge %s, coarse %s", rim, edge, coarse)
                             .isCloseTo(edge, within(0.04));
@@ -113,9 +149,11 @@ class EdgeModelTest {
                     seen[c][k] = clean[which][c][k] + 2 * dice.nextGaussian();
                 }
             }
-            EdgeModel model = new EdgeModel(2, 2);
-            double found = model.find(seen, WOOD, BLUE, 0, softness);
-            within += Math.abs(found - edge) <= model.sure() ? 1 : 0;
+            EdgeSearch search = new EdgeSearch(2, 2);
+            search.take(seen, WOOD, BLUE, softness);
+            search.from(0);
+            double found = search.settle();
+            within += Math.abs(found - edge) <= search.sure() ? 1 : 0;
         }
         // Two thirds are promised; four standard deviations of such a count either way.
         assertThat(within).isBetween((int) (0.57 * rounds), (int) (0.8 * rounds));

@@ -1,0 +1,137 @@
+package turnalike.photo;
+
+import java.util.Arrays;
+
+/** The lines across a contour along which its edge is looked for: where they stand, what was written along them, and of which hues either side is. */
+final class EdgeLines {
+    /** To how many points on either side hues are averaged. */
+    private static final int HUES = 12;
+
+    private final LocalColours colours;
+
+    private final double[] x;
+
+    private final double[] y;
+
+    private final double[][] normals;
+
+    /** Of each point the wood's hue and the ground's, each of sum 1. */
+    private final double[][][] hues;
+
+    /** A closed contour, points about a pixel apart. */
+    EdgeLines(LocalColours colours, double[] x, double[] y) {
+        this.colours = colours;
+        this.x = x;
+        this.y = y;
+        normals = new double[x.length][];
+        for (int i = 0; i < x.length; i++) {
+            normals[i] = outward(i);
+        }
+        hues = new double[x.length][2][3];
+        learnHues();
+    }
+
+    int count() {
+        return x.length;
+    }
+
+    double[] x() {
+        return x;
+    }
+
+    double[] y() {
+        return y;
+    }
+
+    /** The direction outward at a point, of length 1. */
+    double[] normal(int i) {
+        return normals[i];
+    }
+
+    /** The wood's linear colour near a point, of sum 1. */
+    double[] inside(int i) {
+        return hues[i][0];
+    }
+
+    /** The ground's. */
+    double[] outside(int i) {
+        return hues[i][1];
+    }
+
+    /** Outward, from the contour some points to both sides; the walk keeps the piece on one side all along. */
+    private double[] outward(int i) {
+        int n = x.length;
+        double tx = 0;
+        double ty = 0;
+        for (int k = 1; k <= 4; k++) {
+            tx += x[(i + k) % n] - x[(i - k + n) % n];
+            ty += y[(i + k) % n] - y[(i - k + n) % n];
+        }
+        double size = Math.max(1e-12, Math.hypot(tx, ty));
+        return new double[] {ty / size, -tx / size};
+    }
+
+    /** Reads what was written, one line at a time: each thread has its own. */
+    final class Reader {
+        private final float[] colour = new float[3];
+
+        private final float[] mixed = new float[3];
+
+        private final double[] summed = new double[3];
+
+        private final double[][] seen = new double[3][EdgeModel.SAMPLES];
+
+        /** What was written along a point's line, half of it from a pixel to either side: brightness and two colours, good until the next call. */
+        double[][] read(int i) {
+            double[] normal = normals[i];
+            for (int k = 0; k < EdgeModel.SAMPLES; k++) {
+                double d = -EdgeModel.REACH + k * EdgeModel.STEP;
+                double px = x[i] + d * normal[0];
+                double py = y[i] + d * normal[1];
+                Arrays.fill(summed, 0);
+                for (int side = -1; side <= 1; side++) {
+                    colours.between(px + side * normal[1], py - side * normal[0], colour, mixed);
+                    for (int c = 0; c < 3; c++) {
+                        summed[c] += (side == 0 ? 0.5 : 0.25) * mixed[c];
+                    }
+                }
+                EdgeModel.split(summed[0], summed[1], summed[2], seen, k);
+            }
+            return seen;
+        }
+    }
+
+    /** The hues some pixels within and without, averaged along the contour. */
+    private void learnHues() {
+        int n = x.length;
+        float[] colour = new float[3];
+        float[] mixed = new float[3];
+        double[][][] light = new double[n][2][3];
+        for (int i = 0; i < n; i++) {
+            double[] normal = normals[i];
+            for (int side = 0; side < 2; side++) {
+                for (double d = 2.5; d <= 6; d += 1) {
+                    double way = side == 0 ? -d : d;
+                    colours.between(x[i] + way * normal[0], y[i] + way * normal[1], colour, mixed);
+                    for (int c = 0; c < 3; c++) {
+                        light[i][side][c] += Gamma.linear(mixed[c]);
+                    }
+                }
+            }
+        }
+        for (int i = 0; i < n; i++) {
+            for (int side = 0; side < 2; side++) {
+                double[] sum = hues[i][side];
+                for (int k = -HUES; k <= HUES; k++) {
+                    for (int c = 0; c < 3; c++) {
+                        sum[c] += light[Math.floorMod(i + k, n)][side][c];
+                    }
+                }
+                double whole = Math.max(1e-9, sum[0] + sum[1] + sum[2]);
+                for (int c = 0; c < 3; c++) {
+                    sum[c] = (sum[c] + 1e-9 * whole / 3) / whole;
+                }
+            }
+        }
+    }
+}
