@@ -26,7 +26,10 @@
       line.classList.toggle("picked", line.dataset.piece === picked);
       line.classList.toggle("aimed", line.dataset.piece === target && target !== picked);
       const button = line.querySelector(".swap");
-      if (button) button.textContent = !picked ? "Swap" : line.dataset.piece === picked ? "Put back" : "Here";
+      if (button) {
+        button.dataset.word ||= button.textContent; // as the page has it, in its own language
+        button.textContent = !picked ? button.dataset.word : line.dataset.piece === picked ? "Put back" : "Put here";
+      }
     }
     for (const place of document.querySelectorAll(".places-picture .place")) {
       const label = pieceOf(place);

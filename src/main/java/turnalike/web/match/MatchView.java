@@ -150,7 +150,9 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
                 set.order(),
                 statements(set),
                 set.spareLabels(),
-                set.otherWarnings(),
+                set.otherWarnings().stream()
+                        .map(each -> SentenceCase.capital(each) + (each.endsWith(".") ? "" : "."))
+                        .toList(),
                 set.workings());
     }
 
