@@ -95,7 +95,8 @@ public record RowElevation(Pattern pattern, RowFit fit) {
             List<Shape> out = new ArrayList<>();
             List<Length> places = stand.places();
             // What stands on a tread is seen whole; only tenons are hidden in it.
-            boolean onTreads = fit.cuts().stream().anyMatch(each -> !each.upper()) && !fit.own().isEmpty();
+            boolean onTreads = fit.cuts().stream().anyMatch(each -> !each.upper())
+                    && !fit.own().isEmpty();
             if (onTreads) {
                 treads(out);
             }
@@ -238,15 +239,15 @@ public record RowElevation(Pattern pattern, RowFit fit) {
 
         private void touchingPosts(List<Shape> out) {
             Length reach = RowGap.reach(stand.exposed());
-            double thickest = RowGap.of(stand.exposed(), Length.ZERO, Length.ZERO).at().mm();
+            double thickest =
+                    RowGap.of(stand.exposed(), Length.ZERO, Length.ZERO).at().mm();
             int last = stand.places().size() - 1;
             Length fromLast = stand.clear().minus(stand.places().get(last));
             if (stand.places().get(0).mm() < reach.mm() - LEAST_MM) {
                 out.add(Path.circle(Pen.ACCENT, x(0), y(foot(0) + riseAt(0) + thickest), 2));
             }
             if (fromLast.mm() < reach.mm() - LEAST_MM) {
-                out.add(Path.circle(
-                        Pen.ACCENT, x(stand.clear().mm()), y(foot(last) + riseAt(last) + thickest), 2));
+                out.add(Path.circle(Pen.ACCENT, x(stand.clear().mm()), y(foot(last) + riseAt(last) + thickest), 2));
             }
         }
 

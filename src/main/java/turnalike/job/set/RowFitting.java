@@ -54,11 +54,9 @@ final class RowFitting {
         Optional<RowOpening.Ball> between =
                 lengths.widest().map(RowOfLengths.Pair::ball).or(() -> room.between(places));
         RowRoom.EndBall end = lengths.end().orElseGet(() -> room.end(places));
-        gap.filter(each -> each.left().mm() < -RowRoom.ROUNDING_MM)
-                .ifPresent(each -> lengths.nearest()
-                        .ifPresentOrElse(
-                                pair -> touch(pair.touching(steps), List.of()),
-                                () -> touch(touching(each), slimmer(each))));
+        gap.filter(each -> each.left().mm() < -RowRoom.ROUNDING_MM).ifPresent(each -> lengths.nearest()
+                .ifPresentOrElse(
+                        pair -> touch(pair.touching(steps), List.of()), () -> touch(touching(each), slimmer(each))));
         if (room.postGap(places).mm() < -RowRoom.ROUNDING_MM) {
             post();
         }

@@ -137,7 +137,8 @@ public record WheelFit(
         rimSeats.ifPresent(seats -> out.add("  rim      "
                 + seats.text(units)
                 + outside.map(left -> left.mm() < 0
-                                ? ", coming out at the rim's outside by %s".formatted(left.abs().formatFineBoth(units))
+                                ? ", coming out at the rim's outside by %s"
+                                        .formatted(left.abs().formatFineBoth(units))
                                 : ", %s to the outside".formatted(left.formatFineBoth(units)))
                         .orElse("")));
         out.add((rimSeats.isPresent() ? "           " : "  rim      ")

@@ -135,16 +135,16 @@ final class WheelFitting {
                                 given.hubRadius().minus(room.hubDepth().times(0.5)))))
                 .filter(RingBody::isLeft);
         Optional<RingBody> rim = outer.flatMap(out -> joinery.rimThickness()
-                .map(thickness -> RingBody.of(
-                        inner,
-                        out,
-                        thickness,
-                        rimDensity(inner, out, thickness),
-                        new RingBody.Holes(
-                                n,
-                                room.rimHole().orElse(Length.ZERO),
-                                room.rimDepth(),
-                                inner.plus(room.rimDepth().times(0.5))))))
+                        .map(thickness -> RingBody.of(
+                                inner,
+                                out,
+                                thickness,
+                                rimDensity(inner, out, thickness),
+                                new RingBody.Holes(
+                                        n,
+                                        room.rimHole().orElse(Length.ZERO),
+                                        room.rimDepth(),
+                                        inner.plus(room.rimDepth().times(0.5))))))
                 .filter(RingBody::isLeft);
         double told = hub.map(RingBody::inertiaGMm2).orElse(0.0)
                 + rim.map(RingBody::inertiaGMm2).orElse(0.0);

@@ -112,7 +112,8 @@ class RowElevationTest {
         assertThat(fit.misfits().get(0).what())
                 .startsWith("member 1 (square) of length B runs")
                 .contains("into the A beside it, 80 mm");
-        assertThat(rings(picture(plan(lengths.replace("\"count\": 8", "\"count\": 3"))))).isZero();
+        assertThat(rings(picture(plan(lengths.replace("\"count\": 8", "\"count\": 3")))))
+                .isZero();
     }
 
     @Test

@@ -240,20 +240,23 @@ class WheelFitTest {
         WheelFit hollow = fit(10, 90, frame -> frame.put("hub_length", 100).put("axle_hole", 200));
         assertThat(hollow.whole().hub()).isEmpty();
         assertThat(hollow.buildable()).isFalse();
-        assertThat(fit(400, 90, frame -> frame.put("hub_length", 20)).whole().hub()).isEmpty();
+        assertThat(fit(400, 90, frame -> frame.put("hub_length", 20)).whole().hub())
+                .isEmpty();
     }
 
     @Test
     void a_mortise_wider_than_hub_or_rim_forbids_them_and_one_that_comes_through_is_told_without_a_sign() {
         WheelFit hub = fit(10, 90, frame -> frame.put("hub_length", 15));
-        assertThat(hub.misfits()).anyMatch(each -> each.forbids()
-                && each.what().startsWith("the mortises run out of its ends, 1.5 mm")
-                && each.mend().startsWith("a hub 32 mm"));
+        assertThat(hub.misfits())
+                .anyMatch(each -> each.forbids()
+                        && each.what().startsWith("the mortises run out of its ends, 1.5 mm")
+                        && each.mend().startsWith("a hub 32 mm"));
         WheelFit rim = fit(10, 90, frame -> frame.put("rim_width", 18).put("rim_thickness", 14));
-        assertThat(rim.misfits()).anyMatch(each -> each.forbids()
-                && each.where().equals("rim")
-                && each.what().startsWith("the mortises run out of its faces, 1 mm")
-                && each.mend().startsWith("a rim 30 mm"));
+        assertThat(rim.misfits())
+                .anyMatch(each -> each.forbids()
+                        && each.where().equals("rim")
+                        && each.what().startsWith("the mortises run out of its faces, 1 mm")
+                        && each.mend().startsWith("a rim 30 mm"));
         assertThat(rim.facts(UnitSystem.METRIC))
                 .anyMatch(line -> line.contains("coming out at the rim's outside by 2 mm"));
         assertThat(fit(10, 90, frame -> frame.put("rim_width", 35).put("rim_thickness", 20))

@@ -4,6 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.BoundingBox;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -26,7 +27,8 @@ class HandByDragIT {
                 Browser browser = Browser.open()) {
             Page page = browser.page(1440, 900);
             page.navigate(served.address() + "jobs/" + served.demo().text() + "/match");
-            assertThat(page.locator("#hold-1")).isVisible(); // the first search may still go on
+            // The first search may still go on, and takes its seconds on a busy machine.
+            assertThat(page.locator("#hold-1")).isVisible(new LocatorAssertions.IsVisibleOptions().setTimeout(30_000));
             List<String> found = shown(page);
             hold(page, served, found);
             List<String> swapped = keys(page, served, found);
