@@ -235,9 +235,19 @@ class ApiTest {
     }
 
     private static String form(String table, String job) {
-        return ("--edge\r\nContent-Disposition: form-data; name=\"source\"; filename=\"a.csv\"\r\nContent-Type: text/csv\r\n\r\n%s\r\n"
-                        + "--edge\r\nContent-Disposition: form-data; name=\"against\"\r\n\r\n%s\r\n--edge--\r\n")
-                .formatted(table, job);
+        return String.join(
+                "\r\n",
+                "--edge",
+                "Content-Disposition: form-data; name=\"source\"; filename=\"a.csv\"",
+                "Content-Type: text/csv",
+                "",
+                table,
+                "--edge",
+                "Content-Disposition: form-data; name=\"against\"",
+                "",
+                job,
+                "--edge--",
+                "");
     }
 
     @Test
