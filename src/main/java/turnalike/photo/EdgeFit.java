@@ -56,7 +56,8 @@ final class EdgeFit {
     Fitted fit() {
         Noise noise = new Noise(2.5, 3);
         double softness = softness(noise, 0, SOFTNESSES.length - 1);
-        // The larger the picture, the smoother its edges run from pixel to pixel, and the farther apart they are fitted.
+        // The larger the picture, the smoother its edges run from pixel to pixel, and the farther apart they are
+        // fitted.
         Moved once = moved(softness, noise, stride(3, 2 * softness, FITS_AT_FIRST), true);
         EdgeFit again =
                 new EdgeFit(colours, coarse, once.fitted().x(), once.fitted().y());
@@ -64,8 +65,7 @@ final class EdgeFit {
         while (rank < SOFTNESSES.length - 1 && SOFTNESSES[rank + 1] <= softness) {
             rank++;
         }
-        double soft =
-                again.softness(once.noise(), Math.max(0, rank - 1), Math.min(SOFTNESSES.length - 1, rank + 2));
+        double soft = again.softness(once.noise(), Math.max(0, rank - 1), Math.min(SOFTNESSES.length - 1, rank + 2));
         return again.moved(soft, once.noise(), stride(2, 1.3 * soft, FITS), false)
                 .fitted();
     }
@@ -158,7 +158,8 @@ final class EdgeFit {
                         : search.from(new double[] {near - 1.2, near + 1.2});
             }
             double offset = search.settle();
-            boolean edge = search.contrast() > LEAST_STEP && search.sure() < LEAST_SURE && Math.abs(offset) < MOST_MOVED;
+            boolean edge =
+                    search.contrast() > LEAST_STEP && search.sure() < LEAST_SURE && Math.abs(offset) < MOST_MOVED;
             last = edge ? offset : Double.NaN;
             found.offsets[i] = last;
             found.contrasts[i] = search.contrast();

@@ -122,7 +122,8 @@ final class PngRows {
             if (got == 0) {
                 int chunk = inflater.needsInput() ? find(bytes, next, "IDAT") : -1;
                 if (chunk < 0) {
-                    throw PictureFile.damaged("the file's header promises more than the picture holds, or some of it is spoilt");
+                    throw PictureFile.damaged(
+                            "the file's header promises more than the picture holds, or some of it is spoilt");
                 }
                 int length = ByteBuffer.wrap(bytes).getInt(chunk);
                 inflater.setInput(bytes, chunk + 8, length);

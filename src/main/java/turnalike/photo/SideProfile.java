@@ -80,7 +80,8 @@ final class SideProfile {
                     least[k] = Math.min(least[k], at.passing(place));
                 }
             }
-            // Between two neighbouring rays lie others; nearly square to the axis each passes only a hair's breadth of it
+            // Between two neighbouring rays lie others; nearly square to the axis each passes only a hair's breadth of
+            // it
             // closely.
             if (i + 1 < out.length && !out[i + 1]) {
                 TangentRay next = chain.ray(i + 1);

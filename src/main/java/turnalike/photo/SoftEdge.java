@@ -45,9 +45,8 @@ final class SoftEdge {
         for (int i = 0; i <= LAST; i++) {
             int before = Math.max(0, i - 1);
             int after = Math.min(LAST, i + 1);
-            TABLE[i * SHAPES + ROOT_FALL] = (TABLE[before * SHAPES + ROOT] - TABLE[after * SHAPES + ROOT])
-                    * PER_UNIT
-                    / (after - before);
+            TABLE[i * SHAPES + ROOT_FALL] =
+                    (TABLE[before * SHAPES + ROOT] - TABLE[after * SHAPES + ROOT]) * PER_UNIT / (after - before);
         }
     }
 

@@ -30,6 +30,14 @@ final class TraceReport {
     /** A point of an edge less sure than this, in pixels or in softnesses of the lens where it is softer, is as likely a line of the ground's own. */
     private static final double MOST_UNSURE = 0.2;
 
+    /**
+     * Edges that disagree by both over a fifth of the length, in pixels and as a share of the largest radius, are not one round's: pictures traced
+     * well stayed below 0.9 pixels and 0.02, those that went wrong began at 2.4 and 0.05.
+     */
+    private static final double LEAST_APART = 1.5;
+
+    private static final double MOST_APART = 0.035;
+
     /** What a square's side is uncertain by: how it is turned and which corner is nearer is not known exactly. */
     private static final double SQUARE = 0.03;
 
@@ -152,7 +160,7 @@ final class TraceReport {
                     "take it on a plain ground of another colour");
         }
         double most = apart[apart.length * 4 / 5];
-        if (most > Math.max(2, 0.05 * widest)) {
+        if (most > Math.max(LEAST_APART, MOST_APART * widest)) {
             throw new Unsure(
                     PhotoTrace.Reason.NOT_ROUND,
                     ("the piece's two edges disagree by %.0f pixels and more over a fifth of its length: something of its colour,"

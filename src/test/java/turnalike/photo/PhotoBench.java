@@ -1,13 +1,14 @@
 package turnalike.photo;
 
+import com.sun.management.OperatingSystemMXBean;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
-import java.lang.management.ThreadMXBean;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
 import turnalike.effort.Effort;
@@ -15,8 +16,8 @@ import turnalike.units.Length;
 
 /**
  * Tracing a drawn picture of 12 megapixels beside a bare pass of OpenCV on the same file in the same run: decoding, grey, Otsu's threshold, outer
- * contours. Both in CPU time, ours of its one thread, OpenCV's of its process with its threads held to one. OpenCV is asked through Python's
- * package opencv-python-headless, which is no part of the build: without it ours is told alone. Argument: how many rounds (default 5).
+ * contours. Both in CPU time of the whole process, ours with all its threads, OpenCV's held to one, and by the clock. OpenCV is asked through
+ * Python's package opencv-python-headless, which is no part of the build: without it ours is told alone. Argument: how many rounds (default 5).
  */
 final class PhotoBench {
     private static final int WIDTH = 4000;
@@ -30,12 +31,15 @@ final class PhotoBench {
             import sys, time, cv2
             cv2.setNumThreads(1)
             for k in range(int(sys.argv[2])):
-                began = time.process_time()
+                began, clock = time.process_time(), time.perf_counter()
                 grey = cv2.cvtColor(cv2.imread(sys.argv[1]), cv2.COLOR_BGR2GRAY)
                 _, parted = cv2.threshold(grey, 0, 255, cv2.THRESH_BINARY_INV + cv2.THRESH_OTSU)
                 found, _ = cv2.findContours(parted, cv2.RETR_EXTERNAL, cv2.CHAIN_APPROX_NONE)
-                print((time.process_time() - began) * 1000)
+                print((time.process_time() - began) * 1000, (time.perf_counter() - clock) * 1000)
             """;
+
+    /** The compilers of Java work beside the first rounds. */
+    private static final int WARM_UP = 5;
 
     private PhotoBench() {}
 
@@ -44,48 +48,65 @@ final class PhotoBench {
         Path folder = Files.createTempDirectory("turnalike-photo-bench");
         byte[] jpeg = PhotoRender.withFocal(PhotoRender.jpeg(drawn(), 0.92f), FAR_MM, 1);
         Path picture = Files.write(folder.resolve("drawn.jpg"), jpeg);
-        double ours = middle(ours(jpeg, rounds));
-        double[] theirs = bare(picture, rounds);
-        System.out.printf(Locale.ROOT, "ours: %.0f ms of CPU in the middle of %d%n", ours, rounds);
-        if (theirs.length == 0) {
+        double[][] ours = ours(jpeg, rounds);
+        double[][] theirs = bare(picture, rounds);
+        if (theirs[0].length == 0) {
             System.out.println("OpenCV: not asked, Python's opencv-python-headless is not installed");
-        } else {
-            System.out.printf(Locale.ROOT, "OpenCV: %.0f ms%nratio: %.1f%n", middle(theirs), ours / middle(theirs));
+        }
+        for (int k = 0; k < 2; k++) {
+            String what = k == 0 ? "of CPU" : "by the clock";
+            double middle = middle(ours[k]);
+            System.out.printf(Locale.ROOT, "ours: %.0f ms %s in the middle of %d%n", middle, what, rounds);
+            if (theirs[k].length > 0) {
+                double bare = middle(theirs[k]);
+                System.out.printf(Locale.ROOT, "OpenCV: %.0f ms, ratio %.1f%n", bare, middle / bare);
+            }
         }
         Files.delete(picture);
         Files.delete(folder);
     }
 
-    private static double[] ours(byte[] jpeg, int rounds) {
-        ThreadMXBean threads = ManagementFactory.getThreadMXBean();
-        double[] ms = new double[rounds];
-        for (int k = -2; k < rounds; k++) {
-            long began = threads.getCurrentThreadCpuTime();
+    /** CPU time of each round, then the clock's, milliseconds. */
+    private static double[][] ours(byte[] jpeg, int rounds) {
+        OperatingSystemMXBean process = ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
+        double[][] ms = new double[2][rounds];
+        for (int k = -WARM_UP; k < rounds; k++) {
+            long began = process.getProcessCpuTime();
+            long clock = System.nanoTime();
             PhotoTrace trace = PhotoTrace.of(jpeg, PhotoWish.ofSpan(Length.ofMm(600)), Effort.unlimited());
             if (!(trace instanceof PhotoTrace.Traced)) {
                 throw new IllegalStateException(trace.toString());
             }
             if (k >= 0) {
-                ms[k] = (threads.getCurrentThreadCpuTime() - began) / 1e6;
+                ms[0][k] = (process.getProcessCpuTime() - began) / 1e6;
+                ms[1][k] = (System.nanoTime() - clock) / 1e6;
             }
         }
         return ms;
     }
 
-    /** Empty where it cannot be asked. */
-    private static double[] bare(Path picture, int rounds) throws IOException, InterruptedException {
+    /** Likewise; empty where it cannot be asked. */
+    private static double[][] bare(Path picture, int rounds) throws IOException, InterruptedException {
         Process python;
         try {
             python = new ProcessBuilder("python3", "-c", BARE, picture.toString(), String.valueOf(rounds))
                     .redirectError(ProcessBuilder.Redirect.DISCARD)
                     .start();
         } catch (IOException notThere) {
-            return new double[0];
+            return new double[2][0];
         }
         String said = new String(python.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-        return python.waitFor() == 0
-                ? said.lines().mapToDouble(Double::parseDouble).toArray()
-                : new double[0];
+        if (python.waitFor() != 0) {
+            return new double[2][0];
+        }
+        double[][] ms = new double[2][rounds];
+        List<String> lines = said.lines().toList();
+        for (int k = 0; k < rounds; k++) {
+            String[] both = lines.get(k).split(" ");
+            ms[0][k] = Double.parseDouble(both[0]);
+            ms[1][k] = Double.parseDouble(both[1]);
+        }
+        return ms;
     }
 
     private static double middle(double[] all) {

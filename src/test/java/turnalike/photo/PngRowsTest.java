@@ -34,7 +34,8 @@ class PngRowsTest {
         for (int y = 0; y < HEIGHT; y++) {
             for (int x = 0; x < WIDTH; x++) {
                 for (int c = 0; c < samples; c++) {
-                    double value = 0.5 + 0.3 * Math.sin(x / 9.0 + c) + 0.15 * Math.cos(y / 5.0) + 0.04 * dice.nextDouble();
+                    double value =
+                            0.5 + 0.3 * Math.sin(x / 9.0 + c) + 0.15 * Math.cos(y / 5.0) + 0.04 * dice.nextDouble();
                     raster.setSample(x, y, c, y % 7 == 3 ? dice.nextInt(most + 1) : (int) (value * most));
                 }
             }
