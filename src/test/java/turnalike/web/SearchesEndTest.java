@@ -2,6 +2,8 @@ package turnalike.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.Random;
@@ -14,7 +16,7 @@ import turnalike.web.kit.LongWork;
 
 /** What goes on beside the pages ends with them: nobody can ask for it any more. */
 class SearchesEndTest {
-    private static final long LONGEST_MS = 10_000;
+    private static final long LONGEST_MS = 60_000;
 
     /** The threads in the middle of such work that were not so before. */
     private static Set<Thread> atWork(Set<Thread> before) {
@@ -31,11 +33,14 @@ class SearchesEndTest {
     /** Sixty pieces of no order, among which nothing is proven in a minute. */
     private static String many() {
         Random random = new Random(11);
-        StringBuilder cells = new StringBuilder("cells=piece%2Cmass_g");
+        StringBuilder table = new StringBuilder("piece,mass_g\n");
         for (int i = 0; i < 60; i++) {
-            cells.append("%0A").append(100 + i).append("%2C").append(137 + 6 * random.nextDouble());
+            table.append(100 + i)
+                    .append(',')
+                    .append(137 + 6 * random.nextDouble())
+                    .append('\n');
         }
-        return cells.append("&sure=yes").toString();
+        return "sure=yes&cells=" + URLEncoder.encode(table.toString(), StandardCharsets.UTF_8);
     }
 
     @Test
