@@ -139,28 +139,30 @@ public final class LeaderLabels {
         List<Shape> out = new ArrayList<>();
         for (int i = 0; i < flags.size(); i++) {
             Flag flag = flags.get(i);
-            double x = placesMm[i];
-            double fanEnd = yMm + away * fanMm;
-            double start = fanEnd + away * (i % way.rows()) * rowMm;
+            double fan = away * fanMm;
+            double start = fan + away * (i % way.rows()) * rowMm;
+            double from = flag.placeMm() - placesMm[i];
             List<Shape> parts = new ArrayList<>();
+            // All within a label is told from where it stands: one that only moves is the same but for that, and a page
+            // that shows it
+            // anew has little to lay out.
             parts.add(
-                    start == fanEnd
-                            ? Path.line(Pen.FINE, flag.placeMm(), yMm, x, fanEnd)
-                            : Path.through(Pen.FINE, flag.placeMm(), yMm, x, fanEnd, x, start));
+                    start == fan
+                            ? Path.line(Pen.FINE, from, -start, 0, 0)
+                            : Path.through(Pen.FINE, from, -start, 0, fan - start, 0, 0));
             double capMm = numbers(text).capHeightMm();
             if (!flag.number().isEmpty()) {
-                double base = away > 0 ? start + 0.7 + capMm : start - 0.7;
-                parts.add(TextLine.centred(numbers(text), x, base, flag.number()));
+                parts.add(TextLine.centred(numbers(text), 0, away > 0 ? 0.7 + capMm : -0.7, flag.number()));
             }
             if (!flag.text().isEmpty()) {
-                double textAt = start + away * numberMm();
-                double baseline = x + text.capHeightMm() / 2;
+                double textAt = away * numberMm();
+                double baseline = text.capHeightMm() / 2;
                 parts.add(
                         away > 0
                                 ? TextLine.upwardsEnding(text, baseline, textAt, flag.text())
                                 : TextLine.upwards(text, baseline, textAt, flag.text()));
             }
-            out.add(new Group(0, 0, flag.attributes(), Optional.of(flag.tip()), parts));
+            out.add(new Group(placesMm[i], yMm + start, flag.attributes(), Optional.of(flag.tip()), parts));
         }
         return out;
     }
