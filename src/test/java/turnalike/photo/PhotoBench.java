@@ -102,7 +102,7 @@ final class PhotoBench {
         double[][] ms = new double[2][rounds];
         List<String> lines = said.lines().toList();
         for (int k = 0; k < rounds; k++) {
-            String[] both = lines.get(k).split(" ");
+            String[] both = lines.get(k).split(" ", -1);
             ms[0][k] = Double.parseDouble(both[0]);
             ms[1][k] = Double.parseDouble(both[1]);
         }
