@@ -58,7 +58,7 @@ public final class BadPictures {
                 new Bad("none.png", png(empty()), "looks like a turned piece"),
                 new Bad("blurred.png", png(blurred(good.image())), "blurred"),
                 new Bad("bomb.png", bomb, "more than 50 megapixels"),
-                new Bad("lying.png", lying, "the picture cannot be decoded"),
+                new Bad("lying.png", lying, "header promises more than the picture holds"),
                 new Bad("short.png", Arrays.copyOf(png, png.length * 3 / 5), "ends before the picture does"),
                 new Bad("heic.jpg", "....ftypheic........".getBytes(StandardCharsets.US_ASCII), "HEIC"),
                 new Bad(
