@@ -249,6 +249,7 @@ class PhotoAccuracyIT {
     private static final String UNSEEN = """
 
             Pictures that the stated uncertainty was not set by: its four figures were set on the two tables above, then tried here.
+            How much brighter a burnt-out ground is than can be written was set on all three such pictures, the post among them.
 
             | picture | rms, px | median, px | 95 % below, px | within | said hidden | shoulders |
             | --- | ---: | ---: | ---: | ---: | ---: | ---: |
