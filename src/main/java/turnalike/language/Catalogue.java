@@ -133,7 +133,10 @@ final class Catalogue {
         if (!blanks.matches() || blanks.group(2).isEmpty()) {
             return Optional.of(english);
         }
-        String line = BLANKS.matcher(blanks.group(2)).replaceAll(" ");
+        if (Slots.isTaken(english)) {
+            return Optional.empty();
+        }
+        String line = Slots.plain(BLANKS.matcher(blanks.group(2)).replaceAll(" "));
         Figures figures = Figures.of(line);
         if (!LETTERS.matcher(figures.frame()).find()) {
             return Optional.of(Figures.localised(english));
@@ -145,7 +148,7 @@ final class Catalogue {
                 .or(() -> filled(figures, whole(figures.frame())))
                 .or(() -> filled(lists, frame(lists.frame())))
                 .or(() -> filled(figures, frame(figures.frame())))
-                .map(found -> blanks.group(1) + found + blanks.group(3));
+                .map(found -> blanks.group(1) + Slots.asWas(found) + blanks.group(3));
     }
 
     private Optional<String> filled(Figures figures, Optional<String> frame) {

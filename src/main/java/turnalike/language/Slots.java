@@ -11,7 +11,27 @@ final class Slots {
     /** Within the program a figure's number is one letter, so that a digit beside it is no part of it. */
     static final char BASE = '\uE000';
 
+    /** A line's own {@code #} and {@code *}, which are no slots: "board 1#2". */
+    private static final char HASH = '\uF8FE';
+
+    private static final char STAR = '\uF8FF';
+
     private Slots() {}
+
+    /** {@return whether a line has letters of its own that stand for something here; nobody's words do} */
+    static boolean isTaken(String line) {
+        return line.chars().anyMatch(letter -> letter >= BASE && letter <= STAR);
+    }
+
+    /** {@return the line without signs that would be slots} */
+    static String plain(String line) {
+        return line.replace('#', HASH).replace('*', STAR);
+    }
+
+    /** {@return what was said, with the line's own signs again} */
+    static String asWas(String said) {
+        return said.replace(HASH, '#').replace(STAR, '*');
+    }
 
     /** {@return how many figures a frame has} */
     static int count(String frame) {

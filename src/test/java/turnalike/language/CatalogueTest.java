@@ -81,6 +81,20 @@ class CatalogueTest {
         assertThat(SMALL.say("#")).isEqualTo("#");
     }
 
+    /** A board is called "1#2", a job whatever its turner likes. */
+    @Test
+    void signs_of_its_own_in_a_line_are_no_slots() {
+        assertThat(SMALL.say("# 1.5 of 2 kept: 3 # * 4 *")).isEqualTo("# 1,5 of 2 kept: 3 # * 4 *");
+        assertThat(SMALL.say("bead, 1#2")).isEqualTo("Rundstab, 1#2");
+        assertThat(SMALL.say("it turns #1; 1.5 \uE001 #\uE009 pieces *")).isNotEmpty();
+        assertThat(Language.GERMAN.say("Board 1#2: 2 in x 8 in x 96 in, 19.5"))
+                .isEqualTo("Brett 1#2: 2 Zoll x 8 Zoll x 96 Zoll, 19,5");
+        for (String odd : List.of("#", "##", "#1", "*", "#*", "#\uE001", "\uE000", "\uF8FF", "a # b #2 c *1")) {
+            assertThatCode(() -> Language.GERMAN.say(odd + ": 5 pieces, " + odd + " 1.5"))
+                    .doesNotThrowAnyException();
+        }
+    }
+
     /** What was misspelt in a file would show only where it is said. */
     @Test
     void every_entry_of_every_language_uses_the_slots_of_its_english() {
