@@ -4,24 +4,35 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import turnalike.drawing.chart.Charts;
 import turnalike.effort.Effort;
 import turnalike.job.Job;
 import turnalike.job.boards.BoardsFile;
 import turnalike.job.boards.JobBlanks;
 import turnalike.job.pieces.MatchJob;
+import turnalike.job.price.LoggedTimes;
+import turnalike.job.price.PriceReport;
+import turnalike.job.price.TimesFile;
 import turnalike.job.read.JobReader;
 import turnalike.job.set.SetMatch;
 import turnalike.language.Language;
 import turnalike.language.Speech;
 import turnalike.pieces.Piece;
 import turnalike.pieces.PiecesFile;
+import turnalike.pieces.control.RunRule;
+import turnalike.price.Charges;
+import turnalike.price.Timing;
 import turnalike.units.UnitSystem;
 
 /** What is handed over beside the sheets of a plan: records of sets, cut sheets, charts, squares for photographs. Each line has its German. */
@@ -58,6 +69,29 @@ class RecordsInGermanTest {
     @Test
     void no_line_of_the_sheet_for_photographs_lacks_its_german() {
         Set<String> missing = Speech.heardIn(() -> PhotoSheets.of(2, Paper.A4));
+        missing.removeIf(Language.GERMAN::knows);
+        assertThat(missing).isEmpty();
+    }
+
+    @Test
+    void no_line_of_a_chart_or_a_quote_lacks_its_german() {
+        ControlSheet.Heading heading = new ControlSheet.Heading("New job", "2031-05-03", "g", "");
+        Map<String, List<Timing>> times = TimesFile.parse(
+                        "stage,minutes,pieces\nmilling,95,17\nturning,52,\nturning,44,\nturning,43,\nturning,40,\n")
+                .stages();
+        Charges charges = new Charges(
+                Optional.of(new BigDecimal("45")),
+                List.of(new Charges.Other("wood", new BigDecimal("62.50"))),
+                BigDecimal.TEN,
+                BigDecimal.TEN,
+                "");
+        PriceReport report = PriceReport.of(job("job/good/wheel2"), LoggedTimes.of(times, Map.of()), charges);
+        Set<String> missing = Speech.heardIn(() -> {
+            ControlSheet.of(Charts.spokes(24), heading, Paper.A4);
+            ControlSheet.of(Charts.still(), heading, Paper.A4);
+            QuoteSheet.of(report, "2031-05-03", Paper.A4);
+        });
+        Stream.of(RunRule.values()).map(RunRule::words).forEach(missing::add);
         missing.removeIf(Language.GERMAN::knows);
         assertThat(missing).isEmpty();
     }
