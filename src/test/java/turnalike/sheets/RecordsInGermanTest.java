@@ -88,7 +88,7 @@ class RecordsInGermanTest {
         PriceReport report = PriceReport.of(job("job/good/wheel2"), LoggedTimes.of(times, Map.of()), charges);
         Set<String> missing = Speech.heardIn(() -> {
             ControlSheet.of(Charts.spokes(24), heading, Paper.A4);
-            ControlSheet.of(Charts.still(), heading, Paper.A4);
+            ControlSheet.of(Charts.still(), heading, List.of("x"), Paper.A4);
             QuoteSheet.of(report, "2031-05-03", Paper.A4);
         });
         Stream.of(RunRule.values()).map(RunRule::words).forEach(missing::add);
