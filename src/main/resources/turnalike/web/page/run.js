@@ -3,6 +3,7 @@
   "use strict";
   const page = window.turnalikePage;
 
+  // From a key on until the focus goes elsewhere: an answer that only brings settings may come before the one that was asked for.
   let follow = false;
   document.addEventListener("keydown", (event) => {
     const link = event.target.closest(".run a, .grip");
@@ -30,8 +31,11 @@
   };
   document.addEventListener("turnalike:redrawn", () => {
     if (follow) document.getElementById(`m-${page.work().dataset.selected}`)?.focus({ preventScroll: true });
-    follow = false;
   });
+  document.addEventListener("focusin", (event) => {
+    if (!event.target.closest(".run a")) follow = false;
+  });
+  document.addEventListener("pointerdown", () => { follow = false; });
 
   /** The member that lies there, also below a handle. */
   const touch = (x, y) => {
