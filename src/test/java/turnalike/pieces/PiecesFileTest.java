@@ -265,7 +265,6 @@ class PiecesFileTest {
         }
     }
 
-    /** Figures as they are typed: whole hundredths of a millimetre or 64ths of an inch; extras with everything that needs quoting. */
     /** A spreadsheet that opens the file finds no formula in it; read again it is the same to the letter. */
     @ParameterizedTest
     @ValueSource(
