@@ -1,6 +1,5 @@
 package turnalike.web.job;
 
-import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -17,6 +16,7 @@ import turnalike.settings.DividerPlan;
 import turnalike.settings.DividerProblem;
 import turnalike.settings.Dividers;
 import turnalike.web.kit.PageWork;
+import turnalike.web.kit.Recent;
 
 /**
  * What follows from each text, kept while it is likely to be asked for again. Only the divider search takes longer than an instant: a page
@@ -32,15 +32,15 @@ public final class PlanCache {
     private static final int KEPT = 64;
 
     private final PageWork work;
-    private final Map<JobText, CompletableFuture<Plan>> plans = recent();
-    private final Map<DividerProblem, DividerOutcome> searched = recent();
+    private final Map<JobText, CompletableFuture<Plan>> plans = Recent.of(KEPT);
+    private final Map<DividerProblem, DividerOutcome> searched = Recent.of(KEPT);
     /** What a search finds that asks no longer than an instant; a diameter typed anew asks for the same once more. */
-    private final Map<DividerProblem, DividerOutcome> glanced = recent();
+    private final Map<DividerProblem, DividerOutcome> glanced = Recent.of(KEPT);
 
-    private final Map<JobText, Sought> nudges = recent();
+    private final Map<JobText, Sought> nudges = Recent.of(KEPT);
     private final Parts.Kept parts = new Parts.Kept();
     /** What each job's text is; one person's page never ends the search for another's job. */
-    private final Map<JobId, Latest> latest = recent();
+    private final Map<JobId, Latest> latest = Recent.of(KEPT);
 
     /**
      * The text of a job that was asked for last. A search holds on to the one it began with, so that it ends for good when another text
@@ -73,17 +73,6 @@ public final class PlanCache {
     /** What was made before of pages that show what follows from them. */
     Parts.Kept parts() {
         return parts;
-    }
-
-    private static <K, V> Map<K, V> recent() {
-        return new LinkedHashMap<>(KEPT, 0.75f, true) {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            protected boolean removeEldestEntry(Map.Entry<K, V> eldest) {
-                return size() > KEPT;
-            }
-        };
     }
 
     /** Begins on a text that will be asked for in a moment, beside whatever else goes on: while it is written to disk, say. */

@@ -1,9 +1,9 @@
 package turnalike.web.job;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import turnalike.web.kit.Recent;
 
 /**
  * The drawings that scripts were sent lately, group by group: of the next one only those groups are sent that have changed. May be used by
@@ -15,14 +15,7 @@ final class SentDrawings {
     private static final String CLOSES = "</g>";
     private static final String SAME = "<g data-same></g>";
 
-    private final Map<String, List<String>> recent = new LinkedHashMap<>(KEPT, 0.75f, true) {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<String, List<String>> eldest) {
-            return size() > KEPT;
-        }
-    };
+    private final Map<String, List<String>> recent = Recent.of(KEPT);
 
     /**
      * What to send of a drawing; it is remembered.

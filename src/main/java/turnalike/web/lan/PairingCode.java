@@ -7,11 +7,11 @@ import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import turnalike.web.kit.Recent;
 
 /**
  * The code that pairs one device. It serves once and for ten minutes. Each address has five wrong tries in ten minutes, a second apart, and
@@ -32,14 +32,7 @@ final class PairingCode {
     private String code = "";
     private Instant until = Instant.MIN;
     private int wrong;
-    private final Map<InetAddress, Tries> tries = new LinkedHashMap<>(16, 0.75f, true) {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<InetAddress, Tries> eldest) {
-            return size() > MOST_ADDRESSES;
-        }
-    };
+    private final Map<InetAddress, Tries> tries = Recent.of(MOST_ADDRESSES);
 
     /** What one address has tried: how many wrong codes until when, and when it may try again. */
     private record Tries(int wrong, Instant until, Instant next) {}
