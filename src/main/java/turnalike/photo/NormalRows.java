@@ -1,5 +1,7 @@
 package turnalike.photo;
 
+import java.util.Arrays;
+
 /** Normal equations of a small least-squares problem, used over and over: added up, held by what is known, damped, solved by Cholesky's roots. */
 final class NormalRows {
     private final int size;
@@ -68,7 +70,7 @@ final class NormalRows {
     /** An unknown's variance, all others left open. */
     double variance(int a) {
         root(1);
-        java.util.Arrays.fill(solution, 0);
+        Arrays.fill(solution, 0);
         solution[a] = 1;
         solve();
         return Math.max(0, solution[a]);

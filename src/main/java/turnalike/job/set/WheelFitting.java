@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Optional;
 import turnalike.frame.Moment;
 import turnalike.frame.RingBody;
-import turnalike.frame.RockingTest;
 import turnalike.frame.SegmentedRim;
 import turnalike.frame.SpokeGap;
 import turnalike.outline.Outline;
@@ -24,9 +23,6 @@ import turnalike.wood.Wood;
 
 /** Sets a pattern into a wheel and looks where it touches. */
 final class WheelFitting {
-    /** What the working is called that tells how a wheel would rock. */
-    static final String ROCKING = "rocking of the whole wheel";
-
     private final OnWheel frame;
     private final WheelJoinery joinery;
     private final Pattern pattern;
@@ -213,15 +209,7 @@ final class WheelFitting {
                     "exact for the drawn shapes; glue, finish and what the axle weighs are left out"));
         }
         frame.rimPull(pattern).ifPresent(pull -> out.add(SegmentedRim.pullWorking()));
-        if (whole.rocks()) {
-            Working rocking = RockingTest.working();
-            out.add(
-                    new Working(
-                            ROCKING,
-                            "the same the other way round, T = 2π √(I / (g U)), for small swings: " + rocking.how(),
-                            rocking.source(),
-                            "friction left out, and an axle that drags stops a slow swing; the spokes all as drawn, so that they pull nothing together"));
-        }
+        whole.working().ifPresent(out::add);
         out.add(new Working(
                 "what is left at least",
                 "a quarter of an inch between neighbours; between mortises that, or a third of the hole if it is more",

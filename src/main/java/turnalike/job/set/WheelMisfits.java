@@ -42,8 +42,8 @@ final class WheelMisfits {
         gap(neighbours);
         hub.ifPresent(seats -> wall(WheelFit.HUB, seats, true));
         rim.ifPresent(seats -> wall(WheelFit.RIM, seats, false));
-        hubEnds();
-        rimFaces();
+        beyond(WheelFit.HUB, room.hubHole(), room.hubEnds(given), "ends", "a hub %s long leaves enough");
+        beyond(WheelFit.RIM, room.rimHole(), room.rimFaces(given), "faces", "a rim %s thick leaves enough");
         outside.ifPresent(this::outside);
         segments.ifPresent(this::joints);
         List<Misfit> sorted =
@@ -110,38 +110,26 @@ final class WheelMisfits {
         }
     }
 
-    private void hubEnds() {
-        room.hubEnds(given).ifPresent(left -> {
-            Length least = room.joinery().leastWall(room.hubHole().orElseThrow());
+    /**
+     * Whether the mortises run out of hub or rim along the axle.
+     *
+     * @param beyond what is left there to either side, where its length or thickness is told
+     * @param sides what these sides are called
+     * @param enough how much of it leaves enough, in words
+     */
+    private void beyond(String where, Optional<Length> hole, Optional<Length> beyond, String sides, String enough) {
+        beyond.ifPresent(left -> {
+            Length bored = hole.orElseThrow();
+            Length least = room.joinery().leastWall(bored);
             if (left.compareTo(least) < 0) {
                 out.add(new Misfit(
                         left.mm() < 0,
-                        WheelFit.HUB,
+                        where,
                         left.mm() < 0
-                                ? "the mortises run out of its ends, %s of them".formatted(steps.print(left.abs()))
-                                : "%s is left between the mortises and its ends".formatted(steps.print(left)),
-                        "a hub %s long leaves enough"
-                                .formatted(steps.print(steps.upRoughly(given.stagger()
-                                        .plus(room.hubHole().orElseThrow())
-                                        .plus(least.times(2))))))); // both ends
-            }
-        });
-    }
-
-    private void rimFaces() {
-        room.rimFaces(given).ifPresent(left -> {
-            Length hole = room.rimHole().orElseThrow();
-            Length least = room.joinery().leastWall(hole);
-            if (left.compareTo(least) < 0) {
-                out.add(new Misfit(
-                        left.mm() < 0,
-                        WheelFit.RIM,
-                        left.mm() < 0
-                                ? "the mortises run out of its faces, %s of them".formatted(steps.print(left.abs()))
-                                : "%s is left between the mortises and its faces".formatted(steps.print(left)),
-                        "a rim %s thick leaves enough"
-                                .formatted(steps.print(steps.upRoughly(
-                                        given.stagger().plus(hole).plus(least.times(2))))))); // both faces
+                                ? "the mortises run out of its %s, %s of them".formatted(sides, steps.print(left.abs()))
+                                : "%s is left between the mortises and its %s".formatted(steps.print(left), sides),
+                        enough.formatted(steps.print(
+                                steps.upRoughly(given.stagger().plus(bored).plus(least.times(2))))))); // both sides
             }
         });
     }

@@ -89,14 +89,17 @@ record WheelRoom(
 
     /** What is left of the hub beyond a row of mortises; without a hub length nobody knows. */
     Optional<Length> hubEnds(Trial trial) {
-        return hubHole.flatMap(hole -> joinery.hubLength()
-                .map(length -> length.minus(trial.stagger()).minus(hole).times(0.5)));
+        return beyond(hubHole, joinery.hubLength(), trial);
     }
 
     /** What is left of the rim beyond a row of mortises; without its thickness nobody knows. */
     Optional<Length> rimFaces(Trial trial) {
-        return rimHole.flatMap(hole -> joinery.rimThickness()
-                .map(thickness -> thickness.minus(trial.stagger()).minus(hole).times(0.5)));
+        return beyond(rimHole, joinery.rimThickness(), trial);
+    }
+
+    private static Optional<Length> beyond(Optional<Length> hole, Optional<Length> along, Trial trial) {
+        return hole.flatMap(bored ->
+                along.map(length -> length.minus(trial.stagger()).minus(bored).times(0.5)));
     }
 
     private boolean runsOut(Trial trial) {

@@ -158,9 +158,7 @@ public record WheelSet(
         frame.bare().rocking().ifPresent(each -> workings.add(each.working()));
         roundness.ifPresent(each -> workings.addAll(each.workings()));
         grade.ifPresent(each -> workings.add(each.working()));
-        fit.workings().stream()
-                .filter(each -> each.figure().equals(WheelFitting.ROCKING))
-                .forEach(workings::add);
+        fit.whole().working().ifPresent(workings::add);
         return new WheelSet(
                 frame,
                 placement,

@@ -11,6 +11,7 @@ import turnalike.frame.RockingTest;
 import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
+import turnalike.units.Working;
 
 /**
  * A wheel with its hub and rim, built or yet to be.
@@ -75,6 +76,19 @@ public record WholeWheel(
     /** {@return the same by what hub and rim pull; the spokes, all as drawn, pull nothing together} */
     public OptionalDouble rockingPeriodS() {
         return periodS(pull.gMm());
+    }
+
+    /** {@return how its rocking is worked out; empty where it is not known} */
+    public Optional<Working> working() {
+        Working rocking = RockingTest.working();
+        return rocks()
+                ? Optional.of(
+                        new Working(
+                                "rocking of the whole wheel",
+                                "the same the other way round, T = 2π √(I / (g U)), for small swings: " + rocking.how(),
+                                rocking.source(),
+                                "friction left out, and an axle that drags stops a slow swing; the spokes all as drawn, so that they pull nothing together"))
+                : Optional.empty();
     }
 
     /** {@return what {@link #TRIAL} pulls where it is stuck on, in g·mm} */
