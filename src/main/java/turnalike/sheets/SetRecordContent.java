@@ -65,7 +65,7 @@ public record SetRecordContent(
                 placement.bestProven()
                         ? "No other choice or order has less unbalance."
                         : "The best order found; less may be possible.");
-        placement.warnings().forEach(each -> notes.add(sentence(each)));
+        placement.warnings().forEach(each -> notes.add(SentenceCase.sentence(each)));
         return new SetRecordContent(
                 List.of(),
                 title,
@@ -120,7 +120,7 @@ public record SetRecordContent(
     SetRecordContent with(List<String> warnings) {
         List<String> all = new ArrayList<>(notes);
         warnings.stream()
-                .map(SetRecordContent::sentence)
+                .map(SentenceCase::sentence)
                 .filter(each -> !all.contains(each))
                 .forEach(all::add);
         return new SetRecordContent(first, title, date, drawing, facts, spares, all, cautions);
@@ -129,7 +129,7 @@ public record SetRecordContent(
     /** A copy that says this before all else. */
     SetRecordContent first(List<String> said) {
         return new SetRecordContent(
-                said.stream().map(SetRecordContent::sentence).toList(),
+                said.stream().map(SentenceCase::sentence).toList(),
                 title,
                 date,
                 drawing,
@@ -137,11 +137,6 @@ public record SetRecordContent(
                 spares,
                 notes,
                 cautions);
-    }
-
-    private static String sentence(String warning) {
-        String capital = SentenceCase.capital(warning);
-        return capital.endsWith(".") ? capital : capital + ".";
     }
 
     private static String spare(Candidate piece) {

@@ -14,4 +14,14 @@ public final class SentenceCase {
     public static String capital(String text) {
         return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
+
+    /**
+     * {@return a whole sentence of it: a capital letter at its beginning, a full stop at its end}
+     *
+     * @param text a sentence, or one without either
+     */
+    public static String sentence(String text) {
+        String capital = capital(text);
+        return capital.endsWith(".") ? capital : capital + ".";
+    }
 }

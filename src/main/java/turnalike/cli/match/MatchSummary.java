@@ -26,7 +26,7 @@ public final class MatchSummary implements SetMatch.Cases<String> {
 
     public static String text(SetMatch match) {
         MatchSummary summary = new MatchSummary();
-        match.unbuildable().forEach(each -> summary.line("%s.", SentenceCase.capital(each)));
+        match.unbuildable().forEach(each -> summary.line("%s", SentenceCase.sentence(each)));
         if (!match.unbuildable().isEmpty()) {
             summary.line("");
         }

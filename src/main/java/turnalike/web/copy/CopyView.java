@@ -151,8 +151,7 @@ public record CopyView(
                 isCheck() ? TraceWarnings.of(traced.original(), traced.run(), form.system()) : List.<String>of();
         return traced.warnings().stream()
                 .filter(each -> !ofMembers.contains(each))
-                .map(each -> SentenceCase.capital(OptionWords.of(each)))
-                .map(each -> each.endsWith(".") ? each : each + ".")
+                .map(each -> SentenceCase.sentence(OptionWords.of(each)))
                 .toList();
     }
 

@@ -150,9 +150,7 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
                 set.order(),
                 statements(set),
                 set.spareLabels(),
-                set.otherWarnings().stream()
-                        .map(each -> SentenceCase.capital(each) + (each.endsWith(".") ? "" : "."))
-                        .toList(),
+                set.otherWarnings().stream().map(SentenceCase::sentence).toList(),
                 set.workings());
     }
 
