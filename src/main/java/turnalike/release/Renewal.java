@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * Which release served a store last and up to which its user has read what changed: two lines in a small file beside the store, whose own
@@ -29,11 +30,12 @@ public final class Renewal {
      * How old a store can be for whoever serves it here.
      *
      * @param isNew whether it was made just now: then there is nothing to tell, whatever an earlier one of its name left
-     * @param oldest the day of the oldest in it that an earlier release may have served here; nothing where no earlier one can have
+     * @param oldest the day of the oldest in it that an earlier release may have served here; nothing where no earlier one can have; asked only
+     *     where no line tells
      */
-    public record Age(boolean isNew, Optional<LocalDate> oldest) {
+    public record Age(boolean isNew, Supplier<Optional<LocalDate>> oldest) {
         private boolean isSince(Release release) {
-            return oldest.map(day -> !day.isBefore(release.day())).orElse(true);
+            return oldest.get().map(day -> !day.isBefore(release.day())).orElse(true);
         }
     }
 

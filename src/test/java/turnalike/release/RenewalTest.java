@@ -23,12 +23,13 @@ class RenewalTest {
     }
 
     private Renewal served(Release now) {
-        return Renewal.of(store(), new Renewal.Age(false, Optional.of(OLD.day().minusDays(1))), now);
+        return Renewal.of(
+                store(), new Renewal.Age(false, () -> Optional.of(OLD.day().minusDays(1))), now);
     }
 
     @Test
     void of_a_new_store_nothing_is_told() {
-        Renewal renewal = Renewal.of(store(), new Renewal.Age(true, Optional.empty()), OLD);
+        Renewal renewal = Renewal.of(store(), new Renewal.Age(true, Optional::empty), OLD);
         assertThat(renewal.line()).isEmpty();
         assertThat(renewal.unread()).isEmpty();
         assertThat(served(OLD).line()).isEmpty();
@@ -36,7 +37,7 @@ class RenewalTest {
 
     @Test
     void a_later_release_is_told_once_on_the_line_and_until_it_is_closed_on_the_page() {
-        Renewal.of(store(), new Renewal.Age(true, Optional.empty()), OLD);
+        Renewal.of(store(), new Renewal.Age(true, Optional::empty), OLD);
         Renewal first = served(NEW);
         assertThat(first.line()).hasValueSatisfying(line -> assertThat(line)
                 .contains("0.1.1 of 2026-12-01", "it was 0.1.0 of 2026-11-01", "jobs are as they were"));
@@ -52,13 +53,13 @@ class RenewalTest {
 
     @Test
     void another_version_of_the_same_day_is_told_too() {
-        Renewal.of(store(), new Renewal.Age(true, Optional.empty()), OLD);
+        Renewal.of(store(), new Renewal.Age(true, Optional::empty), OLD);
         assertThat(served(SAME_DAY).line()).isPresent();
     }
 
     @Test
     void an_earlier_program_between_takes_nothing_back() {
-        Renewal.of(store(), new Renewal.Age(true, Optional.empty()), NEW);
+        Renewal.of(store(), new Renewal.Age(true, Optional::empty), NEW);
         assertThat(served(OLD).line()).isEmpty();
         assertThat(served(OLD).unread()).isEmpty();
         assertThat(served(NEW).line()).isEmpty();
@@ -75,7 +76,7 @@ class RenewalTest {
     @Test
     void of_a_store_that_no_earlier_release_can_have_served_here_nothing_is_told() {
         for (Optional<LocalDate> oldest : List.of(Optional.of(NEW.day()), Optional.<LocalDate>empty())) {
-            Renewal renewal = Renewal.of(store(), new Renewal.Age(false, oldest), NEW);
+            Renewal renewal = Renewal.of(store(), new Renewal.Age(false, () -> oldest), NEW);
             assertThat(renewal.line()).isEmpty();
             assertThat(renewal.unread()).isEmpty();
         }
@@ -84,7 +85,7 @@ class RenewalTest {
     @Test
     void what_is_remembered_counts_however_young_the_jobs_are() {
         served(OLD);
-        Renewal renewal = Renewal.of(store(), new Renewal.Age(false, Optional.of(NEW.day())), NEW);
+        Renewal renewal = Renewal.of(store(), new Renewal.Age(false, () -> Optional.of(NEW.day())), NEW);
         assertThat(renewal.line()).isPresent();
         assertThat(renewal.unread()).contains(NEW);
     }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -119,7 +118,8 @@ public final class ServeCommand implements Runnable {
             if (isNew) {
                 serving().begin(jobs);
             }
-            Renewal renewal = Renewal.of(store.beside(ServeCommand::ownFolder, ""), age(store, isNew, jobs));
+            Renewal renewal = Renewal.of(
+                    store.beside(ServeCommand::ownFolder, ""), new Renewal.Age(isNew, () -> oldest(store, jobs)));
             try (PageServer.Page site = start(jobs, devices(store), renewal)) {
                 console.println("Turnalike is at " + site.address() + " and keeps its jobs in " + store
                         + ". Stop it with Ctrl-C.");
@@ -159,15 +159,14 @@ public final class ServeCommand implements Runnable {
         console.flush();
     }
 
-    /** A machine that joins others' store was served by nothing earlier, however old the jobs in it are. */
-    private static Renewal.Age age(StorePlace store, boolean isNew, JobStore jobs) {
-        Optional<Instant> oldest = store.isShared()
+    /** The oldest job's day. A machine that joins others' store was served by nothing earlier, however old the jobs in it are. */
+    private static Optional<LocalDate> oldest(StorePlace store, JobStore jobs) {
+        return store.isShared()
                 ? Optional.empty()
                 : Stream.concat(jobs.list().stream(), jobs.binned().stream())
                         .map(each -> each.times().made())
-                        .min(Comparator.naturalOrder());
-        return new Renewal.Age(
-                isNew, oldest.map(at -> LocalDate.ofInstant(at, Today.clock().getZone())));
+                        .min(Comparator.naturalOrder())
+                        .map(at -> LocalDate.ofInstant(at, Today.clock().getZone()));
     }
 
     private static boolean isMade(StorePlace store) {

@@ -25,7 +25,7 @@ import turnalike.store.StoreFile;
 import turnalike.web.Site;
 
 class NewsFeatureTest {
-    private static final Renewal.Age OLD_JOBS = new Renewal.Age(false, Optional.of(LocalDate.EPOCH));
+    private static final Renewal.Age OLD_JOBS = new Renewal.Age(false, () -> Optional.of(LocalDate.EPOCH));
 
     private static final Pattern TOKEN = Pattern.compile("name=\"token\" content=\"([^\"]+)\"");
 
