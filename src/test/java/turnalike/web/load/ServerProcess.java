@@ -34,8 +34,8 @@ final class ServerProcess implements AutoCloseable {
         List<String> line = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:+UseSerialGC",
-                "-Xms128m", // as the start scripts have it
-                "-Xmn64m",
+                "-Xms160m", // as the start scripts have it
+                "-Xmn96m",
                 "-Djava.awt.headless=true"));
         Stream.of(System.getProperty("turnalike.load.java", "").split(" "))
                 .filter(each -> !each.isEmpty())
