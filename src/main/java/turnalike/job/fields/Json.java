@@ -10,13 +10,9 @@ import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** Text to JSON tree and back. A key written twice is refused: one of the two would be lost in silence. */
 public final class Json {
-    private static final Pattern NO_NUMBER = Pattern.compile("Non-standard token ('[^']*')");
-
     private static final JsonMapper MAPPER = JsonMapper.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
@@ -67,21 +63,8 @@ public final class Json {
         } catch (JsonProcessingException notJson) {
             JsonLocation at = notJson.getLocation();
             String where = at == null ? "line 1" : "line %d, column %d".formatted(at.getLineNr(), at.getColumnNr());
-            reading.problem(
-                    where, "is not JSON: " + firstSentence(notJson.getOriginalMessage()), "mend the JSON there");
+            reading.problem(where, "is not JSON: " + JsonFaults.words(notJson), "mend the JSON there");
         }
         return Optional.empty();
-    }
-
-    private static String firstSentence(String message) {
-        if (message.startsWith("Trailing token")) {
-            return "something follows the closing brace"; // Jackson's own words name its classes
-        }
-        Matcher odd = NO_NUMBER.matcher(message);
-        if (odd.lookingAt()) {
-            return "%s is no number".formatted(odd.group(1)); // these name a switch of Jackson's
-        }
-        String line = message.lines().findFirst().orElse("").replaceAll("[\\p{Cntrl}]", "?");
-        return line.length() > 160 ? line.substring(0, 160) + "…" : line;
     }
 }
