@@ -57,6 +57,11 @@ final class WheelSummary {
                 rim.radius().formatBoth(roundness.units()),
                 both(roundness, rim.offset()),
                 rim.offsetAt().formatDirection());
+        line.put(
+                "           a gauge held to the rim as it turns on its axle would read %s at most; seats off by up to %s add up to %s, bored or not",
+                both(roundness, roundness.aboutAxle(roundness.placed())),
+                both(roundness, roundness.seat()),
+                both(roundness, roundness.seat().times(2)));
         if (roundness.isBored()) {
             line.put("           bore these seats deeper first: %s", roundness.seats(roundness.placed()));
         }
@@ -78,11 +83,11 @@ final class WheelSummary {
             return;
         }
         line.put(
-                "Boring     with %s bored deeper the run-out would be %s, with %s left, heavy at %s:",
+                "Boring     with %s bored deeper that gauge would read %s at most, the run-out be %s, with %s left:",
                 Article.count(roundness.deepened(way), "seat"),
+                both(roundness, roundness.aboutAxle(way)),
                 both(roundness, way.rim().runOut()),
-                way.unbalance().format(),
-                way.unbalance().at().formatDirection());
+                way.unbalance().format());
         line.put("           pieces %s from place 1 on;", String.join(", ", roundness.labels(way)));
         line.put("           seats %s", seats);
     }

@@ -24,6 +24,7 @@ import turnalike.units.Working;
  * @param bored ways of boring seats deeper, least bored first, each with the order that goes with it
  * @param balanced the best balanced order's run-out
  * @param choseOrder whether roundness, not balance, chose the order placed
+ * @param seat how far a seat's depth may be off from what is told of it, either way
  * @param units in which lengths are told
  */
 public record Roundness(
@@ -33,6 +34,7 @@ public record Roundness(
         List<TradeOff.Point> bored,
         Length balanced,
         boolean choseOrder,
+        Length seat,
         UnitSystem units) {
     /** Run-outs nearer than this are alike: no caliper knows better, and adding up lengths is surer. */
     private static final double ALIKE_MM = 1e-6;
@@ -79,7 +81,7 @@ public record Roundness(
         double sameGMm = Math.max(best.noiseFloorGMm(), balanced.unbalance().gMm() + alikeGMm);
         TradeOff.Point chosen = strict ? balanced : roundest(curve, weighed, balanced, sameGMm);
         List<TradeOff.Point> bored =
-                bored(rim, chosen, ties, will.orElse(terms.tolerances().mark()));
+                bored(rim, chosen, ties, will.orElse(terms.tolerances().mark()), worthMm(terms, will));
         TradeOff.Point placed = will.filter(wished -> !strict)
                 .flatMap(wished -> least(bored, chosen, wished, sameGMm))
                 .orElse(chosen);
@@ -88,7 +90,8 @@ public record Roundness(
         if (!boring && !strict) { // of the ways equally round, the one that the tie chose stands for all
             curve.replaceAll(point -> Math.abs(runOutMm(point) - runOutMm(placed)) <= ALIKE_MM ? placed : point);
         }
-        return new Roundness(rim, placed, curve, bored, balanced.rim().runOut(), costs || boring, terms.units());
+        return new Roundness(
+                rim, placed, curve, bored, balanced.rim().runOut(), costs || boring, terms.seat(), terms.units());
     }
 
     private static TradeOff.Point roundest(
@@ -106,18 +109,25 @@ public record Roundness(
 
     /** Seats bored until no spoke stands out by more than {@code band}, and seats bored until the rim is a circle about the axle. */
     private static List<TradeOff.Point> bored(
-            TradeOff.Rim rim, TradeOff.Point chosen, TradeOff.Ties ties, Length band) {
+            TradeOff.Rim rim, TradeOff.Point chosen, TradeOff.Ties ties, Length band, double worthMm) {
         List<TradeOff.Point> out = new ArrayList<>();
         Length lowest = rim.lowest(chosen.order());
         for (Length level : List.of(lowest.plus(band), lowest)) {
             TradeOff.Weighed weighed =
                     TradeOff.weigh(rim.bored(level), ties, List.of(chosen.order()), Effort.unlimited());
             TradeOff.Point way = weighed.best().orElse(weighed.curve().get(0));
-            if (aboutAxleMm(way) < aboutAxleMm(chosen) - WORTH_BORING_MM) {
+            if (aboutAxleMm(way) < aboutAxleMm(chosen) - worthMm) {
                 out.add(way);
             }
         }
         return out;
+    }
+
+    /** What boring must bring to be told of: who asks for it gets all that can be bored, else no less than seats may be off by anyhow. */
+    private static double worthMm(SetTerms terms, Optional<Length> will) {
+        return will.isPresent()
+                ? WORTH_BORING_MM
+                : Math.max(WORTH_BORING_MM, terms.seat().mm());
     }
 
     /**
@@ -132,7 +142,7 @@ public record Roundness(
         int[] order = point.order().stream().mapToInt(Integer::intValue).toArray();
         List<TradeOff.Point> bored = Stream.of(lowest.plus(band), lowest)
                 .map(level -> rim.bored(level).point(order))
-                .filter(way -> aboutAxleMm(way) < aboutAxleMm(point) - WORTH_BORING_MM)
+                .filter(way -> aboutAxleMm(way) < aboutAxleMm(point) - worthMm(terms, will))
                 .toList();
         double sameGMm = Math.max(placed.noiseFloorGMm(), point.unbalance().gMm() + alikeGMm(placed));
         TradeOff.Point settled = strict
@@ -145,6 +155,7 @@ public record Roundness(
                 bored,
                 point.rim().runOut(),
                 settled.bored().isPositive(),
+                terms.seat(),
                 terms.units());
     }
 
@@ -202,9 +213,18 @@ public record Roundness(
         return Math.abs(one.unbalance().gMm() - other.unbalance().gMm()) <= alikeGMm;
     }
 
-    /** What a gauge reads at most while the wheel turns: the run-out and, twice, how far the rim's centre is off the axle. */
     private static double aboutAxleMm(TradeOff.Point point) {
         return runOutMm(point) + 2 * point.rim().offset().mm();
+    }
+
+    /**
+     * {@return what a gauge held to the rim reads at most while the wheel turns on its axle, seats as deep as told: the run-out and, twice,
+     * how far the rim's centre is off the axle} {@link #seat} either way may add twice itself.
+     *
+     * @param way one of the ways of boring, of the curve, or what was placed
+     */
+    public Length aboutAxle(TradeOff.Point way) {
+        return Length.ofMm(aboutAxleMm(way));
     }
 
     private static double runOutMm(TradeOff.Point point) {

@@ -307,8 +307,10 @@ public record WheelSet(
         String less = chosenBy() == ChosenBy.HAND ? handWork.sureness() : otherwise();
         String sure = placement.bestProven() ? "no other choice or order has less" : less;
         List<String> out = new ArrayList<>();
-        out.add(said(
-                "%s left, heavy at %s; %s", unbalance.format(), unbalance.at().formatDirection(), sure));
+        String heavy = placement.isHeavyOnOneSide() // else the side named would be chance
+                ? ", heavy at " + unbalance.at().formatDirection()
+                : "";
+        out.add(said("%s left%s; %s", unbalance.format(), heavy, sure));
         out.addAll(handWork.sentences());
         partsInWords().ifPresent(out::add);
         out.add(said("the scale's noise alone is %s g·mm: %s", Moment.figure(placement.noiseFloorGMm()), seen()));

@@ -118,6 +118,15 @@ class BalanceWordsTest {
         assertThat(MatchSummary.text(set)).contains("20.0 g at 210°", "or as much off at 30°");
     }
 
+    /** A side is named only where it stands out: all that weigh alike are heavy nowhere. */
+    @Test
+    void no_side_is_called_heavy_that_does_not_stand_out() {
+        WheelSet heavy = with(set(0.01), new Moment(1000, Angle.ofDegrees(30)), 10);
+        assertThat(heavy.verdict().sentences().get(0)).startsWith("1000 g·mm left, heavy at 30°; ");
+        WheelSet level = with(set(0.01), new Moment(4, Angle.ofDegrees(30)), 10);
+        assertThat(level.verdict().sentences().get(0)).startsWith("4.00 g·mm left; ");
+    }
+
     @Test
     void an_unbalance_of_just_the_scales_noise_is_balanced_and_a_little_more_is_not() {
         Moment unbalance = new Moment(1000, Angle.ofDegrees(30));

@@ -6,6 +6,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import turnalike.cli.Ran;
@@ -58,13 +60,35 @@ class RoundSummaryTest {
                 .containsPattern("Round      run-out \\d+\\.\\d\\d mm \\(0\\.\\d{3} in\\) about the rim's best centre")
                 .containsPattern("rim at 160\\.\\d mm \\(6 \\d+/\\d+ in\\) from its centre")
                 .containsPattern(
-                        "Boring     with \\d seats bored deeper the run-out would be .* g·mm left, heavy at \\d+°:")
+                        "Boring     with \\d seats bored deeper that gauge would read \\S+ mm \\(.*\\) at most, the run-out be .* g·mm left:")
+                .containsPattern(
+                        "a gauge held to the rim as it turns on its axle would read \\d\\.\\d\\d mm \\(\\S+ in\\) at most; seats off by up to 0.25 mm \\(0.01 in\\) add up to 0.5 mm \\(0.02 in\\), bored or not\n")
                 .containsPattern("pieces \\d(, \\d){5} from place 1 on;\n +seats \\d by \\d\\.\\d+ mm")
                 .contains("Trade-off  ", ", as placed")
                 .containsPattern("at 60 turns a minute that is balance grade G\\S+, for information")
                 .containsPattern("next set: keep piece \\d, \\d; turn 4 more of \\d\\d\\.\\d to \\d\\d\\.\\d g")
                 .contains("another order has less", "places the best balanced", "--strict searches below");
         assertThat(text.lines()).hasSizeLessThan(32);
+    }
+
+    /** The gauge reads what it reads, and boring brings it down by more than seats are off by anyhow: else nobody would bore. */
+    @Test
+    void boring_is_told_where_it_brings_more_than_a_seat_is_off_by() throws IOException {
+        String wheel = "{\"kind\": \"wheel\", \"places\": 6, \"hub_radius\": 60}";
+        String rough = summary(wheel, pieces(8));
+        Matcher reads = Pattern.compile("would read (\\d\\.\\d+) mm").matcher(rough);
+        assertThat(reads.find()).isTrue();
+        double now = Double.parseDouble(reads.group(1));
+        int ways = 0;
+        for (; reads.find(); ways++) {
+            assertThat(Double.parseDouble(reads.group(1))).isLessThan(now - 0.25 + 0.005);
+        }
+        assertThat(ways).isPositive();
+        StringBuilder csv = new StringBuilder("piece,mass_g,length\n");
+        for (int i = 1; i <= 8; i++) {
+            csv.append(String.format(Locale.ROOT, "%d,%.1f,%.2f%n", i, 50 + i * 37 % 11 * 0.1, 130 + i * 5 % 7 * 0.02));
+        }
+        assertThat(summary(wheel, csv.toString())).contains("would read 0.").doesNotContain("Boring");
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -13,6 +14,7 @@ import turnalike.effort.Effort;
 import turnalike.job.Job;
 import turnalike.job.pieces.MatchJob;
 import turnalike.job.read.JobReader;
+import turnalike.match.TradeOff;
 import turnalike.pieces.PiecesFile;
 import turnalike.units.UnitSystem;
 
@@ -133,6 +135,42 @@ class RoundnessTest {
         double[] radii = wheel.radii(order);
         for (double radius : radii) {
             assertThat(radius).isCloseTo(radii[0], within(1e-9));
+        }
+    }
+
+    /** "At most", and "add up to": seats are bored at random as far off as the job allows, and every rim is turned past the gauge. */
+    @Test
+    void the_gauge_reads_no_more_than_told_wherever_the_seats_come_out() {
+        SmallWheel wheel = SmallWheel.random(new Random(9), 6);
+        Job job = JobReader.read(wheel.job(0.01, wheel.depthsKey())).job().orElseThrow();
+        WheelSet set = (WheelSet) MatchJob.of(
+                job, PiecesFile.parse(wheel.csv(), UnitSystem.METRIC).pieces(), false, Effort.ofAsks(10_000));
+        Roundness roundness = set.roundness().orElseThrow();
+        double seat = roundness.seat().mm();
+        assertThat(seat).isEqualTo(0.25);
+        List<TradeOff.Point> ways = new ArrayList<>(roundness.bored());
+        ways.add(roundness.placed());
+        assertThat(ways).hasSizeGreaterThan(1);
+        Random random = new Random(11);
+        for (TradeOff.Point way : ways) {
+            double told = roundness.aboutAxle(way).mm();
+            int[] order = roundness.labels(way).stream()
+                    .mapToInt(label -> Integer.parseInt(label.substring(1)))
+                    .toArray();
+            double[] radii = wheel.radii(order);
+            double most = 0;
+            for (int trial = 0; trial < 2000; trial++) {
+                double[] built = radii.clone();
+                for (int place = 0; place < built.length; place++) {
+                    built[place] -= way.deepenings().get(place).mm();
+                    built[place] += seat * (trial == 0 ? 0 : 2 * random.nextDouble() - 1);
+                }
+                double read = Arrays.stream(built).max().orElseThrow()
+                        - Arrays.stream(built).min().orElseThrow();
+                assertThat(read).isLessThanOrEqualTo(told + (trial == 0 ? 0 : 2 * seat) + 1e-9);
+                most = Math.max(most, read);
+            }
+            assertThat(most).as("the seats' share is needed").isGreaterThan(told);
         }
     }
 
