@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import turnalike.csv.CsvText;
 import turnalike.units.Problem;
 
 /**

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import turnalike.csv.CsvText;
 import turnalike.units.Parsed;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;

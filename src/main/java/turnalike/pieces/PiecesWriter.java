@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import turnalike.csv.CsvText;
 import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.Parsed;

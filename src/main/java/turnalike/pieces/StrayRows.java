@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import turnalike.csv.CsvText;
 import turnalike.units.Problem;
 
 /** Rows of a sheet that are no pieces, and the two columns that are most easily exchanged. */

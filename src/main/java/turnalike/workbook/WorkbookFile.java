@@ -8,7 +8,7 @@ import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
-import turnalike.pieces.CsvText;
+import turnalike.csv.CsvText;
 
 /** Writes a table of ours as a workbook of one sheet: figures as numbers, all else as text, nothing as a formula. */
 public final class WorkbookFile {

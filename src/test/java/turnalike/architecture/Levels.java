@@ -21,6 +21,7 @@ final class Levels {
             Map.entry("units", 0),
             Map.entry("effort", 0),
             Map.entry("language", 0),
+            Map.entry("csv", 1),
             Map.entry("outline", 1),
             Map.entry("wood", 1),
             Map.entry("pattern", 2),

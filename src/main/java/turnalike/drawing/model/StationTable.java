@@ -5,12 +5,12 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import turnalike.csv.CsvText;
 import turnalike.outline.Outline;
 import turnalike.outline.Section;
 import turnalike.outline.Segment;
 import turnalike.pattern.Mark;
 import turnalike.pattern.Pattern;
-import turnalike.pieces.CsvText;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 

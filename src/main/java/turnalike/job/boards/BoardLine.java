@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import turnalike.pieces.CsvText;
+import turnalike.csv.CsvText;
 import turnalike.stock.boards.Board;
 import turnalike.units.Length;
 import turnalike.units.Parsed;

@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import turnalike.pieces.CsvText;
+import turnalike.csv.CsvText;
 import turnalike.stock.boards.Board;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;

@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import turnalike.csv.CsvText;
 import turnalike.job.fields.Key;
-import turnalike.pieces.CsvText;
 import turnalike.units.Problem;
 
 /**

@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import turnalike.csv.CsvText;
 import turnalike.job.Job;
 import turnalike.pieces.Column;
-import turnalike.pieces.CsvText;
 import turnalike.pieces.MassUnit;
 import turnalike.units.UnitSystem;
 

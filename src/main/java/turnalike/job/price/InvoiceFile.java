@@ -1,7 +1,7 @@
 package turnalike.job.price;
 
 import java.util.List;
-import turnalike.pieces.CsvText;
+import turnalike.csv.CsvText;
 import turnalike.price.Quote;
 
 /** The quote as a table that a bookkeeping program or a spreadsheet takes: a line for each charge, the tax last; the amounts add up. */

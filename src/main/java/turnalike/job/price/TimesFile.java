@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import turnalike.pieces.CsvText;
+import turnalike.csv.CsvText;
 import turnalike.price.Timing;
 import turnalike.units.Parsed;
 import turnalike.units.Problem;

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import turnalike.pieces.CsvText;
+import turnalike.csv.CsvText;
 import turnalike.pieces.MassText;
 import turnalike.pieces.MassUnit;
 import turnalike.pieces.Piece;

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import turnalike.csv.CsvText;
 import turnalike.trace.Original;
 import turnalike.trace.Profile;
 import turnalike.units.Length;
@@ -25,12 +26,12 @@ public final class PointTable {
     private static final double THICKEST_MM = 2000;
     private static final Length SUREST = Length.ofMm(0.03);
 
-    private final PointRows rows;
+    private final CsvText rows;
     private final UnitSystem units;
     private final List<Problem> problems = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
 
-    private PointTable(PointRows rows, UnitSystem units) {
+    private PointTable(CsvText rows, UnitSystem units) {
         this.rows = rows;
         this.units = units;
     }
@@ -57,7 +58,7 @@ public final class PointTable {
      * @param error how far a diameter was measured to be off, one standard deviation, above zero
      */
     public static Read read(String text, UnitSystem units, Length error) {
-        PointTable table = new PointTable(PointRows.of(text), units);
+        PointTable table = new PointTable(CsvText.of(text, "x", "table"), units);
         List<PointRow> points = table.points();
         if (table.problems.isEmpty()) {
             points = table.inOrder(points);
@@ -100,13 +101,13 @@ public final class PointTable {
                     "give %d to %d, one for each place".formatted(FEWEST, MOST));
             return out;
         }
-        for (PointRows.Line line : rows.lines().subList(1, rows.lines().size())) {
+        for (CsvText.Line line : rows.lines().subList(1, rows.lines().size())) {
             row(line, x, diameter, side).ifPresent(out::add);
         }
         return out;
     }
 
-    private Optional<PointRow> row(PointRows.Line line, int x, int diameter, int side) {
+    private Optional<PointRow> row(CsvText.Line line, int x, int diameter, int side) {
         int most = rows.lines().get(0).cells().size();
         if (line.cells().size() > most) {
             boolean comma = rows.separator() == ',';
@@ -141,14 +142,14 @@ public final class PointTable {
                 where -> size.map(across -> new PointRow(line.number(), where.mm(), across.mm() / 2, square)));
     }
 
-    private Optional<Length> length(PointRows.Line line, String column, String cell) {
+    private Optional<Length> length(CsvText.Line line, String column, String cell) {
         return Length.parse(cell, units).fold(Optional::of, (what, mend) -> {
             problem(at(line, column), what, mend);
             return Optional.empty();
         });
     }
 
-    private static String at(PointRows.Line line, String column) {
+    private static String at(CsvText.Line line, String column) {
         return "line %d: %s".formatted(line.number(), column);
     }
 

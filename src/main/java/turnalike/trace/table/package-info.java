@@ -1,7 +1,4 @@
-/**
- * Measured points: a table of places and diameters, read from CSV. May use {@code units} and the words of {@link turnalike.trace}; it
- * touches commons-csv as {@code pieces} does, whose own table it cannot use, since both stand on one level.
- */
+/** Measured points: a table of places and diameters. May use {@code units}, {@code csv} and the words of {@link turnalike.trace}. */
 @NullMarked
 package turnalike.trace.table;
 

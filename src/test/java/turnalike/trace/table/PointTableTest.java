@@ -117,6 +117,6 @@ class PointTableTest {
         assertThat(lines(read("PK\u0003\u0004\u0000")))
                 .singleElement()
                 .asString()
-                .contains("no table in plain text");
+                .contains("a spreadsheet's own file, not CSV");
     }
 }

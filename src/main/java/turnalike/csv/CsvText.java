@@ -1,4 +1,4 @@
-package turnalike.pieces;
+package turnalike.csv;
 
 import java.io.IOException;
 import java.io.StringReader;
@@ -35,12 +35,12 @@ public record CsvText(char separator, List<Line> lines, Optional<Problem> broken
         }
 
         /**
-         * {@return the cell, empty past the end}
+         * {@return the cell; empty past the end, and for the index of a column that is not there}
          *
-         * @param index from 0
+         * @param index from 0, or below it
          */
         public String cell(int index) {
-            return index < cells.size() ? cells.get(index) : "";
+            return index >= 0 && index < cells.size() ? cells.get(index) : "";
         }
 
         boolean isBlank() {
@@ -97,6 +97,21 @@ public record CsvText(char separator, List<Line> lines, Optional<Problem> broken
             return new CsvText(separator, lines, Optional.of(quoting(start)));
         }
         return new CsvText(separator, lines, Optional.empty());
+    }
+
+    /**
+     * {@return the index of the column that the first line heads so, whatever its case; -1 when there is none}
+     *
+     * @param name of the column
+     */
+    public int column(String name) {
+        List<String> header = lines.isEmpty() ? List.of() : lines.get(0).cells();
+        for (int i = 0; i < header.size(); i++) {
+            if (header.get(i).equalsIgnoreCase(name)) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     private static Problem quoting(long line) {

@@ -1,4 +1,4 @@
-package turnalike.pieces;
+package turnalike.csv;
 
 import java.util.regex.Pattern;
 
