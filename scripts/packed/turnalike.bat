@@ -22,11 +22,16 @@ set "native="
 rem From Java 24 on, the store's native SQLite library would bring warnings; Java 17 does not know the option.
 if %major% GEQ 24 set "native=--illegal-native-access=allow"
 
+rem The page serves a shop's devices all day: without a bound for what is new, Java takes hundreds of megabytes before it tidies up.
+set "heap="
+if "%~1"=="" set "heap=-Xms128m -Xmn64m"
+if "%~1"=="serve" set "heap=-Xms128m -Xmn64m"
+
 rem The program writes UTF-8; the window goes back to its own code page afterwards.
 set "page="
 for /f "tokens=2 delims=:" %%c in ('chcp') do set "page=%%c"
 chcp 65001 > nul
-"%java%" -XX:+UseSerialGC -Xlog:disable -Xlog:all=error:stderr -Djava.awt.headless=true %native% -cp "%here%\lib\*" turnalike.Main %*
+"%java%" -XX:+UseSerialGC %heap% -Xlog:disable -Xlog:all=error:stderr -Djava.awt.headless=true %native% -cp "%here%\lib\*" turnalike.Main %*
 set "code=%ERRORLEVEL%"
 if defined page chcp %page% > nul
 exit /b %code%

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -44,12 +45,20 @@ class PackageTest {
     }
 
     private Started start(Path script, String javaHome, String... arguments) throws Exception {
+        // Nothing is made ready: what it is made by is a stand-in.
+        return startIn("/dev/null", script, javaHome, arguments);
+    }
+
+    private Started startWithCache(Path script, Path cache, String... arguments) throws Exception {
+        return startIn(cache.toString(), script, "", arguments);
+    }
+
+    private Started startIn(String cache, Path script, String javaHome, String... arguments) throws Exception {
         ProcessBuilder builder = new ProcessBuilder(script.toString());
         builder.command().addAll(List.of(arguments));
         builder.environment().clear();
         builder.environment().put("PATH", "/usr/bin:/bin");
-        // Nothing is made ready: what it is made by is a stand-in.
-        builder.environment().put("XDG_CACHE_HOME", "/dev/null");
+        builder.environment().put("XDG_CACHE_HOME", cache);
         if (!javaHome.isEmpty()) {
             builder.environment().put("JAVA_HOME", folder.resolve(javaHome).toString());
         }
@@ -90,6 +99,88 @@ class PackageTest {
                         "-XX:TieredStopAtLevel=1");
     }
 
+    /** A Java that writes down what it was asked, one line each, and makes the archives it is asked for. */
+    private Path archivist(String home) throws IOException {
+        Path java = java(home, "17.0.15");
+        Files.writeString(java, """
+                #!/bin/sh
+                printf '%%s\\n' "$*" >> '%1$s'
+                for each in "$@"; do
+                    case $each in
+                        -Xshare:dump) dump=yes ;;
+                        -XX:ArchiveClassesAtExit=*) : > "${each#*=}" ;;
+                        -XX:SharedArchiveFile=*) [ -z "${dump:-}" ] || : > "${each#*=}" ;;
+                    esac
+                done
+                """.formatted(folder.resolve("asked.txt")));
+        return java;
+    }
+
+    private List<String> asked() throws IOException {
+        Path asked = folder.resolve("asked.txt");
+        return Files.exists(asked) ? Files.readAllLines(asked) : List.of();
+    }
+
+    /** What the last start goes by, once the first one's archives are there. */
+    private String startedAgain(Path script, Path cache, int lines) throws Exception {
+        assertThat(startWithCache(script, cache, "--version").code()).isZero();
+        long last = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
+        while (asked().size() < lines || made(cache, ".jsa") < lines - 1) {
+            assertThat(System.nanoTime()).as("%s", asked()).isLessThan(last);
+            Thread.sleep(20);
+        }
+        assertThat(startWithCache(script, cache, "--version").err()).isEmpty();
+        return asked().get(lines);
+    }
+
+    private static long made(Path cache, String ending) throws IOException {
+        try (Stream<Path> files = Files.list(cache.resolve("turnalike"))) {
+            return files.filter(each -> each.toString().endsWith(ending)).count();
+        }
+    }
+
+    /** The Java of the package comes without: its archive would come out another in each build. */
+    @Test
+    void the_first_start_has_java_s_own_classes_made_ready_and_the_program_s_upon_them() throws Exception {
+        Path script = unpacked();
+        archivist("a folder/runtime");
+        Path cache = Files.createDirectories(folder.resolve("cache of mine"));
+        String again = startedAgain(script, cache, 3);
+        List<String> making = asked().stream()
+                .filter(each -> each.contains("-Xshare:dump") || each.endsWith("warm-up"))
+                .toList();
+        assertThat(making).hasSize(2);
+        assertThat(making.get(0)).contains("-Xshare:dump -XX:SharedArchiveFile=" + cache);
+        assertThat(making.get(1)).contains(".java.jsa -XX:ArchiveClassesAtExit=" + cache);
+        assertThat(again)
+                .containsPattern("-XX:SharedArchiveFile=" + cache + "/turnalike/\\S+\\.java\\.jsa:" + cache
+                        + "/turnalike/\\S+\\.jsa ");
+        assertThat(asked()).hasSize(4);
+    }
+
+    @Test
+    void a_java_whose_own_classes_are_ready_has_the_program_s_made_upon_them() throws Exception {
+        Path script = unpacked();
+        archivist("a folder/runtime");
+        Path server = Files.createDirectories(folder.resolve("a folder/runtime/lib/server"));
+        Files.createFile(server.resolve("classes.jsa"));
+        Path cache = Files.createDirectories(folder.resolve("cache"));
+        String again = startedAgain(script, cache, 2);
+        assertThat(asked()).noneMatch(each -> each.contains("-Xshare:dump")).hasSize(3);
+        assertThat(again).containsPattern("-XX:SharedArchiveFile=" + cache + "/turnalike/[^ :]+\\.jsa ");
+    }
+
+    /** Between two archives Java reads a colon, so no cache may have one in its path. */
+    @Test
+    void a_cache_folder_with_a_colon_goes_unused() throws Exception {
+        Path script = unpacked();
+        archivist("a folder/runtime");
+        Path cache = Files.createDirectories(folder.resolve("a:b"));
+        assertThat(startWithCache(script, cache, "--version").err()).isEmpty();
+        assertThat(asked()).hasSize(1).noneMatch(each -> each.contains("SharedArchiveFile"));
+        assertThat(cache).isEmptyDirectory();
+    }
+
     @Test
     void without_a_java_that_will_do_it_says_so_on_one_line() throws Exception {
         Path script = unpacked();
@@ -112,6 +203,7 @@ class PackageTest {
                 "-XX:+UseSerialGC",
                 "-Xlog:all=error:stderr",
                 "-Djava.awt.headless=true",
+                "-Xms128m -Xmn64m",
                 "--illegal-native-access=allow")) {
             assertThat(unix).contains(each);
             assertThat(windows).contains(each);

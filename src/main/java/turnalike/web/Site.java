@@ -24,7 +24,6 @@ import turnalike.web.bench.BenchFeature;
 import turnalike.web.copy.CopyFeature;
 import turnalike.web.help.HelpFeature;
 import turnalike.web.help.LanguageFeature;
-import turnalike.web.job.ChangesFeature;
 import turnalike.web.job.DragFeature;
 import turnalike.web.job.EditFeature;
 import turnalike.web.job.FileFeature;
@@ -136,7 +135,6 @@ public final class Site implements AutoCloseable {
                 new EditFeature(store, pages, plans),
                 new ResizeFeature(store, pages),
                 new StepsFeature(store),
-                new ChangesFeature(store),
                 new HistoryFeature(store, pages, plans),
                 new DragFeature(store, pages, plans),
                 new FileFeature(store, pages),

@@ -136,8 +136,18 @@
   };
 
   let sending = false;
-  const post = (address, values) =>
-    fetch(address, { method: "POST", body: new URLSearchParams({ ...values, token: token() }), headers: { "HX-Request": "true" } });
+  const ask = (method, below, body) =>
+    fetch(bench.dataset.api + below, { method, body, headers: { "Content-Type": "application/json", "X-Turnalike-Token": token() } });
+  /** An entry as the program takes it. A clock that cannot be right is left out: the figures matter more. */
+  const asSent = ({ entry, values: { piece, minutes, ...figures } }) => {
+    const clock = Number(minutes);
+    return JSON.stringify({ entry, pieces: [{ piece, figures, ...(clock >= 0.01 && clock <= 10000 ? { minutes: clock } : {}) }] });
+  };
+  /** What is wrong, by the words that stand over the field. */
+  const told = ({ where, what, mend }) => {
+    const label = document.querySelector(`label[for="figure-${CSS.escape(where)}"]`);
+    return `${label ? label.textContent : where}: ${what}; ${mend}`;
+  };
   const settle = (entry, change) => keep("queue", queue().flatMap((each) => (each.entry === entry ? change(each) : [each])));
   const send = async () => {
     if (sending) return;
@@ -145,12 +155,14 @@
     try {
       for (let next = queue().find((each) => !each.refused); next; next = queue().find((each) => !each.refused)) {
         const sent = next;
-        const answer = await post(bench.dataset.log, { ...sent.values, entry: sent.entry });
-        const text = (await answer.text()).trim();
+        const answer = await ask("POST", "/pieces", asSent(sent));
         if (answer.ok) {
+          const { kept_before: before, questions } = await answer.json();
           settle(sent.entry, () => []);
-          say(text, text.includes("?"));
+          const words = before ? `Piece ${sent.values.piece} was kept already.` : `Piece ${sent.values.piece} is kept.`;
+          say([words, ...questions.map((each) => each.question)].join(" "), questions.length > 0);
         } else if (answer.status === 422) {
+          const text = (await answer.json()).problems.map(told).join(" ");
           settle(sent.entry, (each) => [{ ...each, refused: text }]);
           say(`Piece ${sent.values.piece} is not kept: ${text}`, true);
           mend(sent, text);
@@ -220,9 +232,15 @@
       keep("last", "");
     } else {
       try {
-        const answer = await post(bench.dataset.undo, { entry });
-        say((await answer.text()).trim(), !answer.ok);
-        if (answer.ok) keep("last", "");
+        const answer = await ask("DELETE", `/entries/${entry}`);
+        if (answer.ok) {
+          say("Taken back.", false);
+          keep("last", "");
+        } else if (answer.status === 409) {
+          say("Something else was done since: take it back in the office, or enter the piece again.", true);
+        } else {
+          say(told(await answer.json()), true);
+        }
       } catch {
         say("No connection: it cannot be taken back just now.", true);
       }

@@ -38,18 +38,19 @@
   const ask = async () => {
     while (document.visibilityState === "visible") {
       asking = new AbortController();
-      const answer = await fetch(`${job[0]}/changes?seen=${seen}`, { signal: asking.signal }).catch(() => null);
+      const answer = await fetch(`/api${job[0]}/changes?seen=${seen}`, { signal: asking.signal }).catch(() => null);
       if (!answer || answer.status >= 300) {
         if (asking.signal.aborted || (answer && answer.status < 500)) break;
         await pause(2000); // the program was stopped, or its database: it is asked again
         continue;
       }
-      const text = answer.status === 200 ? await answer.text() : "";
-      if (!text) continue;
-      seen = Number(text.slice(0, text.indexOf(" ")));
+      const told = await answer.json().catch(() => null);
+      if (!told) await pause(2000); // cut off where the program was stopped
+      if (!told || !told.changed) continue;
+      seen = told.version;
       await pause(SETTLES_MS);
       await window.turnalikePage.free();
-      if (seen > version()) show(text.slice(text.indexOf(" ") + 1));
+      if (seen > version()) show(told.what);
       else seen = Math.max(seen, version());
     }
     asking = null;

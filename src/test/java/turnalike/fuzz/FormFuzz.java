@@ -28,7 +28,7 @@ public final class FormFuzz {
             "application/x-www-form-urlencoded; charset=utf-16",
             "text/plain");
 
-    /** Below the job's own address; the job itself stays, so that there is something to edit. */
+    /** Below the job's own address, or below its address for programs; the job itself stays, so that there is something to edit. */
     private static final List<String> PATHS = List.of(
             "/fields",
             "/member/2",
@@ -40,8 +40,8 @@ public final class FormFuzz {
             "/pieces",
             "/pieces/table",
             "/pieces/remove",
-            "/bench/log",
-            "/bench/undo");
+            "/api/pieces",
+            "/api/blanks");
 
     private static final String TOKEN = "AAAAAAAAAAAAAAAAAAAAAA";
     private static final int PATIENCE_MS = 30_000;
@@ -83,7 +83,10 @@ public final class FormFuzz {
         if (input.length < 2) {
             return;
         }
-        String path = "/jobs/" + SITE.job + PATHS.get(Math.floorMod(input[0] - 'a', PATHS.size()));
+        String below = PATHS.get(Math.floorMod(input[0] - 'a', PATHS.size()));
+        boolean forPrograms = below.startsWith("/api");
+        String path =
+                (forPrograms ? "/api/jobs/" : "/jobs/") + SITE.job + below.substring(forPrograms ? "/api".length() : 0);
         String type = TYPES.get(Math.floorMod(input[1] - 'a', TYPES.size()));
         try {
             SITE.send(path, type, input);

@@ -26,7 +26,7 @@ class ChangesIT {
     @Test
     void a_page_that_asks_is_answered_with_the_next_step() throws Exception {
         try (Served served = Served.in(folder)) {
-            String address = "/jobs/" + served.demo() + "/changes?seen=";
+            String address = "/api/jobs/" + served.demo() + "/changes?seen=";
             int steps = served.store().find(served.demo()).orElseThrow().times().steps();
             CompletableFuture<HttpResponse<String>> asked = CompletableFuture.supplyAsync(() -> {
                 try {
@@ -36,8 +36,17 @@ class ChangesIT {
                 }
             });
             logElsewhere(served, served.demo(), "at another bench");
-            assertThat(asked.get().body()).isEqualTo((steps + 1) + " log piece at another bench");
-            assertThat(served.get(address + steps).body()).as("come already").startsWith(String.valueOf(steps + 1));
+            String told = asked.get().body();
+            assertThat(told)
+                    .contains(
+                            "\"version\" : " + (steps + 1),
+                            "\"changed\" : true",
+                            "\"what\" : \"log piece at another bench\"");
+            assertThat(served.get(address + steps).body()).as("come already").isEqualTo(told);
+            assertThat(served.get("/api/jobs/" + served.demo() + "/changes").body())
+                    .as("at once, where nothing is waited for")
+                    .isEqualTo(told.replace("true", "false"));
+            assertThat(served.get(address + "soon").statusCode()).isEqualTo(400);
         }
     }
 

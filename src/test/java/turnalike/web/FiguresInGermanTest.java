@@ -75,7 +75,8 @@ class FiguresInGermanTest {
             String at = "/jobs/" + served.demo().text();
             assertThat(german(served, at + "/member/3/drag?key=crown&value=0.1"))
                     .contains("Glied 3");
-            assertThat(german(served, at + "/changes?seen=0")).matches("\\d+ .*erfundenen Stücke.*");
+            assertThat(german(served, "/api" + at + "/changes?seen=0"))
+                    .containsPattern("\"what\" : \".*erfundenen Stücke");
         }
     }
 

@@ -32,6 +32,7 @@ public final class Served implements AutoCloseable {
     private final HttpClient client = HttpClient.newHttpClient();
     private final List<Exception> faults = new CopyOnWriteArrayList<>();
     private String token = "";
+    private String language = "";
 
     private Served(JobStore store) throws Site.PortTaken {
         this.store = store;
@@ -86,18 +87,47 @@ public final class Served implements AutoCloseable {
 
     /** Sends a form as our own page does: with its origin, its cookie and its token. */
     public HttpResponse<String> post(String path, String form) throws IOException, InterruptedException {
+        HttpRequest request = ours(path)
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(HttpRequest.BodyPublishers.ofString(form + "&token=" + token))
+                .build();
+        return client.send(request, HttpResponse.BodyHandlers.ofString());
+    }
+
+    /** Asks what programs may ask as a script of our own page does: with its origin, its cookie and its token. */
+    public HttpResponse<String> api(String method, String path, String json) throws IOException, InterruptedException {
+        HttpRequest request = ours("/api" + path)
+                .header("X-Turnalike-Token", token)
+                .header("Content-Type", "application/json")
+                .method(method, HttpRequest.BodyPublishers.ofString(json))
+                .build();
+        return client.send(request, HttpResponse.BodyHandlers.ofString());
+    }
+
+    /** Logs a piece of that mass as the bench view does, with a number of its own. */
+    public HttpResponse<String> entry(JobId job, String entry, String piece, int mass)
+            throws IOException, InterruptedException {
+        return api(
+                "POST",
+                "/jobs/" + job.text() + "/pieces",
+                "{\"entry\": \"%s\", \"pieces\": [{\"piece\": \"%s\", \"figures\": {\"mass_g\": \"%d\"}}]}"
+                        .formatted(entry, piece, mass));
+    }
+
+    /** Asks from now on in the language of that code. */
+    public void speak(String code) {
+        language = code;
+    }
+
+    private HttpRequest.Builder ours(String path) throws IOException, InterruptedException {
         if (token.isEmpty()) {
             Matcher matcher = TOKEN.matcher(get("/").body());
             assertThat(matcher.find()).isTrue();
             token = matcher.group(1);
         }
-        HttpRequest request = request(path)
+        return request(path)
                 .header("Origin", "http://localhost:" + port())
-                .header("Cookie", "turnalike-token=" + token)
-                .header("Content-Type", "application/x-www-form-urlencoded")
-                .POST(HttpRequest.BodyPublishers.ofString(form + "&token=" + token))
-                .build();
-        return client.send(request, HttpResponse.BodyHandlers.ofString());
+                .header("Cookie", "turnalike-token=" + token);
     }
 
     /** Sends a form with a file as our own page does. */
@@ -139,7 +169,8 @@ public final class Served implements AutoCloseable {
     }
 
     public HttpRequest.Builder request(String path) {
-        return HttpRequest.newBuilder(URI.create("http://localhost:" + port() + path));
+        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create("http://localhost:" + port() + path));
+        return language.isEmpty() ? request : request.header("Accept-Language", language);
     }
 
     @Override

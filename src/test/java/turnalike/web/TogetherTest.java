@@ -40,12 +40,11 @@ class TogetherTest {
     @Test
     void one_entry_sent_by_many_at_once_is_kept_once() throws Exception {
         try (Served served = Served.in(folder)) {
-            String bench = "/jobs/" + served.demo().text() + "/bench/log";
-            served.post(bench, "entry=00000000000000aa&piece=a&mass_g=140");
+            JobId demo = served.demo();
+            served.entry(demo, "00000000000000aa", "a", 140);
             List<Callable<Integer>> deeds = IntStream.range(0, CLIENTS)
-                    .<Callable<Integer>>mapToObj(
-                            i -> () -> served.post(bench, "entry=00000000000000bb&piece=crossed&mass_g=140")
-                                    .statusCode())
+                    .<Callable<Integer>>mapToObj(i -> () -> served.entry(demo, "00000000000000bb", "crossed", 140)
+                            .statusCode())
                     .toList();
             assertThat(together(deeds)).containsOnly(200);
             assertThat(served.store().done(served.demo()))
@@ -66,9 +65,10 @@ class TogetherTest {
             KeptJob before = served.store().find(demo).orElseThrow();
             List<Callable<Integer>> deeds = new ArrayList<>();
             for (int i = 0; i < CLIENTS; i++) {
-                String piece = "entry=%016x&piece=t%d&mass_g=%d".formatted(0xc0 + i, i, 130 + i);
+                int number = i;
                 String title = "title=Together " + i;
-                deeds.add(() -> served.post(job + "/bench/log", piece).statusCode());
+                deeds.add(() -> served.entry(demo, "%016x".formatted(0xc0 + number), "t" + number, 130 + number)
+                        .statusCode());
                 deeds.add(() -> served.post(job + "/fields", title).statusCode());
             }
             List<Integer> answers = together(deeds);

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.io.Writer;
+import java.time.Instant;
 import java.util.List;
 import java.util.function.Supplier;
 import turnalike.job.pieces.QuestionsJson;
@@ -86,16 +87,35 @@ public final class KeptSummary {
      * @return one JSON object
      */
     public static String logged(JobId id, Step step, List<String> pieces, List<Slip> questions, List<Problem> notes) {
+        return KeptJson.page(logged(id, step.number(), step.at(), pieces, questions, notes));
+    }
+
+    /**
+     * A table that was logged before and came again.
+     *
+     * @param id the job's
+     * @param step that logged it then
+     * @param pieces the labels, in the table's order
+     * @param notes what went wrong beside the point, in order
+     * @return one JSON object, with {@code "kept_before"}
+     */
+    public static String loggedBefore(JobId id, StepSummary step, List<String> pieces, List<Problem> notes) {
+        return KeptJson.page(
+                logged(id, step.number(), step.at(), pieces, List.of(), notes).put("kept_before", true));
+    }
+
+    private static ObjectNode logged(
+            JobId id, int step, Instant at, List<String> pieces, List<Slip> questions, List<Problem> notes) {
         ObjectNode tree = KeptJson.object()
                 .put("kept", true)
                 .put("job", id.text())
-                .put("step", step.number())
-                .put("at", step.at().toString());
+                .put("step", step)
+                .put("at", at.toString());
         ArrayNode labels = tree.putArray("pieces");
         pieces.forEach(labels::add);
         QuestionsJson.put(tree, questions);
         notes(tree.putArray("notes"), notes);
-        return KeptJson.page(tree);
+        return tree;
     }
 
     /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 
 /**
  * One thing a program can ask for: its route is made from this, and so is what the description says of it.
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param body what is sent along, if anything is
  * @param reply what comes back when it is done
  * @param work which does it
+ * @param atOnce whether it is done beside whatever else is worked on; what takes a while waits for its turn
  */
 record Operation(
         Verb verb,
@@ -25,7 +27,8 @@ record Operation(
         List<Param> params,
         Optional<Body> body,
         Reply reply,
-        Work work) {
+        Work work,
+        boolean atOnce) {
     /** How it is asked. */
     enum Verb {
         GET,
@@ -35,9 +38,17 @@ record Operation(
         DELETE
     }
 
-    /** Does it. What is wrong with what was asked is thrown as a {@link turnalike.web.kit.Refusal}. */
-    interface Work {
-        Answer of(Call call);
+    /** What does it. What is wrong with what was asked is thrown as a {@link turnalike.web.kit.Refusal}. */
+    sealed interface Work {
+        /** Does it while the caller waits. */
+        non-sealed interface Now extends Work {
+            Answer of(Call call);
+        }
+
+        /** Answers when there is something to answer; no thread waits for it. */
+        non-sealed interface Later extends Work {
+            CompletableFuture<Answer> of(Call call);
+        }
     }
 
     /**
@@ -85,22 +96,37 @@ record Operation(
         params = List.copyOf(params);
     }
 
-    static Operation of(Verb verb, String path, String name, String summary, Reply reply, Work work) {
+    static Operation of(Verb verb, String path, String name, String summary, Reply reply, Work.Now work) {
+        return of(verb, path, name, summary, reply, work, false);
+    }
+
+    private static Operation of(
+            Verb verb, String path, String name, String summary, Reply reply, Work work, boolean atOnce) {
         List<Param> params = new ArrayList<>();
         if (path.contains("{job}")) {
             params.add(new Param("job", true, true, "the job's id", Map.of("type", "string"), "0000-0000-0000"));
         }
-        return new Operation(verb, path, name, summary, params, Optional.empty(), reply, work);
+        return new Operation(verb, path, name, summary, params, Optional.empty(), reply, work, atOnce);
     }
 
-    static Operation get(String path, String name, String summary, Reply reply, Work work) {
+    static Operation get(String path, String name, String summary, Reply reply, Work.Now work) {
         return of(Verb.GET, path, name, summary, reply, work);
+    }
+
+    /** One that is answered when there is something to answer. */
+    static Operation later(String path, String name, String summary, Reply reply, Work.Later work) {
+        return of(Verb.GET, path, name, summary, reply, work, true);
+    }
+
+    /** The same where it is the store's work alone, which no search is to hold up. */
+    Operation doneAtOnce() {
+        return new Operation(verb, path, name, summary, params, body, reply, work, true);
     }
 
     private Operation with(Param param) {
         List<Param> more = new ArrayList<>(params);
         more.add(param);
-        return new Operation(verb, path, name, summary, more, body, reply, work);
+        return new Operation(verb, path, name, summary, more, body, reply, work, atOnce);
     }
 
     /** The same with a part of the path. */
@@ -135,6 +161,6 @@ record Operation(
 
     Operation sending(String type, Object schema, Object example) {
         Body sent = new Body(type, schema, example);
-        return new Operation(verb, path, name, summary, params, Optional.of(sent), reply, work);
+        return new Operation(verb, path, name, summary, params, Optional.of(sent), reply, work, atOnce);
     }
 }

@@ -1,12 +1,15 @@
 package turnalike.web.bench;
 
+import java.util.ArrayList;
 import java.util.List;
 import turnalike.drawing.piece.CutDrawing;
 import turnalike.job.Job;
 import turnalike.job.Plan;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.pieces.ColumnTargets;
+import turnalike.pieces.Column;
 import turnalike.units.Length;
+import turnalike.web.kit.ForPrograms;
 import turnalike.web.kit.JobAddress;
 
 /** What the bench view shows of a job. */
@@ -29,6 +32,11 @@ public record BenchView(KeptJob kept, Plan plan) {
 
     public String jobAddress() {
         return JobAddress.address(kept.id());
+    }
+
+    /** Where what is entered is sent to, by which it is also taken back. */
+    public String apiAddress() {
+        return ForPrograms.PATH + jobAddress();
     }
 
     public String jobId() {
@@ -61,8 +69,17 @@ public record BenchView(KeptJob kept, Plan plan) {
     }
 
     public List<Figure> figures() {
-        return BenchEntry.columns(job()).stream()
+        return columns(job()).stream()
                 .map(column -> new Figure(column.format(), ColumnTargets.heading(job(), column)))
                 .toList();
+    }
+
+    /** The columns a bench is asked for: the weight, the length and the job's check places. */
+    private static List<Column> columns(Job job) {
+        List<Column> out = new ArrayList<>(List.of(Column.MASS, Column.LENGTH));
+        for (int i = 0; i < job.checks().size(); i++) {
+            out.add(Column.diameter(i + 1));
+        }
+        return out;
     }
 }

@@ -39,9 +39,6 @@ public final class JobFeature implements Feature {
         routes.get(JOB + "/settings", this::settings);
         routes.get(JOB + "/nudges", this::nudges);
         routes.get(JOB + "/look", this::look);
-        routes.get(
-                JOB + "/version",
-                ctx -> ctx.result(Integer.toString(kept(ctx).times().steps())));
         routes.get(JOB + "/job.json", this::jobFile);
         routes.get(JOB + "/whole.json", this::wholeJob);
     }

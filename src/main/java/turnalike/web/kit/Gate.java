@@ -77,7 +77,7 @@ public final class Gate {
 
     /**
      * A program is no browser and sends no {@code Origin}; a browser says for whom it asks, and does so of its own. So another page's request
-     * is told apart without a token, and one of ours may ask too. (The Fetch standard's headers, from memory.)
+     * is told apart without a token; one of ours may ask too, and carries it as its forms do. (The Fetch standard's headers, from memory.)
      */
     private static void noOtherPage(Context ctx, String asked) {
         boolean origin = Optional.ofNullable(ctx.header("Origin"))
@@ -93,17 +93,25 @@ public final class Gate {
 
     /** Lets a request that changes something in, when its form can be read and carries the token, or throws the {@link Refusal}. */
     public void token(Context ctx) {
-        if (HARMLESS.contains(ctx.method().name()) || ForPrograms.asks(ctx)) {
+        boolean forPrograms = ForPrograms.asks(ctx);
+        if (HARMLESS.contains(ctx.method().name()) || (forPrograms && !isBrowser(ctx))) {
             return;
         }
-        RequestInput.read(ctx);
+        if (!forPrograms) {
+            RequestInput.read(ctx);
+        }
         String had = Optional.ofNullable(ctx.cookie(COOKIE)).orElse("");
         String sent = Optional.ofNullable(ctx.header(TOKEN_HEADER))
-                .or(() -> RequestInput.field(ctx, TOKEN))
+                .or(() -> forPrograms ? Optional.empty() : RequestInput.field(ctx, TOKEN))
                 .orElse("");
         if (had.isEmpty() || !MessageDigest.isEqual(bytes(had), bytes(sent))) {
             throw Refusal.of(403, "page", "it was opened too long ago to change anything", "load the page again");
         }
+    }
+
+    /** Only a browser says for which page it asks. */
+    private static boolean isBrowser(Context ctx) {
+        return ctx.header("Origin") != null || ctx.header("Sec-Fetch-Site") != null;
     }
 
     private static void headers(Context ctx) {

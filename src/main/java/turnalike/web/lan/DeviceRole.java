@@ -13,7 +13,7 @@ public enum DeviceRole {
 
     /** Where such a device may send something to: the bench view, the log, what checks a finished piece, the clocks, a search, its own walk. */
     private static final Pattern LOGGING = Pattern.compile(
-            "/pair|/tour|/api/(pair|trace|jobs/[^/]+/(pieces(/[^/]+)?|boards|blanks|price))|/jobs/[^/]+/(tour|bench/(log|undo)|pieces(/table|/remove)?"
+            "/pair|/tour|/api/(pair|trace|jobs/[^/]+/(pieces(/[^/]+)?|entries/[^/]+|boards|blanks|price))|/jobs/[^/]+/(tour|pieces(/table|/remove)?"
                     + "|check(/.*)?|match(/stop)?|wood/times/(row|remove))");
 
     private final String word;

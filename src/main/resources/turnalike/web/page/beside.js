@@ -47,8 +47,9 @@
   window.addEventListener("focus", async () => {
     const now = page.work();
     if (!now || [...now.querySelectorAll("input[id], textarea[id]")].some(page.isDirty)) return;
-    const answer = await fetch(`${now.dataset.address}/version`).catch(() => null);
-    const version = answer && answer.ok ? Number(await answer.text()) : 0;
+    const answer = await fetch(`/api${now.dataset.address}/changes`).catch(() => null);
+    const told = answer && answer.ok ? await answer.json().catch(() => null) : null;
+    const version = told ? told.version : 0;
     if (version > Number(page.work().dataset.version)) page.select(page.work().dataset.selected);
   });
 

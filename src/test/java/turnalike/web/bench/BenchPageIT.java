@@ -7,6 +7,8 @@ import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterAll;
@@ -156,13 +158,53 @@ class BenchPageIT {
         assertThat(kept).isEqualTo(2);
     }
 
+    /** As an older release wrote it, which sent it elsewhere. */
+    @Test
+    void what_waited_before_an_upgrade_is_sent_after_it() {
+        page.evaluate(
+                "job => localStorage.setItem(`turnalike ${job} queue`, JSON.stringify(["
+                        + "{entry: '00000000000000000000000a', values: {mass_g: '141.2', d1: '1.001', piece: 'old', minutes: '12.345'}},"
+                        + "{entry: '00000000000000000000000b', values: {mass_g: '5 oz', piece: 'older', minutes: '20000.000'}}]))",
+                served.demo().text());
+        page.reload();
+        assertThat(page.locator("#state")).hasText("all kept");
+        assertThat(labels()).contains("old", "older");
+        KeptPiece old = served.store().find(served.demo()).orElseThrow().piece("old");
+        assertThat(old.turning()).contains(Duration.ofMillis(740_700));
+        assertThat(served.store()
+                        .find(served.demo())
+                        .orElseThrow()
+                        .piece("older")
+                        .turning())
+                .as("a clock that cannot be right")
+                .isEmpty();
+    }
+
+    @Test
+    void entries_go_where_programs_send_theirs_and_nowhere_else() {
+        List<String> sent = new ArrayList<>();
+        page.onRequest(request -> {
+            if (!request.method().equals("GET")) {
+                sent.add(request.method() + " " + request.url().replaceAll("^https?://[^/]+|[0-9a-f]{24}$", ""));
+            }
+        });
+        toTheScale();
+        page.locator("[name=mass_g]").fill("141.2");
+        page.locator("#entry button[type=submit]").click();
+        assertThat(page.locator("#state")).hasText("all kept");
+        page.locator("#takeback").click();
+        assertThat(page.locator("#said")).hasText("Taken back.");
+        String job = "/api/jobs/" + served.demo().text();
+        assertThat(sent).containsExactly("POST " + job + "/pieces", "DELETE " + job + "/entries/");
+    }
+
     @Test
     void what_was_refused_comes_back_to_be_mended() {
         toTheScale();
         String piece = page.locator("#piece").textContent();
         page.locator("[name=mass_g]").fill("heavy");
         page.locator("#entry button[type=submit]").click();
-        assertThat(page.locator("#said")).containsText("'heavy' is not a mass");
+        assertThat(page.locator("#said")).containsText("Weight, g: 'heavy' is not a mass");
         assertThat(page.locator("[name=mass_g]")).hasValue("heavy");
         assertThat(page.locator("#piece")).hasText(piece);
         page.locator("[name=mass_g]").fill("141");

@@ -114,6 +114,24 @@ class SharingTest {
                 """.formatted(path, own(), own(), cookies, body.length()), body);
     }
 
+    /** As a script of our own page asks what programs may ask. */
+    private Answer script(byte[] from, String verb, String path, String json, String cookie) throws IOException {
+        Matcher token = TOKEN.matcher(get(from, "/pair", "").body());
+        assertThat(token.find()).isTrue();
+        String cookies = "turnalike-token=" + token.group(1) + (cookie.isEmpty() ? "" : "; " + cookie);
+        return ask(from, """
+                %s /api%s HTTP/1.1
+                Host: %s
+                Origin: http://%s
+                Cookie: %s
+                X-Turnalike-Token: %s
+                Content-Type: application/json
+                Content-Length: %d
+                Connection: close
+
+                """.formatted(verb, path, own(), own(), cookies, token.group(1), json.length()), json);
+    }
+
     private String pair(String name) throws IOException {
         String form =
                 "name=" + URLEncoder.encode(name, StandardCharsets.UTF_8) + "&code=" + codes.get(codes.size() - 1);
@@ -250,9 +268,24 @@ class SharingTest {
         }
         assertThat(post(DEVICE, "/jobs", "units=mm", cookie).status()).isEqualTo(403);
         assertThat(store.done(job)).hasSize(steps);
-        String entry = "entry=0123456789abcdef0123&piece=77&mass_g=140";
-        assertThat(post(DEVICE, "/jobs/" + job + "/bench/log", entry, cookie).status())
+        String entry = "0123456789abcdef0123";
+        String piece = "{\"entry\": \"%s\", \"pieces\": [{\"piece\": \"77\", \"figures\": {\"mass_g\": 140}}]}"
+                .formatted(entry);
+        String pieces = "/jobs/" + job + "/pieces";
+        assertThat(script(DEVICE, "POST", pieces, piece, "").status()).isEqualTo(401);
+        assertThat(script(DEVICE, "POST", pieces, piece, cookie).status()).isEqualTo(200);
+        assertThat(script(DEVICE, "DELETE", "/jobs/" + job + "/entries/" + entry, "", cookie)
+                        .status())
                 .isEqualTo(200);
+        assertThat(store.done(job).get(steps + 1).who()).contains("Ben's telephone");
+        steps++;
+        for (String refused : List.of("PUT", "PATCH", "DELETE")) {
+            assertThat(script(DEVICE, refused, "/jobs/" + job + "?version=" + (steps + 1), "{}", cookie)
+                            .status())
+                    .as(refused)
+                    .isEqualTo(403);
+        }
+        assertThat(store.done(job)).hasSize(steps + 1);
         assertThat(store.done(job).get(steps).who()).contains("Ben's telephone");
         assertThat(get(DEVICE, "/jobs/" + job + "/history", cookie).body()).contains("by Ben");
         String id = new Devices(folder.resolve("jobs.db.devices"), Clock.systemUTC())

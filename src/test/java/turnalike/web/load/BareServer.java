@@ -54,7 +54,7 @@ final class BareServer {
             config.routes.get("/", ctx -> ctx.result(""));
             config.routes.get("/jobs/{job}", ctx -> bare.show(ctx, bare.page));
             config.routes.post("/jobs/{job}/fields", bare::edit);
-            config.routes.post("/jobs/{job}/bench/log", bare::log);
+            config.routes.post("/api/jobs/{job}/pieces", bare::log);
         });
         server.start();
         System.out.println("http://localhost:" + server.port() + "/");
@@ -84,7 +84,7 @@ final class BareServer {
     }
 
     private void log(Context ctx) {
-        String label = ctx.formParam("piece");
+        String label = ctx.body().replaceFirst(".*\"piece\": \"([^\"]*)\".*", "$1");
         store.edit(id(ctx), kept -> Edit.of("log piece " + label, Change.of(KeptPiece.unmeasured(label))));
         ctx.result("Piece %s is kept.".formatted(label));
     }

@@ -46,6 +46,22 @@ final class Client {
         return answer(connection);
     }
 
+    /** Logs a piece as the bench view's script does, under a number of its own. */
+    Answer entry(String job, String entry, String piece, int mass) throws IOException {
+        HttpURLConnection connection = open("/api/jobs/" + job + "/pieces");
+        connection.setDoOutput(true);
+        connection.setRequestProperty("Origin", origin);
+        connection.setRequestProperty("Cookie", "turnalike-token=" + token);
+        connection.setRequestProperty("X-Turnalike-Token", token);
+        connection.setRequestProperty("Content-Type", "application/json");
+        connection
+                .getOutputStream()
+                .write("{\"entry\": \"%s\", \"pieces\": [{\"piece\": \"%s\", \"figures\": {\"mass_g\": \"%d\"}}]}"
+                        .formatted(entry, piece, mass)
+                        .getBytes(StandardCharsets.UTF_8));
+        return answer(connection);
+    }
+
     private HttpURLConnection open(String path) throws IOException {
         HttpURLConnection connection =
                 (HttpURLConnection) URI.create(origin + path).toURL().openConnection();

@@ -33,10 +33,7 @@ enum Deed {
         return switch (this) {
             case READ -> client.get(address + "?member=" + (1 + i % 5));
             case EDIT -> client.post(address + "/fields", "title=Load+" + name);
-            case BENCH ->
-                client.post(
-                        address + "/bench/log",
-                        "entry=%016x&piece=%s&mass_g=%d".formatted(number * 1_000_000L + i, name, 200 + i % 40));
+            case BENCH -> client.entry(job.text(), "%016x".formatted(number * 1_000_000L + i), name, 200 + i % 40);
         };
     }
 }

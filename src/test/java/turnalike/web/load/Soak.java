@@ -190,14 +190,13 @@ final class Soak {
     private void entry(Life at, String piece, int mass, String serial, Random own) {
         unsure.computeIfAbsent(at.job(), job -> new ConcurrentHashMap<>()).put(piece, mass);
         sent.incrementAndGet();
-        String form = "entry=%s&piece=%s&mass_g=%d".formatted(serial, piece, mass);
         // A restarted server has another address and still has the job: the entry goes to it there.
         for (Optional<Life> now = Optional.of(at); !over; now = life) {
             if (own.nextInt(200) == 0) {
                 abandoned.incrementAndGet();
                 return;
             }
-            if (now.isPresent() && isKept(now.get(), at.job(), form)) {
+            if (now.isPresent() && isKept(now.get(), at.job(), serial, piece, mass)) {
                 told.computeIfAbsent(at.job(), job -> new ConcurrentHashMap<>()).put(piece, mass);
                 return;
             }
@@ -205,11 +204,11 @@ final class Soak {
         }
     }
 
-    private boolean isKept(Life now, String job, String form) {
+    private boolean isKept(Life now, String job, String serial, String piece, int mass) {
         try {
             Client client = new Client(now.origin());
             client.enter();
-            int status = client.post("/jobs/" + job + "/bench/log", form).status();
+            int status = client.entry(job, serial, piece, mass).status();
             if (status != 200) {
                 refused.incrementAndGet();
             }

@@ -248,8 +248,10 @@ class WoodPageTest {
 
     @Test
     void the_bench_views_clock_counts_as_turning() throws IOException, InterruptedException {
-        served.post(
-                job + "/bench/log", form("entry", "0123456789abcdef", "piece", "40", "mass_g", "250", "minutes", "31"));
+        served.api(
+                "POST",
+                job + "/pieces",
+                "{\"pieces\": [{\"piece\": \"40\", \"figures\": {\"mass_g\": 250}, \"minutes\": 31}]}");
         assertThat(get("/price")).contains("The bench view timed 1 piece at the lathe", "31 min each");
 
         post("/wood/times/paste", "cells", "Stage,Minutes,Pieces\nTurning,90,3\n");
