@@ -31,6 +31,10 @@ public final class SetRecord {
 
     private static final double GAP_MM = 6;
     private static final double FACT_MM = 17;
+    private static final double BETWEEN_FACTS_MM = 2;
+
+    /** So many figures stand in one row. */
+    private static final int MOST_IN_ROW = 4;
 
     private final SetRecordContent content;
     private final Optional<Svg> frame;
@@ -91,20 +95,46 @@ public final class SetRecord {
     private Flowing facts() {
         List<Shape> out = new ArrayList<>();
         int count = content.facts().size();
-        int inRow = count == 4 ? 2 : Math.min(3, count);
+        int inRow = factsInRow();
         double each = flow.widthMm() / inRow;
         for (int i = 0; i < count; i++) {
             BenchCardContent.Fact fact = content.facts().get(i);
             double x = i % inRow * each;
             int row = i / inRow;
             double y = row * FACT_MM;
-            out.add(TextLine.of(Lettering.SMALL, x, y + 4, TextWrap.cut(fact.name(), Lettering.SMALL, each - 2)));
             out.add(TextLine.of(
-                    Lettering.SETTING, x, y + 10, TextWrap.cut(fact.figure(), Lettering.SETTING, each - 2)));
-            out.add(TextLine.of(Lettering.SMALL, x, y + 14.6, TextWrap.cut(fact.beside(), Lettering.SMALL, each - 2)));
+                    Lettering.SMALL, x, y + 4, TextWrap.cut(fact.name(), Lettering.SMALL, each - BETWEEN_FACTS_MM)));
+            out.add(TextLine.of(
+                    Lettering.SETTING,
+                    x,
+                    y + 10,
+                    TextWrap.cut(fact.figure(), Lettering.SETTING, each - BETWEEN_FACTS_MM)));
+            out.add(TextLine.of(
+                    Lettering.SMALL,
+                    x,
+                    y + 14.6,
+                    TextWrap.cut(fact.beside(), Lettering.SMALL, each - BETWEEN_FACTS_MM)));
         }
         int rows = (count + inRow - 1) / inRow;
         return Flowing.whole(out, rows * FACT_MM + 1);
+    }
+
+    /** As many as stand beside one another uncut, four at most; of more, each row takes about as many. */
+    private int factsInRow() {
+        int count = content.facts().size();
+        int most = Math.min(MOST_IN_ROW, count);
+        while (most > 1 && !allFit(flow.widthMm() / most - BETWEEN_FACTS_MM)) {
+            most--;
+        }
+        int rows = (count + most - 1) / most;
+        return (count + rows - 1) / rows;
+    }
+
+    private boolean allFit(double widthMm) {
+        return content.facts().stream()
+                .allMatch(fact -> Lettering.SMALL.widthMm(fact.name()) <= widthMm
+                        && Lettering.SETTING.widthMm(fact.figure()) <= widthMm
+                        && Lettering.SMALL.widthMm(fact.beside()) <= widthMm);
     }
 
     /** The picture by itself, if a page holds it; a row too long for that is in the table alone. */
