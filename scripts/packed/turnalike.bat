@@ -24,8 +24,8 @@ if %major% GEQ 24 set "native=--illegal-native-access=allow"
 
 rem The page serves a shop's devices all day: without a bound for what is new, Java takes hundreds of megabytes before it tidies up.
 set "heap="
-if "%~1"=="" set "heap=-Xms128m -Xmn64m"
-if "%~1"=="serve" set "heap=-Xms128m -Xmn64m"
+if "%~1"=="" set "heap=-Xms160m -Xmn96m"
+if "%~1"=="serve" set "heap=-Xms160m -Xmn96m"
 
 rem The program writes UTF-8; the window goes back to its own code page afterwards.
 set "page="
