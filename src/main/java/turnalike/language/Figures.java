@@ -12,8 +12,8 @@ import java.util.regex.Pattern;
  * @param figures as they stood, in order
  */
 record Figures(String frame, List<String> figures) {
-    /** {@code 12}, {@code 1,234.5}, {@code 3/8}, {@code 1 3/4}. */
-    private static final String ONE = "(?:\\d+ \\d+/\\d+|\\d+/\\d+|\\d+(?:,\\d{3})*(?:\\.\\d+)?)";
+    /** {@code 12}, {@code 1,234.5}, {@code 3/8}, {@code 1 3/4}; {@code 0.1.0}, which numbers a version and has no decimals. */
+    private static final String ONE = "(?:\\d+ \\d+/\\d+|\\d+/\\d+|\\d+(?:\\.\\d+){2,}|\\d+(?:,\\d{3})*(?:\\.\\d+)?)";
 
     private static final Pattern FIGURE = Pattern.compile(ONE);
 
@@ -21,6 +21,8 @@ record Figures(String frame, List<String> figures) {
     private static final Pattern LIST = Pattern.compile(
             "(?:%1$s(?: → %1$s)?, )+%1$s(?: → %1$s)?|(?:%1$s in, )+%1$s(?= in\\b)|(?:%1$s mm, )+%1$s(?= mm\\b)|%1$s"
                     .formatted(ONE));
+
+    private static final Pattern VERSION = Pattern.compile("\\d+(?:\\.\\d+){2,}");
 
     private static final Pattern THOUSANDS = Pattern.compile("\\d{1,3}(?:,\\d{3})+(?:\\.\\d+)?");
 
@@ -48,8 +50,11 @@ record Figures(String frame, List<String> figures) {
         return new Figures(found.appendTail(frame).toString(), figures);
     }
 
-    /** {@return the figure with a comma before its decimals and a point between its thousands} */
+    /** {@return the figure with a comma before its decimals and a point between its thousands; a version as it is} */
     static String withComma(String figure) {
+        if (VERSION.matcher(figure).matches()) {
+            return figure;
+        }
         if (THOUSANDS.matcher(figure).matches()) {
             return figure.replace(',', '\0').replace('.', ',').replace('\0', '.');
         }

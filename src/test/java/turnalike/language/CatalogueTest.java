@@ -40,6 +40,9 @@ class CatalogueTest {
         assertThat(SMALL.say("1,234.5 pieces")).isEqualTo("1.234,5 Stück");
         assertThat(SMALL.say("0.5")).isEqualTo("0,5");
         assertThat(SMALL.say("1 3/8 pieces")).isEqualTo("1 3/8 Stück");
+        assertThat(SMALL.say("0.1.0, 1.5")).as("a version").isEqualTo("0.1.0, 1,5");
+        assertThat(Language.GERMAN.say("This is Turnalike 0.1.0 of 29 November 2026."))
+                .contains(" 0.1.0 ");
         assertThat(SMALL.say("12 of 14.5 kept")).isEqualTo("von 14,5 sind 12 da");
     }
 

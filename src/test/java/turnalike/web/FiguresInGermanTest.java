@@ -56,6 +56,47 @@ class FiguresInGermanTest {
         }
     }
 
+    private static String area(String html, String id) {
+        return Pattern.compile("<textarea id=\"" + id + "\"[^>]*>([^<]*)</textarea>")
+                .matcher(html)
+                .results()
+                .map((MatchResult each) -> each.group(1))
+                .findFirst()
+                .orElse("no such field");
+    }
+
+    @Test
+    void lists_and_lines_of_figures_too_and_names_beside_them_stay() throws Exception {
+        try (Served served = Served.in(folder)) {
+            JobId job = served.job("New job");
+            String at = "/jobs/" + job.text();
+            served.post(at + "/units", "units=mm");
+            String typed = "settings.pin=12,5; 30&checks=Model 1.5 ; 100,5%0D%0Aneck 2,5 ; 60.25";
+            served.post(at + "/fields", typed);
+            assertThat(served.store().find(job).orElseThrow().text().text())
+                    .contains("\"12.5\"", "\"100.5\"", "\"60.25\"", "Model 1.5", "neck 2,5");
+            String html = german(served, at);
+            assertThat(field(html, "f-settings-pin")).isEqualTo("12,5; 30");
+            assertThat(area(html, "f-checks")).isEqualTo("Model 1.5 ; 100,5\nneck 2,5 ; 60,25");
+            assertThat(area(served.get(at).body(), "f-checks")).isEqualTo("Model 1.5 ; 100.5\nneck 2,5 ; 60.25");
+            int steps = served.store().find(job).orElseThrow().times().steps();
+            served.post(at + "/fields", typed);
+            assertThat(served.store().find(job).orElseThrow().times().steps()).isEqualTo(steps);
+        }
+    }
+
+    @Test
+    void what_is_charged_too() throws Exception {
+        try (Served served = Served.in(folder)) {
+            String at = "/jobs/" + served.demo().text() + "/price";
+            served.post(at, "rate=45,5&others=wood 1.5 ; 62,50&markup_pct=&tax_pct=&currency=EUR");
+            String html = german(served, at);
+            assertThat(field(html, "price-rate")).isEqualTo("45,5");
+            assertThat(area(html, "price-others")).isEqualTo("wood 1.5 ; 62,50");
+            assertThat(area(served.get(at).body(), "price-others")).isEqualTo("wood 1.5 ; 62.50");
+        }
+    }
+
     @Test
     void a_piece_and_a_row_of_the_shop_too() throws Exception {
         try (Served served = Served.in(folder)) {

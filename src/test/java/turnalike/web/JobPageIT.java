@@ -205,7 +205,7 @@ class JobPageIT {
         page.locator("#f-pattern-stock-size").fill("2");
         page.locator("#f-pattern-stock-size").press("Tab");
         assertThat(page.locator("label[for='f-pattern-stock-size'] .kept")).isVisible();
-        assertThat(page.locator("#undo")).hasAttribute("title", "stock, across 1 3/4 → 2 in");
+        assertThat(page.locator("#undo")).hasAttribute("title", "stock, across: 1 3/4 → 2 in");
         page.locator("#f-title").fill("Another title");
         page.locator("#f-title").press("Tab");
         assertThat(page.locator("#said")).hasText("Title: kept");

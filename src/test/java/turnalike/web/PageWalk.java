@@ -29,6 +29,7 @@ final class PageWalk {
                 "/starters?length=x",
                 "/copy",
                 "/copy?units=in",
+                "/licences",
                 "/help",
                 "/nowhere",
                 "/jobs/2222-2222-2222")) {

@@ -453,7 +453,7 @@ class PagesTest {
     @Test
     void the_chart_carries_the_unit_of_its_column() throws Exception {
         served.post(demo + "/pieces/table", "cells=piece%2Cshade%0A1%2C3%0A2%2C4%0A3%2C3%0A4%2C4%0A5%2C3&sure=yes");
-        assertThat(chart("mass_g")).contains(", g").contains(": weights");
+        assertThat(chart("mass_g")).contains(", g").contains("Weights");
         assertThat(served.get(demo + "/pieces").body()).contains(">weight</option>");
         assertThat(chart("mass_oz")).contains(", oz").doesNotContain(", g");
         assertThat(chart("length")).contains(", in");

@@ -42,13 +42,13 @@ public final class TradeOffDrawing {
      *
      * @param points numbered from 1 in the order given, at least one
      * @param noiseFloorGMm the unbalance that the scale alone can feign, not negative
-     * @param width of the picture, 100 mm or more
+     * @param width of the picture, 88 mm or more
      * @param height of the picture, 60 mm or more; {@link IllegalArgumentException} for less, as for the others
      */
     public static Svg svg(List<TradeOff.Point> points, double noiseFloorGMm, Length width, Length height) {
-        if (points.isEmpty() || !(noiseFloorGMm >= 0) || width.mm() < 100 || height.mm() < 60) {
+        if (points.isEmpty() || !(noiseFloorGMm >= 0) || width.mm() < 88 || height.mm() < 60) {
             throw new IllegalArgumentException(
-                    "a curve needs points, a noise floor and 100 × 60 mm, was %d points, %s g·mm, %s × %s mm"
+                    "a curve needs points, a noise floor and 88 × 60 mm, was %d points, %s g·mm, %s × %s mm"
                             .formatted(points.size(), noiseFloorGMm, width.mm(), height.mm()));
         }
         TradeOffDrawing drawing = new TradeOffDrawing(points, noiseFloorGMm);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import turnalike.job.fields.KeyType;
@@ -12,6 +13,7 @@ import turnalike.job.kept.JobText;
 import turnalike.job.keys.KeyPaths;
 import turnalike.pattern.Member;
 import turnalike.pattern.MemberKey;
+import turnalike.pattern.MemberKind;
 import turnalike.pattern.PlacedMember;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
@@ -20,6 +22,9 @@ import turnalike.units.UnitSystem;
 final class SaidChange {
     private static final int LONGEST = 28;
     private static final int MOST = 3;
+
+    /** Parts of a job whose fields' labels do not say what they belong to. */
+    private static final Set<String> LEANED_ON = Set.of("stock", "wood", "frame", "tolerances");
 
     private SaidChange() {}
 
@@ -35,7 +40,7 @@ final class SaidChange {
     }
 
     /**
-     * {@return what came of fields outside the run: {@code good pieces wanted 10 → 12}}
+     * {@return what came of fields outside the run: {@code good pieces wanted: 10 → 12}}
      *
      * @param values as typed, by path; an empty one was taken out
      */
@@ -46,6 +51,7 @@ final class SaidChange {
             String was = had.getOrDefault(path, "");
             out.add(group(path)
                     + label(path)
+                    + ":"
                     + fromTo(was, value, isLength(path) ? Optional.of(units(before)) : Optional.empty()));
         });
         return together(out, values.size() + " of the job's fields");
@@ -60,7 +66,7 @@ final class SaidChange {
     /** What it is a field of, where its label leans on that: {@code stock, }. */
     private static String group(String path) {
         String[] names = plain(path).split("\\.", -1);
-        return names.length == 1 ? "" : names[names.length - 2].replace('_', ' ') + ", ";
+        return names.length > 1 && LEANED_ON.contains(names[names.length - 2]) ? names[names.length - 2] + ", " : "";
     }
 
     private static String label(String path) {
@@ -93,14 +99,19 @@ final class SaidChange {
                     : Optional.empty();
             return grown.map(
                             each -> named + " " + each + ":" + fromTo(was, only.getValue(), Optional.of(units(before))))
-                    .orElseGet(
-                            () -> named + ", " + key(only.getKey()) + fromTo(was, only.getValue(), Optional.empty()));
+                    .orElseGet(() -> named + ", " + set(only.getKey(), was, only.getValue()));
         }
         List<String> out = new ArrayList<>();
-        new TreeMap<>(values)
-                .forEach(
-                        (key, value) -> out.add(key(key) + fromTo(had.getOrDefault(key, ""), value, Optional.empty())));
-        return named + ": " + together(out, values.size() + " of its sizes");
+        new TreeMap<>(values).forEach((key, value) -> out.add(set(key, had.getOrDefault(key, ""), value)));
+        return named + ", " + together(out, values.size() + " of its sizes");
+    }
+
+    /** A curve's points are a table, which no line of the history holds. */
+    private static String set(String key, String was, String now) {
+        return MemberKind.all().stream()
+                        .anyMatch(kind -> kind.find(MemberKey.Type.POINTS, key).isPresent())
+                ? "another curve"
+                : key(key) + ":" + fromTo(was, now, Optional.empty());
     }
 
     /** {@return its length as it was and is, for when its end was moved} */
@@ -154,7 +165,12 @@ final class SaidChange {
     }
 
     private static String key(String key) {
-        return plain(key).replace('_', ' ');
+        return switch (key) {
+            case "from" -> "diameter at its start";
+            case "to" -> "diameter at its end";
+            case MemberKey.BY_EYE -> "cut by eye, not measured";
+            default -> plain(key).replace('_', ' ');
+        };
     }
 
     private static String fromTo(String was, String now, Optional<UnitSystem> units) {
@@ -164,10 +180,10 @@ final class SaidChange {
                 .map(each -> " " + each.symbol())
                 .orElse("");
         if (after.equals("true")) {
-            return ": yes";
+            return " yes";
         }
         if (after.isEmpty() && before.equals("true")) {
-            return ": no";
+            return " no";
         }
         if (after.isEmpty()) {
             return before.isEmpty() ? " left out" : " left out (was " + before + ")";

@@ -73,7 +73,7 @@ record RowRails(
 
     static final Key<Group> RAIL_WOOD = Key.may(
             "rail_wood",
-            WoodKeys.beside(KeySection.FRAME, "Rails"),
+            WoodKeys.beside(KeySection.FRAME, "Rail"),
             "what the rails are made of",
             "the piece's own wood");
 

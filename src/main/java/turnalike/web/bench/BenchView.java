@@ -14,8 +14,10 @@ import turnalike.web.kit.JobAddress;
 
 /** What the bench view shows of a job. */
 public record BenchView(KeptJob kept, Plan plan) {
-    private static final Length WIDTH = Length.ofMm(130);
-    private static final Length TALLEST = Length.ofMm(24);
+    /** Shown as wide as a telephone, the numbers are still read. */
+    private static final Length WIDTH = Length.ofMm(90);
+
+    private static final Length TALLEST = Length.ofMm(17);
 
     /**
      * A field for one figure of a piece.

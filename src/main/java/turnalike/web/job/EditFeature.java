@@ -32,6 +32,7 @@ import turnalike.units.Length;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 import turnalike.web.kit.Feature;
+import turnalike.web.kit.FiguresIn;
 import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
@@ -147,13 +148,13 @@ public final class EditFeature implements Feature {
 
     private void sizes(Context ctx) {
         int number = RequestInput.pathNumber(ctx, "number");
-        Map<String, String> values = fields(ctx, MemberForm.FIELDS, MemberForm::isFigure);
+        Map<String, String> values = fields(ctx, MemberForm.FIELDS, MemberForm::figures);
         Function<Map<String, String>, JobEdit> sizes = some -> new MemberEdit(number, new MemberEdit.Sizes(some));
         edit(ctx, asked(ctx, "member", values, sizes, number));
     }
 
     private void fields(Context ctx) {
-        Map<String, String> values = fields(ctx, JobForm.FIELDS, JobForm::isFigure);
+        Map<String, String> values = fields(ctx, JobForm.FIELDS, JobForm::figures);
         edit(ctx, asked(ctx, "job", values, JobEdit::fields, JobShow.member(ctx)));
     }
 
@@ -190,11 +191,11 @@ public final class EditFeature implements Feature {
         edit(ctx, nudge, "job", Map.of(), JobShow.member(ctx));
     }
 
-    private static Map<String, String> fields(Context ctx, Set<String> known, Predicate<String> isFigure) {
+    private static Map<String, String> fields(Context ctx, Set<String> known, Function<String, FiguresIn> figures) {
         Map<String, String> out = new LinkedHashMap<>();
         for (String name : known) {
-            (isFigure.test(name) ? RequestInput.figure(ctx, name) : RequestInput.field(ctx, name))
-                    .ifPresent(value -> out.put(name, value));
+            RequestInput.field(ctx, name)
+                    .ifPresent(value -> out.put(name, figures.apply(name).kept(value)));
         }
         return out;
     }

@@ -5,6 +5,7 @@ import java.util.Optional;
 import turnalike.job.fields.KeyType;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
+import turnalike.web.kit.FiguresIn;
 
 /**
  * One field of a form.
@@ -37,7 +38,30 @@ public record FieldView(
         NUMBER,
         CHOICE,
         TICK,
-        LINES;
+        /** Several figures in one line. */
+        FIGURES,
+        /** A line each: names, a figure behind each. */
+        LINES,
+        /** A line each: figures and nothing else. */
+        TABLE;
+
+        /** Whether several lines are typed there. */
+        public boolean isLines() {
+            return this == LINES || this == TABLE;
+        }
+
+        /** Where figures stand in it. */
+        public FiguresIn figures() {
+            return switch (this) {
+                case LENGTH, NUMBER, FIGURES, TABLE -> FiguresIn.ALL;
+                case LINES -> FiguresIn.LINE_ENDS;
+                case TEXT, CHOICE, TICK -> FiguresIn.NOWHERE;
+            };
+        }
+
+        private static boolean isFigure(KeyType type) {
+            return type instanceof KeyType.Size || type.isNumber();
+        }
 
         /** How a value of that type is filled in; an object is not, what it holds is. */
         static Look of(KeyType type) {
@@ -74,12 +98,15 @@ public record FieldView(
 
                 @Override
                 public Look list(KeyType.ListOf<?> list) {
-                    return list.item() instanceof KeyType.Group ? LINES : TEXT;
+                    if (list.item() instanceof KeyType.Group group) {
+                        return group.keys().stream().allMatch(key -> isFigure(key.type())) ? TABLE : LINES;
+                    }
+                    return isFigure(list.item()) ? FIGURES : TEXT;
                 }
 
                 @Override
                 public Look rows(KeyType.Rows rows) {
-                    return LINES;
+                    return isFigure(rows.first().type()) ? TABLE : LINES;
                 }
 
                 @Override

@@ -14,6 +14,7 @@ import turnalike.job.kept.JobText;
 import turnalike.job.keys.KeyPaths;
 import turnalike.units.UnitSystem;
 import turnalike.web.job.FieldView.Look;
+import turnalike.web.kit.FiguresIn;
 
 /** The form of what is outside the run, in groups. */
 public final class JobForm {
@@ -64,11 +65,9 @@ public final class JobForm {
 
     private JobForm() {}
 
-    static boolean isFigure(String path) {
-        return KeyPaths.find(path)
-                .map(key -> Look.of(key.type()))
-                .filter(look -> look == Look.LENGTH || look == Look.NUMBER)
-                .isPresent();
+    /** Where figures stand in the field of that path. */
+    static FiguresIn figures(String path) {
+        return KeyPaths.find(path).map(key -> Look.of(key.type()).figures()).orElse(FiguresIn.NOWHERE);
     }
 
     static List<Group> of(JobText text, RefusedEdit attempt) {

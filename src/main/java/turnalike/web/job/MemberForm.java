@@ -12,6 +12,7 @@ import turnalike.pattern.MemberKey;
 import turnalike.pattern.MemberKind;
 import turnalike.units.UnitSystem;
 import turnalike.web.job.FieldView.Look;
+import turnalike.web.kit.FiguresIn;
 
 /** The form of one member: the keys of its kind, and what every member may carry. */
 final class MemberForm {
@@ -25,14 +26,14 @@ final class MemberForm {
 
     private static final Set<String> FIGURES = MemberKind.all().stream()
             .flatMap(kind -> kind.keys().stream())
-            .filter(key -> key.type() == MemberKey.Type.LENGTH)
             .map(MemberKey::name)
             .collect(Collectors.toUnmodifiableSet());
 
     private MemberForm() {}
 
-    static boolean isFigure(String name) {
-        return FIGURES.contains(name);
+    /** Where figures stand in the field of that name. */
+    static FiguresIn figures(String name) {
+        return FIGURES.contains(name) ? FiguresIn.ALL : FiguresIn.NOWHERE;
     }
 
     static List<FieldView> of(JobText text, int number) {
@@ -47,7 +48,7 @@ final class MemberForm {
                         case LENGTH ->
                             FieldView.length(key.name(), key.label(), value, units)
                                     .hint(key.hint());
-                        case POINTS -> FieldView.of(Look.LINES, key.name(), key.label(), value);
+                        case POINTS -> FieldView.of(Look.TABLE, key.name(), key.label(), value);
                     });
         }
         out.add(FieldView.of(Look.TEXT, MemberKey.NAME, "Name", written.getOrDefault(MemberKey.NAME, "")));

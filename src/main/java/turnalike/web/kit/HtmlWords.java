@@ -18,10 +18,10 @@ public final class HtmlWords {
             Pattern.compile("( (?:title|placeholder|aria-label|aria-valuetext|alt|data-say)=)\"([^\"]*)\"");
 
     /** A figure to be filled in, whose decimal sign is the language's own; its words, such as a unit, are read again and stay. */
-    private static final Pattern FIGURE = Pattern.compile(" (?:class=\"figure\"|inputmode=\"decimal\")");
+    private static final Pattern FIGURE =
+            Pattern.compile(" (?:class=\"(figure|line-figure)[^\"]*\"|inputmode=\"decimal\")");
 
     private static final Pattern FILLED = Pattern.compile("( (?:value|data-held)=)\"([^\"]*)\"");
-    private static final Pattern DECIMAL_POINT = Pattern.compile("(?<=[0-9])\\.(?=[0-9])");
 
     /** What is typed or worked with is the person's own. */
     private static final Set<String> LEFT_ALONE = Set.of("script", "style", "textarea", "code", "kbd");
@@ -53,7 +53,8 @@ public final class HtmlWords {
             if (LEFT_ALONE.contains(name) || tag.group(3).contains(" translate=\"no\"")) {
                 int end = html.indexOf("</" + name + ">", from);
                 end = end < 0 ? html.length() : end;
-                out.append(html, from, end);
+                String alone = html.substring(from, end);
+                out.append(name.equals("textarea") ? figures(tag.group()).shown(alone, sign()) : alone);
                 from = end;
             }
         }
@@ -70,19 +71,30 @@ public final class HtmlWords {
             out.append(tag);
             return;
         }
-        boolean isFigure = tag.startsWith("<input") && FIGURE.matcher(tag).find();
-        out.append(SAID.matcher(isFigure ? filled(tag) : tag)
+        out.append(SAID.matcher(filled(tag))
                 .replaceAll(found -> Matcher.quoteReplacement(
                         found.group(1) + '"' + SvgText.escape(say.apply(plain(found.group(2)))) + '"')));
     }
 
+    private static FiguresIn figures(String tag) {
+        Matcher figure = FIGURE.matcher(tag);
+        if (!(tag.startsWith("<input") || tag.startsWith("<textarea")) || !figure.find()) {
+            return FiguresIn.NOWHERE;
+        }
+        return figure.group(1) == null ? FiguresIn.ALL : FiguresIn.of(figure.group(1));
+    }
+
+    private String sign() {
+        return say.apply("0.5").replaceAll("[0-9]", "");
+    }
+
     private String filled(String tag) {
-        String sign = say.apply("0.5").replaceAll("[0-9]", "");
-        return FILLED.matcher(tag)
-                .replaceAll(found -> Matcher.quoteReplacement(found.group(1)
-                        + '"'
-                        + DECIMAL_POINT.matcher(found.group(2)).replaceAll(sign)
-                        + '"'));
+        FiguresIn figures = figures(tag);
+        return figures == FiguresIn.NOWHERE
+                ? tag
+                : FILLED.matcher(tag)
+                        .replaceAll(found -> Matcher.quoteReplacement(
+                                found.group(1) + '"' + figures.shown(found.group(2), sign()) + '"'));
     }
 
     private static String plain(String text) {

@@ -8,14 +8,12 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.eclipse.jetty.http.HttpException;
 import turnalike.workbook.WorkbookTable;
 
 /** What a request asks for, read with care: whatever a browser sends may be anything. */
 public final class RequestInput {
     private static final int LONGEST = 200_000;
-    private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=[0-9]),(?=[0-9])");
     private static final int TOO_LARGE = 413;
 
     private RequestInput() {}
@@ -48,9 +46,7 @@ public final class RequestInput {
 
     /** A field that holds a figure: a page in another language shows it with a comma, and what is kept has a point. */
     public static Optional<String> figure(Context ctx, String name) {
-        return field(ctx, name)
-                .map(typed ->
-                        typed.indexOf('.') < 0 ? DECIMAL_COMMA.matcher(typed).replaceAll(".") : typed);
+        return field(ctx, name).map(FiguresIn.ALL::kept);
     }
 
     /** A field into which a whole table may be pasted: as long as a request may be. */

@@ -98,7 +98,8 @@ public final class MatchFeature implements Feature {
         KeptJob kept = JobAddress.job(ctx, store);
         String svg = searches.find(kept)
                 .flatMap(SetSearch::found)
-                .flatMap(set -> new MatchView(kept, List.of(), Optional.empty(), Optional.empty()).frame(set))
+                .flatMap(set -> new MatchView(kept, List.of(), Optional.empty(), Optional.empty())
+                        .frame(set, RequestInput.query(ctx, "narrow").isPresent()))
                 .orElseThrow(() -> Refusal.notFound("a set of these pieces"));
         ctx.contentType("image/svg+xml").result(svg);
     }

@@ -40,6 +40,9 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
     private static final Length CURVE_WIDTH = Length.ofMm(150);
     private static final Length CURVE_HEIGHT = Length.ofMm(90);
 
+    /** Of the frame and the curve for a telephone, which need more room than the places. */
+    private static final Length NARROW_FRAME_WIDTH = Length.ofMm(88);
+
     public MatchView {
         problems = List.copyOf(problems);
     }
@@ -98,12 +101,21 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
 
     /** The frame as it will stand, with the places ringed where it cannot; empty for one that can be built. */
     public String unbuildable() {
+        return unbuildable(FRAME_WIDTH);
+    }
+
+    /** The same for a telephone. */
+    public String narrowUnbuildable() {
+        return unbuildable(NARROW_FRAME_WIDTH);
+    }
+
+    private String unbuildable(Length width) {
         Job job = kept.text().job();
         return job.frame()
                 .flatMap(frame -> frame.fit(job.pattern(), job.wood().density(), job.units()))
                 .filter(fit -> !fit.buildable())
-                .map(fit -> fit.match(new FrameElevation(job.pattern(), FRAME_WIDTH.mm()))
-                        .inline())
+                .map(fit ->
+                        fit.match(new FrameElevation(job.pattern(), width.mm())).inline())
                 .orElse("");
     }
 
@@ -119,10 +131,14 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
                 .orElse(List.of());
     }
 
-    /** The frame as it will look, with that set in it; empty when it has too many pieces to be seen. */
-    Optional<String> frame(SetMatch set) {
+    /**
+     * The frame as it will look, with that set in it; empty when it has too many pieces to be seen.
+     *
+     * @param narrow whether it is for a telephone
+     */
+    Optional<String> frame(SetMatch set, boolean narrow) {
         return SetPicture.of(set)
-                .frame(kept.text().job().pattern(), FRAME_WIDTH)
+                .frame(kept.text().job().pattern(), narrow ? NARROW_FRAME_WIDTH : FRAME_WIDTH)
                 .map(Svg::file);
     }
 
@@ -144,6 +160,7 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
                 picture.places().svg(picture.width()).inline(),
                 picture.places().svg(NARROW_WIDTH).inline(),
                 picture.curve(CURVE_WIDTH, CURVE_HEIGHT).map(Svg::inline).orElse(""),
+                picture.curve(NARROW_FRAME_WIDTH, CURVE_HEIGHT).map(Svg::inline).orElse(""),
                 rows(set, picture.places()),
                 HandFigures.of(set, Optional.empty(), kept.text().job().units()),
                 set.unlike().isEmpty() ? "" : set instanceof LegsSet ? "Unlike its group" : "Unlike the next",
@@ -201,6 +218,7 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
      * @param picture of the places with their pieces
      * @param narrow the same for a telephone
      * @param curve balance against roundness; empty without one
+     * @param narrowCurve the same for a telephone
      * @param places each with its piece
      * @param figures those watched while placing by hand
      * @param unlikeIs what a place's difference is called; empty on a wheel
@@ -214,6 +232,7 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
             String picture,
             String narrow,
             String curve,
+            String narrowCurve,
             List<Row> places,
             HandFigures figures,
             String unlikeIs,

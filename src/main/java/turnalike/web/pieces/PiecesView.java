@@ -30,6 +30,7 @@ import turnalike.pieces.control.Signal;
 import turnalike.units.Length;
 import turnalike.units.LengthText;
 import turnalike.units.Mass;
+import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 import turnalike.web.kit.JobAddress;
@@ -45,6 +46,11 @@ public final class PiecesView {
     private static final int MOST_UNLIKE = 20;
     private static final int MOST_CHARTED = 200;
     private static final int MOST_SIGNALS = 20;
+
+    /** As wide as the room beside the table of pieces. */
+    private static final Length CHART_WIDTH = Length.ofMm(125);
+
+    private static final Length NARROW_CHART_WIDTH = Length.ofMm(84);
 
     private final KeptJob kept;
     private final PieceFormEntry entry;
@@ -296,11 +302,21 @@ public final class PiecesView {
 
     /** The control chart, or nothing. */
     public String chart() {
+        return chart(CHART_WIDTH);
+    }
+
+    /** The same for a telephone. */
+    public String narrowChart() {
+        return chart(NARROW_CHART_WIDTH);
+    }
+
+    /** The page says whose it is: the title says only of what. */
+    private String chart(Length width) {
         return report.map(made -> ControlChartDrawing.svg(
                                 charted.orElseThrow(),
-                                chartTitle(title(), made),
+                                SentenceCase.capital(made.things()),
                                 made.shownUnit(),
-                                Length.ofMm(230),
+                                width,
                                 Length.ofMm(110))
                         .inline())
                 .orElse("");

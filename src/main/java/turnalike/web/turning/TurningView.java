@@ -14,6 +14,7 @@ import turnalike.drawing.piece.CutDrawing;
 import turnalike.drawing.piece.ShadedSpindle;
 import turnalike.drawing.svg.Svg;
 import turnalike.job.Plan;
+import turnalike.job.set.FrameFit;
 import turnalike.job.set.Misfit;
 import turnalike.pattern.Warning;
 import turnalike.turning.Cut;
@@ -32,13 +33,23 @@ import turnalike.web.kit.JobSteps;
 public record TurningView(String address, Plan plan, JobSteps steps) {
     private static final Length TURNED_WIDTH = Length.ofMm(300);
     private static final Length TURNED_TALLEST = Length.ofMm(60);
-    private static final Length PLACE_WIDTH = Length.ofMm(130);
-    private static final Length PLACE_TALLEST = Length.ofMm(20);
+    /** Shown as wide as a telephone, its numbers are still read. */
+    private static final Length PLACE_WIDTH = Length.ofMm(90);
+
+    private static final Length PLACE_TALLEST = Length.ofMm(14);
 
     private static final double FRAME_WIDTH_MM = 190;
+    private static final double NARROW_FRAME_WIDTH_MM = 88;
 
-    /** How the frame will stand. */
-    public record Standing(String picture, List<String> misfits, List<String> figures) {}
+    /**
+     * How the frame will stand.
+     *
+     * @param picture of it
+     * @param narrow the same for a telephone
+     * @param misfits what cannot be, a sentence each
+     * @param figures of it, a sentence each
+     */
+    public record Standing(String picture, String narrow, List<String> misfits, List<String> figures) {}
 
     /** One cut as a line of the list. */
     public record Line(
@@ -69,10 +80,14 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
     public Optional<Standing> frame() {
         return plan.frame()
                 .map(fit -> new Standing(
-                        fit.match(new FrameElevation(plan.job().pattern(), FRAME_WIDTH_MM))
-                                .inline(),
+                        elevation(fit, FRAME_WIDTH_MM),
+                        elevation(fit, NARROW_FRAME_WIDTH_MM),
                         fit.misfits().stream().map(Misfit::sentence).toList(),
                         fit.sentences(units())));
+    }
+
+    private String elevation(FrameFit fit, double widthMm) {
+        return fit.match(new FrameElevation(plan.job().pattern(), widthMm)).inline();
     }
 
     /** Whether the joints are followed through the year, on the page of the wood. */

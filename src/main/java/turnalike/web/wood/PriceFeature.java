@@ -20,6 +20,7 @@ import turnalike.stock.boards.CuttingPlan;
 import turnalike.units.Problem;
 import turnalike.web.kit.Attachment;
 import turnalike.web.kit.Feature;
+import turnalike.web.kit.FiguresIn;
 import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Papers;
@@ -71,7 +72,7 @@ final class PriceFeature implements Feature {
         for (String name : PriceView.names()) {
             RequestInput.field(ctx, name).ifPresent(value -> {
                 charged.put(name, value);
-                values.put("price." + name, plain(name, value));
+                values.put("price." + name, figures(name).kept(plain(name, value)));
             });
         }
         try {
@@ -88,6 +89,14 @@ final class PriceFeature implements Feature {
             // What was typed is what is kept: nothing is added to the history.
         }
         ctx.redirect(JobAddress.address(JobAddress.id(ctx)) + "/price#price-h", HttpStatus.SEE_OTHER);
+    }
+
+    private static FiguresIn figures(String name) {
+        return switch (name) {
+            case "others" -> FiguresIn.LINE_ENDS;
+            case "currency" -> FiguresIn.NOWHERE;
+            default -> FiguresIn.ALL;
+        };
     }
 
     /** A figure without the currency's sign or a percent sign. */

@@ -58,6 +58,10 @@ public record PriceView(
         public boolean isLines() {
             return name.equals("others");
         }
+
+        public boolean isFigure() {
+            return !isLines() && !name.equals("currency");
+        }
     }
 
     public PriceView {

@@ -31,6 +31,7 @@ class TradeOffDrawingTest {
             Drawn.assertSound(curve(points, 60, 300));
             Drawn.assertSound(curve(points, 900, 300));
             Drawn.assertSound(TradeOffDrawing.svg(Wheels.curve(points, 0), 0, Length.ofMm(100), Length.ofMm(60)));
+            Drawn.assertSound(TradeOffDrawing.svg(Wheels.curve(points, 60), 300, Length.ofMm(88), Length.ofMm(90)));
         }
     }
 

@@ -27,10 +27,10 @@ final class SaidChangeTest {
 
     @Test
     void a_field_is_told_by_its_label_as_it_was_and_is() {
-        assertThat(fields(Map.of("count", "12"))).isEqualTo("good pieces wanted 10 → 12");
-        assertThat(fields(Map.of("title", "Stair rungs"))).isEqualTo("title Rungs → Stair rungs");
+        assertThat(fields(Map.of("count", "12"))).isEqualTo("good pieces wanted: 10 → 12");
+        assertThat(fields(Map.of("title", "Stair rungs"))).isEqualTo("title: Rungs → Stair rungs");
         assertThat(fields(Map.of("allowances.sizing", "1")))
-                .startsWith("allowances, ")
+                .startsWith("sized over by: ")
                 .endsWith(" 1 mm")
                 .doesNotContain("→");
         assertThat(fields(Map.of("wood.species", ""))).endsWith("left out (was White ash)");
@@ -47,9 +47,10 @@ final class SaidChangeTest {
 
     @Test
     void what_is_no_size_and_what_is_several_are_told_by_their_names() {
-        assertThat(sizes(1, Map.of("name", "upper\nfillet"))).isEqualTo("fillet 1, name upper; fillet");
-        assertThat(sizes(3, Map.of("by_eye", "true"))).isEqualTo("hub bead 3, by eye: yes");
-        assertThat(sizes(3, Map.of("crown", "40", "root", "28"))).isEqualTo("hub bead 3: crown 38 → 40, root 30 → 28");
+        assertThat(sizes(1, Map.of("name", "upper\nfillet"))).isEqualTo("fillet 1, name: upper; fillet");
+        assertThat(sizes(3, Map.of("by_eye", "true"))).isEqualTo("hub bead 3, cut by eye, not measured: yes");
+        assertThat(sizes(3, Map.of("crown", "40", "root", "28")))
+                .isEqualTo("hub bead 3, crown: 38 → 40, root: 30 → 28");
     }
 
     @Test

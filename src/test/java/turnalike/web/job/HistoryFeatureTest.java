@@ -107,7 +107,7 @@ class HistoryFeatureTest {
                 served.post(job + "/fields", "title=Harrowmead+two&wood.species=Wishwood&field=title");
         assertThat(kept.statusCode()).isEqualTo(303);
         assertThat(kept().text().job().title()).isEqualTo("Harrowmead two");
-        assertThat(kept().undo().orElseThrow()).startsWith("title Harrow").endsWith("→ Harrowmead two");
+        assertThat(kept().undo().orElseThrow()).startsWith("title: Harrow").endsWith("→ Harrowmead two");
         HttpResponse<String> refused =
                 served.post(job + "/fields", "title=Third&wood.species=Wishwood&field=wood.species");
         assertThat(refused.statusCode()).isEqualTo(422);
