@@ -1,0 +1,135 @@
+package turnalike.language;
+
+import com.sun.source.tree.BinaryTree;
+import com.sun.source.tree.CompilationUnitTree;
+import com.sun.source.tree.ConditionalExpressionTree;
+import com.sun.source.tree.ExpressionTree;
+import com.sun.source.tree.LiteralTree;
+import com.sun.source.tree.MemberSelectTree;
+import com.sun.source.tree.MethodInvocationTree;
+import com.sun.source.tree.NewClassTree;
+import com.sun.source.tree.ParenthesizedTree;
+import com.sun.source.util.JavacTask;
+import com.sun.source.util.TreeScanner;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import javax.tools.JavaCompiler;
+import javax.tools.StandardJavaFileManager;
+import javax.tools.ToolProvider;
+
+/**
+ * What the program may say of bad input, read off its own sources: the texts handed to {@code new Problem(where, what, mend)} and to the
+ * methods that make one, each with a name in the place of what is only known when it runs.
+ */
+final class ProblemTexts {
+    private static final Path MAIN = Path.of("src", "main", "java");
+    private static final Set<String> MAKERS = Set.of("Problem", "problem", "wrong", "refused");
+
+    /** Stands for what is only known when it runs. */
+    static final String NAME = "bead";
+
+    private ProblemTexts() {}
+
+    /** {@return each text with the file that says it} */
+    static Map<String, String> inSources() throws IOException {
+        List<Path> files = new ArrayList<>();
+        try (Stream<Path> all = Files.walk(MAIN)) {
+            for (Path file :
+                    all.filter(each -> each.toString().endsWith(".java")).toList()) {
+                String text = Files.readString(file);
+                if (MAKERS.stream().anyMatch(maker -> text.contains(maker + "("))) {
+                    files.add(file);
+                }
+            }
+        }
+        JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
+        Map<String, String> out = new TreeMap<>();
+        try (StandardJavaFileManager manager = compiler.getStandardFileManager(null, null, null)) {
+            JavacTask task = (JavacTask) compiler.getTask(
+                    null, manager, null, List.of("-proc:none"), null, manager.getJavaFileObjectsFromPaths(files));
+            for (CompilationUnitTree unit : task.parse()) {
+                String file =
+                        Path.of(unit.getSourceFile().toUri()).getFileName().toString();
+                new Calls(text -> out.putIfAbsent(text, file)).scan(unit, file);
+            }
+        }
+        return out;
+    }
+
+    private static final class Calls extends TreeScanner<Void, String> {
+        private final java.util.function.Consumer<String> into;
+
+        Calls(java.util.function.Consumer<String> into) {
+            this.into = into;
+        }
+
+        @Override
+        public Void visitNewClass(NewClassTree call, String file) {
+            if (MAKERS.contains(call.getIdentifier().toString())) {
+                told(call.getArguments());
+            }
+            return super.visitNewClass(call, file);
+        }
+
+        @Override
+        public Void visitMethodInvocation(MethodInvocationTree call, String file) {
+            String name = call.getMethodSelect() instanceof MemberSelectTree select
+                    ? select.getIdentifier().toString()
+                    : call.getMethodSelect().toString();
+            if (MAKERS.contains(name)) {
+                told(call.getArguments());
+            }
+            return super.visitMethodInvocation(call, file);
+        }
+
+        /** What and mend are the last two; what stands where is a place in somebody's file. */
+        private void told(List<? extends ExpressionTree> arguments) {
+            for (ExpressionTree each : arguments.subList(Math.max(0, arguments.size() - 2), arguments.size())) {
+                texts(each).forEach(into);
+            }
+        }
+    }
+
+    /** Every text that the expression may come to. */
+    private static List<String> texts(ExpressionTree tree) {
+        if (tree instanceof LiteralTree literal && literal.getValue() instanceof String text) {
+            return List.of(text);
+        }
+        if (tree instanceof ParenthesizedTree inner) {
+            return texts(inner.getExpression());
+        }
+        if (tree instanceof ConditionalExpressionTree choice) {
+            List<String> out = new ArrayList<>(texts(choice.getTrueExpression()));
+            out.addAll(texts(choice.getFalseExpression()));
+            return out;
+        }
+        if (tree instanceof BinaryTree sum) {
+            List<String> out = new ArrayList<>();
+            for (String left : texts(sum.getLeftOperand())) {
+                texts(sum.getRightOperand()).forEach(right -> out.add(left + right));
+            }
+            return out;
+        }
+        if (tree instanceof MethodInvocationTree call
+                && call.getMethodSelect() instanceof MemberSelectTree select
+                && select.getIdentifier().contentEquals("formatted")) {
+            return texts(select.getExpression()).stream()
+                    .map(ProblemTexts::filled)
+                    .toList();
+        }
+        return List.of(NAME);
+    }
+
+    private static String filled(String form) {
+        return form.replaceAll("%(\\d\\$)?[-+,0-9.]*s", NAME)
+                .replaceAll("%(\\d\\$)?[-+,0-9.]*[dfge]", "3")
+                .replace("%%", "%");
+    }
+}
