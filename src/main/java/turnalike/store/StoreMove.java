@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.util.List;
 import turnalike.job.kept.StoreException;
 import turnalike.job.kept.StoreReport;
+import turnalike.units.Article;
 import turnalike.units.Problem;
 
 /** Carries a whole store to another place, of the same kind or of the other; every row, so that both are alike afterwards. */
@@ -60,7 +61,7 @@ public final class StoreMove {
         if (there > 0) {
             throw new StoreException(new Problem(
                     target.place(),
-                    "holds %d job%s already".formatted(there, there == 1 ? "" : "s"),
+                    "holds %s already".formatted(Article.count(there, "job")),
                     "move to a new file or an empty database; single jobs go with 'give' and 'keep'"));
         }
         RowsDigest sent = new RowsDigest();

@@ -12,6 +12,7 @@ import turnalike.match.Grouping;
 import turnalike.match.Unlikeness;
 import turnalike.pieces.Likeness;
 import turnalike.pieces.Piece;
+import turnalike.units.Article;
 import turnalike.units.Mass;
 import turnalike.units.Problem;
 import turnalike.units.Working;
@@ -50,8 +51,7 @@ public record LegsSet(
             int groups = frame.groups().orElse(1);
             return List.of(new Problem(
                     "pieces",
-                    "%d pieces for %d group%s of %d"
-                            .formatted(pieces.size(), groups, groups == 1 ? "" : "s", frame.places()),
+                    "%d pieces for %s of %d".formatted(pieces.size(), Article.count(groups, "group"), frame.places()),
                     "log %d more or ask for less".formatted(frame.pieces() - pieces.size())));
         }
         if (pieces.size() > MOST_PIECES) {
