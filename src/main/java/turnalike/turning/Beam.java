@@ -161,12 +161,13 @@ final class Beam {
     /** The deflection at each element's end under one newton at that very place, in mm/N. */
     double[] sagMmPerN() {
         double[] out = new double[mesh.nodeMm.length];
-        Arrays.setAll(out, node -> statics.push(node).asideMm(node));
+        BeamStatics.Pushes pushes = statics.pushes();
+        Arrays.setAll(out, node -> pushes.at(node).asideMm(node));
         return out;
     }
 
-    /** The piece under one newton at an element's end. */
-    BeamStatics.Push push(int node) {
-        return statics.push(node);
+    /** The piece under one newton, now here, now there. */
+    BeamStatics.Pushes pushes() {
+        return statics.pushes();
     }
 }

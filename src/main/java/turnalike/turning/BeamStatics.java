@@ -1,7 +1,5 @@
 package turnalike.turning;
 
-import java.util.Arrays;
-
 /**
  * A beam at rest under loads: bending, shear and the thrust along it, on the true outline, with any of the supports at its ends.
  *
@@ -40,8 +38,8 @@ final class BeamStatics {
     private final double[] lean;
 
     private final double[] none;
+    private final Way onward;
     private final Field[] fromStart;
-    private final Field[] fromEnd;
 
     BeamStatics(BeamMesh mesh, BeamWood wood, Supports ends, double thrustN) {
         this.mesh = mesh;
@@ -57,8 +55,8 @@ final class BeamStatics {
             soft[i] = 1 / (wood.shearMpa() * mesh.shearAreaMm2[i]);
             lean[i] = 1 / (1 - thrustN * soft[i]);
         }
-        fromStart = free(ends.start(), true);
-        fromEnd = free(ends.end(), false);
+        onward = new Way(true);
+        fromStart = free(ends.start(), onward);
     }
 
     /**
@@ -68,7 +66,7 @@ final class BeamStatics {
         final double[] aside = new double[give.length];
         final double[] turn = new double[give.length];
         final double[] slope = new double[give.length];
-        final double[][] atNode = new double[mesh.nodeMm.length][STATE];
+        private final double[] atNode = new double[mesh.nodeMm.length * STATE];
 
         private void add(double share, Field other) {
             for (int i = 0; i < aside.length; i++) {
@@ -77,37 +75,44 @@ final class BeamStatics {
                 slope[i] += share * other.slope[i];
             }
             for (int i = 0; i < atNode.length; i++) {
-                for (int k = 0; k < STATE; k++) {
-                    atNode[i][k] += share * other.atNode[i][k];
-                }
+                atNode[i] += share * other.atNode[i];
             }
         }
 
+        private void keep(int node, double[] state) {
+            System.arraycopy(state, 0, atNode, node * STATE, STATE);
+        }
+
+        private double at(int node, int what) {
+            return atNode[node * STATE + what];
+        }
+
         double asideAt(int node) {
-            return atNode[node][ASIDE];
+            return at(node, ASIDE);
         }
     }
 
     /** Under a load by length and a turning load by length, by station. */
     Field under(double[] load, double[] turning) {
-        return held(march(true, new double[STATE], load, turning, none));
+        return held(march(onward, new double[STATE], load, turning, none));
     }
 
     /** Under unit thrust on a shape of those slopes. */
     Field underSlopes(double[] slopes) {
-        return held(march(true, new double[STATE], none, none, slopes));
+        return held(march(onward, new double[STATE], none, none, slopes));
     }
 
     /** The solution with what the start's support leaves open so chosen that the end's is kept. */
     private Field held(Field field) {
-        int last = mesh.nodeMm.length - 1;
+        int last = mesh.elements();
         int[] keep = zeroAt(ends.end());
-        double[] one = fromStart[0].atNode[last];
-        double[] two = fromStart[1].atNode[last];
-        double[] have = field.atNode[last];
-        double det = one[keep[0]] * two[keep[1]] - two[keep[0]] * one[keep[1]];
-        field.add((two[keep[0]] * have[keep[1]] - have[keep[0]] * two[keep[1]]) / det, fromStart[0]);
-        field.add((have[keep[0]] * one[keep[1]] - one[keep[0]] * have[keep[1]]) / det, fromStart[1]);
+        Field one = fromStart[0];
+        Field two = fromStart[1];
+        double det = one.at(last, keep[0]) * two.at(last, keep[1]) - two.at(last, keep[0]) * one.at(last, keep[1]);
+        double first = field.at(last, keep[0]);
+        double second = field.at(last, keep[1]);
+        field.add((two.at(last, keep[0]) * second - first * two.at(last, keep[1])) / det, one);
+        field.add((first * one.at(last, keep[1]) - one.at(last, keep[0]) * second) / det, two);
         return field;
     }
 
@@ -129,150 +134,188 @@ final class BeamStatics {
     }
 
     /** The two solutions without a load that keep one end's conditions. */
-    private Field[] free(Support support, boolean forward) {
+    private Field[] free(Support support, Way way) {
         int[] open = openAt(support);
         Field[] out = new Field[open.length];
         for (int k = 0; k < open.length; k++) {
             double[] state = new double[STATE];
             state[open[k]] = 1;
-            out[k] = march(forward, state, none, none, none);
+            out[k] = march(way, state, none, none, none);
         }
         return out;
     }
 
-    private Field march(boolean forward, double[] state, double[] load, double[] turning, double[] slopes) {
+    private Field march(Way way, double[] state, double[] load, double[] turning, double[] slopes) {
         Field out = new Field();
+        Step step = new Step(way, state, load, turning, slopes, out);
         int elements = mesh.elements();
         for (int k = 0; k < elements; k++) {
-            int e = forward ? k : elements - 1 - k;
-            out.atNode[forward ? e : e + 1] = state.clone();
-            step(e, forward, state, load, turning, slopes, out);
+            int e = way.forward ? k : elements - 1 - k;
+            out.keep(way.forward ? e : e + 1, state);
+            step.over(e);
         }
-        out.atNode[forward ? elements : 0] = state;
+        out.keep(way.forward ? elements : 0, state);
         return out;
     }
 
-    /** Takes the state over an element; long since it follows the four equations one after the other. */
-    private void step(int e, boolean forward, double[] y, double[] load, double[] turning, double[] slopes, Field out) {
-        int at = e * N;
-        double[][] upTo = upTo(e, forward);
-        double[] whole = whole(e, forward);
-        double[] across = new double[N];
-        double[] fall = new double[N];
-        for (int i = 0; i < N; i++) {
-            across[i] = y[ACROSS] - times(upTo[i], load, at) + slopes[at + i];
-        }
-        for (int i = 0; i < N; i++) {
-            fall[i] = -across[i] - turning[at + i];
-        }
-        double[] moment = integral(y[MOMENT], upTo, fall);
-        double[] turn = integral(y[TURN], upTo, bent(moment, at));
-        double[] slope = new double[N];
-        for (int i = 0; i < N; i++) {
-            slope[i] = lean[at + i] * (turn[i] + soft[at + i] * across[i]);
-        }
-        if (thrustN > 0) {
-            slope = SmallSystem.solve(pressed(upTo, at), slope);
-            for (int i = 0; i < N; i++) {
-                fall[i] -= thrustN * slope[i];
-            }
-            moment = integral(y[MOMENT], upTo, fall);
-            turn = integral(y[TURN], upTo, bent(moment, at));
-        }
-        double[] aside = integral(y[ASIDE], upTo, slope);
-        System.arraycopy(aside, 0, out.aside, at, N);
-        System.arraycopy(turn, 0, out.turn, at, N);
-        System.arraycopy(slope, 0, out.slope, at, N);
-        y[ASIDE] += times(whole, slope, 0);
-        y[TURN] += times(whole, bent(moment, at), 0);
-        y[MOMENT] += times(whole, fall, 0);
-        y[ACROSS] -= times(whole, load, at);
-    }
+    /** From the start on or from the end back, and what the slopes become when the thrust bends the elements. */
+    private final class Way {
+        private final boolean forward;
 
-    /** w′ + P/(1 − P/S) ∬ w′/EI: what the slopes at the four points are multiplied by when the thrust bends the element. */
-    private double[][] pressed(double[][] upTo, int at) {
-        double[][] out = new double[N][N];
-        for (int i = 0; i < N; i++) {
-            out[i][i] = 1;
-            for (int j = 0; j < N; j++) {
-                double bent = thrustN * lean[at + i] * upTo[i][j] * give[at + j];
-                for (int k = 0; k < N; k++) {
-                    out[i][k] += bent * upTo[j][k];
+        /** By element, row by row; empty without a thrust. */
+        private final double[] pressed;
+
+        private Way(boolean forward) {
+            this.forward = forward;
+            pressed = new double[thrustN > 0 ? mesh.elements() * N * N : 0];
+            for (int e = 0; e * N * N < pressed.length; e++) {
+                double[][] inverse = SmallSystem.inverse(pressing(e));
+                for (int i = 0; i < N; i++) {
+                    System.arraycopy(inverse[i], 0, pressed, (e * N + i) * N, N);
                 }
             }
         }
-        return out;
-    }
 
-    private double[] bent(double[] moment, int at) {
-        double[] out = new double[N];
-        for (int i = 0; i < N; i++) {
-            out[i] = moment[i] * give[at + i];
+        /** w′ + P/(1 − P/S) ∬ w′/EI: what the slopes at the four points are multiplied by. */
+        private double[][] pressing(int e) {
+            double h = lengthMm(e);
+            double[][] out = new double[N][N];
+            for (int i = 0; i < N; i++) {
+                out[i][i] = 1;
+                for (int j = 0; j < N; j++) {
+                    int at = e * N;
+                    double bent = thrustN * lean[at + i] * h * GaussLegendre.upTo(forward, i, j) * give[at + j];
+                    for (int k = 0; k < N; k++) {
+                        out[i][k] += bent * h * GaussLegendre.upTo(forward, j, k);
+                    }
+                }
+            }
+            return out;
         }
-        return out;
     }
 
-    private static double[] integral(double from, double[][] upTo, double[] of) {
-        double[] out = new double[N];
-        for (int i = 0; i < N; i++) {
-            out[i] = from + times(upTo[i], of, 0);
+    private double lengthMm(int e) {
+        return mesh.nodeMm[e + 1] - mesh.nodeMm[e];
+    }
+
+    /** Takes the state over one element after another. */
+    private final class Step {
+        private final Way way;
+        private final double[] state;
+        private final double[] load;
+        private final double[] turning;
+        private final double[] slopes;
+        private final Field out;
+
+        /** By point of the element. */
+        private final double[] across = new double[N];
+
+        private final double[] fall = new double[N];
+        private final double[] moment = new double[N];
+        private final double[] bent = new double[N];
+        private final double[] turn = new double[N];
+        private final double[] slope = new double[N];
+        private final double[] free = new double[N];
+        private final double[] aside = new double[N];
+
+        private Step(Way way, double[] state, double[] load, double[] turning, double[] slopes, Field out) {
+            this.way = way;
+            this.state = state;
+            this.load = load;
+            this.turning = turning;
+            this.slopes = slopes;
+            this.out = out;
         }
-        return out;
-    }
 
-    private static double times(double[] shares, double[] values, int at) {
-        double sum = 0;
-        for (int j = 0; j < N; j++) {
-            sum += shares[j] * values[at + j];
+        /** The four equations one after the other. */
+        void over(int e) {
+            int at = e * N;
+            double h = lengthMm(e);
+            GaussLegendre.upTo(way.forward, state[ACROSS], -h, load, at, across);
+            for (int i = 0; i < N; i++) {
+                across[i] += slopes[at + i];
+                fall[i] = -across[i] - turning[at + i];
+            }
+            bend(at, h);
+            for (int i = 0; i < N; i++) {
+                slope[i] = lean[at + i] * (turn[i] + soft[at + i] * across[i]);
+            }
+            if (thrustN > 0) {
+                press(at);
+                bend(at, h);
+            }
+            GaussLegendre.upTo(way.forward, state[ASIDE], h, slope, 0, aside);
+            System.arraycopy(aside, 0, out.aside, at, N);
+            System.arraycopy(turn, 0, out.turn, at, N);
+            System.arraycopy(slope, 0, out.slope, at, N);
+            double whole = way.forward ? h : -h;
+            state[ASIDE] += whole * GaussLegendre.whole(slope, 0);
+            state[TURN] += whole * GaussLegendre.whole(bent, 0);
+            state[MOMENT] += whole * GaussLegendre.whole(fall, 0);
+            state[ACROSS] -= whole * GaussLegendre.whole(load, at);
         }
-        return sum;
-    }
 
-    /** From the element's start, or backward from its end, to each of its points. */
-    private double[][] upTo(int e, boolean forward) {
-        double h = mesh.nodeMm[e + 1] - mesh.nodeMm[e];
-        double[][] out = new double[N][N];
-        for (int i = 0; i < N; i++) {
-            for (int j = 0; j < N; j++) {
-                double share = GaussLegendre.upTo(i, j);
-                out[i][j] = h * (forward ? share : share - GaussLegendre.whole(j));
+        /** From the fall of the moment to the turn. */
+        private void bend(int at, double h) {
+            GaussLegendre.upTo(way.forward, state[MOMENT], h, fall, 0, moment);
+            for (int i = 0; i < N; i++) {
+                bent[i] = moment[i] * give[at + i];
+            }
+            GaussLegendre.upTo(way.forward, state[TURN], h, bent, 0, turn);
+        }
+
+        /** The thrust's share in the slopes, and in the fall of the moment. */
+        private void press(int at) {
+            System.arraycopy(slope, 0, free, 0, N);
+            for (int i = 0; i < N; i++) {
+                int row = (at + i) * N;
+                double sum = 0;
+                for (int j = 0; j < N; j++) {
+                    sum += way.pressed[row + j] * free[j];
+                }
+                slope[i] = sum;
+                fall[i] -= thrustN * sum;
             }
         }
-        return out;
     }
 
-    private double[] whole(int e, boolean forward) {
-        double h = mesh.nodeMm[e + 1] - mesh.nodeMm[e];
-        double[] out = new double[N];
-        for (int j = 0; j < N; j++) {
-            out[j] = (forward ? h : -h) * GaussLegendre.whole(j);
-        }
-        return out;
+    /** The piece under one newton across it, now here, now there. */
+    Pushes pushes() {
+        return new Pushes();
     }
 
-    /** The piece under one newton across it at an element's end. */
-    Push push(int node) {
-        double[][] rows = new double[STATE][STATE];
-        double[] right = new double[STATE];
-        for (int k = 0; k < STATE; k++) {
-            for (int i = 0; i < 2; i++) {
-                rows[k][i] = fromStart[i].atNode[node][k];
-                rows[k][2 + i] = -fromEnd[i].atNode[node][k];
+    /** What solves it on either side of a force. */
+    final class Pushes {
+        private final Field[] fromEnd = free(ends.end(), new Way(false));
+
+        private Pushes() {}
+
+        /** Under one newton at an element's end. */
+        Push at(int node) {
+            double[][] rows = new double[STATE][STATE];
+            double[] right = new double[STATE];
+            for (int k = 0; k < STATE; k++) {
+                for (int i = 0; i < 2; i++) {
+                    rows[k][i] = fromStart[i].at(node, k);
+                    rows[k][2 + i] = -fromEnd[i].at(node, k);
+                }
             }
+            // The force across drops by the load: that of the part before less that of the part behind is one.
+            right[ACROSS] = 1;
+            return new Push(node, SmallSystem.solve(rows, right), fromEnd);
         }
-        // The force across drops by the load: that of the part before less that of the part behind is one.
-        right[ACROSS] = 1;
-        return new Push(node, SmallSystem.solve(rows, right));
     }
 
     /** What one newton does at every element's end. */
     final class Push {
         private final int loaded;
         private final double[] shares;
+        private final Field[] fromEnd;
 
-        private Push(int loaded, double[] shares) {
+        private Push(int loaded, double[] shares, Field[] fromEnd) {
             this.loaded = loaded;
-            this.shares = Arrays.copyOf(shares, shares.length);
+            this.shares = shares;
+            this.fromEnd = fromEnd;
         }
 
         /** mm. */
@@ -288,7 +331,7 @@ final class BeamStatics {
         private double at(int node, int what) {
             Field[] parts = node <= loaded ? fromStart : fromEnd;
             int from = node <= loaded ? 0 : 2;
-            return shares[from] * parts[0].atNode[node][what] + shares[from + 1] * parts[1].atNode[node][what];
+            return shares[from] * parts[0].at(node, what) + shares[from + 1] * parts[1].at(node, what);
         }
     }
 }

@@ -120,8 +120,9 @@ final class CutStrains {
         BeamMesh mesh = beam.mesh();
         double[] worst = new double[mesh.nodeMm.length];
         int[] from = new int[mesh.nodeMm.length];
+        BeamStatics.Pushes pushes = beam.pushes();
         for (int loaded : pushed(cut, mesh)) {
-            BeamStatics.Push push = beam.push(loaded);
+            BeamStatics.Push push = pushes.at(loaded);
             for (int node = 0; node < worst.length; node++) {
                 double stress = stressMpa(mesh, push.momentNmm(node), node);
                 if (stress > worst[node]) {
@@ -179,12 +180,15 @@ final class CutStrains {
     private Strain mended(Strain strain, Done done) {
         double share = allowedMpa / strain.stressMpa();
         Beam beam = beam(done.outline(), done.cut().places());
-        int node = nearest(beam.mesh(), strain.place());
-        int support = bestSupport(beam, done, node);
+        BeamStatics.Pushes pushes = beam.pushes();
+        List<BeamStatics.Push> byTool =
+                pushed(done.cut(), beam.mesh()).stream().map(pushes::at).toList();
+        Bent bent = new Bent(beam.mesh(), pushes, byTool, nearest(beam.mesh(), strain.place()));
+        int support = bestSupport(bent, done.outline());
         Strain.Mends mends = new Strain.Mends(
                 cutLastMpa(strain),
                 Length.ofMm(beam.mesh().nodeMm[support]),
-                supportedMpa(beam, done, node, support),
+                supportedMpa(bent, support),
                 Force.ofNewtons(load.cutting().newtons() * share),
                 strain.diameter().times(Math.cbrt(1 / share)));
         return new Strain(
@@ -196,6 +200,9 @@ final class CutStrains {
                 strain.loadAt(),
                 Optional.of(mends));
     }
+
+    /** A place of a piece, and the tool at every place of its cut. */
+    private record Bent(BeamMesh mesh, BeamStatics.Pushes pushes, List<BeamStatics.Push> byTool, int node) {}
 
     private static int nearest(BeamMesh mesh, Length place) {
         int best = 0;
@@ -212,10 +219,11 @@ final class CutStrains {
         PlacedMember placed = run.get(strain.member());
         Beam beam = beam(work.pattern().outline(), List.of(placed.start(), placed.end()));
         BeamMesh mesh = beam.mesh();
+        BeamStatics.Pushes pushes = beam.pushes();
         double most = 0;
         for (int loaded = 0; loaded < mesh.nodeMm.length; loaded++) {
             if (within(mesh.nodeMm[loaded], placed.start(), placed.end())) {
-                BeamStatics.Push push = beam.push(loaded);
+                BeamStatics.Push push = pushes.at(loaded);
                 for (int node = 0; node < mesh.nodeMm.length; node++) {
                     if (within(mesh.nodeMm[node], placed.start(), placed.end())) {
                         most = Math.max(most, stressMpa(mesh, push.momentNmm(node), node));
@@ -226,15 +234,15 @@ final class CutStrains {
         return most;
     }
 
-    private int bestSupport(Beam beam, Done done, int node) {
-        BeamMesh mesh = beam.mesh();
-        int best = node;
+    private int bestSupport(Bent bent, Outline outline) {
+        BeamMesh mesh = bent.mesh();
+        int best = bent.node();
         double least = Double.POSITIVE_INFINITY;
         int step = Math.max(1, mesh.elements() / SUPPORTS);
         for (int support = step; support < mesh.elements(); support += step) {
             Length place = Length.ofMm(mesh.nodeMm[support]);
-            boolean round = done.outline().sectionAt(place) == Section.ROUND;
-            double stress = round ? supportedMpa(beam, done, node, support) : Double.POSITIVE_INFINITY;
+            boolean round = outline.sectionAt(place) == Section.ROUND;
+            double stress = round ? supportedMpa(bent, support) : Double.POSITIVE_INFINITY;
             if (stress < least) {
                 least = stress;
                 best = support;
@@ -244,15 +252,13 @@ final class CutStrains {
     }
 
     /** The support pushes back so hard that it does not give way: its push is w(s) under the tool over w(s) under one newton there. */
-    private double supportedMpa(Beam beam, Done done, int node, int support) {
-        BeamMesh mesh = beam.mesh();
-        BeamStatics.Push back = beam.push(support);
+    private double supportedMpa(Bent bent, int support) {
+        BeamStatics.Push back = bent.pushes().at(support);
         double most = 0;
-        for (int loaded : pushed(done.cut(), mesh)) {
-            BeamStatics.Push push = beam.push(loaded);
+        for (BeamStatics.Push push : bent.byTool()) {
             double share = push.asideMm(support) / back.asideMm(support);
-            double moment = push.momentNmm(node) - share * back.momentNmm(node);
-            most = Math.max(most, stressMpa(mesh, moment, node));
+            double moment = push.momentNmm(bent.node()) - share * back.momentNmm(bent.node());
+            most = Math.max(most, stressMpa(bent.mesh(), moment, bent.node()));
         }
         return most;
     }

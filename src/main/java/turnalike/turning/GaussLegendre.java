@@ -10,16 +10,21 @@ final class GaussLegendre {
     /** Roots of the Legendre polynomial of degree 4, moved to 0 to 1 (any handbook of numerical analysis; from memory). */
     private static final double[] AT = points();
 
-    private static final double[][] UP_TO = new double[COUNT][COUNT];
     private static final double[] WHOLE = new double[COUNT];
+
+    /** Shares in the integral from the start to each point, point by point; and in that from the end. */
+    private static final double[] FROM_START = new double[COUNT * COUNT];
+
+    private static final double[] FROM_END = new double[COUNT * COUNT];
 
     static {
         for (int j = 0; j < COUNT; j++) {
             double[] cubic = lagrange(j);
-            for (int i = 0; i < COUNT; i++) {
-                UP_TO[i][j] = integral(cubic, AT[i]);
-            }
             WHOLE[j] = integral(cubic, 1);
+            for (int i = 0; i < COUNT; i++) {
+                FROM_START[i * COUNT + j] = integral(cubic, AT[i]);
+                FROM_END[i * COUNT + j] = FROM_START[i * COUNT + j] - WHOLE[j];
+            }
         }
     }
 
@@ -70,6 +75,36 @@ final class GaussLegendre {
 
     /** The share of the value at point j in the integral from the start to point i. */
     static double upTo(int i, int j) {
-        return UP_TO[i][j];
+        return FROM_START[i * COUNT + j];
+    }
+
+    /** The same from the end back to point i, or from the start. */
+    static double upTo(boolean forward, int i, int j) {
+        return (forward ? FROM_START : FROM_END)[i * COUNT + j];
+    }
+
+    /**
+     * Integrates to each of the points, from the start or back from the end.
+     *
+     * @param first what stands there
+     * @param length of the stretch
+     * @param of the values, at four entries
+     * @param at the first of these
+     * @param out taken by point
+     */
+    static void upTo(boolean forward, double first, double length, double[] of, int at, double[] out) {
+        double[] shares = forward ? FROM_START : FROM_END;
+        double a = of[at] * length;
+        double b = of[at + 1] * length;
+        double c = of[at + 2] * length;
+        double d = of[at + 3] * length;
+        for (int i = 0, k = 0; i < COUNT; i++, k += COUNT) {
+            out[i] = first + shares[k] * a + shares[k + 1] * b + shares[k + 2] * c + shares[k + 3] * d;
+        }
+    }
+
+    /** The integral over a whole stretch of length one, of the values from an entry on. */
+    static double whole(double[] of, int at) {
+        return WHOLE[0] * of[at] + WHOLE[1] * of[at + 1] + WHOLE[2] * of[at + 2] + WHOLE[3] * of[at + 3];
     }
 }

@@ -143,11 +143,15 @@ class BeamPartsTest {
     void one_newton_bends_an_even_rod_by_the_moments_of_the_handbook() {
         BeamMesh mesh = mesh(cone(300, 20, 20), 100);
         int node = Arrays.binarySearch(mesh.nodeMm, 100);
-        BeamStatics.Push centres = new BeamStatics(mesh, WOOD, Supports.BETWEEN_CENTRES, 0).push(node);
-        BeamStatics.Push bracket = new BeamStatics(mesh, WOOD, Supports.CHUCK, 0).push(node);
+        BeamStatics.Push centres = new BeamStatics(mesh, WOOD, Supports.BETWEEN_CENTRES, 0)
+                .pushes()
+                .at(node);
+        BeamStatics.Push bracket =
+                new BeamStatics(mesh, WOOD, Supports.CHUCK, 0).pushes().at(node);
         BeamStatics.Push propped = new BeamStatics(
                         mesh, new BeamWood(10_000, 4e7, WOOD.density()), Supports.CHUCK_AND_TAILSTOCK, 0)
-                .push(node);
+                .pushes()
+                .at(node);
         // The tailstock bears a²(3L − a)/2L³ of the load (any handbook of mechanics; from memory), without shear.
         double tail = 1e4 * (900 - 100) / (2 * 2.7e7);
         for (int i = 0; i < mesh.nodeMm.length; i++) {
@@ -180,6 +184,11 @@ class BeamPartsTest {
             double[] found = SmallSystem.solve(rows, right);
             for (int j = 0; j < 4; j++) {
                 assertThat(found[j] / x[j]).isCloseTo(1, within(1e-9));
+                double byInverse = 0;
+                for (int i = 0; i < 4; i++) {
+                    byInverse += SmallSystem.inverse(rows)[j][i] * right[i];
+                }
+                assertThat(byInverse / x[j]).isCloseTo(1, within(1e-9));
             }
         });
     }

@@ -81,6 +81,14 @@ class AccessibilityIT {
         }
     }
 
+    @Test
+    void a_picture_without_words_is_found() {
+        Page page = browser.page(SMALL, 400);
+        page.setContent("<main><img src='data:image/gif;base64,R0lGODlhAQABAAAAACw='></main>");
+        assertThat(Axe.found(page)).anyMatch(each -> each.contains(": image-alt: "));
+        page.context().close();
+    }
+
     private static void asked(Page page) {
         assertThat(Axe.found(page)).isEmpty();
         page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));

@@ -7,49 +7,84 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.Stream;
 
-/** Debian's Chromium, without a window. Whatever a page complains of, or asks another machine for, is gathered in {@link #complaints}. */
+/**
+ * Debian's Chromium, without a window. Whatever a page complains of, or asks another machine for, is gathered in {@link #complaints}.
+ *
+ * <p>Most tests share one that has nothing but what draws and runs pages, the same as in the whole one, which works up to twice as much for
+ * them: each test has pages with cookies, shelves and complaints of its own. The whole one, as users have it, is for the tests that ask for
+ * it.
+ */
 public final class Browser implements AutoCloseable {
-    private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
+    private static final String PAGES_ALONE = "chromium-headless-shell";
+    private static final String WHOLE = "chromium";
 
-    private final Playwright playwright;
-    private final com.microsoft.playwright.Browser browser;
+    private final Chromium chromium;
+    private final boolean shared;
+    private final List<BrowserContext> contexts = new ArrayList<>();
     private final List<String> complaints = new CopyOnWriteArrayList<>();
 
-    private Browser(Playwright playwright, List<String> more) {
-        this.playwright = playwright;
-        this.browser = playwright
-                .chromium()
-                .launch(new BrowserType.LaunchOptions()
-                        .setExecutablePath(CHROMIUM)
-                        .setArgs(Stream.concat(
-                                        more.stream(),
-                                        Stream.of(
-                                                "--no-sandbox",
-                                                "--disable-gpu",
-                                                "--disable-quic",
-                                                "--no-first-run",
-                                                "--disable-background-networking",
-                                                "--disable-component-update",
-                                                "--disable-sync"))
-                                .toList()));
+    private Browser(Chromium chromium, boolean shared) {
+        this.chromium = chromium;
+        this.shared = shared;
+    }
+
+    /** The program, and what speaks with it. */
+    private record Chromium(Playwright playwright, com.microsoft.playwright.Browser browser) {
+        static Chromium start(String name, List<String> more) {
+            Path program = Path.of("/usr/bin", name);
+            if (!Files.isExecutable(program)) {
+                throw new IllegalStateException("no %s; on Debian: apt-get install %s".formatted(program, name));
+            }
+            Map<String, String> environment = Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1");
+            Playwright playwright = Playwright.create(new Playwright.CreateOptions().setEnv(environment));
+            List<String> options = Stream.concat(
+                            more.stream(),
+                            Stream.of(
+                                    "--no-sandbox",
+                                    "--disable-gpu",
+                                    "--disable-quic",
+                                    "--no-first-run",
+                                    "--disable-background-networking",
+                                    "--disable-component-update",
+                                    "--disable-sync"))
+                    .toList();
+            return new Chromium(
+                    playwright,
+                    playwright
+                            .chromium()
+                            .launch(new BrowserType.LaunchOptions()
+                                    .setExecutablePath(program)
+                                    .setArgs(options)));
+        }
+
+        void end() {
+            browser.close();
+            playwright.close();
+        }
+    }
+
+    /** Started by the first test that asks for it, ended with the process. */
+    private static final class Shared {
+        private static final Chromium CHROMIUM = Chromium.start(PAGES_ALONE, List.of());
+
+        static {
+            Runtime.getRuntime().addShutdownHook(new Thread(CHROMIUM::end));
+        }
     }
 
     public static Browser open() {
-        return open(List.of());
+        return new Browser(Shared.CHROMIUM, true);
     }
 
-    /** The same with more of Chromium's own options. */
-    public static Browser open(List<String> more) {
-        if (!Files.isExecutable(CHROMIUM)) {
-            throw new IllegalStateException("no " + CHROMIUM + "; on Debian: apt-get install chromium");
-        }
-        Map<String, String> environment = Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1");
-        return new Browser(Playwright.create(new Playwright.CreateOptions().setEnv(environment)), more);
+    /** The whole Chromium, with more of its own options. */
+    public static Browser whole(String... more) {
+        return new Browser(Chromium.start(WHOLE, List.of(more)), false);
     }
 
     /** A page with cookies of its own, as another person's browser has. */
@@ -58,7 +93,8 @@ public final class Browser implements AutoCloseable {
     }
 
     public Page page(NewContextOptions options) {
-        BrowserContext context = browser.newContext(options);
+        BrowserContext context = chromium.browser().newContext(options);
+        contexts.add(context);
         Page page = context.newPage();
         page.onConsoleMessage(message -> {
             // An edit that is refused is answered with 422, which Chromium reports as an error of its own.
@@ -81,7 +117,10 @@ public final class Browser implements AutoCloseable {
 
     @Override
     public void close() {
-        browser.close();
-        playwright.close();
+        if (shared) {
+            contexts.forEach(BrowserContext::close);
+        } else {
+            chromium.end();
+        }
     }
 }

@@ -34,8 +34,7 @@ class JobPageIT {
     void serve(@TempDir Path folder) throws Site.PortTaken {
         served = Served.in(folder);
         page = browser.page(1280, 900);
-        page.navigate(served.address());
-        page.locator("text=Harrowmead").click();
+        page.navigate(served.address() + "jobs/" + served.demo().text());
         page.waitForSelector("#work");
     }
 
@@ -67,7 +66,9 @@ class JobPageIT {
     }
 
     @Test
-    void what_is_clicked_in_the_drawing_is_edited_beside_it() {
+    void what_is_clicked_in_the_list_and_in_the_drawing_is_edited() {
+        page.navigate(served.address());
+        page.locator("text=Harrowmead").click();
         page.locator(".lathe [data-member='3']").click();
         assertThat(page.locator("#member-h")).hasText("3 hub bead");
         assertThat(page.locator(".lathe .member.selected")).hasAttribute("data-member", "3");

@@ -23,7 +23,7 @@ class NewcomerIT {
     @Test
     void a_whole_job_from_an_empty_page_to_printed_sheets() throws Exception {
         try (Served served = Served.in(folder);
-                Browser browser = Browser.open()) {
+                Browser browser = Browser.whole()) {
             Page page = browser.page(1280, 900);
             page.navigate(served.address());
             page.locator("button:has-text('New job in millimetres')").click();

@@ -26,8 +26,9 @@ import turnalike.web.jobs.FirstJobs;
  * is asked for by a name that is not this machine's own, as from a phone, with a certificate.
  */
 class SecureBenchIT {
-    private static final List<String> AS_FROM_A_PHONE =
-            List.of("--ignore-certificate-errors", "--host-resolver-rules=MAP bench.test 127.0.0.1");
+    private static final String[] AS_FROM_A_PHONE = {
+        "--ignore-certificate-errors", "--host-resolver-rules=MAP bench.test 127.0.0.1"
+    };
 
     @TempDir
     private Path folder;
@@ -47,7 +48,7 @@ class SecureBenchIT {
                     .id()
                     .text();
             try (Site site = Site.start(new Site.Reach(0, Optional.empty(), outside), store, faults::add);
-                    Browser browser = Browser.open(AS_FROM_A_PHONE)) {
+                    Browser browser = Browser.whole(AS_FROM_A_PHONE)) {
                 Page page = browser.page(360, 740);
                 page.navigate("https://bench.test:%d/jobs/%s/bench".formatted(site.port(), job));
                 assertThat(page.evaluate("window.isSecureContext && 'wakeLock' in navigator"))
