@@ -84,20 +84,37 @@ final class EdgeLines {
         /** What was written along a point's line, half of it from a pixel to either side: brightness and two colours, good until the next call. */
         double[][] read(int i) {
             double[] normal = normals[i];
+            boolean burnt = isBurnt(x[i] + EdgeModel.REACH * normal[0], y[i] + EdgeModel.REACH * normal[1]);
             for (int k = 0; k < EdgeModel.SAMPLES; k++) {
                 double d = -EdgeModel.REACH + k * EdgeModel.STEP;
                 double px = x[i] + d * normal[0];
                 double py = y[i] + d * normal[1];
                 Arrays.fill(summed, 0);
                 for (int side = -1; side <= 1; side++) {
-                    colours.between(px + side * normal[1], py - side * normal[0], colour, mixed);
+                    if (burnt) {
+                        colours.codesBetween(px + side * normal[1], py - side * normal[0], colour, mixed);
+                    } else {
+                        colours.between(px + side * normal[1], py - side * normal[0], colour, mixed);
+                    }
                     for (int c = 0; c < 3; c++) {
                         summed[c] += (side == 0 ? 0.5 : 0.25) * mixed[c];
                     }
                 }
+                for (int c = 0; c < 3; c++) {
+                    summed[c] = burnt ? summed[c] : Gamma.code(summed[c]);
+                }
                 EdgeModel.split(summed[0], summed[1], summed[2], seen, k);
             }
             return seen;
+        }
+
+        /**
+         * A pixel over the rim of a ground brighter than full lost light before anything mixed it: it eats into the edge by about as much as
+         * mixing codes in place of light pushes it out, so there they are mixed. By trying.
+         */
+        private boolean isBurnt(double px, double py) {
+            colours.codesBetween(px, py, colour, mixed);
+            return (mixed[0] + mixed[1] + mixed[2]) / 3 > EdgeSearch.BURNT;
         }
     }
 
@@ -114,7 +131,7 @@ final class EdgeLines {
                     double way = side == 0 ? -d : d;
                     colours.between(x[i] + way * normal[0], y[i] + way * normal[1], colour, mixed);
                     for (int c = 0; c < 3; c++) {
-                        light[i][side][c] += Gamma.linear(mixed[c]);
+                        light[i][side][c] += mixed[c];
                     }
                 }
             }

@@ -2,12 +2,12 @@ package turnalike.photo;
 
 /**
  * What a camera would have written along a line across an edge. Inside stands wood of one hue whose light is that of a dull round body: a
- * level, the root of the depth under the edge, and the depth. Outside stands a ground of one hue whose light runs straight, so that a shadow is
+ * level, the root of the depth under the edge, and the depth, which counts for more from where a lamp behind the edge first reaches. Outside stands a ground of one hue whose light runs straight, so that a shadow is
  * but less light. The lens mixes them in linear light; the camera then writes codes, and a JPEG keeps the codes' colour coarser than their
  * brightness.
  *
  * <p>The unknowns: where the edge is, outward from the line's middle; inside's level, root and depth; outside's level and slope; the logarithm by
- * which the red and the blue inside, then outside, stray from the hue nearby. Arrays of fixed length are used over and over: this is
+ * which the red and the blue inside, then outside, stray from the hue nearby; by how much light grows faster from some depths on. Arrays of fixed length are used over and over: this is
  * where most of a trace's time goes.
  */
 final class EdgeModel {
@@ -17,7 +17,16 @@ final class EdgeModel {
 
     static final int SAMPLES = (int) (2 * REACH / STEP) + 1;
 
-    static final int UNKNOWNS = 10;
+    /**
+     * So deep under the edge, in pixels, light may begin to grow faster: a lamp that stands behind an edge does not reach the rim, and lights the
+     * wood from some way within.
+     */
+    private static final double[] LATE = {1.5, 3};
+
+    /** The first of the unknowns that say by how much. */
+    static final int FIRST_LATE = 10;
+
+    static final int UNKNOWNS = FIRST_LATE + LATE.length;
 
     /** Brightness and two colours at every sample. */
     static final int ROWS = 3 * SAMPLES;
@@ -55,6 +64,9 @@ final class EdgeModel {
 
     /** At each node the softened shapes, where its three lights stand in {@link Gamma}, and the light that comes from either side. */
     private final double[] shapes = new double[NODES * SoftEdge.SHAPES];
+
+    /** The same shapes where light begins to grow faster. */
+    private final double[][] late = new double[LATE.length][NODES * SoftEdge.SHAPES];
 
     private final double[][] stands = new double[3][NODES];
 
@@ -148,6 +160,10 @@ final class EdgeModel {
             double wood = state[1] * level
                     + state[2] * rootSoftness * shapes[at + SoftEdge.ROOT]
                     + state[3] * softness * depth;
+            for (int i = 0; i < LATE.length; i++) {
+                SoftEdge.fill(u + LATE[i] * perSoftness, late[i], at);
+                wood += state[FIRST_LATE + i] * softness * late[i][at + SoftEdge.DEPTH];
+            }
             // The depth on the other side is this side's and u more.
             double ground = state[4] * (1 - level) + state[5] * softness * (depth + u);
             within[j] = Math.max(0, wood);
@@ -196,6 +212,9 @@ final class EdgeModel {
             double fall = perSoftness * shapes[at + SoftEdge.LEVEL_FALL];
             double wood = state[1] * fall + state[2] * rootFall * shapes[at + SoftEdge.ROOT_FALL] + state[3] * level;
             double ground = state[4] * fall + state[5] * (1 - level);
+            for (int i = 0; i < LATE.length; i++) {
+                wood += state[FIRST_LATE + i] * late[i][at + SoftEdge.LEVEL];
+            }
             double red = Gamma.slopeAt(stands[0][j]);
             double green = Gamma.slopeAt(stands[1][j]);
             double blue = Gamma.slopeAt(stands[2][j]);
@@ -217,6 +236,9 @@ final class EdgeModel {
                 by[7][k] = BLUE * blueIn * within[j];
                 by[8][k] = RED * redOut * without[j];
                 by[9][k] = BLUE * blueOut * without[j];
+                for (int i = 0; i < LATE.length; i++) {
+                    by[FIRST_LATE + i][k] = softness * late[i][at + SoftEdge.DEPTH] * brightIn;
+                }
             }
             double in = BLUENESS * (blueIn - brightIn);
             double out = BLUENESS * (blueOut - brightOut);
@@ -230,18 +252,24 @@ final class EdgeModel {
             fine[7][j] = BLUENESS * (1 - BLUE) * blueIn * within[j];
             fine[8][j] = -BLUENESS * RED * redOut * without[j];
             fine[9][j] = BLUENESS * (1 - BLUE) * blueOut * without[j];
+            for (int i = 0; i < LATE.length; i++) {
+                fine[FIRST_LATE + i][j] = softness * late[i][at + SoftEdge.DEPTH] * in;
+            }
             in = REDNESS * (redIn - brightIn);
             out = REDNESS * (redOut - brightOut);
-            fine[10][j] = wood * in - ground * out;
-            fine[11][j] = level * in;
-            fine[12][j] = root * in;
-            fine[13][j] = depth * in;
-            fine[14][j] = (1 - level) * out;
-            fine[15][j] = off * out;
-            fine[16][j] = REDNESS * (1 - RED) * redIn * within[j];
-            fine[17][j] = -REDNESS * BLUE * blueIn * within[j];
-            fine[18][j] = REDNESS * (1 - RED) * redOut * without[j];
-            fine[19][j] = -REDNESS * BLUE * blueOut * without[j];
+            fine[UNKNOWNS][j] = wood * in - ground * out;
+            fine[UNKNOWNS + 1][j] = level * in;
+            fine[UNKNOWNS + 2][j] = root * in;
+            fine[UNKNOWNS + 3][j] = depth * in;
+            fine[UNKNOWNS + 4][j] = (1 - level) * out;
+            fine[UNKNOWNS + 5][j] = off * out;
+            fine[UNKNOWNS + 6][j] = REDNESS * (1 - RED) * redIn * within[j];
+            fine[UNKNOWNS + 7][j] = -REDNESS * BLUE * blueIn * within[j];
+            fine[UNKNOWNS + 8][j] = REDNESS * (1 - RED) * redOut * without[j];
+            fine[UNKNOWNS + 9][j] = -REDNESS * BLUE * blueOut * without[j];
+            for (int i = 0; i < LATE.length; i++) {
+                fine[UNKNOWNS + FIRST_LATE + i][j] = softness * late[i][at + SoftEdge.DEPTH] * in;
+            }
         }
         for (int a = 0; a < UNKNOWNS; a++) {
             soften(fine[a], by[a], SAMPLES);

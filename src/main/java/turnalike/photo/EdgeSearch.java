@@ -21,6 +21,9 @@ final class EdgeSearch {
 
     private static final double DEPTH = 0.06;
 
+    /** How much faster light may grow from some depth on, as a part of it by pixel. */
+    private static final double LATE = 0.1;
+
     /** How far a hue strays from its neighbours' mean, in logarithm. */
     private static final double HUE = 0.08;
 
@@ -120,7 +123,8 @@ final class EdgeSearch {
         held[3] = 1 / square(DEPTH * scale);
         held[4] = 0;
         held[5] = 1 / square(SLOPE * scale);
-        Arrays.fill(held, 6, UNKNOWNS, 1 / square(HUE));
+        Arrays.fill(held, 6, EdgeModel.FIRST_LATE, 1 / square(HUE));
+        Arrays.fill(held, EdgeModel.FIRST_LATE, UNKNOWNS, 1 / square(LATE * scale));
         cost = Double.POSITIVE_INFINITY;
     }
 

@@ -163,8 +163,17 @@ final class LocalColours {
         return weights > 0 ? value / weights : 0;
     }
 
-    /** The codes between pixels; outside the picture those of its rim. */
+    /** The linear light between pixels, which is what mixes there; outside the picture that of its rim. */
     void between(double x, double y, float[] colour, float[] mixed) {
+        between(x, y, true, colour, mixed);
+    }
+
+    /** The codes between pixels, mixed as they are. */
+    void codesBetween(double x, double y, float[] colour, float[] mixed) {
+        between(x, y, false, colour, mixed);
+    }
+
+    private void between(double x, double y, boolean light, float[] colour, float[] mixed) {
         double px = Math.max(0, Math.min(picture.width() - 1.001, x - 0.5));
         double py = Math.max(0, Math.min(picture.height() - 1.001, y - 0.5));
         int ix = (int) px;
@@ -177,7 +186,11 @@ final class LocalColours {
         for (int j = 0; j < 2; j++) {
             for (int i = 0; i < 2; i++) {
                 float weight = (i == 0 ? 1 - fx : fx) * (j == 0 ? 1 - fy : fy);
-                picture.codes(ix + i, iy + j, colour);
+                if (light) {
+                    picture.linear(ix + i, iy + j, colour);
+                } else {
+                    picture.codes(ix + i, iy + j, colour);
+                }
                 mixed[0] += weight * colour[0];
                 mixed[1] += weight * colour[1];
                 mixed[2] += weight * colour[2];

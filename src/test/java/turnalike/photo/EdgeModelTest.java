@@ -40,7 +40,7 @@ class EdgeModelTest {
 
     @Test
     void what_is_written_changes_with_each_unknown_as_its_slope_says() {
-        double[] state = {0.31, 0.4, 0.1, 0.03, 0.5, 0.01, 0.05, -0.04, -0.03, 0.06};
+        double[] state = {0.31, 0.4, 0.1, 0.03, 0.5, 0.01, 0.05, -0.04, -0.03, 0.06, 0.04, 0.07};
         for (double coarse : new double[] {0, 0.9}) {
             EdgeModel model = new EdgeModel();
             model.coarse(coarse);
@@ -66,13 +66,21 @@ class EdgeModelTest {
         }
     }
 
-    /** Linear light at a place: dark rim inside, level ground outside. */
-    private static double light(double[] hue, int c, double rim, double root, double d) {
-        return hue[c] * (rim + root * Math.sqrt(Math.max(0, -d)));
+    /** Linear light at a place: dark rim inside, which a second lamp reaches from some depth on. */
+    private static double light(double[] hue, int c, Lit lit, double d) {
+        double second = lit.growth * Math.max(0, -d - lit.from);
+        return hue[c] * (lit.rim + lit.root * Math.sqrt(Math.max(0, -d)) + second);
     }
+
+    /** How the wood is lit: at its rim, from there by the root of the depth, and from a depth on by so much a pixel more. */
+    private record Lit(double rim, double root, double from, double growth) {}
 
     private static double[][] line(
             double edge, double softness, double coarse, double rim, double root, double ground) {
+        return line(edge, softness, coarse, new Lit(rim, root, 0, 0), ground);
+    }
+
+    private static double[][] line(double edge, double softness, double coarse, Lit lit, double ground) {
         int pad = 12;
         int n = EdgeModel.SAMPLES + 2 * pad;
         double[][] code = new double[3][n];
@@ -83,7 +91,7 @@ class EdgeModelTest {
                 double step = 0.05;
                 for (double t = -6 * softness; t <= 6 * softness; t += step) {
                     double d = at + t - edge;
-                    double here = d < 0 ? light(WOOD, c, rim, root, d) : BLUE[c] * ground;
+                    double here = d < 0 ? light(WOOD, c, lit, d) : BLUE[c] * ground;
                     sum += here * density(t / softness) / softness * step;
                 }
                 code[c][j] = Gamma.code(sum);
@@ -123,8 +131,23 @@ class EdgeModelTest {
                     double found = search.settle();
                     assertThat(found)
                             .as("rim %s, edge %s, coarse %s", rim, edge, coarse)
-                            .isCloseTo(edge, within(0.04));
+                            .isCloseTo(edge, within(0.05));
                 }
+            }
+        }
+    }
+
+    /** A lamp behind the edge: the rim, dark as the ground is in the piece's shadow, grows bright only from some pixels within. */
+    @Test
+    void an_edge_is_found_where_light_reaches_the_wood_only_some_pixels_within() {
+        double softness = 0.7;
+        for (double from : new double[] {1, 1.6, 2.2}) {
+            for (double edge : new double[] {-0.6, 0.1, 0.8}) {
+                EdgeSearch search = new EdgeSearch(1.5, 2);
+                search.coarse(1);
+                search.take(line(edge, softness, 1, new Lit(0.1, 0.05, from, 0.12), 0.14), WOOD, BLUE, softness);
+                search.from(new double[] {0, -1.2, 1.2, -2.6, 2.6});
+                assertThat(search.settle()).as("from %s, edge %s", from, edge).isCloseTo(edge, within(0.16));
             }
         }
     }
