@@ -8,16 +8,18 @@ import java.util.regex.Pattern;
  * @param inch what an inch is called in the language
  */
 record OtherUnit(String inch) {
-    private static final Pattern ENGLISH = Pattern.compile("# (in|mm)\\b");
+    /** Behind a figure, or behind the comma of a heading: {@code Length, mm}. */
+    private static final Pattern ENGLISH = Pattern.compile("([#,]) (in|mm)\\b");
 
     /** {@return the frame in the other unit; the same where it has no length} */
     static String of(String frame) {
-        return ENGLISH.matcher(frame).replaceAll(found -> found.group(1).equals("in") ? "# mm" : "# in");
+        return ENGLISH.matcher(frame)
+                .replaceAll(found -> found.group(1) + (found.group(2).equals("in") ? " mm" : " in"));
     }
 
     /** {@return the translation of such a frame, back in the unit the line was in; words in it that nobody knows stand as the frame had them} */
     String back(String translation) {
-        return Pattern.compile("(#[^ ]?) (in|mm|%s)\\b".formatted(Pattern.quote(inch)))
+        return Pattern.compile("(#[^ ]?|,) (in|mm|%s)\\b".formatted(Pattern.quote(inch)))
                 .matcher(translation)
                 .replaceAll(found -> found.group(1) + " " + (found.group(2).equals("mm") ? inch : "mm"));
     }

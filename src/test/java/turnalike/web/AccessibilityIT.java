@@ -2,10 +2,13 @@ package turnalike.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -87,6 +90,30 @@ class AccessibilityIT {
         page.setContent("<main><img src='data:image/gif;base64,R0lGODlhAQABAAAAACw='></main>");
         assertThat(Axe.found(page)).anyMatch(each -> each.contains(": image-alt: "));
         page.context().close();
+    }
+
+    /** German words are the longer ones; a table in between is a screen of its own. */
+    @Test
+    void nothing_is_cut_off_or_lies_over_something_else_on_a_small_phone_in_german_or_on_a_tablet() {
+        String job = "jobs/" + served.demo().text();
+        List<String> badly = new ArrayList<>();
+        for (int width : new int[] {SMALL, 768, 1440}) {
+            Page page = browser.page(
+                    new NewContextOptions().setViewportSize(width, 800).setLocale(width == SMALL ? "de" : "en"));
+            for (String view : Stream.concat(views(job).stream(), Stream.of(job + "/bench", job + "/file"))
+                    .toList()) {
+                page.navigate(served.address() + view);
+                if (view.endsWith("/match")) {
+                    page.waitForSelector("#hold-1");
+                }
+                Layout.found(page).forEach(each -> badly.add(width + " " + view + ": " + each));
+                if (width == SMALL) {
+                    Layout.lettersBelow(page, 11).forEach(each -> badly.add(view + ": " + each));
+                }
+            }
+            page.context().close();
+        }
+        assertThat(badly).isEmpty();
     }
 
     private static void asked(Page page) {

@@ -71,6 +71,13 @@ final class PageWalk {
         }
     }
 
+    /** What hangs on the kind of frame. */
+    void frame(String at) throws Exception {
+        for (String tab : List.of("", "/match", "/turning", "/pieces", "/sheets", "/wood")) {
+            read(at + tab);
+        }
+    }
+
     /** What is said to somebody who mistypes. */
     private void refusals(String at) throws Exception {
         seen.accept(

@@ -11,6 +11,8 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import turnalike.job.kept.JobId;
+import turnalike.job.kept.JobText;
 import turnalike.language.Language;
 import turnalike.web.kit.HtmlWords;
 
@@ -21,6 +23,18 @@ class PagesInGermanTest {
 
     private static final int LONGEST_SEARCH_S = 90;
 
+    private static final String FRAMED = """
+            {"format": "turnalike-job", "version": 1, "title": "7", "units": "mm",
+             "pattern": {"stock": {"section": "square", "size": 40, "length": 160},
+              "members": [{"kind": "tenon", "length": 20, "diameter": 16}, {"kind": "cylinder", "length": 100, "diameter": 30},
+               {"kind": "tenon", "length": 10, "diameter": 12}]},
+             "wood": {"density_kg_m3": 700}, "tolerances": {"mass_pct": 10}, "frame": %s}
+            """;
+
+    private static final String PIECES =
+            "piece,mass_g,length%0A1,50.1,130.2%0A2,50.9,130.0%0A3,49.6,129.9%0A4,50.4,130.1%0A5,49.9,130.3%0A6,50.2,129.8"
+                    + "%0A7,50.6,130.0%0A8,49.8,130.1%0A9,50.0,129.9";
+
     @TempDir
     private static Path folder;
 
@@ -30,19 +44,27 @@ class PagesInGermanTest {
     @BeforeAll
     static void walk() throws Exception {
         try (Served served = Served.in(folder)) {
-            awaitMatch(served);
+            awaitMatch(served, "/jobs/" + served.demo().text());
             HtmlWords reader = new HtmlWords(words -> {
                 if (!Language.GERMAN.knows(words)) {
                     MISSING.add(words.strip());
                 }
                 return words;
             });
-            new PageWalk(served, (page, html) -> {
-                        // What a picture says is held with the sheets, before it is broken into lines.
-                        reader.of(PASSED_OVER.matcher(html).replaceAll(""));
-                        WordsOnPagesTest.judge(page, html, SAID_BADLY);
-                    })
-                    .all();
+            PageWalk walk = new PageWalk(served, (page, html) -> {
+                // What a picture says is held with the sheets, before it is broken into lines.
+                reader.of(PASSED_OVER.matcher(html).replaceAll(""));
+                WordsOnPagesTest.judge(page, html, SAID_BADLY);
+            });
+            walk.all();
+            for (String frame : List.of(
+                    "{\"kind\": \"row\", \"places\": 4, \"clear\": 600, \"largest_opening\": 90, \"rails_apart\": 95}",
+                    "{\"kind\": \"legs\", \"places\": 4, \"groups\": 2, \"rake_deg\": 12, \"height\": 90, \"seat_thickness\": 25}")) {
+                String at = "/jobs/" + framed(served, frame).text();
+                served.post(at + "/pieces/table", "sure=yes&cells=" + PIECES);
+                awaitMatch(served, at);
+                walk.frame(at);
+            }
         }
     }
 
@@ -56,9 +78,13 @@ class PagesInGermanTest {
         assertThat(SAID_BADLY).isEmpty();
     }
 
+    private static JobId framed(Served served, String frame) {
+        return served.store().keep(JobText.read(FRAMED.formatted(frame)).text().orElseThrow());
+    }
+
     /** What is told of the found set is read too. */
-    private static void awaitMatch(Served served) throws Exception {
-        String match = "/jobs/" + served.demo().text() + "/match";
+    private static void awaitMatch(Served served, String at) throws Exception {
+        String match = at + "/match";
         for (int s = 0; s < LONGEST_SEARCH_S; s++) {
             if (!served.get(match).body().contains("id=\"progress\"")) {
                 return;

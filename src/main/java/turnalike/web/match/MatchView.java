@@ -14,6 +14,7 @@ import turnalike.job.kept.KeptJob;
 import turnalike.job.set.ByHand;
 import turnalike.job.set.LegsSet;
 import turnalike.job.set.Misfit;
+import turnalike.job.set.OnWheel;
 import turnalike.job.set.SetMatch;
 import turnalike.job.set.Verdict;
 import turnalike.sheets.SetPicture;
@@ -58,6 +59,11 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
 
     public String title() {
         return kept.text().job().title();
+    }
+
+    /** Whether the frame turns. */
+    public boolean isWheel() {
+        return kept.text().job().frame().filter(OnWheel.class::isInstance).isPresent();
     }
 
     /** Whether it is still being looked for. */

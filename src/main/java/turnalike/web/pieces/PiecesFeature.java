@@ -8,6 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import turnalike.job.Job;
 import turnalike.job.edit.PieceEntry;
 import turnalike.job.kept.Change;
 import turnalike.job.kept.Edit;
@@ -31,8 +34,10 @@ import turnalike.web.kit.Feature;
 import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Papers;
+import turnalike.web.kit.PastedHeadings;
 import turnalike.web.kit.Refusal;
 import turnalike.web.kit.RequestInput;
+import turnalike.web.kit.Spoken;
 import turnalike.workbook.WorkbookFile;
 
 /** The pieces' table and everything that adds to it. */
@@ -130,8 +135,13 @@ public final class PiecesFeature implements Feature {
             show(ctx, unreadable.status(), before.pasted("").wrong(unreadable.problems()));
             return;
         }
-        PiecesFile.Read read = PiecesFile.parseWithoutMass(
-                PieceHeadings.plain(kept.text().job(), text), kept.text().job().units());
+        Job job = kept.text().job();
+        List<String> headings = Stream.concat(
+                        Stream.of("Piece", "Weight", "Length"),
+                        new PieceForm(kept, new TreeSet<>()).heads().stream().map(PieceForm.Head::label))
+                .toList();
+        String table = PastedHeadings.inEnglish(Spoken.by(ctx), text, headings);
+        PiecesFile.Read read = PiecesFile.parseWithoutMass(PieceHeadings.plain(job, table), job.units());
         PieceFormEntry entry = before.pasted(text);
         if (!read.problems().isEmpty()) {
             show(ctx, 422, entry.wrong(read.problems()));

@@ -25,8 +25,10 @@ import turnalike.job.pieces.BlanksReport;
 import turnalike.units.Problem;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.JobAddress;
+import turnalike.web.kit.PastedHeadings;
 import turnalike.web.kit.Refusal;
 import turnalike.web.kit.RequestInput;
+import turnalike.web.kit.Spoken;
 
 /** The shop's tables, typed into and pasted: each change is an edit of the job, with its words. */
 final class TableFeature implements Feature {
@@ -97,7 +99,8 @@ final class TableFeature implements Feature {
             show.page(ctx, unreadable.status(), TypedRow.paste(table, "", unreadable.problems()));
             return;
         }
-        PastedTable pasted = PastedTable.of(table, text);
+        PastedTable pasted =
+                PastedTable.of(table, PastedHeadings.inEnglish(Spoken.by(ctx), text, TableView.headings(table)));
         TypedRow typed = TypedRow.paste(table, text, List.of());
         if (!pasted.problems().isEmpty()) {
             show.page(ctx, 422, TypedRow.paste(table, text, pasted.problems()));

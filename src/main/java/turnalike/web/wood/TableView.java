@@ -160,6 +160,13 @@ public record TableView(
         return out;
     }
 
+    /** What the columns are called, without units. */
+    static List<String> headings(ShopTable table) {
+        return heads(table, List.of(), UnitSystem.METRIC).stream()
+                .map(Head::label)
+                .toList();
+    }
+
     /** Whether figures stand in that column. */
     static boolean isFigure(String column) {
         return !List.of("board", "blank", "species", "lost", "stage", "piece").contains(column);
