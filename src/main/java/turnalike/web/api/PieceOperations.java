@@ -174,7 +174,20 @@ final class PieceOperations {
                 .toList();
     }
 
-    private record Entered(List<String> labels, List<Slip> questions) {}
+    /** The job before it, and the pieces as they then are. */
+    private record Entered(KeptJob before, List<KeptPiece> pieces) {
+        List<String> labels() {
+            return pieces.stream().map(KeptPiece::label).toList();
+        }
+
+        /** What reads like a slip; compared with all pieces before it, so not asked for while others wait for their turn. */
+        List<Slip> questions() {
+            return pieces.stream()
+                    .flatMap(piece -> PieceEntry.ask(before, piece.piece()).stream())
+                    .map(slip -> new Slip(slip.where(), slip.kind(), Speech.of(slip.question()), slip.instead()))
+                    .toList();
+        }
+    }
 
     // Looked for within the edit's turn: two sendings of one entry that cross must not both find it missing.
     private static EditAnd<Entered> edit(Call call, KeptJob kept, Optional<EntrySerial> entry, List<?> rows) {
@@ -205,17 +218,14 @@ final class PieceOperations {
             });
         }
         Call.refuse(problems);
-        List<String> labels = List.copyOf(pieces.keySet());
-        List<Slip> questions = pieces.values().stream()
-                .flatMap(piece -> PieceEntry.ask(kept, piece.piece()).stream())
-                .map(slip -> new Slip(slip.where(), slip.kind(), Speech.of(slip.question()), slip.instead()))
-                .toList();
-        String what =
-                pieces.size() == 1 ? "log piece " + labels.get(0) : "log " + Article.count(pieces.size(), "piece");
+        List<KeptPiece> entered = List.copyOf(pieces.values());
+        String what = entered.size() == 1
+                ? "log piece " + entered.get(0).label()
+                : "log " + Article.count(entered.size(), "piece");
         Edit edit = new Edit(
                 what + entry.map(EntrySerial::mark).orElse(""),
-                pieces.values().stream().map(Change::of).toList());
-        return new EditAnd<>(edit, new Entered(labels, questions));
+                entered.stream().map(Change::of).toList());
+        return new EditAnd<>(edit, new Entered(kept, entered));
     }
 
     private static Optional<Duration> minutes(String where, Map<String, Object> fields, List<Problem> problems) {

@@ -262,6 +262,7 @@ class ApiTest {
             List<HttpResponse<byte[]>> wrong = new ArrayList<>();
             if (each.asks("job")) {
                 wrong.add(client.call(each, Map.of("job", "0000-0000-0000"), Optional.empty()));
+                wrong.add(client.call(each, Map.of("job", "the wheel"), Optional.empty()));
             }
             if (each.asks("version")) {
                 wrong.add(client.call(each, Map.of("version", "99"), Optional.empty()));
