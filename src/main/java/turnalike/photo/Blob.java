@@ -44,6 +44,7 @@ record Blob(
         }
         double[][] reach = new double[count + 1][2];
         double[] angles = new double[count + 1];
+        double[][] axes = new double[count + 1][3];
         for (int k = 1; k <= count; k++) {
             double[] s = sums[k];
             double n = Math.max(1, s[0]);
@@ -51,6 +52,9 @@ record Blob(
             double xy = s[4] / n - s[1] / n * s[2] / n;
             double yy = s[5] / n - s[2] / n * s[2] / n;
             angles[k] = 0.5 * Math.atan2(2 * xy, xx - yy);
+            axes[k][0] = Math.cos(angles[k]);
+            axes[k][1] = Math.sin(angles[k]);
+            axes[k][2] = s[1] / n * axes[k][0] + s[2] / n * axes[k][1];
             reach[k][0] = Double.POSITIVE_INFINITY;
             reach[k][1] = Double.NEGATIVE_INFINITY;
         }
@@ -58,8 +62,7 @@ record Blob(
             for (int x = 0; x < width; x++) {
                 int k = labels[y * width + x];
                 if (k > 0) {
-                    double along = (x + 0.5 - sums[k][1] / sums[k][0]) * Math.cos(angles[k])
-                            + (y + 0.5 - sums[k][2] / sums[k][0]) * Math.sin(angles[k]);
+                    double along = (x + 0.5) * axes[k][0] + (y + 0.5) * axes[k][1] - axes[k][2];
                     reach[k][0] = Math.min(reach[k][0], along);
                     reach[k][1] = Math.max(reach[k][1], along);
                 }

@@ -116,9 +116,12 @@ final class BodyFinder {
     }
 
     private void checkRim(byte[] mask) throws Unsure {
-        for (int i = 0; i < width * height; i++) {
-            boolean atRim = i % width == 0 || i % width == width - 1 || i < width || i >= width * (height - 1);
-            if (atRim && mask[i] > 0) {
+        for (int y = 0; y < height; y++) {
+            boolean touches = mask[y * width] > 0 || mask[y * width + width - 1] > 0;
+            for (int x = 0; x < width && (y == 0 || y == height - 1); x++) {
+                touches |= mask[y * width + x] > 0;
+            }
+            if (touches) {
                 throw new Unsure(
                         PhotoTrace.Reason.CUT_OFF,
                         "the piece runs out of the picture",
@@ -134,7 +137,7 @@ final class BodyFinder {
     private Patches patches(float[] distance) {
         GrayF32 far = new GrayF32(width, height);
         for (int i = 0; i < distance.length; i++) {
-            far.data[i] = (float) Math.log1p(Math.min(distance[i], 60));
+            far.data[i] = (float) Math.log(1.0 + Math.min(distance[i], 60));
         }
         BlurImageOps.gaussian(far, far, 1.0, 2, null);
         double threshold = Math.max(Math.log1p(2.6), GThresholdImageOps.computeOtsu(far, 0, 4.2));

@@ -1,5 +1,7 @@
 package turnalike.photo;
 
+import java.util.Arrays;
+
 /**
  * The picture made small by averaging whole blocks of pixels in linear light; each colour's square root is kept, near which the noise of a
  * sensor is the same in the dark and in the light.
@@ -27,17 +29,16 @@ final class CoarsePicture {
         int width = picture.width() / block;
         int height = picture.height() / block;
         float[][] planes = new float[3][width * height];
-        double[] sum = new double[3];
+        double[] sums = new double[3 * width];
+        double perPixel = 1.0 / (block * block);
         for (int y = 0; y < height; y++) {
+            Arrays.fill(sums, 0);
+            for (int j = 0; j < block; j++) {
+                picture.addLinear(y * block + j, block, sums);
+            }
             for (int x = 0; x < width; x++) {
-                sum[0] = 0;
-                sum[1] = 0;
-                sum[2] = 0;
-                for (int j = 0; j < block; j++) {
-                    picture.addLinear(x * block, y * block + j, block, sum);
-                }
                 for (int c = 0; c < 3; c++) {
-                    planes[c][y * width + x] = (float) Math.sqrt(sum[c] / (block * block));
+                    planes[c][y * width + x] = (float) Math.sqrt(sums[3 * x + c] * perPixel);
                 }
             }
         }

@@ -3,6 +3,7 @@ package turnalike.photo;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One edge of the contour from the piece's start to its end, in squared coordinates, with some of the other edge beyond each end. Gives for each
@@ -17,12 +18,19 @@ final class EdgeChain {
 
     private static final int SIDE = 6;
 
+    private static final double LEAST_SIZE = 1e-8;
+
+    private static final int LONGEST = REACHES[REACHES.length - 1];
+
     /** The least leap, in pixels, that is not noise. */
     private static final double LEAP = 2.5;
 
     private final double[] along;
 
     private final double[] across;
+
+    /** Y² of each point. */
+    private final double[] squares;
 
     /** The edge proper: the points from here to before there. */
     private final int first;
@@ -33,11 +41,26 @@ final class EdgeChain {
 
     private final TangentRay[] rays;
 
+    /** Of each ray how far the fit looked, and to which sides: {@link #touching} numbers the ways. */
+    private final byte[] reaches;
+
+    private final byte[] ways;
+
     /** The usual distance of a point from a smooth course, in pixels. */
     private final double noise;
 
-    /** What the last fit left over, in pixels. */
+    /** The last fit: which of the two courses it took, what it found and what it left over, in pixels. */
+    private boolean steep;
+
+    private double constant;
+
+    private double slope;
+
+    private double bend;
+
     private double left;
+
+    private Optional<List<double[]>> leaps = Optional.empty();
 
     /**
      * Fits the contour at each point of the edge.
@@ -49,16 +72,45 @@ final class EdgeChain {
      * @param focal pixels to one unit
      */
     EdgeChain(double[] along, double[] across, int first, int end, double focal) {
+        this(along, across, first, end, focal, 0);
+        for (int i = first; i < end; i++) {
+            rays[i - first] = touching(i);
+        }
+    }
+
+    /**
+     * Fits the same contour in another view of it, at each point as far as it was found to be smooth before.
+     *
+     * @param along likewise
+     * @param across likewise
+     * @param first likewise
+     * @param end likewise
+     * @param focal likewise
+     * @param known the same edge
+     * @param shift which of its points is this one's first
+     */
+    EdgeChain(double[] along, double[] across, int first, int end, double focal, EdgeChain known, int shift) {
+        this(along, across, first, end, focal, known.noise);
+        for (int i = first; i < end; i++) {
+            int same = Math.max(0, Math.min(known.size() - 1, i - first + shift));
+            rays[i - first] = touching(i, known.reaches[same], known.ways[same]);
+        }
+    }
+
+    private EdgeChain(double[] along, double[] across, int first, int end, double focal, double knownNoise) {
         this.along = along;
         this.across = across;
         this.first = first;
         this.end = end;
         this.focal = focal;
-        rays = new TangentRay[end - first];
-        noise = noise();
-        for (int i = first; i < end; i++) {
-            rays[i - first] = touching(i);
+        squares = new double[along.length];
+        for (int k = 0; k < along.length; k++) {
+            squares[k] = across[k] * across[k];
         }
+        rays = new TangentRay[end - first];
+        reaches = new byte[end - first];
+        ways = new byte[end - first];
+        noise = knownNoise > 0 ? knownNoise : noise();
     }
 
     int size() {
@@ -110,15 +162,23 @@ final class EdgeChain {
      * @return pairs of places, each the last seen before and the first seen after
      */
     List<double[]> leaps() {
+        List<double[]> found = leaps.orElseGet(this::followLeaps);
+        leaps = Optional.of(found);
+        return found;
+    }
+
+    private List<double[]> followLeaps() {
         double[] leap = new double[along.length];
         double[][] sides = new double[along.length][];
         for (int i = Math.max(first, CORNER + SIDE); i < Math.min(end, along.length - CORNER - SIDE); i++) {
-            double before = fit(i - CORNER, i - CORNER - SIDE, i - CORNER).place();
-            double after = fit(i + CORNER, i + CORNER, i + CORNER + SIDE).place();
+            fit(i - CORNER, i - CORNER - SIDE, i - CORNER);
+            double before = fitted(i - CORNER).place();
+            fit(i + CORNER, i + CORNER, i + CORNER + SIDE);
+            double after = fitted(i + CORNER).place();
             sides[i] = new double[] {before, after};
             leap[i] = after - before - Math.abs(along[i + CORNER] - along[i - CORNER]);
         }
-        List<double[]> leaps = new ArrayList<>();
+        List<double[]> found = new ArrayList<>();
         for (int i = first; i < end; i++) {
             // A slope that is off by noise moves the touching place the farther, the more aslant the ray.
             double unsure = 4 * noise * along[i] * along[i] * Math.abs(across[i]);
@@ -127,33 +187,34 @@ final class EdgeChain {
                 most = k == i || leap[k] < leap[i] || (leap[k] == leap[i] && k > i);
             }
             if (most) {
-                leaps.add(sides[i]);
+                found.add(sides[i]);
             }
         }
-        return leaps;
+        return found;
     }
 
     private TangentRay touching(int i) {
-        TangentRay best = TangentRay.ofSlope(along[i], across[i] * across[i], 0);
+        TangentRay best = TangentRay.ofSlope(along[i], squares[i], 0);
         double least = Double.POSITIVE_INFINITY;
         for (int reach : REACHES) {
             boolean passed = false;
             for (int way = 0; way < 3; way++) {
-                int from = Math.max(0, way == 2 ? i : i - reach);
-                int to = Math.min(along.length - 1, way == 1 ? i : i + reach);
-                if (to - from < 4) {
+                // What one side can score at best is known beforehand.
+                if (way > 0 && least < -reach && (passed || reach == LONGEST)) {
+                    break;
+                }
+                if (!looked(i, reach, way)) {
                     continue;
                 }
-                TangentRay ray = fit(i, from, to);
                 // A window that sees both sides counts for more points than one that sees one side; a longer one that
                 // passes beats all.
                 boolean passes = left <= 1.3 * noise;
                 double score = passes ? left / noise * 0.01 - reach - (way == 0 ? 2.5 * reach : 0) : 10 + left / noise;
-                if (passes || reach == REACHES[0]) {
-                    if (score < least) {
-                        least = score;
-                        best = ray;
-                    }
+                if ((passes || reach == REACHES[0]) && score < least) {
+                    least = score;
+                    best = fitted(i);
+                    reaches[i - first] = (byte) reach;
+                    ways[i - first] = (byte) way;
                 }
                 passed |= passes;
             }
@@ -164,19 +225,44 @@ final class EdgeChain {
         return best;
     }
 
+    private TangentRay touching(int i, int reach, int way) {
+        return looked(i, reach, way) ? fitted(i) : TangentRay.ofSlope(along[i], squares[i], 0);
+    }
+
+    /** Fits so far to both sides of a point, way 0, or to those before it alone, 1, or after it, 2, if there are enough. */
+    private boolean looked(int i, int reach, int way) {
+        int from = Math.max(0, way == 2 ? i : i - reach);
+        int to = Math.min(along.length - 1, way == 1 ? i : i + reach);
+        if (to - from < 4) {
+            return false;
+        }
+        fit(i, from, to);
+        return true;
+    }
+
+    /** The ray through a point by the fit that was just made there. */
+    private TangentRay fitted(int i) {
+        return steep
+                ? TangentRay.ofInverseSlope(along[i] + constant, squares[i], slope)
+                : TangentRay.ofSlope(along[i], Math.max(0, squares[i] + constant), slope);
+    }
+
     /**
      * Fits the points from one to another: Y² as a polynomial of second degree of X, or X of Y² where the edge is steep; each point counts by its
      * distance across the edge in the picture. Straight edges, arrises and spheres all have Y² of second degree in X, exactly.
      */
-    private TangentRay fit(int i, int from, int to) {
+    private void fit(int i, int from, int to) {
         double spanAlong = Math.abs(along[to] - along[from]);
         double spanAcross = Math.abs(across[to] - across[from]);
-        boolean steep = spanAcross > 1.2 * spanAlong;
-        double scale = Math.max(1e-9, steep ? 2 * Math.abs(across[i]) * spanAcross : spanAlong);
-        double squaredHere = across[i] * across[i];
-        double constant = 0;
-        double slope = 0;
-        double bend = 0;
+        steep = spanAcross > 1.2 * spanAlong;
+        double perScale = 1 / Math.max(1e-9, steep ? 2 * Math.abs(across[i]) * spanAcross : spanAlong);
+        double[] places = steep ? squares : along;
+        double[] values = steep ? along : squares;
+        double place = places[i];
+        double value = values[i];
+        constant = 0;
+        slope = 0;
+        bend = 0;
         for (int round = 0; round < 2; round++) {
             double w0 = 0;
             double w1 = 0;
@@ -186,11 +272,12 @@ final class EdgeChain {
             double v0 = 0;
             double v1 = 0;
             double v2 = 0;
+            double level = slope * perScale;
+            double rise = 2 * bend * perScale;
             for (int k = from; k <= to; k++) {
-                double squared = across[k] * across[k] - squaredHere;
-                double t = (steep ? squared : along[k] - along[i]) / scale;
-                double value = steep ? along[k] - along[i] : squared;
-                double weight = weight(steep, k, (slope + 2 * bend * t) / scale);
+                double t = (places[k] - place) * perScale;
+                double off = values[k] - value;
+                double weight = weight(steep, squares[k], level + rise * t);
                 double once = weight * t;
                 double twice = once * t;
                 w0 += weight;
@@ -198,34 +285,43 @@ final class EdgeChain {
                 w2 += twice;
                 w3 += twice * t;
                 w4 += twice * t * t;
-                v0 += weight * value;
-                v1 += once * value;
-                v2 += twice * value;
+                v0 += weight * off;
+                v1 += once * off;
+                v2 += twice * off;
             }
-            double[] unknown =
-                    LeastSquares.solve(new double[][] {{w0, w1, w2, v0}, {w1, w2, w3, v1}, {w2, w3, w4, v2}});
-            constant = unknown[0];
-            slope = unknown[1];
-            bend = unknown[2];
+            solve(w0, w1, w2, w3, w4, v0, v1, v2);
         }
         double sum = 0;
+        double level = slope * perScale;
+        double rise = 2 * bend * perScale;
         for (int k = from; k <= to; k++) {
-            double squared = across[k] * across[k] - squaredHere;
-            double t = (steep ? squared : along[k] - along[i]) / scale;
-            double value = steep ? along[k] - along[i] : squared;
-            double off = value - constant - t * (slope + t * bend);
-            sum += off * off * weight(steep, k, (slope + 2 * bend * t) / scale);
+            double t = (places[k] - place) * perScale;
+            double off = values[k] - value - constant - t * (slope + t * bend);
+            sum += off * off * weight(steep, squares[k], level + rise * t);
         }
         left = focal * Math.sqrt(sum / Math.max(1, to - from + 1 - 3));
-        return steep
-                ? TangentRay.ofInverseSlope(along[i] + constant, squaredHere, slope / scale)
-                : TangentRay.ofSlope(along[i], Math.max(0, squaredHere + constant), slope / scale);
+        slope = level;
     }
 
     /** One over the squared length of the gradient: turns what is off in Y² or X into distance across the edge. */
-    private double weight(boolean steep, int k, double slope) {
-        double twice = 2 * across[k];
-        double size = steep ? 1 + twice * slope * twice * slope : twice * twice + slope * slope;
-        return 1 / Math.max(size, 1e-8);
+    private static double weight(boolean steep, double squared, double slope) {
+        double twice = 4 * squared;
+        double size = steep ? 1 + twice * slope * slope : twice + slope * slope;
+        return 1 / (size < LEAST_SIZE ? LEAST_SIZE : size);
+    }
+
+    /** A parabola's three numbers from its normal equations, by elimination; one of which they say nothing is 0. */
+    private void solve(double w0, double w1, double w2, double w3, double w4, double v0, double v1, double v2) {
+        double least = 1e-14 * Math.max(w0, Math.max(w2, w4));
+        double first = 1 / w0;
+        double slopes = w2 - w1 * w1 * first;
+        double both = w3 - w1 * w2 * first;
+        double forSlope = v1 - w1 * v0 * first;
+        double share = slopes > least ? both / slopes : 0;
+        double bends = w4 - w2 * w2 * first - share * both;
+        double forBend = v2 - w2 * v0 * first - share * forSlope;
+        bend = bends > least ? forBend / bends : 0;
+        slope = slopes > least ? (forSlope - both * bend) / slopes : 0;
+        constant = (v0 - w1 * slope - w2 * bend) * first;
     }
 }

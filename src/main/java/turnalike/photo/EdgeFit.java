@@ -13,6 +13,12 @@ final class EdgeFit {
 
     private static final double MOST_MOVED = 4;
 
+    /**
+     * A search that leaves no more than this explains its line as well as noise lets: a line's numbers then stray by two thirds of the noise that is
+     * assumed at first.
+     */
+    private static final double WELL = 30;
+
     private static final double[] SOFTNESSES = {0.45, 0.6, 0.8, 1.05, 1.4, 1.9, 2.6, 3.6, 5};
 
     /** So many points of the contour are fitted at most, in the first round and in the second. */
@@ -148,7 +154,15 @@ final class EdgeFit {
             search.take(seen, lines.inside(i), lines.outside(i), softness);
             double near = Double.isNaN(last) ? 0 : Math.max(-1.5, Math.min(1.5, last));
             if (wide) {
-                before = search.from(new double[] {near, near - 1.2, near + 1.2, -2.6, 2.6});
+                // Where the first place that is tried explains all that noise leaves open, no other can be much better;
+                // but
+                // before a burnt-out ground, of which little is written, any place explains much.
+                boolean burnt = seen[0][EdgeModel.SAMPLES - 3] > EdgeSearch.BURNT;
+                boolean well = !burnt && k % 10 != 0 && search.from(near) < WELL;
+                if (!well) {
+                    search.from(new double[] {near, near - 1.2, near + 1.2, -2.6, 2.6});
+                }
+                before = search.cost();
             } else {
                 double least = search.from(near);
                 // As good a fit as its neighbour's from its neighbour's place is the same edge; else others are tried,
@@ -226,8 +240,10 @@ final class EdgeFit {
             search.coarse(coarse.along(lines.normal(i)));
             double[] costs = new double[to - from + 1];
             int least = -1;
+            double[] inside = lines.inside(i);
+            double[] outside = lines.outside(i);
             for (int k = from; k <= to; k++) {
-                search.take(seen, lines.inside(i), lines.outside(i), SOFTNESSES[k]);
+                search.take(seen, inside, outside, SOFTNESSES[k]);
                 costs[k - from] = search.from(0);
                 search.settle();
                 if ((least < 0 || costs[k - from] < costs[least]) && search.contrast() > 3 * LEAST_STEP) {

@@ -15,8 +15,8 @@ final class EdgeLines {
 
     private final double[][] normals;
 
-    /** Of each point the wood's hue and the ground's, each of sum 1. */
-    private final double[][][] hues;
+    /** Of each point linear red, green and blue some pixels within, then without. */
+    private final double[] light;
 
     /** A closed contour, points about a pixel apart. */
     EdgeLines(LocalColours colours, double[] x, double[] y) {
@@ -27,8 +27,8 @@ final class EdgeLines {
         for (int i = 0; i < x.length; i++) {
             normals[i] = outward(i);
         }
-        hues = new double[x.length][2][3];
-        learnHues();
+        light = new double[6 * x.length];
+        learnLight();
     }
 
     int count() {
@@ -50,12 +50,12 @@ final class EdgeLines {
 
     /** The wood's linear colour near a point, of sum 1. */
     double[] inside(int i) {
-        return hues[i][0];
+        return hue(i, 0);
     }
 
     /** The ground's. */
     double[] outside(int i) {
-        return hues[i][1];
+        return hue(i, 1);
     }
 
     /** Outward, from the contour some points to both sides; the walk keeps the piece on one side all along. */
@@ -118,37 +118,40 @@ final class EdgeLines {
         }
     }
 
-    /** The hues some pixels within and without, averaged along the contour. */
-    private void learnHues() {
-        int n = x.length;
+    private void learnLight() {
         float[] colour = new float[3];
         float[] mixed = new float[3];
-        double[][][] light = new double[n][2][3];
-        for (int i = 0; i < n; i++) {
+        for (int i = 0; i < x.length; i++) {
             double[] normal = normals[i];
             for (int side = 0; side < 2; side++) {
+                int at = 6 * i + 3 * side;
                 for (double d = 2.5; d <= 6; d += 1) {
                     double way = side == 0 ? -d : d;
                     colours.between(x[i] + way * normal[0], y[i] + way * normal[1], colour, mixed);
                     for (int c = 0; c < 3; c++) {
-                        light[i][side][c] += mixed[c];
+                        light[at + c] += mixed[c];
                     }
                 }
             }
         }
-        for (int i = 0; i < n; i++) {
-            for (int side = 0; side < 2; side++) {
-                double[] sum = hues[i][side];
-                for (int k = -HUES; k <= HUES; k++) {
-                    for (int c = 0; c < 3; c++) {
-                        sum[c] += light[Math.floorMod(i + k, n)][side][c];
-                    }
-                }
-                double whole = Math.max(1e-9, sum[0] + sum[1] + sum[2]);
-                for (int c = 0; c < 3; c++) {
-                    sum[c] = (sum[c] + 1e-9 * whole / 3) / whole;
-                }
+    }
+
+    /** The hue on one side, averaged along the contour. */
+    private double[] hue(int i, int side) {
+        int n = x.length;
+        double[] sum = new double[3];
+        int from = Math.floorMod(i - HUES, n);
+        for (int k = 0; k <= 2 * HUES; k++) {
+            int at = 6 * from + 3 * side;
+            for (int c = 0; c < 3; c++) {
+                sum[c] += light[at + c];
             }
+            from = from + 1 == n ? 0 : from + 1;
         }
+        double whole = Math.max(1e-9, sum[0] + sum[1] + sum[2]);
+        for (int c = 0; c < 3; c++) {
+            sum[c] = (sum[c] + 1e-9 * whole / 3) / whole;
+        }
+        return sum;
     }
 }

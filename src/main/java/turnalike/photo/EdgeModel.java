@@ -46,6 +46,13 @@ final class EdgeModel {
 
     private static final double REDNESS = 0.713;
 
+    /** The first of the unknowns by which one light alone changes, and how much more redness changes by red then than blueness, and by blue. */
+    private static final int STRAYS = 6;
+
+    private static final double BY_RED = -REDNESS * (1 - RED) / (BLUENESS * RED);
+
+    private static final double BY_BLUE = -REDNESS * BLUE / (BLUENESS * (1 - BLUE));
+
     private final double[] blur = new double[PAD + 1];
 
     private int widest;
@@ -189,13 +196,23 @@ final class EdgeModel {
     }
 
     private void soften(double[] from, double[] to, int first) {
+        if (widest == 0) {
+            System.arraycopy(from, PAD, to, first, SAMPLES);
+            return;
+        }
+        double b0 = blur[0];
+        double b1 = blur[1];
+        double b2 = blur[2];
+        double b3 = blur[3];
+        double b4 = blur[4];
+        double b5 = blur[5];
+        double b6 = blur[6];
         for (int k = 0; k < SAMPLES; k++) {
-            int node = k + PAD;
-            double sum = blur[0] * from[node];
-            for (int i = 1; i <= widest; i++) {
-                sum += blur[i] * (from[node - i] + from[node + i]);
-            }
-            to[first + k] = sum;
+            to[first + k] = b0 * from[k + 6]
+                    + b1 * (from[k + 5] + from[k + 7])
+                    + (b2 * (from[k + 4] + from[k + 8]) + b3 * (from[k + 3] + from[k + 9]))
+                    + (b4 * (from[k + 2] + from[k + 10]) + b5 * (from[k + 1] + from[k + 11]))
+                    + b6 * (from[k] + from[k + 12]);
         }
     }
 
@@ -263,17 +280,21 @@ final class EdgeModel {
             fine[UNKNOWNS + 3][j] = depth * in;
             fine[UNKNOWNS + 4][j] = (1 - level) * out;
             fine[UNKNOWNS + 5][j] = off * out;
-            fine[UNKNOWNS + 6][j] = REDNESS * (1 - RED) * redIn * within[j];
-            fine[UNKNOWNS + 7][j] = -REDNESS * BLUE * blueIn * within[j];
-            fine[UNKNOWNS + 8][j] = REDNESS * (1 - RED) * redOut * without[j];
-            fine[UNKNOWNS + 9][j] = -REDNESS * BLUE * blueOut * without[j];
             for (int i = 0; i < LATE.length; i++) {
                 fine[UNKNOWNS + FIRST_LATE + i][j] = softness * late[i][at + SoftEdge.DEPTH] * in;
             }
         }
         for (int a = 0; a < UNKNOWNS; a++) {
             soften(fine[a], by[a], SAMPLES);
-            soften(fine[UNKNOWNS + a], by[a], 2 * SAMPLES);
+            if (a < STRAYS || a >= FIRST_LATE) {
+                soften(fine[UNKNOWNS + a], by[a], 2 * SAMPLES);
+            } else {
+                // One light alone changes: both colours go by it.
+                double ratio = (a - STRAYS) % 2 == 0 ? BY_RED : BY_BLUE;
+                for (int k = 0; k < SAMPLES; k++) {
+                    by[a][2 * SAMPLES + k] = ratio * by[a][SAMPLES + k];
+                }
+            }
         }
     }
 }

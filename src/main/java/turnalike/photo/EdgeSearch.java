@@ -64,6 +64,11 @@ final class EdgeSearch {
 
     private double[] trial = new double[UNKNOWNS];
 
+    /** What each number counts, and that times how far off it is. */
+    private final double[] weights = new double[ROWS];
+
+    private final double[] pulls = new double[ROWS];
+
     private final double[][] weighed = new double[UNKNOWNS][ROWS];
 
     private final NormalRows rows = new NormalRows(UNKNOWNS);
@@ -305,24 +310,35 @@ final class EdgeSearch {
         return sum;
     }
 
+    private static double product(double[] one, double[] other) {
+        double even = 0;
+        double odd = 0;
+        for (int k = 0; k + 1 < ROWS; k += 2) {
+            even += one[k] * other[k];
+            odd += one[k + 1] * other[k + 1];
+        }
+        return even + odd + (ROWS % 2 == 0 ? 0 : one[ROWS - 1] * other[ROWS - 1]);
+    }
+
     /** The normal equations at {@link #state}. */
     private void addUp() {
         double[] written = model.written();
         double[][] by = model.by();
         for (int k = 0; k < ROWS; k++) {
             double off = seen[k] - written[k];
-            double weight = trust[k] / (1 + off * off * trust[k] / ODD);
-            for (int a = 0; a < UNKNOWNS; a++) {
-                weighed[a][k] = weight * by[a][k];
+            weights[k] = trust[k] / (1 + off * off * trust[k] / ODD);
+            pulls[k] = weights[k] * off;
+        }
+        for (int a = 0; a < UNKNOWNS; a++) {
+            double[] column = by[a];
+            double[] to = weighed[a];
+            for (int k = 0; k < ROWS; k++) {
+                to[k] = weights[k] * column[k];
             }
         }
         rows.add(weighed, by, ROWS);
         for (int a = 0; a < UNKNOWNS; a++) {
-            double right = 0;
-            for (int k = 0; k < ROWS; k++) {
-                right += weighed[a][k] * (seen[k] - written[k]);
-            }
-            rows.right(a, right - held[a] * state[a]);
+            rows.right(a, product(by[a], pulls) - held[a] * state[a]);
             rows.hold(a, held[a]);
         }
     }

@@ -9,6 +9,14 @@ import java.util.SplittableRandom;
 final class Ground {
     private static final int TERMS = 6;
 
+    private static final int ROUNDS = 7;
+
+    /** From this round on every other pixel is asked; before, far fewer bring it as near. */
+    private static final int FINE = 4;
+
+    /** How much brighter than itself the ground may be where only the hue is asked. */
+    private static final double SHINE = 1.6;
+
     /** By roots of light: darker than a sixth of the ground's light is hardly a soft shadow. */
     private static final double DEEPEST_SHADOW = 0.4;
 
@@ -32,10 +40,7 @@ final class Ground {
     record Distances(float[] byHue, float[] byLight) {}
 
     static Distances distances(CoarsePicture picture) {
-        Surface ground = surface(picture, new byte[0], 0.5);
-        return new Distances(
-                distances(picture, ground.terms, ground.spread, true),
-                distances(picture, ground.terms, ground.spread, false));
+        return distances(picture, surface(picture, new byte[0], 0.5));
     }
 
     /**
@@ -108,62 +113,89 @@ final class Ground {
             surface[c][0] = ranked(picture.planes()[c], shows, rank);
             spread[c] = WIDEST;
         }
-        double[] basis = new double[TERMS];
-        double[] off = new double[3];
-        for (int round = 0; round < 7; round++) {
+        for (int round = 0; round < ROUNDS; round++) {
+            GroundSums sums =
+                    first ? rim(picture) : sums(picture, shows, new Surface(surface, spread), round < FINE ? 6 : 2);
             double[][] next = new double[3][];
-            double[] squares = new double[3];
-            // All colours count a pixel alike: one matrix, three right sides.
-            double[][] normal = new double[TERMS][TERMS];
-            double[][] right = new double[3][TERMS];
-            double weights = 0;
-            for (int y = 0; y < h; y += 2) {
-                for (int x = 0; x < w; x += 2) {
-                    if (shows.length > 0 && shows[y * w + x] == 0) {
-                        continue;
-                    }
-                    boolean rim = x < w * 0.08 || x > w * 0.92 || y < h * 0.08 || y > h * 0.92;
-                    if (first && !rim) {
-                        continue;
-                    }
-                    fill(basis, (double) x / w - 0.5, (double) y / h - 0.5);
-                    double far = 0;
-                    for (int c = 0; c < 3 && !first; c++) {
-                        off[c] = picture.planes()[c][y * w + x] - dot(surface[c], basis);
-                        far += off[c] * off[c] / (spread[c] * spread[c]);
-                    }
-                    double doubt = 1 + far / 9;
-                    double weight = first ? 1 : 1 / (doubt * doubt);
-                    weights += weight;
-                    for (int i = 0; i < TERMS; i++) {
-                        double weighted = weight * basis[i];
-                        double[] row = normal[i];
-                        for (int j = i; j < TERMS; j++) {
-                            row[j] += weighted * basis[j];
-                        }
-                    }
-                    for (int c = 0; c < 3; c++) {
-                        double weighted = weight * picture.planes()[c][y * w + x];
-                        for (int i = 0; i < TERMS; i++) {
-                            right[c][i] += weighted * basis[i];
-                        }
-                        squares[c] += weight * off[c] * off[c];
-                    }
-                }
-            }
             for (int c = 0; c < 3; c++) {
-                double[][] rows = rows(normal, right[c]);
+                double[][] rows = sums.rows(c);
                 for (int i = 3; i < TERMS && shows.length > 0; i++) {
-                    rows[i][i] += STRAIGHT * weights;
+                    rows[i][i] += STRAIGHT * sums.weights();
                 }
                 next[c] = LeastSquares.solve(rows);
-                spread[c] = first ? 0.15 : Math.max(0.006, 1.15 * Math.sqrt(squares[c] / weights));
+                spread[c] = first ? 0.15 : Math.max(0.006, 1.15 * Math.sqrt(sums.meanSquare(c)));
                 spread[c] = shows.length > 0 ? Math.min(WIDEST, spread[c]) : spread[c];
             }
             surface = next;
             first = false;
         }
         return new Surface(surface, spread);
+    }
+
+    /** Of every other pixel along the picture's rim. */
+    private static GroundSums rim(CoarsePicture picture) {
+        int w = picture.width();
+        int h = picture.height();
+        float[][] planes = picture.planes();
+        double[] off = new double[3];
+        GroundSums sums = new GroundSums();
+        for (int y = 0; y < h; y += 2) {
+            boolean rimRow = y < h * 0.08 || y > h * 0.92;
+            for (int x = 0; x < w; x += 2) {
+                if (rimRow || x < w * 0.08 || x > w * 0.92) {
+                    int i = y * w + x;
+                    sums.add((double) x / w - 0.5, 1, planes[0][i], planes[1][i], planes[2][i], off);
+                }
+            }
+            sums.endRow((double) y / h - 0.5);
+        }
+        return sums;
+    }
+
+    /** Of every so manieth pixel that shows; the farther one is from the surface so far, the less it counts. */
+    private static GroundSums sums(CoarsePicture picture, byte[] shows, Surface surface, int step) {
+        int w = picture.width();
+        int h = picture.height();
+        float[][] planes = picture.planes();
+        double[][] row = new double[3][3];
+        double[] trust = new double[3];
+        for (int c = 0; c < 3; c++) {
+            trust[c] = 1 / (9 * surface.spread[c] * surface.spread[c]);
+        }
+        double[] off = new double[3];
+        GroundSums sums = new GroundSums();
+        for (int y = 0; y < h; y += step) {
+            double down = (double) y / h - 0.5;
+            along(surface.terms, down, row);
+            for (int x = 0; x < w; x += step) {
+                int i = y * w + x;
+                if (shows.length > 0 && shows[i] == 0) {
+                    continue;
+                }
+                double right = (double) x / w - 0.5;
+                double doubt = 1;
+                for (int c = 0; c < 3; c++) {
+                    off[c] = planes[c][i] - at(row[c], right);
+                    doubt += off[c] * off[c] * trust[c];
+                }
+                sums.add(right, 1 / (doubt * doubt), planes[0][i], planes[1][i], planes[2][i], off);
+            }
+            sums.endRow(down);
+        }
+        return sums;
+    }
+
+    /** What a surface is along one row: by the power of x. */
+    private static void along(double[][] terms, double y, double[][] row) {
+        for (int c = 0; c < 3; c++) {
+            row[c][0] = terms[c][0] + y * (terms[c][2] + y * terms[c][5]);
+            row[c][1] = terms[c][1] + y * terms[c][4];
+            row[c][2] = terms[c][3];
+        }
+    }
+
+    private static double at(double[] row, double x) {
+        return row[0] + x * (row[1] + x * row[2]);
     }
 
     private static double ranked(float[] plane, byte[] shows, double rank) {
@@ -177,42 +209,51 @@ final class Ground {
         return Ranked.of(values, count, (int) (rank * (count - 1)));
     }
 
-    private static float[] distances(CoarsePicture picture, double[][] surface, double[] spread, boolean byHue) {
+    private static Distances distances(CoarsePicture picture, Surface surface) {
         int w = picture.width();
         int h = picture.height();
-        float[] distance = new float[w * h];
-        double[] basis = new double[TERMS];
+        float[][] planes = picture.planes();
+        float[] byHue = new float[w * h];
+        float[] byLight = new float[w * h];
+        double[][] row = new double[3][3];
         double[] ground = new double[3];
         double[] scale = new double[3];
         for (int c = 0; c < 3; c++) {
-            scale[c] = 1 / (spread[c] * spread[c]);
+            scale[c] = 1 / (surface.spread[c] * surface.spread[c]);
         }
-        double deepest = byHue ? BLACK : DEEPEST_SHADOW;
-        double brightest = byHue ? 1.6 : 1;
         for (int y = 0; y < h; y++) {
+            along(surface.terms, (double) y / h - 0.5, row);
             for (int x = 0; x < w; x++) {
-                fill(basis, (double) x / w - 0.5, (double) y / h - 0.5);
+                int i = y * w + x;
+                double right = (double) x / w - 0.5;
                 double product = 0;
                 double size = 0;
                 for (int c = 0; c < 3; c++) {
-                    ground[c] = dot(surface[c], basis);
-                    product += scale[c] * ground[c] * picture.planes()[c][y * w + x];
+                    double value = planes[c][i];
+                    ground[c] = at(row[c], right);
+                    product += scale[c] * ground[c] * value;
                     size += scale[c] * ground[c] * ground[c];
                 }
-                double light = size > 0 ? Math.max(deepest, Math.min(brightest, product / size)) : 1;
-                double far = 0;
-                for (int c = 0; c < 3; c++) {
-                    double off = picture.planes()[c][y * w + x] - light * ground[c];
-                    far += off * off * scale[c];
-                }
-                double shade = byHue ? 0 : (1 - light) / 0.2;
-                distance[y * w + x] = (float) Math.sqrt(far + shade * shade);
+                double share = size > 0 ? product / size : 1;
+                double light = size > 0 ? Math.max(BLACK, Math.min(SHINE, share)) : 1;
+                byHue[i] = (float) Math.sqrt(off(planes, i, ground, scale, light));
+                light = size > 0 ? Math.max(DEEPEST_SHADOW, Math.min(1, share)) : 1;
+                double shade = (1 - light) / 0.2;
+                byLight[i] = (float) Math.sqrt(off(planes, i, ground, scale, light) + shade * shade);
             }
         }
-        if (byHue) {
-            evenOut(distance);
+        evenOut(byHue);
+        return new Distances(byHue, byLight);
+    }
+
+    /** How far a pixel is from the ground in that light, squared, in deviations. */
+    private static double off(float[][] planes, int i, double[] ground, double[] scale, double light) {
+        double sum = 0;
+        for (int c = 0; c < 3; c++) {
+            double off = planes[c][i] - light * ground[c];
+            sum += off * off * scale[c];
         }
-        return distance;
+        return sum;
     }
 
     /** Hue varies less than light: the ground's own middle distance becomes that of a plain ground. */
@@ -244,17 +285,5 @@ final class Ground {
             sum += a[i] * b[i];
         }
         return sum;
-    }
-
-    /** The half that was not added up is the other one mirrored. */
-    private static double[][] rows(double[][] normal, double[] right) {
-        double[][] rows = new double[TERMS][TERMS + 1];
-        for (int i = 0; i < TERMS; i++) {
-            for (int j = 0; j < TERMS; j++) {
-                rows[i][j] = normal[Math.min(i, j)][Math.max(i, j)];
-            }
-            rows[i][TERMS] = right[i];
-        }
-        return rows;
     }
 }

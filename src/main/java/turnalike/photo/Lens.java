@@ -27,6 +27,9 @@ record Lens(double a, double b, double middleX, double middleY) {
 
     /** The other way: where the lens puts what would stand there without it. */
     PixelPoint bent(double x, double y) {
+        if (a == 0 && b == 0) {
+            return new PixelPoint(x, y);
+        }
         double dx = x - middleX;
         double dy = y - middleY;
         double bentX = dx;

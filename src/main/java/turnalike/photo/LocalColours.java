@@ -1,9 +1,8 @@
 package turnalike.photo;
 
 import boofcv.alg.filter.binary.BinaryImageOps;
-import boofcv.alg.filter.blur.BlurImageOps;
-import boofcv.struct.image.GrayF32;
 import boofcv.struct.image.GrayU8;
+import java.util.Arrays;
 
 /**
  * How much each pixel near the piece's contour is piece, by the colours just inside and just outside, both taken anew all along. In linear
@@ -15,6 +14,15 @@ final class LocalColours {
 
     private final int block;
 
+    private final int wholeWidth;
+
+    private final int wholeHeight;
+
+    /** Where in the coarse picture the part of it stands that matters; what lies outside is not piece. */
+    private final int left;
+
+    private final int top;
+
     private final int width;
 
     private final int height;
@@ -23,13 +31,18 @@ final class LocalColours {
 
     private final byte[] outer;
 
+    /** How far the colours of piece and ground are looked for, coarse pixels, and how far from the piece that may reach in all. */
+    private static final int[] RADII = {4, 9, 20};
+
+    private static final int MARGIN = 32;
+
     /** Noise of a colour, in linear light, against which hues are told apart. */
     private static final double NOISE = 0.012;
 
     /** What it costs to part by brightness rather than by hue. */
     private static final double BY_BRIGHTNESS = 0.05;
 
-    /** Of each coarse pixel near the contour: what each colour is multiplied by, and what is added. */
+    /** Of each coarse pixel of the part near the contour: what each colour is multiplied by, and what is added. */
     private final float[][] times = new float[3][];
 
     private final float[] plus;
@@ -37,34 +50,77 @@ final class LocalColours {
     LocalColours(Picture picture, CoarsePicture coarse, byte[] mask) {
         this.picture = picture;
         block = coarse.block();
-        width = coarse.width();
-        height = coarse.height();
+        wholeWidth = coarse.width();
+        wholeHeight = coarse.height();
+        int[] box = around(mask);
+        left = box[0];
+        top = box[1];
+        width = box[2] - left;
+        height = box[3] - top;
         GrayU8 body = new GrayU8(width, height);
-        System.arraycopy(mask, 0, body.data, 0, mask.length);
+        for (int y = 0; y < height; y++) {
+            System.arraycopy(mask, (top + y) * wholeWidth + left, body.data, y * width, width);
+        }
         GrayU8 within = BinaryImageOps.erode8(body, 2, null);
         GrayU8 thin = BinaryImageOps.erode8(body, 1, null);
         GrayU8 around = BinaryImageOps.dilate8(body, 3, null);
         GrayU8 beyond = new GrayU8(width, height);
         GrayU8 far = BinaryImageOps.dilate8(around, 6, null);
-        for (int i = 0; i < mask.length; i++) {
-            beyond.data[i] = (byte) (around.data[i] == 0 && far.data[i] > 0 ? 1 : 0);
-        }
+        GrayU8 band = BinaryImageOps.dilate8(around, 1, null);
         inner = within.data;
         outer = around.data;
-        float[][] piece = new float[3][];
-        float[][] ground = new float[3][];
-        for (int c = 0; c < 3; c++) {
-            piece[c] = nearby(coarse.planes()[c], within, thin);
-            ground[c] = nearby(coarse.planes()[c], beyond, beyond);
-            times[c] = new float[mask.length];
+        int cells = width * height;
+        for (int i = 0; i < cells; i++) {
+            beyond.data[i] = (byte) (around.data[i] == 0 && far.data[i] > 0 ? 1 : 0);
+            band.data[i] = (byte) (band.data[i] > 0 && inner[i] == 0 ? 1 : 0);
         }
-        plus = new float[mask.length];
-        GrayU8 band = BinaryImageOps.dilate8(around, 1, null);
-        for (int i = 0; i < mask.length; i++) {
-            if (band.data[i] > 0 && inner[i] == 0) {
+        float[][] light = light(coarse);
+        float[][] piece = nearby(light, band, within, thin);
+        float[][] ground = nearby(light, band, beyond, beyond);
+        for (int c = 0; c < 3; c++) {
+            times[c] = new float[cells];
+        }
+        plus = new float[cells];
+        for (int i = 0; i < cells; i++) {
+            if (band.data[i] > 0) {
                 part(i, piece, ground);
             }
         }
+    }
+
+    /** The part of the coarse picture that matters: the piece and as far beside it as colours are looked for. */
+    private int[] around(byte[] mask) {
+        int[] box = {wholeWidth, wholeHeight, 0, 0};
+        for (int y = 0; y < wholeHeight; y++) {
+            for (int x = 0; x < wholeWidth; x++) {
+                if (mask[y * wholeWidth + x] > 0) {
+                    box[0] = Math.min(box[0], x);
+                    box[1] = Math.min(box[1], y);
+                    box[2] = Math.max(box[2], x + 1);
+                    box[3] = Math.max(box[3], y + 1);
+                }
+            }
+        }
+        box[0] = Math.max(0, box[0] - MARGIN);
+        box[1] = Math.max(0, box[1] - MARGIN);
+        box[2] = Math.min(wholeWidth, box[2] + MARGIN);
+        box[3] = Math.min(wholeHeight, box[3] + MARGIN);
+        return box;
+    }
+
+    /** Linear light of that part. */
+    private float[][] light(CoarsePicture coarse) {
+        float[][] light = new float[3][width * height];
+        for (int c = 0; c < 3; c++) {
+            float[] roots = coarse.planes()[c];
+            for (int y = 0; y < height; y++) {
+                int from = (top + y) * wholeWidth + left;
+                for (int x = 0; x < width; x++) {
+                    light[c][y * width + x] = roots[from + x] * roots[from + x];
+                }
+            }
+        }
+        return light;
     }
 
     /** The plane that gives 1 in the piece and 0 on the ground as nearly as noise and brightness let it. */
@@ -98,37 +154,85 @@ final class LocalColours {
         plus[i] = (float) (0.5 + 0.5 * plane[3]);
     }
 
-    /** The mean linear light of the chosen pixels near each pixel, of the nearest ring that has any. */
-    private float[] nearby(float[] roots, GrayU8 chosen, GrayU8 next) {
-        float[] mean = new float[roots.length];
-        boolean[] known = new boolean[roots.length];
-        int[] radii = {4, 9, 20};
-        for (int round = 0; round < radii.length; round++) {
-            GrayU8 which = round == 0 ? chosen : next;
-            GrayF32 sum = new GrayF32(width, height);
-            GrayF32 count = new GrayF32(width, height);
-            for (int i = 0; i < roots.length; i++) {
-                sum.data[i] = which.data[i] > 0 ? roots[i] * roots[i] : 0;
-                count.data[i] = which.data[i];
-            }
-            BlurImageOps.mean(sum, sum, radii[round], null, null);
-            BlurImageOps.mean(count, count, radii[round], null, null);
-            for (int i = 0; i < roots.length; i++) {
-                if (!known[i] && count.data[i] > 0.02) {
-                    mean[i] = sum.data[i] / count.data[i];
-                    known[i] = true;
+    /** At each pixel asked for the mean linear light of the chosen pixels near it, of the nearest ring that has any. */
+    private float[][] nearby(float[][] light, GrayU8 asked, GrayU8 chosen, GrayU8 next) {
+        int cells = width * height;
+        float[][] mean = new float[3][cells];
+        boolean[] known = new boolean[cells];
+        boolean all = false;
+        for (int round = 0; round < RADII.length && !all; round++) {
+            Sums sums = new Sums(light, round == 0 ? chosen : next);
+            all = true;
+            for (int i = 0; i < cells; i++) {
+                if (asked.data[i] > 0 && !known[i]) {
+                    known[i] = sums.mean(i, RADII[round], mean);
+                    all &= known[i];
                 }
             }
         }
         return mean;
     }
 
+    /** Light and number of chosen pixels above and on the left of each place, from which those of any rectangle follow. */
+    private final class Sums {
+        private final double[][] sums = new double[4][(width + 1) * (height + 1)];
+
+        Sums(float[][] light, GrayU8 chosen) {
+            double[] row = new double[4];
+            for (int y = 0; y < height; y++) {
+                Arrays.fill(row, 0);
+                for (int x = 0; x < width; x++) {
+                    int i = y * width + x;
+                    if (chosen.data[i] > 0) {
+                        row[0] += light[0][i];
+                        row[1] += light[1][i];
+                        row[2] += light[2][i];
+                        row[3]++;
+                    }
+                    int to = (y + 1) * (width + 1) + x + 1;
+                    for (int c = 0; c < 4; c++) {
+                        sums[c][to] = sums[c][to - width - 1] + row[c];
+                    }
+                }
+            }
+        }
+
+        /** Puts the mean of the chosen pixels in the square about a pixel; no where they are too few. */
+        boolean mean(int pixel, int reach, float[][] to) {
+            int x = pixel % width;
+            int y = pixel / width;
+            int west = Math.max(0, x - reach);
+            int east = Math.min(width, x + reach + 1);
+            int north = Math.max(0, y - reach) * (width + 1);
+            int south = Math.min(height, y + reach + 1) * (width + 1);
+            int area = (east - west) * (south - north) / (width + 1);
+            double count = sum(sums[3], west, east, north, south);
+            if (count <= 0.02 * area) {
+                return false;
+            }
+            for (int c = 0; c < 3; c++) {
+                to[c][pixel] = (float) (sum(sums[c], west, east, north, south) / count);
+            }
+            return true;
+        }
+
+        private static double sum(double[] sums, int west, int east, int north, int south) {
+            return sums[south + east] - sums[south + west] - sums[north + east] + sums[north + west];
+        }
+    }
+
     /** About 1 within the piece, about 0 beside it; exactly so away from the contour. At a pixel of the picture. */
     double share(int x, int y, float[] colour) {
-        int cx = Math.max(0, Math.min(width - 1, x / block));
-        int cy = Math.max(0, Math.min(height - 1, y / block));
+        if (x < 0 || y < 0 || x >= picture.width() || y >= picture.height()) {
+            return 0;
+        }
+        int cx = Math.min(wholeWidth - 1, x / block) - left;
+        int cy = Math.min(wholeHeight - 1, y / block) - top;
+        if (cx < 0 || cy < 0 || cx >= width || cy >= height) {
+            return 0;
+        }
         int cell = cy * width + cx;
-        if (x < 0 || y < 0 || x >= picture.width() || y >= picture.height() || outer[cell] == 0) {
+        if (outer[cell] == 0) {
             return 0;
         }
         if (inner[cell] > 0) {
@@ -140,8 +244,8 @@ final class LocalColours {
 
     /** A colour on the scale at a place: the scale runs smoothly from coarse pixel to coarse pixel, among those that have one. */
     private double on(double x, double y, float[] colour) {
-        double cx = Math.max(0, Math.min(width - 1.001, x / block - 0.5));
-        double cy = Math.max(0, Math.min(height - 1.001, y / block - 0.5));
+        double cx = Math.max(0, Math.min(width - 1.001, x / block - 0.5 - left));
+        double cy = Math.max(0, Math.min(height - 1.001, y / block - 0.5 - top));
         int ix = (int) cx;
         int iy = (int) cy;
         double value = 0;

@@ -24,30 +24,56 @@ final class NormalRows {
 
     /** Sets the lower half to the products of every two columns over so many numbers; one of the factors is weighed. */
     void add(double[][] weighed, double[][] columns, int count) {
-        for (int a = 0; a < size; a++) {
-            for (int b = 0; b <= a; b++) {
-                rows[a * size + b] = product(weighed[a], columns[b], count);
+        int a = 0;
+        for (; a + 1 < size; a += 2) {
+            for (int b = 0; b <= a; b += 2) {
+                four(a, b, weighed, columns, count);
             }
+        }
+        for (int b = 0; a < size && b <= a; b++) {
+            double sum = 0;
+            for (int k = 0; k < count; k++) {
+                sum += weighed[a][k] * columns[b][k];
+            }
+            rows[a * size + b] = sum;
         }
     }
 
-    /** In four sums, none of which waits for another. */
-    private static double product(double[] one, double[] other, int count) {
+    /** Two columns by two: each number read serves two products, and no sum waits for another. */
+    private void four(int a, int b, double[][] weighed, double[][] columns, int count) {
+        double[] one = weighed[a];
+        double[] other = weighed[a + 1];
+        double[] left = columns[b];
+        double[] right = columns[b + 1];
         double first = 0;
         double second = 0;
         double third = 0;
         double fourth = 0;
+        double nextFirst = 0;
+        double nextSecond = 0;
+        double nextThird = 0;
+        double nextFourth = 0;
         int k = 0;
-        for (; k + 3 < count; k += 4) {
-            first += one[k] * other[k];
-            second += one[k + 1] * other[k + 1];
-            third += one[k + 2] * other[k + 2];
-            fourth += one[k + 3] * other[k + 3];
+        for (; k + 1 < count; k += 2) {
+            first += one[k] * left[k];
+            second += one[k] * right[k];
+            third += other[k] * left[k];
+            fourth += other[k] * right[k];
+            nextFirst += one[k + 1] * left[k + 1];
+            nextSecond += one[k + 1] * right[k + 1];
+            nextThird += other[k + 1] * left[k + 1];
+            nextFourth += other[k + 1] * right[k + 1];
         }
-        for (; k < count; k++) {
-            first += one[k] * other[k];
+        if (k < count) {
+            first += one[k] * left[k];
+            second += one[k] * right[k];
+            third += other[k] * left[k];
+            fourth += other[k] * right[k];
         }
-        return first + second + (third + fourth);
+        rows[a * size + b] = first + nextFirst;
+        rows[a * size + b + 1] = second + nextSecond;
+        rows[(a + 1) * size + b] = third + nextThird;
+        rows[(a + 1) * size + b + 1] = fourth + nextFourth;
     }
 
     void right(int a, double value) {

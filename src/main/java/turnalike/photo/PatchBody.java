@@ -32,6 +32,10 @@ final class PatchBody {
 
     private double angle;
 
+    private double cos;
+
+    private double sin;
+
     private int from;
 
     private double[][] sides = new double[2][0];
@@ -66,6 +70,8 @@ final class PatchBody {
     }
 
     private void measure(Blob blob) {
+        cos = Math.cos(angle);
+        sin = Math.sin(angle);
         from = (int) Math.floor(blob.from()) - 2;
         int count = (int) Math.ceil(blob.to()) + 2 - from + 1;
         sides = new double[2][count];
@@ -93,8 +99,8 @@ final class PatchBody {
     }
 
     private int pixel(int t, double across) {
-        int px = (int) Math.floor(x + (from + t) * Math.cos(angle) - across * Math.sin(angle));
-        int py = (int) Math.floor(y + (from + t) * Math.sin(angle) + across * Math.cos(angle));
+        int px = (int) Math.floor(x + (from + t) * cos - across * sin);
+        int py = (int) Math.floor(y + (from + t) * sin + across * cos);
         return px < 0 || py < 0 || px >= picture.width() || py >= picture.height() ? -1 : py * picture.width() + px;
     }
 

@@ -1,14 +1,22 @@
 package turnalike.photo;
 
+import java.awt.Point;
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBuffer;
 import java.awt.image.DataBufferByte;
+import java.awt.image.PixelInterleavedSampleModel;
 import java.awt.image.Raster;
+import java.awt.image.WritableRaster;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Hashtable;
 import java.util.Iterator;
 import java.util.List;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
+import javax.imageio.ImageTypeSpecifier;
 
 /**
  * A decoded picture, upright, in linear light. The pixels stay as the file has them, one byte a colour: 50 megapixels are 150 MB so, and 600
@@ -18,12 +26,18 @@ final class Picture {
     /** Linear light of an sRGB code, from memory of IEC 61966-2-1. Display P3, which phones write, has the same curve. */
     private static final float[] LINEAR = new float[256];
 
+    /** The same, to be added up. */
+    private static final double[] LIGHT = new double[256];
+
     static {
         for (int code = 0; code < 256; code++) {
             double value = code / 255.0;
             LINEAR[code] = (float) (value <= 0.04045 ? value / 12.92 : Math.pow((value + 0.055) / 1.055, 2.4));
+            LIGHT[code] = LINEAR[code];
         }
     }
+
+    private static final int[] RED_FIRST = {0, 1, 2};
 
     private final byte[] data;
 
@@ -88,6 +102,11 @@ final class Picture {
         int h = image.getHeight();
         byte[] stored =
                 image.getRaster().getDataBuffer() instanceof DataBufferByte buffer ? buffer.getData() : new byte[0];
+        if (image.getSampleModel() instanceof PixelInterleavedSampleModel model
+                && Arrays.equals(model.getBandOffsets(), RED_FIRST)
+                && stored.length == 3 * w * h) {
+            return new Picture(stored, RED_FIRST, 3, w, h, orientation);
+        }
         return switch (image.getType()) {
             case BufferedImage.TYPE_3BYTE_BGR -> new Picture(stored, new int[] {2, 1, 0}, 3, w, h, orientation);
             case BufferedImage.TYPE_BYTE_GRAY -> new Picture(stored, new int[] {0, 0, 0}, 1, w, h, orientation);
@@ -105,7 +124,13 @@ final class Picture {
         reader.addIIOReadWarningListener((source, warning) -> warnings.add(warning));
         try (HeldBytes input = new HeldBytes(bytes)) {
             reader.setInput(input, true, true);
-            BufferedImage image = reader.read(0);
+            ImageReadParam wish = reader.getDefaultReadParam();
+            ImageTypeSpecifier usual = reader.getImageTypes(0).next();
+            if (usual.getBufferedImageType() == BufferedImage.TYPE_3BYTE_BGR) {
+                // In the file's own order rows are copied whole, else byte by byte.
+                wish.setDestination(redFirst(usual, file));
+            }
+            BufferedImage image = reader.read(0, wish);
             if (warnings.stream().anyMatch(text -> text.startsWith("Premature") || text.startsWith("Corrupt"))) {
                 throw PictureFile.damaged(
                         "the file's header promises more than the picture holds, or some of it is spoilt");
@@ -128,6 +153,13 @@ final class Picture {
         } finally {
             reader.dispose();
         }
+    }
+
+    private static BufferedImage redFirst(ImageTypeSpecifier usual, PictureFile file) {
+        int row = 3 * file.width();
+        WritableRaster raster = Raster.createInterleavedRaster(
+                DataBuffer.TYPE_BYTE, file.width(), file.height(), row, 3, RED_FIRST, new Point());
+        return new BufferedImage(usual.getColorModel(), raster, false, new Hashtable<>());
     }
 
     /** Other kinds as red, green and blue of one byte each; what can be seen through shows white. */
@@ -187,38 +219,61 @@ final class Picture {
     }
 
     /**
-     * Adds up the light of some pixels in a row.
+     * Adds up the light of a row by blocks of pixels, from its beginning.
      *
-     * @param x the first one's column in the upright picture
-     * @param y its row
-     * @param count how many, all of them within it
-     * @param sum where linear red, green and blue are added
+     * @param y the row
+     * @param block how many pixels are one
+     * @param sums of each block linear red, green and blue, one after the other, to which this row's are added
      */
-    void addLinear(int x, int y, int count, double[] sum) {
-        double red = 0;
-        double green = 0;
-        double blue = 0;
-        int at = origin + x * stepX + y * stepY;
-        for (int k = 0; k < count; k++) {
-            red += LINEAR[data[at + bands[0]] & 0xFF];
-            green += LINEAR[data[at + bands[1]] & 0xFF];
-            blue += LINEAR[data[at + bands[2]] & 0xFF];
-            at += stepX;
+    void addLinear(int y, int block, double[] sums) {
+        int red = bands[0];
+        int green = bands[1];
+        int blue = bands[2];
+        int at = origin + y * stepY;
+        for (int to = 0; to < sums.length; to += 3) {
+            double reds = 0;
+            double greens = 0;
+            double blues = 0;
+            for (int k = 0; k < block; k++) {
+                reds += LIGHT[data[at + red] & 0xFF];
+                greens += LIGHT[data[at + green] & 0xFF];
+                blues += LIGHT[data[at + blue] & 0xFF];
+                at += stepX;
+            }
+            sums[to] += reds;
+            sums[to + 1] += greens;
+            sums[to + 2] += blues;
         }
-        sum[0] += red;
-        sum[1] += green;
-        sum[2] += blue;
     }
 
-    /** The sum of so many pixels' codes in a row, green's taken twice. */
-    int grey(int x, int y, int count) {
-        int sum = 0;
-        int at = origin + x * stepX + y * stepY;
-        for (int k = 0; k < count; k++) {
-            sum += (data[at + bands[0]] & 0xFF) + 2 * (data[at + bands[1]] & 0xFF) + (data[at + bands[2]] & 0xFF);
-            at += stepX;
+    /** Adds up the codes of a row by blocks of so many pixels, from its beginning; green's count twice. */
+    void addGrey(int y, int block, int[] sums) {
+        int first = origin + y * stepY;
+        if (block == 2 && stepX == 3 && bands[1] == 1) {
+            // A telephone's usual picture, without a loop in the loop.
+            for (int to = 0; to < sums.length; to++) {
+                int at = first + 6 * to;
+                sums[to] += (data[at] & 0xFF)
+                        + 2 * (data[at + 1] & 0xFF)
+                        + (data[at + 2] & 0xFF)
+                        + (data[at + 3] & 0xFF)
+                        + 2 * (data[at + 4] & 0xFF)
+                        + (data[at + 5] & 0xFF);
+            }
+            return;
         }
-        return sum;
+        int red = bands[0];
+        int green = bands[1];
+        int blue = bands[2];
+        int at = first;
+        for (int to = 0; to < sums.length; to++) {
+            int sum = 0;
+            for (int k = 0; k < block; k++) {
+                sum += (data[at + red] & 0xFF) + 2 * (data[at + green] & 0xFF) + (data[at + blue] & 0xFF);
+                at += stepX;
+            }
+            sums[to] += sum;
+        }
     }
 
     /**

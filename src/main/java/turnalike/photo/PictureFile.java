@@ -107,8 +107,15 @@ record PictureFile(
                 throw cut();
             }
             int marker = marker(bytes, at);
-            if (marker < 0 || marker == 0 || marker == 0xFF || (marker >= 0xD0 && marker <= 0xD7) || marker == 1) {
-                // Within the coded data, or padding before a marker.
+            if (marker < 0) {
+                // Within the coded data, in which hardly a byte is a marker's.
+                do {
+                    at++;
+                } while (at + 1 < bytes.length && bytes[at] != (byte) 0xFF);
+                continue;
+            }
+            if (marker == 0 || marker == 0xFF || (marker >= 0xD0 && marker <= 0xD7) || marker == 1) {
+                // A byte of the coded data that looks like a marker, or padding before one.
                 at += marker > 0 && marker != 0xFF ? 2 : 1;
                 continue;
             }

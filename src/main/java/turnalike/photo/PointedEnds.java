@@ -137,7 +137,9 @@ final class PointedEnds {
 
     /** The same, if the ends were so far apart. */
     Length wholeFor(Length span) {
-        return Length.ofMm(span.mm() * wholeMm / (toMm - fromMm));
+        // Where nobody pointed this is one, and what was given stays as it was to the last bit.
+        double share = wholeMm / (toMm - fromMm);
+        return Length.ofMm(span.mm() * share);
     }
 
     /** The trace of the part between the ends. */

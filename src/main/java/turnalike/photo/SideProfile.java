@@ -65,8 +65,13 @@ final class SideProfile {
 
     /** The least that any ray passes each step by. A ray is asked only about the steps that it passes by less than the piece is wide. */
     private static double[] envelope(EdgeChain chain, boolean[] out, double widest, Steps steps, double focal) {
-        double[] least = new double[steps.count()];
-        Arrays.fill(least, widest);
+        double[] places = new double[steps.count()];
+        for (int k = 0; k < places.length; k++) {
+            places[k] = steps.place(k);
+        }
+        // Squared until the end.
+        double[] least = new double[places.length];
+        Arrays.fill(least, widest * widest);
         for (int i = 0; i < out.length; i++) {
             if (out[i]) {
                 continue;
@@ -74,10 +79,11 @@ final class SideProfile {
             TangentRay at = chain.ray(i);
             double one = at.along() * (1 - widest);
             double other = at.along() * (1 + widest);
-            for (int k = steps.first(Math.min(one, other)); k <= steps.last(Math.max(one, other)); k++) {
-                double place = steps.place(k);
-                if (Math.abs(place / at.along() - 1) < least[k]) {
-                    least[k] = Math.min(least[k], at.passing(place));
+            int end = steps.last(Math.max(one, other));
+            for (int k = steps.first(Math.min(one, other)); k <= end; k++) {
+                double passing = at.squaredPassing(places[k]);
+                if (passing < least[k]) {
+                    least[k] = passing;
                 }
             }
             // Between two neighbouring rays lie others; nearly square to the axis each passes only a hair's breadth of
@@ -88,10 +94,14 @@ final class SideProfile {
                 if (Math.abs(next.place() - at.place()) <= 3 / focal) {
                     int last = steps.last(Math.max(at.place(), next.place()));
                     for (int k = steps.first(Math.min(at.place(), next.place())); k <= last; k++) {
-                        least[k] = Math.min(least[k], between(at, next, steps.place(k)));
+                        double between = between(at, next, places[k]);
+                        least[k] = Math.min(least[k], between * between);
                     }
                 }
             }
+        }
+        for (int k = 0; k < least.length; k++) {
+            least[k] = Math.sqrt(least[k]);
         }
         return least;
     }

@@ -89,6 +89,15 @@ final class Sight {
         return project(across, u, v) / project(towards, u, v);
     }
 
+    /** Both coordinates of a point of the picture, put at a place of two arrays. */
+    void square(double u, double v, int at, double[] alongs, double[] acrosses) {
+        double x = (u - centreX) / focal;
+        double y = (v - centreY) / focal;
+        double depth = 1 / (towards[0] * x + towards[1] * y + towards[2]);
+        alongs[at] = (along[0] * x + along[1] * y + along[2]) * depth;
+        acrosses[at] = (across[0] * x + across[1] * y + across[2]) * depth;
+    }
+
     private double project(double[] onto, double u, double v) {
         return onto[0] * (u - centreX) / focal + onto[1] * (v - centreY) / focal + onto[2];
     }

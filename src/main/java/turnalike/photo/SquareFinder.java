@@ -6,6 +6,7 @@ import boofcv.factory.fiducial.FactoryFiducial;
 import boofcv.struct.image.GrayU8;
 import georegression.struct.shapes.Polygon2D_F64;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeMap;
 
@@ -61,13 +62,17 @@ final class SquareFinder {
 
     private static GrayU8 grey(Picture picture, int block) {
         GrayU8 grey = new GrayU8(picture.width() / block, picture.height() / block);
+        int[] sums = new int[grey.width];
+        int whole = 4 * block * block;
+        // Dividing by multiplying: exact, as the sums are below 2^24 and so many parts of the whole.
+        long share = (1L << 32) / whole + 1;
         for (int y = 0; y < grey.height; y++) {
+            Arrays.fill(sums, 0);
+            for (int j = 0; j < block; j++) {
+                picture.addGrey(y * block + j, block, sums);
+            }
             for (int x = 0; x < grey.width; x++) {
-                int sum = 0;
-                for (int j = 0; j < block; j++) {
-                    sum += picture.grey(x * block, y * block + j, block);
-                }
-                grey.data[y * grey.width + x] = (byte) ((float) sum / (4 * block * block) + 0.5f);
+                grey.data[y * grey.width + x] = (byte) ((sums[x] + whole / 2) * share >>> 32);
             }
         }
         return grey;

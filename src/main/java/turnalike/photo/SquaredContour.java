@@ -2,6 +2,7 @@ package turnalike.photo;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /** The whole contour in squared coordinates, cut at its two ends into the two edges. */
 final class SquaredContour {
@@ -15,7 +16,13 @@ final class SquaredContour {
 
     private final int atEnd;
 
+    /** Whether the walk goes from start to end along the left edge. */
+    private final boolean startsLeft;
+
     private final Sight sight;
+
+    /** The same points in another view, if their edges were followed there. */
+    private final Optional<SquaredContour> known;
 
     private final Map<Boolean, EdgeChain> edges = new HashMap<>();
 
@@ -28,17 +35,17 @@ final class SquaredContour {
      */
     SquaredContour(Sight sight, double[] x, double[] y) {
         this.sight = sight;
+        known = Optional.empty();
         int n = x.length;
         along = new double[n];
         across = new double[n];
         for (int i = 0; i < n; i++) {
-            along[i] = sight.alongOf(x[i], y[i]);
-            across[i] = sight.acrossOf(x[i], y[i]);
+            sight.square(x[i], y[i], i, along, across);
         }
         int least = -1;
         int most = -1;
         for (int i = 0; i < n; i++) {
-            boolean crosses = across[i] * across[(i + 1) % n] <= 0;
+            boolean crosses = across[i] * across[i + 1 == n ? 0 : i + 1] <= 0;
             if (crosses && (least < 0 || along[i] < along[least])) {
                 least = i;
             }
@@ -48,6 +55,22 @@ final class SquaredContour {
         }
         atStart = least;
         atEnd = most;
+        startsLeft = isWhole() && sum() > 0;
+    }
+
+    private SquaredContour(SquaredContour same, SquaredContour known) {
+        sight = same.sight;
+        along = same.along;
+        across = same.across;
+        atStart = same.atStart;
+        atEnd = same.atEnd;
+        startsLeft = same.startsLeft;
+        this.known = Optional.of(known);
+    }
+
+    /** The same, its edges followed as those of another view of the same points were: only what the view itself changes then differs. */
+    SquaredContour as(SquaredContour other) {
+        return new SquaredContour(this, other);
     }
 
     /** Whether the axis runs through the piece from end to end. */
@@ -66,29 +89,38 @@ final class SquaredContour {
 
     private EdgeChain followed(boolean left) {
         double[][] points = points(left, BEYOND);
-        return new EdgeChain(points[0], points[1], BEYOND, points[0].length - BEYOND, sight.focal());
+        int end = points[0].length - BEYOND;
+        if (known.isEmpty()) {
+            return new EdgeChain(points[0], points[1], BEYOND, end, sight.focal());
+        }
+        SquaredContour other = known.orElseThrow();
+        int later = (startsLeft == left ? 1 : -1) * (atStart - other.atStart);
+        int shift = Math.floorMod(later + along.length / 2, along.length) - along.length / 2;
+        return new EdgeChain(points[0], points[1], BEYOND, end, sight.focal(), other.edge(left), shift);
     }
 
     /** Along and across of one edge from start to end, with so many points more at each end. */
     double[][] points(boolean left, int beyond) {
         int n = along.length;
-        boolean forward = (sum(1) > 0) == left;
+        boolean forward = startsLeft == left;
         int steps = Math.floorMod(forward ? atEnd - atStart : atStart - atEnd, n);
         int way = forward ? 1 : -1;
         double[][] points = new double[2][steps + 1 + 2 * beyond];
+        int i = Math.floorMod(atStart - way * beyond, n);
         for (int k = 0; k < points[0].length; k++) {
-            int i = Math.floorMod(atStart + way * (k - beyond), n);
             points[0][k] = along[i];
             points[1][k] = across[i];
+            i += way;
+            i = i == n ? 0 : i < 0 ? n - 1 : i;
         }
         return points;
     }
 
     /** Of the points from start to end in the order of the walk, what they sum to across. */
-    private double sum(int way) {
+    private double sum() {
         int n = along.length;
         double sum = 0;
-        for (int i = atStart; i != atEnd; i = Math.floorMod(i + way, n)) {
+        for (int i = atStart; i != atEnd; i = i + 1 == n ? 0 : i + 1) {
             sum += across[i];
         }
         return sum;

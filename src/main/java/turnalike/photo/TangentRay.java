@@ -55,7 +55,12 @@ record TangentRay(double along, double squared, double place, double radius) {
      * @param at the place along the axis
      */
     double passing(double at) {
+        return Math.sqrt(squaredPassing(at));
+    }
+
+    /** That distance squared. */
+    double squaredPassing(double at) {
         double z = at / along;
-        return Math.sqrt(squared * z * z + (z - 1) * (z - 1));
+        return squared * z * z + (z - 1) * (z - 1);
     }
 }

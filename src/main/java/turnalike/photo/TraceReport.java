@@ -216,7 +216,8 @@ final class TraceReport {
     private RoundOutline other(double logFocal, double tilt) throws Unsure {
         double f = view.logFocal() + logFocal;
         double t = view.tilt() + tilt;
-        SquaredContour seen = fit.contour(fit.straightened(view.axis(), f, t), f, t);
+        SquaredContour seen =
+                fit.contour(fit.straightened(view.axis(), f, t), f, t).as(view.contour());
         return RoundOutline.of(
                 seen, EndCap.again(view.start(), seen, true), EndCap.again(view.end(), seen, false), lengthMm);
     }

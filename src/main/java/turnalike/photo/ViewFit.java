@@ -172,14 +172,16 @@ final class ViewFit {
         double to = Math.min(left[0][left[0].length - 1], right[0][right[0].length - 1]);
         int count = Math.max(20, (int) ((to - from) * contour.sight().focal()));
         double[][] middle = new double[3][count];
+        double step = 1 / contour.sight().focal();
+        Follower onLeft = new Follower(left);
+        Follower onRight = new Follower(right);
+        Follower ahead = new Follower(left);
+        Follower behind = new Follower(left);
         for (int k = 0; k < count; k++) {
             double at = from + (to - from) * (0.03 + 0.94 * k / (count - 1));
-            double step = 1 / contour.sight().focal();
-            double one = valueAt(left, at);
-            double other = valueAt(right, at);
             middle[0][k] = at;
-            middle[1][k] = (one + other) / 2;
-            middle[2][k] = Math.abs(valueAt(left, at + step) - valueAt(left, at - step)) / (2 * step);
+            middle[1][k] = (onLeft.valueAt(at) + onRight.valueAt(at)) / 2;
+            middle[2][k] = Math.abs(ahead.valueAt(at + step) - behind.valueAt(at - step)) / (2 * step);
         }
         return middle;
     }
@@ -198,14 +200,29 @@ final class ViewFit {
         return new double[][] {Arrays.copyOf(kept[0], count), Arrays.copyOf(kept[1], count)};
     }
 
-    private static double valueAt(double[][] chain, double at) {
-        int i = Arrays.binarySearch(chain[0], at);
-        int low = Math.max(0, Math.min(chain[0].length - 2, i >= 0 ? i : -i - 2));
-        if (chain[0].length < 2) {
-            return chain[1][0];
+    /** Reads a rising chain at places that rise too, straight between its points. */
+    private static final class Follower {
+        private final double[] along;
+
+        private final double[] across;
+
+        private int low;
+
+        Follower(double[][] chain) {
+            along = chain[0];
+            across = chain[1];
         }
-        double share = Math.max(0, Math.min(1, (at - chain[0][low]) / (chain[0][low + 1] - chain[0][low])));
-        return chain[1][low] + share * (chain[1][low + 1] - chain[1][low]);
+
+        double valueAt(double at) {
+            if (along.length < 2) {
+                return across[0];
+            }
+            while (low < along.length - 2 && along[low + 1] <= at) {
+                low++;
+            }
+            double share = Math.max(0, Math.min(1, (at - along[low]) / (along[low + 1] - along[low])));
+            return across[low] + share * (across[low + 1] - across[low]);
+        }
     }
 
     private static double[] robustLine(double[] at, double[] value, double[] steep, double noise) {

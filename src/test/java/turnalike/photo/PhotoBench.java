@@ -17,7 +17,8 @@ import turnalike.units.Length;
 /**
  * Tracing a drawn picture of 12 megapixels beside a bare pass of OpenCV on the same file in the same run: decoding, grey, Otsu's threshold, outer
  * contours. Both in CPU time of the whole process, ours with all its threads, OpenCV's held to one, and by the clock. OpenCV is asked through
- * Python's package opencv-python-headless, which is no part of the build: without it ours is told alone. Argument: how many rounds (default 5).
+ * Python's package opencv-python-headless, which is no part of the build: without it ours is told alone. Arguments: how many rounds (default 5), how many before that are not counted (default
+ * 5: the compilers of Java work beside the first ones).
  */
 final class PhotoBench {
     private static final int WIDTH = 4000;
@@ -38,9 +39,6 @@ final class PhotoBench {
                 print((time.process_time() - began) * 1000, (time.perf_counter() - clock) * 1000)
             """;
 
-    /** The compilers of Java work beside the first rounds. */
-    private static final int WARM_UP = 5;
-
     private PhotoBench() {}
 
     public static void main(String[] arguments) throws IOException, InterruptedException {
@@ -48,7 +46,8 @@ final class PhotoBench {
         Path folder = Files.createTempDirectory("turnalike-photo-bench");
         byte[] jpeg = PhotoRender.withFocal(PhotoRender.jpeg(drawn(), 0.92f), FAR_MM, 1);
         Path picture = Files.write(folder.resolve("drawn.jpg"), jpeg);
-        double[][] ours = ours(jpeg, rounds);
+        int warmUp = arguments.length > 1 ? Integer.parseInt(arguments[1]) : 5;
+        double[][] ours = ours(jpeg, rounds, warmUp);
         double[][] theirs = bare(picture, rounds);
         if (theirs[0].length == 0) {
             System.out.println("OpenCV: not asked, Python's opencv-python-headless is not installed");
@@ -67,10 +66,10 @@ final class PhotoBench {
     }
 
     /** CPU time of each round, then the clock's, milliseconds. */
-    private static double[][] ours(byte[] jpeg, int rounds) {
+    private static double[][] ours(byte[] jpeg, int rounds, int warmUp) {
         OperatingSystemMXBean process = ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
         double[][] ms = new double[2][rounds];
-        for (int k = -WARM_UP; k < rounds; k++) {
+        for (int k = -warmUp; k < rounds; k++) {
             long began = process.getProcessCpuTime();
             long clock = System.nanoTime();
             PhotoTrace trace = PhotoTrace.of(jpeg, PhotoWish.ofSpan(Length.ofMm(600)), Effort.unlimited());

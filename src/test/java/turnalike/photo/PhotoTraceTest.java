@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.ForkJoinPool;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -111,6 +112,24 @@ class PhotoTraceTest {
     @Test
     void a_slanting_spindle_beside_the_middle_comes_back() throws IOException {
         comesBack(SmallPicture.of(spindle()).turned(-24).moved(20, 35), 0.25);
+    }
+
+    /** Threads share the runs of the contour's points; which thread takes which hangs on how many there are. */
+    @Test
+    void however_many_threads_share_the_work_the_answer_is_the_same_to_the_last_bit() throws Exception {
+        SmallPicture picture = SmallPicture.of(spindle()).turned(7).tilted(2);
+        byte[] jpeg = PhotoRender.jpeg(picture.image(), 0.92f);
+        List<PhotoTrace> traces = new ArrayList<>();
+        for (int threads : new int[] {1, 2, 5}) {
+            ForkJoinPool pool = new ForkJoinPool(threads);
+            try {
+                traces.add(pool.submit(() -> traced(jpeg, wish(picture))).get());
+            } finally {
+                pool.shutdown();
+            }
+        }
+        assertThat(traces.get(1)).isEqualTo(traces.get(0));
+        assertThat(traces.get(2)).isEqualTo(traces.get(0));
     }
 
     @Test
