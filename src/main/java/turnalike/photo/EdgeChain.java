@@ -25,6 +25,9 @@ final class EdgeChain {
     /** The least leap, in pixels, that is not noise. */
     private static final double LEAP = 2.5;
 
+    /** Across by along, from where on a ray's touching place is the noise's: what is seen of it is no more than where it runs. */
+    private static final double STEEP = 3;
+
     private final double[] along;
 
     private final double[] across;
@@ -191,6 +194,45 @@ final class EdgeChain {
             }
         }
         return found;
+    }
+
+    /**
+     * Where the contour steps: of rays that run along a shoulder nobody knows where they touch, so between the last ray before it and the first
+     * one after it nothing was seen, be it a pixel only.
+     *
+     * @return pairs of places, each the last seen before and the first seen after
+     */
+    List<double[]> steps() {
+        List<double[]> steps = new ArrayList<>();
+        int i = first + 1;
+        // What begins or ends with the edge itself is the piece's end.
+        while (i < end - 1 && isSteep(i)) {
+            i++;
+        }
+        while (i < end - 1) {
+            int from = i;
+            while (i < end - 1 && isSteep(i)) {
+                i++;
+            }
+            boolean high = Math.abs(across[i] - across[from - 1]) > LEAP / focal;
+            if (i > from && i < end - 1 && high) {
+                steps.add(new double[] {middlePlace(from - 2), middlePlace(i + 1)});
+            }
+            i = Math.max(i, from + 1);
+        }
+        return steps;
+    }
+
+    /** The middle one of three neighbours' touching places: right beside a corner a single one may be the noise's. */
+    private double middlePlace(int i) {
+        int at = Math.max(1, Math.min(rays.length - 2, i - first));
+        double[] places = {rays[at - 1].place(), rays[at].place(), rays[at + 1].place()};
+        Arrays.sort(places);
+        return places[1];
+    }
+
+    private boolean isSteep(int i) {
+        return Math.abs(across[i + 1] - across[i - 1]) > STEEP * (along[i + 1] - along[i - 1]);
     }
 
     private TangentRay touching(int i) {

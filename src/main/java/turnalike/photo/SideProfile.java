@@ -1,6 +1,8 @@
 package turnalike.photo;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * One edge as radii along the piece. No ray on the contour runs through the piece, so at every place each ray bounds the radius, and where the
@@ -37,7 +39,9 @@ final class SideProfile {
         double[] radius = envelope(chain, out, widest, new Steps(from, to, count), focal);
         boolean[] hidden = new boolean[count];
         double step = (to - from) / (count - 1);
-        for (double[] leap : chain.leaps()) {
+        List<double[]> unseen = new ArrayList<>(chain.leaps());
+        unseen.addAll(chain.steps());
+        for (double[] leap : unseen) {
             int first = (int) Math.max(0, Math.ceil((leap[0] - from) / step));
             int last = (int) Math.min(count - 1, Math.floor((leap[1] - from) / step));
             for (int k = first; k <= last; k++) {
