@@ -13,6 +13,9 @@ record FlowingLines(String heading, List<String> lines, boolean continued) imple
     private static final double HEAD_MM = 5;
     private static final double AFTER_MM = 4;
 
+    /** What hangs below the last line; at a page's foot nothing else is wanted there. */
+    private static final double BELOW_MM = 1.5;
+
     /** Text is not begun at the foot of a page for fewer. */
     private static final int LEAST_LINES = 2;
 
@@ -22,7 +25,7 @@ record FlowingLines(String heading, List<String> lines, boolean continued) imple
 
     @Override
     public Optional<Laid> lay(double roomMm, boolean freshPage) {
-        int fit = Math.max(0, Math.min(lines.size(), (int) ((roomMm - HEAD_MM - AFTER_MM) / LINE_MM)));
+        int fit = Math.max(0, Math.min(lines.size(), (int) ((roomMm - HEAD_MM - BELOW_MM) / LINE_MM)));
         if (!freshPage && fit < Math.min(LEAST_LINES, lines.size())) {
             return Optional.empty();
         }

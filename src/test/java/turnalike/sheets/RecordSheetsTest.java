@@ -3,7 +3,10 @@ package turnalike.sheets;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -16,6 +19,13 @@ import turnalike.drawing.frame.Wheels;
 import turnalike.drawing.piece.Samples;
 import turnalike.drawing.svg.Lettered;
 import turnalike.drawing.svg.Svg;
+import turnalike.effort.Effort;
+import turnalike.job.Job;
+import turnalike.job.pieces.MatchJob;
+import turnalike.job.read.JobReader;
+import turnalike.job.set.SetMatch;
+import turnalike.pieces.Piece;
+import turnalike.pieces.PiecesFile;
 import turnalike.pieces.control.Signal;
 import turnalike.units.Length;
 import turnalike.units.Mass;
@@ -72,6 +82,49 @@ class RecordSheetsTest {
                 }
             }
         }
+    }
+
+    /** With its four figures, its notes and its cautions: nobody pins up a second sheet for two lines. */
+    @Test
+    void the_record_of_the_demo_is_one_page_on_either_paper_and_its_four_figures_one_row() throws IOException {
+        Job job = JobReader.read(shipped("fair-wheel.job.json")).job().orElseThrow();
+        List<Piece> pieces =
+                PiecesFile.parse(shipped("fair-wheel-pieces.csv"), job.units()).pieces();
+        SetMatch set = MatchJob.of(job, pieces, false, Effort.ofAsks(2000));
+        for (Paper paper : Paper.values()) {
+            Sheet sheet = SetSheets.record(
+                    "Harrowmead fair wheel (an invented order)", "2031-05-03", set, job.pattern(), paper);
+            assertThat(sheet.pageCount()).as(paper.label()).isEqualTo(1);
+            assertThat(factsApartMm(sheet)).isLessThan(3);
+            // What is left may as well be the measures' own errors: no weight is to be screwed on for it.
+            assertThat(text(sheet)).contains("no side stands out").doesNotContain("Counterweight: add");
+            assertClear(sheet);
+        }
+    }
+
+    @Test
+    void figures_too_wide_for_one_row_are_told_uncut_in_two() {
+        SetRecordContent content = wheel(12, false, FINE)
+                .with(new BenchCardContent.Fact("run-out of the rim", "0.115 in (2.92 mm), likely", "about it"));
+        Sheet sheet = SetRecord.of(content, Paper.A4);
+        assertThat(text(sheet)).contains("0.115 in (2.92 mm), likely");
+        assertThat(factsApartMm(sheet)).isBetween(14.0, 20.0);
+        assertClear(sheet);
+    }
+
+    /** From the uppermost of the four names to the lowest: a few tenths in one row, 17 in two. */
+    private static double factsApartMm(Sheet sheet) {
+        List<String> names = List.of("unbalance", "noise floor", "spread", "run-out of the rim");
+        DoubleSummaryStatistics found = Lettered.boxes(sheet.drawings().get(0)).stream()
+                .filter(box -> names.contains(box.text()))
+                .mapToDouble(Lettered.Box::bottom)
+                .summaryStatistics();
+        assertThat(found.getCount()).isEqualTo(4);
+        return found.getMax() - found.getMin();
+    }
+
+    private static String shipped(String name) throws IOException {
+        return Files.readString(Path.of("src/main/resources/turnalike/demo", name));
     }
 
     @Test
