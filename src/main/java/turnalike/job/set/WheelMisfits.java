@@ -14,7 +14,7 @@ import turnalike.units.UnitSystem;
 
 /**
  * What of a wheel cannot be built or is thin, and what of it, changed alone, would leave enough. Room
- * grows with the hub, with a stagger, with fewer places and with a shallower seat, so the least change is found by halving, in steps that a
+ * grows with the hub, with a stagger as far as hub and rim hold both rows, with fewer places and with a shallower seat, so the least change is found by halving, in steps that a
  * rule shows.
  */
 final class WheelMisfits {
@@ -39,6 +39,9 @@ final class WheelMisfits {
             Optional<Length> outside,
             Optional<SegmentedRim> segments) {
         axle();
+        room.axleWall(given).ifPresent(this::axleWall);
+        unentered(WheelFit.HUB, room.joinery().hubSeat(), room.hubHole(), "the hub's face");
+        unentered(WheelFit.RIM, room.joinery().rimSeat(), room.rimHole(), "the rim's inside");
         gap(neighbours);
         hub.ifPresent(seats -> wall(WheelFit.HUB, seats, true));
         rim.ifPresent(seats -> wall(WheelFit.RIM, seats, false));
@@ -68,6 +71,30 @@ final class WheelMisfits {
                                     : ""),
                     mends(true, Optional.empty())));
         }
+    }
+
+    private void axleWall(Length left) {
+        Length least = room.joinery().leastWall(room.hubHole().orElseThrow());
+        if (left.isPositive() && left.compareTo(least) < 0) {
+            out.add(new Misfit(
+                    false,
+                    WheelFit.HUB,
+                    "%s is left from a mortise's bottom to the axle's hole".formatted(steps.print(left)),
+                    mends(true, Optional.empty())));
+        }
+    }
+
+    /** A taper at the end goes by its face: what it enters is told of in vain. */
+    private void unentered(String where, Optional<Length> seat, Optional<Length> hole, String face) {
+        seat.filter(depth -> hole.isEmpty())
+                .ifPresent(
+                        depth -> out.add(
+                                new Misfit(
+                                        false,
+                                        where,
+                                        "a mortise %s deep is told, but the piece has no tenon at that end and is taken to stand on %s"
+                                                .formatted(steps.print(depth), face),
+                                        "make its last member there a tenon, as thick as it is at its shoulder; a taper is cut on it when it is fitted")));
     }
 
     private void gap(WheelFit.Neighbours neighbours) {
@@ -194,11 +221,7 @@ final class WheelMisfits {
         if (given.places() % 2 != 0) {
             return Optional.empty();
         }
-        Length most = room.joinery()
-                .hubLength()
-                .flatMap(length -> room.hubHole().map(length::minus))
-                .filter(Length::isPositive)
-                .orElse(room.body().largestRadius().times(8));
+        Length most = room.mostStagger().orElse(room.body().largestRadius().times(8));
         return least(given.stagger(), steps.fine(), given::withStagger).filter(by -> by.compareTo(most) <= 0);
     }
 

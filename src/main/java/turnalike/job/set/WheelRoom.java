@@ -1,6 +1,7 @@
 package turnalike.job.set;
 
 import java.util.Optional;
+import java.util.stream.Stream;
 import turnalike.frame.RadialBody;
 import turnalike.frame.SpokeGap;
 import turnalike.outline.Outline;
@@ -75,11 +76,24 @@ record WheelRoom(
         return seatsFit(trial) && isAtLeast(new RadialBody(body, trial.hubRadius()), trial, joinery.leastGap());
     }
 
-    boolean seatsFit(Trial trial) {
+    private boolean seatsFit(Trial trial) {
         return !reachesAxle(trial)
+                && leavesAxleWall(trial)
                 && enough(hubHole, trial.hubRadius().minus(trial.hubDepth()), trial.hubDepth(), trial)
-                && enough(rimHole, trial.hubRadius().plus(body.length()), rimDepth, trial)
-                && !runsOut(trial);
+                && enough(rimHole, trial.hubRadius().plus(body.length()), rimDepth, trial);
+    }
+
+    /** What is left from a mortise's bottom to the axle's hole; empty where no hole is told. */
+    Optional<Length> axleWall(Trial trial) {
+        Length hole = joinery.axleHole();
+        return hubHole.filter(bored -> hole.isPositive())
+                .map(bored -> trial.hubRadius().minus(trial.hubDepth()).minus(hole.times(0.5)));
+    }
+
+    private boolean leavesAxleWall(Trial trial) {
+        return axleWall(trial)
+                .filter(left -> left.compareTo(joinery.leastWall(hubHole.orElseThrow())) < 0)
+                .isEmpty();
     }
 
     private boolean enough(Optional<Length> hole, Length from, Length depth, Trial trial) {
@@ -102,7 +116,15 @@ record WheelRoom(
                 along.map(length -> length.minus(trial.stagger()).minus(bored).times(0.5)));
     }
 
-    private boolean runsOut(Trial trial) {
-        return hubEnds(trial).filter(left -> left.mm() < 0).isPresent();
+    /** The most that every second place may be set off by with enough left beyond both rows, in hub and rim; empty where neither's size is told. */
+    Optional<Length> mostStagger() {
+        return Stream.of(across(hubHole, joinery.hubLength()), across(rimHole, joinery.rimThickness()))
+                .flatMap(Optional::stream)
+                .min(Length::compareTo);
+    }
+
+    private Optional<Length> across(Optional<Length> hole, Optional<Length> along) {
+        return hole.flatMap(bored -> along.map(
+                length -> length.minus(bored).minus(joinery.leastWall(bored).times(2))));
     }
 }

@@ -27,13 +27,23 @@ import turnalike.units.UnitSystem;
 class WheelFitTest {
     /** Cylinders 30 mm thick and 300 long between tenons of 18 by 25, by hub radius and places; changed as told. */
     private static Job job(int places, double hubRadius, Consumer<ObjectNode> frame) {
+        return job(places, hubRadius, frame, "tenon");
+    }
+
+    /** @param first its first member: a tenon, or a taper of the same size at its thick end */
+    private static Job job(int places, double hubRadius, Consumer<ObjectNode> frame, String first) {
         ObjectNode root =
                 Json.object().put("format", "turnalike-job").put("version", 1).put("title", "Plain wheel (invented)");
         root.put("units", "mm").put("count", places);
         ObjectNode pattern = root.putObject("pattern").put("name", "Rod");
         pattern.putObject("stock").put("section", "square").put("size", 40).put("length", 360);
         var members = pattern.putArray("members");
-        members.addObject().put("kind", "tenon").put("length", 25).put("diameter", 18);
+        ObjectNode hubEnd = members.addObject().put("kind", first).put("length", 25);
+        if (first.equals("tenon")) {
+            hubEnd.put("diameter", 18);
+        } else {
+            hubEnd.put("from", 15).put("to", 18);
+        }
         members.addObject().put("kind", "cylinder").put("length", 300).put("diameter", 30);
         members.addObject().put("kind", "tenon").put("length", 20).put("diameter", 16);
         root.putObject("wood").put("density_kg_m3", 650);
@@ -123,7 +133,23 @@ class WheelFitTest {
                 .isFalse();
         assertThat(fit(3, 60, frame -> frame.put("axle_hole", 24).put("hub_seat", 47.9))
                         .misfits())
-                .noneMatch(misfit -> misfit.what().contains("axle"));
+                .singleElement()
+                .matches(misfit -> !misfit.forbids() && misfit.what().startsWith("0.1 mm (0.004 in) is left from"))
+                .matches(misfit -> misfit.mend().contains("deep at most"));
+        assertThat(fit(3, 60, frame -> frame.put("axle_hole", 24).put("hub_seat", 41.6))
+                        .misfits())
+                .isEmpty();
+    }
+
+    @Test
+    void a_mortise_that_nothing_enters_is_told_of_a_piece_without_a_tenon() {
+        WheelFit fit = fit(job(10, 90, frame -> frame.put("hub_seat", 25), "taper"));
+        assertThat(fit.misfits())
+                .singleElement()
+                .matches(misfit -> misfit.where().equals("hub") && !misfit.forbids())
+                .matches(misfit -> misfit.what().startsWith("a mortise 25 mm"))
+                .matches(misfit -> misfit.mend().contains("a tenon"));
+        assertThat(fit(job(10, 90, frame -> {}, "taper")).misfits()).isEmpty();
     }
 
     @Test
@@ -189,6 +215,33 @@ class WheelFitTest {
         double cos = Math.cos(Math.PI / 14);
         assertThat(2 * (75 * sin - slim / 2 * cos)).isGreaterThanOrEqualTo(6.35);
         assertThat(2 * (75 * sin - (slim + 0.5) / 2 * cos)).isLessThan(6.35);
+    }
+
+    /** What gives the spokes room must not take hub or rim apart: it leaves enough beyond both rows, or is not offered. */
+    @Test
+    void a_stagger_is_offered_only_where_hub_and_rim_hold_both_rows() {
+        double off = found(OFF, fit(14, 60, frame -> {})).get(0);
+        for (boolean hub : new boolean[] {true, false}) {
+            double least = 2 * 6.35 + (hub ? 18 : 16) + off;
+            Consumer<ObjectNode> enough = along(hub, least + 1e-6);
+            Consumer<ObjectNode> thin = along(hub, least - 1e-3);
+            assertThat(found(OFF, fit(14, 60, enough)).get(0)).isEqualTo(off);
+            assertThat(fit(14, 60, enough.andThen(frame -> frame.put("stagger", off)))
+                            .misfits())
+                    .isEmpty();
+            assertThat(found(OFF, fit(14, 60, thin))).isEmpty();
+            assertThat(found(PLACES, fit(14, 60, thin))).isNotEmpty();
+        }
+    }
+
+    private static Consumer<ObjectNode> along(boolean hub, double mm) {
+        return frame -> {
+            if (hub) {
+                frame.put("hub_length", mm);
+            } else {
+                frame.put("rim_width", 60).put("rim_thickness", mm);
+            }
+        };
     }
 
     @Test
