@@ -96,6 +96,13 @@ public record LegsFit(
         return leg.endRadius().times(Math.tan(angles.lean().radians()));
     }
 
+    /** {@return how far a shoulder square to the leg stands off the seat on its far side; empty where there is none or it stands upright} */
+    public Optional<Length> standsOff() {
+        return seat.filter(bored -> leg.startRadius().times(2).compareTo(bored.hole) > 0)
+                .map(bored -> leg.startRadius().times(2 * Math.tan(angles.lean().radians())))
+                .filter(off -> off.mm() >= 0.1);
+    }
+
     /** {@return the height that it stands at: as told, else as high as the pattern's own length reaches} */
     public Length stands() {
         return height.orElseGet(() -> leg.length().times(Math.cos(angles.lean().radians())));
@@ -173,6 +180,10 @@ public record LegsFit(
                                 : "a sight line %s off the front-back line".formatted(degrees(angles.sight()))));
         seat.ifPresent(bored ->
                 out.add("  seat     bore %s%s".formatted(bored.hole.formatBoth(units), seatWords(bored, units))));
+        standsOff()
+                .ifPresent(off -> out.add(
+                        "  shoulder meets the seat on one side first and stands off by %s on the other: face the seat square to the hole, or pare the shoulder to it"
+                                .formatted(off.formatBoth(units))));
         length().ifPresent(along ->
                 out.add("  leg      %s from the seat's underside to the floor, along it; the pattern has %s"
                         .formatted(along.formatBoth(units), leg.length().formatBoth(units))));
@@ -188,6 +199,10 @@ public record LegsFit(
                                     each.clear.formatBoth(units),
                                     degrees(each.angle),
                                     each.along.formatBoth(units)));
+        }
+        if (places == 4 && !stretchers.isEmpty()) {
+            out.add(
+                    "           bored both ways at one height they meet inside the leg: set one pair higher by more than its hole, or leave it out");
         }
         out.add(
                 "  caution  bore a scrap of the same wood first and try the tenon in it; what bears people is for licensed practice to judge");

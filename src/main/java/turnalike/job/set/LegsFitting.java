@@ -80,14 +80,17 @@ final class LegsFitting {
                 workings());
     }
 
+    /** The foot is cut at a bevel: its longer side reaches further down than its axis. */
     private void tooShort(Length height, List<Misfit> misfits) {
-        Length wanted = angles.along(height);
+        double lean = angles.lean().radians();
+        Length below = leg.endRadius().times(Math.tan(lean));
+        Length wanted = angles.along(height).plus(below);
         if (wanted.mm() > leg.length().mm() + 1e-9) {
-            Length reached = leg.length().times(Math.cos(angles.lean().radians()));
+            Length reached = leg.length().minus(below).times(Math.cos(lean));
             misfits.add(new Misfit(
                     false,
                     "leg",
-                    "it has %s below its shoulder, but %s are wanted from the seat's underside to the floor"
+                    "it has %s below its shoulder, but %s are wanted from the seat's underside to the floor, the foot's longer side included"
                             .formatted(print(leg.length()), print(wanted)),
                     "lengthen the pattern by %s, or let the seat's underside stand %s high"
                             .formatted(print(wanted.minus(leg.length())), print(reached))));
@@ -96,7 +99,11 @@ final class LegsFitting {
 
     /** A hole that is to stop short: the bit's far corner goes deeper than its middle. */
     private void comesOut(LegsFit.Seat seat, List<Misfit> misfits) {
-        if (seat.along().isEmpty() || seat.isThrough()) {
+        if (seat.along().isEmpty()) {
+            return;
+        }
+        if (seat.isThrough()) {
+            onOneSide(seat, misfits);
             return;
         }
         double lean = angles.lean().radians();
@@ -111,6 +118,20 @@ final class LegsFitting {
                     "a flat-bottomed hole %s deep at %s breaks through its top, though the tenon stops short"
                             .formatted(print(seat.tenon()), angles.lean().format()),
                     "bore %s less deep, or right through".formatted(print(left.abs()))));
+        }
+    }
+
+    /** A tenon's end is square to its axis, the seat's top is not: only so much proud stands all of it out of the hole. */
+    private void onOneSide(LegsFit.Seat seat, List<Misfit> misfits) {
+        Length proud = seat.tenon().minus(seat.along().orElseThrow());
+        Length wanted = seat.hole().times(0.5 * Math.tan(angles.lean().radians()));
+        if (proud.mm() < wanted.mm() - 1e-9) {
+            misfits.add(new Misfit(
+                    false,
+                    "seat",
+                    "the tenon comes through by %s on its axis, but leaning so it stays below the seat's top on one side up to %s"
+                            .formatted(print(proud), print(wanted)),
+                    "lengthen it by %s and cut it flush, or let it stop short".formatted(print(wanted.minus(proud)))));
         }
     }
 

@@ -16,6 +16,7 @@ import turnalike.job.answer.PlanJson;
 import turnalike.job.fields.Json;
 import turnalike.job.fields.Reading;
 import turnalike.job.read.JobReader;
+import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
 /** Plain rods as legs, against points and vectors worked out here. */
@@ -149,12 +150,48 @@ class LegsFitTest {
         LegsFit fit = fit(frame -> frame.put("places", 4).put("rake_deg", 10).put("height", 450));
         double lean = Math.toRadians(10);
         assertThat(fit.buildable()).isTrue();
+        // The rod's foot, 36 mm thick, reaches that much further on its longer side.
+        double below = 18 * Math.tan(lean);
+        double reached = (450 - below) * Math.cos(lean);
         assertThat(fit.misfits().get(0).mend())
-                .contains("%.1f mm".formatted(450 / Math.cos(lean) - 450))
-                .contains("%.1f mm".formatted(450 * Math.cos(lean)));
-        assertThat(fit(frame -> frame.put("places", 4).put("rake_deg", 10).put("height", 450 * Math.cos(lean) - 0.01))
+                .contains("%.1f mm".formatted(450 / Math.cos(lean) + below - 450))
+                .contains(Length.ofMm(reached).format(UnitSystem.METRIC) + " (");
+        assertThat(fit(frame -> frame.put("places", 4).put("rake_deg", 10).put("height", reached - 0.01))
                         .misfits())
                 .isEmpty();
+        assertThat(fit(frame -> frame.put("places", 4).put("rake_deg", 10).put("height", reached + 0.01))
+                        .misfits())
+                .hasSize(1);
+    }
+
+    /** A tenon of 24 by 30 in a leaning hole: its end stands 12·tan(lean) proud of the axis' place before all of it is out. */
+    @Test
+    void a_through_tenon_that_comes_out_on_one_side_only_is_told() {
+        double lean = Math.toRadians(20);
+        double all = (30 - 12 * Math.tan(lean)) * Math.cos(lean);
+        assertThat(seat(20, all - 0.01).misfits()).isEmpty();
+        assertThat(seat(20, all + 0.01).misfits())
+                .singleElement()
+                .matches(
+                        misfit -> misfit.where().equals("seat") && misfit.what().contains("on one side"));
+        assertThat(seat(0, 29.9).misfits()).isEmpty();
+    }
+
+    private static LegsFit seat(double rake, double thick) {
+        return fit(frame ->
+                frame.put("places", 4).put("rake_deg", rake).put("height", 400).put("seat_thickness", thick));
+    }
+
+    /** The shoulder of 36 mm is square to the leg: tipped by the lean, its far edge stands 36·tan(lean) off. */
+    @Test
+    void how_far_a_shoulder_stands_off_is_told_and_that_stretchers_at_one_height_meet() {
+        assertThat(seat(20, 50).standsOff().orElseThrow().mm())
+                .isCloseTo(36 * Math.tan(Math.toRadians(20)), within(1e-9));
+        assertThat(seat(0, 50).standsOff()).isEmpty();
+        assertThat(seat(20, 50).facts(UnitSystem.METRIC)).anyMatch(line -> line.contains("stands off by 13.1 mm"));
+        assertThat(fit(four(11, 7)).facts(UnitSystem.METRIC))
+                .anyMatch(line -> line.contains("they meet inside the leg"));
+        assertThat(seat(20, 50).facts(UnitSystem.METRIC)).noneMatch(line -> line.contains("they meet"));
     }
 
     @Test
