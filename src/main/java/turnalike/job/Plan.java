@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import turnalike.effort.Effort;
 import turnalike.effort.Ending;
+import turnalike.job.set.CoarseScale;
 import turnalike.job.set.FrameFit;
 import turnalike.job.set.Misfit;
 import turnalike.outline.Section;
@@ -25,6 +26,7 @@ import turnalike.stock.Blank;
 import turnalike.stock.BlankNeed;
 import turnalike.stock.Spares;
 import turnalike.stock.StockPlan;
+import turnalike.turning.EndSlopes;
 import turnalike.turning.Held;
 import turnalike.turning.Turning;
 import turnalike.turning.TurningProblem;
@@ -93,11 +95,17 @@ public record Plan(
      * @return the plan, its turning not worked out yet
      */
     public static Plan of(Job job, Function<DividerProblem, DividerOutcome> search) {
+        return of(job, search, EndSlopes.NONE);
+    }
+
+    /** @param own the slopes of its ends, where it has no frame to tell them */
+    private static Plan of(Job job, Function<DividerProblem, DividerOutcome> search, EndSlopes own) {
         Pattern pattern = job.pattern();
         List<Mark> marks = pattern.marks();
         JobSettings settings = JobSettings.of(job, search);
         Optional<FrameFit> frame =
                 job.frame().flatMap(each -> each.fit(pattern, job.wood().density(), job.units()));
+        EndSlopes slopes = frame.map(FrameFit::slopes).orElse(own);
         List<Warning> warnings = new ArrayList<>();
         frame.ifPresent(each -> each.misfits().forEach(misfit -> warnings.add(warning(misfit))));
         job.frame()
@@ -111,18 +119,23 @@ public record Plan(
         job.wood()
                 .warnings()
                 .forEach(problem -> warnings.add(new Warning(problem.where(), problem.what() + "; " + problem.mend())));
+        Solid solid = Solid.of(pattern.outline(), job.wood().density());
+        if (job.count() > 1) {
+            CoarseScale.words(job.tolerances().scale(), job.tolerances().massPct(), solid.mass())
+                    .ifPresent(words -> warnings.add(new Warning("weights", words)));
+        }
         StockPlan stock = stock(job);
         return new Plan(
                 job,
-                Solid.of(pattern.outline(), job.wood().density()),
+                solid,
                 marks,
                 settings,
                 stock,
-                new Lazy<>(() -> turning(job, marks, settings)),
+                new Lazy<>(() -> turning(job, marks, settings, slopes)),
                 weights(job),
                 frame,
                 OneLength.of(job).stream()
-                        .map(each -> new LengthPlan(each, of(each.job(), search)))
+                        .map(each -> new LengthPlan(each, of(each.job(), search, slopes)))
                         .toList(),
                 new Lazy<>(() -> SpreadForecast.of(job, stock)),
                 year,
@@ -184,7 +197,7 @@ public record Plan(
                 job.wood().density());
     }
 
-    private static Turning turning(Job job, List<Mark> marks, JobSettings settings) {
+    private static Turning turning(Job job, List<Mark> marks, JobSettings settings, EndSlopes slopes) {
         return Turning.of(new TurningProblem(
                 job.pattern(),
                 marks,
@@ -196,6 +209,7 @@ public record Plan(
                 job.wood().stiffness(),
                 job.wood().rupture(),
                 job.lathe(),
+                slopes,
                 job.units()));
     }
 

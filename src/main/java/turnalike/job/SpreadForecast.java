@@ -1,5 +1,7 @@
 package turnalike.job;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -7,6 +9,7 @@ import turnalike.pattern.PlacedMember;
 import turnalike.stock.SetChance;
 import turnalike.stock.Spares;
 import turnalike.stock.StockPlan;
+import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 
@@ -69,12 +72,12 @@ public record SpreadForecast(Job job, MassScatter scatter, int blanks, Optional<
         PlacedMember member = job.pattern().placed().get(most);
         String turning = String.format(
                 Locale.ROOT,
-                "turning within %s scatters them by %.1f g (%.1f %%), most of it the %s's %.1f g",
+                "turning within %s scatters them by %s g (%.1f %%), most of it the %s's %s g",
                 job.tolerances().diameter().format(job.units()),
-                scatter.turned().grams(),
+                grams(scatter.turned()),
                 100 * scatter.turnedShare(),
                 member.caption(),
-                scatter.byMember().get(most).grams());
+                grams(scatter.byMember().get(most)));
         if (job.count() == 1 || chances.isEmpty()) {
             return turning; // a set of one differs from nothing
         }
@@ -104,6 +107,13 @@ public record SpreadForecast(Job job, MassScatter scatter, int blanks, Optional<
             return "less than 1 %";
         }
         return String.format(Locale.ROOT, "%.0f %%", Math.min(pct, 99));
+    }
+
+    /** In tenths; of small work, one figure: nothing scatters by 0.0 g. */
+    private static String grams(Mass mass) {
+        return mass.grams() >= 0.1
+                ? String.format(Locale.ROOT, "%.1f", mass.grams())
+                : new BigDecimal(mass.grams()).round(new MathContext(1)).toPlainString();
     }
 
     private static String plain(double value) {

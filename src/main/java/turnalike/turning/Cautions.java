@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import turnalike.outline.Section;
+import turnalike.pattern.PlacedMember;
 import turnalike.pattern.Warning;
 import turnalike.units.Force;
 import turnalike.units.Length;
@@ -202,8 +203,21 @@ final class Cautions {
     }
 
     private void steady(Whip whip) {
+        if (work.isTooShortForSteady()) {
+            return;
+        }
+        PlacedMember there = work.pattern().placed().stream()
+                .filter(each -> each.end().compareTo(whip.steady()) >= 0)
+                .findFirst()
+                .orElseThrow();
         boolean square = work.pattern().outline().sectionAt(whip.steady()) == Section.SQUARE;
-        if (square && !work.isTooShortForSteady()) {
+        if (!square && !there.member().crests().isEmpty()) {
+            add(
+                    "steady rest",
+                    "its best place, %s, is on %s: let it run there on a band of the plain cylinder and cut that detail last, or set it on the nearest plain stretch"
+                            .formatted(whip.steady().formatRoughly(work.units()), there.where()));
+        }
+        if (square) {
             add(
                     "steady rest",
                     "its best place, %s, is on a square, where none can run; set it on the nearest round stretch"

@@ -94,11 +94,12 @@ final class CutOrder {
             int squareMember = square(i) ? i : i + 1;
             Length line = run.get(i).end();
             String what = i == before.get(0)
-                    ? "on the bench, before mounting, strike %s round all four faces from the stick with square and knife; then,"
+                    ? "on the bench, before mounting, strike %s round all four faces from the stick%s with square and knife; then,"
                                     .formatted(
                                             before.size() == 1
                                                     ? "this line"
-                                                    : "this line and those of the other shoulders")
+                                                    : "this line and those of the other shoulders",
+                                            laidIn())
                             + " first of all cuts, nick the corners with the long point, a little deeper each time, until the shoulder"
                             + " of %s at %s is clean all round"
                     : "in the same way, on its line from the bench: the shoulder of %s at %s";
@@ -171,6 +172,12 @@ final class CutOrder {
                 "");
     }
 
+    private String laidIn() {
+        return work.leadIn().isPositive()
+                ? ", laid %s in from the blank's start end,".formatted(work.both(work.leadIn()))
+                : "";
+    }
+
     private String datumText() {
         if (!work.partsOff()) {
             return square(0) || square(run.size() - 1)
@@ -181,6 +188,10 @@ final class CutOrder {
         if (work.held().byOneEnd()) {
             return "lay the stick along it, the spare length at the %s end; strike the start line, which is the datum, and the far end's line"
                     .formatted(holding.spareAt().word());
+        }
+        if (work.leadIn().isPositive()) {
+            return "lay the stick %s in from the blank's start end, which the slope of that end takes; strike the datum line there and the far end's line"
+                    .formatted(work.both(work.leadIn()));
         }
         String end = work.held().at() == Held.At.START ? "drive" : "start";
         return "lay the stick against the %s end; strike the datum line there and the far end's line".formatted(end);

@@ -112,6 +112,10 @@ final class Holding {
                         : last.outline().endRadius())
                 .times(2);
         String line = end == Held.At.START ? "the start line" : "the far end's line";
+        Length slope = work.slopes().at(end);
+        if (slope.isPositive()) {
+            return Optional.of(leftOn(place, line, slope));
+        }
         if (last.member().section() == Section.SQUARE) {
             return Optional.of(sawnOff(place, line));
         }
@@ -128,6 +132,18 @@ final class Holding {
                 held.byOneEnd()
                         ? "never part right through: a loose piece flies; hold it only with the lathe stopped"
                         : "never part right through between centres: the piece jams and flies"));
+    }
+
+    /** What the slope takes beyond the line is not sawn away with the rest. */
+    private Cut leftOn(Length place, String line, Length slope) {
+        return cut(
+                Phase.PARTING,
+                Tool.SAW,
+                place,
+                List.of(place),
+                "take the piece off the lathe with its spare length; on the bench, cut the end to its slope through %s: the longer side reaches %s beyond it"
+                        .formatted(line, work.both(slope)),
+                "");
     }
 
     /** A square's corners split off under a parting tool, and a square end is sawn truer on the bench anyway. */

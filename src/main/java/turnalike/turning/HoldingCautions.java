@@ -3,6 +3,8 @@ package turnalike.turning;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import turnalike.pattern.PlacedMember;
 import turnalike.pattern.Warning;
 import turnalike.units.Length;
 
@@ -16,11 +18,12 @@ final class HoldingCautions {
         this.work = work;
     }
 
-    /** None between centres. */
+    /** Between centres there is one only of an end too thin to be driven. */
     List<Warning> list() {
         List<Warning> out = new ArrayList<>();
         Held held = work.held();
         if (!held.byOneEnd()) {
+            thinAtTheDrive().ifPresent(out::add);
             return out;
         }
         if (new Holding(work).wantsSpare()) {
@@ -43,6 +46,28 @@ final class HoldingCautions {
                             work.lathe().rules().overhang())));
         }
         return out;
+    }
+
+    /** The spare length stands at the far end: driven there, no centre has to bite into what is finished. */
+    private Optional<Warning> thinAtTheDrive() {
+        Held.At drive = work.held().at();
+        List<PlacedMember> run = work.pattern().placed();
+        Length across = drive == Held.At.START
+                ? run.get(0).outline().startRadius().times(2)
+                : run.get(run.size() - 1).outline().endRadius().times(2);
+        boolean hasSpare = drive == Held.At.END && work.partsOff();
+        if (hasSpare || !work.isTooThinToPart(across)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Warning(
+                WHERE,
+                "its %s end is driven and only %s thick, thinner than a pencil: no drive centre bites in that; %s"
+                        .formatted(
+                                drive == Held.At.START ? "start" : "far",
+                                work.both(across),
+                                drive == Held.At.START
+                                        ? "drive the far end, where the spare length stands, or hold it in a chuck"
+                                        : "take a longer blank, or hold it in a chuck")));
     }
 
     private static String of(Held.By by) {

@@ -27,6 +27,7 @@ import turnalike.wood.Stiffness;
  * @param stiffness of the wood, if known; without it nothing is said of whip
  * @param rupture the stress at which the wood breaks, if known; without it nothing is said of its strength
  * @param lathe the turner's own
+ * @param slopes ends that are cut on a slope after turning
  * @param units in which sentences give lengths
  */
 public record TurningProblem(
@@ -40,6 +41,7 @@ public record TurningProblem(
         Optional<Stiffness> stiffness,
         Optional<Rupture> rupture,
         Lathe lathe,
+        EndSlopes slopes,
         UnitSystem units) {
     public TurningProblem {
         marks = List.copyOf(marks);
@@ -80,6 +82,11 @@ public record TurningProblem(
     /** The largest round that the blank cleans up to. */
     Length largestRound() {
         return lathe.rules().largestRound(pattern.stock().size());
+    }
+
+    /** How far from the blank's end at the datum the stick is laid; zero where the piece begins with the blank. */
+    Length leadIn() {
+        return partsOff() && !held().byOneEnd() ? slopes.start() : Length.ZERO;
     }
 
     Held held() {

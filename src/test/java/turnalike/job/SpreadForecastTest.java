@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import org.junit.jupiter.api.Test;
+import turnalike.effort.Effort;
 import turnalike.job.answer.PlanJson;
+import turnalike.job.read.JobReader;
 
 class SpreadForecastTest {
     private static Plan plan(String keys) {
@@ -27,6 +29,18 @@ class SpreadForecastTest {
         int planned = plan.stock().spares().spares();
         assertThat(blanks - 8).isGreaterThan(planned);
         assertThat(sentence).endsWith(": turn %d spares rather than %d for 95 %%".formatted(blanks - 8, planned));
+    }
+
+    @Test
+    void small_work_scatters_by_more_than_nought() {
+        Plan plan = Plan.of(JobReader.read("""
+                                {"format": "turnalike-job", "version": 1, "units": "mm",
+                                 "pattern": {"name": "Pin", "stock": {"section": "square", "size": 14, "length": 80},
+                                  "members": [{"kind": "cylinder", "length": 80, "diameter": 6}]},
+                                 "wood": {"density_kg_m3": 600}, "tolerances": {"diameter": 0.2}, "count": 4}
+                                """).job().orElseThrow(), Effort.ofAsks(100));
+        // A diameter off by up to 0.2 mm has a deviation of 0.2/√3 mm; of 1.36 g that is 2·0.115/6.
+        assertThat(plan.spread().sentence()).contains("scatters them by 0.05 g (3.8 %)", "the 1 cylinder's 0.05 g");
     }
 
     @Test

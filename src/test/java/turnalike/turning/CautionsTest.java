@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import turnalike.outline.Section;
+import turnalike.pattern.Bead;
 import turnalike.pattern.Cylinder;
 import turnalike.pattern.Details;
 import turnalike.pattern.Pattern;
@@ -179,6 +180,54 @@ class CautionsTest {
                 .contains("300 mm", "on a square, where none can run", "nearest round stretch");
         assertThat(said(Lathe.USUAL, Optional.of(whip(0.01, 100, false)), List.of(), FREE))
                 .noneMatch(each -> each.startsWith("steady rest"));
+    }
+
+    /** A rest does not run on a bead's crown. */
+    @Test
+    void a_steady_rest_that_would_run_on_a_detail_says_so_and_is_silent_beside_it() {
+        Pattern beaded = new Pattern(
+                "beaded",
+                new Stock(Section.SQUARE, mm(45), mm(430)),
+                List.of(
+                        new Cylinder(mm(190), mm(40), Details.NONE),
+                        new Bead(mm(20), mm(36), mm(42), Details.NONE),
+                        new Cylinder(mm(190), mm(40), Details.NONE)));
+        assertThat(of(beaded, whip(0.01, 200, false), Lathe.USUAL))
+                .filteredOn(each -> each.startsWith("steady rest"))
+                .singleElement()
+                .asString()
+                .contains("about 200 mm, is on member 2 (bead)", "cut that detail last");
+        assertThat(of(beaded, whip(0.01, 150, false), Lathe.USUAL)).noneMatch(each -> each.startsWith("steady rest"));
+    }
+
+    private static List<String> of(Pattern pattern, Whip whip, Lathe lathe) {
+        TurningProblem work = Works.of(pattern, Optional.of(Stiffness.given(11_000)), ASH, lathe);
+        return Cautions.of(work, Optional.of(whip), List.of(), FREE).stream()
+                .map(each -> each.where() + ": " + each.what())
+                .toList();
+    }
+
+    /** A pin of 5 mm at the headstock; turned round, the spare length is driven. */
+    @Test
+    void an_end_too_thin_to_be_driven_is_told_of() {
+        Pattern pin = pin(412, 5);
+        Lathe turned = Lathe.USUAL.withHeld(new Held(Held.By.CENTRES, Held.At.END, true));
+        assertThat(of(pin, whip(0.01, 200, false), Lathe.USUAL))
+                .anyMatch(each -> each.startsWith("holding: its start end is driven and only 5 mm"));
+        assertThat(of(pin, whip(0.01, 200, false), turned)).noneMatch(each -> each.startsWith("holding"));
+        assertThat(of(pin(400, 5), whip(0.01, 200, false), turned))
+                .anyMatch(each -> each.startsWith("holding: its far end is driven"));
+        assertThat(of(pin(412, 7), whip(0.01, 200, false), Lathe.USUAL)).noneMatch(each -> each.startsWith("holding"));
+    }
+
+    private static Pattern pin(double stockMm, double endMm) {
+        return new Pattern(
+                "pin",
+                new Stock(Section.SQUARE, mm(45), mm(stockMm)),
+                List.of(
+                        new Cylinder(mm(10), mm(endMm), Details.NONE),
+                        new Cylinder(mm(380), mm(40), Details.NONE),
+                        new Cylinder(mm(10), mm(endMm), Details.NONE)));
     }
 
     @Test

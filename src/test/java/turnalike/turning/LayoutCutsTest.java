@@ -59,6 +59,7 @@ class LayoutCutsTest {
                 usual.stiffness(),
                 usual.rupture(),
                 usual.lathe(),
+                usual.slopes(),
                 usual.units()));
     }
 

@@ -72,6 +72,7 @@ public final class Works {
                 stiffness,
                 rupture,
                 lathe,
+                EndSlopes.NONE,
                 UnitSystem.METRIC);
     }
 

@@ -15,6 +15,7 @@ import turnalike.job.set.LengthsOfPieces;
 import turnalike.pattern.Mark;
 import turnalike.pieces.Column;
 import turnalike.pieces.KeyedFigure;
+import turnalike.pieces.LikenessTolerances;
 import turnalike.pieces.LikenessWords;
 import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
@@ -158,7 +159,16 @@ public final class ColumnTargets {
      * @return the asker
      */
     public static Slips slips(Job job, MassUnit mass) {
-        return new Slips(all(job), job.tolerances().forLikeness(), new KeyedFigure(job.units(), mass));
+        return new Slips(all(job), forSlips(job), new KeyedFigure(job.units(), mass));
+    }
+
+    /** On a coarse scale a step up or down is no slip, nor are two: within four tolerances nothing is asked about, here three steps. */
+    private static LikenessTolerances forSlips(Job job) {
+        LikenessTolerances own = job.tolerances().forLikeness();
+        double pieceG =
+                Solid.of(job.pattern().outline(), job.wood().density()).mass().grams();
+        double stepPct = 100 * job.tolerances().scale().grams() / pieceG;
+        return new LikenessTolerances(own.mark(), own.diameter(), Math.max(own.massPct(), 0.75 * stepPct));
     }
 
     /**

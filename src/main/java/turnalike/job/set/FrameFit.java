@@ -3,6 +3,7 @@ package turnalike.job.set;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import turnalike.turning.EndSlopes;
 import turnalike.units.Length;
 import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
@@ -52,6 +53,11 @@ public sealed interface FrameFit permits WheelFit, RowFit, LegsFit {
 
     /** {@return where on a piece, from its start end, it runs into its neighbour; empty where it touches none} */
     Optional<Length> touches();
+
+    /** {@return which ends of a piece are cut on a slope once it is turned} */
+    default EndSlopes slopes() {
+        return EndSlopes.NONE;
+    }
 
     /** {@return whether nothing in it forbids building it} */
     default boolean buildable() {

@@ -94,7 +94,7 @@ public record LegsSet(
                 ending,
                 hand,
                 terms.unlessGlance(() -> NextPieces.ofPieces(left, pieces, size, tolerancePct)),
-                warnings(pieces, grouping, tolerancePct));
+                warnings(terms, pieces, grouping));
     }
 
     private static List<Double> toGroup(Grouping grouping, Likeness likeness, List<Piece> pieces) {
@@ -110,8 +110,10 @@ public record LegsSet(
         return out;
     }
 
-    private static List<String> warnings(List<Piece> pieces, Grouping grouping, double tolerancePct) {
+    private static List<String> warnings(SetTerms terms, List<Piece> pieces, Grouping grouping) {
         List<String> out = new ArrayList<>();
+        double tolerancePct = terms.massPct();
+        CoarseScale.words(terms, pieces).ifPresent(out::add);
         if (pieces.stream().anyMatch(piece -> piece.mass().isEmpty())) {
             out.add("not every piece was weighed, so likeness goes by what was measured on both of two pieces");
         }

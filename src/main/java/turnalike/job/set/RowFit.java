@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import turnalike.frame.RowGap;
 import turnalike.frame.RowOpening;
 import turnalike.outline.Outline;
+import turnalike.turning.EndSlopes;
 import turnalike.units.Angle;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
@@ -235,6 +236,20 @@ public record RowFit(
      */
     public boolean isKept(Length most) {
         return widest().mm() <= most.mm() + RowRoom.SURE_MM;
+    }
+
+    /** {@inheritDoc} Of several lengths only the upper end is: below each stands on a tread. */
+    @Override
+    public EndSlopes slopes() {
+        return new EndSlopes(own.isEmpty() ? beyond(false) : Length.ZERO, beyond(true));
+    }
+
+    private Length beyond(boolean upper) {
+        return cuts.stream()
+                .filter(each -> each.upper() == upper)
+                .map(CutEnd::beyond)
+                .findFirst()
+                .orElse(Length.ZERO);
     }
 
     /** What is turned square at its ends is cut where it stands: on a slope that takes more of the blank than its axis is long. */

@@ -84,6 +84,7 @@ public record RowSet(
             SetTerms terms, InRow frame, List<Piece> pieces, RowPlacement placement, Ending ending, HandWork hand) {
         List<Integer> wanted = frame.wanted();
         List<String> warnings = new ArrayList<>(placement.warnings());
+        CoarseScale.words(terms, pieces).ifPresent(warnings::add);
         if (!allWeighed(pieces)) {
             warnings.add("not every piece was weighed, so the set is not held to mass_pct");
         }

@@ -144,6 +144,7 @@ public record WheelSet(
         List<String> warnings = new ArrayList<>();
         fit.misfits().stream().filter(Misfit::forbids).forEach(each -> warnings.add(each.where() + ": " + each.said()));
         warnings.addAll(placement.warnings());
+        CoarseScale.words(terms, pieces).ifPresent(warnings::add);
         if (!Seating.of(terms.pattern(), frame.hubEnd()).onTenon()) {
             warnings.add("the pattern has no tenon at its hub end, so the hub radius is taken to the piece's own end");
         }

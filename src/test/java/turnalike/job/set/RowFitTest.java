@@ -20,6 +20,7 @@ import turnalike.job.Plan;
 import turnalike.job.answer.PlanJson;
 import turnalike.job.fields.Json;
 import turnalike.job.read.JobReader;
+import turnalike.turning.Cut;
 import turnalike.units.Length;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
@@ -61,6 +62,39 @@ class RowFitTest {
                 .orElseThrow()
                 .fit(job.pattern(), job.wood().density(), UnitSystem.METRIC)
                 .orElseThrow();
+    }
+
+    /** What the row says the blank must have is laid in front of the datum and not sawn off at the lathe. */
+    @Test
+    void the_order_of_cuts_leaves_a_sloping_end_its_wood() {
+        List<String> raked = cuts(45);
+        assertThat(raked)
+                .anyMatch(cut -> cut.contains(
+                        "from the stick, laid 20 mm (25/32 in) in from the blank's start end, with square"));
+        assertThat(raked)
+                .anyMatch(cut -> cut.startsWith("lay the stick 20 mm (25/32 in) in from the blank's start end"));
+        assertThat(raked)
+                .last()
+                .asString()
+                .contains("cut the end to its slope through the far end's line", "20 mm (25/32 in) beyond it");
+        List<String> level = cuts(0);
+        assertThat(level).anyMatch(cut -> cut.contains("from the stick with square and knife"));
+        assertThat(level).anyMatch(cut -> cut.startsWith("lay the stick against the drive end"));
+        assertThat(level).last().asString().contains("saw the spare length off at the far end's line");
+    }
+
+    private static List<String> cuts(double rake) {
+        ObjectNode root =
+                tree(frame -> frame.put("places", 9).put("clear", 1000).put("rake_deg", rake));
+        var members = (ArrayNode) root.at("/pattern/members");
+        members.removeAll();
+        members.addObject().put("kind", "square").put("length", 100);
+        members.addObject().put("kind", "cylinder").put("length", 500).put("diameter", 30);
+        members.addObject().put("kind", "square").put("length", 100);
+        Job job = JobReader.read(Json.print(root)).job().orElseThrow();
+        return Plan.of(job, Effort.ofAsks(200)).turning().cuts().stream()
+                .map(Cut::what)
+                .toList();
     }
 
     /** A square end lies on a sloping rail only when it is cut to the slope: at 45 degrees half its side further on the longer side. */
