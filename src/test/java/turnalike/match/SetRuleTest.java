@@ -11,6 +11,14 @@ import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
 
 class SetRuleTest {
+    /** Masses of 98 and 102 lie 4 in 100 of their mean apart: asked for four they pass, for a hair less they do not. */
+    @Test
+    void a_set_exactly_at_the_share_asked_for_passes_without_a_word() {
+        double[] massesG = {98, 102};
+        assertThat(new SetRule(massesG, 2, 0.04).warnings(4)).isEmpty();
+        assertThat(new SetRule(massesG, 2, 0.04 - 1e-9).warnings(4)).hasSize(1);
+    }
+
     @Test
     void visits_each_passing_set_once_and_no_other() {
         Seeds.each(200, random -> {

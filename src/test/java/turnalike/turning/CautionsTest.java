@@ -182,6 +182,21 @@ class CautionsTest {
                 .noneMatch(each -> each.startsWith("steady rest"));
     }
 
+    /** Only a piece that was roughed faster than it may turn is slowed down; at one speed throughout there is nothing to do. */
+    @Test
+    void to_go_slower_once_it_is_round_is_said_where_roughing_may_be_faster() {
+        assertThat(said(Lathe.USUAL, Optional.empty(), List.of(), roughedAt(2001)))
+                .anyMatch(each -> each.contains("once it is round go down to 2000 rpm or less"));
+        assertThat(said(Lathe.USUAL, Optional.empty(), List.of(), roughedAt(2000)))
+                .noneMatch(each -> each.contains("once it is round"));
+    }
+
+    private static SpeedAdvice roughedAt(double rpm) {
+        SpeedAdvice usual = speeds(SpeedAdvice.Limit.PRACTICE, List.of());
+        SpeedRange roughing = new SpeedRange(Speed.ofRpm(300), Speed.ofRpm(rpm), mm(60));
+        return new SpeedAdvice(roughing, usual.turning(), usual.whipLimit(), usual.limit(), List.of(), List.of());
+    }
+
     /** A rest does not run on a bead's crown. */
     @Test
     void a_steady_rest_that_would_run_on_a_detail_says_so_and_is_silent_beside_it() {

@@ -182,6 +182,15 @@ class LegsFitTest {
                 frame.put("places", 4).put("rake_deg", rake).put("height", 400).put("seat_thickness", thick));
     }
 
+    /** Whatever else is told of legs, this stands last. */
+    @Test
+    void what_bears_people_is_left_to_licensed_practice() {
+        assertThat(seat(20, 50).facts(UnitSystem.METRIC))
+                .last()
+                .asString()
+                .contains("bore a scrap", "licensed practice");
+    }
+
     /** The shoulder of 36 mm is square to the leg: tipped by the lean, its far edge stands 36·tan(lean) off. */
     @Test
     void how_far_a_shoulder_stands_off_is_told_and_that_stretchers_at_one_height_meet() {

@@ -64,6 +64,14 @@ class RowFitTest {
                 .orElseThrow();
     }
 
+    /** A limit is kept by a ball just as large as it allows, and by none larger. */
+    @Test
+    void a_limit_holds_exactly_at_the_widest_ball() {
+        RowFit fit = fit(frame -> frame.put("places", 6).put("clear", 900).put("rake_deg", 30));
+        assertThat(fit.isKept(fit.widest())).isTrue();
+        assertThat(fit.isKept(fit.widest().minus(Length.ofMm(0.01)))).isFalse();
+    }
+
     /** What the row says the blank must have is laid in front of the datum and not sawn off at the lathe. */
     @Test
     void the_order_of_cuts_leaves_a_sloping_end_its_wood() {

@@ -152,6 +152,17 @@ class WheelFitTest {
         assertThat(fit(job(10, 90, frame -> {}, "taper")).misfits()).isEmpty();
     }
 
+    /** A hole as wide as the hub is long is thin and can be bored; a hair wider it runs out. */
+    @Test
+    void mortises_run_out_only_below_nothing() {
+        assertThat(fit(10, 90, frame -> frame.put("hub_length", 18)).buildable())
+                .isTrue();
+        assertThat(fit(10, 90, frame -> frame.put("hub_length", 18 - 1e-6)).buildable())
+                .isFalse();
+        assertThat(fit(10, 90, frame -> frame.put("hub_length", 18)).misfits())
+                .anyMatch(misfit -> misfit.what().startsWith("0 mm"));
+    }
+
     @Test
     void segments_that_cannot_keep_off_the_mortises_are_told() {
         assertThat(fit(20, 160, frame -> frame.put("segments", 19)).misfits())
