@@ -31,10 +31,7 @@ public final class SetRecord {
 
     private static final double GAP_MM = 6;
     private static final double FACT_MM = 17;
-    private static final double BETWEEN_FACTS_MM = 2;
-
-    /** So many figures stand in one row. */
-    private static final int MOST_IN_ROW = 4;
+    private static final double BETWEEN_FACTS_MM = 6;
 
     private final SetRecordContent content;
     private final Optional<Svg> frame;
@@ -92,49 +89,49 @@ public final class SetRecord {
         return out;
     }
 
+    /** In one row, each as wide as its own words, where that holds them all; else in columns alike. */
     private Flowing facts() {
+        List<BenchCardContent.Fact> facts = content.facts();
+        double left =
+                flow.widthMm() - facts.stream().mapToDouble(SetRecord::widthMm).sum();
+        double between = facts.size() > 3 ? left / (facts.size() - 1) : 0;
+        return between >= BETWEEN_FACTS_MM ? inOneRow(between) : inColumns();
+    }
+
+    private Flowing inOneRow(double betweenMm) {
+        List<Shape> out = new ArrayList<>();
+        double x = 0;
+        for (BenchCardContent.Fact fact : content.facts()) {
+            double width = widthMm(fact);
+            out.addAll(fact(fact, x, 0, width));
+            x += width + betweenMm;
+        }
+        return Flowing.whole(out, FACT_MM + 1);
+    }
+
+    private Flowing inColumns() {
         List<Shape> out = new ArrayList<>();
         int count = content.facts().size();
-        int inRow = factsInRow();
+        int inRow = count == 4 ? 2 : Math.min(3, count);
         double each = flow.widthMm() / inRow;
         for (int i = 0; i < count; i++) {
-            BenchCardContent.Fact fact = content.facts().get(i);
-            double x = i % inRow * each;
-            int row = i / inRow;
-            double y = row * FACT_MM;
-            out.add(TextLine.of(
-                    Lettering.SMALL, x, y + 4, TextWrap.cut(fact.name(), Lettering.SMALL, each - BETWEEN_FACTS_MM)));
-            out.add(TextLine.of(
-                    Lettering.SETTING,
-                    x,
-                    y + 10,
-                    TextWrap.cut(fact.figure(), Lettering.SETTING, each - BETWEEN_FACTS_MM)));
-            out.add(TextLine.of(
-                    Lettering.SMALL,
-                    x,
-                    y + 14.6,
-                    TextWrap.cut(fact.beside(), Lettering.SMALL, each - BETWEEN_FACTS_MM)));
+            out.addAll(fact(content.facts().get(i), i % inRow * each, i / inRow * FACT_MM, each - 2));
         }
         int rows = (count + inRow - 1) / inRow;
         return Flowing.whole(out, rows * FACT_MM + 1);
     }
 
-    /** As many as stand beside one another uncut, four at most; of more, each row takes about as many. */
-    private int factsInRow() {
-        int count = content.facts().size();
-        int most = Math.min(MOST_IN_ROW, count);
-        while (most > 1 && !allFit(flow.widthMm() / most - BETWEEN_FACTS_MM)) {
-            most--;
-        }
-        int rows = (count + most - 1) / most;
-        return (count + rows - 1) / rows;
+    private static List<Shape> fact(BenchCardContent.Fact fact, double x, double y, double widthMm) {
+        double room = widthMm + 1e-6; // of its own width it is not cut for a rounding
+        return List.of(
+                TextLine.of(Lettering.SMALL, x, y + 4, TextWrap.cut(fact.name(), Lettering.SMALL, room)),
+                TextLine.of(Lettering.SETTING, x, y + 10, TextWrap.cut(fact.figure(), Lettering.SETTING, room)),
+                TextLine.of(Lettering.SMALL, x, y + 14.6, TextWrap.cut(fact.beside(), Lettering.SMALL, room)));
     }
 
-    private boolean allFit(double widthMm) {
-        return content.facts().stream()
-                .allMatch(fact -> Lettering.SMALL.widthMm(fact.name()) <= widthMm
-                        && Lettering.SETTING.widthMm(fact.figure()) <= widthMm
-                        && Lettering.SMALL.widthMm(fact.beside()) <= widthMm);
+    private static double widthMm(BenchCardContent.Fact fact) {
+        double words = Math.max(Lettering.SMALL.widthMm(fact.name()), Lettering.SMALL.widthMm(fact.beside()));
+        return Math.max(words, Lettering.SETTING.widthMm(fact.figure()));
     }
 
     /** The picture by itself, if a page holds it; a row too long for that is in the table alone. */

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -94,7 +95,9 @@ class RecordSheetsTest {
             Sheet sheet = SetSheets.record(
                     "Harrowmead fair wheel (an invented order)", "2031-05-03", set, job.pattern(), paper);
             assertThat(sheet.pageCount()).as(paper.label()).isEqualTo(1);
-            assertThat(rowsOfFacts(sheet)).isEqualTo(1);
+            assertThat(factsApartMm(sheet)).isLessThan(3);
+            // What is left may as well be the measures' own errors: no weight is to be screwed on for it.
+            assertThat(text(sheet)).contains("no side stands out").doesNotContain("Counterweight: add");
             assertClear(sheet);
         }
     }
@@ -102,20 +105,22 @@ class RecordSheetsTest {
     @Test
     void figures_too_wide_for_one_row_are_told_uncut_in_two() {
         SetRecordContent content = wheel(12, false, FINE)
-                .with(new BenchCardContent.Fact("run-out of the rim", "0.115 in (2.92 mm) and more of it", "about it"));
+                .with(new BenchCardContent.Fact("run-out of the rim", "0.115 in (2.92 mm), likely", "about it"));
         Sheet sheet = SetRecord.of(content, Paper.A4);
-        assertThat(text(sheet)).contains("and more of it");
-        assertThat(rowsOfFacts(sheet)).isEqualTo(2);
+        assertThat(text(sheet)).contains("0.115 in (2.92 mm), likely");
+        assertThat(factsApartMm(sheet)).isBetween(14.0, 20.0);
         assertClear(sheet);
     }
 
-    private static long rowsOfFacts(Sheet sheet) {
+    /** From the uppermost of the four names to the lowest: a few tenths in one row, 17 in two. */
+    private static double factsApartMm(Sheet sheet) {
         List<String> names = List.of("unbalance", "noise floor", "spread", "run-out of the rim");
-        List<Lettered.Box> found = Lettered.boxes(sheet.drawings().get(0)).stream()
+        DoubleSummaryStatistics found = Lettered.boxes(sheet.drawings().get(0)).stream()
                 .filter(box -> names.contains(box.text()))
-                .toList();
-        assertThat(found).hasSize(4);
-        return found.stream().map(box -> Math.round(box.bottom())).distinct().count();
+                .mapToDouble(Lettered.Box::bottom)
+                .summaryStatistics();
+        assertThat(found.getCount()).isEqualTo(4);
+        return found.getMax() - found.getMin();
     }
 
     private static String shipped(String name) throws IOException {
