@@ -155,6 +155,7 @@ final class Picture {
         }
     }
 
+    @SuppressWarnings("JdkObsolete") // a BufferedImage is not to be made without a Hashtable
     private static BufferedImage redFirst(ImageTypeSpecifier usual, PictureFile file) {
         int row = 3 * file.width();
         WritableRaster raster = Raster.createInterleavedRaster(
