@@ -184,7 +184,7 @@ class JobPageIT {
     void a_field_typed_anew_shows_what_the_job_holds_after_it() {
         select(3, "hub bead");
         page.locator("#f-by_eye").check();
-        assertThat(page.locator("#undo")).hasAttribute("title", "hub bead 3, by eye: yes");
+        assertThat(page.locator("#undo")).hasAttribute("title", "hub bead 3, cut by eye, not measured: yes");
         page.locator("#undo").click();
         assertThat(page.locator("#f-by_eye")).not().isChecked();
         page.locator("#kind").selectOption("cove");
@@ -230,7 +230,7 @@ class JobPageIT {
         page.keyboard().press("ArrowDown");
         String chosen = held.inputValue();
         page.keyboard().press("Tab");
-        assertThat(page.locator("#undo")).hasAttribute("title", "turning, held chuck");
+        assertThat(page.locator("#undo")).hasAttribute("title", "held: chuck");
         assertThat(held).hasValue(chosen);
         assertThat(steps()).isEqualTo(steps + 1);
     }

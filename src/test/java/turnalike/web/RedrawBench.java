@@ -29,7 +29,7 @@ final class RedrawBench {
     private RedrawBench() {}
 
     /** Members of several kinds, each a little different, so that their marks are no pattern of their own. */
-    private static JobText of(int count) {
+    static JobText of(int count) {
         StringBuilder members = new StringBuilder();
         for (int i = 0; i < count; i++) {
             double length = 8 + (i * 7 % 11) * 0.7;

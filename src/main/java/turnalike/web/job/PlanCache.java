@@ -30,12 +30,16 @@ public final class PlanCache {
     private static final long MOMENT_MS = 1_000;
 
     private static final int KEPT = 64;
+    private static final int GLIMPSED = 8;
 
     private final PageWork work;
     private final Map<JobText, CompletableFuture<Plan>> plans = Recent.of(KEPT);
     private final Map<DividerProblem, DividerOutcome> searched = Recent.of(KEPT);
     /** What a search finds that asks no longer than an instant; a diameter typed anew asks for the same once more. */
     private final Map<DividerProblem, DividerOutcome> glanced = Recent.of(KEPT);
+
+    /** What was looked at on the way: a handle is let go where it was looked at last. */
+    private final Map<JobText, Plan> glimpses = Recent.of(GLIMPSED);
 
     private final Map<JobText, Sought> nudges = Recent.of(KEPT);
     private final Parts.Kept parts = new Parts.Kept();
@@ -103,6 +107,7 @@ public final class PlanCache {
             }
             CompletableFuture<Plan> begun = last.before
                     .flatMap(before -> titled(before, text))
+                    .or(() -> glimpsed(text))
                     .map(CompletableFuture::completedFuture)
                     .orElseGet(() ->
                             CompletableFuture.supplyAsync(() -> Plan.of(text.job(), this::atOnce), work.beside()));
@@ -118,9 +123,21 @@ public final class PlanCache {
                 .flatMap(each -> each.join().findTitled(text.job()));
     }
 
-    /** What follows from a text that is only looked at on the way to another: not kept, and no search ends for it. */
+    /** What follows from a text that is only looked at on the way to another: no search ends for it. */
     Plan glimpse(JobText text) {
-        return Plan.of(text.job(), this::atOnce);
+        Plan seen = Plan.of(text.job(), this::atOnce);
+        synchronized (glimpses) {
+            glimpses.put(text, seen);
+        }
+        return seen;
+    }
+
+    /** The plan that was looked at, unless a search found another since. */
+    private Optional<Plan> glimpsed(JobText text) {
+        synchronized (glimpses) {
+            return Optional.ofNullable(glimpses.get(text))
+                    .filter(seen -> found(seen.dividerProblem()).isEmpty());
+        }
     }
 
     /**

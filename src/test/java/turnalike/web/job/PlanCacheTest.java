@@ -76,6 +76,19 @@ class PlanCacheTest {
     }
 
     @Test
+    void what_was_looked_at_on_the_way_serves_when_it_is_kept_unless_a_search_found_better_since() {
+        PlanCache plans = new PlanCache(PageWork.onThisMachine());
+        plans.now(ONE, twelve(32, 12.3));
+        Plan seen = plans.glimpse(twelve(33, 12.3));
+        assertThat(plans.now(ONE, twelve(33, 12.3))).isSameAs(seen);
+
+        Plan early = plans.glimpse(twelve(34, 12.3));
+        plans.patient(ONE, twelve(33, 12.3));
+        assertThat(plans.isFinal(early)).isFalse();
+        assertThat(plans.isFinal(plans.now(ONE, twelve(34, 12.3)))).isTrue();
+    }
+
+    @Test
     void one_jobs_page_does_not_end_the_search_for_another() {
         PlanCache plans = new PlanCache(PageWork.onThisMachine());
         CompletableFuture<Plan> one = CompletableFuture.supplyAsync(() -> plans.patient(ONE, twelve(32, 12.3)));
