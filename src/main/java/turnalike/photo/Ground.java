@@ -103,8 +103,6 @@ final class Ground {
 
     /** Begins with the picture's rim, or, where only some of it shows, with one colour of that, and runs the straighter. */
     private static Surface surface(CoarsePicture picture, byte[] shows, double rank) {
-        int w = picture.width();
-        int h = picture.height();
         double[][] surface = new double[3][];
         double[] spread = {0.25, 0.25, 0.25};
         boolean first = shows.length == 0;
