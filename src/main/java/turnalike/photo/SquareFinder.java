@@ -72,7 +72,7 @@ final class SquareFinder {
                 picture.addGrey(y * block + j, block, sums);
             }
             for (int x = 0; x < grey.width; x++) {
-                grey.data[y * grey.width + x] = (byte) ((sums[x] + whole / 2) * share >>> 32);
+                grey.data[y * grey.width + x] = (byte) (((sums[x] + whole / 2) * share) >>> 32);
             }
         }
         return grey;
