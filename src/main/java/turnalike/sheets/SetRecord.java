@@ -115,7 +115,8 @@ public final class SetRecord {
         int inRow = count == 4 ? 2 : Math.min(3, count);
         double each = flow.widthMm() / inRow;
         for (int i = 0; i < count; i++) {
-            out.addAll(fact(content.facts().get(i), i % inRow * each, i / inRow * FACT_MM, each - 2));
+            int row = i / inRow;
+            out.addAll(fact(content.facts().get(i), i % inRow * each, row * FACT_MM, each - 2));
         }
         int rows = (count + inRow - 1) / inRow;
         return Flowing.whole(out, rows * FACT_MM + 1);
