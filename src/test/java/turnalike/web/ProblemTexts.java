@@ -1,4 +1,4 @@
-package turnalike.language;
+package turnalike.web;
 
 import com.sun.source.tree.BinaryTree;
 import com.sun.source.tree.CompilationUnitTree;
@@ -25,12 +25,14 @@ import javax.tools.StandardJavaFileManager;
 import javax.tools.ToolProvider;
 
 /**
- * What the program may say of bad input, read off its own sources: the texts handed to {@code new Problem(where, what, mend)} and to the
- * methods that make one, each with a name in the place of what is only known when it runs.
+ * What the program may say of bad input, read off its own sources: the texts handed to {@code new Problem(where, what, mend)}, to the page's
+ * refusals and to the methods that make either, each with a name in the place of what is only known when it runs.
  */
 final class ProblemTexts {
     private static final Path MAIN = Path.of("src", "main", "java");
-    private static final Set<String> MAKERS = Set.of("Problem", "problem", "wrong", "refused");
+    private static final Set<String> MAKERS = Set.of("Problem", "Refusal", "problem", "wrong", "refused");
+
+    private static final String REFUSED = "Refusal.of";
 
     /** Stands for what is only known when it runs. */
     static final String NAME = "bead";
@@ -44,7 +46,7 @@ final class ProblemTexts {
             for (Path file :
                     all.filter(each -> each.toString().endsWith(".java")).toList()) {
                 String text = Files.readString(file);
-                if (MAKERS.stream().anyMatch(maker -> text.contains(maker + "("))) {
+                if (text.contains(REFUSED) || MAKERS.stream().anyMatch(maker -> text.contains(maker + "("))) {
                     files.add(file);
                 }
             }
@@ -80,10 +82,9 @@ final class ProblemTexts {
 
         @Override
         public Void visitMethodInvocation(MethodInvocationTree call, String file) {
-            String name = call.getMethodSelect() instanceof MemberSelectTree select
-                    ? select.getIdentifier().toString()
-                    : call.getMethodSelect().toString();
-            if (MAKERS.contains(name)) {
+            String whole = call.getMethodSelect().toString();
+            String name = whole.substring(whole.lastIndexOf('.') + 1);
+            if (MAKERS.contains(name) || whole.equals(REFUSED)) {
                 told(call.getArguments());
             }
             return super.visitMethodInvocation(call, file);
