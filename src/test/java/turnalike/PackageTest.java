@@ -203,7 +203,7 @@ class PackageTest {
                 "-XX:+UseSerialGC",
                 "-Xlog:all=error:stderr",
                 "-Djava.awt.headless=true",
-                "-Xms128m -Xmn64m",
+                "-Xms160m -Xmn96m",
                 "--illegal-native-access=allow")) {
             assertThat(unix).contains(each);
             assertThat(windows).contains(each);

@@ -81,7 +81,7 @@ class KeyboardAloneIT {
         assertThat(page.locator("h1")).hasText("Four rungs");
         assertThat(page.locator("#f-title")).isFocused();
         write("#f-count", "4");
-        assertThat(page.locator("#undo")).hasAttribute("title", Pattern.compile("good pieces wanted .*"));
+        assertThat(page.locator("#undo")).hasAttribute("title", Pattern.compile("good pieces wanted: .*"));
         follow("#panel-frame > summary");
         to("#f-frame-kind");
         page.keyboard().type("row");

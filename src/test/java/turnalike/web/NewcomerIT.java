@@ -46,7 +46,7 @@ class NewcomerIT {
         type(page, "#f-title", "Four table legs");
         assertThat(page.locator("h1")).hasText("Four table legs");
         type(page, "#f-count", "4");
-        assertThat(page.locator("#undo")).hasAttribute("title", Pattern.compile("good pieces wanted .*"));
+        assertThat(page.locator("#undo")).hasAttribute("title", Pattern.compile("good pieces wanted: .*"));
         page.locator("#panel-frame > summary").click();
         page.locator("#f-frame-kind").selectOption("wheel");
         assertThat(page.locator("#f-frame-places")).hasValue("4");

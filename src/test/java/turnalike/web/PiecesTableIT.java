@@ -66,7 +66,7 @@ class PiecesTableIT {
             assertThat(page.locator("#c-mass_g")).hasValue("");
             assertThat(page.locator("#piece")).hasValue(String.valueOf(count + 1));
         }
-        assertThat(page.locator("#chart-h ~ .sheet svg")).isVisible();
+        assertThat(page.locator("#chart-h ~ .sheet svg").first()).isVisible();
         assertThat(labels(served, job)).containsExactly("1", "2", "3");
     }
 

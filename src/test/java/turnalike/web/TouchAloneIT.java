@@ -99,7 +99,7 @@ class TouchAloneIT {
         }
         type("#f-count", "3");
         page.locator("h1").tap(); // the field is left
-        assertThat(page.locator("#undo")).hasAttribute("title", Pattern.compile("good pieces wanted .*"));
+        assertThat(page.locator("#undo")).hasAttribute("title", Pattern.compile("good pieces wanted: .*"));
         tap("#panel-frame > summary");
         page.locator("#f-frame-kind").selectOption("row");
         assertThat(page.locator("#f-frame-places")).isVisible();
