@@ -76,6 +76,7 @@ class AccessibilityIT {
                 if (width == SMALL && view.startsWith(job)) {
                     hasRoom(page);
                 }
+                assertThat(Layout.found(page)).as("%d %s", width, view).isEmpty();
                 asked(page);
             }
             refused(page, served.address() + job + "?member=3");
@@ -92,12 +93,12 @@ class AccessibilityIT {
         page.context().close();
     }
 
-    /** German words are the longer ones; a table in between is a screen of its own. */
+    /** German words are the longer ones; a tablet in between is a screen of its own; the walk above has both ends in English. */
     @Test
     void nothing_is_cut_off_or_lies_over_something_else_on_a_small_phone_in_german_or_on_a_tablet() {
         String job = "jobs/" + served.demo().text();
         List<String> badly = new ArrayList<>();
-        for (int width : new int[] {SMALL, 768, 1440}) {
+        for (int width : new int[] {SMALL, 768}) {
             Page page = browser.page(
                     new NewContextOptions().setViewportSize(width, 800).setLocale(width == SMALL ? "de" : "en"));
             for (String view : Stream.concat(views(job).stream(), Stream.of(job + "/bench", job + "/file"))
