@@ -210,8 +210,22 @@ class JobPageIT {
         page.locator("#f-title").fill("Another title");
         page.locator("#f-title").press("Tab");
         assertThat(page.locator("#said")).hasText("Title: kept");
+        // Where two answers crossed, the page asks again for all of it, by itself.
+        page.waitForResponse(
+                each -> each.url().contains("?member=")
+                        && each.request().method().equals("GET"),
+                () -> page.evaluate("void turnalikePage.select(turnalikePage.work().dataset.selected)"));
+        page.waitForTimeout(100);
+        assertThat(page.locator("#said")).hasText("Title: kept");
+        assertThat(page.locator("label[for='f-title'] .kept")).isVisible();
         assertThat(page.locator("#f-wood-species")).hasValue("Wishwood");
         assertThat(page.locator("#f-wood-species-also")).hasText(reason);
+        // What the page asks by itself, here another member, stands in no form.
+        page.locator(".lathe [data-member='4']").click();
+        assertThat(page.locator("#member-h")).hasText("4 cove");
+        assertThat(page.locator("#f-wood-species")).hasValue("Wishwood");
+        assertThat(page.locator("#f-wood-species-also")).hasText(reason);
+        assertThat(page.locator("#f-wood-species")).hasAttribute("aria-invalid", "true");
         page.locator("#f-wood-species").fill("White ash");
         page.locator("#f-wood-species").press("Tab");
         assertThat(page.locator("#f-wood-species")).not().hasAttribute("aria-invalid", "true");

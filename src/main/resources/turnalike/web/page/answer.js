@@ -86,6 +86,7 @@
     const answer = document.createElement("template");
     answer.innerHTML = text.slice(text.indexOf("<main"));
     stayRefused(now, answer.content, detail.requestConfig);
+    if (detail.requestConfig.verb === "get" && came === here) stayKept(now, answer.content);
     const left = [...answer.content.querySelectorAll("div[data-same]")].map((part) => part.id);
     // Of a drawing, the groups that are as they were.
     const groups = answer.content.querySelector("#drawing [data-same]");
@@ -118,12 +119,25 @@
     document.dispatchEvent(new CustomEvent("turnalike:redrawn"));
   });
 
-  /** What was refused in another form stays, with its reason, until it is mended or left out there. */
+  /** What was refused stays, with its reason, until it is mended or left out there; only the answer to its own form says anew what is wrong. */
   const stayRefused = (now, coming, config) => {
+    const form = config.elt.matches("form") ? config.elt : null; // what the page asks by itself stands in none
     for (const box of now.querySelectorAll(".field.wrong")) {
       const field = box.querySelector("[id][name]");
-      const next = typed.has(field.id) && !config.elt.contains(field) && coming.getElementById(field.id);
+      const next = typed.has(field.id) && !(form && form.contains(field)) && coming.getElementById(field.id);
       if (next) next.closest(".field").replaceWith(box.cloneNode(true));
+    }
+  };
+
+  /** Asked for once more at the same version, a page does not take back what it just said was kept. */
+  const stayKept = (now, coming) => {
+    const next = coming.getElementById("work");
+    if (!next || next.dataset.selected !== now.dataset.selected) return;
+    const said = coming.getElementById("said");
+    if (said && !said.textContent) said.textContent = document.getElementById("said").textContent;
+    for (const mark of now.querySelectorAll("label[for] > .kept")) {
+      const label = coming.querySelector(`label[for="${mark.parentElement.htmlFor}"]`);
+      if (label && !label.querySelector(".kept")) label.append(" ", mark.cloneNode(true));
     }
   };
 
