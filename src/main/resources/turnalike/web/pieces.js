@@ -4,6 +4,9 @@
   const { liken, notice } = window.turnalikePage;
   const isField = (element) => element.matches("input[form]:not([type=hidden])");
   const fieldsOf = (form) => [...form.elements].filter((each) => each.tagName === "INPUT" && each.type !== "hidden");
+  /** Fields typed into since their form was sent: what stands there is the next entry's, even where it is the same figure again. */
+  const typedSince = new Set();
+  document.addEventListener("input", (event) => typedSince.add(event.target.id), true);
   let quiet = 0;
   const tell = (words) => {
     notice(words);
@@ -18,7 +21,8 @@
     const now = document.getElementById("main");
     const typed = new Map();
     for (const field of now.querySelectorAll("input[id], textarea[id]")) {
-      if (field.type === "file" || field.value === field.defaultValue || sent.get(field.id) === field.value) continue;
+      if (field.type === "file" || field.value === field.defaultValue) continue;
+      if (sent.get(field.id) === field.value && !typedSince.has(field.id)) continue;
       typed.set(field.id, field.value);
     }
     liken(now, document.importNode(came, true), []);
@@ -34,26 +38,51 @@
     const answer = await fetch(form.action, { method: "POST", body: data }).catch(() => null);
     if (!answer) {
       notice("The program does not answer. What you typed is still here; start it and try again.");
-      return;
+      return false;
     }
     const html = await answer.text();
     if (!answer.ok && answer.status !== 422) {
       const told = new DOMParser().parseFromString(html, "text/html").getElementById("main");
       notice(told ? told.textContent.trim().slice(0, 300) : "That could not be done.");
-      return;
+      return false;
+    }
+    if (!answer.ok && isNext(form) && following.length > 0) {
+      for (const field of fieldsOf(form)) {
+        sent.set(field.id, field.value);
+        typedSince.delete(field.id);
+      }
     }
     show(html, sent);
     if (answer.ok) tell(piece && !form.action.endsWith("/remove") ? `Piece ${piece} is kept.` : "Done. ");
     const wrong = document.querySelector("[aria-invalid=true]");
     if (!answer.ok && wrong) wrong.focus();
+    return answer.ok;
   };
 
   // One after the other, so that no answer overtakes another.
   let turn = Promise.resolve();
+  const following = []; // entries of the row that is typed next which wait for their turn
   const send = (form) => {
     const data = new URLSearchParams(new FormData(form));
     const sent = new Map(fieldsOf(form).map((field) => [field.id, field.value]));
-    turn = turn.then(() => keep(form, data, sent));
+    sent.forEach((_, id) => typedSince.delete(id));
+    if (!isNext(form)) {
+      turn = turn.then(() => keep(form, data, sent));
+      return;
+    }
+    // Who weighs faster than the program answers means the label that comes next, not the one that still stands there.
+    const named = fieldsOf(form)[0];
+    const counted = named.value === named.defaultValue;
+    const entry = fieldsOf(form).filter((field) => field !== named && field.value.trim()).map((field) => field.value.trim()).join(" ");
+    following.push(entry);
+    turn = turn.then(async () => {
+      if (following.shift() === undefined) return; // one before it is asked about
+      const label = counted && document.getElementById(named.id);
+      if (label) data.set(named.name, label.defaultValue);
+      if ((await keep(form, data, sent)) || following.length === 0) return;
+      // What is asked about shows what was sent; what was typed after it is told, since it has no place there.
+      notice(`Typed meanwhile and not kept: ${following.splice(0).join(", ")}`);
+    });
   };
   /** The form of the row that is typed next names the field it begins with. */
   const isNext = (form) => "next" in form.dataset;

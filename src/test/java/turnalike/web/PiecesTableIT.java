@@ -116,4 +116,40 @@ class PiecesTableIT {
         assertThat(page.locator(".back")).hasCount(0);
         assertThat(grams(served, job, "2")).isEqualTo(603.8);
     }
+
+    /** All typed before the first answer can have come, the same figure twice: each is a piece of its own. */
+    @Test
+    void weights_typed_faster_than_they_are_answered_are_all_kept() throws Exception {
+        try (Served served = Served.in(folder);
+                Browser browser = Browser.open()) {
+            JobId job = served.demo();
+            Page page = browser.page(1280, 900);
+            page.navigate(served.address() + "jobs/" + job.text() + "/pieces");
+            type(page, "140.1", "140.1", "139.8", "141.2");
+            assertThat(page.locator("table.pieces tbody tr")).hasCount(21);
+            assertThat(page.locator("#c-mass_g")).hasValue("");
+            assertThat(labels(served, job)).endsWith("17", "18", "19", "20", "21");
+            assertThat(grams(served, job, "18")).isEqualTo(140.1);
+            assertThat(grams(served, job, "21")).isEqualTo(141.2);
+            // One that reads like a slip is asked about; what came after it is told.
+            type(page, "1401", "139.9", "140.3");
+            assertThat(page.locator("#sure")).isVisible();
+            assertThat(page.locator("#c-mass_g")).hasValue("1401");
+            assertThat(page.locator("#notice")).hasText("Typed meanwhile and not kept: 139.9, 140.3");
+            assertThat(page.locator("table.pieces tbody tr")).hasCount(21);
+            assertThat(browser.complaints()).isEmpty();
+        }
+    }
+
+    private static void type(Page page, String... weights) {
+        page.evaluate("""
+                weights => {
+                  for (const weight of weights) {
+                    const field = document.getElementById("c-mass_g");
+                    field.value = weight;
+                    field.dispatchEvent(new Event("input", { bubbles: true }));
+                    field.dispatchEvent(new KeyboardEvent("keydown", { key: "Enter", bubbles: true, cancelable: true }));
+                  }
+                }""", List.of(weights));
+    }
 }
