@@ -66,12 +66,12 @@
     const data = new URLSearchParams(new FormData(form));
     const sent = new Map(fieldsOf(form).map((field) => [field.id, field.value]));
     sent.forEach((_, id) => typedSince.delete(id));
-    if (!isNext(form)) {
+    const named = fieldsOf(form)[0];
+    if (!isNext(form) || !named) { // a row that stands, or what was asked about and is kept as it is
       turn = turn.then(() => keep(form, data, sent));
       return;
     }
     // Who weighs faster than the program answers means the label that comes next, not the one that still stands there.
-    const named = fieldsOf(form)[0];
     const counted = named.value === named.defaultValue;
     const entry = fieldsOf(form).filter((field) => field !== named && field.value.trim()).map((field) => field.value.trim()).join(" ");
     following.push(entry);
