@@ -1,15 +1,15 @@
 package turnalike.job;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import turnalike.job.fields.Fields;
 import turnalike.pattern.PlacedMember;
 import turnalike.stock.SetChance;
 import turnalike.stock.Spares;
 import turnalike.stock.StockPlan;
 import turnalike.units.Mass;
+import turnalike.units.PlainNumber;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 
@@ -85,7 +85,7 @@ public record SpreadForecast(Job job, MassScatter scatter, int blanks, Optional<
         return turning
                 + "; a set within %s %% comes out of blanks chosen alike by weight with a chance of %s, as they come of %s%s"
                         .formatted(
-                                plain(job.tolerances().massPct()),
+                                Fields.plain(job.tolerances().massPct()),
                                 percent(of.byWeight().ofBlanks(blanks, job.lossRate())),
                                 percent(of.asTheyCome().ofBlanks(blanks, job.lossRate())),
                                 spares(of.byWeight()));
@@ -113,11 +113,7 @@ public record SpreadForecast(Job job, MassScatter scatter, int blanks, Optional<
     private static String grams(Mass mass) {
         return mass.grams() >= 0.1
                 ? String.format(Locale.ROOT, "%.1f", mass.grams())
-                : new BigDecimal(mass.grams()).round(new MathContext(1)).toPlainString();
-    }
-
-    private static String plain(double value) {
-        return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
+                : PlainNumber.toFigures(mass.grams(), 1);
     }
 
     /** {@return how the figures were found} */
@@ -131,7 +127,7 @@ public record SpreadForecast(Job job, MassScatter scatter, int blanks, Optional<
                                 .formatted(
                                         job.count(),
                                         SPARES,
-                                        plain(job.tolerances().massPct())),
+                                        Fields.plain(job.tolerances().massPct())),
                         Working.DERIVED,
                         "to about one point in a hundred as the scatter is told, two and a half for very large sets; the scatter itself is the doubtful part"));
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import turnalike.units.Length;
+import turnalike.units.PlainNumber;
 import turnalike.units.UnitSystem;
 import turnalike.wood.Moisture;
 import turnalike.year.Joint;
@@ -51,8 +52,8 @@ public final class YearWords {
                         Locale.ROOT,
                         "%.1f %% (air of %s °C and %s %% humidity)",
                         season.moisture().pct(),
-                        plain(from.air().celsius()),
-                        plain(100 * from.air().relativeHumidity())))
+                        PlainNumber.toTenths(from.air().celsius()),
+                        PlainNumber.toTenths(100 * from.air().relativeHumidity())))
                 .orElseGet(() -> season.moisture().text());
     }
 
@@ -149,10 +150,5 @@ public final class YearWords {
         return units == UnitSystem.INCH
                 ? String.format(Locale.ROOT, "%.3f in (%.2f mm)", length.inches(), length.mm())
                 : String.format(Locale.ROOT, "%.2f mm (%.3f in)", length.mm(), length.inches());
-    }
-
-    private static String plain(double value) {
-        String text = String.format(Locale.ROOT, "%.1f", value);
-        return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
     }
 }

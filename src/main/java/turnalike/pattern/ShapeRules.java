@@ -1,7 +1,7 @@
 package turnalike.pattern;
 
-import java.util.Locale;
 import turnalike.units.Length;
+import turnalike.units.PlainNumber;
 
 /**
  * From where on a shape is warned of. Each usual value is common practice, no source: it tells where turners start to have trouble, not where
@@ -50,15 +50,10 @@ public record ShapeRules(
     /** {@code ten times}, {@code 8 times}: how many thicknesses long a part is at that share. */
     static String times(double share) {
         double times = 1 / share;
-        return Math.abs(times - 10) < 1e-9 ? "ten times" : plain(times) + " times";
+        return Math.abs(times - 10) < 1e-9 ? "ten times" : PlainNumber.toTenths(times) + " times";
     }
 
     private static String percent(double share) {
-        return plain(100 * share) + " %";
-    }
-
-    private static String plain(double value) {
-        String text = String.format(Locale.ROOT, "%.1f", value);
-        return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+        return PlainNumber.toTenths(100 * share) + " %";
     }
 }

@@ -154,9 +154,9 @@ final class EdgeFit {
             search.take(seen, lines.inside(i), lines.outside(i), softness);
             double near = Double.isNaN(last) ? 0 : Math.max(-1.5, Math.min(1.5, last));
             if (wide) {
-                // Where the first place that is tried explains all that noise leaves open, no other can be much better;
-                // but
-                // before a burnt-out ground, of which little is written, any place explains much.
+                // Where the first place tried explains all that noise leaves open, no other can be much better; but
+                // before
+                // a burnt-out ground, of which little is written, any place explains much.
                 boolean burnt = seen[0][EdgeModel.SAMPLES - 3] > EdgeSearch.BURNT;
                 boolean well = !burnt && k % 10 != 0 && search.from(near) < WELL;
                 if (!well) {

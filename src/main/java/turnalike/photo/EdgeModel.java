@@ -2,13 +2,13 @@ package turnalike.photo;
 
 /**
  * What a camera would have written along a line across an edge. Inside stands wood of one hue whose light is that of a dull round body: a
- * level, the root of the depth under the edge, and the depth, which counts for more from where a lamp behind the edge first reaches. Outside stands a ground of one hue whose light runs straight, so that a shadow is
- * but less light. The lens mixes them in linear light; the camera then writes codes, and a JPEG keeps the codes' colour coarser than their
- * brightness.
+ * level, the root of the depth under the edge, and the depth, which counts for more from where a lamp behind the edge first reaches. Outside
+ * stands a ground of one hue whose light runs straight, so that a shadow is but less light. The lens mixes them in linear light; the camera
+ * then writes codes, and a JPEG keeps the codes' colour coarser than their brightness.
  *
  * <p>The unknowns: where the edge is, outward from the line's middle; inside's level, root and depth; outside's level and slope; the logarithm by
- * which the red and the blue inside, then outside, stray from the hue nearby; by how much light grows faster from some depths on. Arrays of fixed length are used over and over: this is
- * where most of a trace's time goes.
+ * which the red and the blue inside, then outside, stray from the hue nearby; by how much light grows faster from some depths on. Arrays of
+ * fixed length are used over and over: this is where most of a trace's time goes.
  */
 final class EdgeModel {
     static final double REACH = 5.5;

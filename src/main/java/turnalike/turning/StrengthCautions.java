@@ -1,12 +1,11 @@
 package turnalike.turning;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import turnalike.pattern.Warning;
 import turnalike.units.Force;
+import turnalike.units.PlainNumber;
 
 /** What is said of members that the plain cut bends harder than the wood bears with a margin, and what would mend each. */
 final class StrengthCautions {
@@ -57,7 +56,7 @@ final class StrengthCautions {
                 strain.cut(),
                 strain.stressMpa(),
                 strength.rupture().mpa(),
-                plain(strength.margin()),
+                PlainNumber.toFigures(strength.margin(), 3),
                 strength.allowedMpa());
         return new Warning(where, what + mendsTold(mends));
     }
@@ -80,13 +79,6 @@ final class StrengthCautions {
     private static Force noMore(Force force) {
         double tenths = Math.floor(10 * force.newtons());
         return tenths > 0 ? Force.ofNewtons(tenths / 10) : force;
-    }
-
-    private static String plain(double value) {
-        return BigDecimal.valueOf(value)
-                .round(new MathContext(3))
-                .stripTrailingZeros()
-                .toPlainString();
     }
 
     private String enough(double mpa) {

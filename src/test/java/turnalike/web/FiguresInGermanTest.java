@@ -27,7 +27,15 @@ class FiguresInGermanTest {
     }
 
     private static String field(String html, String id) {
-        return Pattern.compile("<input[^>]* id=\"" + id + "\"[^>]* value=\"([^\"]*)\"")
+        return found("<input[^>]* id=\"" + id + "\"[^>]* value=\"([^\"]*)\"", html);
+    }
+
+    private static String area(String html, String id) {
+        return found("<textarea id=\"" + id + "\"[^>]*>([^<]*)</textarea>", html);
+    }
+
+    private static String found(String shape, String html) {
+        return Pattern.compile(shape)
                 .matcher(html)
                 .results()
                 .map((MatchResult each) -> each.group(1))
@@ -54,15 +62,6 @@ class FiguresInGermanTest {
             served.post(at + "/member/1", "length=100,5&name=100.5");
             assertThat(served.store().find(job).orElseThrow().times().steps()).isEqualTo(steps);
         }
-    }
-
-    private static String area(String html, String id) {
-        return Pattern.compile("<textarea id=\"" + id + "\"[^>]*>([^<]*)</textarea>")
-                .matcher(html)
-                .results()
-                .map((MatchResult each) -> each.group(1))
-                .findFirst()
-                .orElse("no such field");
     }
 
     @Test

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
+import turnalike.job.fields.Fields;
 import turnalike.job.pieces.BlanksReport;
 import turnalike.pieces.blanks.BlankForecast;
 import turnalike.units.Article;
@@ -61,7 +62,7 @@ final class BlanksSummary {
                 percent(forecast.spread().grams(), mean),
                 forecast.expectedSpread().grams(),
                 percent(forecast.expectedSpread().grams(), mean),
-                plain(report.job().tolerances().massPct()));
+                Fields.plain(report.job().tolerances().massPct()));
         line(
                 "Losses     %.1f %% to expect (%.1f %% told; %d lost, %d good so far): the set comes out with a chance of %.0f %%, weights aside",
                 100 * report.losses().rate(),
@@ -123,9 +124,5 @@ final class BlanksSummary {
 
     private static double percent(double part, double whole) {
         return whole == 0 ? 0 : 100 * part / whole;
-    }
-
-    private static String plain(double value) {
-        return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
     }
 }

@@ -1,11 +1,10 @@
 package turnalike.job.set;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
 import turnalike.pieces.Piece;
 import turnalike.units.Mass;
+import turnalike.units.PlainNumber;
 
 /** A scale whose one step is more than a set's masses may differ by: no weighing on it tells whether they do. */
 public final class CoarseScale {
@@ -26,7 +25,10 @@ public final class CoarseScale {
                 ? Optional.empty()
                 : Optional.of(
                         "one step of the scale, %s g, is %s %% of a piece, more than the %s %% that a set may differ by: such a scale cannot tell; weigh on a finer one"
-                                .formatted(plain(scale.grams(), 3), plain(step, 2), plain(massPct, 3)));
+                                .formatted(
+                                        PlainNumber.toFigures(scale.grams(), 3),
+                                        PlainNumber.toFigures(step, 2),
+                                        PlainNumber.toFigures(massPct, 3)));
     }
 
     /** The same by the mean of those that were weighed. */
@@ -35,12 +37,5 @@ public final class CoarseScale {
                 .boxed()
                 .findFirst()
                 .flatMap(mean -> words(terms.scale(), terms.massPct(), Mass.ofGrams(mean)));
-    }
-
-    private static String plain(double value, int figures) {
-        return BigDecimal.valueOf(value)
-                .round(new MathContext(figures))
-                .stripTrailingZeros()
-                .toPlainString();
     }
 }

@@ -13,9 +13,9 @@ import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
 /**
- * What of a wheel cannot be built or is thin, and what of it, changed alone, would leave enough. Room
- * grows with the hub, with a stagger as far as hub and rim hold both rows, with fewer places and with a shallower seat, so the least change is found by halving, in steps that a
- * rule shows.
+ * What of a wheel cannot be built or is thin, and what of it, changed alone, would leave enough. Room grows with the hub, with a stagger as far
+ * as hub and rim hold both rows, with fewer places and with a shallower seat, so the least change is found by halving, in steps that a rule
+ * shows.
  */
 final class WheelMisfits {
     private final WheelRoom room;

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
+import turnalike.job.fields.Fields;
 import turnalike.job.pieces.BlankLog;
 import turnalike.job.pieces.BlanksReport;
 import turnalike.pieces.blanks.BlankForecast;
@@ -103,7 +104,7 @@ public record BlanksView(
                 percent(forecast.spread().grams(), mean),
                 forecast.expectedSpread().grams(),
                 percent(forecast.expectedSpread().grams(), mean),
-                plain(report.job().tolerances().massPct())));
+                Fields.plain(report.job().tolerances().massPct())));
         out.add(String.format(
                 Locale.ROOT,
                 "These blanks give enough good pieces with a chance of %.0f %%, weights aside.",
@@ -152,9 +153,5 @@ public record BlanksView(
 
     private static double percent(double part, double whole) {
         return whole == 0 ? 0 : 100 * part / whole;
-    }
-
-    private static String plain(double value) {
-        return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
     }
 }

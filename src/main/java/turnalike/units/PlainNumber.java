@@ -1,0 +1,33 @@
+package turnalike.units;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Locale;
+
+/** Numbers as they stand in a sentence: rounded, without zeros at the end and without powers of ten. */
+public final class PlainNumber {
+    private PlainNumber() {}
+
+    /**
+     * {@return the number to so many figures: {@code 0.35}, {@code 120}}
+     *
+     * @param value finite
+     * @param figures one or more
+     */
+    public static String toFigures(double value, int figures) {
+        return BigDecimal.valueOf(value)
+                .round(new MathContext(figures))
+                .stripTrailingZeros()
+                .toPlainString();
+    }
+
+    /**
+     * {@return the number to a tenth: {@code 3.5}, {@code 4}}
+     *
+     * @param value finite
+     */
+    public static String toTenths(double value) {
+        String text = String.format(Locale.ROOT, "%.1f", value);
+        return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+    }
+}
