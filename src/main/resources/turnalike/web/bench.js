@@ -248,10 +248,11 @@
     waiting();
   });
 
+  // A browser says "online" before the first request gets through: asked again soon, and as long as anything waits.
   window.addEventListener("online", send);
   window.setInterval(() => {
     if (queue().some((each) => !each.refused)) send();
-  }, 4000);
+  }, 2000);
 
   // The screen.
   const awake = async () => {
