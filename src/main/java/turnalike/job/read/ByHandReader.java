@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import turnalike.job.fields.Fields;
+import turnalike.job.keys.ByHandKeys;
 import turnalike.job.keys.JobKeys;
-import turnalike.job.keys.JobKeys.ByHandKeys;
 import turnalike.job.set.ByHand;
 
 /** Which piece stands where by hand: {@code {"order": ["7", "3"], "held": [{"place": 1, "piece": "7"}]}}. */

@@ -13,7 +13,7 @@ import turnalike.job.fields.Key;
 import turnalike.job.fields.KeyType;
 import turnalike.job.fields.Reading;
 import turnalike.job.keys.JobKeys;
-import turnalike.job.keys.JobKeys.SettingKeys;
+import turnalike.job.keys.SettingKeys;
 import turnalike.pattern.Mark;
 import turnalike.pattern.Pattern;
 import turnalike.settings.Dividers;
