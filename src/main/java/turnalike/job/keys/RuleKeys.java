@@ -1,6 +1,5 @@
 package turnalike.job.keys;
 
-import java.math.BigDecimal;
 import java.util.List;
 import turnalike.job.fields.Key;
 import turnalike.job.fields.KeySection;
@@ -13,6 +12,7 @@ import turnalike.pattern.CurveRules;
 import turnalike.pattern.ShapeRules;
 import turnalike.turning.ShopRules;
 import turnalike.turning.SlenderRules;
+import turnalike.units.PlainNumber;
 
 /** The rules of thumb of the lathe that a job may set: {@code turning.rules}. Their usual values stand in {@link ShopRules}. */
 public final class RuleKeys {
@@ -229,10 +229,6 @@ public final class RuleKeys {
     /** A number that a job may set; what counts when it is left out is told as it stands in {@link ShopRules}. */
     private static Key<Number> rule(String name, Number type, String meaning) {
         double usual = type.otherwise().orElseThrow();
-        return Key.may(
-                name,
-                type,
-                meaning,
-                BigDecimal.valueOf(usual).stripTrailingZeros().toPlainString());
+        return Key.may(name, type, meaning, PlainNumber.exact(usual));
     }
 }
