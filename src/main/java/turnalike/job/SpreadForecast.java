@@ -122,12 +122,15 @@ public record SpreadForecast(Job job, MassScatter scatter, int blanks, Optional<
                 MassScatter.working(job.tolerances().diameter(), units),
                 new Working(
                         "chance of a set",
-                        "%d pieces and up to %d more, or as many as are planned, normal, drawn some thousand times with a fixed seed: in how many draws some run of neighbours in order of mass lies within %s %% of its mean; times the binomial chance of so many good ones"
+                        ("%d pieces and up to %d more, or as many as are planned, normal, drawn some thousand times with a fixed"
+                                        + " seed: in how many draws some run of neighbours in order of mass lies within %s %% of its mean; times"
+                                        + " the binomial chance of so many good ones")
                                 .formatted(
                                         job.count(),
                                         SPARES,
                                         PlainNumber.exact(job.tolerances().massPct())),
                         Working.DERIVED,
-                        "to about one point in a hundred as the scatter is told, two and a half for very large sets; the scatter itself is the doubtful part"));
+                        "to about one point in a hundred as the scatter is told, two and a half for very large sets; the scatter"
+                                + " itself is the doubtful part"));
     }
 }

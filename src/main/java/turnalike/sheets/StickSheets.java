@@ -26,7 +26,8 @@ public final class StickSheets {
     public static Sheet of(Pattern pattern, UnitSystem units, MarkingStick.Edge edge, Length within, Paper paper) {
         MarkingStick stick = MarkingStick.of(pattern, units, edge);
         String how =
-                "Full size; figures in %s from the datum end. Cut along the long dashes; %s, short thick ticks show where to take a diameter (Ø). Lay joint upon joint, line on line."
+                ("Full size; figures in %s from the datum end. Cut along the long dashes; %s, short thick ticks show where to"
+                                + " take a diameter (Ø). Lay joint upon joint, line on line.")
                         .formatted(
                                 units == UnitSystem.INCH ? "inches" : "millimetres",
                                 switch (edge) {

@@ -24,7 +24,9 @@ final class Backups {
 
     private Backups() {}
 
-    /** Today's copy of a file that has jobs and was found sound, unless there is one. What keeps it from being made is told and stops nothing else. */
+    /**
+     * Today's copy of a file that has jobs and was found sound, unless there is one. What keeps it from being made is told and stops nothing else.
+     */
     static Optional<Problem> daily(SqliteConnection db, Schema schema, LocalDate today) {
         Path copy = folder(db.file()).resolve(prefix(db.file()) + today + ENDING);
         if (Files.exists(copy) || db.number("SELECT count(*) FROM job") == 0) {

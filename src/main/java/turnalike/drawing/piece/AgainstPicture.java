@@ -214,7 +214,8 @@ public final class AgainstPicture {
         double left = x(Math.min(0, heldMm));
         double right = x(comparison.profile().length().mm());
         String told =
-                "How far it lies off the pattern, %s times as large as above: upward where wood stands proud. Dashed: the %s that a radius may be off."
+                ("How far it lies off the pattern, %s times as large as above: upward where wood stands proud. Dashed: the %s"
+                                + " that a radius may be off.")
                         .formatted(Math.round(times), tolerance.formatFine(units));
         out.add(TextLine.of(Lettering.SMALL, SIDE_MM, chartMm - HALF_CHART_MM - 3, told));
         out.add(Path.line(Pen.LINE, left, chartMm, right, chartMm));
