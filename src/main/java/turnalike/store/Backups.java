@@ -71,7 +71,7 @@ final class Backups {
             new Examination(opened, schema).require();
             for (String table : List.of("job", "document", "step", "change", "standing", "figure")) {
                 String count = "SELECT count(*) FROM " + table;
-                // Another program may have added to the original since, never taken away.
+                // Another program may have added to the original since; nothing is ever taken away.
                 if (opened.number(count) > db.number(count) || opened.number("SELECT count(*) FROM job") == 0) {
                     throw SqliteErrors.damaged(copy, "the copy is not like the original");
                 }
