@@ -119,15 +119,15 @@ final class SlipTexts extends TreeScanner<Void, Boolean> {
 
     private static List<String> literals(Tree tree) {
         List<String> out = new ArrayList<>();
-        new TreeScanner<Void, Void>() {
+        new TreeScanner<Void, List<String>>() {
             @Override
-            public Void visitLiteral(LiteralTree literal, Void none) {
+            public Void visitLiteral(LiteralTree literal, List<String> into) {
                 if (literal.getValue() instanceof String text) {
-                    out.add(text);
+                    into.add(text);
                 }
-                return null;
+                return super.visitLiteral(literal, into);
             }
-        }.scan(tree, null);
+        }.scan(tree, out);
         return out;
     }
 }
