@@ -7,7 +7,7 @@ import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
 /** The full-size marking stick, in strips that fit the paper. */
-public final class StickSheets {
+final class StickSheets {
     /** What is read off a rule: half a millimetre (common practice, no source). */
     static final Length WITHIN = Length.ofMm(0.5);
 

@@ -13,7 +13,7 @@ import turnalike.units.LengthText;
 import turnalike.units.UnitSystem;
 
 /** The full-size checking template, in strips that fit the paper. */
-public final class TemplateSheets {
+final class TemplateSheets {
     private static final String FILE = "checking-template";
 
     private TemplateSheets() {}
