@@ -26,8 +26,8 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] arguments) {
-        // Figures must not change their decimal sign or digits with the machine's language, nor text its bytes with its
-        // code page.
+        // Figures must not change their decimal sign or digits with the machine's language, nor text its bytes with
+        // its code page.
         Locale.setDefault(Locale.ROOT);
         PrintStream out = new PrintStream(new FileOutputStream(FileDescriptor.out), true, StandardCharsets.UTF_8);
         PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8);

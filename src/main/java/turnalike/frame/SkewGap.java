@@ -9,8 +9,8 @@ import turnalike.units.Length;
 /**
  * The distance between two spokes that do not stand in one plane. Each is a row of discs across its axis, so it is the least distance of any
  * two discs. A slice of a spoke lies within its thickest disc moved to and fro by half its length, which bounds the distance of two slices
- * from below; the pair of slices with the least bound is halved until no bound is below the best pair of discs by more than a hair; the best pair is then
- * moved to where it is nearest.
+ * from below; the pair of slices with the least bound is halved until no bound is below the best pair of discs by more than a hair; the
+ * best pair is then moved to where it is nearest.
  */
 final class SkewGap {
     private static final double HAIR_MM = 0.01;

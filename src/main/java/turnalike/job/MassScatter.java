@@ -79,7 +79,8 @@ public record MassScatter(Mass mass, Mass turned, List<Mass> byMember) {
     public static Working working(Length tolerance, UnitSystem units) {
         return new Working(
                 "how far weights scatter",
-                "each member's diameter off by up to %s all along it, any amount as likely as another: the root of the sum of (ρ∫πr dx · t/√3)²; wood 10 %% from blank to blank, 1 %% about what a blank's weight foretells"
+                ("each member's diameter off by up to %s all along it, any amount as likely as another: the root of the sum of"
+                                + " (ρ∫πr dx · t/√3)²; wood 10 %% from blank to blank, 1 %% about what a blank's weight foretells")
                         .formatted(tolerance.format(units)),
                 Working.DERIVED
                         + "; the wood's 10 %: Wood Handbook, FPL-GTR-190; VERIFIED, S9 page index 88; the 1 % chosen ("

@@ -3,7 +3,6 @@ package turnalike.job;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import turnalike.job.fields.Fields;
 import turnalike.pattern.PlacedMember;
 import turnalike.stock.SetChance;
 import turnalike.stock.Spares;
@@ -85,7 +84,7 @@ public record SpreadForecast(Job job, MassScatter scatter, int blanks, Optional<
         return turning
                 + "; a set within %s %% comes out of blanks chosen alike by weight with a chance of %s, as they come of %s%s"
                         .formatted(
-                                Fields.plain(job.tolerances().massPct()),
+                                PlainNumber.exact(job.tolerances().massPct()),
                                 percent(of.byWeight().ofBlanks(blanks, job.lossRate())),
                                 percent(of.asTheyCome().ofBlanks(blanks, job.lossRate())),
                                 spares(of.byWeight()));
@@ -123,12 +122,15 @@ public record SpreadForecast(Job job, MassScatter scatter, int blanks, Optional<
                 MassScatter.working(job.tolerances().diameter(), units),
                 new Working(
                         "chance of a set",
-                        "%d pieces and up to %d more, or as many as are planned, normal, drawn some thousand times with a fixed seed: in how many draws some run of neighbours in order of mass lies within %s %% of its mean; times the binomial chance of so many good ones"
+                        ("%d pieces and up to %d more, or as many as are planned, normal, drawn some thousand times with a fixed"
+                                        + " seed: in how many draws some run of neighbours in order of mass lies within %s %% of its mean; times"
+                                        + " the binomial chance of so many good ones")
                                 .formatted(
                                         job.count(),
                                         SPARES,
-                                        Fields.plain(job.tolerances().massPct())),
+                                        PlainNumber.exact(job.tolerances().massPct())),
                         Working.DERIVED,
-                        "to about one point in a hundred as the scatter is told, two and a half for very large sets; the scatter itself is the doubtful part"));
+                        "to about one point in a hundred as the scatter is told, two and a half for very large sets; the scatter"
+                                + " itself is the doubtful part"));
     }
 }

@@ -109,7 +109,8 @@ public final class YearWords {
         Optional<Moisture> found = year.joint().snugMoisture(year.home());
         String thicker = size(year.joint().snugDiameter(year.home()), units);
         if (found.isEmpty()) {
-            return "no drying keeps it tight all year: even a tenon turned to size at %s is loose by %s; turn it %s thick at %s instead, or glue and wedge it"
+            return ("no drying keeps it tight all year: even a tenon turned to size at %s is loose by %s; turn it %s thick at %s"
+                            + " instead, or glue and wedge it")
                     .formatted(
                             Joint.DRIEST.text(),
                             small(year.turnedAt(Joint.DRIEST).loosest().abs(), units),
@@ -122,7 +123,8 @@ public final class YearWords {
         Moisture dried = Moisture.ofPct(Math.floor(found.get().pct() * 10) / 10);
         Moisture told = dried.compareTo(Joint.DRIEST) < 0 ? Joint.DRIEST : dried;
         JointYear dry = year.turnedAt(told);
-        return "to stay tight all year: dry the tenon to %s, turn it to size then and join it before it takes up water (up to %s tight when %s%s); or turn it %s thick at %s"
+        return ("to stay tight all year: dry the tenon to %s, turn it to size then and join it before it takes up water (up to %s"
+                        + " tight when %s%s); or turn it %s thick at %s")
                 .formatted(
                         told.text(),
                         small(dry.tightest(), units),

@@ -35,8 +35,8 @@ final class ExactPairs {
         this.givenYGMm = givenYGMm;
         this.once = once;
         free = givenXGMm == 0 && givenYGMm == 0;
-        // With a given moment the wheel cannot be turned; a line between places then spares going through the pieces on
-        // it.
+        // With a given moment the wheel cannot be turned; a line between places then spares going through the pieces
+        // on it.
         line = new MirrorLine(new PlaceDirections(2 * n), free || n % 2 == 1 ? 0 : 1);
         mirrored = new MirroredOrders(momentsGMm, line, line.pairs());
         a = mirrored.a;

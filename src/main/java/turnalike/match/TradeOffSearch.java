@@ -65,8 +65,7 @@ final class TradeOffSearch {
         turns = alike && ring.free();
         double[] lengths = Arrays.stream(radii).flatMapToDouble(Arrays::stream).toArray();
         // What random orders show on average: the scales that make the two aims comparable. Where all weigh or reach
-        // the same, far above
-        // what rounding makes of that, or the swaps would chase rounding for ever.
+        // the same, far above what rounding makes of that, or the swaps would chase rounding for ever.
         usualSquare = Math.max(variance(ring.momentsGMm()) * n, square(BEYOND_ROUNDING * total(ring.momentsGMm())));
         usualRough = Math.max(variance(lengths), square(BEYOND_ROUNDING * total(lengths) / lengths.length));
         order = new WheelOrder(ring, ring.rule().alikest());

@@ -97,8 +97,7 @@ final class WheelSearch {
     /** @param trifling whether there is no radius to begin with, which only whole orders can do without */
     private boolean everySet(boolean trifling, Effort effort) {
         // Uneven seats: the searches see a sum that misses the true one by so much at most. All orders below the best
-        // and this are
-        // looked at, so none that is truly better is left out.
+        // and this are looked at, so none that is truly better is left out.
         double missGMm = ring.missGMm();
         ExactOrders.Found found = (left, order) -> {
             double trueGMm = missGMm == 0 ? left : ring.leftGMm(order);

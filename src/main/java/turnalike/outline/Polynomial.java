@@ -49,18 +49,6 @@ public record Polynomial(Length length, List<Double> coefficientsMm) implements 
     }
 
     /**
-     * {@return the largest radius of the quadratic through three radii}
-     *
-     * @param start radius at the start
-     * @param middle radius half way
-     * @param end radius at the end
-     */
-    public static Length largestOfQuadratic(Length start, Length middle, Length end) {
-        return leastOfQuadratic(start.times(-1), middle.times(-1), end.times(-1))
-                .times(-1);
-    }
-
-    /**
      * {@return the cubic with given end radii and end slopes dr/dx (Hermite's form)}
      *
      * @param length along the axis, above zero

@@ -16,9 +16,10 @@ import turnalike.outline.Chords;
  * {@link Chords#gapMm}) is within the tolerance, and between neighbouring stations always, since nothing nearer is marked. A choice of
  * places is a path of chords from the first station to the last, and what is to be least adds up along it: first the chords that are not
  * within the tolerance (none, unless the stations are too far apart for the curve), then the chords, then what places stand nearer to one
- * another than a tool for sizing cuts is wide, then the sum of the gaps' squares, which spreads what is left evenly. Every chord goes forward, so the least that a station can be reached with is known before any chord
- * that leaves it is looked at, and no choice among these stations has fewer places (shortest path in a graph without circles, a textbook
- * method; from memory). Taking the furthest chord each time would not do: past a bend a shorter one may lead further.
+ * another than a tool for sizing cuts is wide, then the sum of the gaps' squares, which spreads what is left evenly. Every chord goes
+ * forward, so the least that a station can be reached with is known before any chord that leaves it is looked at, and no choice among
+ * these stations has fewer places (shortest path in a graph without circles, a textbook method; from memory). Taking the furthest chord
+ * each time would not do: past a bend a shorter one may lead further.
  */
 final class FairPlaces {
     private static final double STATION_MM = CurveRules.USUAL.line().mm();

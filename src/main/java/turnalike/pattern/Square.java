@@ -78,7 +78,8 @@ public record Square(Length length, Length side, Details details) implements Mem
         return around.joints().stream()
                 .filter(joint -> joint.neighbour().member().isRolled())
                 .map(joint ->
-                        "its arrises meet %s: the corners catch the tool and break out where the bead begins; cut a shoulder with the skew's point first, or put a fillet between"
+                        ("its arrises meet %s: the corners catch the tool and break out where the bead begins; cut a shoulder"
+                                        + " with the skew's point first, or put a fillet between")
                                 .formatted(joint.neighbour().where()))
                 .toList();
     }

@@ -121,7 +121,8 @@ public final class Turnability {
                 .collect(Collectors.joining(", "));
         return new Warning(
                 "members " + members,
-                "their necks, the thinnest %s, stand up to %s from the nearer %s, each more than %s its thickness: expect whip; take light cuts, the thinnest last%s"
+                ("their necks, the thinnest %s, stand up to %s from the nearer %s, each more than %s its thickness: expect whip;"
+                                + " take light cuts, the thinnest last%s")
                         .formatted(
                                 print(thinnest),
                                 print(farthest),

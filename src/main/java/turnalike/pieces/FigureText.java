@@ -1,9 +1,8 @@
 package turnalike.pieces;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.PlainNumber;
 
 /** Figures as a sentence carries them: fine enough to tell two pieces apart, in the user's units. */
 final class FigureText {
@@ -18,11 +17,6 @@ final class FigureText {
 
     private static String mass(double grams, MassUnit unit) {
         int decimals = unit == MassUnit.GRAM ? 1 : 2;
-        return rounded(unit.count(Mass.ofGrams(Math.abs(grams))), decimals) + " " + unit.symbol();
-    }
-
-    static String rounded(double value, int decimals) {
-        BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN);
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        return PlainNumber.toDecimals(unit.count(Mass.ofGrams(Math.abs(grams))), decimals) + " " + unit.symbol();
     }
 }

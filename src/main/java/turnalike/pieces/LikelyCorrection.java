@@ -1,7 +1,5 @@
 package turnalike.pieces;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -10,6 +8,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.PlainNumber;
 
 /**
  * What was probably meant by a figure that does not fit.
@@ -60,10 +59,7 @@ record LikelyCorrection(Slip.Kind kind, double figure, String how) {
 
     private static Optional<LikelyCorrection> digits(
             Column column, double figure, UsualRange usual, KeyedFigure keyed) {
-        String typed = BigDecimal.valueOf(count(column, figure, keyed))
-                .setScale(DECIMALS, RoundingMode.HALF_EVEN)
-                .stripTrailingZeros()
-                .toPlainString();
+        String typed = PlainNumber.toDecimals(count(column, figure, keyed), DECIMALS);
         DoubleUnaryOperator inside = count -> figure(column, count, keyed);
         return nearest(Typing.swaps(typed), inside, usual, "did two digits change places")
                 .or(() -> nearest(Typing.drops(typed), inside, usual, "is there a digit too many"))

@@ -1,6 +1,5 @@
 package turnalike.pieces;
 
-import java.math.BigDecimal;
 import java.text.Normalizer;
 import java.util.Locale;
 import java.util.Map;
@@ -9,6 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import turnalike.units.Mass;
 import turnalike.units.Parsed;
+import turnalike.units.PlainNumber;
 
 /**
  * Masses as a scale shows them and as people write them. The grammar: a number is {@code 182}, {@code 182.4}, {@code 182,4}, {@code .5},
@@ -84,12 +84,7 @@ public final class MassText {
      * @param mass any; only one above zero is read back
      */
     public static String format(Mass mass) {
-        return plain(mass.grams());
-    }
-
-    static String plain(double figure) {
-        BigDecimal exact = BigDecimal.valueOf(figure);
-        return exact.signum() == 0 ? "0" : exact.stripTrailingZeros().toPlainString();
+        return PlainNumber.exact(mass.grams());
     }
 
     private static Parsed<Mass> within(double grams, String text) {

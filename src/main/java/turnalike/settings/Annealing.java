@@ -11,9 +11,10 @@ import org.jspecify.annotations.Nullable;
 import turnalike.effort.Effort;
 
 /**
- * Looks for good choices of openings, and of the marks that the stick gives, by annealing (Kirkpatrick, Gelatt and Vecchi, Science 220, 1983; from memory): with a fixed number
- * of openings and of such marks, one is exchanged for another at random; a choice that leaves fewer marks unreached, or costs fewer steps, is kept, a
- * worse one is kept with a chance that falls as the search goes on. Proves nothing; what it finds, {@link FewestSearch} need not look for.
+ * Looks for good choices of openings, and of the marks that the stick gives, by annealing (Kirkpatrick, Gelatt and Vecchi, Science 220,
+ * 1983; from memory): with a fixed number of openings and of such marks, one is exchanged for another at random; a choice that leaves
+ * fewer marks unreached, or costs fewer steps, is kept, a worse one is kept with a chance that falls as the search goes on. Proves
+ * nothing; what it finds, {@link FewestSearch} need not look for.
  */
 final class Annealing {
     /** Exchanges between one ask for effort and the next. */

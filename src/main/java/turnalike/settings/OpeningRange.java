@@ -28,8 +28,8 @@ record OpeningRange(double leastMm, double mostMm, boolean pinned) {
                 most = Math.min(most, forbidden - rules.toleranceMm() - CLEAR_MM);
             }
         }
-        // Distances as far apart as one opening serves at all leave one place, and rounding may leave a hair less than
-        // that.
+        // Distances as far apart as one opening serves at all leave one place, and rounding may leave a hair less
+        // than that.
         if (least > most && least - most <= 4 * CLEAR_MM) {
             double only = (least + most) / 2;
             return new OpeningRange(only, only, false);

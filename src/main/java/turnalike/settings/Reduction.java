@@ -13,7 +13,8 @@ import turnalike.effort.Effort;
  *
  * <p>An opening that joins one pair of inner marks strikes one mark at two steps or more. The opening from an end straight to that mark
  * in its place makes no more settings and fewer steps, so the first is never in a best plan as long as the second is allowed. Of the
- * openings that do nothing but strike one mark from an end, the shortest is enough. What is said of ends here and in the searches holds for every given mark.
+ * openings that do nothing but strike one mark from an end, the shortest is enough. What is said of ends here and in the searches holds
+ * for every given mark.
  */
 final class Reduction {
     private Reduction() {}

@@ -27,7 +27,7 @@ import turnalike.units.UnitSystem;
  * The card that hangs by the lathe: the piece drawn to scale, what to set the dividers and calipers to, where every mark lies. The openings
  * are bars of true length, so the tools are set on the paper itself. Set to be read at arm's length, on as many pages as it needs.
  */
-public final class BenchCard {
+final class BenchCard {
     private static final double FOOT_MM = 20;
     private static final Length TALLEST_BODY = Length.ofMm(60);
 

@@ -25,7 +25,7 @@ import turnalike.units.UnitSystem;
  * Bench card 2: the cuts in their order, each with its number, tool, setting, the lines it runs between, what to beware of, and beside it a
  * small drawing of the place. What to do is set in 14 pt and more, to be read from the lathe.
  */
-public final class CutCard {
+final class CutCard {
     private static final double NUMBER_MM = 14;
     private static final double DRAWING_MM = 78;
     private static final double GAP_MM = 5;

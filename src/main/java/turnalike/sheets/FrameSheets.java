@@ -163,7 +163,8 @@ final class FrameSheets {
                 ? "on two rows %s apart along the axle, odd places on one, even ones on the other"
                         .formatted(fit.stagger().formatFineBoth(units))
                 : "half-way through the thickness";
-        return "Carry each red line over the inner edge with a square, prick it %s, and bore from the inside along the line: %s, %s deep (short dashes); a scrap first."
+        return ("Carry each red line over the inner edge with a square, prick it %s, and bore from the inside along the line: %s,"
+                        + " %s deep (short dashes); a scrap first.")
                 .formatted(rows, seats.hole().formatBoth(units), seats.depth().formatBoth(units));
     }
 

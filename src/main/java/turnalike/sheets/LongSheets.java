@@ -22,7 +22,6 @@ import turnalike.units.UnitSystem;
  * slip.
  */
 final class LongSheets {
-    private static final double OVERLAP_MM = 12;
     private static final double HOW_MM = 9;
     private static final double LINE_MM = 4;
     /** From the last line of what to do to the strips' labels. */
@@ -32,11 +31,6 @@ final class LongSheets {
     private static final double LABEL_MM = 8;
     private static final double JOINT_MM = 14;
     private static final double APART_MM = 4;
-
-    /** A joint nearer to a mark than this is moved, if there is a better place within so many steps back. */
-    private static final double CLEAR_MM = 6;
-
-    private static final int LOOK_BACK = 9;
 
     private final Subject subject;
     private final UnitSystem units;
@@ -132,12 +126,12 @@ final class LongSheets {
     }
 
     private Sheet sheet() {
-        List<Strip> strips = strips();
+        List<SheetStrip> strips = strips();
         int perPage = perPage();
         int pageCount = pageCount();
         List<PdfPages.Page> pages = new ArrayList<>();
         for (int page = 0; page < pageCount; page++) {
-            List<Strip> here = strips.subList(page * perPage, Math.min(strips.size(), (page + 1) * perPage));
+            List<SheetStrip> here = strips.subList(page * perPage, Math.min(strips.size(), (page + 1) * perPage));
             pages.add(page(here, "page %d of %d".formatted(page + 1, pageCount), strips.size()));
         }
         String name = subject.fileName() + "-"
@@ -145,36 +139,9 @@ final class LongSheets {
         return new Sheet(name, subject.title(), List.of(subject.whole()), pages);
     }
 
-    /**
-     * One strip.
-     *
-     * @param number from 1
-     * @param from where its window starts in the drawing
-     * @param to where it ends
-     * @param joints the joints it shows, one at each end that has a neighbour, in the drawing
-     */
-    private record Strip(int number, Length from, Length to, List<Joint> joints) {
-        /** Its joint with the strip before, or where the piece begins. */
-        Length start(Length datum) {
-            return number == 1 ? datum : joints.get(0).at();
-        }
-
-        /** Its joint with the strip after, or where the piece ends. */
-        Length end(Length farEnd) {
-            return joints.stream()
-                    .filter(this::isLast)
-                    .findFirst()
-                    .map(Joint::at)
-                    .orElse(farEnd);
-        }
-
-        /** Whether that joint is with the strip after. */
-        boolean isLast(Joint joint) {
-            return joint.number() == number;
-        }
+    private List<SheetStrip> strips() {
+        return SheetStrip.cut(drawing.width(), printable(), subject.datum(), subject.places(), units);
     }
-
-    private record Joint(int number, Length at) {}
 
     private Length printable() {
         return format.width().minus(Paper.MARGIN.times(2));
@@ -184,61 +151,12 @@ final class LongSheets {
         return Math.max(1, (int) (roomMm(format, how.size()) / (drawing.height().mm() + LABEL_MM)));
     }
 
-    /**
-     * The next joint's place from the datum end: a whole centimetre or half inch, as far along as the paper lets it be, and drawn back a
-     * little when a mark or a diameter would lie so near that its line and the joint's are taken for one another.
-     *
-     * @param startMm where the strip's own window starts in the drawing
-     */
-    private double nextJointMm(double startMm) {
-        double step = units == UnitSystem.INCH ? Length.MM_PER_INCH / 2 : 10;
-        double datum = subject.datum().mm();
-        double farthest = startMm + printable().mm() - OVERLAP_MM - datum;
-        double best = Math.floor(farthest / step + 1e-9) * step;
-        double bestClear = -1;
-        for (int back = 0; back < LOOK_BACK; back++) {
-            double place = (Math.floor(farthest / step + 1e-9) - back) * step;
-            double clear = Math.min(CLEAR_MM, clearMm(place));
-            if (place + datum > startMm + 2 * OVERLAP_MM + step && clear > bestClear) {
-                best = place;
-                bestClear = clear;
-            }
-        }
-        return best;
-    }
-
-    private double clearMm(double placeMm) {
-        return subject.places().stream()
-                .mapToDouble(place -> Math.abs(place.mm() - placeMm))
-                .min()
-                .orElse(CLEAR_MM);
-    }
-
-    private List<Strip> strips() {
-        List<Joint> joints = new ArrayList<>();
-        double from = 0;
-        while (drawing.width().mm() - from > printable().mm()) {
-            Length at = subject.datum().plus(Length.ofMm(nextJointMm(from)));
-            joints.add(new Joint(joints.size() + 1, at));
-            from = at.mm() - OVERLAP_MM;
-        }
-        List<Strip> out = new ArrayList<>();
-        for (int i = 0; i <= joints.size(); i++) {
-            List<Joint> shown = joints.subList(Math.max(0, i - 1), Math.min(joints.size(), i + 1));
-            Length start = i == 0 ? Length.ZERO : joints.get(i - 1).at().minus(Length.ofMm(OVERLAP_MM));
-            Length end =
-                    i == joints.size() ? drawing.width() : joints.get(i).at().plus(Length.ofMm(OVERLAP_MM));
-            out.add(new Strip(i + 1, start, end, List.copyOf(shown)));
-        }
-        return out;
-    }
-
-    private PdfPages.Page page(List<Strip> strips, String pageOf, int stripCount) {
+    private PdfPages.Page page(List<SheetStrip> strips, String pageOf, int stripCount) {
         double margin = Paper.MARGIN.mm();
         List<Shape> marks = new ArrayList<>(heading(pageOf, stripCount));
         List<PlacedDrawing> placed = new ArrayList<>();
         double top = margin + headMm(how.size());
-        for (Strip strip : strips) {
+        for (SheetStrip strip : strips) {
             Length down = Length.ofMm(top + LABEL_MM);
             PlacedDrawing.Window window = new PlacedDrawing.Window(strip.from(), strip.to());
             placed.add(PlacedDrawing.part(drawing, window, Paper.MARGIN, down));
@@ -287,10 +205,10 @@ final class LongSheets {
                 : Math.max(Lettering.STRONG.widthMm(joined()), Lettering.SMALL.widthMm(within())) + 2;
     }
 
-    private List<Shape> labels(Strip strip, double topMm, int stripCount) {
+    private List<Shape> labels(SheetStrip strip, double topMm, int stripCount) {
         List<Shape> out = new ArrayList<>();
         double left = Paper.MARGIN.mm();
-        for (Joint joint : strip.joints()) {
+        for (SheetStrip.Joint joint : strip.joints()) {
             double x = left + joint.at().minus(strip.from()).mm();
             double edge = topMm + LABEL_MM + subject.edge().mm();
             double bottom = topMm + LABEL_MM + drawing.height().mm();
@@ -308,22 +226,22 @@ final class LongSheets {
         return out;
     }
 
-    private List<TextLine> jointLabels(Strip strip, double topMm) {
+    private List<TextLine> jointLabels(SheetStrip strip, double topMm) {
         List<TextLine> out = new ArrayList<>();
-        for (Joint joint : strip.joints()) {
+        for (SheetStrip.Joint joint : strip.joints()) {
             double x = Paper.MARGIN.mm() + joint.at().minus(strip.from()).mm();
             String place = joint.at().minus(subject.datum()).format(units);
             String text = "joint %d, at %s".formatted(joint.number(), place);
             out.add(
                     strip.isLast(joint)
-                            ? TextLine.ending(Lettering.SMALL, x + OVERLAP_MM, topMm + 5, text)
-                            : TextLine.of(Lettering.SMALL, x - OVERLAP_MM, topMm + 5, text));
+                            ? TextLine.ending(Lettering.SMALL, x + SheetStrip.OVERLAP_MM, topMm + 5, text)
+                            : TextLine.of(Lettering.SMALL, x - SheetStrip.OVERLAP_MM, topMm + 5, text));
         }
         return out;
     }
 
     /** In the middle, or beside the joint's label where the strip is too short for both. */
-    private TextLine stripLabel(Strip strip, int stripCount, double topMm, List<TextLine> joints) {
+    private TextLine stripLabel(SheetStrip strip, int stripCount, double topMm, List<TextLine> joints) {
         String first = strip.number() == 1 ? "datum" : "joint";
         String last = strip.number() == stripCount ? "far end" : "joint";
         Length length = strip.end(subject.datum().plus(subject.length())).minus(strip.start(subject.datum()));
@@ -340,7 +258,7 @@ final class LongSheets {
     }
 
     /** Each name in the middle of what the strip has of its stretch between the joints. */
-    private List<Shape> names(Strip strip, double topMm) {
+    private List<Shape> names(SheetStrip strip, double topMm) {
         List<Shape> out = new ArrayList<>();
         double least = strip.start(subject.datum()).mm();
         double most = strip.end(subject.datum().plus(subject.length())).mm();

@@ -8,7 +8,8 @@ import turnalike.drawing.svg.TextLine;
 import turnalike.drawing.svg.TextWrap;
 
 /**
- * The heading of a part of a sheet. One too wide for its line, as another language may make it, is set smaller, and on several lines where it must be.
+ * The heading of a part of a sheet. One too wide for its line, as another language may make it, is set smaller, and on several lines where
+ * it must be.
  *
  * @param shapes its top left at the origin
  * @param heightMm down to where the part begins

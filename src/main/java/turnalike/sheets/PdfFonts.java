@@ -27,8 +27,7 @@ final class PdfFonts {
             try (InputStream ttf = face.ttf()) {
                 TrueTypeFont letters = new TTFParser().parse(new RandomAccessReadBuffer(ttf));
                 // Each letter as its own glyph, as it is measured. PDFBox would ask the font for ligatures, word by
-                // word, with
-                // regular expressions made anew: half of a sheet's time.
+                // word, with regular expressions made anew: half of a sheet's time.
                 letters.setEnableGsub(false);
                 font = PDType0Font.load(document, letters, true);
             }

@@ -22,7 +22,8 @@ final class RimTrammel {
     static List<String> sentences(WheelFit fit, int pages, int most, UnitSystem units) {
         List<String> out = new ArrayList<>();
         out.add(
-                "At full size its template would take %d pages, more than the %d that anybody joins, and is not printed. The strip inside the rim has every place; or strike the rim with a trammel:"
+                ("At full size its template would take %d pages, more than the %d that anybody joins, and is not printed. The"
+                                + " strip inside the rim has every place; or strike the rim with a trammel:")
                         .formatted(pages, most));
         out.add("One point on the axle, the other at %s for the inside%s."
                 .formatted(

@@ -17,7 +17,7 @@ import turnalike.units.Length;
  * The record of a set, to hang in the shop or hand over: the wheel or the row as a picture, which piece stands where, the spares, how far
  * it is balanced. One page for the sets most people make; a large one goes on.
  */
-public final class SetRecord {
+final class SetRecord {
     /** So many places go in a table beside the picture; more go below it. */
     private static final int MOST_BESIDE = 24;
 

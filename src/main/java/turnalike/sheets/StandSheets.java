@@ -55,8 +55,10 @@ final class StandSheets {
                 "Stick for the rails: %s".formatted(plan.job().pattern().name()),
                 List.of(
                         row.own().isEmpty()
-                                ? "Heavy lines: the posts' faces. Lay both rails side by side, prick every cross. Local codes decide how wide to leave."
-                                : "Heavy lines: the posts' faces. Prick every cross on the upper rail; each piece stands plumb below its own. Local codes decide how wide to leave.",
+                                ? "Heavy lines: the posts' faces. Lay both rails side by side, prick every cross. Local codes"
+                                        + " decide how wide to leave."
+                                : "Heavy lines: the posts' faces. Prick every cross on the upper rail; each piece stands plumb"
+                                        + " below its own. Local codes decide how wide to leave.",
                         length.compareTo(LONGEST) > 0 ? seating(row, units) + TAPE : seating(row, units)),
                 svg,
                 svg,
@@ -160,7 +162,8 @@ final class StandSheets {
                         "How to use it",
                         List.of(
                                 mirrored,
-                                "Set a bevel to the lean and stand it on the sight line, or tilt the drill's table by it; the bit leans so that the foot"
+                                "Set a bevel to the lean and stand it on the sight line, or tilt the drill's table by it; the"
+                                        + " bit leans so that the foot"
                                         + " stands outward.",
                                 "Bore a scrap of the same wood first, stand a leg in it and look from the front and from the side.")));
         parts.add(flow.sentences("Figures", legs.sentences(plan.job().units())));

@@ -7,7 +7,7 @@ import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
 /** The full-size marking stick, in strips that fit the paper. */
-public final class StickSheets {
+final class StickSheets {
     /** What is read off a rule: half a millimetre (common practice, no source). */
     static final Length WITHIN = Length.ofMm(0.5);
 
@@ -26,7 +26,8 @@ public final class StickSheets {
     public static Sheet of(Pattern pattern, UnitSystem units, MarkingStick.Edge edge, Length within, Paper paper) {
         MarkingStick stick = MarkingStick.of(pattern, units, edge);
         String how =
-                "Full size; figures in %s from the datum end. Cut along the long dashes; %s, short thick ticks show where to take a diameter (Ø). Lay joint upon joint, line on line."
+                ("Full size; figures in %s from the datum end. Cut along the long dashes; %s, short thick ticks show where to"
+                                + " take a diameter (Ø). Lay joint upon joint, line on line.")
                         .formatted(
                                 units == UnitSystem.INCH ? "inches" : "millimetres",
                                 switch (edge) {

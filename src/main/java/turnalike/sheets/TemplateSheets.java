@@ -13,7 +13,7 @@ import turnalike.units.LengthText;
 import turnalike.units.UnitSystem;
 
 /** The full-size checking template, in strips that fit the paper. */
-public final class TemplateSheets {
+final class TemplateSheets {
     private static final String FILE = "checking-template";
 
     private TemplateSheets() {}
@@ -40,7 +40,9 @@ public final class TemplateSheets {
                         FILE,
                         title,
                         List.of(
-                                "Full size. Glue to card, cut along the thick line, hold the curved edge to the piece with the lathe stopped; on a square member hold it to a flat. Lines to the edge are marks, short ticks diameters (Ø). Lay joint upon joint."),
+                                "Full size. Glue to card, cut along the thick line, hold the curved edge to the piece with the"
+                                        + " lathe stopped; on a square member hold it to a flat. Lines to the edge are marks, short ticks"
+                                        + " diameters (Ø). Lay joint upon joint."),
                         drawing,
                         drawing,
                         template.datum(),

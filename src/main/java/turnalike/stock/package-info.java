@@ -5,7 +5,7 @@
  * is sawn from the board, larger by the milling and trimming allowances; the <b>corner cut</b> turns a square blank into an octagon
  * before turning; a <b>spare</b> is a blank beyond the count, for those that go wrong.
  *
- * <p>Uses {@code units} and {@code outline}; knows nothing of members or jobs.
+ * <p>How blanks are cut out of boards is in {@code stock.boards}. Uses {@code units} and {@code outline}; knows nothing of members or jobs.
  */
 @NullMarked
 package turnalike.stock;

@@ -24,7 +24,9 @@ final class Backups {
 
     private Backups() {}
 
-    /** Today's copy of a file that has jobs and was found sound, unless there is one. What keeps it from being made is told and stops nothing else. */
+    /**
+     * Today's copy of a file that has jobs and was found sound, unless there is one. What keeps it from being made is told and stops nothing else.
+     */
     static Optional<Problem> daily(SqliteConnection db, Schema schema, LocalDate today) {
         Path copy = folder(db.file()).resolve(prefix(db.file()) + today + ENDING);
         if (Files.exists(copy) || db.number("SELECT count(*) FROM job") == 0) {
@@ -69,7 +71,7 @@ final class Backups {
             new Examination(opened, schema).require();
             for (String table : List.of("job", "document", "step", "change", "standing", "figure")) {
                 String count = "SELECT count(*) FROM " + table;
-                // Another program may have added to the original since, never taken away.
+                // Another program may have added to the original since; nothing is ever taken away.
                 if (opened.number(count) > db.number(count) || opened.number("SELECT count(*) FROM job") == 0) {
                     throw SqliteErrors.damaged(copy, "the copy is not like the original");
                 }

@@ -24,10 +24,6 @@ final class PostgresErrors {
         return state(trouble).equals("57P03") || state(trouble).equals("53300");
     }
 
-    static boolean isUnreachable(SQLException trouble) {
-        return state(trouble).startsWith("08");
-    }
-
     private static String state(SQLException trouble) {
         return Optional.ofNullable(trouble.getSQLState()).orElse("");
     }

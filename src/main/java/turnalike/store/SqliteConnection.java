@@ -76,8 +76,7 @@ final class SqliteConnection implements Database {
         try {
             SqliteConnection db = new SqliteConnection(file, source.getConnection());
             // The journal is SQLite's usual one, so at rest there is one file and nothing beside it. EXTRA makes a
-            // commit survive losing
-            // power right after it.
+            // commit survive losing power right after it.
             db.script(
                     "PRAGMA synchronous=EXTRA; PRAGMA fullfsync=ON; PRAGMA cell_size_check=ON; PRAGMA trusted_schema=OFF;"
                             + (use == Use.READ ? " PRAGMA query_only=ON;" : ""));

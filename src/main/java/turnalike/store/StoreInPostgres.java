@@ -15,7 +15,7 @@ import turnalike.job.kept.StoreReport;
  *
  * @param address of the database
  */
-public record StoreInPostgres(PostgresAddress address) implements StorePlace {
+record StoreInPostgres(PostgresAddress address) implements StorePlace {
     @Override
     public boolean isMade() {
         try (PostgresConnection db = PostgresConnection.open(address, PostgresConnection.Use.READ)) {

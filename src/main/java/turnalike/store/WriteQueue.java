@@ -198,8 +198,8 @@ final class WriteQueue {
         try {
             sql.accept("ROLLBACK");
         } catch (StoreException | IllegalStateException alreadyRolledBack) {
-            // SQLite does so by itself after a full disk or a failed write; the trouble that led here is already on its
-            // way.
+            // SQLite does so by itself after a full disk or a failed write; the trouble that led here is already on
+            // its way.
             return;
         }
     }

@@ -4,8 +4,8 @@ package turnalike.turning;
  * A beam at rest under loads: bending, shear and the thrust along it, on the true outline, with any of the supports at its ends.
  *
  * <p>With w the deflection, t the turn of the section, M the moment and V the force across the straight axis, P the thrust and S the
- * shear stiffness, the beam is four equations of the first order (Timoshenko's beam with Engesser's shear under a thrust; derived here from the energy
- * ½∫(EI t′² + S(w′−t)² − P w′²)):
+ * shear stiffness, the beam is four equations of the first order (Timoshenko's beam with Engesser's shear under a thrust; derived here
+ * from the energy ½∫(EI t′² + S(w′−t)² − P w′²)):
  *
  * <pre>
  * w′ = (t + (V + s)/S) / (1 − P/S)     t′ = M/EI     M′ = −V − s − P w′ − m     V′ = −q

@@ -214,7 +214,8 @@ final class Cautions {
         if (!square && !there.member().crests().isEmpty()) {
             add(
                     "steady rest",
-                    "its best place, %s, is on %s: let it run there on a band of the plain cylinder and cut that detail last, or set it on the nearest plain stretch"
+                    ("its best place, %s, is on %s: let it run there on a band of the plain cylinder and cut that detail last, or"
+                                    + " set it on the nearest plain stretch")
                             .formatted(whip.steady().formatRoughly(work.units()), there.where()));
         }
         if (square) {

@@ -190,7 +190,8 @@ final class CutOrder {
                     .formatted(holding.spareAt().word());
         }
         if (work.leadIn().isPositive()) {
-            return "lay the stick %s in from the blank's start end, which the slope of that end takes; strike the datum line there and the far end's line"
+            return ("lay the stick %s in from the blank's start end, which the slope of that end takes; strike the datum line"
+                            + " there and the far end's line")
                     .formatted(work.both(work.leadIn()));
         }
         String end = work.held().at() == Held.At.START ? "drive" : "start";

@@ -141,7 +141,8 @@ final class Holding {
                 Tool.SAW,
                 place,
                 List.of(place),
-                "take the piece off the lathe with its spare length; on the bench, cut the end to its slope through %s: the longer side reaches %s beyond it"
+                ("take the piece off the lathe with its spare length; on the bench, cut the end to its slope through %s: the"
+                                + " longer side reaches %s beyond it")
                         .formatted(line, work.both(slope)),
                 "");
     }

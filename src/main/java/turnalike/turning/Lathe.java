@@ -1,10 +1,10 @@
 package turnalike.turning;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import turnalike.units.Force;
+import turnalike.units.PlainNumber;
 import turnalike.units.Problem;
 import turnalike.units.Speed;
 
@@ -76,19 +76,21 @@ public record Lathe(
             String where = "%s: step %d".formatted(at, i + 1);
             Speed step = given.get(i);
             if (given.subList(0, i).contains(step)) {
-                out.add(new Problem(where, "%s rpm is there twice".formatted(plain(step)), "list each step once"));
+                out.add(new Problem(
+                        where,
+                        "%s rpm is there twice".formatted(PlainNumber.exact(step.rpm())),
+                        "list each step once"));
             }
             if (most.isPresent() && step.compareTo(most.get()) > 0) {
                 out.add(new Problem(
                         where,
-                        "%s rpm is above max_rpm, %s".formatted(plain(step), plain(most.get())),
+                        "%s rpm is above max_rpm, %s"
+                                .formatted(
+                                        PlainNumber.exact(step.rpm()),
+                                        PlainNumber.exact(most.get().rpm())),
                         "leave the step out or raise max_rpm"));
             }
         }
         return out;
-    }
-
-    private static String plain(Speed speed) {
-        return BigDecimal.valueOf(speed.rpm()).stripTrailingZeros().toPlainString();
     }
 }

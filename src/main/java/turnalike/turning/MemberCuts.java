@@ -190,8 +190,8 @@ final class MemberCuts {
         CutMethod way = way(placed);
         List<SizedPlace> here =
                 sized.stream().filter(each -> each.member() == index).toList();
-        // The thinnest is the one that must not be passed; a bead's or a swell's thickest is what is seen, and is sized
-        // already.
+        // The thinnest is the one that must not be passed; a bead's or a swell's thickest is what is seen, and is
+        // sized already.
         String tip = tip(phase, index);
         Length free = work.held().at() == Held.At.START ? placed.end() : placed.start();
         Optional<Length> setting = here.stream()

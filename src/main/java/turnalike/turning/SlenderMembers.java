@@ -13,9 +13,9 @@ import turnalike.units.Length;
 /**
  * Tells which members are slender: those whose cutting costs the piece its stiffness, so that they are cut after the rest. A member is
  * slender when its diameter of equal volume is below two thirds of the thickest turned one; or when it is below nine tenths of it and the
- * member gives a tenth or more (usually; {@link SlenderRules}) of all the limberness that cutting the roughed cylinder to the finished shape adds, ∫ sin²(πx/L) (1/I − 1/I₀) dx:
- * the bowing of a piece between centres, where the middle counts most. Squares are not cut, tenons have their own turn. The shares are
- * common practice, no source; the measure is derived.
+ * member gives a tenth or more (usually; {@link SlenderRules}) of all the limberness that cutting the roughed cylinder to the finished
+ * shape adds, ∫ sin²(πx/L) (1/I − 1/I₀) dx: the bowing of a piece between centres, where the middle counts most. Squares are not cut,
+ * tenons have their own turn. The shares are common practice, no source; the measure is derived.
  */
 final class SlenderMembers {
     private static final int PARTS = 16;

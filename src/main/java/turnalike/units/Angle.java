@@ -45,7 +45,8 @@ public record Angle(double degrees) implements Comparable<Angle> {
     }
 
     /**
-     * {@return the angle as it is set in a shop: {@code 36°}, {@code 22 1/2°} or {@code 11 1/4°} where it is just that, else to a tenth, {@code 51.4°}}
+     * {@return the angle as it is set in a shop: {@code 36°}, {@code 22 1/2°} or {@code 11 1/4°} where it is just that, else to a tenth,
+     * {@code 51.4°}}
      */
     public String format() {
         double quarters = degrees * 4;

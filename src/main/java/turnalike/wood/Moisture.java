@@ -1,8 +1,7 @@
 package turnalike.wood;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import turnalike.units.Parsed;
+import turnalike.units.PlainNumber;
 
 /**
  * Moisture content: the mass of the water in wood over the wood's ovendry mass, in percent.
@@ -67,12 +66,7 @@ public record Moisture(double pct) implements Comparable<Moisture> {
     }
 
     private static String plain(double value) {
-        return Double.isFinite(value)
-                ? BigDecimal.valueOf(value)
-                        .setScale(2, RoundingMode.HALF_EVEN)
-                        .stripTrailingZeros()
-                        .toPlainString()
-                : String.valueOf(value);
+        return Double.isFinite(value) ? PlainNumber.toDecimals(value, 2) : String.valueOf(value);
     }
 
     @Override

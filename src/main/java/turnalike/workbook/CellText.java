@@ -7,6 +7,7 @@ import java.time.LocalTime;
 import java.util.Optional;
 import org.dhatim.fastexcel.reader.Cell;
 import org.dhatim.fastexcel.reader.CellType;
+import turnalike.units.PlainNumber;
 
 /**
  * A cell as text.
@@ -75,9 +76,7 @@ record CellText(boolean lateEpoch) {
         if (date && figure >= 0 && figure < MOST_DAYS) {
             return Told.of(date(figure));
         }
-        BigDecimal shortest = BigDecimal.valueOf(figure);
-        return Told.of(
-                shortest.signum() == 0 ? "0" : shortest.stripTrailingZeros().toPlainString());
+        return Told.of(PlainNumber.exact(figure));
     }
 
     /** Spreadsheets count a day that never was, the sixtieth; what lies before it is told one off, as nobody measured spindles for us then. */

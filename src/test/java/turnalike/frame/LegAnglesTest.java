@@ -71,9 +71,9 @@ class LegAnglesTest {
     }
 
     /**
-     * The corner of a box of 4, 5 or 6 sides that slope at a pitch stands like a leg: raked by what the pitch leaves of an upright, splayed by half a side
-     * for each apothem. Its angle to the level edge of that side is what the mitre leaves of a right angle. Printed to 0.01 degrees; three
-     * columns. Source: compound angle setting chart, Ryobi TSS121 operator's manual, for a mitre saw; VERIFIED.
+     * The corner of a box of 4, 5 or 6 sides that slope at a pitch stands like a leg: raked by what the pitch leaves of an upright,
+     * splayed by half a side for each apothem. Its angle to the level edge of that side is what the mitre leaves of a right angle. Printed
+     * to 0.01 degrees; three columns. Source: compound angle setting chart, Ryobi TSS121 operator's manual, for a mitre saw; VERIFIED.
      */
     @ParameterizedTest
     @CsvSource({

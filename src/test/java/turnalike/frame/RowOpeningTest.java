@@ -138,8 +138,8 @@ class RowOpeningTest {
     @Test
     void beside_a_post_a_cove_as_deep_as_a_half_circle_gives_what_it_has() {
         Outline cove = body(level(50, 40), new EllipseArc(mm(60), mm(30), mm(30), mm(40), mm(-30)), level(50, 40));
-        // On the cove's middle: a circle between the face and the rims' corners, e - 40 = 20 from the face: D = 20, t =
-        // 30:
+        // On the cove's middle: a circle between the face and the rims' corners, e - 40 = 20 from the face: D = 20, t
+        // = 30:
         double expected = (20 + 30.0 * 30 / 20) / 2;
         Ball ball = ball(cove, Side.POST, Side.PIECE, 60, 160, 0);
         // but never more than the cove's own bottom leaves: (60 - 10) / 2

@@ -86,9 +86,8 @@ class SquaresAndDividersTest {
 
     @Test
     void what_shorter_dividers_do_not_reach_comes_from_the_stick_and_says_why() throws IOException {
-        // With 1 1/2 in, from the right shoulder 23, 21 1/2 and 20 are three steps; from the left 7 and 8 are two: with
-        // 1 in alone
-        // 21 1/2 and 20 lie off the inch.
+        // With 1 1/2 in, from the right shoulder 23, 21 1/2 and 20 are three steps; from the left 7 and 8 are two:
+        // with 1 in alone 21 1/2 and 20 lie off the inch.
         JsonNode settings = settings(plan("\"settings\": {\"largest\": 1},"));
         assertThat(settings.path("out_of_reach")).extracting(JsonNode::asInt).containsExactly(4, 5);
         assertThat(settings.path("on_the_stick")).extracting(JsonNode::asInt).containsExactly(4, 5);

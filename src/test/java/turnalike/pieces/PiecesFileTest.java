@@ -255,8 +255,8 @@ class PiecesFileTest {
                 }
                 PiecesFile.Read read = PiecesFile.parse(PiecesFile.format(pieces, units), units);
                 assertThat(read.problems()).isEmpty();
-                // A length is written in 15 decimals at most: 3/64 in, as a double 1.1906249999999998 mm, is read back
-                // as 1.190625.
+                // A length is written in 15 decimals at most: 3/64 in, as a double 1.1906249999999998 mm, is read
+                // back as 1.190625.
                 assertThat(read.pieces())
                         .usingRecursiveComparison()
                         .withEqualsForType((a, b) -> Math.abs(a - b) <= 5e-16, Double.class)

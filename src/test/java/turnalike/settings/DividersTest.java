@@ -162,8 +162,8 @@ class DividersTest {
 
     @Test
     void one_opening_serves_distances_up_to_twice_the_tolerance_apart() {
-        // 50 from the start and 50.2 from the end: 50.1 is within 0.1 of both, though 50.2 - 50 is a hair above 0.2 in
-        // binary.
+        // 50 from the start and 50.2 from the end: 50.1 is within 0.1 of both, though 50.2 - 50 is a hair above 0.2
+        // in binary.
         DividerPlan plan = plan(problem(0, 50, 149.8, 200));
         assertThat(plan.settings()).hasSize(1);
         assertThat(plan.settings().get(0).opening().mm()).isEqualTo(50.1, NOISE);

@@ -28,8 +28,8 @@ class WholeErrorTest {
 
     @Test
     void what_an_opening_misses_adds_up_along_the_path() {
-        // Only 30.1 serves both 30.0 and 30.2: a tenth short at the first mark, right at the second, a tenth too far at
-        // the third.
+        // Only 30.1 serves both 30.0 and 30.2: a tenth short at the first mark, right at the second, a tenth too far
+        // at the third.
         DividerProblem row = problem(0, 30.2, 60.2, 90.2, 200);
         DividerPlan plan = plan(row);
         PlanCheck.isSound(row, plan);
@@ -48,8 +48,8 @@ class WholeErrorTest {
 
     @Test
     void a_limit_that_leaves_no_room_for_a_miss_takes_another_opening() {
-        // Two steps of 30 from the one end and 60.1 from the other: one opening leaves a twentieth at either mark, or a
-        // tenth at one.
+        // Two steps of 30 from the one end and 60.1 from the other: one opening leaves a twentieth at either mark, or
+        // a tenth at one.
         DividerProblem row = problem(0, 30, 60.1, 140, 170, 200);
         assertThat(plan(row).settings()).hasSize(1);
         DividerProblem tight = row.withLimit(Length.ofMm(0.5));

@@ -32,8 +32,9 @@ final class Mentions {
                     + "|(/\\*.*?\\*/|//[^\\n]*+(?:\\n\\s*+//[^\\n]*+)*+)");
 
     /** After a full stop that no abbreviation and no initial has, or at a new paragraph. */
-    private static final Pattern END = Pattern.compile(
-            "(?<!\\b(?:[A-Z]|ch|eq|ed|Sci|Stat|Statist|Comput|Ann|Math|Appl|Int|Mech|Mater|Eng)\\.)(?<=[.?!]|[.?!]\\))\\s+(?=[\\p{Lu}{<@\"])|<p>|<li>|\\s@(?:param|return|throws)\\b");
+    private static final Pattern END =
+            Pattern.compile("(?<!\\b(?:[A-Z]|ch|eq|ed|Sci|Stat|Statist|Comput|Ann|Math|Appl|Int|Mech|Mater|Eng)\\.)"
+                    + "(?<=[.?!]|[.?!]\\))\\s+(?=[\\p{Lu}{<@\"])|<p>|<li>|\\s@(?:param|return|throws)\\b");
 
     private static final Pattern SOURCE = Pattern.compile("\\bSources?: ");
 

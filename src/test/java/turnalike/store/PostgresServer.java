@@ -85,8 +85,8 @@ final class PostgresServer implements AutoCloseable {
     }
 
     /**
-     * Serves until its input ends, which it does when the tests' program is gone. The server is killed by the number that the shell knows: its own file
-     * is not written yet where one kill follows the other. A disk that loses what it was given is not tried here.
+     * Serves until its input ends, which it does when the tests' program is gone. The server is killed by the number that the shell knows:
+     * its own file is not written yet where one kill follows the other. A disk that loses what it was given is not tried here.
      */
     private static final String SCRIPT = """
             mkdir made && cd made || exit 1

@@ -62,8 +62,7 @@ class JacobiEigenTest {
             }
             JacobiEigen ours = JacobiEigen.of(matrix);
             // Their product is the determinant, which for three rows is told without any loss here: the core is far
-            // from
-            // singular.
+            // from singular.
             double product = ours.value(0) * ours.value(1) * ours.value(2);
             assertThat(product / determinant(matrix)).isCloseTo(1, within(1e-13));
             assertThat(ours.value(2)).isBetween(1e-12, 1e-11);

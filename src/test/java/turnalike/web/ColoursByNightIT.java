@@ -76,7 +76,8 @@ class ColoursByNightIT {
     private static final String KINDS = """
             () => {
               const seen = new Set();
-              return [...document.querySelectorAll('button:not(:disabled), a, summary')].filter(e => e.offsetParent && e.getBoundingClientRect().right > 0).filter(e => {
+              const shown = e => e.offsetParent && e.getBoundingClientRect().right > 0;
+              return [...document.querySelectorAll('button:not(:disabled), a, summary')].filter(shown).filter(e => {
                 const look = [e.tagName, e.className, e.getAttribute('aria-current'), e.closest('nav, section, form, main')?.className].join();
                 return !seen.has(look) && seen.add(look);
               }).map((e, i) => { e.dataset.look = i; return i; });

@@ -19,8 +19,8 @@ final class Layout {
     }
 
     /**
-     * What scrolls by itself may be wider than the screen, and what says the whole in a title may be cut short; what is stuck to the screen lies over the
-     * rest on purpose.
+     * What scrolls by itself may be wider than the screen, and what says the whole in a title may be cut short; what is stuck to the
+     * screen lies over the rest on purpose.
      */
     private static final String FAULTS = """
             () => {

@@ -15,7 +15,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The main job by a finger alone on a telephone of 360 pixels: from a starter to pieces logged at the bench, the set placed by hand and the sheets. */
+/**
+ * The main job by a finger alone on a telephone of 360 pixels: from a starter to pieces logged at the bench, the set placed by hand and the sheets.
+ */
 class TouchAloneIT {
     /** As wide and high as a fingertip needs, in the browser's pixels. */
     private static final double FINGERTIP = 44;

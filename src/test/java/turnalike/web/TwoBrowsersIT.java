@@ -45,8 +45,8 @@ class TwoBrowsersIT {
             assertThat(TypedFields.member(text, 3)).containsEntry("crown", "1 3/8");
             assertThat(TypedFields.member(text, 7)).containsEntry("crown", "1 3/16");
 
-            // One has not seen the ring's new crown: typing another is told, the typed figure stays, and doing it again
-            // counts.
+            // One has not seen the ring's new crown: typing another is told, the typed figure stays, and doing it
+            // again counts.
             one.locator("#f-crown").fill("1 7/16");
             type(other, "#f-name", "collar");
             open(other, served, 3);

@@ -204,9 +204,9 @@ class WoodTest {
                 .contains("9.753")
                 .contains("0.6118")
                 .contains("660.7 kg/m3");
-        // By hand: 0.55 / 0.90247 x 1080 = 658.2, 0.4 % less; 0.55 / (1 - 0.14575 x 0.7333) x 1080 = 665.1, 0.7 % more.
-        // By the
-        // rounding, 0.605 in place of 0.60 and 13.35 in place of 13.3: 0.005 x 1.0197 x 1080 = 5.5 and 0.1 more.
+        // By hand: 0.55 / 0.90247 x 1080 = 658.2, 0.4 % less; 0.55 / (1 - 0.14575 x 0.7333) x 1080 = 665.1, 0.7 %
+        // more. By the rounding, 0.605 in place of 0.60 and 13.35 in place of 13.3: 0.005 x 1.0197 x 1080 = 5.5 and
+        // 0.1 more.
         assertThat(ash.working().sureness())
                 .contains("within 5.6 kg/m3 either way")
                 .contains("658.2 kg/m3 (-0.4 %)")

@@ -38,8 +38,8 @@ class JointYearTest {
         assertThat(year.damp().holeAcross().mm()).isEqualTo(20 * (1 + 4 * 0.00369), within(1e-9));
         assertThat(year.dry().holeAlong().mm()).isEqualTo(20);
         assertThat(year.damp().oval().mm()).isEqualTo(20 * 4 * (0.00274 - 0.00169), within(1e-9));
-        // Tightest: damp, along the rings, where the hole kept its size. Loosest: 0.1096 of play when dry, 0.1600 when
-        // damp.
+        // Tightest: damp, along the rings, where the hole kept its size. Loosest: 0.1096 of play when dry, 0.1600
+        // when damp.
         assertThat(year.tightest().mm()).isEqualTo(20 * 4 * 0.00274, within(1e-9));
         assertThat(year.tightestInDry()).isFalse();
         assertThat(year.loosest().mm()).isEqualTo(20 * 4 * (0.00169 - 0.00369), within(1e-9));

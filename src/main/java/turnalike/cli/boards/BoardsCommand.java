@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -15,7 +16,7 @@ import turnalike.cli.kit.ConsoleProgress;
 import turnalike.cli.kit.Deadline;
 import turnalike.cli.kit.InputFiles;
 import turnalike.cli.kit.OutputFolder;
-import turnalike.cli.kit.PaperChoice;
+import turnalike.cli.kit.PaperOption;
 import turnalike.cli.kit.Steps;
 import turnalike.cli.kit.Today;
 import turnalike.cli.kit.UserError;
@@ -64,11 +65,8 @@ public final class BoardsCommand implements Runnable {
             description = "Write the cut sheet (PDF, SVG), a picture of each board and boards.json into this folder.")
     private Optional<Path> out = Optional.empty();
 
-    @Option(
-            names = "--paper",
-            paramLabel = "SIZE",
-            description = "a4, letter or both; else letter for inches, A4 for millimetres.")
-    private Optional<PaperChoice> paper = Optional.empty();
+    @Mixin
+    private PaperOption paper = new PaperOption();
 
     @Option(
             names = "--seconds",
@@ -141,7 +139,7 @@ public final class BoardsCommand implements Runnable {
     private void write(List<JobBlanks.Named> jobs, CuttingPlan plan, Ending ended, OutputFolder folder) {
         folder.write("boards.json", BoardsJson.print(jobs, plan, ended));
         CutSheet.drawings(jobs, plan, PICTURE).forEach((name, svg) -> folder.write(name, svg.file()));
-        for (Paper each : paper.orElse(PaperChoice.usual(JobBlanks.units(jobs))).papers()) {
+        for (Paper each : paper.orUsual(JobBlanks.units(jobs)).papers()) {
             folder.write(CutSheet.of(jobs, plan, Today.text(), each));
         }
     }

@@ -1,9 +1,8 @@
 package turnalike.cli.kit;
 
 import java.io.PrintWriter;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import turnalike.effort.Progress;
+import turnalike.units.PlainNumber;
 
 /**
  * Whoever waits for a long search: on a terminal they see how far it has come, and with Ctrl-C (or any signal that ends the program) they
@@ -62,10 +61,7 @@ public final class ConsoleProgress implements AutoCloseable {
     }
 
     private static String figure(double value) {
-        return new BigDecimal(value)
-                .round(new MathContext(4))
-                .stripTrailingZeros()
-                .toPlainString();
+        return PlainNumber.toFigures(value, 4);
     }
 
     /** All is printed. */

@@ -4,7 +4,7 @@ import java.util.List;
 import turnalike.units.Working;
 
 /** How the figures were found, as text. */
-public final class WorkingsText {
+final class WorkingsText {
     private WorkingsText() {}
 
     public static String text(List<Working> workings) {

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -15,10 +16,11 @@ import turnalike.cli.kit.Deadline;
 import turnalike.cli.kit.InputFiles;
 import turnalike.cli.kit.OutputFolder;
 import turnalike.cli.kit.PaperChoice;
+import turnalike.cli.kit.PaperOption;
 import turnalike.cli.kit.QuestionsText;
 import turnalike.cli.kit.Steps;
 import turnalike.cli.kit.Today;
-import turnalike.cli.kit.WorkingsText;
+import turnalike.cli.kit.WorkingsOption;
 import turnalike.cli.kit.WrittenFiles;
 import turnalike.effort.Effort;
 import turnalike.job.Job;
@@ -80,14 +82,11 @@ public final class MatchCommand implements Runnable {
                     "Write the record of the set (PDF, SVG), its pictures, its places as a table (set.csv) and match.json into this folder.")
     private Optional<Path> out = Optional.empty();
 
-    @Option(
-            names = "--paper",
-            paramLabel = "SIZE",
-            description = "a4, letter or both; else letter for inches, A4 for millimetres.")
-    private Optional<PaperChoice> paper = Optional.empty();
+    @Mixin
+    private PaperOption paper = new PaperOption();
 
-    @Option(names = "--workings", description = "Say how each figure was found, and its source.")
-    private boolean workings;
+    @Mixin
+    private WorkingsOption workings = new WorkingsOption();
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -115,7 +114,7 @@ public final class MatchCommand implements Runnable {
         Optional<OutputFolder> folder = out.map(OutputFolder::new);
         folder.ifPresent(each -> {
             each.write("match.json", MatchJson.print(match, questions));
-            writeRecord(job, match, paper.orElse(PaperChoice.usual(job.units())), each);
+            writeRecord(job, match, paper.orUsual(job.units()), each);
         });
         PrintWriter console = spec.commandLine().getOut();
         if (json) {
@@ -123,9 +122,7 @@ public final class MatchCommand implements Runnable {
         } else {
             console.print(MatchSummary.text(match));
             console.print(QuestionsText.text(questions));
-            if (workings) {
-                console.print(WorkingsText.text(match.workings()));
-            }
+            workings.print(match.workings(), console);
             folder.ifPresent(each -> console.print(WrittenFiles.text(each.written())));
         }
         console.flush();

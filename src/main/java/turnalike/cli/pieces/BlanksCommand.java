@@ -12,7 +12,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import turnalike.cli.kit.InputFiles;
 import turnalike.cli.kit.UserError;
-import turnalike.cli.kit.WorkingsText;
+import turnalike.cli.kit.WorkingsOption;
 import turnalike.cli.store.LoggedJob;
 import turnalike.job.Job;
 import turnalike.job.answer.BlanksJson;
@@ -48,8 +48,8 @@ public final class BlanksCommand implements Runnable {
     @Option(names = "--json", description = "Print one JSON object at full precision.")
     private boolean json;
 
-    @Option(names = "--workings", description = "Say how it was found, and the source.")
-    private boolean workings;
+    @Mixin
+    private WorkingsOption workings = new WorkingsOption();
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -66,9 +66,7 @@ public final class BlanksCommand implements Runnable {
             console.print(BlanksJson.print(report));
         } else {
             console.print(BlanksSummary.text(report));
-            if (workings) {
-                console.print(WorkingsText.text(report.workings()));
-            }
+            workings.print(report.workings(), console);
         }
         console.flush();
     }

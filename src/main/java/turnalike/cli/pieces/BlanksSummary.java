@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
-import turnalike.job.fields.Fields;
 import turnalike.job.pieces.BlanksReport;
 import turnalike.pieces.blanks.BlankForecast;
 import turnalike.units.Article;
+import turnalike.units.PlainNumber;
 
 /** What weighed blanks will give, as text. */
 final class BlanksSummary {
@@ -62,7 +62,7 @@ final class BlanksSummary {
                 percent(forecast.spread().grams(), mean),
                 forecast.expectedSpread().grams(),
                 percent(forecast.expectedSpread().grams(), mean),
-                Fields.plain(report.job().tolerances().massPct()));
+                PlainNumber.exact(report.job().tolerances().massPct()));
         line(
                 "Losses     %.1f %% to expect (%.1f %% told; %d lost, %d good so far): the set comes out with a chance of %.0f %%, weights aside",
                 100 * report.losses().rate(),

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -14,7 +15,7 @@ import turnalike.cli.kit.OutputFolder;
 import turnalike.cli.kit.PaperChoice;
 import turnalike.cli.kit.QuestionsText;
 import turnalike.cli.kit.UserError;
-import turnalike.cli.kit.WorkingsText;
+import turnalike.cli.kit.WorkingsOption;
 import turnalike.cli.kit.WrittenFiles;
 import turnalike.job.Job;
 import turnalike.job.answer.ControlJson;
@@ -78,8 +79,8 @@ public final class ControlCommand implements Runnable {
             description = "a4, letter or both; else letter for a job in inches, A4 otherwise.")
     private Optional<PaperChoice> paper = Optional.empty();
 
-    @Option(names = "--workings", description = "Say how each figure was found, and its source.")
-    private boolean workings;
+    @Mixin
+    private WorkingsOption workings = new WorkingsOption();
 
     @Option(names = "--json", description = "Print one JSON object at full precision, in the column's own unit.")
     private boolean json;
@@ -109,9 +110,7 @@ public final class ControlCommand implements Runnable {
         } else {
             console.print(ControlSummary.text(column, report));
             console.print(QuestionsText.text(questions));
-            if (workings) {
-                console.print(WorkingsText.text(report.workings()));
-            }
+            workings.print(report.workings(), console);
             folder.ifPresent(each -> console.print(WrittenFiles.text(each.written())));
         }
         console.flush();

@@ -5,13 +5,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import turnalike.cli.kit.InputFiles;
 import turnalike.cli.kit.QuestionsText;
-import turnalike.cli.kit.WorkingsText;
+import turnalike.cli.kit.WorkingsOption;
 import turnalike.job.Job;
 import turnalike.job.answer.LikenessJson;
 import turnalike.job.pieces.ColumnTargets;
@@ -39,8 +40,8 @@ public final class LikenessCommand implements Runnable {
     @Option(names = "--json", description = "Print one JSON object at full precision, with every pair.")
     private boolean json;
 
-    @Option(names = "--workings", description = "Say how it was found, and the source.")
-    private boolean workings;
+    @Mixin
+    private WorkingsOption workings = new WorkingsOption();
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -57,9 +58,7 @@ public final class LikenessCommand implements Runnable {
         } else {
             console.print(text(report));
             console.print(QuestionsText.text(questions));
-            if (workings) {
-                console.print(WorkingsText.text(report.workings()));
-            }
+            workings.print(report.workings(), console);
         }
         console.flush();
     }

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -12,7 +13,7 @@ import picocli.CommandLine.Spec;
 import turnalike.cli.kit.InputFiles;
 import turnalike.cli.kit.QuestionsText;
 import turnalike.cli.kit.UserError;
-import turnalike.cli.kit.WorkingsText;
+import turnalike.cli.kit.WorkingsOption;
 import turnalike.job.Job;
 import turnalike.job.answer.MendJson;
 import turnalike.job.pieces.ColumnTargets;
@@ -51,8 +52,8 @@ public final class MendCommand implements Runnable {
     @Option(names = "--json", description = "Print one JSON object at full precision.")
     private boolean json;
 
-    @Option(names = "--workings", description = "Say how it was found, and the source.")
-    private boolean workings;
+    @Mixin
+    private WorkingsOption workings = new WorkingsOption();
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -73,9 +74,7 @@ public final class MendCommand implements Runnable {
         } else {
             console.print(text(mend, job.units()));
             console.print(QuestionsText.text(questions));
-            if (workings) {
-                console.print(WorkingsText.text(mend.workings()));
-            }
+            workings.print(mend.workings(), console);
         }
         console.flush();
     }

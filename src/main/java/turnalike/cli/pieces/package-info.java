@@ -1,4 +1,4 @@
-/** The commands about pieces turned: control, likeness and mending. */
+/** The commands about blanks weighed and pieces turned: which blanks to turn, control, likeness and mending. */
 @NullMarked
 package turnalike.cli.pieces;
 

@@ -3,6 +3,7 @@ package turnalike.cli.plan;
 import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -13,7 +14,8 @@ import turnalike.cli.kit.Deadline;
 import turnalike.cli.kit.InputFiles;
 import turnalike.cli.kit.OutputFolder;
 import turnalike.cli.kit.PaperChoice;
-import turnalike.cli.kit.WorkingsText;
+import turnalike.cli.kit.PaperOption;
+import turnalike.cli.kit.WorkingsOption;
 import turnalike.cli.kit.WrittenFiles;
 import turnalike.drawing.piece.ShadedSpindle;
 import turnalike.drawing.svg.Svg;
@@ -48,11 +50,8 @@ public final class PlanCommand implements Runnable {
     @Option(names = "--out", paramLabel = "DIR", description = "Write the sheets (PDF, SVG, DXF) into this folder.")
     private Optional<Path> out = Optional.empty();
 
-    @Option(
-            names = "--paper",
-            paramLabel = "SIZE",
-            description = "a4, letter or both; else letter for inches, A4 for millimetres.")
-    private Optional<PaperChoice> paper = Optional.empty();
+    @Mixin
+    private PaperOption paper = new PaperOption();
 
     @Option(
             names = "--seconds",
@@ -62,8 +61,8 @@ public final class PlanCommand implements Runnable {
                     "Stop looking for fewer divider settings after N seconds, or at Ctrl-C, unless proven sooner (default ${DEFAULT-VALUE}).")
     private double seconds;
 
-    @Option(names = "--workings", description = "Say how each figure was found, and its source.")
-    private boolean workings;
+    @Mixin
+    private WorkingsOption workings = new WorkingsOption();
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -82,15 +81,13 @@ public final class PlanCommand implements Runnable {
     private void print(Plan plan) {
         Job job = plan.job();
         Optional<OutputFolder> folder = out.map(OutputFolder::new);
-        folder.ifPresent(each -> writeSheets(plan, paper.orElse(PaperChoice.usual(job.units())), each));
+        folder.ifPresent(each -> writeSheets(plan, paper.orUsual(job.units()), each));
         var console = spec.commandLine().getOut();
         if (json) {
             console.print(PlanJson.print(plan));
         } else {
             console.print(PlanSummary.text(plan));
-            if (workings) {
-                console.print(WorkingsText.text(plan.workings()));
-            }
+            workings.print(plan.workings(), console);
             folder.ifPresent(each -> console.print(WrittenFiles.text(each.written())));
         }
         console.flush();

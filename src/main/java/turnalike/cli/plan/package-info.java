@@ -1,4 +1,4 @@
-/** The command that plans a job, and its plan in words. */
+/** The commands on a job alone: its plan in words, its nudges, and what it exports. */
 @NullMarked
 package turnalike.cli.plan;
 

@@ -15,10 +15,10 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import turnalike.cli.kit.InputFiles;
 import turnalike.cli.kit.OutputFolder;
-import turnalike.cli.kit.PaperChoice;
+import turnalike.cli.kit.PaperOption;
 import turnalike.cli.kit.Today;
 import turnalike.cli.kit.UserError;
-import turnalike.cli.kit.WorkingsText;
+import turnalike.cli.kit.WorkingsOption;
 import turnalike.cli.kit.WrittenFiles;
 import turnalike.cli.store.LoggedJob;
 import turnalike.job.answer.PriceJson;
@@ -88,8 +88,8 @@ public final class PriceCommand implements Runnable {
     @Option(names = "--json", description = "Print one JSON object: minutes at full precision, money to a hundredth.")
     private boolean json;
 
-    @Option(names = "--workings", description = "Say how it was found, and the source.")
-    private boolean workings;
+    @Mixin
+    private WorkingsOption workings = new WorkingsOption();
 
     @Option(
             names = "--out",
@@ -97,11 +97,8 @@ public final class PriceCommand implements Runnable {
             description = "Write the quote (PDF, SVG) and invoice.csv into this folder.")
     private Optional<Path> out = Optional.empty();
 
-    @Option(
-            names = "--paper",
-            paramLabel = "SIZE",
-            description = "a4, letter or both; else letter for inches, A4 for millimetres.")
-    private Optional<PaperChoice> paper = Optional.empty();
+    @Mixin
+    private PaperOption paper = new PaperOption();
 
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -118,9 +115,7 @@ public final class PriceCommand implements Runnable {
             console.print(PriceJson.print(report));
         } else {
             console.print(PriceSummary.text(report, charges));
-            if (workings) {
-                console.print(WorkingsText.text(report.workings()));
-            }
+            workings.print(report.workings(), console);
             folder.ifPresent(each -> console.print(WrittenFiles.list(each.written())));
         }
         console.flush();
@@ -167,7 +162,7 @@ public final class PriceCommand implements Runnable {
 
     private void write(PriceReport report, OutputFolder folder) {
         report.quote().ifPresent(quote -> folder.write("invoice.csv", InvoiceFile.text(quote)));
-        for (Paper each : paper.orElse(PaperChoice.usual(report.job().units())).papers()) {
+        for (Paper each : paper.orUsual(report.job().units()).papers()) {
             folder.write(QuoteSheet.of(report, Today.text(), each));
         }
     }

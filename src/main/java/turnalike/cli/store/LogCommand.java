@@ -71,7 +71,8 @@ public final class LogCommand implements Runnable {
             names = "--from",
             paramLabel = "TABLE",
             description =
-                    "Log a whole table at one stroke: a CSV file, a workbook (.xlsx) or cells copied off a spreadsheet; - for what is pasted or piped in.")
+                    "Log a whole table at one stroke: a CSV file, a workbook (.xlsx) or cells copied off a spreadsheet; - for"
+                            + " what is pasted or piped in.")
     private Optional<String> table = Optional.empty();
 
     @Option(

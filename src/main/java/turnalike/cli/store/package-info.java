@@ -1,4 +1,4 @@
-/** The commands on kept jobs: keep, log, undo, redo, history, give and check. */
+/** The commands on kept jobs: keep, log, undo, redo, history and give, and those on a whole store, check and move. */
 @NullMarked
 package turnalike.cli.store;
 

@@ -80,10 +80,9 @@ final class AgainstOptions {
         if (piece.isEmpty() || store.isEmpty()) {
             return false;
         }
-        if (report.comparison().isHardlyThis()) {
-            throw UserError.of(
-                    "--log", report.notes().get(0), "leave --log out to look, or hold it against its own job");
-        }
+        report.unlike().ifPresent(why -> {
+            throw UserError.of("--log", why, "leave --log out to look, or hold it against its own job");
+        });
         if (report.figures().isEmpty()) {
             throw UserError.of("--log", "nothing was seen surely enough to keep", "measure the piece closer");
         }

@@ -1,7 +1,5 @@
 package turnalike.drawing.chart;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,6 +22,7 @@ import turnalike.pieces.control.RunRule;
 import turnalike.pieces.control.Signal;
 import turnalike.units.Article;
 import turnalike.units.Length;
+import turnalike.units.PlainNumber;
 
 /**
  * A control chart: single values above, moving ranges below, over the pieces in the order they were turned. A piece at which a rule
@@ -151,10 +150,7 @@ public final class ControlChartDrawing {
 
     /** To nine figures: a difference of two readings is no finer, whatever its binary digits say. */
     private static String figure(double value) {
-        return new BigDecimal(value)
-                .round(new MathContext(9))
-                .stripTrailingZeros()
-                .toPlainString();
+        return PlainNumber.toFigures(value, 9);
     }
 
     private Place place(Plot plot, int index, double value, String how) {

@@ -119,8 +119,8 @@ public final class FrameView {
     }
 
     /**
-     * A rail, or legs side by side, in elevation: every piece of a rail upright with its start end below, every leg on its foot, as close as half a piece's width; empty when
-     * there are too many to be seen.
+     * A rail, or legs side by side, in elevation: every piece of a rail upright with its start end below, every leg on its foot, as close
+     * as half a piece's width; empty when there are too many to be seen.
      *
      * @param width of the picture, 80 mm or more, else {@link IllegalArgumentException}
      */

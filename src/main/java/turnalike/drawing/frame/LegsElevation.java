@@ -21,7 +21,7 @@ import turnalike.units.Length;
  *
  * @param fit how they stand
  */
-public record LegsElevation(LegsFit fit) {
+record LegsElevation(LegsFit fit) {
     private static final double TALLEST_MM = 110;
     private static final double APART_MM = 10;
     private static final double FOOT_MM = 7;

@@ -27,7 +27,7 @@ import turnalike.units.Length;
  * @param pattern of each piece
  * @param fit how it stands
  */
-public record RowElevation(Pattern pattern, RowFit fit) {
+record RowElevation(Pattern pattern, RowFit fit) {
     private static final double POST_MM = 5;
     private static final double RAIL_MM = 5;
     private static final double FOOT_MM = 6;

@@ -24,7 +24,7 @@ import turnalike.units.Length;
  * @param pattern of each spoke
  * @param fit how it stands in the wheel
  */
-public record WheelElevation(Pattern pattern, WheelFit fit) {
+record WheelElevation(Pattern pattern, WheelFit fit) {
     private static final double LABEL_MM = 9;
     private static final double LEAST_RIM_MM = 3.4;
 

@@ -20,8 +20,8 @@ import turnalike.units.UnitSystem;
 
 /**
  * The marking stick, full size: a strip to cut along its upper edge and hold against the turning blank. Every mark is a line to that edge,
- * or a notch in it, a heavier one at a square's shoulder, which its label names; a short tick that stops before the edge says where a diameter is taken, and is not pencilled. Below stand the mark's number, its place
- * from the datum end and the diameter there.
+ * or a notch in it, a heavier one at a square's shoulder, which its label names; a short tick that stops before the edge says where a
+ * diameter is taken, and is not pencilled. Below stand the mark's number, its place from the datum end and the diameter there.
  */
 public final class MarkingStick {
     private static final double LEAST_PAD_MM = 14;

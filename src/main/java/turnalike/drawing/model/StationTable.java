@@ -1,7 +1,5 @@
 package turnalike.drawing.model;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -12,6 +10,7 @@ import turnalike.outline.Segment;
 import turnalike.pattern.Mark;
 import turnalike.pattern.Pattern;
 import turnalike.units.Length;
+import turnalike.units.PlainNumber;
 import turnalike.units.UnitSystem;
 
 /**
@@ -100,8 +99,6 @@ public final class StationTable {
     private String number(double mm) {
         boolean inches = units == UnitSystem.INCH;
         double figure = inches ? Length.ofMm(mm).inches() : mm;
-        BigDecimal rounded =
-                BigDecimal.valueOf(figure).setScale(inches ? INCH_DECIMALS : MM_DECIMALS, RoundingMode.HALF_EVEN);
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        return PlainNumber.toDecimals(figure, inches ? INCH_DECIMALS : MM_DECIMALS);
     }
 }

@@ -141,26 +141,11 @@ public final class AgainstPicture {
     }
 
     private List<Shape> members() {
-        List<Shape> out = new ArrayList<>();
-        List<Path> lines = new ArrayList<>();
-        double foot = axisMm + reachMm + 1;
-        double lastText = Double.NEGATIVE_INFINITY;
+        MemberNumbers numbers = new MemberNumbers(axisMm, reachMm);
         for (PlacedMember each : pattern.placed()) {
-            double from = x(heldMm + each.start().mm());
-            if (each.number() > 1) {
-                lines.add(Path.line(Pen.FINE, from, axisMm - reachMm, from, foot));
-            }
-            String number = String.valueOf(each.number());
-            double middle = (from + x(heldMm + each.end().mm())) / 2;
-            double half = Lettering.TINY.widthMm(number) / 2;
-            // Where members are too narrow for their numbers side by side, every other one is left out.
-            if (middle - half > lastText + 0.4) {
-                out.add(TextLine.centred(Lettering.TINY, middle, foot + 3, number));
-                lastText = middle + half;
-            }
+            numbers.add(x(heldMm + each.start().mm()), x(heldMm + each.end().mm()));
         }
-        out.addAll(Path.together(Pen.FINE, lines));
-        return out;
+        return numbers.shapes();
     }
 
     /** What was seen, on both sides; swept from end to end a line, else a dot for each place. */
@@ -214,7 +199,8 @@ public final class AgainstPicture {
         double left = x(Math.min(0, heldMm));
         double right = x(comparison.profile().length().mm());
         String told =
-                "How far it lies off the pattern, %s times as large as above: upward where wood stands proud. Dashed: the %s that a radius may be off."
+                ("How far it lies off the pattern, %s times as large as above: upward where wood stands proud. Dashed: the %s"
+                                + " that a radius may be off.")
                         .formatted(Math.round(times), tolerance.formatFine(units));
         out.add(TextLine.of(Lettering.SMALL, SIDE_MM, chartMm - HALF_CHART_MM - 3, told));
         out.add(Path.line(Pen.LINE, left, chartMm, right, chartMm));

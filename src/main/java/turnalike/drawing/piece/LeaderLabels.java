@@ -143,9 +143,8 @@ public final class LeaderLabels {
             double start = fan + away * (i % way.rows()) * rowMm;
             double from = flag.placeMm() - placesMm[i];
             List<Shape> parts = new ArrayList<>();
-            // All within a label is told from where it stands: one that only moves is the same but for that, and a page
-            // that shows it
-            // anew has little to lay out.
+            // All within a label is told from where it stands: one that only moves is the same but for that, and a
+            // page that shows it anew has little to lay out.
             parts.add(
                     start == fan
                             ? Path.line(Pen.FINE, from, -start, 0, 0)

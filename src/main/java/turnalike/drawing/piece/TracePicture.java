@@ -90,27 +90,11 @@ public final class TracePicture {
     }
 
     private List<Shape> joints() {
-        List<Shape> out = new ArrayList<>();
-        List<Path> lines = new ArrayList<>();
-        double foot = axisMm + reachMm + 1;
-        double lastText = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < traced.run().members().size(); i++) {
-            TracedMember each = traced.run().members().get(i);
-            double from = path.x(each.from().mm());
-            if (i > 0) {
-                lines.add(Path.line(Pen.FINE, from, axisMm - reachMm, from, foot));
-            }
-            String number = String.valueOf(i + 1);
-            double middle = (from + path.x(each.to().mm())) / 2;
-            double half = Lettering.TINY.widthMm(number) / 2;
-            // Where members are too narrow for their numbers side by side, every other one is left out.
-            if (middle - half > lastText + 0.4) {
-                out.add(TextLine.centred(Lettering.TINY, middle, foot + 3, number));
-                lastText = middle + half;
-            }
+        MemberNumbers numbers = new MemberNumbers(axisMm, reachMm);
+        for (TracedMember each : traced.run().members()) {
+            numbers.add(path.x(each.from().mm()), path.x(each.to().mm()));
         }
-        out.addAll(Path.together(Pen.FINE, lines));
-        return out;
+        return numbers.shapes();
     }
 
     private List<Shape> stations() {

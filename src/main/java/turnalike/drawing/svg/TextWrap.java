@@ -42,7 +42,9 @@ public final class TextWrap {
         return out;
     }
 
-    /** The words, a figure's fraction and unit kept with it: {@code 46 7/16 in} broken in two is read as another figure; so is a step {@code 7 → 8}. */
+    /**
+     * The words, a figure's fraction and unit kept with it: {@code 46 7/16 in} broken in two is read as another figure; so is a step {@code 7 → 8}.
+     */
     private static List<String> words(String text) {
         List<String> out = new ArrayList<>();
         for (String word : text.strip().split("\\s+", -1)) {

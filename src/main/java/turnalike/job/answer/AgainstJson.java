@@ -15,7 +15,7 @@ import turnalike.trace.against.MemberOff;
 import turnalike.units.Length;
 
 /** A piece held against its job, as the {@code against} object of {@code trace --json}: lengths in mm, what was not seen null. */
-public final class AgainstJson {
+final class AgainstJson {
     private AgainstJson() {}
 
     static void put(ObjectNode root, AgainstReport report) {

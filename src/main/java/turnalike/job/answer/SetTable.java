@@ -1,7 +1,5 @@
 package turnalike.job.answer;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +15,7 @@ import turnalike.pieces.MassText;
 import turnalike.pieces.Piece;
 import turnalike.units.Angle;
 import turnalike.units.Length;
+import turnalike.units.PlainNumber;
 
 /**
  * A placed set as a table for a spreadsheet: a line for each place in order, then the pieces left over, whose place says {@code spare}. It reads
@@ -115,7 +114,6 @@ public final class SetTable implements SetMatch.Cases<List<List<String>>> {
 
     /** To a thousandth: a table is for people, {@code match.json} has every digit. */
     private static String plain(double figure) {
-        BigDecimal rounded = BigDecimal.valueOf(figure).setScale(3, RoundingMode.HALF_EVEN);
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        return PlainNumber.toDecimals(figure, 3);
     }
 }

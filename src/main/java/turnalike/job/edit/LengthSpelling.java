@@ -1,9 +1,8 @@
 package turnalike.job.edit;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import turnalike.units.Length;
 import turnalike.units.LengthText;
+import turnalike.units.PlainNumber;
 import turnalike.units.UnitSystem;
 
 /** A computed length as it is written into a job: as a turner writes it where that is exact, else as a decimal number, without a unit. */
@@ -21,7 +20,6 @@ final class LengthSpelling {
             }
         }
         double count = units == UnitSystem.INCH ? length.inches() : length.mm();
-        BigDecimal rounded = BigDecimal.valueOf(count).setScale(6, RoundingMode.HALF_EVEN);
-        return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+        return PlainNumber.toDecimals(count, 6);
     }
 }

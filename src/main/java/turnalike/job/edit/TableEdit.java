@@ -3,7 +3,6 @@ package turnalike.job.edit;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -15,6 +14,7 @@ import turnalike.job.price.TimesFile;
 import turnalike.pieces.MassText;
 import turnalike.pieces.MassUnit;
 import turnalike.units.Article;
+import turnalike.units.PlainNumber;
 import turnalike.units.Problem;
 
 /**
@@ -179,7 +179,7 @@ public record TableEdit(ShopTable table, Deed deed) implements JobEdit {
         if (name.equals("mass_g") || name.equals("finished_g")) {
             plain = MassText.parse(typed, MassUnit.GRAM).fold(MassText::format, (what, mend) -> typed);
         } else if (name.equals("minutes")) {
-            plain = TimesFile.minutes(typed).fold(TableEdit::digits, (what, mend) -> typed);
+            plain = TimesFile.minutes(typed).fold(PlainNumber::exact, (what, mend) -> typed);
         } else if (name.equals("price")) {
             plain = typed.replaceAll("\\p{Sc}", "").strip();
         } else if (name.equals("moisture_pct")) {
@@ -192,9 +192,5 @@ public record TableEdit(ShopTable table, Deed deed) implements JobEdit {
 
     private static boolean isYes(String typed) {
         return List.of("yes", "y", "x", "1", "true", "lost").contains(typed.toLowerCase(Locale.ROOT));
-    }
-
-    private static String digits(double figure) {
-        return BigDecimal.valueOf(figure).stripTrailingZeros().toPlainString();
     }
 }

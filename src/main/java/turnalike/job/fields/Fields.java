@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -16,6 +15,7 @@ import java.util.stream.Collectors;
 import turnalike.pattern.Fault;
 import turnalike.units.Length;
 import turnalike.units.Parsed;
+import turnalike.units.PlainNumber;
 import turnalike.units.UnitSystem;
 
 /**
@@ -23,16 +23,10 @@ import turnalike.units.UnitSystem;
  * is an unknown key. An empty answer to a required key means that its problem has been told.
  */
 public final class Fields {
-    private static final String LENGTH_MEND = "give a number or text like \"1 1/2\", \"38 mm\" or \"1' 10\\\"\"";
-
-    private static final String UNITS_MEND = "check the number and the job's units";
-
-    /** A size below it is a slip of whoever wrote the file, and two places nearer than it are one: sums of lengths round to about as much. */
-    private static final double LEAST_MM = 1e-6;
-
     private final String where;
     private final ObjectNode node;
     private final Reading reading;
+    private final Values values;
     private final Set<String> taken = new LinkedHashSet<>();
 
     /**
@@ -46,6 +40,7 @@ public final class Fields {
         this.where = where;
         this.node = node;
         this.reading = reading;
+        this.values = new Values(reading);
     }
 
     /** {@return the object's place as problems name it; empty for the file itself} */
@@ -108,7 +103,7 @@ public final class Fields {
      * @return zero to 20 m; empty when a problem was told
      */
     public Optional<Length> length(String key) {
-        return require(key, LENGTH_MEND).flatMap(value -> asLength(at(key), value));
+        return require(key, Values.LENGTH_MEND).flatMap(value -> values.length(at(key), value));
     }
 
     /**
@@ -119,7 +114,7 @@ public final class Fields {
      * @return zero to 20 m; empty when a problem was told
      */
     public Optional<Length> lengthOr(String key, Length otherwise) {
-        return find(key).map(value -> asLength(at(key), value)).orElse(Optional.of(otherwise));
+        return find(key).map(value -> values.length(at(key), value)).orElse(Optional.of(otherwise));
     }
 
     /**
@@ -152,37 +147,6 @@ public final class Fields {
         return false;
     }
 
-    private Optional<Length> asLength(String place, JsonNode value) {
-        return anyLength(place, value).filter(length -> {
-            boolean slip = length.isPositive() && length.mm() < LEAST_MM;
-            if (slip) {
-                reading.problem(place, "is below a millionth of a millimetre, was " + excerpt(value), UNITS_MEND);
-            }
-            return !slip;
-        });
-    }
-
-    private Optional<Length> anyLength(String place, JsonNode value) {
-        if (value.isTextual()) {
-            return accept(place, Length.parse(value.textValue(), reading.units()));
-        }
-        if (!value.isNumber()) {
-            reading.problem(place, "is no length, was " + excerpt(value), LENGTH_MEND);
-            return Optional.empty();
-        }
-        double count = value.doubleValue();
-        if (!Double.isFinite(count)) {
-            reading.problem(place, "is not a finite number", LENGTH_MEND);
-        } else if (count < 0) {
-            reading.problem(place, "is negative, was " + excerpt(value), "give the size itself, above zero");
-        } else if (count * reading.units().length(1).mm() > Length.LONGEST.mm()) {
-            reading.problem(place, "is more than 20 m, was " + excerpt(value), UNITS_MEND);
-        } else {
-            return Optional.of(reading.units().length(count));
-        }
-        return Optional.empty();
-    }
-
     /**
      * The value, or the refusal told at that place.
      *
@@ -192,10 +156,7 @@ public final class Fields {
      * @return the value; empty when it was refused, which has then been told
      */
     public <T> Optional<T> accept(String place, Parsed<T> parsed) {
-        return parsed.<Optional<T>>fold(Optional::of, (what, mend) -> {
-            reading.problem(place, what, mend);
-            return Optional.empty();
-        });
+        return values.accept(place, parsed);
     }
 
     /**
@@ -220,7 +181,11 @@ public final class Fields {
      * @return the number; empty when a problem was told
      */
     public Optional<Double> number(String key, KeyType.Number range) {
-        return number(key, range, "give a number from %s to %s".formatted(plain(range.least()), plain(range.most())));
+        return number(
+                key,
+                range,
+                "give a number from %s to %s"
+                        .formatted(PlainNumber.exact(range.least()), PlainNumber.exact(range.most())));
     }
 
     /**
@@ -232,25 +197,7 @@ public final class Fields {
      * @return the number; empty when a problem was told
      */
     public Optional<Double> number(String key, KeyType.Number range, String mend) {
-        return require(key, mend).flatMap(value -> {
-            if (isIn(range, value)) {
-                return Optional.of(value.doubleValue());
-            }
-            reading.problem(at(key), "was " + excerpt(value), mend);
-            return Optional.empty();
-        });
-    }
-
-    /**
-     * Whether the value is a number in that range.
-     *
-     * @param range its bounds, both included
-     * @param value any JSON value
-     * @return whether it is; a number written as a text is not
-     */
-    public static boolean isIn(KeyType.Number range, JsonNode value) {
-        double number = value.isNumber() ? value.doubleValue() : Double.NaN;
-        return number >= range.least() && number <= range.most();
+        return require(key, mend).flatMap(value -> values.number(at(key), value, range, mend));
     }
 
     /**
@@ -267,30 +214,11 @@ public final class Fields {
             return otherwise.isPresent() ? Optional.of(otherwise.getAsInt()) : Optional.empty();
         }
         String mend = least == most ? "use " + least : "give a whole number from %d to %d".formatted(least, most);
-        return require(key.name(), mend).flatMap(value -> {
-            double number = value.isNumber() ? value.doubleValue() : Double.NaN;
-            if (number >= least && number <= most && number == Math.rint(number)) {
-                return Optional.of((int) number);
-            }
-            reading.problem(at(key.name()), "was " + excerpt(value), mend);
-            return Optional.empty();
-        });
-    }
-
-    /**
-     * A number as a sentence carries it: {@code 2}, not {@code 2.0}.
-     *
-     * @param number any number
-     * @return its digits; whole numbers without a point up to 10¹⁵
-     */
-    public static String plain(double number) {
-        return number == Math.rint(number) && Math.abs(number) < 1e15
-                ? String.valueOf((long) number)
-                : String.valueOf(number);
+        return require(key.name(), mend).flatMap(value -> values.whole(at(key.name()), value, key.type(), mend));
     }
 
     private Optional<String> text(String key, String mend) {
-        return require(key, mend).flatMap(value -> asText(key, value));
+        return require(key, mend).flatMap(value -> values.text(at(key), value));
     }
 
     /**
@@ -310,7 +238,7 @@ public final class Fields {
      * @return at most {@link KeyType.Text#LONGEST} letters; empty when it was left out or a problem was told
      */
     public Optional<String> findText(String key) {
-        return find(key).flatMap(value -> asText(key, value));
+        return find(key).flatMap(value -> values.text(at(key), value));
     }
 
     /**
@@ -345,21 +273,6 @@ public final class Fields {
                 .filter(key.type().words()::contains));
     }
 
-    private Optional<String> asText(String key, JsonNode value) {
-        if (!value.isTextual()) {
-            reading.problem(at(key), "is no text, was " + excerpt(value), "write it in quotes");
-            return Optional.empty();
-        }
-        if (value.textValue().length() > KeyType.Text.LONGEST) {
-            reading.problem(
-                    at(key),
-                    "has %d letters".formatted(value.textValue().length()),
-                    "use %d at most".formatted(KeyType.Text.LONGEST));
-            return Optional.empty();
-        }
-        return Optional.of(value.textValue());
-    }
-
     /**
      * One word out of a few.
      *
@@ -374,7 +287,7 @@ public final class Fields {
         return text(key, mend).flatMap(word -> {
             Optional<T> meant = meaning.apply(word);
             if (meant.isEmpty()) {
-                reading.problem(at(key), "was '%s'".formatted(excerpt(word)), mend);
+                reading.problem(at(key), "was '%s'".formatted(Values.excerpt(word)), mend);
             }
             return meant;
         });
@@ -387,14 +300,7 @@ public final class Fields {
      * @return the value; no when it is neither, which has then been told
      */
     public boolean flag(String key) {
-        return find(key)
-                .map(value -> {
-                    if (!value.isBoolean()) {
-                        reading.problem(at(key), "was " + excerpt(value), "write true or false without quotes");
-                    }
-                    return value.asBoolean(false);
-                })
-                .orElse(false);
+        return find(key).map(value -> values.flag(at(key), value)).orElse(false);
     }
 
     /**
@@ -405,7 +311,7 @@ public final class Fields {
      * @return its keys, none of them taken; empty when a problem was told
      */
     public Optional<Fields> object(Key<?> key, String mend) {
-        return require(key.name(), mend).flatMap(value -> asObject(key.name(), value, mend));
+        return require(key.name(), mend).flatMap(value -> values.object(at(key.name()), value, mend));
     }
 
     /**
@@ -417,16 +323,8 @@ public final class Fields {
     public Optional<Fields> objectOrEmpty(Key<KeyType.Group> key) {
         String name = key.name();
         return find(name)
-                .map(value -> asObject(name, value, "write it in braces"))
+                .map(value -> values.object(at(name), value, "write it in braces"))
                 .orElseGet(() -> Optional.of(new Fields(at(name), Json.object(), reading)));
-    }
-
-    private Optional<Fields> asObject(String key, JsonNode value, String mend) {
-        if (value instanceof ObjectNode object) {
-            return Optional.of(new Fields(at(key), object, reading));
-        }
-        reading.problem(at(key), "is no object, was " + excerpt(value), mend);
-        return Optional.empty();
     }
 
     /**
@@ -448,15 +346,30 @@ public final class Fields {
      * @return its entries in order; empty when a problem was told
      */
     public Optional<List<JsonNode>> list(String key, String mend) {
-        return require(key, mend).flatMap(value -> {
-            if (!value.isArray()) {
-                reading.problem(at(key), "is no list, was " + excerpt(value), mend);
-                return Optional.empty();
-            }
-            List<JsonNode> out = new ArrayList<>();
-            value.forEach(out::add);
-            return Optional.of(List.copyOf(out));
-        });
+        return require(key, mend).flatMap(value -> values.list(at(key), value, mend));
+    }
+
+    /**
+     * A length that stands in a list instead of under a key.
+     *
+     * @param place which entry, as a problem names it within this object: {@code pin 2}
+     * @param value what stands there
+     * @return zero to 20 m; empty when a problem was told
+     */
+    public Optional<Length> lengthAt(String place, JsonNode value) {
+        return values.length(at(place), value);
+    }
+
+    /**
+     * An object that stands in a list instead of under a key.
+     *
+     * @param place which entry, as a problem names it within this object: {@code held 2}
+     * @param value what stands there
+     * @param mend how to mend that it is no object
+     * @return its keys, none of them taken; empty when a problem was told
+     */
+    public Optional<Fields> objectAt(String place, JsonNode value, String mend) {
+        return values.object(at(place), value, mend);
     }
 
     /**
@@ -500,7 +413,7 @@ public final class Fields {
             if (!taken.contains(key)) {
                 reading.problem(
                         where.isEmpty() ? "job" : where,
-                        "has an unknown key '%s'".formatted(excerpt(key)),
+                        "has an unknown key '%s'".formatted(Values.excerpt(key)),
                         "remove it or use one of " + String.join(", ", taken));
             }
         });
@@ -509,31 +422,5 @@ public final class Fields {
     /** {@return the units of bare numbers} */
     public UnitSystem units() {
         return reading.units();
-    }
-
-    /**
-     * A length that stands in a list instead of under a key.
-     *
-     * @param place which entry, as a problem names it within this object: {@code pin 2}
-     * @param value what stands there
-     * @return zero to 20 m; empty when a problem was told
-     */
-    public Optional<Length> lengthAt(String place, JsonNode value) {
-        return asLength(at(place), value);
-    }
-
-    /**
-     * A value as a problem quotes it: on one line, at most some forty letters of it.
-     *
-     * @param value any JSON value
-     * @return its beginning, with an ellipsis when there is more; a text in quotation marks
-     */
-    public static String excerpt(JsonNode value) {
-        return excerpt(value.isTextual() ? "'" + value.textValue() + "'" : value.toString());
-    }
-
-    private static String excerpt(String text) {
-        String oneLine = text.replaceAll("\\p{Cntrl}", " ");
-        return oneLine.length() > 40 ? String.format(Locale.ROOT, "%s…", oneLine.substring(0, 40)) : oneLine;
     }
 }

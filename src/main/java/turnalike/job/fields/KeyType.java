@@ -128,9 +128,27 @@ public sealed interface KeyType {
         return new Size(false, Optional.empty());
     }
 
+    /**
+     * {@return a length of zero or more, for which another stands when it is left out}
+     *
+     * @param otherwise what counts when it is left out
+     */
+    static Size size(Length otherwise) {
+        return new Size(false, Optional.of(otherwise));
+    }
+
     /** {@return a length above zero, for which nothing stands when it is left out} */
     static Size aboveZero() {
         return new Size(true, Optional.empty());
+    }
+
+    /**
+     * {@return a length above zero, for which another stands when it is left out}
+     *
+     * @param otherwise what counts when it is left out
+     */
+    static Size aboveZero(Length otherwise) {
+        return new Size(true, Optional.of(otherwise));
     }
 
     /**
@@ -152,6 +170,11 @@ public sealed interface KeyType {
      */
     static Number number(double least, double most, double otherwise) {
         return new Number(least, most, OptionalDouble.of(otherwise));
+    }
+
+    /** {@return any text} */
+    static Text text() {
+        return new Text(List.of());
     }
 
     /** {@return whether it is one length: a bare number then changes its meaning with the job's units} */

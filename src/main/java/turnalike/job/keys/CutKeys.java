@@ -20,7 +20,7 @@ public final class CutKeys {
 
     private static final int MOST_BLANKS = 10_000;
     private static final double MOST_MM = 1_000_000;
-    private static final Text TEXT = new Text(List.of());
+    private static final Text TEXT = KeyType.text();
     private static final Word YES_NO = new Word(List.of("no", "yes"));
     private static final Whole NUMBER = new Whole(1, MOST_BLANKS, OptionalInt.empty());
 

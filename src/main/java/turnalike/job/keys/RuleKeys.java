@@ -1,8 +1,6 @@
 package turnalike.job.keys;
 
-import java.math.BigDecimal;
 import java.util.List;
-import java.util.Optional;
 import turnalike.job.fields.Key;
 import turnalike.job.fields.KeySection;
 import turnalike.job.fields.KeyType;
@@ -14,6 +12,7 @@ import turnalike.pattern.CurveRules;
 import turnalike.pattern.ShapeRules;
 import turnalike.turning.ShopRules;
 import turnalike.turning.SlenderRules;
+import turnalike.units.PlainNumber;
 
 /** The rules of thumb of the lathe that a job may set: {@code turning.rules}. Their usual values stand in {@link ShopRules}. */
 public final class RuleKeys {
@@ -71,11 +70,11 @@ public final class RuleKeys {
 
     /** The least diameter that is parted down to, {@link ShopRules#pencil}. */
     public static final Key<Size> PENCIL =
-            Key.may("pencil", new Size(true, Optional.of(USUAL.pencil())), "nothing thinner is parted down to", "7 mm");
+            Key.may("pencil", KeyType.aboveZero(USUAL.pencil()), "nothing thinner is parted down to", "7 mm");
 
     /** The width of a sizing cut, {@link ShopRules#parting}. */
-    public static final Key<Size> PARTING = Key.may(
-            "parting", new Size(true, Optional.of(USUAL.parting())), "how wide the tool for sizing cuts is", "3 mm");
+    public static final Key<Size> PARTING =
+            Key.may("parting", KeyType.aboveZero(USUAL.parting()), "how wide the tool for sizing cuts is", "3 mm");
 
     /** What counts as thin for its distance from a support, per hundred, {@link ShapeRules#thin}. */
     public static final Key<Number> THIN = rule(
@@ -92,7 +91,7 @@ public final class RuleKeys {
     /** How far off its middle a blank runs, {@link ShopRules#centring}. */
     public static final Key<Size> CENTRING = Key.may(
             "centring",
-            new Size(false, Optional.of(USUAL.centring())),
+            KeyType.size(USUAL.centring()),
             "how far off its middle a blank runs; twice of it is lost of the largest round",
             "0.396875 mm, 1/64 in");
 
@@ -139,14 +138,14 @@ public final class RuleKeys {
     /** How narrow a groove may be, {@link ShapeRules#narrowestGroove}. */
     public static final Key<Size> GROOVE = Key.may(
             "groove_width",
-            new Size(true, Optional.of(USUAL.shapes().narrowestGroove())),
+            KeyType.aboveZero(USUAL.shapes().narrowestGroove()),
             "a narrower groove is warned of",
             "1.5 mm");
 
     /** How loose a tenon may be, {@link ShapeRules#tenonPlay}. */
     public static final Key<Size> PLAY = Key.may(
             "tenon_play",
-            new Size(false, Optional.of(USUAL.shapes().tenonPlay())),
+            KeyType.size(USUAL.shapes().tenonPlay()),
             "a tenon thinner than its hole by more is warned of",
             "0.5 mm");
 
@@ -171,7 +170,7 @@ public final class RuleKeys {
     /** How long a level peak is marked at both ends, {@link CurveRules#longLevel}. */
     public static final Key<Size> LONG_LEVEL = Key.may(
             "long_level",
-            new Size(false, Optional.of(USUAL.curves().longLevel())),
+            KeyType.size(USUAL.curves().longLevel()),
             "a level peak or hollow of a curve is marked at both ends where it is longer, else in its middle",
             "3 mm");
 
@@ -183,14 +182,11 @@ public final class RuleKeys {
 
     /** How near two pencil lines are one, {@link CurveRules#line}. */
     public static final Key<Size> LINE = Key.may(
-            "line",
-            new Size(false, Optional.of(USUAL.curves().line())),
-            "two lines on a curve nearer than this are one",
-            "0.5 mm");
+            "line", KeyType.size(USUAL.curves().line()), "two lines on a curve nearer than this are one", "0.5 mm");
     /** How snug a tenon may be, {@link ShapeRules#tenonSnug}. */
     public static final Key<Size> SNUG = Key.may(
             "tenon_snug",
-            new Size(true, Optional.of(USUAL.shapes().tenonSnug())),
+            KeyType.aboveZero(USUAL.shapes().tenonSnug()),
             "a tenon thicker than its hole by so much is asked about",
             "0.3 mm");
 
@@ -233,10 +229,6 @@ public final class RuleKeys {
     /** A number that a job may set; what counts when it is left out is told as it stands in {@link ShopRules}. */
     private static Key<Number> rule(String name, Number type, String meaning) {
         double usual = type.otherwise().orElseThrow();
-        return Key.may(
-                name,
-                type,
-                meaning,
-                BigDecimal.valueOf(usual).stripTrailingZeros().toPlainString());
+        return Key.may(name, type, meaning, PlainNumber.exact(usual));
     }
 }

@@ -28,7 +28,7 @@ public final class ShopKeys {
     private static final double MOST_MASS_G = 100_000;
     private static final double LEAST_MINUTES = 0.001;
     private static final double MOST_MINUTES = 43_200;
-    private static final Text TEXT = new Text(List.of());
+    private static final Text TEXT = KeyType.text();
     private static final Number MASS = KeyType.number(LEAST_MASS_G, MOST_MASS_G);
     private static final Number MONEY = KeyType.number(0, MOST_MONEY);
 

@@ -16,7 +16,10 @@ import turnalike.job.nudge.Nudge.Saving;
 import turnalike.pattern.Mark;
 import turnalike.settings.DividerPlan;
 
-/** Finds nudges: every single move of a boundary, then pairs of them, the cheapest to the eye first, then the promising of three and four, each by the divider search itself. */
+/**
+ * Finds nudges: every single move of a boundary, then pairs of them, the cheapest to the eye first, then the promising of three and four,
+ * each by the divider search itself.
+ */
 public final class NudgeSearch {
     /** More than this nobody reads; the cheapest are kept. */
     private static final int MOST = 6;

@@ -14,7 +14,8 @@ import java.util.List;
 public record Nudges(List<Nudge> nudges, int tried, int left, boolean stopped, boolean fewestProven) {
     /** What was looked for, in a sentence: three boundaries at once are too many changes to try each. */
     public static final String LOOKED_FOR =
-            "For the dividers, moves of one line or of two at once were looked for, and of three and four those that promised most; others may save where these do not.";
+            "For the dividers, moves of one line or of two at once were looked for, and of three and four those that promised"
+                    + " most; others may save where these do not.";
 
     public Nudges {
         nudges = List.copyOf(nudges);

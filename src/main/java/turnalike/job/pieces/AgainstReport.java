@@ -19,6 +19,7 @@ import turnalike.trace.against.Against;
 import turnalike.trace.against.Comparison;
 import turnalike.trace.against.Figure;
 import turnalike.units.Length;
+import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
 
 /**
@@ -133,6 +134,11 @@ public record AgainstReport(
                     / tolerance.mm();
         }
         return sum;
+    }
+
+    /** {@return why it is not to be kept as a piece of this pattern, as a problem tells it; empty where it is one} */
+    public Optional<String> unlike() {
+        return comparison.isHardlyThis() ? Optional.of(SentenceCase.clause(notes.get(0))) : Optional.empty();
     }
 
     private static List<String> notes(Job job, UnitSystem units, Comparison comparison, boolean lengthMeasured) {

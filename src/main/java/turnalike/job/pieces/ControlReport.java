@@ -60,7 +60,8 @@ public record ControlReport(
      * Charts a column: the limits of an individuals chart, what the rules chosen say, and what the work is doing.
      *
      * @param job gives the tolerances, units and names; without one capability is not known
-     * @param pieces in the order they were turned, of whatever length: each is charted as it would measure were it of the drawn one; those without a figure in the column are passed over
+     * @param pieces in the order they were turned, of whatever length: each is charted as it would measure were it of the drawn one; those
+     *     without a figure in the column are passed over
      * @param column as the pieces file names it: {@code mass_g}, {@code mass_oz}, {@code d1}, or a further column of numbers
      * @param constants of the chart's limits
      * @param rules which rules speak; they leave the limits as they are

@@ -21,7 +21,8 @@ import turnalike.units.Working;
  * How alike the pieces of a job are: one figure for each beside the pattern, and one for each pair.
  *
  * @param pieces in the file's order
- * @param pairs every pair, the most alike first, those that share nothing but their weight last; of more than {@link #MOST_PIECES_PAIRED} pieces, each piece's nearest only
+ * @param pairs every pair, the most alike first, those that share nothing but their weight last; of more than {@link #MOST_PIECES_PAIRED}
+ *     pieces, each piece's nearest only
  * @param workings how the figures were found
  */
 public record LikenessReport(List<PieceLikeness> pieces, List<Pair> pairs, List<Working> workings) {
@@ -102,8 +103,8 @@ public record LikenessReport(List<PieceLikeness> pieces, List<Pair> pairs, List<
     }
 
     /**
-     * Compares every piece with the pattern, one of another length as it would measure were it of the drawn length (its mass with the median of all the pieces) and with every other. The work grows with the
-     * square of the number of pieces.
+     * Compares every piece with the pattern, one of another length as it would measure were it of the drawn length (its mass with the
+     * median of all the pieces) and with every other. The work grows with the square of the number of pieces.
      *
      * @param job gives the pattern, the tolerances and what each measure counts
      * @param pieces those to compare, in the file's order

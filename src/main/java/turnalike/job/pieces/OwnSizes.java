@@ -27,9 +27,9 @@ import turnalike.units.Working;
  * <p>A member's diameters are taken to be off by one figure throughout, the mean of its check places. Before anything is measured each is 0
  * give or take a third of the diameter tolerance, and the wood's density the job's give or take a tenth, or that of the other pieces, if
  * three or more are weighed, give or take a fiftieth. Then the piece's mass and its balance point are read, both linear in these figures, see
- * {@link LikelySizes}: mass less the pattern's = Σ aᵢxᵢ + m·e; balance less the pattern's = Σ aᵢ(cᵢ - b)xᵢ/m, where aᵢ is what a millimetre of diameter
- * weighs, cᵢ where that lies, and e the share by which the wood is denser. Derived here; the thirds, tenths and fiftieths are common practice,
- * no source.
+ * {@link LikelySizes}: mass less the pattern's = Σ aᵢxᵢ + m·e; balance less the pattern's = Σ aᵢ(cᵢ - b)xᵢ/m, where aᵢ is what a
+ * millimetre of diameter weighs, cᵢ where that lies, and e the share by which the wood is denser. Derived here; the thirds, tenths and
+ * fiftieths are common practice, no source.
  */
 final class OwnSizes {
     private static final double DENSITY_SHARE = 0.1;

@@ -1,16 +1,17 @@
 package turnalike.job.read;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import turnalike.job.fields.Fields;
+import turnalike.job.fields.Values;
+import turnalike.job.keys.ByHandKeys;
 import turnalike.job.keys.JobKeys;
-import turnalike.job.keys.JobKeys.ByHandKeys;
 import turnalike.job.set.ByHand;
 
 /** Which piece stands where by hand: {@code {"order": ["7", "3"], "held": [{"place": 1, "piece": "7"}]}}. */
@@ -44,13 +45,13 @@ final class ByHandReader {
                 fields.reading()
                         .problem(
                                 fields.at(ByHandKeys.ORDER.name()),
-                                "names no piece, was " + Fields.excerpt(node),
+                                "names no piece, was " + Values.excerpt(node),
                                 ORDER_MEND);
             } else if (out.contains(node.textValue())) {
                 fields.reading()
                         .problem(
                                 fields.at(ByHandKeys.ORDER.name()),
-                                "names piece %s twice".formatted(Fields.excerpt(node)),
+                                "names piece %s twice".formatted(Values.excerpt(node)),
                                 "a piece stands at one place only");
             } else {
                 out.add(node.textValue());
@@ -73,25 +74,24 @@ final class ByHandReader {
         }
         List<JsonNode> nodes = fields.list(ByHandKeys.HELD, HELD_MEND).orElse(List.of());
         few(fields, ByHandKeys.HELD.name(), nodes.size(), ByHandKeys.HELD.type().most());
-        HashSet<String> labels = new HashSet<>();
+        Set<String> labels = new HashSet<>();
         for (int i = 0; i < nodes.size(); i++) {
-            String where = fields.at("held %d".formatted(i + 1));
-            if (nodes.get(i) instanceof ObjectNode object) {
-                Fields each = new Fields(where, object, fields.reading());
-                Optional<Integer> place = each.whole(ByHandKeys.PLACE);
-                Optional<String> piece = each.findText(ByHandKeys.PIECE);
-                each.refuseUnknown(ByHandKeys.HELD.type().row());
-                if (piece.isEmpty()) {
-                    fields.reading().problem(where + ": piece", "is missing", HELD_MEND);
-                } else if (place.isPresent() && (!labels.add(piece.get()) || out.containsKey(place.get()))) {
-                    fields.reading().problem(where, "holds a piece or a place twice", "take one of the two out");
-                } else {
-                    place.ifPresent(at -> out.put(at, piece.get()));
-                }
-            } else {
-                fields.reading().problem(where, "is no object, was " + Fields.excerpt(nodes.get(i)), HELD_MEND);
-            }
+            fields.objectAt("held %d".formatted(i + 1), nodes.get(i), HELD_MEND)
+                    .ifPresent(each -> held(each, labels, out));
         }
         return out;
+    }
+
+    private static void held(Fields fields, Set<String> labels, SortedMap<Integer, String> out) {
+        Optional<Integer> place = fields.whole(ByHandKeys.PLACE);
+        Optional<String> piece = fields.findText(ByHandKeys.PIECE);
+        fields.refuseUnknown(ByHandKeys.HELD.type().row());
+        if (piece.isEmpty()) {
+            fields.reading().problem(fields.at(ByHandKeys.PIECE.name()), "is missing", HELD_MEND);
+        } else if (place.isPresent() && (!labels.add(piece.get()) || out.containsKey(place.get()))) {
+            fields.reading().problem(fields.where(), "holds a piece or a place twice", "take one of the two out");
+        } else {
+            place.ifPresent(at -> out.put(at, piece.get()));
+        }
     }
 }

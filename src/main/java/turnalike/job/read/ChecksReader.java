@@ -1,7 +1,6 @@
 package turnalike.job.read;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,18 +31,19 @@ final class ChecksReader {
         }
         List<CheckPlace> out = new ArrayList<>();
         for (int i = 0; i < nodes.size(); i++) {
-            String where = "checks %d".formatted(i + 1);
-            if (nodes.get(i) instanceof ObjectNode object) {
-                Fields each = new Fields(where, object, job.reading());
-                String name = each.findText(JobKeys.CHECK_NAME).orElse("check place %d".formatted(i + 1));
-                Optional<Length> at = each.size(JobKeys.CHECK_AT);
-                each.refuseUnknown(JobKeys.CHECKS.type().row());
-                at.filter(place -> isOn(pattern, place, each)).ifPresent(place -> out.add(new CheckPlace(name, place)));
-            } else {
-                job.reading().problem(where, "is no object, was " + Fields.excerpt(nodes.get(i)), MEND);
-            }
+            String unnamed = "check place %d".formatted(i + 1);
+            job.objectAt("checks %d".formatted(i + 1), nodes.get(i), MEND)
+                    .flatMap(each -> place(each, unnamed, pattern))
+                    .ifPresent(out::add);
         }
         return out;
+    }
+
+    private static Optional<CheckPlace> place(Fields fields, String unnamed, Optional<Pattern> pattern) {
+        String name = fields.findText(JobKeys.CHECK_NAME).orElse(unnamed);
+        Optional<Length> at = fields.size(JobKeys.CHECK_AT);
+        fields.refuseUnknown(JobKeys.CHECKS.type().row());
+        return at.filter(place -> isOn(pattern, place, fields)).map(place -> new CheckPlace(name, place));
     }
 
     private static boolean isOn(Optional<Pattern> pattern, Length place, Fields fields) {

@@ -1,7 +1,6 @@
 package turnalike.job.read;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,6 +12,7 @@ import turnalike.job.fields.Fields;
 import turnalike.job.fields.Key;
 import turnalike.job.fields.KeyType.ListOf;
 import turnalike.job.fields.KeyType.Word;
+import turnalike.job.fields.Values;
 import turnalike.job.keys.CutKeys;
 import turnalike.stock.boards.CutRecord;
 import turnalike.units.Article;
@@ -82,12 +82,8 @@ final class CutReader {
         List<JsonNode> nodes = fields.list(CutKeys.STRIPS, MEND).orElse(List.of());
         few(fields, CutKeys.STRIPS, nodes);
         for (int i = 0; i < nodes.size(); i++) {
-            String where = "%s %d".formatted(fields.at(CutKeys.STRIPS.name()), i + 1);
-            if (nodes.get(i) instanceof ObjectNode object) {
-                strip(new Fields(where, object, fields.reading())).ifPresent(out::add);
-            } else {
-                fields.reading().problem(where, "is no object, was " + Fields.excerpt(nodes.get(i)), MEND);
-            }
+            String place = "%s %d".formatted(CutKeys.STRIPS.name(), i + 1);
+            fields.objectAt(place, nodes.get(i), MEND).flatMap(CutReader::strip).ifPresent(out::add);
         }
         return out;
     }
@@ -109,7 +105,7 @@ final class CutReader {
                 fields,
                 CutKeys.FROM,
                 node -> Optional.of(node)
-                        .filter(each -> Fields.isIn(CutKeys.FROM.type().item(), each))
+                        .filter(each -> Values.isIn(CutKeys.FROM.type().item(), each))
                         .map(each -> Length.ofMm(each.doubleValue())),
                 "a distance in mm");
         fields.refuseUnknown(CutKeys.STRIP);
@@ -145,7 +141,7 @@ final class CutReader {
                 fields.reading()
                         .problem(
                                 fields.at(key.name()),
-                                "was to hold %s, was %s".formatted(what, Fields.excerpt(node)),
+                                "was to hold %s, was %s".formatted(what, Values.excerpt(node)),
                                 MEND);
             }
             meant.ifPresent(out::add);

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import turnalike.job.fields.Fields;
 import turnalike.job.fields.Reading;
+import turnalike.job.fields.Values;
 import turnalike.pattern.Details;
 import turnalike.pattern.FreeCurve;
 import turnalike.pattern.Member;
@@ -26,7 +27,7 @@ final class MemberReader {
         if (!(node instanceof ObjectNode object)) {
             reading.problem(
                     "member " + number,
-                    "is no object, was " + Fields.excerpt(node),
+                    "is no object, was " + Values.excerpt(node),
                     "write it like {\"kind\": \"bead\", …}");
             return Optional.empty();
         }
@@ -53,7 +54,7 @@ final class MemberReader {
         String title = name.isBlank() ? node.path("kind").asText("") : name;
         return title.isBlank()
                 ? "no kind"
-                : Fields.excerpt(node.textNode(title)).replaceAll("^'|'$", "");
+                : Values.excerpt(node.textNode(title)).replaceAll("^'|'$", "");
     }
 
     /** All that the kind is given by; empty when something needed is missing or cannot be read, which has been told. */
@@ -93,7 +94,7 @@ final class MemberReader {
             String place = "point " + (i + 1);
             JsonNode pair = nodes.get().get(i);
             if (!pair.isArray() || pair.size() != 2) {
-                fields.reading().problem(fields.at(place), "is no pair, was " + Fields.excerpt(pair), mend);
+                fields.reading().problem(fields.at(place), "is no pair, was " + Values.excerpt(pair), mend);
                 continue;
             }
             Optional<Length> x = fields.lengthAt(place + " place", pair.get(0));

@@ -7,7 +7,7 @@ import java.util.Optional;
 import turnalike.job.fields.Fields;
 import turnalike.job.fields.Reading;
 import turnalike.job.keys.JobKeys;
-import turnalike.job.keys.JobKeys.PatternKeys;
+import turnalike.job.keys.PatternKeys;
 import turnalike.outline.Section;
 import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;

@@ -1,7 +1,6 @@
 package turnalike.job.read;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -113,12 +112,8 @@ final class RulesReader {
         int before = fields.reading().count();
         List<SpeedChart.Row> rows = new ArrayList<>();
         for (int i = 0; i < nodes.size(); i++) {
-            String at = "%s %d".formatted(where, i + 1);
-            if (nodes.get(i) instanceof ObjectNode object) {
-                row(new Fields(at, object, fields.reading())).ifPresent(rows::add);
-            } else {
-                fields.reading().problem(at, "is no object, was " + Fields.excerpt(nodes.get(i)), MEND);
-            }
+            String place = "%s %d".formatted(RuleKeys.CHART.name(), i + 1);
+            fields.objectAt(place, nodes.get(i), MEND).flatMap(RulesReader::row).ifPresent(rows::add);
         }
         if (fields.reading().count() == before) {
             SpeedChart.problems(where, rows).forEach(fields.reading()::problem);

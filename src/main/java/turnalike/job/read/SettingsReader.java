@@ -12,8 +12,9 @@ import turnalike.job.fields.Fields;
 import turnalike.job.fields.Key;
 import turnalike.job.fields.KeyType;
 import turnalike.job.fields.Reading;
+import turnalike.job.fields.Values;
 import turnalike.job.keys.JobKeys;
-import turnalike.job.keys.JobKeys.SettingKeys;
+import turnalike.job.keys.SettingKeys;
 import turnalike.pattern.Mark;
 import turnalike.pattern.Pattern;
 import turnalike.settings.Dividers;
@@ -109,8 +110,8 @@ final class SettingsReader {
         List<Integer> named = node.isTextual() ? labelled(node.textValue(), marks) : numbered(node, marks);
         if (named.size() != 1) {
             String what = named.isEmpty()
-                    ? "names no mark, was " + Fields.excerpt(node)
-                    : "names %d marks, was %s".formatted(named.size(), Fields.excerpt(node));
+                    ? "names no mark, was " + Values.excerpt(node)
+                    : "names %d marks, was %s".formatted(named.size(), Values.excerpt(node));
             reading.problem(where, what, MARKS_MEND + "; the last is " + (marks.size() - 1));
             return Optional.empty();
         }

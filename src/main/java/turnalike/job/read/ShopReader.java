@@ -1,7 +1,6 @@
 package turnalike.job.read;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,6 +19,7 @@ import turnalike.job.fields.Key;
 import turnalike.job.fields.KeyType;
 import turnalike.job.fields.KeyType.Group;
 import turnalike.job.fields.KeyType.ListOf;
+import turnalike.job.fields.Values;
 import turnalike.job.keys.ShopKeys;
 import turnalike.job.keys.ShopKeys.PriceKeys;
 import turnalike.job.price.TimesFile;
@@ -111,18 +111,14 @@ final class ShopReader {
         StringBuilder out =
                 new StringBuilder(CsvText.row(row.keys().stream().map(Key::name).toList()));
         for (int i = 0; i < nodes.size(); i++) {
-            String where = "%s %d".formatted(key.name(), i + 1);
-            if (nodes.get(i) instanceof ObjectNode object) {
-                out.append(CsvText.row(row(row, object, new Fields(where, object, fields.reading()))));
-            } else {
-                fields.reading()
-                        .problem(where, "is no object, was " + Fields.excerpt(nodes.get(i)), "write it in braces");
-            }
+            JsonNode node = nodes.get(i);
+            fields.objectAt("%s %d".formatted(key.name(), i + 1), node, "write it in braces")
+                    .ifPresent(each -> out.append(CsvText.row(row(row, node, each))));
         }
         return nodes.isEmpty() || fields.reading().count() > before ? Optional.empty() : Optional.of(out.toString());
     }
 
-    private static List<String> row(Group group, ObjectNode object, Fields fields) {
+    private static List<String> row(Group group, JsonNode object, Fields fields) {
         List<String> out = new ArrayList<>();
         for (Key<?> key : group.keys()) {
             if (fields.has(key) || key.isNeeded()) {
@@ -135,7 +131,7 @@ final class ShopReader {
     }
 
     @SuppressWarnings("unchecked") // a key is asked for by the type it has
-    private static void looked(Key<?> key, ObjectNode object, Fields fields) {
+    private static void looked(Key<?> key, JsonNode object, Fields fields) {
         if (key.type() instanceof KeyType.Size) {
             fields.size((Key<KeyType.Size>) key);
         } else if (key.type() instanceof KeyType.Number) {
@@ -152,7 +148,7 @@ final class ShopReader {
                     .ifPresent(text -> fields.reading()
                             .problem(
                                     fields.at(key.name()),
-                                    "was " + Fields.excerpt(object.get(key.name())),
+                                    "was " + Values.excerpt(object.get(key.name())),
                                     "write it on one line"));
         }
     }
@@ -202,13 +198,10 @@ final class ShopReader {
         Map<String, BigDecimal> out = new LinkedHashMap<>();
         Consumer<Charges.Other> add = other -> out.merge(other.item(), other.amount(), BigDecimal::add);
         for (int i = 0; i < nodes.size(); i++) {
-            String where = "%s %d".formatted(at, i + 1);
-            if (nodes.get(i) instanceof ObjectNode object) {
-                other(new Fields(where, object, fields.reading()), rows).ifPresent(add);
-            } else {
-                fields.reading()
-                        .problem(where, "is no object, was " + Fields.excerpt(nodes.get(i)), "write it in braces");
-            }
+            String place = "%s %d".formatted(PriceKeys.OTHERS.name(), i + 1);
+            fields.objectAt(place, nodes.get(i), "write it in braces")
+                    .flatMap(each -> other(each, rows))
+                    .ifPresent(add);
         }
         return out.entrySet().stream()
                 .map(each -> new Charges.Other(each.getKey(), each.getValue()))

@@ -6,13 +6,15 @@ import java.util.List;
 import java.util.Optional;
 import turnalike.job.fields.Fields;
 import turnalike.job.fields.KeyType;
+import turnalike.job.fields.Values;
 import turnalike.job.keys.JobKeys;
-import turnalike.job.keys.JobKeys.TurningKeys;
 import turnalike.job.keys.RuleKeys;
+import turnalike.job.keys.TurningKeys;
 import turnalike.turning.Held;
 import turnalike.turning.Lathe;
 import turnalike.turning.ShopRules;
 import turnalike.units.Force;
+import turnalike.units.PlainNumber;
 import turnalike.units.Problem;
 import turnalike.units.Speed;
 
@@ -73,17 +75,17 @@ final class TurningReader {
         List<Speed> out = new ArrayList<>();
         for (int i = 0; i < nodes.size(); i++) {
             JsonNode node = nodes.get(i);
-            if (Fields.isIn(range.item(), node)) {
+            if (Values.isIn(range.item(), node)) {
                 out.add(Speed.ofRpm(node.doubleValue()));
             } else {
                 fields.reading()
                         .problem(
                                 "%s: step %d".formatted(where, i + 1),
-                                "was " + Fields.excerpt(node),
+                                "was " + Values.excerpt(node),
                                 "give a number of rpm from %s to %s"
                                         .formatted(
-                                                Fields.plain(range.item().least()),
-                                                Fields.plain(range.item().most())));
+                                                PlainNumber.exact(range.item().least()),
+                                                PlainNumber.exact(range.item().most())));
             }
         }
         return out;

@@ -1,7 +1,6 @@
 package turnalike.job.set;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -58,18 +57,19 @@ public record BareWheel(List<Moment> moments, Optional<Rocking> rocking) {
         List<Moment> out = new ArrayList<>();
         List<JsonNode> nodes = fields.list(GIVEN_MOMENTS, mend).orElse(List.of());
         for (int i = 0; i < nodes.size(); i++) {
-            String where = fields.at("%s %d".formatted(GIVEN_MOMENTS.name(), i + 1));
-            if (nodes.get(i) instanceof ObjectNode object) {
-                Fields each = new Fields(where, object, fields.reading());
-                Optional<Double> size = each.number(GIVEN_G_MM);
-                Optional<Double> at = each.number(GIVEN_AT);
-                each.refuseUnknown(GIVEN_MOMENTS.type().row());
-                size.ifPresent(gMm -> at.ifPresent(deg -> out.add(new Moment(gMm, Angle.ofDegrees(deg)))));
-            } else {
-                fields.reading().problem(where, "is no object, was " + Fields.excerpt(nodes.get(i)), mend);
-            }
+            String place = "%s %d".formatted(GIVEN_MOMENTS.name(), i + 1);
+            fields.objectAt(place, nodes.get(i), mend)
+                    .flatMap(BareWheel::moment)
+                    .ifPresent(out::add);
         }
         return out;
+    }
+
+    private static Optional<Moment> moment(Fields fields) {
+        Optional<Double> size = fields.number(GIVEN_G_MM);
+        Optional<Double> at = fields.number(GIVEN_AT);
+        fields.refuseUnknown(GIVEN_MOMENTS.type().row());
+        return size.flatMap(gMm -> at.map(deg -> new Moment(gMm, Angle.ofDegrees(deg))));
     }
 
     /** {@return given and found together, those given first} */

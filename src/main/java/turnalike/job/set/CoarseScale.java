@@ -24,7 +24,8 @@ public final class CoarseScale {
         return step <= massPct * (1 + ROUNDING)
                 ? Optional.empty()
                 : Optional.of(
-                        "one step of the scale, %s g, is %s %% of a piece, more than the %s %% that a set may differ by: such a scale cannot tell; weigh on a finer one"
+                        ("one step of the scale, %s g, is %s %% of a piece, more than the %s %% that a set may differ by: such a"
+                                        + " scale cannot tell; weigh on a finer one")
                                 .formatted(
                                         PlainNumber.toFigures(scale.grams(), 3),
                                         PlainNumber.toFigures(step, 2),

@@ -182,7 +182,8 @@ public record LegsFit(
                 out.add("  seat     bore %s%s".formatted(bored.hole.formatBoth(units), seatWords(bored, units))));
         standsOff()
                 .ifPresent(off -> out.add(
-                        "  shoulder meets the seat on one side first and stands off by %s on the other: face the seat square to the hole, or pare the shoulder to it"
+                        ("  shoulder meets the seat on one side first and stands off by %s on the other: face the seat square to"
+                                        + " the hole, or pare the shoulder to it")
                                 .formatted(off.formatBoth(units))));
         length().ifPresent(along ->
                 out.add("  leg      %s from the seat's underside to the floor, along it; the pattern has %s"

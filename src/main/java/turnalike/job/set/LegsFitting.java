@@ -183,7 +183,8 @@ final class LegsFitting {
             out.add(
                     new Working(
                             "stretchers",
-                            "between axes at their height; the hole's angle by cos = tan(splay or rake) x cos(lean), of three legs sin(lean) x cos 30°",
+                            "between axes at their height; the hole's angle by cos = tan(splay or rake) x cos(lean), of three"
+                                    + " legs sin(lean) x cos 30°",
                             Working.DERIVED,
                             "what is seen of one is less by the leg's radius there / sin(angle) at each end, as if the leg were a cylinder"));
         }

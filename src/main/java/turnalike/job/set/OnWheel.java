@@ -232,11 +232,11 @@ public record OnWheel(
 
     @Override
     public List<Problem> problems(SetTerms terms, List<Piece> pieces) {
-        return WheelSet.problems(terms, this, pieces);
+        return ChosenWheel.problems(terms, this, pieces);
     }
 
     @Override
     public SetMatch fill(SetTerms terms, List<Piece> pieces, boolean strict, Effort effort) {
-        return WheelSet.of(terms, this, pieces, strict, effort);
+        return ChosenWheel.of(terms, this, pieces, strict, effort);
     }
 }

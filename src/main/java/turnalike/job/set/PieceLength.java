@@ -1,7 +1,6 @@
 package turnalike.job.set;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -94,12 +93,8 @@ public record PieceLength(int stretch, Length length, int count) {
         }
         List<PieceLength> out = new ArrayList<>();
         for (int i = 0; i < nodes.size(); i++) {
-            String where = frame.at("%s %d".formatted(LENGTHS.name(), i + 1));
-            if (nodes.get(i) instanceof ObjectNode object) {
-                one(new Fields(where, object, frame.reading())).ifPresent(out::add);
-            } else {
-                frame.reading().problem(where, "is no object, was " + Fields.excerpt(nodes.get(i)), MEND);
-            }
+            String place = "%s %d".formatted(LENGTHS.name(), i + 1);
+            frame.objectAt(place, nodes.get(i), MEND).flatMap(PieceLength::one).ifPresent(out::add);
         }
         return out;
     }

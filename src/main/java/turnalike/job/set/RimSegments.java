@@ -11,8 +11,10 @@ import turnalike.job.fields.KeySection;
 import turnalike.job.fields.KeyType;
 import turnalike.job.fields.KeyType.ListOf;
 import turnalike.job.fields.KeyType.Number;
+import turnalike.job.fields.Values;
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.PlainNumber;
 
 /**
  * What a rim's segments weigh, each by itself before it is glued and bored: where they differ, the rim pulls by itself.
@@ -49,7 +51,7 @@ public record RimSegments(List<Mass> masses) {
         List<JsonNode> nodes = fields.list(MASSES, mend).orElse(List.of());
         List<Mass> out = new ArrayList<>();
         for (int i = 0; i < nodes.size(); i++) {
-            if (Fields.isIn(MASSES.type().item(), nodes.get(i))) {
+            if (Values.isIn(MASSES.type().item(), nodes.get(i))) {
                 out.add(Mass.ofGrams(nodes.get(i).doubleValue()));
             } else {
                 tell(fields, i + 1, nodes.get(i));
@@ -66,9 +68,9 @@ public record RimSegments(List<Mass> masses) {
         fields.reading()
                 .problem(
                         fields.at("%s %d".formatted(MASSES.name(), number)),
-                        "was " + Fields.excerpt(value),
+                        "was " + Values.excerpt(value),
                         "give a number of grams from %s to %s"
-                                .formatted(Fields.plain(range.least()), Fields.plain(range.most())));
+                                .formatted(PlainNumber.exact(range.least()), PlainNumber.exact(range.most())));
     }
 
     private static void fitsRim(Fields fields, int count, OptionalInt segments, Optional<Length> rimWidth) {

@@ -159,7 +159,10 @@ public record RowFit(
         }
     }
 
-    /** {@return the first place, from 0, at which the two lengths stand side by side between which the largest ball passes; the middle one where all are as drawn} */
+    /**
+     * {@return the first place, from 0, at which the two lengths stand side by side between which the largest ball passes; the middle one
+     * where all are as drawn}
+     */
     public int widestAt() {
         Optional<Beside> widest = besides.stream().max(Comparator.comparing(Beside::ball));
         for (int i = 0; widest.isPresent() && i + 1 < own.size(); i++) {

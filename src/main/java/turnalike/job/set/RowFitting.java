@@ -241,7 +241,8 @@ final class RowFitting {
         Length least = changed.between(fewest.places())
                 .map(RowOpening.Ball::diameter)
                 .orElse(changed.end(fewest.places()).ball().diameter());
-        return "no number of pieces keeps it: of %d, the most that stand without touching, a ball of %s still passes; take a fuller pattern or set the rails nearer"
+        return ("no number of pieces keeps it: of %d, the most that stand without touching, a ball of %s still passes; take a"
+                        + " fuller pattern or set the rails nearer")
                 .formatted(fewest.places(), steps.print(least));
     }
 

@@ -1,10 +1,10 @@
 package turnalike.job.set;
 
-import java.math.BigDecimal;
 import java.util.List;
 import turnalike.frame.BalanceGrade;
 import turnalike.match.WheelPlacement;
 import turnalike.units.Mass;
+import turnalike.units.PlainNumber;
 import turnalike.units.Working;
 
 /**
@@ -60,7 +60,7 @@ public record SpeedGrade(double revPerMin, Mass mass, boolean whole, BalanceGrad
      * @param revPerMin in turns a minute
      */
     public static String speed(double revPerMin) {
-        return BigDecimal.valueOf(revPerMin).stripTrailingZeros().toPlainString();
+        return PlainNumber.exact(revPerMin);
     }
 
     static String caution() {

@@ -87,14 +87,13 @@ final class WheelMisfits {
     /** A taper at the end goes by its face: what it enters is told of in vain. */
     private void unentered(String where, Optional<Length> seat, Optional<Length> hole, String face) {
         seat.filter(depth -> hole.isEmpty())
-                .ifPresent(
-                        depth -> out.add(
-                                new Misfit(
-                                        false,
-                                        where,
-                                        "a mortise %s deep is told, but the piece has no tenon at that end and is taken to stand on %s"
-                                                .formatted(steps.print(depth), face),
-                                        "make its last member there a tenon, as thick as it is at its shoulder; a taper is cut on it when it is fitted")));
+                .ifPresent(depth -> out.add(new Misfit(
+                        false,
+                        where,
+                        "a mortise %s deep is told, but the piece has no tenon at that end and is taken to stand on %s"
+                                .formatted(steps.print(depth), face),
+                        "make its last member there a tenon, as thick as it is at its shoulder; a taper is cut"
+                                + " on it when it is fitted")));
     }
 
     private void gap(WheelFit.Neighbours neighbours) {

@@ -221,12 +221,6 @@ final class WheelScatter {
         };
     }
 
-    /** The mean square of a placement's unbalance, in (g·mm)²: what that search makes least. */
-    double expectedSquare(WheelPlacement placement, boolean outward) {
-        UnbalanceLaw law = law(placement, outward, new Sums(placement.seats()));
-        return law.mean().gMm() * law.mean().gMm() + law.rmsGMm() * law.rmsGMm();
-    }
-
     static Working working() {
         return new Working(
                 "expected unbalance",

@@ -82,12 +82,12 @@ public record WholeWheel(
     public Optional<Working> working() {
         Working rocking = RockingTest.working();
         return rocks()
-                ? Optional.of(
-                        new Working(
-                                "rocking of the whole wheel",
-                                "the same the other way round, T = 2π √(I / (g U)), for small swings: " + rocking.how(),
-                                rocking.source(),
-                                "friction left out, and an axle that drags stops a slow swing; the spokes all as drawn, so that they pull nothing together"))
+                ? Optional.of(new Working(
+                        "rocking of the whole wheel",
+                        "the same the other way round, T = 2π √(I / (g U)), for small swings: " + rocking.how(),
+                        rocking.source(),
+                        "friction left out, and an axle that drags stops a slow swing; the spokes all as drawn, so that"
+                                + " they pull nothing together"))
                 : Optional.empty();
     }
 

@@ -3,7 +3,7 @@
  * and which to turn.
  *
  * <p>Words: an <em>expected</em> mass is what a blank gives by its own density and the pattern's solid; a <em>share</em> is a finished mass
- * over the expected one. Uses {@code pieces}, {@code wood} and {@code units}.
+ * over the expected one. Uses {@code pieces}, {@code wood}, {@code csv} and {@code units}.
  */
 @NullMarked
 package turnalike.pieces.blanks;

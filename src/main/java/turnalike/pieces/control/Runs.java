@@ -16,7 +16,10 @@ final class Runs {
         }
     }
 
-    /** Whether the rule's pattern is complete at the point; never for the rule of the range nor for those of the self-starting watch, which are not about these values. */
+    /**
+     * Whether the rule's pattern is complete at the point; never for the rule of the range nor for those of the self-starting watch, which
+     * are not about these values.
+     */
     boolean completes(RunRule rule, int at) {
         if (at + 1 < rule.fewest()) {
             return false;

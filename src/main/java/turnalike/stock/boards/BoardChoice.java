@@ -6,8 +6,8 @@ import java.util.List;
 import turnalike.units.Length;
 
 /**
- * The boards that need be looked at. Where nothing has a price and there are a great many, most can be left out: one that is smaller in every way than
- * so many others as a plan takes at the most is in no plan that the others could not make.
+ * The boards that need be looked at. Where nothing has a price and there are a great many, most can be left out: one that is smaller in
+ * every way than so many others as a plan takes at the most is in no plan that the others could not make.
  */
 final class BoardChoice {
     /** Fewer boards than that are all looked at. */

@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import java.util.stream.Stream;
 
 /**
- * What boards cost in whole numbers: prices in their smallest step; one each where nothing has a price. Boards that cost nothing count too, too little
- * to outweigh one step of any price, so that none is cut for nothing.
+ * What boards cost in whole numbers: prices in their smallest step; one each where nothing has a price. Boards that cost nothing count
+ * too, too little to outweigh one step of any price, so that none is cut for nothing.
  *
  * @param priced whether any board has a price
  * @param scale decimals of the prices

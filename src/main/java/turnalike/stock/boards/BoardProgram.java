@@ -25,7 +25,7 @@ final class BoardProgram {
     private final double allBoards;
     private final MasterProgram program;
     private final List<int[]> rips = new ArrayList<>();
-    private final Set<List<Object>> known = new HashSet<>();
+    private final Set<List<Integer>> known = new HashSet<>();
     private final int[] fixed;
     private DoublePredicate isEnough = each -> false;
     private double[] worths;
@@ -191,22 +191,10 @@ final class BoardProgram {
     }
 
     private int add(StripCut cut) {
-        if (!known.add(List.of(cut.stretch(), Arrays.toString(cut.blanks())))) {
+        if (!known.add(cut.key())) {
             return 0;
         }
-        int filled = (int) Arrays.stream(cut.blanks()).filter(each -> each > 0).count();
-        int[] rows = new int[filled + 1];
-        double[] entries = new double[filled + 1];
-        int at = 0;
-        for (int kind = 0; kind < kinds; kind++) {
-            if (cut.blanks()[kind] > 0) {
-                rows[at] = kind;
-                entries[at++] = cut.blanks()[kind];
-            }
-        }
-        rows[at] = kinds + cut.stretch();
-        entries[at] = -1;
-        program.add(new MasterProgram.Column(rows, entries, 0));
+        program.add(cut.column(0));
         return 1;
     }
 

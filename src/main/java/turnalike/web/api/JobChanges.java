@@ -41,7 +41,8 @@ final class JobChanges implements AutoCloseable {
         return Operation.later(
                         "/jobs/{job}/changes",
                         "awaitChange",
-                        "Waits for the job's next step, %d s at most, and tells its version then and what was done last. Without `seen` it tells at once how the job stands."
+                        ("Waits for the job's next step, %d s at most, and tells its version then and what was done last. Without"
+                                        + " `seen` it tells at once how the job stands.")
                                 .formatted(LONGEST_WAIT_S),
                         Reply.json(
                                 "The version, and whether it is another than was seen.", "job", "version", "changed"),

@@ -284,9 +284,9 @@ public final class CopyFeature implements Feature {
         if (!run.against().map(KeptJob::text).equals(Optional.of(kept.text()))) {
             throw Refusal.of(409, "job", "its pattern was changed since the piece was checked", "check it again");
         }
-        if (report.comparison().isHardlyThis()) {
-            throw Refusal.of(422, "piece", report.notes().get(0), "hold it against its own job");
-        }
+        report.unlike().ifPresent(why -> {
+            throw Refusal.of(422, "piece", why, "hold it against its own job");
+        });
         if (report.figures().isEmpty()) {
             throw Refusal.of(422, "piece", "nothing was seen surely enough to keep", "measure the piece closer");
         }

@@ -2,12 +2,10 @@ package turnalike.web.jobs;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.Cookie;
 import io.javalin.http.HttpStatus;
-import io.javalin.http.SameSite;
-import java.time.Duration;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
+import turnalike.web.kit.Cookies;
 import turnalike.web.kit.Feature;
 import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.Refusal;
@@ -16,7 +14,6 @@ import turnalike.web.kit.Tour;
 
 /** The first walk: begun on a demo of its own, so that nothing anybody works on is touched; gone on with, left and taken up. */
 public final class TourFeature implements Feature {
-    private static final int KEPT_S = (int) Duration.ofDays(365).toSeconds();
 
     private final JobStore store;
 
@@ -48,12 +45,7 @@ public final class TourFeature implements Feature {
     }
 
     private static void go(Context ctx, Tour tour) {
-        Cookie cookie = new Cookie(Tour.COOKIE, tour.kept());
-        cookie.setPath("/");
-        cookie.setMaxAge(KEPT_S);
-        cookie.setHttpOnly(true);
-        cookie.setSameSite(SameSite.STRICT);
-        ctx.cookie(cookie);
+        Cookies.choice(ctx, Tour.COOKIE, tour.kept());
         ctx.redirect(tour.left() ? "/" : tour.address(), HttpStatus.SEE_OTHER);
     }
 }

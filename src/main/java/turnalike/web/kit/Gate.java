@@ -1,8 +1,6 @@
 package turnalike.web.kit;
 
 import io.javalin.http.Context;
-import io.javalin.http.Cookie;
-import io.javalin.http.SameSite;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.SecureRandom;
@@ -30,7 +28,6 @@ public final class Gate {
     private static final Set<String> KNOWN = Set.of("GET", "HEAD", "POST");
     private static final Set<String> KNOWN_TO_PROGRAMS = Set.of("GET", "HEAD", "POST", "PUT", "PATCH", "DELETE");
     private static final Set<String> OUR_OWN = Set.of("same-origin", "none");
-    private static final int A_YEAR_S = 365 * 24 * 3600;
     private static final SecureRandom DICE = new SecureRandom();
 
     private static final String POLICY =
@@ -161,7 +158,7 @@ public final class Gate {
         byte[] drawn = new byte[16];
         DICE.nextBytes(drawn);
         String made = Base64.getUrlEncoder().withoutPadding().encodeToString(drawn);
-        ctx.cookie(new Cookie(COOKIE, made, "/", A_YEAR_S, isEncrypted(ctx), true, null, SameSite.STRICT));
+        Cookies.secret(ctx, COOKIE, made);
         return made;
     }
 }

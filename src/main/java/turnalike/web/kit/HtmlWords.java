@@ -8,8 +8,8 @@ import turnalike.drawing.svg.SvgText;
 import turnalike.language.Language;
 
 /**
- * The words of a page, each put into another language where it stands: text between tags and what is read out or shown of a tag. Reads only what our own
- * templates write, whole pages and parts alike, which a parser of documents would take for broken.
+ * The words of a page, each put into another language where it stands: text between tags and what is read out or shown of a tag. Reads
+ * only what our own templates write, whole pages and parts alike, which a parser of documents would take for broken.
  */
 public final class HtmlWords {
     private static final Pattern TAG =

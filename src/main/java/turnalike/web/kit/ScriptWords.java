@@ -11,7 +11,7 @@ import turnalike.language.Language;
  * What one of our scripts says to a person, in another language: its sentences, which begin with a capital and have a space, and its single words
  * and parts of sentences, which end in a space; no other text in them does.
  */
-public final class ScriptWords {
+final class ScriptWords {
     private static final Pattern LITERAL = Pattern.compile("\"([^\"\\\\\n]*)\"|`((?:[^`\\\\$]++|\\$\\{[^}`]*\\})*)`");
     private static final Pattern VALUE = Pattern.compile("\\$\\{[^}]*\\}");
     private static final Pattern SLOT = Pattern.compile("\\*(\\d?)");

@@ -1,15 +1,12 @@
 package turnalike.web.kit;
 
 import io.javalin.http.Context;
-import io.javalin.http.Cookie;
-import io.javalin.http.SameSite;
 import java.util.Optional;
 import turnalike.language.Language;
 
 /** The language a browser is answered in: the one chosen on the page, else what the browser asks for first, else English. */
 public final class Spoken {
     private static final String COOKIE = "turnalike-language";
-    private static final int A_YEAR_S = 366 * 24 * 3600;
 
     private Spoken() {}
 
@@ -35,6 +32,6 @@ public final class Spoken {
 
     /** Remembers the choice. */
     public static void choose(Context ctx, Language language) {
-        ctx.cookie(new Cookie(COOKIE, language.code(), "/", A_YEAR_S, false, true, null, SameSite.STRICT));
+        Cookies.choice(ctx, COOKIE, language.code());
     }
 }

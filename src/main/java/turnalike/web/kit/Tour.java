@@ -43,7 +43,8 @@ public record Tour(int step, String job, boolean left) {
                     "/pieces"),
             new Step(
                     "See the set, swap two",
-                    "14 of them are put round the wheel so that it has no heavy spot. Hold one, then drag another onto a third: the unbalance follows.",
+                    "14 of them are put round the wheel so that it has no heavy spot. Hold one, then drag another onto a third:"
+                            + " the unbalance follows.",
                     "/match"),
             new Step(
                     "Print what the bench needs",

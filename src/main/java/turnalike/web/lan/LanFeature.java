@@ -2,21 +2,18 @@ package turnalike.web.lan;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.Cookie;
 import io.javalin.http.HttpStatus;
-import io.javalin.http.SameSite;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import turnalike.web.kit.Cookies;
 import turnalike.web.kit.Feature;
-import turnalike.web.kit.Gate;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
 import turnalike.web.kit.RequestInput;
 
 /** Pairing a device, and on the host the list of devices. */
 public final class LanFeature implements Feature {
-    private static final int A_YEAR_S = 365 * 24 * 3600;
 
     private final Sharing sharing;
     private final Pages pages;
@@ -53,16 +50,8 @@ public final class LanFeature implements Feature {
         switch (sharing.code()
                 .with(sharing.caller(ctx), RequestInput.field(ctx, "code").orElse(""))) {
             case PAIRED -> {
-                Cookie cookie = new Cookie(
-                        Sharing.COOKIE,
-                        sharing.devices().pair(name, sharing.devices().next()),
-                        "/",
-                        A_YEAR_S,
-                        Gate.isEncrypted(ctx),
-                        true,
-                        null,
-                        SameSite.STRICT);
-                ctx.cookie(cookie);
+                String token = sharing.devices().pair(name, sharing.devices().next());
+                Cookies.secret(ctx, Sharing.COOKIE, token);
                 ctx.redirect("/", HttpStatus.SEE_OTHER);
             }
             case WRONG ->

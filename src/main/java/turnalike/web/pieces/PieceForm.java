@@ -73,7 +73,7 @@ public final class PieceForm {
      * @param entry what was typed last, where it was this piece
      */
     List<Cell> cells(String prefix, String label, Optional<PieceFormEntry> entry) {
-        Map<String, String> had = PiecesView.written(kept, label);
+        Map<String, String> had = TypedPiece.of(kept, label);
         List<Cell> out = new ArrayList<>();
         for (int i = 0; i < heads.size(); i++) {
             Head head = heads.get(i);

@@ -30,7 +30,7 @@ public record PieceFormEntry(
         Optional<String> there = label.filter(each -> kept.find(each).isPresent());
         return new PieceFormEntry(
                 there.orElse(kept.nextLabel()),
-                there.map(each -> PiecesView.written(kept, each)).orElse(Map.of()),
+                there.map(each -> TypedPiece.of(kept, each)).orElse(Map.of()),
                 "",
                 List.of(),
                 List.of());

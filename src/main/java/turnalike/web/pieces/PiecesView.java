@@ -1,8 +1,8 @@
 package turnalike.web.pieces;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -28,8 +28,8 @@ import turnalike.pieces.control.ControlChart;
 import turnalike.pieces.control.RuleChoice;
 import turnalike.pieces.control.Signal;
 import turnalike.units.Length;
-import turnalike.units.LengthText;
 import turnalike.units.Mass;
+import turnalike.units.Problem;
 import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
@@ -38,8 +38,6 @@ import turnalike.web.kit.JobSteps;
 
 /** The pieces as the page shows them. */
 public final class PiecesView {
-    private static final double SAME_MM = 1e-6;
-
     /** So many pieces are compared each with each; of more, the most unlike alone are shown. */
     private static final int MOST_COMPARED = 200;
 
@@ -212,7 +210,7 @@ public final class PiecesView {
     }
 
     /** What is wrong and belongs to no field. */
-    public List<turnalike.units.Problem> problems() {
+    public List<Problem> problems() {
         return entry.problems().stream()
                 .filter(problem -> Column.find(problem.where()).isEmpty() && !noted().contains(problem.where()))
                 .toList();
@@ -224,43 +222,6 @@ public final class PiecesView {
 
     public TablePart part() {
         return part;
-    }
-
-    /** A piece's figures by column, as they would be typed, and what is kept with it in further columns. */
-    static Map<String, String> written(KeptJob kept, String label) {
-        return kept.find(label)
-                .map(piece -> written(piece.piece(), kept.text().job().units()))
-                .orElse(Map.of());
-    }
-
-    private static Map<String, String> written(Piece piece, UnitSystem units) {
-        Map<String, String> out = new LinkedHashMap<>(piece.extra());
-        piece.measures()
-                .figures()
-                .forEach((column, figure) ->
-                        out.put(column.format(), column.isMass() ? grams(figure) : length(Length.ofMm(figure), units)));
-        return out;
-    }
-
-    private static String grams(double figure) {
-        String text = String.format(Locale.ROOT, "%.3f", figure);
-        return text.replaceAll("\\.?0+$", "");
-    }
-
-    /** As a person would type it in the job's units and get the same length back: a fraction, else decimals, else with another unit. */
-    private static String length(Length length, UnitSystem units) {
-        LengthText.Printed fraction = LengthText.print(length, units);
-        if (Math.abs(fraction.roundedOff().mm()) < SAME_MM) {
-            return fraction.text().replace(" " + units.symbol(), "");
-        }
-        if (units == UnitSystem.INCH) {
-            String decimals =
-                    String.format(Locale.ROOT, "%.4f", length.inches()).replaceAll("0$", "");
-            boolean same =
-                    Math.abs(Length.ofInches(Double.parseDouble(decimals)).mm() - length.mm()) < SAME_MM;
-            return same ? decimals : LengthText.printMm(length, 4).text();
-        }
-        return LengthText.printMm(length, 4).text().replace(" mm", "");
     }
 
     /** How the piece in the form is brought to weight; empty when it was not weighed or there is nothing to aim at. */
@@ -406,9 +367,9 @@ public final class PiecesView {
             return "%d logged, %d wanted."
                     .formatted(kept.pieces().size(), kept.text().job().count());
         }
-        double least = java.util.Arrays.stream(grams).min().orElse(0);
-        double most = java.util.Arrays.stream(grams).max().orElse(0);
-        double mean = java.util.Arrays.stream(grams).average().orElse(1);
+        double least = Arrays.stream(grams).min().orElse(0);
+        double most = Arrays.stream(grams).max().orElse(0);
+        double mean = Arrays.stream(grams).average().orElse(1);
         return String.format(
                 Locale.ROOT,
                 "%d logged, %d wanted; %d weighed, from %.1f g to %.1f g, mean %.1f g (%.2f oz).",

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
-import turnalike.job.fields.Fields;
 import turnalike.job.pieces.BlankLog;
 import turnalike.job.pieces.BlanksReport;
 import turnalike.pieces.blanks.BlankForecast;
@@ -13,6 +12,7 @@ import turnalike.pieces.blanks.BlankForecast.Forecast;
 import turnalike.stock.LossRecord;
 import turnalike.stock.Spares;
 import turnalike.units.Article;
+import turnalike.units.PlainNumber;
 import turnalike.units.Working;
 
 /**
@@ -104,7 +104,7 @@ public record BlanksView(
                 percent(forecast.spread().grams(), mean),
                 forecast.expectedSpread().grams(),
                 percent(forecast.expectedSpread().grams(), mean),
-                Fields.plain(report.job().tolerances().massPct())));
+                PlainNumber.exact(report.job().tolerances().massPct())));
         out.add(String.format(
                 Locale.ROOT,
                 "These blanks give enough good pieces with a chance of %.0f %%, weights aside.",

@@ -62,7 +62,8 @@ class RoundSummaryTest {
                 .containsPattern(
                         "Boring     with \\d seats bored deeper that gauge would read \\S+ mm \\(.*\\) at most, the run-out be .* g·mm left:")
                 .containsPattern(
-                        "a gauge held to the rim as it turns on its axle would read \\d\\.\\d\\d mm \\(\\S+ in\\) at most; seats off by up to 0.25 mm \\(0.01 in\\) add up to 0.5 mm \\(0.02 in\\), bored or not\n")
+                        "a gauge held to the rim as it turns on its axle would read \\d\\.\\d\\d mm \\(\\S+ in\\) at most; seats"
+                                + " off by up to 0.25 mm \\(0.01 in\\) add up to 0.5 mm \\(0.02 in\\), bored or not\n")
                 .containsPattern("pieces \\d(, \\d){5} from place 1 on;\n +seats \\d by \\d\\.\\d+ mm")
                 .contains("Trade-off  ", ", as placed")
                 .containsPattern("at 60 turns a minute that is balance grade G\\S+, for information")

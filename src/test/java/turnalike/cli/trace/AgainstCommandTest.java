@@ -136,7 +136,7 @@ class AgainstCommandTest {
                 .get("job")
                 .textValue();
         refused(
-                "hardly a piece of this pattern",
+                "shorter; leave --log out to look",
                 "trace",
                 other,
                 "--units",

@@ -17,6 +17,7 @@ import turnalike.cli.Ran;
 import turnalike.photo.PhotoRender;
 import turnalike.photo.SmallPicture;
 import turnalike.photo.TurnedShape;
+import turnalike.web.copy.Originals;
 
 /** The photograph's way through the command, on a small picture made ray by ray of an invented piece: one pixel shows about a millimetre. */
 class TracePhotoCommandTest {
@@ -35,26 +36,13 @@ class TracePhotoCommandTest {
              "checks": [{"name": "middle of the taper", "at": 170}, {"name": "behind the belly", "at": 366}]}
             """;
 
-    private static final TurnedShape PIECE = piece();
+    private static final TurnedShape PIECE = Originals.spindle();
 
     /** A focal length of 500 pixels on a picture of 480 by 360, told as on film by its diagonal: 500/600 of 43.27 mm. */
     private static final int EQUIVALENT_MM = 36;
 
     @TempDir
     static Path folder;
-
-    private static TurnedShape piece() {
-        List<double[]> points = new ArrayList<>();
-        points.add(new double[] {0, 20});
-        double at = TurnedShape.straight(points, 0, 38, 20, 20);
-        at = TurnedShape.ellipse(points, at, 24, 20, 27);
-        at = TurnedShape.ellipse(points, at, 42, 20, 15.5);
-        at = TurnedShape.straight(points, at, 130, 20, 26);
-        at = TurnedShape.wave(points, at, 60, 26, 15);
-        at = TurnedShape.ellipse(points, at, 70, 15, 21);
-        TurnedShape.straight(points, at, 36, 15, 18);
-        return TurnedShape.of(points);
-    }
 
     @BeforeAll
     static void takeThePicture() throws IOException {

@@ -74,7 +74,8 @@ class RowElevationTest {
         double pitch = (620 + 42) / 7.0;
         double rake = Math.toDegrees(Math.atan(80 / pitch));
         Plan plan = plan(
-                "\"rake_deg\": %s, \"lengths_stand\": \"in_turn\", \"lengths\": [{\"stretch\": 0, \"length\": 150, \"count\": 3}, {\"stretch\": 0, \"length\": 230, \"count\": 3}]"
+                ("\"rake_deg\": %s, \"lengths_stand\": \"in_turn\", \"lengths\": [{\"stretch\": 0, \"length\": 150, \"count\":"
+                                + " 3}, {\"stretch\": 0, \"length\": 230, \"count\": 3}]")
                         .formatted(rake));
         Svg svg = picture(plan);
         List<Group> pieces = Drawn.groups(svg, "place");
@@ -105,7 +106,8 @@ class RowElevationTest {
     @Test
     void a_touching_row_of_lengths_is_ringed_at_every_place_and_at_the_posts() {
         String lengths =
-                "\"lengths_stand\": \"in_turn\", \"lengths\": [{\"stretch\": 0, \"length\": 150, \"count\": 8}, {\"stretch\": 0, \"length\": 230, \"count\": 8}]";
+                "\"lengths_stand\": \"in_turn\", \"lengths\": [{\"stretch\": 0, \"length\": 150, \"count\": 8}, {\"stretch\": 0,"
+                        + " \"length\": 230, \"count\": 8}]";
         Plan plan = plan(lengths);
         RowFit fit = (RowFit) plan.frame().orElseThrow();
         assertThat(rings(picture(plan))).isEqualTo(15 + 2);

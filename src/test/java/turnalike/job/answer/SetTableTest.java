@@ -55,8 +55,8 @@ class SetTableTest {
                 "{'kind': 'wheel', 'places': 4, 'hub_radius': 60, 'seat_depths': [0, 0.5, 0, 0], 'run_out': 0.05}",
                 ", 'by_hand': {'order': ['@d', '=1+1', 'c', 'b']}",
                 LABELS);
-        // Lengths 220, 220, 220.2, 220.1 in seats 0, 0.5, 0, 0 deep: the second stands lowest, the others down to 0.05
-        // above it.
+        // Lengths 220, 220, 220.2, 220.1 in seats 0, 0.5, 0, 0 deep: the second stands lowest, the others down to
+        // 0.05 above it.
         assertThat(SetTable.csv(set).lines())
                 .containsExactly(
                         "place,piece,mass_g,angle_deg,bore_deeper_mm",

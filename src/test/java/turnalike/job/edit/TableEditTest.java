@@ -111,7 +111,8 @@ class TableEditTest {
     void a_paste_is_read_under_the_headings_people_write_with_units_in_the_heading_or_the_cell() {
         PastedTable pasted = PastedTable.of(
                 ShopTable.BOARDS,
-                "No\tLength (ft)\tWidth, mm\tThickness\tQty\tCost ($)\tShelf\nA1\t8\t210\t2 1/4 in\t2\t18.50\tleft\nA2\t96 in\t8 1/2 in\t50 mm\t\t\t\n");
+                "No\tLength (ft)\tWidth, mm\tThickness\tQty\tCost ($)\tShelf\nA1\t8\t210\t2 1/4 in\t2\t18.50\tleft\nA2\t96 in\t8"
+                        + " 1/2 in\t50 mm\t\t\t\n");
         assertThat(pasted.problems()).isEmpty();
         assertThat(pasted.rows().get(0))
                 .isEqualTo(Map.of(

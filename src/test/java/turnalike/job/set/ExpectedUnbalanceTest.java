@@ -12,8 +12,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /**
  * Nine of ten wheels lie in the range that is told: some 10,000 simulated wheels of each kind, made from the file format's formulas and this test's
  * own draws alone. What is drawn: how each reading was rounded, where each true balance point is (from members turned off their diameters,
- * or scattered about a mean that the pattern does not have), how deep each seat came out, where its hole points, and what each segment of a rim weighs. Other draws with
- * {@code -Dturnalike.simulation=NUMBER}.
+ * or scattered about a mean that the pattern does not have), how deep each seat came out, where its hole points, and what each segment of
+ * a rim weighs. Other draws with {@code -Dturnalike.simulation=NUMBER}.
  */
 class ExpectedUnbalanceTest {
     private static final int WHEELS = 75;

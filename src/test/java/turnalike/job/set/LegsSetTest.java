@@ -185,7 +185,8 @@ class LegsSetTest {
                 "{\"kind\": \"legs\", \"places\": 9} | frame: places: was 9; give a whole number from 2 to 8",
                 "{\"kind\": \"legs\"} | frame: places: is missing; give a whole number from 2 to 8",
                 "{\"kind\": \"legs\", \"places\": 4, \"groups\": 0} | frame: groups: was 0; give a whole number from 1 to 400",
-                "{\"kind\": \"legs\", \"places\": 4, \"tables\": 2} | frame: has an unknown key 'tables'; remove it or use one of kind, places, groups, rake_deg, splay_deg, foot_moves, height, seat_thickness, apart, stretchers, seat_wood",
+                "{\"kind\": \"legs\", \"places\": 4, \"tables\": 2} | frame: has an unknown key 'tables'; remove it or use one"
+                        + " of kind, places, groups, rake_deg, splay_deg, foot_moves, height, seat_thickness, apart, stretchers, seat_wood",
             })
     void what_makes_no_sense_is_told_with_place_and_mend(String frame, String line) {
         Job.Read read = JobReader.read(job(frame));

@@ -95,12 +95,16 @@ class WheelFrameTest {
                 "\"rocking\": {\"period_s\": 0, \"rests_at_deg\": 0, \"inertia_g_mm2\": 9} | frame: rocking: period_s: was 0; give",
                 "\"rocking\": {\"period_s\": 5, \"inertia_g_mm2\": 9} | frame: rocking: rests_at_deg: is missing; give a number",
                 "\"rocking\": {\"period_s\": 5, \"rests_at_deg\": 0} | frame: rocking: has no inertia; give inertia_g_mm2, or rim_mass_g",
-                "\"rocking\": {\"period_s\": 5, \"rests_at_deg\": 0, \"inertia_g_mm2\": 9, \"rim_radius\": 9} | frame: rocking: has an inertia and a rim",
+                "\"rocking\": {\"period_s\": 5, \"rests_at_deg\": 0, \"inertia_g_mm2\": 9, \"rim_radius\": 9} | frame: rocking:"
+                        + " has an inertia and a rim",
                 "\"rocking\": {\"period_s\": 5, \"rests_at_deg\": 0, \"rim_radius\": 9} | frame: rocking: rim_mass_g: is missing; give",
                 "\"rocking\": {\"period_s\": 5, \"rests_at_deg\": 0, \"rim_mass_g\": 9} | frame: rocking: rim_radius: is missing; give",
-                "\"rocking\": {\"period_s\": 0.5, \"rests_at_deg\": 0, \"rim_mass_g\": 9, \"rim_radius\": 400} | frame: rocking: period_s: is quicker than any ring of that radius swings, was 0.5; time one full swing",
-                "\"rocking\": {\"period_s\": 5, \"rests_at_deg\": 0, \"inertia_g_mm2\": 9, \"amplitude_deg\": 90} | frame: rocking: amplitude_deg: was 90; give a number from 0 to 60",
-                "\"rocking\": {\"period_s\": 5, \"rests_at_deg\": 0, \"inertia_g_mm2\": 9, \"swing\": 9} | frame: rocking: has an unknown key 'swing'; remove it or use one of period_s, amplitude_deg",
+                "\"rocking\": {\"period_s\": 0.5, \"rests_at_deg\": 0, \"rim_mass_g\": 9, \"rim_radius\": 400} | frame: rocking:"
+                        + " period_s: is quicker than any ring of that radius swings, was 0.5; time one full swing",
+                "\"rocking\": {\"period_s\": 5, \"rests_at_deg\": 0, \"inertia_g_mm2\": 9, \"amplitude_deg\": 90} | frame:"
+                        + " rocking: amplitude_deg: was 90; give a number from 0 to 60",
+                "\"rocking\": {\"period_s\": 5, \"rests_at_deg\": 0, \"inertia_g_mm2\": 9, \"swing\": 9} | frame: rocking: has"
+                        + " an unknown key 'swing'; remove it or use one of period_s, amplitude_deg",
             })
     void what_makes_no_sense_is_told_with_place_and_mend(String keys, String line) {
         Job.Read read = JobReader.read(wheel.job(0.1, keys));

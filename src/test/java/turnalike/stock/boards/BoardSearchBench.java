@@ -12,8 +12,9 @@ import java.util.Locale;
 import turnalike.effort.Effort;
 
 /**
- * Published one-dimensional bin packing, ours beside OR-Tools in one run (SCIP on the arc-flow model), one thread each, the same instances. The file stays outside the
- * project: {@code instance,set,capacity,n,lower_bound,upper_bound,…,items}, items parted by blanks, bounds that are closed.
+ * Published one-dimensional bin packing, ours beside OR-Tools in one run (SCIP on the arc-flow model), one thread each, the same
+ * instances. The file stays outside the project: {@code instance,set,capacity,n,lower_bound,upper_bound,…,items}, items parted by blanks,
+ * bounds that are closed.
  *
  * <p>{@code BoardSearchBench FILE [MOST_ITEMS [SECONDS]]}: instances of at most so many items, so many seconds for SCIP; 0 leaves it out.
  * Without a file, invented instances of 60 pieces.

@@ -23,6 +23,11 @@ public final class Originals {
 
     private Originals() {}
 
+    /** {@return the spindle that the pictures are of} */
+    public static TurnedShape spindle() {
+        return SPINDLE;
+    }
+
     private static TurnedShape shape() {
         List<double[]> points = new ArrayList<>();
         points.add(new double[] {0, 20});

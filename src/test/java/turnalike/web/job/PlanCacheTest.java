@@ -132,8 +132,8 @@ class PlanCacheTest {
         PlanCache plans = new PlanCache(PageWork.onThisMachine());
         JobText text = rings(5);
         JobText other = rings(6);
-        // Made before: a plan that is being made waits for a thread of those that the search holds one of, on two cores
-        // the only one.
+        // Made before: a plan that is being made waits for a thread of those that the search holds one of, on two
+        // cores the only one.
         plans.now(ONE, text);
         plans.now(ONE, other);
         CompletableFuture<Plan> search = CompletableFuture.supplyAsync(() -> plans.patient(ONE, text));

@@ -24,4 +24,23 @@ class PastedHeadingsTest {
                 .isEqualTo("Stück;1");
         assertThat(german("")).isEmpty();
     }
+
+    @Test
+    void a_note_in_the_first_line_keeps_its_words() {
+        for (String note : List.of(
+                "Stück und Gewicht vom 3. Mai\nStück;Gewicht",
+                "Länge der Stücke, Zoll\n1\t2",
+                "Meine Länge (in Zoll)\t\n1\t2",
+                "7;301,2;Schwerpunkt geschätzt\n8;302;")) {
+            assertThat(german(note)).isEqualTo(note);
+        }
+    }
+
+    @Test
+    void one_heading_of_ours_makes_the_line_a_row_of_headings() {
+        assertThat(german("Nr;Gewicht g;Länge (Zoll)\n1;2;3")).isEqualTo("Nr;Weight g;Length (in)\n1;2;3");
+        assertThat(german("Nr\tLänge Zoll")).isEqualTo("Nr\tLength in");
+        assertThat(german("\ufeffStück;mass_g")).isEqualTo("\ufeffPiece;mass_g");
+        assertThat(german("\"Stück\";\"Gewicht\"")).isEqualTo("\"Piece\";\"Weight\"");
+    }
 }
