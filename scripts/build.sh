@@ -153,6 +153,18 @@ build_if_stale() {
     fi
 }
 
+# The sources of the test classes of that name, each on a line: Necks, NecksTest, 'Neck*'. Before its last dot may stand their package, whole or
+# its last words; a * there is within one word, and the packages below it are others.
+tests_named() {
+    local class=${1##*.} package='.*'
+    [[ $1 == *.* ]] && package=".*/$(pattern "${1%.*}")"
+    class=$(pattern "$class")
+    (cd "$here" && find src/test/java -regextype posix-extended -regex "$package/($class(Test|IT)|$class)\.java" -regex '.*(Test|IT)\.java' | LC_ALL=C sort)
+}
+
+# A name with * and ? as an expression of find for a path.
+pattern() { sed -e 's:[.]:/:g' -e 's:[*]:[^/]*:g' -e 's:[?]:[^/]:g' <<< "$1"; }
+
 # Compiles the given test sources and what they use, no others, into the folder; the path on which they run is then $tests.
 compile_tests() {
     local folder=$1

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -21,10 +22,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import turnalike.effort.Effort;
+import turnalike.job.Plan;
 import turnalike.job.edit.JobEdit;
 import turnalike.job.edit.MemberEdit;
 import turnalike.job.edit.UnitsChange;
 import turnalike.job.kept.JobText;
+import turnalike.language.Language;
+import turnalike.language.Speech;
 import turnalike.outline.Outline;
 import turnalike.pattern.FreeCurve;
 import turnalike.pattern.Member;
@@ -33,6 +38,8 @@ import turnalike.pattern.MemberKind;
 import turnalike.pattern.Room;
 import turnalike.pattern.Samples;
 import turnalike.pattern.Sizes;
+import turnalike.sheets.Paper;
+import turnalike.sheets.PlanSheet;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 import turnalike.web.Served;
@@ -197,6 +204,18 @@ class MemberKindCarriedThroughTest {
         assertThat(told.substring(0, told.indexOf("</li>"))).contains("<svg", "<path", kind.words());
     }
 
+    @ParameterizedTest
+    @MethodSource("turnalike.pattern.MemberKind#all")
+    void what_its_sheets_say_of_it_has_its_german(MemberKind kind) {
+        Plan plan = Plan.of(job(kind.example(), UnitSystem.METRIC).job(), Effort.ofAsks(100));
+        Set<String> missing = Speech.heardIn(() -> {
+            PlanSheet.BENCH_CARD.of(plan, Paper.A4);
+            PlanSheet.CUT_ORDER.of(plan, Paper.A4);
+        });
+        missing.removeIf(Language.GERMAN::knows);
+        assertThat(missing).isEmpty();
+    }
+
     @Test
     void the_job_files_table_says_what_every_kind_says() throws Exception {
         String page = Files.readString(Path.of("docs/job-file.md"));
@@ -235,8 +254,9 @@ class MemberKindCarriedThroughTest {
         ObjectNode root = JSON.createObjectNode()
                 .put("format", "turnalike-job")
                 .put("version", 1)
+                .put("title", "New job")
                 .put("units", units.symbol());
-        ObjectNode pattern = root.putObject("pattern");
+        ObjectNode pattern = root.putObject("pattern").put("name", "New job");
         pattern.putObject("stock").put("section", "square").put("size", "60 mm").put("length", "900 mm");
         ObjectNode written = pattern.putArray("members").addObject();
         written.put("kind", member.kind().word());

@@ -25,6 +25,13 @@ public interface Effort {
     }
 
     /**
+     * {@return whether a good answer is of no use before it is known to be the best} By default it is: whoever waits gets the best so far.
+     */
+    default boolean wantsProofAlone() {
+        return false;
+    }
+
+    /**
      * Tells whoever waits how far the search has come; by default nobody listens. Call it at most a few times a second.
      *
      * @param progress what is searched, the best so far and its bound

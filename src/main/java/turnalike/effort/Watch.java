@@ -55,6 +55,11 @@ public final class Watch implements Effort {
     }
 
     @Override
+    public boolean wantsProofAlone() {
+        return effort.wantsProofAlone();
+    }
+
+    @Override
     public boolean spent() {
         return seen(effort.spent());
     }

@@ -5,8 +5,8 @@ package turnalike.frame;
  * other, and each disc's centre stands so far along its axis from where the axes cross as seen from above.
  *
  * <p>A point of a disc is told by how far it lies to the side; its height is then free within the rim. So the squared distance is
- * H²(a, c) + max(0, offset − √(R₁² − a²) − √(R₂² − c²))², with H the level distance, and is convex in the two sideways places: found by a
- * golden section within a golden section. Derived here.
+ * H²(a, c) + max(0, offset − √(R₁² − a²) − √(R₂² − c²))², with H the level distance, and is convex in the two sideways places. With the second's
+ * place c told, the first's nearest point is known in closed form; c is found by a golden section. Derived here.
  */
 final class DiscGap {
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
@@ -59,13 +59,18 @@ final class DiscGap {
     private double squared(double s1, double r1, double s2, double r2, double c) {
         double alongFirst = s1 - s2 * cos + c * sin;
         double aside = s2 * sin + c * cos;
-        double up2 = Math.sqrt(Math.max(0, r2 * r2 - c * c));
-        double best = golden(-r1, r1, a -> {
-            double up = offset - up2 - Math.sqrt(Math.max(0, r1 * r1 - a * a));
-            double level = (a - aside) * (a - aside);
-            return up > 0 ? level + up * up : level;
-        });
-        return alongFirst * alongFirst + best;
+        double up = offset - Math.sqrt(Math.max(0, r2 * r2 - c * c));
+        double across = acrossMm(aside, up, r1);
+        return alongFirst * alongFirst + across * across;
+    }
+
+    /**
+     * From the second's lowest point at a place, so far beside and above the first's centre, to the first disc. At that place the second reaches up
+     * from there, so the two touch wherever that point lies below the first's upper edge: what counts is that edge, and beside it the disc's sides.
+     */
+    private static double acrossMm(double aside, double up, double radius) {
+        double centre = up > 0 ? Math.sqrt(aside * aside + up * up) : Math.abs(aside);
+        return Math.max(0, centre - radius);
     }
 
     private interface Height {

@@ -5,6 +5,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +15,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * English lines and what to say for them. In the file an entry is an English line and, on the next, after a tab, its translation. In both
@@ -41,8 +44,15 @@ final class Catalogue {
     private final Map<String, Optional<String>> frames = new ConcurrentHashMap<>();
     private final Map<String, Optional<String>> wholes = new ConcurrentHashMap<>();
 
-    /** An entry with any words in it. */
-    private record Shaped(Pattern english, String translation) {}
+    /** An entry with any words in it; what stands before, after and between them is looked for first, since most entries fail by that. */
+    private record Shaped(String begins, String longest, String ends, Pattern english, String translation) {
+        Optional<Matcher> in(String frame) {
+            if (!frame.startsWith(begins) || !frame.endsWith(ends) || !frame.contains(longest)) {
+                return Optional.empty();
+            }
+            return Optional.of(english.matcher(frame)).filter(Matcher::matches);
+        }
+    }
 
     Catalogue(String text) {
         String english = "";
@@ -74,16 +84,14 @@ final class Catalogue {
     private void add(String english, String translation) {
         entries.put(english, translation);
         if (english.contains("*")) {
-            StringBuilder pattern = new StringBuilder();
-            Matcher slots = Pattern.compile("\\*").matcher(english);
-            int from = 0;
-            while (slots.find()) {
-                pattern.append(Pattern.quote(english.substring(from, slots.start())))
-                        .append(ANY);
-                from = slots.end();
-            }
-            pattern.append(Pattern.quote(english.substring(from)));
-            shaped.add(new Shaped(Pattern.compile(pattern.toString()), translation));
+            List<String> told = List.of(english.split("\\*", -1));
+            String pattern = told.stream().map(Pattern::quote).collect(Collectors.joining(ANY));
+            shaped.add(new Shaped(
+                    told.get(0),
+                    Collections.max(told, Comparator.comparingInt(String::length)),
+                    told.get(told.size() - 1),
+                    Pattern.compile(pattern),
+                    translation));
         }
     }
 
@@ -193,9 +201,9 @@ final class Catalogue {
             return Optional.of(Slots.numbered(exactly));
         }
         for (Shaped each : shaped) {
-            Matcher found = each.english().matcher(frame);
-            if (found.matches()) {
-                return Optional.of(withWords(each.translation(), frame, found));
+            Optional<Matcher> found = each.in(frame);
+            if (found.isPresent()) {
+                return Optional.of(withWords(each.translation(), frame, found.get()));
             }
         }
         return Optional.empty();

@@ -68,6 +68,11 @@ final class DividerSearch {
             public boolean spent() {
                 return effort.spent();
             }
+
+            @Override
+            public boolean wantsProofAlone() {
+                return effort.wantsProofAlone();
+            }
         };
     }
 
@@ -103,7 +108,8 @@ final class DividerSearch {
         }
         boolean leastAlready = first.settings() == bound && first.sum() <= inner;
         Annealing improve = new Annealing(spans, everyWay(), cover.wanting, exchanges, effort);
-        Choice good = leastAlready ? first : improve.from(first, bound);
+        // A proof alone is mostly quicker than what would shorten it; the annealing goes on beside one that takes long.
+        Choice good = leastAlready || effort.wantsProofAlone() ? first : improve.from(first, bound);
         tell(good);
         return spans.marks() > MarkBits.MOST_MARKS
                 ? improved(improve, good, RUNS_IN_PLACE_OF_PROOF * exchanges)

@@ -45,6 +45,24 @@ class EffortTest {
         assertThat(stopped.ending(true)).isEqualTo(Ending.STOPPED);
     }
 
+    @Test
+    void a_watched_effort_that_wants_the_proof_alone_still_does_and_so_do_its_shares() {
+        Effort proof = new Effort() {
+            @Override
+            public boolean spent() {
+                return false;
+            }
+
+            @Override
+            public boolean wantsProofAlone() {
+                return true;
+            }
+        };
+        assertThat(Watch.over(proof).wantsProofAlone()).isTrue();
+        assertThat(Watch.over(proof).share(0.5).wantsProofAlone()).isTrue();
+        assertThat(Watch.over(Effort.unlimited()).wantsProofAlone()).isFalse();
+    }
+
     private static Effort over(Ending cause) {
         return new Effort() {
             @Override

@@ -7,11 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
 import turnalike.units.Mass;
 
 /** The left-over pieces' promise, held against every group of them and against pieces at both ends of the aim. */
+@Tag("long-sums")
 class NextSetTest {
     private static List<Mass> masses(double... grams) {
         List<Mass> out = new ArrayList<>();

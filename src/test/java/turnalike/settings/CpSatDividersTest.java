@@ -2,6 +2,7 @@ package turnalike.settings;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Random;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -22,15 +23,28 @@ class CpSatDividersTest {
         }
     }
 
+    private static final Effort PROOF_ALONE = new Effort() {
+        @Override
+        public boolean spent() {
+            return false;
+        }
+
+        @Override
+        public boolean wantsProofAlone() {
+            return true;
+        }
+    };
+
     private static void agrees(double[] places) {
         DividerProblem problem = DividersTest.problem(places);
-        DividerPlan plan =
-                Dividers.solve(problem, Effort.unlimited()).findPlan().orElseThrow();
         CpSatDividers.Found found =
                 new CpSatDividers(places, problem.matchTolerance().mm(), problem.mostSteps()).solve(SECONDS_EACH, 8);
         assertThat(found.proven()).isEqualTo(3);
-        assertThat(plan.settings()).hasSize(found.settings());
-        assertThat(plan.sumOfSteps()).isEqualTo(found.sumOfSteps());
-        assertThat(PlanCheck.longestStepMm(problem, plan)).isEqualTo(found.longestMm(), Offset.offset(1e-9));
+        for (Effort effort : List.of(Effort.unlimited(), PROOF_ALONE)) {
+            DividerPlan plan = Dividers.solve(problem, effort).findPlan().orElseThrow();
+            assertThat(plan.settings()).hasSize(found.settings());
+            assertThat(plan.sumOfSteps()).isEqualTo(found.sumOfSteps());
+            assertThat(PlanCheck.longestStepMm(problem, plan)).isEqualTo(found.longestMm(), Offset.offset(1e-9));
+        }
     }
 }
