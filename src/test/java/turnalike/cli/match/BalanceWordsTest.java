@@ -21,7 +21,9 @@ import turnalike.match.WheelPlacement;
 import turnalike.pieces.PiecesFile;
 import turnalike.units.Angle;
 import turnalike.units.Length;
+import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
+import turnalike.units.WeighingScale;
 
 /** Where weight is added or taken off a wheel, and when the scale's noise says that neither is worth doing, in words. */
 class BalanceWordsTest {
@@ -67,6 +69,7 @@ class BalanceWordsTest {
                 set.endedBy(),
                 set.handWork(),
                 set.nextSet(),
+                set.weighing(),
                 set.warnings(),
                 set.workings());
     }
@@ -110,12 +113,13 @@ class BalanceWordsTest {
                 set.placement(),
                 Length.ofMm(60),
                 Optional.of(set.placement().unbalance().counterweight(Length.ofMm(50))),
+                new WeighingScale(Mass.ofGrams(0.1)),
                 UnitSystem.METRIC);
         assertThat(drawing.statements().get(0)).startsWith("Unbalance 1000 g·mm, heavy at 30°;");
         assertThat(drawing.statements().get(1))
                 .startsWith("Counterweight: add 20.0 g at 210°, 50 mm")
                 .endsWith("or take the same off at 30°.");
-        assertThat(MatchSummary.text(set)).contains("20.0 g at 210°", "or as much off at 30°");
+        assertThat(MatchSummary.text(set)).contains("20.00 g at 210°", "or as much off at 30°");
     }
 
     /** A side is named only where it stands out: all that weigh alike are heavy nowhere. */
@@ -142,6 +146,7 @@ class BalanceWordsTest {
                 below.placement(),
                 Length.ofMm(60),
                 Optional.of(unbalance.counterweight(Length.ofMm(50))),
+                new WeighingScale(Mass.ofGrams(0.1)),
                 UnitSystem.METRIC);
         assertThat(still.isHeavyOnOneSide()).isFalse();
         assertThat(still.statements())
@@ -152,6 +157,7 @@ class BalanceWordsTest {
                 above.placement(),
                 Length.ofMm(60),
                 Optional.of(unbalance.counterweight(Length.ofMm(50))),
+                new WeighingScale(Mass.ofGrams(0.1)),
                 UnitSystem.METRIC);
         assertThat(heavy.isHeavyOnOneSide()).isTrue();
         assertThat(heavy.statements()).hasSize(2);
