@@ -4,7 +4,7 @@ import java.util.Locale;
 
 /**
  * What a scale can say: masses told to the step it shows, not finer. What was typed keeps its figures as far as the step has decimals; what is
- * reckoned of several weighings, a mean or a sum's share, bears one decimal more; what is to be read off the scale later is told at its steps.
+ * reckoned of several weighings, a mean or a target, bears one decimal more; what is to be read off the scale later is told at its steps.
  *
  * @param step the smallest step that it shows, not below zero, else {@link IllegalArgumentException}; zero for one that shows every step
  */
@@ -58,12 +58,14 @@ public record WeighingScale(Mass step) {
     }
 
     /**
-     * {@return what was reckoned of several weighings: one decimal more than the scale shows, where there is something to tell in it}
+     * {@return what was reckoned of several weighings: to a tenth of the step, where there is something to tell in it} Of a step of 2 g and
+     * more, to whole grams.
      *
      * @param mass a mean, a median, a target
      */
     public String reckoned(Mass mass) {
-        String fine = fixed(mass, Math.min(MOST_DECIMALS, decimals() + 1));
+        int tenth = step.grams() == 0 ? decimals() + 1 : (int) Math.ceil(-Math.log10(step.grams() / 2) - SLACK);
+        String fine = fixed(mass, Math.min(MOST_DECIMALS, Math.max(decimals(), tenth)));
         String coarse = figure(mass);
         return (Double.parseDouble(fine) == Double.parseDouble(coarse) ? coarse : fine) + " g";
     }

@@ -38,6 +38,10 @@ class WeighingScaleTest {
         assertThat(of(0.1).reading(g(243))).isEqualTo("243.0 g");
         assertThat(of(1).reckoned(g(243.46))).isEqualTo("243.5 g");
         assertThat(of(1).reckoned(g(243))).isEqualTo("243 g");
+        assertThat(of(5).reckoned(g(243.46))).isEqualTo("243 g");
+        assertThat(of(2).reckoned(g(243.46))).isEqualTo("243 g");
+        assertThat(of(0.5).reckoned(g(243.46))).isEqualTo("243.5 g");
+        assertThat(of(0).reckoned(g(243.46))).isEqualTo("243.46 g");
         assertThat(of(0.1).reckoned(g(243.1))).isEqualTo("243.1 g");
         assertThat(of(0.1).reckoned(g(243.15))).isEqualTo("243.15 g");
         assertThat(of(0.001).reckoned(g(243.12345))).isEqualTo("243.123 g");
