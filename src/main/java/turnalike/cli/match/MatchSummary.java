@@ -19,6 +19,9 @@ import turnalike.units.WeighingScale;
 
 /** A placed set on one screen. */
 public final class MatchSummary implements SetMatch.Cases<String> {
+    /** A longer list is read by nobody. */
+    private static final int MOST_SPARES = 60;
+
     private static final int IN_A_ROW = 4;
 
     private final StringBuilder out = new StringBuilder();
@@ -104,7 +107,13 @@ public final class MatchSummary implements SetMatch.Cases<String> {
     /** What is left over, what else is to be said, then how good it is. */
     private void judged(SetMatch set) {
         if (!set.spareLabels().isEmpty()) {
-            line("  spare: piece %s", String.join(", ", set.spareLabels()));
+            List<String> spares = set.spareLabels();
+            line(
+                    "  spare: piece %s%s",
+                    String.join(", ", spares.subList(0, Math.min(MOST_SPARES, spares.size()))),
+                    spares.size() > MOST_SPARES
+                            ? " and %d more; --json has them all".formatted(spares.size() - MOST_SPARES)
+                            : "");
         }
         set.remarks().forEach(remark -> line("  %s", remark));
         List<String> sentences = set.verdict().sentences();

@@ -54,7 +54,8 @@ public record LegsSet(
             int groups = frame.groups().orElse(1);
             return List.of(new Problem(
                     "pieces",
-                    "%d pieces for %s of %d".formatted(pieces.size(), Article.count(groups, "group"), frame.places()),
+                    (pieces.size() == 1 ? "a single piece for %2$s of %3$d" : "%d pieces for %s of %d")
+                            .formatted(pieces.size(), Article.count(groups, "group"), frame.places()),
                     "log %d more or ask for less".formatted(frame.pieces() - pieces.size())));
         }
         if (pieces.size() > MOST_PIECES) {

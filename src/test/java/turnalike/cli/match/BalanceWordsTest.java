@@ -32,17 +32,21 @@ class BalanceWordsTest {
 
     /** Six pieces of which one is far heavier: the wheel is heavy at its place, whatever the order. */
     private static WheelSet set(double scaleG) {
+        return set(scaleG, "", 6, 56);
+    }
+
+    private static WheelSet set(double scaleG, String more, int pieces, double fourthG) {
         Job job = JobReader.read("""
                 {"format": "turnalike-job", "version": 1, "units": "mm",
                  "pattern": {"name": "Spoke", "stock": {"section": "square", "size": 40, "length": 160},
                   "members": [{"kind": "tenon", "length": 20, "diameter": 16}, {"kind": "cylinder", "length": 100, "diameter": 30},
                    {"kind": "tenon", "length": 10, "diameter": 12}]},
                  "wood": {"density_kg_m3": 700}, "tolerances": {"mass_pct": 50, "scale_g": %s},
-                 "frame": {"kind": "wheel", "places": 6, "hub_radius": 60, "counterweight_radius": 50}}
-                """.formatted(scaleG)).job().orElseThrow();
+                 "frame": {"kind": "wheel", "places": 6, "hub_radius": 60, "counterweight_radius": 50%s}}
+                """.formatted(scaleG, more)).job().orElseThrow();
         StringBuilder csv = new StringBuilder("piece,mass_g\n");
-        for (int i = 1; i <= 6; i++) {
-            csv.append(String.format(Locale.ROOT, "%d,%s%n", i, i == 4 ? 56 : 50));
+        for (int i = 1; i <= pieces; i++) {
+            csv.append(String.format(Locale.ROOT, "%d,%s%n", i, i == 4 ? fourthG : 50));
         }
         return (WheelSet) MatchJob.of(
                 job, PiecesFile.parse(csv.toString(), UnitSystem.METRIC).pieces(), false, Effort.ofAsks(100));
@@ -72,6 +76,21 @@ class BalanceWordsTest {
                 set.weighing(),
                 set.warnings(),
                 set.workings());
+    }
+
+    /** All alike: what the weights leave is the last digits of the sums, and no grade is told by those. */
+    @Test
+    void pieces_that_all_weigh_alike_are_told_with_sense_however_many_they_are() {
+        String alike = MatchSummary.text(set(1, ", \"rpm\": 90", 80, 50));
+        assertThat(alike)
+                .contains("that is below balance grade G0.4, for information")
+                .contains("masses within 0 g of");
+        assertThat(alike.lines().filter(line -> line.contains("spare: piece")))
+                .singleElement()
+                .asString()
+                .endsWith(" and 14 more; --json has them all");
+        assertThat(MatchSummary.text(set(1, ", \"rpm\": 90", 66, 50))).doesNotContain("more; --json has them all");
+        assertThat(MatchSummary.text(set(1, ", \"rpm\": 900", 6, 56))).contains("that is balance grade G");
     }
 
     private static double apart(double degrees, double others) {
