@@ -249,7 +249,7 @@ class HeldCutsTest {
         // The far end of a piece between centres is sawn off where it is so thin, else parted down.
         assertThat(phase(turning(finial(30, 6.9), Held.BETWEEN_CENTRES), Phase.PARTING)
                         .get(0))
-                .satisfies(cut -> assertThat(cut.tool()).isEqualTo(Tool.SKEW))
+                .satisfies(cut -> assertThat(cut.tool()).isEqualTo(Tool.SAW))
                 .satisfies(cut -> assertThat(cut.what()).startsWith("stop the lathe and saw it off"));
         assertThat(phase(turning(finial(30, 7), Held.BETWEEN_CENTRES), Phase.PARTING)
                         .get(0)
