@@ -120,7 +120,7 @@ public record LightPieceOptions(String piece, Mass ceiling, List<Over> over, dou
                     .formatted(piece));
         } else {
             List<String> down = over.stream()
-                    .map(each -> "%s %s".formatted(each.piece(), scale.reading(scale.atLeast(each.tooMuch()))))
+                    .map(each -> "%s (%s)".formatted(each.piece(), scale.reading(scale.atLeast(each.tooMuch()))))
                     .toList();
             ways.add("bring the others down to it, each by so much: " + String.join(", ", down));
         }

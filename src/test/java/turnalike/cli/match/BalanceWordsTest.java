@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -17,6 +19,7 @@ import turnalike.job.Job;
 import turnalike.job.pieces.MatchJob;
 import turnalike.job.read.JobReader;
 import turnalike.job.set.WheelSet;
+import turnalike.language.Language;
 import turnalike.match.WheelPlacement;
 import turnalike.pieces.PiecesFile;
 import turnalike.units.Angle;
@@ -91,6 +94,21 @@ class BalanceWordsTest {
                 .endsWith(" and 14 more; --json has them all");
         assertThat(MatchSummary.text(set(1, ", \"rpm\": 90", 66, 50))).doesNotContain("more; --json has them all");
         assertThat(MatchSummary.text(set(1, ", \"rpm\": 900", 6, 56))).contains("that is balance grade G");
+    }
+
+    /** Whatever has the greatest share in what may be off, and however coarse the scale. */
+    @Test
+    void what_is_told_of_the_balance_has_its_german_on_any_scale() {
+        Set<String> missing = new TreeSet<>();
+        for (double scaleG : new double[] {0.01, 0.1, 0.5, 1, 5, 20}) {
+            for (double fourthG : new double[] {50, 56}) {
+                WheelSet set = set(scaleG, ", \"rpm\": 90", 9, fourthG);
+                missing.addAll(set.verdict().sentences());
+                missing.addAll(set.remarks());
+            }
+        }
+        missing.removeIf(Language.GERMAN::knows);
+        assertThat(missing).isEmpty();
     }
 
     private static double apart(double degrees, double others) {

@@ -155,7 +155,7 @@ class MendBoundsTest {
         assertThat(ways.words(TENTHS))
                 .containsExactly(
                         // 1.015 g, and 1.0 g would not do on a scale of tenths.
-                        "bring the others down to it, each by so much: a 1.1 g",
+                        "bring the others down to it, each by so much: a (1.1 g)",
                         "keep it as a spare and turn another from a blank 2.0 % heavier",
                         "nothing can be put back on a turned piece: no cut mends it");
     }

@@ -368,7 +368,7 @@ class MendTest {
         assertThat(ways.over().get(1).tooMuch().grams()).isCloseTo(206 - ceiling, within(1e-9));
         assertThat(ways.heavierBlank()).isCloseTo(202 / 198.0, within(1e-12));
         assertThat(ways.words(new WeighingScale(Mass.ofGrams(0.1))).get(0))
-                .isEqualTo("bring the others down to it, each by so much: c 1.0 g, b 4.0 g");
+                .isEqualTo("bring the others down to it, each by so much: c (1.0 g), b (4.0 g)");
     }
 
     @Test
