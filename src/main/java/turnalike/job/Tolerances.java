@@ -5,6 +5,7 @@ import turnalike.settings.DividerProblem;
 import turnalike.units.Angle;
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.WeighingScale;
 
 /**
  * How near is near enough.
@@ -38,6 +39,11 @@ public record Tolerances(
 
     /** A mass tolerance of nothing would make any difference of mass endless; this is as near as likeness goes. */
     private static final double LEAST_MASS_PCT = 1e-6;
+
+    /** {@return how masses are told: to the step that the scale shows} */
+    public WeighingScale weighing() {
+        return new WeighingScale(scale);
+    }
 
     /** {@return the tolerances in which likeness counts} Where {@link #massPct} is 0, 0.000001 % stands in its place. */
     public turnalike.pieces.LikenessTolerances forLikeness() {

@@ -68,7 +68,7 @@ public final class YearWords {
         JointYear year = stand.year();
         Joint joint = year.joint();
         List<String> out = new ArrayList<>();
-        out.add("turned %s in %s at %s, bored %s in %s at %s: %s"
+        out.add("turned %s of %s at %s, bored %s in %s at %s: %s"
                 .formatted(
                         size(joint.tenon(), units),
                         joint.tenonWood().species().name(),

@@ -51,7 +51,8 @@ public record RowProblem(List<Mass> masses, Unlikeness unlikeness, int places, d
         }
         return List.of(new Problem(
                 "pieces",
-                "%d pieces for %d places".formatted(masses.size(), places),
+                (masses.size() == 1 ? "a single piece for %2$d places" : "%d pieces for %d places")
+                        .formatted(masses.size(), places),
                 "log %d more or make the row shorter".formatted(places - masses.size())));
     }
 }

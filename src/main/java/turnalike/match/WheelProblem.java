@@ -99,7 +99,8 @@ public record WheelProblem(
         if (pieces.size() < wheel.places()) {
             problems.add(new Problem(
                     "pieces",
-                    "%d pieces for %d places".formatted(pieces.size(), wheel.places()),
+                    (pieces.size() == 1 ? "a single piece for %2$d places" : "%d pieces for %d places")
+                            .formatted(pieces.size(), wheel.places()),
                     "log %d more or give the wheel fewer places".formatted(wheel.places() - pieces.size())));
         }
         Set<String> labels = new HashSet<>();

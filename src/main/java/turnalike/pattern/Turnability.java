@@ -143,7 +143,7 @@ public final class Turnability {
                                 print(reach),
                                 one ? "support" : "end",
                                 ShapeRules.times(rules.thin()),
-                                one ? "with nothing left to cut beyond it" : "turn it last",
+                                one ? "with nothing left to cut beyond it" : "the neck last of its member",
                                 hold.steady() ? ", and steady it" : ""));
     }
 

@@ -18,6 +18,7 @@ import turnalike.job.set.WheelSet;
 import turnalike.pattern.Pattern;
 import turnalike.pieces.Piece;
 import turnalike.units.Length;
+import turnalike.units.WeighingScale;
 
 /** A set in its frame, as it is drawn and printed: all that the pictures know of the kind of frame. */
 public sealed interface SetPicture {
@@ -65,10 +66,14 @@ public sealed interface SetPicture {
         });
     }
 
-    private static List<PlacesDrawing.Place> places(List<Piece> order) {
+    private static List<PlacesDrawing.Place> places(List<Piece> order, WeighingScale weighing) {
         List<PlacesDrawing.Place> out = new ArrayList<>();
         for (Piece piece : order) {
-            out.add(new PlacesDrawing.Place(out.size() + 1, Optional.empty(), piece.label(), piece.mass()));
+            out.add(new PlacesDrawing.Place(
+                    out.size() + 1,
+                    Optional.empty(),
+                    piece.label(),
+                    piece.mass().map(weighing::reading)));
         }
         return out;
     }
@@ -85,7 +90,8 @@ public sealed interface SetPicture {
             Optional<Counterweight> weight = set.frame()
                     .counterweightRadius()
                     .map(radius -> set.placement().unbalance().counterweight(radius));
-            return new WheelDrawing(set.placement(), set.frame().wheel().hubRadius(), weight, set.units());
+            return new WheelDrawing(
+                    set.placement(), set.frame().wheel().hubRadius(), weight, set.weighing(), set.units());
         }
 
         @Override
@@ -131,7 +137,7 @@ public sealed interface SetPicture {
 
         @Override
         public RowDrawing places() {
-            List<PlacesDrawing.Place> places = SetPicture.places(set.inOrder());
+            List<PlacesDrawing.Place> places = SetPicture.places(set.inOrder(), set.weighing());
             return RowDrawing.along(set.lengths().isEmpty() ? places : lettered(places));
         }
 
@@ -178,7 +184,7 @@ public sealed interface SetPicture {
         public RowDrawing places() {
             List<List<Piece>> groups = set.groups();
             return RowDrawing.ofGroups(
-                    SetPicture.places(groups.stream().flatMap(List::stream).toList()),
+                    SetPicture.places(groups.stream().flatMap(List::stream).toList(), set.weighing()),
                     groups.get(0).size());
         }
 

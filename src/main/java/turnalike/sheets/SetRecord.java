@@ -20,6 +20,8 @@ import turnalike.units.Length;
 final class SetRecord {
     /** So many places go in a table beside the picture; more go below it. */
     private static final int MOST_BESIDE = 24;
+    /** A longer list of what is left over is read by nobody. */
+    private static final int MOST_SPARES = 60;
 
     private static final double BESIDE_MM = 66;
 
@@ -81,7 +83,11 @@ final class SetRecord {
             out.add(columns());
         }
         if (!content.spares().isEmpty()) {
-            out.add(flow.sentences("Spares", List.of(String.join(", ", content.spares()))));
+            List<String> spares = content.spares();
+            String more = spares.size() > MOST_SPARES ? ", and %d more".formatted(spares.size() - MOST_SPARES) : "";
+            out.add(flow.sentences(
+                    "Spares",
+                    List.of(String.join(", ", spares.subList(0, Math.min(MOST_SPARES, spares.size()))) + more)));
         }
         if (!content.notes().isEmpty()) {
             out.add(flow.sentences("Notes", content.notes()));

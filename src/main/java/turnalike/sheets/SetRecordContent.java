@@ -11,6 +11,7 @@ import turnalike.frame.Moment;
 import turnalike.match.Candidate;
 import turnalike.match.WheelPlacement;
 import turnalike.units.SentenceCase;
+import turnalike.units.WeighingScale;
 
 /**
  * What the record of a set says.
@@ -56,10 +57,7 @@ public record SetRecordContent(
                         Moment.figure(placement.noiseFloorGMm()) + " g·mm",
                         "what the scale alone can feign"),
                 new BenchCardContent.Fact(
-                        "spread",
-                        String.format(
-                                Locale.ROOT, "%.1f g", placement.massSpread().grams()),
-                        "heaviest less lightest"));
+                        "spread", wheel.weighing().reading(placement.massSpread()), "heaviest less lightest"));
         List<String> notes = new ArrayList<>();
         notes.add(
                 placement.bestProven()
@@ -72,7 +70,9 @@ public record SetRecordContent(
                 date,
                 wheel,
                 facts,
-                placement.spares().stream().map(SetRecordContent::spare).toList(),
+                placement.spares().stream()
+                        .map(piece -> spare(piece, wheel.weighing()))
+                        .toList(),
                 notes,
                 WHEEL_CAUTIONS);
     }
@@ -139,9 +139,8 @@ public record SetRecordContent(
                 cautions);
     }
 
-    private static String spare(Candidate piece) {
-        return String.format(
-                Locale.ROOT, "%s (%.1f g)", piece.label(), piece.mass().grams());
+    private static String spare(Candidate piece, WeighingScale weighing) {
+        return "%s (%s)".formatted(piece.label(), weighing.reading(piece.mass()));
     }
 
     private static String figure(double value) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import turnalike.outline.Section;
 import turnalike.pattern.PlacedMember;
@@ -200,10 +201,12 @@ final class CutOrder {
 
     private void fromTip() {
         Optional<Integer> gripped = holding.ownTenon();
+        Set<Integer> before = new TreeSet<>(gripped.stream().toList());
         for (int index : work.towardTheHeadstock()) {
             if (!square(index) && !gripped.equals(Optional.of(index))) {
-                out.addAll(members.sizing(Phase.FROM_TIP, index));
+                out.addAll(members.sizing(Phase.FROM_TIP, index, before));
                 out.add(members.member(Phase.FROM_TIP, index));
+                before.add(index);
             }
         }
     }

@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import turnalike.outline.Outline;
 import turnalike.units.Length;
+import turnalike.units.PlainNumber;
 import turnalike.units.Speed;
 
 /**
@@ -155,14 +156,19 @@ final class CutStiffness {
         double after = cut.natural().get().rpm();
         String change = String.format(
                 Locale.ROOT,
-                "the sizing cuts together take the first natural speed from %.0f to %.0f rpm (%+.0f %%)",
-                before,
-                after,
+                "the sizing cuts together take the first natural speed from %s to %s rpm (%+.0f %%)",
+                figures(before),
+                figures(after),
                 100 * (after / before - 1));
         String why = after > 0.9 * before
                 ? ": being narrow they cost little stiffness, so all may be made at once"
                 : ": light cuts from here on";
         return cut.withWhy(change + why);
+    }
+
+    /** Two of one piece are compared, which is surer than either, yet no surer than this. */
+    private static String figures(double rpm) {
+        return PlainNumber.toFigures(rpm, 3);
     }
 
     private Cut slenderReason(Cut cut) {
@@ -184,18 +190,18 @@ final class CutStiffness {
             return cut.withWhy(String.format(
                     Locale.ROOT,
                     "with the slender stretches cut first the heavy details could not be cut unsupported; in this order the first"
-                            + " natural speed is then %.0f rpm instead of %.0f",
-                    asOrdered.first().rpm(),
-                    otherWay.first().rpm()));
+                            + " natural speed is then %s rpm instead of %s",
+                    figures(asOrdered.first().rpm()),
+                    figures(otherWay.first().rpm())));
         }
         return cut.withWhy(String.format(
                 Locale.ROOT,
                 "with the slender stretches cut first, %s would push the piece %s aside while the heavy details are cut; in"
-                        + " this order it is %s, and the first natural speed is then %.0f rpm instead of %.0f",
+                        + " this order it is %s, and the first natural speed is then %s rpm instead of %s",
                 work.lathe().cutting().format(work.units()),
                 otherWay.most().text(work.units()),
                 asOrdered.most().text(work.units()),
-                asOrdered.first().rpm(),
-                otherWay.first().rpm()));
+                figures(asOrdered.first().rpm()),
+                figures(otherWay.first().rpm())));
     }
 }

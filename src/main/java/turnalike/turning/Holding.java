@@ -122,7 +122,7 @@ final class Holding {
         boolean thin = work.isTooThinToPart(diameter);
         return Optional.of(cut(
                 Phase.PARTING,
-                thin ? Tool.SKEW : Tool.PARTING_TOOL,
+                thin ? Tool.SAW : Tool.PARTING_TOOL,
                 place,
                 List.of(place),
                 thin

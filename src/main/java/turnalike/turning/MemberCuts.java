@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import turnalike.outline.Outline;
 import turnalike.pattern.CutMethod;
 import turnalike.pattern.Member;
@@ -46,13 +48,52 @@ final class MemberCuts {
         return sizing(Phase.SIZING, all);
     }
 
-    /** The sizing of one member, for when it is sized as it is cut. */
-    List<Cut> sizing(Phase phase, int index) {
+    /**
+     * The sizing of one member, for when it is sized as it is cut. Where it meets at one size what was cut before it, the joint has been parted
+     * already, and a flat that it meets so is down to its size all along: nobody parts twice in one place.
+     *
+     * @param before indices of the members that were cut before
+     */
+    List<Cut> sizing(Phase phase, int index, Set<Integer> before) {
         return sizing(
                 phase,
                 sized.stream()
                         .filter(each -> each.member() == index && mayBeParted(each))
+                        .filter(each -> before.stream().noneMatch(other -> sharesSize(each, other)))
                         .toList());
+    }
+
+    /** Whether a member meets this place, or the flat that it stands for, at the same size. */
+    private boolean sharesSize(SizedPlace place, int other) {
+        if (Math.abs(other - place.member()) != 1) {
+            return false;
+        }
+        Length joint = run.get(Math.max(other, place.member())).start();
+        boolean reaches = isFlat(place.member()) || isSame(joint, place.place());
+        return reaches
+                && sized.stream()
+                        .filter(each -> each.member() == other && opening(each).equals(opening(place)))
+                        .anyMatch(each -> isFlat(other) || isSame(joint, each.place()));
+    }
+
+    private Length opening(SizedPlace place) {
+        return least(place.setting().opening());
+    }
+
+    /** In a member's own sizing, whom else a joint brings to size: {@code 8 bead | 9 cone}. */
+    private String namesAt(Phase phase, SizedPlace place, Length at) {
+        IntStream members = phase.cutsMembers()
+                ? IntStream.of(place.member() - 1, place.member(), place.member() + 1)
+                        .filter(each -> each >= 0 && each < run.size())
+                        .filter(each -> each == place.member()
+                                || (!isFlat(place.member())
+                                        && isSame(
+                                                at,
+                                                run.get(Math.max(each, place.member()))
+                                                        .start())
+                                        && sharesSize(place, each)))
+                : IntStream.of(place.member());
+        return members.mapToObj(this::caption).collect(Collectors.joining(" | "));
     }
 
     private boolean mayBeParted(SizedPlace place) {
@@ -102,7 +143,7 @@ final class MemberCuts {
                 (there
                                 ? "the cylinder is this size: try the calipers and take down only what is over: "
                                 : "part down to the calipers: ")
-                        + text(parted)
+                        + text(phase, parted)
                         + besides(here, parted),
                 "light hand on the calipers; a nick in the round catches them",
                 Optional.empty(),
@@ -144,12 +185,12 @@ final class MemberCuts {
     }
 
     /** {@code 3 bead at 85 mm, 100 mm; 10 bead at 520 mm}; where two members meet at one size, both: {@code 6 ogee | 7 taper at 13 9/16 in}. */
-    private String text(List<SizedPlace> parted) {
+    private String text(Phase phase, List<SizedPlace> parted) {
         Map<String, List<Length>> byMembers = new LinkedHashMap<>();
         places(parted).forEach(place -> {
             String members = parted.stream()
                     .filter(each -> isSame(each.place(), place))
-                    .map(each -> caption(each.member()))
+                    .map(each -> namesAt(phase, each, place))
                     .distinct()
                     .collect(Collectors.joining(" | "));
             byMembers.computeIfAbsent(members, none -> new ArrayList<>()).add(place);
@@ -237,7 +278,7 @@ final class MemberCuts {
     /** What is thinner than a pencil is not parted down to: the parting tool wrings it off. */
     private CutMethod way(PlacedMember placed) {
         CutMethod way = placed.member().way();
-        if (!work.isTooThinToPart(placed.outline().smallestRadius().times(2))) {
+        if (!work.isTooThinToPart(thinnest(placed))) {
             return way;
         }
         Tool tool = way.tool() == Tool.PARTING_TOOL ? Tool.SKEW : way.tool();
@@ -245,6 +286,15 @@ final class MemberCuts {
                 tool,
                 way.what() + ", by light cuts down to the calipers: thinner than a pencil, it bears no parting tool",
                 way.caution());
+    }
+
+    /** A tenon's chamfer is no neck: the tenon is as thick as it is sized. */
+    private static Length thinnest(PlacedMember placed) {
+        return placed.member()
+                .enters()
+                .flatMap(hole ->
+                        placed.diameters().stream().map(Member.Diameter::size).min(Comparator.naturalOrder()))
+                .orElseGet(() -> placed.outline().smallestRadius().times(2));
     }
 
     /** What enters a hole is brought down to it by the wrench of its size. */

@@ -67,6 +67,9 @@ public record Whip(
      *     cannot be cut unsupported
      */
     public record Sag(Length place, Length sag, boolean beyond) {
+        /** Of what is borne right there. */
+        private static final double NOTHING_MM = 1e-9;
+
         /** What is said in place of a sag that means nothing. */
         private static final String UNSUPPORTED = "cannot be cut unsupported";
 
@@ -86,7 +89,13 @@ public record Whip(
          * @param units in which lengths are told
          */
         public String text(UnitSystem units) {
-            return beyond ? UNSUPPORTED : sag.formatFine(units);
+            if (beyond) {
+                return UNSUPPORTED;
+            }
+            Length least = units == UnitSystem.METRIC ? Length.ofMm(0.01) : Length.ofInches(0.001);
+            return sag.mm() > NOTHING_MM && sag.compareTo(least) < 0
+                    ? "less than " + least.formatFine(units)
+                    : sag.formatFine(units);
         }
     }
 

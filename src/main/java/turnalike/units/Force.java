@@ -37,6 +37,18 @@ public record Force(double newtons) implements Comparable<Force> {
         return units == UnitSystem.INCH ? "%s lbf (%s)".formatted(figure(newtons / PER_POUND_FORCE), plain) : plain;
     }
 
+    /**
+     * {@return the same to two figures, for what is no surer than a wood's stiffness: {@code 10000 lbf (47000 N)}}
+     *
+     * @param units of the job
+     */
+    public String formatRoughly(UnitSystem units) {
+        String plain = PlainNumber.toFigures(newtons, 2) + " N";
+        return units == UnitSystem.INCH
+                ? "%s lbf (%s)".formatted(PlainNumber.toFigures(newtons / PER_POUND_FORCE, 2), plain)
+                : plain;
+    }
+
     /** Whole where it is whole or large: 20, 1.5, 251. */
     private static String figure(double value) {
         String text = String.format(Locale.ROOT, value < 9.95 ? "%.1f" : "%.0f", value);

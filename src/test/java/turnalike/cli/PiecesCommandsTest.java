@@ -347,7 +347,7 @@ class PiecesCommandsTest {
     @Test
     void a_light_piece_is_told_how_far_the_others_would_come_down() {
         Ran ran = Ran.here("mend", DEMO_JOB, DEMO_PIECES, "--piece", "8");
-        assertThat(ran.out()).contains("bring the others down to it: piece 1 by 0.5 g", "1.025 times as heavy");
+        assertThat(ran.out()).contains("bring the others down to it, each by so much: 1 (0.5 g)", "2.5 % heavier");
         assertThat(Ran.here("mend", DEMO_JOB, DEMO_PIECES, "--piece", "8", "--json")
                         .json()
                         .get("ways"))

@@ -34,7 +34,7 @@ class HeldNecksTest {
         assertThat(said(new Turnability.Hold(true, false, Optional.of(true), false)))
                 .anySatisfy(each -> assertThat(each)
                         .contains("100 mm", "from the nearer support", "with nothing left to cut beyond it")
-                        .doesNotContain("turn it last", "steady"))
+                        .doesNotContain("last of its member", "steady"))
                 .anySatisfy(each -> assertThat(each)
                         .contains(
                                 "carries a part 40 mm",

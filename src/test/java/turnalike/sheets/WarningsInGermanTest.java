@@ -51,7 +51,11 @@ class WarningsInGermanTest {
                 wheel -> wheel.put("places", 20)
                         .put("hub_radius", 160)
                         .put("rim_width", 40)
-                        .put("segments", 19));
+                        .put("segments", 19),
+                wheel -> wheel.put("places", 8)
+                        .put("hub_radius", 160)
+                        .put("rim_width", 40)
+                        .put("segments", 5));
         for (Consumer<ObjectNode> wheel : wheels) {
             missing.addAll(missing("wheel", wheel, "tenon"));
         }

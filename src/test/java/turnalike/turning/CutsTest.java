@@ -401,7 +401,11 @@ class CutsTest {
         double after = baluster.stages().get(2).first().rpm();
         String why = last.why().orElseThrow();
         assertThat(why)
-                .contains("from %.0f to %.0f rpm (%+.0f %%)".formatted(before, after, 100 * (after / before - 1)));
+                .contains("from %s to %s rpm (%+.0f %%)"
+                        .formatted(
+                                Math.round(before / 100) * 100, // three figures: 12,300, not 12,304
+                                Math.round(after / 10) * 10,
+                                100 * (after / before - 1)));
         assertThat(why.contains("light cuts from here on")).isEqualTo(after <= 0.9 * before);
         assertThat(narrow.subList(0, narrow.size() - 1))
                 .allSatisfy(cut -> assertThat(cut.why()).isEmpty());

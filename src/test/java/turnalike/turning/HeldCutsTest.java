@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -85,6 +86,64 @@ class HeldCutsTest {
                         cut -> assertThat(cut.setting()).contains(mm(38.8)),
                         cut -> assertThat(cut.setting()).contains(mm(24.8)),
                         cut -> assertThat(cut.what()).startsWith("3 bead: roll"));
+    }
+
+    @Test
+    void a_joint_of_one_size_is_parted_once_and_told_of_both_members() {
+        Pattern urn = new Pattern(
+                "urn",
+                new Stock(Section.SQUARE, mm(45), mm(150)),
+                List.of(
+                        new Bead(mm(20), mm(24), mm(38), Details.NONE),
+                        new Fillet(mm(6), mm(24), Details.NONE),
+                        new Bead(mm(20), mm(24), mm(38), Details.NONE),
+                        new Taper(mm(48), mm(24), mm(12), Details.NONE)));
+        Function<Held, List<String>> said = held -> phase(turning(urn, held), Phase.FROM_TIP).stream()
+                .map(cut -> cut.what().replaceFirst("(part down|the cylinder).*: ", "- "))
+                .map(what -> what.startsWith("- ") ? what : what.substring(0, what.indexOf(':')))
+                .toList();
+        // The joint of bead and taper with the taper; the flat at the bead's joint, so that neither the flat nor the
+        // next bead's root that meets it is parted again.
+        assertThat(said.apply(CHUCK))
+                .containsExactly(
+                        "- 3 bead | 4 taper at 46 mm",
+                        "- 4 taper at 94 mm",
+                        "4 taper",
+                        "- 3 bead at 36 mm",
+                        "- 2 fillet | 3 bead at 26 mm",
+                        "3 bead",
+                        "2 fillet",
+                        "- 1 bead at 10 mm",
+                        "- 1 bead at 0 mm",
+                        "1 bead");
+        assertThat(said.apply(new Held(Held.By.CHUCK, Held.At.END, true)))
+                .containsExactly(
+                        "- 1 bead at 10 mm",
+                        "- 1 bead at 0 mm; 1 bead | 2 fillet at 20 mm",
+                        "1 bead",
+                        "2 fillet",
+                        "- 3 bead at 36 mm",
+                        "- 3 bead | 4 taper at 46 mm",
+                        "3 bead",
+                        "- 4 taper at 94 mm",
+                        "4 taper");
+    }
+
+    @Test
+    void no_two_sizing_cuts_from_the_tip_back_part_one_place_to_one_size() {
+        Seeds.each(40, random -> {
+            Pattern pattern = Samples.pattern(1 + random.nextInt(12), random);
+            for (Held.At at : Held.At.values()) {
+                Turning turning = turning(pattern, new Held(Held.By.CHUCK, at, random.nextBoolean()));
+                assertThat(phase(turning, Phase.FROM_TIP).stream()
+                                .filter(cut -> cut.what().matches("(part down|the cylinder).*"))
+                                .flatMap(cut -> cut.places().stream()
+                                        .map(place ->
+                                                cut.setting().orElseThrow().mm() + " at "
+                                                        + Math.round(place.mm() * 1e5))))
+                        .doesNotHaveDuplicates();
+            }
+        });
     }
 
     @Test
@@ -190,12 +249,26 @@ class HeldCutsTest {
         // The far end of a piece between centres is sawn off where it is so thin, else parted down.
         assertThat(phase(turning(finial(30, 6.9), Held.BETWEEN_CENTRES), Phase.PARTING)
                         .get(0))
-                .satisfies(cut -> assertThat(cut.tool()).isEqualTo(Tool.SKEW))
+                .satisfies(cut -> assertThat(cut.tool()).isEqualTo(Tool.SAW))
                 .satisfies(cut -> assertThat(cut.what()).startsWith("stop the lathe and saw it off"));
         assertThat(phase(turning(finial(30, 7), Held.BETWEEN_CENTRES), Phase.PARTING)
                         .get(0)
                         .what())
                 .startsWith("part down at the far end's line to a pencil's thickness");
+    }
+
+    @Test
+    void a_tenons_chamfer_makes_it_no_thinner_than_a_pencil() {
+        Tenon stout = new Tenon(mm(20), mm(9.5), mm(1.6), Details.NONE);
+        Tenon thin = new Tenon(mm(20), mm(6.9), mm(0.5), Details.NONE);
+        assertThat(tenonCut(stout)).doesNotContain("pencil");
+        assertThat(tenonCut(thin)).contains("thinner than a pencil, it bears no parting tool");
+    }
+
+    private static String tenonCut(Tenon tenon) {
+        return phase(turning(finial(15, 8, tenon), Held.BETWEEN_CENTRES), Phase.TENONS)
+                .get(0)
+                .what();
     }
 
     @Test

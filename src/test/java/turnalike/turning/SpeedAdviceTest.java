@@ -129,6 +129,8 @@ class SpeedAdviceTest {
         range(free(longer(1.5, 84)).roughing(), 300, 600);
         // Half as long, twice as fast.
         range(free(longer(2, 42)).turning(), 600, 1200);
+        // Where the chart's own range begins below what its length allows, it still begins at half of that.
+        range(free(longer(2, 33.6)).turning(), 750, 1500);
         assertThat(free(longer(2, 25)).limit()).isEqualTo(SpeedAdvice.Limit.PRACTICE);
     }
 

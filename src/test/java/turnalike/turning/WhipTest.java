@@ -421,6 +421,11 @@ class WhipTest {
         assertThat(short100.most().sag().mm()).isGreaterThan(2);
         assertThat(slim.most().text(UnitSystem.METRIC)).isEqualTo("cannot be cut unsupported");
         assertThat(slim.sags().get(0).text(UnitSystem.METRIC)).isEqualTo("0 mm");
+        // Stiff as a knob: nobody measures a thousandth of a millimetre of it.
+        assertThat(new Whip.Sag(Length.ofMm(9), Length.ofMm(0.004)).text(UnitSystem.METRIC))
+                .isEqualTo("less than 0.01 mm");
+        assertThat(new Whip.Sag(Length.ofMm(9), Length.ofMm(0.004)).text(UnitSystem.INCH))
+                .isEqualTo("less than 0.001 in");
     }
 
     /** k times as large all over: speed by 1/k, buckling by k², sag by 1/k. */

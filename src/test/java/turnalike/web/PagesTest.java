@@ -479,8 +479,8 @@ class PagesTest {
     void a_light_piece_is_told_the_ways_there_are() throws Exception {
         assertThat(served.get(demo + "/pieces?piece=8").body())
                 .contains("it lacks 3.5 g")
-                .contains("bring the others down to it: piece 1 by 0.5 g")
-                .contains("1.025 times as heavy");
+                .contains("bring the others down to it, each by so much: 1 (0.5 g)")
+                .contains("2.5 % heavier");
     }
 
     @Test

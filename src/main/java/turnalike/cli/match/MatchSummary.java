@@ -15,9 +15,13 @@ import turnalike.pieces.Piece;
 import turnalike.units.Article;
 import turnalike.units.Mass;
 import turnalike.units.SentenceCase;
+import turnalike.units.WeighingScale;
 
 /** A placed set on one screen. */
 public final class MatchSummary implements SetMatch.Cases<String> {
+    /** A longer list is read by nobody. */
+    private static final int MOST_SPARES = 60;
+
     private static final int IN_A_ROW = 4;
 
     private final StringBuilder out = new StringBuilder();
@@ -47,7 +51,8 @@ public final class MatchSummary implements SetMatch.Cases<String> {
                 .map(seat -> cell(
                         seat.place(),
                         seat.piece().label(),
-                        Optional.of(seat.piece().mass())))
+                        Optional.of(seat.piece().mass()),
+                        set.weighing()))
                 .toList());
         judged(set);
         new WheelSummary(this::line).text(set);
@@ -74,7 +79,7 @@ public final class MatchSummary implements SetMatch.Cases<String> {
         List<String> cells = new ArrayList<>();
         for (int i = 0; i < order.size(); i++) {
             String length = set.lengths().isEmpty() ? "" : " " + set.lengths().get(i);
-            cells.add(cell(i + 1, order.get(i).label(), order.get(i).mass()) + length);
+            cells.add(cell(i + 1, order.get(i).label(), order.get(i).mass(), set.weighing()) + length);
         }
         columns(cells);
         judged(set);
@@ -82,9 +87,8 @@ public final class MatchSummary implements SetMatch.Cases<String> {
         return out.toString();
     }
 
-    private static String cell(int place, String label, Optional<Mass> mass) {
-        String weight =
-                mass.map(each -> format(Locale.ROOT, "%7.1f g", each.grams())).orElse("");
+    private static String cell(int place, String label, Optional<Mass> mass, WeighingScale weighing) {
+        String weight = mass.map(weighing::reading).orElse("");
         return format(Locale.ROOT, "%3d: piece %-5s %9s", place, label, weight);
     }
 
@@ -103,7 +107,13 @@ public final class MatchSummary implements SetMatch.Cases<String> {
     /** What is left over, what else is to be said, then how good it is. */
     private void judged(SetMatch set) {
         if (!set.spareLabels().isEmpty()) {
-            line("  spare: piece %s", String.join(", ", set.spareLabels()));
+            List<String> spares = set.spareLabels();
+            line(
+                    "  spare: piece %s%s",
+                    String.join(", ", spares.subList(0, Math.min(MOST_SPARES, spares.size()))),
+                    spares.size() > MOST_SPARES
+                            ? " and %d more; --json has them all".formatted(spares.size() - MOST_SPARES)
+                            : "");
         }
         set.remarks().forEach(remark -> line("  %s", remark));
         List<String> sentences = set.verdict().sentences();

@@ -28,6 +28,9 @@ final class WheelSummary {
 
     private final Line line;
 
+    /** The finest of the grades; from memory. */
+    private static final double FINEST = 0.4;
+
     WheelSummary(Line line) {
         this.line = line;
     }
@@ -43,8 +46,15 @@ final class WheelSummary {
             allowed.add(format(Locale.ROOT, "G%.0f allows %s g·mm", each.grade().mmPerS(), Moment.figure(each.gMm())));
         }
         line.put(
-                "           at %s turns a minute that is balance grade G%.2g, for information; %s",
-                SpeedGrade.speed(grade.revPerMin()), grade.reached().mmPerS(), String.join(", ", allowed));
+                "           at %s turns a minute that is %s, for information; %s",
+                SpeedGrade.speed(grade.revPerMin()), reached(grade.reached().mmPerS()), String.join(", ", allowed));
+    }
+
+    /** Of a set that cancels by its weights the figure would be told by its last digits alone. */
+    private static String reached(double mmPerS) {
+        return mmPerS < FINEST
+                ? "below balance grade G%s".formatted(FINEST)
+                : format(Locale.ROOT, "balance grade G%.2g", mmPerS);
     }
 
     private void roundness(Roundness roundness) {

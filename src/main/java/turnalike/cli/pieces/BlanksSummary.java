@@ -8,6 +8,7 @@ import turnalike.job.pieces.BlanksReport;
 import turnalike.pieces.blanks.BlankForecast;
 import turnalike.units.Article;
 import turnalike.units.PlainNumber;
+import turnalike.units.WeighingScale;
 
 /** What weighed blanks will give, as text. */
 final class BlanksSummary {
@@ -16,11 +17,13 @@ final class BlanksSummary {
 
     private final BlanksReport report;
     private final BlankForecast forecast;
+    private final WeighingScale scale;
     private final StringBuilder out = new StringBuilder();
 
     private BlanksSummary(BlanksReport report) {
         this.report = report;
         this.forecast = report.forecast();
+        this.scale = report.job().tolerances().weighing();
     }
 
     static String text(BlanksReport report) {
@@ -56,11 +59,11 @@ final class BlanksSummary {
         line("Spares     %s%s", labels(forecast.spares()), forecast.spares().isEmpty() ? "" : ", the best first");
         double mean = report.meanOfChosen().grams();
         line(
-                "Spread     %.1f g of %.1f g by the blanks' weights (%.1f %%); %.1f g (%.1f %%) to expect once turned, %s %% wanted",
-                forecast.spread().grams(),
-                mean,
+                "Spread     %s of %s by the blanks' weights (%.1f %%); %s (%.1f %%) to expect once turned, %s %% wanted",
+                scale.reading(forecast.spread()),
+                scale.reading(report.meanOfChosen()),
                 percent(forecast.spread().grams(), mean),
-                forecast.expectedSpread().grams(),
+                scale.reading(forecast.expectedSpread()),
                 percent(forecast.expectedSpread().grams(), mean),
                 PlainNumber.exact(report.job().tolerances().massPct()));
         line(
@@ -80,26 +83,25 @@ final class BlanksSummary {
         forecast.blanks().stream()
                 .limit(MOST_ROWS)
                 .forEach(each -> line(
-                        "%-12s %9.1f %9.0f %10.1f   %s",
+                        "%-12s %9s %9.0f %10s   %s",
                         each.label(),
-                        each.measured().blank().mass().grams(),
+                        scale.figure(each.measured().blank().mass()),
                         each.measured().density().kgPerM3(),
-                        each.finished().grams(),
+                        scale.figure(each.finished()),
                         note(each, chosen.contains(each.label()))));
         if (forecast.blanks().size() > MOST_ROWS) {
             line("… and %d more; --json has them all", forecast.blanks().size() - MOST_ROWS);
         }
     }
 
-    private static String note(BlankForecast.Forecast each, boolean chosen) {
+    private String note(BlankForecast.Forecast each, boolean chosen) {
         if (each.measured().unusable().isPresent()) {
             return each.measured().unusable().get();
         }
         if (each.isFinished()) {
             return chosen ? "finished" : "finished, left out: too far from the others";
         }
-        return String.format(
-                Locale.ROOT, "%.1f and %.1f%s", each.from().grams(), each.to().grams(), chosen ? "" : "   spare");
+        return "%s and %s%s".formatted(scale.figure(each.from()), scale.figure(each.to()), chosen ? "" : "   spare");
     }
 
     private void questions() {

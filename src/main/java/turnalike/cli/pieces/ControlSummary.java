@@ -21,11 +21,11 @@ final class ControlSummary {
                 report.shownUnit().isEmpty() ? "" : ", " + report.shownUnit() + ",",
                 Article.count(chart.points().size(), "piece"),
                 chart.isTrial() ? " (too few for more than trial limits)" : "",
-                told(chart.centre(), chart),
-                told(chart.lower(), chart),
-                told(chart.upper(), chart),
-                told(chart.meanMovingRange(), chart),
-                told(chart.rangeUpper(), chart));
+                report.told(chart.centre()),
+                report.told(chart.lower()),
+                report.told(chart.upper()),
+                report.told(chart.meanMovingRange()),
+                report.told(chart.rangeUpper()));
         List<Signal> signals = chart.signals();
         line(out, "%s", chart.verdict().orElse("Look at these"));
         signals.forEach(signal -> line(out, "  %s", signal.words()));
@@ -33,13 +33,6 @@ final class ControlSummary {
         line(out, "How sure  %s", report.howSure());
         chart.memory().ifPresent(words -> line(out, "  note: %s", words));
         return out.toString();
-    }
-
-    /** To as many places as give the centre five figures: nobody weighs or measures finer. The answer in JSON has them all. */
-    private static String told(double value, ControlChart chart) {
-        double size = Math.max(Math.abs(chart.centre()), 1e-3);
-        int places = (int) Math.max(0, Math.min(6, 4 - Math.floor(Math.log10(size))));
-        return String.format(Locale.ROOT, "%." + places + "f", value);
     }
 
     private static void line(StringBuilder out, String text, Object... values) {

@@ -87,9 +87,9 @@ public final class PlanSummary {
                 Article.count(plan.marks().size(), "mark"));
         line("  length   %s", job.pattern().length().formatBoth(units));
         line(
-                "  weight   %.1f g (%s) at %.0f kg/m3",
-                plan.solid().mass().grams(),
-                plan.solid().mass().formatOunces(2),
+                "  weight   %s (%s) at %.0f kg/m3",
+                job.tolerances().weighing().reading(plan.solid().mass()),
+                job.tolerances().weighing().ounces(plan.solid().mass()),
                 plan.solid().density().kgPerM3());
         line("  made of  %s", job.wood().text());
         line("  balance  %s from the start end", plan.solid().balance().formatBoth(units));

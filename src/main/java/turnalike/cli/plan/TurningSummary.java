@@ -14,6 +14,7 @@ import turnalike.turning.Phase;
 import turnalike.turning.SpeedRange;
 import turnalike.turning.Turning;
 import turnalike.turning.Whip;
+import turnalike.units.PlainNumber;
 import turnalike.units.Speed;
 import turnalike.units.UnitSystem;
 
@@ -72,15 +73,15 @@ final class TurningSummary {
 
     private void whip(Whip whip) {
         line(
-                "  whip     natural speeds %.0f and %.0f rpm; under %s it %s at %s; bows by itself at %s",
-                whip.first().rpm(),
-                whip.second().rpm(),
+                "  whip     natural speeds about %s and %s rpm; under %s it %s at %s; bows by itself at %s",
+                PlainNumber.toFigures(whip.first().rpm(), 2),
+                PlainNumber.toFigures(whip.second().rpm(), 2),
                 whip.cutting().format(units),
                 whip.most().beyond()
                         ? whip.most().text(units)
                         : "gives way " + whip.most().text(units),
                 whip.most().place().formatBoth(units),
-                whip.buckling().format(units));
+                whip.buckling().formatRoughly(units));
         turning.steady()
                 .ifPresent(place -> line("  steady   helps most %s from the datum", place.formatRoughly(units)));
     }

@@ -1,12 +1,10 @@
 package turnalike.drawing.frame;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import turnalike.drawing.svg.Svg;
 import turnalike.units.Angle;
 import turnalike.units.Length;
-import turnalike.units.Mass;
 
 /** A set in its places, as a picture and as a list. */
 public sealed interface PlacesDrawing permits WheelDrawing, RowDrawing {
@@ -27,13 +25,12 @@ public sealed interface PlacesDrawing permits WheelDrawing, RowDrawing {
      * @param number from 1
      * @param angle where it stands, on a wheel
      * @param piece its label
-     * @param mass as weighed, if it was
+     * @param mass as weighed, in the words of the scale, {@code 412.3 g}; empty when it was not
      */
-    record Place(int number, Optional<Angle> angle, String piece, Optional<Mass> mass) {
+    record Place(int number, Optional<Angle> angle, String piece, Optional<String> mass) {
         /** The mass as lettered, {@code 412.3 g}; empty when the piece was not weighed. */
         public String massText() {
-            return mass.map(each -> String.format(Locale.ROOT, "%.1f g", each.grams()))
-                    .orElse("");
+            return mass.orElse("");
         }
 
         /** The angle as lettered, {@code 30°} or {@code 51.4°}; empty off a wheel. */

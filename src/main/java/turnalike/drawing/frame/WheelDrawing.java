@@ -2,7 +2,6 @@ package turnalike.drawing.frame;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import turnalike.drawing.svg.Box;
@@ -19,6 +18,7 @@ import turnalike.match.WheelPlacement;
 import turnalike.units.Angle;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
+import turnalike.units.WeighingScale;
 
 /**
  * A wheel with its pieces in their places: place 1 at 0° points to the right, the others follow anticlockwise. An arrow points to the heavy
@@ -27,10 +27,15 @@ import turnalike.units.UnitSystem;
  *
  * @param hubRadius from the axle to the shoulder of the hub tenon
  * @param counterweight the weight that ends the unbalance, if one is wanted; not shown while the unbalance is within the noise
+ * @param weighing how masses are told
  * @param units in which lengths are told
  */
 public record WheelDrawing(
-        WheelPlacement placement, Length hubRadius, Optional<Counterweight> counterweight, UnitSystem units)
+        WheelPlacement placement,
+        Length hubRadius,
+        Optional<Counterweight> counterweight,
+        WeighingScale weighing,
+        UnitSystem units)
         implements PlacesDrawing {
     private static final double LINE_MM = 4.4;
     private static final double SYMBOL_MM = 7;
@@ -45,7 +50,7 @@ public record WheelDrawing(
                         seat.place(),
                         Optional.of(seat.angle()),
                         seat.piece().label(),
-                        Optional.of(seat.piece().mass())))
+                        Optional.of(weighing.reading(seat.piece().mass()))))
                 .toList();
     }
 
@@ -76,13 +81,13 @@ public record WheelDrawing(
                                                 floor)
                                 + likely
                         : "Unbalance %s: %s".formatted(moment(gMm), seen) + likely);
-        weight().ifPresent(weight -> out.add(String.format(
-                Locale.ROOT,
-                "Counterweight: add %.3g g at %s, %s from the axle; or take the same off at %s.",
-                weight.mass().grams(),
-                weight.at().formatDirection(),
-                weight.radius().formatBoth(units),
-                weight.removeAt().formatDirection())));
+        weight().ifPresent(
+                        weight -> out.add("Counterweight: add %s at %s, %s from the axle; or take the same off at %s."
+                                .formatted(
+                                        weighing.reckoned(weight.mass()),
+                                        weight.at().formatDirection(),
+                                        weight.radius().formatBoth(units),
+                                        weight.removeAt().formatDirection())));
         return out;
     }
 

@@ -1,5 +1,6 @@
 package turnalike.job.pieces;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -184,6 +185,31 @@ public record ControlReport(
                 Power.driftPct(driftSigmas()));
     }
 
+    /**
+     * {@return a figure of the chart as it is shown, without its unit: to as many places as give the centre five figures, weights to one place more
+     * than the pieces' own have; nobody weighs or measures finer} The answer in JSON has them all.
+     *
+     * @param shown a limit, a mean or a range, as {@link #shown} has it
+     */
+    public String told(double shown) {
+        double size = Math.max(Math.abs(chart.centre() * perShown()), 1e-3);
+        int places = (int) Math.max(0, Math.min(6, 4 - Math.floor(Math.log10(size))));
+        boolean weights = Column.find(series.name()).filter(Column::isMass).isPresent();
+        return String.format(Locale.ROOT, "%." + (weights ? Math.min(places, 1 + ownPlaces()) : places) + "f", shown);
+    }
+
+    /** How many places the pieces' own figures have. */
+    private int ownPlaces() {
+        return chart.points().stream()
+                .mapToInt(point -> Math.max(
+                        0,
+                        BigDecimal.valueOf(Math.round(point.value() * 1e6) / 1e6)
+                                .stripTrailingZeros()
+                                .scale()))
+                .max()
+                .orElse(0);
+    }
+
     private String holds(Capability capability) {
         String verdict = capability.worst() >= Capability.CAPABLE
                 ? "The work holds the tolerance with room to spare"
@@ -193,11 +219,11 @@ public record ControlReport(
         Capability.Limits between = limits.orElseThrow();
         return String.format(
                 Locale.ROOT,
-                "%s: Cpk %.2f within %.5g to %.5g%s, Ppk %.2f over all pieces.",
+                "%s: Cpk %.2f within %s to %s%s, Ppk %.2f over all pieces.",
                 verdict,
                 capability.worst(),
-                between.lower().orElse(Double.NEGATIVE_INFINITY) * perShown(),
-                between.upper().orElse(Double.POSITIVE_INFINITY) * perShown(),
+                told(between.lower().orElse(Double.NEGATIVE_INFINITY) * perShown()),
+                told(between.upper().orElse(Double.POSITIVE_INFINITY) * perShown()),
                 shownUnit().isEmpty() ? "" : " " + shownUnit(),
                 overall().orElseThrow().worst());
     }

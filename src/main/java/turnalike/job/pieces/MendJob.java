@@ -22,6 +22,7 @@ import turnalike.solid.Solid;
 import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
+import turnalike.units.WeighingScale;
 import turnalike.units.Working;
 
 /**
@@ -30,6 +31,7 @@ import turnalike.units.Working;
  * @param piece the piece
  * @param mass as weighed
  * @param target what it should weigh
+ * @param weighing how its masses are told
  * @param plan what to do
  * @param lightWays what can be done about it in words, should it be light
  * @param sizes how it differs from the pattern, for each member that may be cut
@@ -39,6 +41,7 @@ public record MendJob(
         Piece piece,
         Mass mass,
         Mass target,
+        WeighingScale weighing,
         MendPlan plan,
         List<String> lightWays,
         List<Size> sizes,
@@ -166,7 +169,14 @@ public record MendJob(
                         own.isMeasured(each.member())))
                 .toList();
         return new MendJob(
-                piece, mass, aim, plan, lightWays(job, pieces, piece, aim), sizes, balanceAfter(job, piece, own, plan));
+                piece,
+                mass,
+                aim,
+                job.tolerances().weighing(),
+                plan,
+                lightWays(job, pieces, piece, aim),
+                sizes,
+                balanceAfter(job, piece, own, plan));
     }
 
     private static Length balanceAfter(Job job, Piece piece, OwnSizes own, MendPlan plan) {
@@ -193,7 +203,7 @@ public record MendJob(
             return List.of();
         }
         return LightPieceOptions.of(piece, pieces, Math.max(2, job.count()), massPct, aim)
-                .words();
+                .words(job.tolerances().weighing());
     }
 
     private static Optional<Piece> find(List<Piece> pieces, String label) {

@@ -2,11 +2,12 @@ package turnalike.job.pieces;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import turnalike.pieces.mend.MendCut;
 import turnalike.pieces.mend.MendPlan;
 import turnalike.units.Length;
+import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
+import turnalike.units.WeighingScale;
 
 /**
  * How one piece is brought to weight, in words.
@@ -27,13 +28,16 @@ public record MendWords(String head, String verdict, List<String> steps) {
     private record Cases(MendJob mend, UnitSystem units) implements MendPlan.Cases<MendWords> {
         @Override
         public MendWords leave(MendPlan.Leave leave) {
-            boolean seen = leave.off().grams() > 0.1;
+            Mass off = Mass.ofGrams(Math.abs(leave.off().grams()));
+            boolean seen = scale().step().grams() > 0 && Double.parseDouble(scale().figure(off)) > 0;
+            String cut = "%s too much is less than the smallest cut worth making takes off: leave it.";
+            String step = leave.off().grams() > 0
+                    ? "%s too much is no more than a step of the scale: leave it."
+                    : "%s too little is no more than a step of the scale: leave it.";
             return words(
-                    seen
-                            ? fixed(
-                                    "%.1f g too much is less than the smallest cut worth making takes off: leave it.",
-                                    leave.off().grams())
-                            : "near enough, leave it.",
+                    !leave.scale()
+                            ? cut.formatted(scale().reckoned(off))
+                            : seen ? step.formatted(scale().reckoned(off)) : "near enough, leave it.",
                     List.of());
         }
 
@@ -43,9 +47,7 @@ public record MendWords(String head, String verdict, List<String> steps) {
             for (MendCut cut : plan.cuts()) {
                 steps.add(cut.words(units) + own(cut));
             }
-            steps.add(fixed(
-                    "It will then weigh %.1f g. Weigh between cuts.",
-                    plan.massAfter().grams()));
+            steps.add("It will then weigh %s. Weigh between cuts.".formatted(scale().reading(plan.massAfter())));
             boolean one = plan.cuts().size() == 1;
             boolean sure = plan.cuts().stream().allMatch(MendCut::sure);
             String what = one ? "this cut" : "these cuts";
@@ -70,37 +72,35 @@ public record MendWords(String head, String verdict, List<String> steps) {
                         ? ""
                         : " (measured %s %s)".formatted(much, size.offMm() > 0 ? "thick" : "thin");
             }
+            double within = Math.abs(size.offMm()) + 2 * size.deviationMm();
             return " (not measured, likely within %s of the pattern%s)"
                     .formatted(
-                            Length.ofMm(Math.abs(size.offMm()) + 2 * size.deviationMm())
+                            Length.ofMm(units == UnitSystem.METRIC ? Math.ceil(within * 10) / 10 : within)
                                     .formatFine(units),
                             cut.sure() ? "" : ": measure it first, the cut may go past the tolerance");
         }
 
         @Override
         public MendWords light(MendPlan.Light light) {
-            return words(fixed("it lacks %.1f g.", light.lacking().grams()), mend.lightWays());
+            return words("it lacks %s.".formatted(scale().reckoned(light.lacking())), mend.lightWays());
         }
 
         @Override
         public MendWords makeAnother(MendPlan.MakeAnother another) {
             return words(
-                    fixed(
-                            "%.1f g too much, and the deepest cuts within the tolerance take off %.1f g. Turn another.",
-                            another.tooMuch().grams(), another.cutsTakeOff().grams()),
+                    "%s too much, and the deepest cuts within the tolerance take off %s. Turn another."
+                            .formatted(scale().reckoned(another.tooMuch()), scale().reading(another.cutsTakeOff())),
                     List.of());
         }
 
         private MendWords words(String verdict, List<String> steps) {
-            String head = fixed(
-                    "Piece %s weighs %.1f g, wanted %.1f g",
-                    mend.piece().label(), mend.mass().grams(), mend.target().grams());
+            String head = "Piece %s weighs %s, wanted %s"
+                    .formatted(mend.piece().label(), scale().reading(mend.mass()), scale().reckoned(mend.target()));
             return new MendWords(head, verdict, steps);
         }
 
-        // Not formatted(): the locale would choose the decimal sign.
-        private static String fixed(String words, Object... values) {
-            return String.format(Locale.ROOT, words, values);
+        private WeighingScale scale() {
+            return mend.weighing();
         }
     }
 }

@@ -136,6 +136,7 @@ final class ChosenWheel {
                 placed.hand(),
                 terms.unlessGlance(
                         () -> NextPieces.of(spares, pieces, frame.wheel().places(), terms.massPct())),
+                terms.weighing(),
                 warnings,
                 workings);
     }

@@ -15,6 +15,7 @@ import turnalike.pieces.Piece;
 import turnalike.units.Article;
 import turnalike.units.Mass;
 import turnalike.units.Problem;
+import turnalike.units.WeighingScale;
 import turnalike.units.Working;
 
 /**
@@ -26,6 +27,7 @@ import turnalike.units.Working;
  * @param unlike how much the piece of each place differs from the others of its group, in the order of the places
  * @param handWork what a person settled of it
  * @param nextSet what the left-over pieces are good for, if any was weighed
+ * @param weighing how its masses are told
  * @param warnings what to know before believing it
  */
 public record LegsSet(
@@ -35,6 +37,7 @@ public record LegsSet(
         Ending endedBy,
         HandWork handWork,
         Optional<NextPieces> nextSet,
+        WeighingScale weighing,
         List<String> warnings)
         implements SetMatch {
     /** All pieces are compared with all others: more would fill the memory before they tired the search. */
@@ -51,7 +54,8 @@ public record LegsSet(
             int groups = frame.groups().orElse(1);
             return List.of(new Problem(
                     "pieces",
-                    "%d pieces for %s of %d".formatted(pieces.size(), Article.count(groups, "group"), frame.places()),
+                    (pieces.size() == 1 ? "a single piece for %2$s of %3$d" : "%d pieces for %s of %d")
+                            .formatted(pieces.size(), Article.count(groups, "group"), frame.places()),
                     "log %d more or ask for less".formatted(frame.pieces() - pieces.size())));
         }
         if (pieces.size() > MOST_PIECES) {
@@ -94,6 +98,7 @@ public record LegsSet(
                 ending,
                 hand,
                 terms.unlessGlance(() -> NextPieces.ofPieces(left, pieces, size, tolerancePct)),
+                terms.weighing(),
                 warnings(terms, pieces, grouping));
     }
 
@@ -163,12 +168,12 @@ public record LegsSet(
         List<String> out = new ArrayList<>();
         for (List<Piece> group : groups()) {
             String labels = String.join(", ", group.stream().map(Piece::label).toList());
-            out.add("group %d: pieces %s%s".formatted(out.size() + 1, labels, masses(group)));
+            out.add("group %d: pieces %s%s".formatted(out.size() + 1, labels, masses(group, weighing)));
         }
         return out;
     }
 
-    private static String masses(List<Piece> group) {
+    private static String masses(List<Piece> group, WeighingScale weighing) {
         double[] massesG = group.stream()
                 .flatMap(piece -> piece.mass().stream())
                 .mapToDouble(Mass::grams)
@@ -176,7 +181,10 @@ public record LegsSet(
                 .toArray();
         return massesG.length < group.size()
                 ? ""
-                : String.format(Locale.ROOT, " (%.1f to %.1f g)", massesG[0], massesG[massesG.length - 1]);
+                : " (%s to %s)"
+                        .formatted(
+                                weighing.figure(Mass.ofGrams(massesG[0])),
+                                weighing.reading(Mass.ofGrams(massesG[massesG.length - 1])));
     }
 
     @Override

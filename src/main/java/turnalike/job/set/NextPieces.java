@@ -8,6 +8,7 @@ import turnalike.match.NextSet;
 import turnalike.match.WorkMass;
 import turnalike.pieces.Piece;
 import turnalike.units.Mass;
+import turnalike.units.WeighingScale;
 
 /**
  * What the left-over pieces are good for: the most of them that keep within the mass tolerance, toward the next set.
@@ -47,24 +48,36 @@ public record NextPieces(List<String> pieces, NextSet next) {
         return of(weighed, turned, places, tolerancePct);
     }
 
-    /** What to keep and what to turn. */
-    String inWords() {
+    /** What to keep and what to turn. A range sure to pass is told by the readings within it. */
+    String inWords(WeighingScale scale) {
         String keep = "next set: keep piece " + String.join(", ", pieces);
         if (next.missing() == 0) {
             return keep + "; they make a set as they are";
         }
-        String range =
-                fixed("%.1f to %.1f g", next.aimFrom().grams(), next.aimTo().grams());
+        String range = range(scale);
         return "%s; turn %d more of %s, sure to pass%s%s"
                 .formatted(
                         keep,
                         next.missing(),
                         range,
                         next.missing() == 1 ? "" : " together",
-                        next.turning().map(this::inWords).orElse(""));
+                        next.turning().map(turning -> inWords(turning, scale)).orElse(""));
     }
 
-    private String inWords(NextSet.Turning turning) {
+    private String range(WeighingScale scale) {
+        Mass from = scale.atLeast(next.aimFrom());
+        Mass to = scale.atMost(next.aimTo());
+        // Between two steps of the scale: no reading tells that a piece lies within.
+        return from.compareTo(to) > 0
+                ? "%s to %s".formatted(finer(next.aimFrom()), finer(next.aimTo()) + " g")
+                : "%s to %s".formatted(scale.figure(from), scale.reading(to));
+    }
+
+    private static String finer(Mass mass) {
+        return fixed("%.3f", mass.grams()).replaceFirst("0+$", "").replaceFirst("\\.$", "");
+    }
+
+    private String inWords(NextSet.Turning turning, WeighingScale scale) {
         WorkMass work = turning.work();
         double off = next.aim().grams() - work.meanG();
         String aimed = Math.abs(off) <= SAME_SHARE * work.scatterG()
@@ -72,11 +85,17 @@ public record NextPieces(List<String> pieces, NextSet next) {
                 : ", or %s aimed %s"
                         .formatted(
                                 number(turning.aimed()),
-                                fixed("%.1f g %s", Math.abs(off), off > 0 ? "heavier" : "lighter"));
+                                "%s %s"
+                                        .formatted(
+                                                scale.reckoned(Mass.ofGrams(Math.abs(off))),
+                                                off > 0 ? "heavier" : "lighter"));
         return "; for a 95 %% chance %s as your work runs, %s%s (simulated)"
                 .formatted(
                         number(turning.asItRuns()),
-                        fixed("%.1f g with a scatter of %.1f g", work.meanG(), work.scatterG()),
+                        "%s with a scatter of %s"
+                                .formatted(
+                                        scale.reckoned(Mass.ofGrams(work.meanG())),
+                                        scale.reckoned(Mass.ofGrams(work.scatterG()))),
                         aimed);
     }
 

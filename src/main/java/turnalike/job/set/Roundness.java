@@ -34,8 +34,8 @@ public record Roundness(
     /** Run-outs nearer than this are alike: no caliper knows better, and adding up lengths is surer. */
     static final double ALIKE_MM = 1e-6;
 
-    /** Nobody bores for less, nor can (common practice, no source). */
-    static final double WORTH_BORING_MM = 0.05;
+    /** Nobody bores for less, nor can: a sheet of paper under the bit's stop (common practice, no source). */
+    static final double WORTH_BORING_MM = 0.1;
 
     public Roundness {
         curve = List.copyOf(curve);
@@ -82,19 +82,33 @@ public record Roundness(
     }
 
     /**
-     * {@return which seats are bored and by how much more than they are, {@code 4 by 0.94 mm, 6 by 0.42 mm}; empty where none is worth a bit}
+     * {@return which seats are bored and by how much more than they are, {@code 4 by 0.94 mm, 6 by 0.42 mm}; empty where none is worth a bit} Those
+     * that would be bored by less than can be set are counted, and told by how much the farthest of their spokes then stands out.
      *
      * @param way one of the ways of boring, or what was placed
      */
     public String seats(TradeOff.Point way) {
         List<String> seats = new ArrayList<>();
+        int left = 0;
+        double mostLeftMm = 0;
         for (int place = 0; place < way.deepenings().size(); place++) {
             Length by = way.deepenings().get(place);
             if (by.mm() >= WORTH_BORING_MM) {
                 seats.add("%d by %s".formatted(place + 1, by.formatFine(units)));
+            } else if (by.mm() > ALIKE_MM) {
+                left++;
+                mostLeftMm = Math.max(mostLeftMm, by.mm());
             }
         }
-        return String.join(", ", seats);
+        String listed = String.join(", ", seats);
+        return left == 0 || seats.isEmpty()
+                ? listed
+                : "%s; %d by less than %s left out, which adds %s at most to what a gauge at the rim reads"
+                        .formatted(
+                                listed,
+                                left,
+                                Length.ofMm(WORTH_BORING_MM).formatFine(units),
+                                Length.ofMm(mostLeftMm).formatFineUp(units));
     }
 
     /**
@@ -112,7 +126,7 @@ public record Roundness(
         if (isBored()) {
             return String.format(
                     Locale.ROOT,
-                    "the rim would run out by more than you want, so these seats are to be bored deeper: %s; which brings it to %s;"
+                    "the rim would run out by more than you want, so these seats are to be bored deeper: %s; boring brings it to %s;"
                             + " all that is told of the set holds once that is done",
                     seats(placed),
                     placed.rim().runOut().formatFinestBoth(units));

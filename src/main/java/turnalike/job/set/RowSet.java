@@ -21,6 +21,7 @@ import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
 import turnalike.units.Mass;
 import turnalike.units.Problem;
+import turnalike.units.WeighingScale;
 import turnalike.units.Working;
 
 /**
@@ -33,6 +34,7 @@ import turnalike.units.Working;
  * @param unlike how much the piece of each place but the last differs from the next, in order
  * @param handWork what a person settled of it
  * @param nextSet what the left-over pieces are good for, if any was weighed
+ * @param weighing how its masses are told
  * @param warnings what to know before believing it
  */
 public record RowSet(
@@ -43,6 +45,7 @@ public record RowSet(
         Ending endedBy,
         HandWork handWork,
         Optional<NextPieces> nextSet,
+        WeighingScale weighing,
         List<String> warnings)
         implements SetMatch {
     public RowSet {
@@ -99,6 +102,7 @@ public record RowSet(
                 wanted.isEmpty()
                         ? terms.unlessGlance(() -> NextPieces.ofPieces(left, pieces, frame.places(), terms.massPct()))
                         : Optional.empty(),
+                terms.weighing(),
                 warnings);
     }
 

@@ -3,6 +3,7 @@ package turnalike.job.set;
 import java.util.List;
 import java.util.Optional;
 import turnalike.effort.Ending;
+import turnalike.units.WeighingScale;
 import turnalike.units.Working;
 
 /** The set chosen from the pieces and placed in its frame. */
@@ -68,9 +69,12 @@ public sealed interface SetMatch permits WheelSet, RowSet, LegsSet {
     /** {@return how good it is, in words} */
     Verdict verdict();
 
+    /** {@return how its masses are told} */
+    WeighingScale weighing();
+
     /** {@return what else is worth saying of the pieces chosen and left, a sentence each without a capital and without its point} */
     default List<String> remarks() {
-        return nextSet().map(NextPieces::inWords).stream().toList();
+        return nextSet().map(next -> next.inWords(weighing())).stream().toList();
     }
 
     /** {@return what the left-over pieces are good for; empty when none was left over that was weighed} */

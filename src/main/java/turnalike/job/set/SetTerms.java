@@ -14,6 +14,7 @@ import turnalike.units.Density;
 import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
+import turnalike.units.WeighingScale;
 
 /**
  * What of a job decides its set, beside the frame.
@@ -46,6 +47,10 @@ public record SetTerms(
         LengthsOfPieces lengths,
         ByHand hand,
         boolean glance) {
+    WeighingScale weighing() {
+        return new WeighingScale(scale);
+    }
+
     /** What the left-over pieces are good for, where that is asked. */
     Optional<NextPieces> unlessGlance(Supplier<Optional<NextPieces>> next) {
         return glance ? Optional.empty() : next.get();

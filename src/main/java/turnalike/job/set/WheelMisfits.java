@@ -32,6 +32,9 @@ final class WheelMisfits {
         this.steps = new RuleSteps(units);
     }
 
+    /** With fewer the grain at a joint is short (common practice, no source). */
+    private static final int USUAL_SEGMENTS = 6;
+
     List<Misfit> list(
             WheelFit.Neighbours neighbours,
             Optional<WheelFit.Seats> hub,
@@ -49,6 +52,7 @@ final class WheelMisfits {
         beyond(WheelFit.RIM, room.rimHole(), room.rimFaces(given), "faces", "a rim %s thick leaves enough");
         outside.ifPresent(this::outside);
         segments.ifPresent(this::joints);
+        segments.ifPresent(this::shortGrain);
         List<Misfit> sorted =
                 new ArrayList<>(out.stream().filter(Misfit::forbids).toList());
         out.stream().filter(each -> !each.forbids()).forEach(sorted::add);
@@ -181,6 +185,19 @@ final class WheelMisfits {
                     "of %d segments one joint at least falls on a mortise, however the rim is turned"
                             .formatted(rim.segments()),
                     "take as many segments as places, or half or a third as many"));
+        }
+    }
+
+    /** The grain runs along the chord, so at a segment's end it lies across the rim by half of what the segment spans. */
+    private void shortGrain(SegmentedRim rim) {
+        if (rim.segments() < USUAL_SEGMENTS) {
+            out.add(
+                    new Misfit(
+                            false,
+                            WheelFit.RIM,
+                            "of %d segments the grain runs out of the rim at %s at each joint: such short grain breaks and splits off"
+                                    .formatted(rim.segments(), rim.mitre().format()),
+                            "common practice, no source: six segments and more, 30° at the joint and less; else back the joints with a second layer set off by half a segment"));
         }
     }
 

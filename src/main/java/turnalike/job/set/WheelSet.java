@@ -13,6 +13,7 @@ import turnalike.match.Candidate;
 import turnalike.match.Expected;
 import turnalike.match.WheelPlacement;
 import turnalike.units.UnitSystem;
+import turnalike.units.WeighingScale;
 import turnalike.units.Working;
 
 /**
@@ -28,6 +29,7 @@ import turnalike.units.Working;
  * @param endedBy what ended the search for it; by proof only where what was placed is proven to have the least unbalance
  * @param handWork what a person settled of it
  * @param nextSet what the left-over pieces are good for
+ * @param weighing how its masses are told
  * @param warnings what to know before believing it
  * @param workings how the figures were found
  */
@@ -42,6 +44,7 @@ public record WheelSet(
         Ending endedBy,
         HandWork handWork,
         Optional<NextPieces> nextSet,
+        WeighingScale weighing,
         List<String> warnings,
         List<Working> workings)
         implements SetMatch {
@@ -201,8 +204,8 @@ public record WheelSet(
 
     private String cancelling(Counterweight weight) {
         return said(
-                "to cancel it: %.3g g at %s, %s from the axle, or as much off at %s",
-                weight.mass().grams(),
+                "to cancel it: %s at %s, %s from the axle, or as much off at %s",
+                weighing.reckoned(weight.mass()),
                 weight.at().formatDirection(),
                 weight.radius().formatBoth(units),
                 weight.removeAt().formatDirection());
@@ -211,8 +214,7 @@ public record WheelSet(
     @Override
     public List<String> remarks() {
         List<String> out = new ArrayList<>();
-        out.add(said(
-                "masses within %.1f g of one another", placement.massSpread().grams()));
+        out.add("masses within %s of one another".formatted(weighing.reading(placement.massSpread())));
         out.addAll(SetMatch.super.remarks());
         return out;
     }

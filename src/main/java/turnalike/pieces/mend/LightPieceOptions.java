@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import turnalike.pieces.Piece;
 import turnalike.units.Mass;
+import turnalike.units.WeighingScale;
 
 /**
  * What can be done about a light piece: the set comes down to it, or it stays a spare and another is turned from a heavier blank.
@@ -107,20 +108,23 @@ public record LightPieceOptions(String piece, Mass ceiling, List<Over> over, dou
         return String.format(Locale.ROOT, words, figures);
     }
 
-    /** {@return the ways in words, one each, and last that no cut mends a light piece} */
-    public List<String> words() {
+    /**
+     * {@return the ways in words, one each, and last that no cut mends a light piece}
+     *
+     * @param scale the others come down by so many of its steps
+     */
+    public List<String> words(WeighingScale scale) {
         List<String> ways = new ArrayList<>();
         if (over.isEmpty()) {
             ways.add("piece %s passes with the set as it is: place it where the balance wants a light one"
                     .formatted(piece));
         } else {
             List<String> down = over.stream()
-                    .map(each -> fixed(
-                            "piece %s by %.1f g", each.piece(), each.tooMuch().grams()))
+                    .map(each -> "%s (%s)".formatted(each.piece(), scale.reading(scale.atLeast(each.tooMuch()))))
                     .toList();
-            ways.add("bring the others down to it: " + String.join(", ", down));
+            ways.add("bring the others down to it, each by so much: " + String.join(", ", down));
         }
-        ways.add(fixed("keep it as a spare and turn another from a blank %.3f times as heavy", heavierBlank));
+        ways.add(fixed("keep it as a spare and turn another from a blank %.1f %% heavier", 100 * (heavierBlank - 1)));
         ways.add("nothing can be put back on a turned piece: no cut mends it");
         return ways;
     }

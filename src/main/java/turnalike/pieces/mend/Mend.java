@@ -16,6 +16,8 @@ import turnalike.units.Working;
  * another piece must be made. See {@link FewestCuts} and, beyond three cuts, {@link WorthwhileCuts}.
  */
 public final class Mend {
+    private static final double ROUNDING = 1e-12;
+
     private Mend() {}
 
     /**
@@ -25,14 +27,16 @@ public final class Mend {
      */
     public static MendPlan plan(MendOrder order) {
         Mass off = order.mass().minus(order.target());
-        if (Math.abs(off.grams()) <= order.near().grams()) {
-            return new MendPlan.Leave(off);
+        // Two readings one step apart differ by it to the last digits of their doubles.
+        if (Math.abs(off.grams())
+                <= order.near().grams() + ROUNDING * order.target().grams()) {
+            return new MendPlan.Leave(off, true);
         }
         if (off.grams() < 0) {
             return new MendPlan.Light(order.target().minus(order.mass()));
         }
         if (off.grams() < leastWorthwhile(order)) {
-            return new MendPlan.Leave(off);
+            return new MendPlan.Leave(off, false);
         }
         return fewest(order, off, CutRange::gentle)
                 .or(() -> fewest(order, off, CutRange::most))

@@ -17,34 +17,33 @@ public record MendCut(int member, String name, Length from, Length to, Length ta
     private static final double TENTH_MM = 0.1;
 
     /**
-     * {@return what to do at the lathe: {@code take 0.3 mm off the diameter of the long taper between marks 5 and 7: 3 tenths on the caliper}}
-     * On the caliper in tenths of a millimetre or 64ths of an inch, to a half of a tenth and a quarter of a 64th.
+     * {@return what to do at the lathe: {@code take 0.3 mm off the diameter of the long taper between marks 5 and 7}} No finer than a caliper tells
+     * on wood: to a tenth of a millimetre or a thousandth of an inch, and from a half of a 64th on by halves of it too.
      *
      * @param units in which the cut is printed
      */
     public String words(UnitSystem units) {
-        return "take %s off the diameter of the %s: %s on the caliper"
-                .formatted(takeOff.formatFine(units), name, onCaliper(units));
+        return "take %s off the diameter of the %s%s".formatted(told(units).formatFine(units), name, onCaliper(units));
     }
 
+    private Length told(UnitSystem units) {
+        return units == UnitSystem.METRIC
+                ? Length.ofMm(TENTH_MM * Math.max(1, Math.round(takeOff.mm() / TENTH_MM)))
+                : takeOff;
+    }
+
+    /** A spring caliper tells a half of a 64th at best: below, thousandths on a dial. */
     private String onCaliper(UnitSystem units) {
-        if (units == UnitSystem.METRIC) {
-            long halves = Math.max(1, Math.round(takeOff.mm() / TENTH_MM * 2));
-            return parts(halves, 2, "tenth", "tenths");
+        long halves = Math.round(takeOff.inches() * 64 * 2);
+        if (units == UnitSystem.METRIC || halves < 1) {
+            return "";
         }
-        long quarters = Math.max(1, Math.round(takeOff.inches() * 64 * 4));
-        return parts(quarters, 4, "64th", "64ths");
-    }
-
-    /** {@code 1 1/2 tenths}, {@code 3/4 of a 64th}, {@code 2 64ths}: so many of so many to one. */
-    private static String parts(long count, int perOne, String one, String many) {
-        long whole = count / perOne;
-        long over = count % perOne;
-        String fraction = over == 0 ? "" : over * 2 == perOne ? "1/2" : over + "/" + perOne;
-        if (whole == 0) {
-            return fraction + " of a " + one;
+        if (halves == 1) {
+            return ": half a 64th on the caliper";
         }
-        String counted = over == 0 ? String.valueOf(whole) : whole + " and " + fraction;
-        return counted + " " + (whole == 1 && over == 0 ? one : many);
+        String whole = String.valueOf(halves / 2);
+        return halves == 2
+                ? ": one 64th on the caliper"
+                : ": %s 64ths on the caliper".formatted(halves % 2 == 0 ? whole : whole + " 1/2");
     }
 }

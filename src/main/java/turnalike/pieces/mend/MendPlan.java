@@ -52,8 +52,9 @@ public sealed interface MendPlan permits MendPlan.Leave, MendPlan.Cuts, MendPlan
      * It is near enough.
      *
      * @param off what it weighs less what was wanted
+     * @param scale whether the scale hardly tells it from what was wanted; else it is too little for a cut worth making
      */
-    record Leave(Mass off) implements MendPlan {
+    record Leave(Mass off, boolean scale) implements MendPlan {
         @Override
         public <R> R match(Cases<R> cases) {
             return cases.leave(this);

@@ -1,10 +1,10 @@
 package turnalike.web.job;
 
-import java.util.Locale;
 import java.util.Optional;
 import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
+import turnalike.units.WeighingScale;
 import turnalike.units.Working;
 
 /**
@@ -20,7 +20,7 @@ public record FigureView(String name, String value, String also, Optional<Workin
         return new FigureView(name, length.format(units), length.format(units.other()), working);
     }
 
-    static FigureView of(String name, Mass mass, Optional<Working> working) {
-        return new FigureView(name, String.format(Locale.ROOT, "%.1f g", mass.grams()), mass.formatOunces(2), working);
+    static FigureView of(String name, Mass mass, WeighingScale scale, Optional<Working> working) {
+        return new FigureView(name, scale.reading(mass), scale.ounces(mass), working);
     }
 }

@@ -23,7 +23,8 @@ final class PieceFigures {
         Optional<Working> solid = Optional.of(plan.solid().working());
         return List.of(
                 FigureView.of("Length", length, units, Optional.empty()),
-                FigureView.of("Weight", plan.solid().mass(), solid),
+                FigureView.of(
+                        "Weight", plan.solid().mass(), plan.job().tolerances().weighing(), solid),
                 FigureView.of("Balance point", balance, units, solid),
                 new FigureView(
                         "Density",

@@ -17,7 +17,11 @@ public final class StockFigures {
         return List.of(
                 new FigureView("Blank", stock.finished().text(units), "", find(workings, "Blank")),
                 new FigureView("Rough blank", stock.rough().text(units), "to saw", find(workings, "Rough blank")),
-                FigureView.of("Rough blank's weight", stock.roughMass(), find(workings, "Rough blank's weight")),
+                new FigureView(
+                        "Rough blank's weight",
+                        stock.roughMass().formatGrams(),
+                        stock.roughMass().formatOunces(1),
+                        find(workings, "Rough blank's weight")),
                 new FigureView(
                         "Blanks to make",
                         Integer.toString(spares.blanks()),

@@ -73,7 +73,10 @@ public record HandFigures(List<Row> rows, boolean tried, boolean better) {
                             "Run-out of the rim",
                             "%s",
                             round.placed().rim().runOut().formatFineBoth(units))));
-            out.add(row("Weights within", "%.1f g", set.placement().massSpread().grams()));
+            out.add(row(
+                    "Weights within",
+                    "%s",
+                    set.weighing().reading(set.placement().massSpread())));
             return out;
         }
 

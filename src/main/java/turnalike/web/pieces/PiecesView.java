@@ -32,6 +32,7 @@ import turnalike.units.Mass;
 import turnalike.units.Problem;
 import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
+import turnalike.units.WeighingScale;
 import turnalike.units.Working;
 import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.JobSteps;
@@ -370,15 +371,15 @@ public final class PiecesView {
         double least = Arrays.stream(grams).min().orElse(0);
         double most = Arrays.stream(grams).max().orElse(0);
         double mean = Arrays.stream(grams).average().orElse(1);
-        return String.format(
-                Locale.ROOT,
-                "%d logged, %d wanted; %d weighed, from %.1f g to %.1f g, mean %.1f g (%.2f oz).",
-                kept.pieces().size(),
-                kept.text().job().count(),
-                grams.length,
-                least,
-                most,
-                mean,
-                Mass.ofGrams(mean).ounces());
+        WeighingScale scale = kept.text().job().tolerances().weighing();
+        return "%d logged, %d wanted; %d weighed, from %s to %s, mean %s (%s)."
+                .formatted(
+                        kept.pieces().size(),
+                        kept.text().job().count(),
+                        grams.length,
+                        scale.reading(Mass.ofGrams(least)),
+                        scale.reading(Mass.ofGrams(most)),
+                        scale.reckoned(Mass.ofGrams(mean)),
+                        scale.ounces(Mass.ofGrams(mean)));
     }
 }

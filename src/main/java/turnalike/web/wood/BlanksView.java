@@ -13,6 +13,7 @@ import turnalike.stock.LossRecord;
 import turnalike.stock.Spares;
 import turnalike.units.Article;
 import turnalike.units.PlainNumber;
+import turnalike.units.WeighingScale;
 import turnalike.units.Working;
 
 /**
@@ -40,10 +41,11 @@ public record BlanksView(
     static BlanksView of(BlanksReport report, BlankLog log) {
         BlankForecast forecast = report.forecast();
         Set<String> chosen = forecast.choose().stream().map(Forecast::label).collect(Collectors.toSet());
+        WeighingScale scale = report.job().tolerances().weighing();
         return new BlanksView(
                 sentences(report, log),
                 forecast.blanks().stream()
-                        .map(each -> row(each, chosen.contains(each.label())))
+                        .map(each -> row(each, scale, chosen.contains(each.label())))
                         .toList(),
                 report.questions().stream()
                         .map(each -> "%s: %s (%s)".formatted(each.where(), each.what(), each.mend()))
@@ -51,19 +53,15 @@ public record BlanksView(
                 report.workings());
     }
 
-    private static List<String> row(Forecast each, boolean chosen) {
+    private static List<String> row(Forecast each, WeighingScale scale, boolean chosen) {
         boolean usable = each.measured().unusable().isEmpty();
         String between = usable && !each.isFinished()
-                ? String.format(
-                        Locale.ROOT,
-                        "%.1f to %.1f",
-                        each.from().grams(),
-                        each.to().grams())
+                ? "%s to %s".formatted(scale.figure(each.from()), scale.figure(each.to()))
                 : "";
         String deed = each.measured().unusable().orElseGet(() -> deed(each, chosen));
         return List.of(
                 String.format(Locale.ROOT, "%.0f", each.measured().density().kgPerM3()),
-                usable ? String.format(Locale.ROOT, "%.1f", each.finished().grams()) : "",
+                usable ? scale.figure(each.finished()) : "",
                 between,
                 deed);
     }
@@ -96,13 +94,14 @@ public record BlanksView(
         out.add("Keep as spares%s: %s."
                 .formatted(forecast.spares().size() > 1 ? ", the best first" : "", labels(forecast.spares())));
         double mean = report.meanOfChosen().grams();
+        WeighingScale scale = report.job().tolerances().weighing();
         out.add(String.format(
                 Locale.ROOT,
-                "Spread: %.1f g of %.1f g (%.1f %%) by the blanks' weights, %.1f g (%.1f %%) to expect once turned; %s %% is wanted.",
-                forecast.spread().grams(),
-                mean,
+                "Spread: %s of %s (%.1f %%) by the blanks' weights, %s (%.1f %%) to expect once turned; %s %% is wanted.",
+                scale.reading(forecast.spread()),
+                scale.reading(report.meanOfChosen()),
                 percent(forecast.spread().grams(), mean),
-                forecast.expectedSpread().grams(),
+                scale.reading(forecast.expectedSpread()),
                 percent(forecast.expectedSpread().grams(), mean),
                 PlainNumber.exact(report.job().tolerances().massPct())));
         out.add(String.format(

@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -17,11 +19,14 @@ import turnalike.job.Job;
 import turnalike.job.pieces.MatchJob;
 import turnalike.job.read.JobReader;
 import turnalike.job.set.WheelSet;
+import turnalike.language.Language;
 import turnalike.match.WheelPlacement;
 import turnalike.pieces.PiecesFile;
 import turnalike.units.Angle;
 import turnalike.units.Length;
+import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
+import turnalike.units.WeighingScale;
 
 /** Where weight is added or taken off a wheel, and when the scale's noise says that neither is worth doing, in words. */
 class BalanceWordsTest {
@@ -30,17 +35,21 @@ class BalanceWordsTest {
 
     /** Six pieces of which one is far heavier: the wheel is heavy at its place, whatever the order. */
     private static WheelSet set(double scaleG) {
+        return set(scaleG, "", 6, 56);
+    }
+
+    private static WheelSet set(double scaleG, String more, int pieces, double fourthG) {
         Job job = JobReader.read("""
                 {"format": "turnalike-job", "version": 1, "units": "mm",
                  "pattern": {"name": "Spoke", "stock": {"section": "square", "size": 40, "length": 160},
                   "members": [{"kind": "tenon", "length": 20, "diameter": 16}, {"kind": "cylinder", "length": 100, "diameter": 30},
                    {"kind": "tenon", "length": 10, "diameter": 12}]},
                  "wood": {"density_kg_m3": 700}, "tolerances": {"mass_pct": 50, "scale_g": %s},
-                 "frame": {"kind": "wheel", "places": 6, "hub_radius": 60, "counterweight_radius": 50}}
-                """.formatted(scaleG)).job().orElseThrow();
+                 "frame": {"kind": "wheel", "places": 6, "hub_radius": 60, "counterweight_radius": 50%s}}
+                """.formatted(scaleG, more)).job().orElseThrow();
         StringBuilder csv = new StringBuilder("piece,mass_g\n");
-        for (int i = 1; i <= 6; i++) {
-            csv.append(String.format(Locale.ROOT, "%d,%s%n", i, i == 4 ? 56 : 50));
+        for (int i = 1; i <= pieces; i++) {
+            csv.append(String.format(Locale.ROOT, "%d,%s%n", i, i == 4 ? fourthG : 50));
         }
         return (WheelSet) MatchJob.of(
                 job, PiecesFile.parse(csv.toString(), UnitSystem.METRIC).pieces(), false, Effort.ofAsks(100));
@@ -67,8 +76,39 @@ class BalanceWordsTest {
                 set.endedBy(),
                 set.handWork(),
                 set.nextSet(),
+                set.weighing(),
                 set.warnings(),
                 set.workings());
+    }
+
+    /** All alike: what the weights leave is the last digits of the sums, and no grade is told by those. */
+    @Test
+    void pieces_that_all_weigh_alike_are_told_with_sense_however_many_they_are() {
+        String alike = MatchSummary.text(set(1, ", \"rpm\": 90", 80, 50));
+        assertThat(alike)
+                .contains("that is below balance grade G0.4, for information")
+                .contains("masses within 0 g of");
+        assertThat(alike.lines().filter(line -> line.contains("spare: piece")))
+                .singleElement()
+                .asString()
+                .endsWith(" and 14 more; --json has them all");
+        assertThat(MatchSummary.text(set(1, ", \"rpm\": 90", 66, 50))).doesNotContain("more; --json has them all");
+        assertThat(MatchSummary.text(set(1, ", \"rpm\": 900", 6, 56))).contains("that is balance grade G");
+    }
+
+    /** Whatever has the greatest share in what may be off, and however coarse the scale. */
+    @Test
+    void what_is_told_of_the_balance_has_its_german_on_any_scale() {
+        Set<String> missing = new TreeSet<>();
+        for (double scaleG : new double[] {0.01, 0.1, 0.5, 1, 5, 20}) {
+            for (double fourthG : new double[] {50, 56}) {
+                WheelSet set = set(scaleG, ", \"rpm\": 90", 9, fourthG);
+                missing.addAll(set.verdict().sentences());
+                missing.addAll(set.remarks());
+            }
+        }
+        missing.removeIf(Language.GERMAN::knows);
+        assertThat(missing).isEmpty();
     }
 
     private static double apart(double degrees, double others) {
@@ -110,12 +150,13 @@ class BalanceWordsTest {
                 set.placement(),
                 Length.ofMm(60),
                 Optional.of(set.placement().unbalance().counterweight(Length.ofMm(50))),
+                new WeighingScale(Mass.ofGrams(0.1)),
                 UnitSystem.METRIC);
         assertThat(drawing.statements().get(0)).startsWith("Unbalance 1000 g·mm, heavy at 30°;");
         assertThat(drawing.statements().get(1))
                 .startsWith("Counterweight: add 20.0 g at 210°, 50 mm")
                 .endsWith("or take the same off at 30°.");
-        assertThat(MatchSummary.text(set)).contains("20.0 g at 210°", "or as much off at 30°");
+        assertThat(MatchSummary.text(set)).contains("20.00 g at 210°", "or as much off at 30°");
     }
 
     /** A side is named only where it stands out: all that weigh alike are heavy nowhere. */
@@ -142,6 +183,7 @@ class BalanceWordsTest {
                 below.placement(),
                 Length.ofMm(60),
                 Optional.of(unbalance.counterweight(Length.ofMm(50))),
+                new WeighingScale(Mass.ofGrams(0.1)),
                 UnitSystem.METRIC);
         assertThat(still.isHeavyOnOneSide()).isFalse();
         assertThat(still.statements())
@@ -152,6 +194,7 @@ class BalanceWordsTest {
                 above.placement(),
                 Length.ofMm(60),
                 Optional.of(unbalance.counterweight(Length.ofMm(50))),
+                new WeighingScale(Mass.ofGrams(0.1)),
                 UnitSystem.METRIC);
         assertThat(heavy.isHeavyOnOneSide()).isTrue();
         assertThat(heavy.statements()).hasSize(2);

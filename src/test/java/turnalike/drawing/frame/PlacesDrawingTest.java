@@ -108,7 +108,8 @@ class PlacesDrawingTest {
                 .contains("p-accent-fill\" d")
                 .contains("p-accent\" d")
                 .contains("Counterweight: add");
-        WheelDrawing without = new WheelDrawing(heavy.placement(), Wheels.HUB, Optional.empty(), UnitSystem.METRIC);
+        WheelDrawing without =
+                new WheelDrawing(heavy.placement(), Wheels.HUB, Optional.empty(), heavy.weighing(), UnitSystem.METRIC);
         assertThat(without.svg(mm(150)).file()).doesNotContain("Counterweight");
     }
 

@@ -17,10 +17,12 @@ import turnalike.units.Angle;
 import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
+import turnalike.units.WeighingScale;
 
 /** Invented wheels and rows for looking at; their figures are worked out from the pieces, not made up. */
 public final class Wheels {
     public static final Length HUB = Length.ofMm(57);
+    private static final WeighingScale SCALE = new WeighingScale(Mass.ofGrams(0.1));
     private static final String LONG = "Speiche <b>&\"'</b> linkes Rad, Nachdreher Nr. ";
 
     private Wheels() {}
@@ -61,7 +63,7 @@ public final class Wheels {
                 List.of(),
                 List.of());
         Optional<Counterweight> weight = Optional.of(unbalance.counterweight(Length.ofMm(48)));
-        return new WheelDrawing(placement, HUB, weight, UnitSystem.METRIC);
+        return new WheelDrawing(placement, HUB, weight, SCALE, UnitSystem.METRIC);
     }
 
     /** Groups of legs, the second piece of each not weighed. */
@@ -69,7 +71,7 @@ public final class Wheels {
         List<PlacesDrawing.Place> out = new ArrayList<>();
         for (int i = 0; i < groups * size; i++) {
             Optional<Mass> mass = i % size == 1 ? Optional.empty() : Optional.of(Mass.ofGrams(800 + i));
-            out.add(new PlacesDrawing.Place(i + 1, Optional.empty(), label(i + 1, hostile), mass));
+            out.add(new PlacesDrawing.Place(i + 1, Optional.empty(), label(i + 1, hostile), mass.map(SCALE::reading)));
         }
         return RowDrawing.ofGroups(out, size);
     }
@@ -78,7 +80,8 @@ public final class Wheels {
         List<PlacesDrawing.Place> out = new ArrayList<>();
         for (int i = 0; i < places; i++) {
             Optional<Mass> mass = weighed && i % 7 != 5 ? Optional.of(Mass.ofGrams(300 + i * 0.3)) : Optional.empty();
-            out.add(new PlacesDrawing.Place(i + 1, Optional.empty(), label(places - i, hostile), mass));
+            out.add(new PlacesDrawing.Place(
+                    i + 1, Optional.empty(), label(places - i, hostile), mass.map(SCALE::reading)));
         }
         return RowDrawing.along(out);
     }

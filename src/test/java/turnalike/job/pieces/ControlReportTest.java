@@ -16,6 +16,7 @@ import turnalike.pieces.control.ChartConstants;
 import turnalike.pieces.control.RuleChoice;
 import turnalike.pieces.control.WorkChange;
 import turnalike.units.Length;
+import turnalike.units.Mass;
 
 /** What stands under a chart does not contradict itself. */
 class ControlReportTest {
@@ -52,6 +53,28 @@ class ControlReportTest {
 
     private static String under(ControlReport report) {
         return report.chart().verdict().orElse("") + " " + String.join(" ", report.findings());
+    }
+
+    private static ControlReport weighed(double... grams) {
+        List<Piece> pieces = new ArrayList<>();
+        for (double each : grams) {
+            pieces.add(Piece.of("p" + (pieces.size() + 1), Measures.ofMass(Mass.ofGrams(each))));
+        }
+        return ControlReport.of(
+                        JobReader.read(JOB).job(), pieces, "mass_g", ChartConstants.PRINTED, RuleChoice.SELF_STARTING)
+                .get();
+    }
+
+    @Test
+    void weights_are_told_to_one_place_more_than_they_were_read() {
+        ControlReport whole = weighed(139, 143, 142, 144, 145, 143);
+        assertThat(whole.told(whole.shown().centre())).isEqualTo("142.7");
+        assertThat(under(whole)).containsPattern("within 14\\d\\.\\d to 14\\d\\.\\d g");
+        assertThat(weighed(139.1, 143, 142, 144, 145, 143).told(142.66)).isEqualTo("142.66");
+        assertThat(weighed(8.21, 8.2, 8.4).told(8.2715)).isEqualTo("8.272");
+        assertThat(weighed(1390, 1430, 1420).told(1413.33)).isEqualTo("1413.3");
+        ControlReport thick = report(new double[] {40.1, 40.2, 40}, RuleChoice.SELF_STARTING, true);
+        assertThat(thick.told(thick.shown().centre())).isEqualTo("40.100");
     }
 
     /** Steady, drifting, jumping and rounded series of 2 to 30 pieces, by every choice of rules. */

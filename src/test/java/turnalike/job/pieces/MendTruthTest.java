@@ -158,7 +158,7 @@ class MendTruthTest {
             if (mend.plan() instanceof MendPlan.Cuts plan) {
                 assertThat(plan.cuts()).extracting(MendCut::member).contains(2).doesNotContain(3);
                 assertThat(mend.words(UnitSystem.METRIC).steps().toString())
-                        .contains("(measured 0.35 mm thick)", "on the caliper")
+                        .contains("(measured 0.35 mm thick)", " mm off the diameter")
                         .doesNotContain("take 0 mm");
             }
         }

@@ -8,12 +8,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
 import turnalike.effort.Effort;
 import turnalike.job.Job;
 import turnalike.job.pieces.MatchJob;
 import turnalike.job.read.JobReader;
+import turnalike.language.Language;
 import turnalike.match.TradeOff;
 import turnalike.pieces.PiecesFile;
 import turnalike.units.UnitSystem;
@@ -173,6 +176,49 @@ class RoundnessTest {
             assertThat(most).as("the seats' share is needed").isGreaterThan(told);
         }
     }
+
+    /** Seats that nobody would bore so little deeper are counted, and add no more than told to what the gauge reads when left as they are. */
+    @Test
+    void seats_bored_by_less_than_can_be_set_are_left_out_and_what_they_add_is_told() {
+        int leftOut = 0;
+        for (int seed = 0; seed < 12; seed++) {
+            SmallWheel wheel = SmallWheel.random(new Random(seed), 6);
+            Job job = JobReader.read(wheel.job(0.01, wheel.depthsKey())).job().orElseThrow();
+            WheelSet set = (WheelSet) MatchJob.of(
+                    job, PiecesFile.parse(wheel.csv(), UnitSystem.METRIC).pieces(), false, Effort.ofAsks(10_000));
+            Roundness roundness = set.roundness().orElseThrow();
+            for (TradeOff.Point way : roundness.bored()) {
+                double[] bored = wheel.radii(roundness.labels(way).stream()
+                        .mapToInt(label -> Integer.parseInt(label.substring(1)))
+                        .toArray());
+                int left = 0;
+                for (int place = 0; place < bored.length; place++) {
+                    double by = way.deepenings().get(place).mm();
+                    bored[place] -= by < 0.1 ? 0 : by;
+                    left += by > 1e-6 && by < 0.1 ? 1 : 0;
+                }
+                String told = roundness.seats(way);
+                Matcher words = LEFT_OUT.matcher(told);
+                assertThat(words.find()).as(told).isEqualTo(left > 0 && roundness.deepened(way) > 0);
+                assertThat(told).doesNotContain("by 0.0");
+                assertThat(Language.GERMAN.knows("so these seats are to be bored deeper: " + told))
+                        .isTrue();
+                if (left > 0 && roundness.deepened(way) > 0) {
+                    leftOut += left;
+                    assertThat(words.group(1)).isEqualTo(String.valueOf(left));
+                    double read = Arrays.stream(bored).max().orElseThrow()
+                            - Arrays.stream(bored).min().orElseThrow();
+                    assertThat(read)
+                            .isLessThanOrEqualTo(
+                                    roundness.aboutAxle(way).mm() + Double.parseDouble(words.group(2)) + 1e-9);
+                }
+            }
+        }
+        assertThat(leftOut).isPositive();
+    }
+
+    private static final Pattern LEFT_OUT =
+            Pattern.compile("; (\\d+) by less than 0.1 mm left out, which adds (0\\.\\d+) mm at most to what a gauge");
 
     @Test
     void a_large_wheel_has_a_curve_even_when_the_effort_is_gone() {

@@ -70,6 +70,15 @@ class RowFitTest {
         RowFit fit = fit(frame -> frame.put("places", 6).put("clear", 900).put("rake_deg", 30));
         assertThat(fit.isKept(fit.widest())).isTrue();
         assertThat(fit.isKept(fit.widest().minus(Length.ofMm(0.01)))).isFalse();
+        // And it is said so from there on, not a little later.
+        for (double less : new double[] {0, 0.001, 0.01}) {
+            double limit = fit.widest().mm() - less;
+            RowFit held = fit(frame ->
+                    frame.put("places", 6).put("clear", 900).put("rake_deg", 30).put("largest_opening", limit));
+            assertThat(held.misfits().stream().anyMatch(each -> each.what().contains("more than your limit")))
+                    .as("%s mm less", less)
+                    .isEqualTo(less > 0);
+        }
     }
 
     /** What the row says the blank must have is laid in front of the datum and not sawn off at the lathe. */

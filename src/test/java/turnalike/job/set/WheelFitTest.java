@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -32,6 +33,11 @@ class WheelFitTest {
 
     /** @param first its first member: a tenon, or a taper of the same size at its thick end */
     private static Job job(int places, double hubRadius, Consumer<ObjectNode> frame, String first) {
+        return job(places, hubRadius, frame, first, 30, 18);
+    }
+
+    private static Job job(
+            int places, double hubRadius, Consumer<ObjectNode> frame, String first, double thick, double hubTenon) {
         ObjectNode root =
                 Json.object().put("format", "turnalike-job").put("version", 1).put("title", "Plain wheel (invented)");
         root.put("units", "mm").put("count", places);
@@ -40,11 +46,11 @@ class WheelFitTest {
         var members = pattern.putArray("members");
         ObjectNode hubEnd = members.addObject().put("kind", first).put("length", 25);
         if (first.equals("tenon")) {
-            hubEnd.put("diameter", 18);
+            hubEnd.put("diameter", hubTenon);
         } else {
             hubEnd.put("from", 15).put("to", 18);
         }
-        members.addObject().put("kind", "cylinder").put("length", 300).put("diameter", 30);
+        members.addObject().put("kind", "cylinder").put("length", 300).put("diameter", thick);
         members.addObject().put("kind", "tenon").put("length", 20).put("diameter", 16);
         root.putObject("wood").put("density_kg_m3", 650);
         ObjectNode wheel = root.putObject("frame")
@@ -68,7 +74,7 @@ class WheelFitTest {
 
     @Test
     void a_wheel_of_cylinders_is_told_as_trigonometry_has_it() {
-        WheelFit fit = fit(10, 90, frame -> frame.put("rim_width", 35).put("segments", 5));
+        WheelFit fit = fit(10, 90, frame -> frame.put("rim_width", 35).put("segments", 10));
         double sin = Math.sin(Math.PI / 10);
         double cos = Math.cos(Math.PI / 10);
         assertThat(fit.buildable()).isTrue();
@@ -83,7 +89,7 @@ class WheelFitTest {
         assertThat(fit.innerRadius().mm()).isCloseTo(390, within(1e-9));
         assertThat(fit.outerRadius().orElseThrow().mm()).isCloseTo(425, within(1e-9));
         assertThat(fit.rim().orElseThrow().chord().orElseThrow().mm())
-                .isCloseTo(2 * 425 * Math.sin(Math.PI / 5), within(1e-9));
+                .isCloseTo(2 * 425 * Math.sin(Math.PI / 10), within(1e-9));
     }
 
     @Test
@@ -161,6 +167,60 @@ class WheelFitTest {
                 .isFalse();
         assertThat(fit(10, 90, frame -> frame.put("hub_length", 18)).misfits())
                 .anyMatch(misfit -> misfit.what().startsWith("0 mm"));
+    }
+
+    /** Below zero it cannot be built; spokes that just touch, and mortises that just do, can be, and are warned of. */
+    @Test
+    void a_gap_and_a_wall_of_just_nothing_can_be_built_and_are_warned_of() {
+        WheelFit touching = justNothing(15, "gap_mm", fit -> fit.neighbours().gap());
+        assertThat(touching.misfits()).anyMatch(each -> each.where().equals(WheelFit.SPOKES) && !each.forbids());
+        WheelFit meeting =
+                justNothing(9, "wall_mm", fit -> fit.hub().orElseThrow().wall());
+        assertThat(meeting.misfits())
+                .anyMatch(each -> !each.forbids() && each.what().contains("leave 0 mm (0 in) of wood between them"));
+    }
+
+    /** The wheel of cylinders whose figure comes to 0.0 exactly, found by trying the doubles about it; a little smaller it is negative. */
+    private static WheelFit justNothing(double radius, String what, Function<WheelFit, Length> figure) {
+        // Of mortises as of spokes: 2·(s·sin − r·cos), for mortises from their bottoms, 3 mm below the hub's face.
+        boolean wall = what.equals("wall_mm");
+        for (int places = 5; places < 16; places++) {
+            double depth = wall ? 3 : 0;
+            double hub = radius / Math.tan(Math.PI / places) + depth;
+            for (int ulps = -20; ulps <= 20; ulps++) {
+                double tried = hub + ulps * Math.ulp(hub);
+                WheelFit fit = slim(places, tried, wall);
+                if (figure.apply(fit).mm() == 0) {
+                    WheelFit less = slim(places, tried - 1e-6, wall);
+                    assertThat(figure.apply(less).mm()).isNegative();
+                    assertThat(less.buildable()).isFalse();
+                    assertThat(fit.buildable()).as(what).isTrue();
+                    return fit;
+                }
+            }
+        }
+        throw new AssertionError("no wheel with a %s of just nothing".formatted(what));
+    }
+
+    /** With mortises 3 mm deep; spokes 30 mm thick and mortises of 2 mm, or spokes of 10 mm and mortises of 18. */
+    private static WheelFit slim(int places, double hubRadius, boolean wall) {
+        return fit(job(places, hubRadius, frame -> frame.put("hub_seat", 3), "tenon", wall ? 10 : 30, wall ? 18 : 2));
+    }
+
+    @Test
+    void fewer_than_six_segments_have_short_grain_at_their_joints() {
+        for (int segments = 3; segments <= 12; segments++) {
+            int many = segments;
+            List<Misfit> misfits = fit(12, 160, frame -> frame.put("segments", many)).misfits().stream()
+                    .filter(each -> each.what().contains("short grain"))
+                    .toList();
+            assertThat(misfits).hasSize(segments < 6 ? 1 : 0);
+            assertThat(misfits).noneMatch(Misfit::forbids);
+        }
+        assertThat(fit(12, 160, frame -> frame.put("segments", 4)).misfits())
+                .anyMatch(each ->
+                        each.what().startsWith("of 4 segments the grain runs out of the rim at 45° at each joint")
+                                && each.mend().startsWith("common practice, no source: six segments and more"));
     }
 
     @Test

@@ -13,6 +13,7 @@ import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.WeighingScale;
 
 /** Both sides of what mending takes for near enough, gentle, possible; and what cannot be asked of it. */
 class MendBoundsTest {
@@ -21,6 +22,8 @@ class MendBoundsTest {
     private static Length mm(double mm) {
         return Length.ofMm(mm);
     }
+
+    private static final WeighingScale TENTHS = new WeighingScale(Mass.ofGrams(0.1));
 
     private static Mendable member(int index, CutRange room) {
         return new Mendable(index, "m" + index, mm(100 - 10 * index), mm(105 - 10 * index), new Removal(4, 0), room, 2);
@@ -39,7 +42,10 @@ class MendBoundsTest {
 
     @Test
     void just_near_enough_is_left() {
-        assertThat(plan(100.5, 0.5)).isEqualTo(new MendPlan.Leave(Mass.ofGrams(0.5)));
+        assertThat(plan(100.5, 0.5)).isEqualTo(new MendPlan.Leave(Mass.ofGrams(0.5), true));
+        // One step of a tenth: 100.1 less 100 is a little over a tenth in doubles.
+        assertThat(plan(100.1, 0.1)).isInstanceOf(MendPlan.Leave.class);
+        assertThat(plan(99.9, 0.1)).isInstanceOf(MendPlan.Leave.class);
         assertThat(plan(99.5, 0.5)).isInstanceOf(MendPlan.Leave.class);
         assertThat(plan(99.25, 0.5)).isEqualTo(new MendPlan.Light(Mass.ofGrams(0.75)));
         assertThat(plan(100.75, 0.5)).isInstanceOf(MendPlan.MakeAnother.class);
@@ -146,10 +152,11 @@ class MendBoundsTest {
         LightPieceOptions ways = LightPieceOptions.of(light, others, 2, 1, target);
         assertThat(ways.ceiling().grams()).isCloseTo(98 * 1.005 / 0.995, within(1e-9));
         assertThat(ways.over()).extracting(LightPieceOptions.Over::piece).containsExactly("a");
-        assertThat(ways.words())
+        assertThat(ways.words(TENTHS))
                 .containsExactly(
-                        "bring the others down to it: piece a by 1.0 g",
-                        "keep it as a spare and turn another from a blank 1.020 times as heavy",
+                        // 1.015 g, and 1.0 g would not do on a scale of tenths.
+                        "bring the others down to it, each by so much: a (1.1 g)",
+                        "keep it as a spare and turn another from a blank 2.0 % heavier",
                         "nothing can be put back on a turned piece: no cut mends it");
     }
 
@@ -159,6 +166,6 @@ class MendBoundsTest {
         LightPieceOptions ways = LightPieceOptions.of(weighed("x", 99), others, 3, 3, Mass.ofGrams(100));
         assertThat(ways.over()).isEmpty();
         assertThat(ways.ceiling().grams()).isEqualTo(101);
-        assertThat(ways.words().get(0)).startsWith("piece x passes with the set as it is");
+        assertThat(ways.words(TENTHS).get(0)).startsWith("piece x passes with the set as it is");
     }
 }

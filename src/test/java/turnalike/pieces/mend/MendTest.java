@@ -18,6 +18,7 @@ import turnalike.solid.Sensitivity;
 import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
+import turnalike.units.WeighingScale;
 
 class MendTest {
     private static final Length TOLERANCE = Length.ofMm(0.4);
@@ -74,9 +75,9 @@ class MendTest {
         assertThat(cuts.likenessCost()).isCloseTo(2 * 0.15 / 0.4, within(1e-9));
         assertThat(cuts.gentle()).isTrue();
         assertThat(cuts.cuts().get(0).words(UnitSystem.METRIC))
-                .isEqualTo("take 0.15 mm off the diameter of the member 3: 1 and 1/2 tenths on the caliper");
+                .isEqualTo("take 0.2 mm off the diameter of the member 3");
         assertThat(cuts.cuts().get(0).words(UnitSystem.INCH))
-                .isEqualTo("take 0.006 in off the diameter of the member 3: 1/2 of a 64th on the caliper");
+                .isEqualTo("take 0.006 in off the diameter of the member 3: half a 64th on the caliper");
     }
 
     @Test
@@ -366,7 +367,8 @@ class MendTest {
         assertThat(ways.over()).extracting(LightPieceOptions.Over::piece).containsExactly("c", "b");
         assertThat(ways.over().get(1).tooMuch().grams()).isCloseTo(206 - ceiling, within(1e-9));
         assertThat(ways.heavierBlank()).isCloseTo(202 / 198.0, within(1e-12));
-        assertThat(ways.words().get(0)).isEqualTo("bring the others down to it: piece c by 1.0 g, piece b by 4.0 g");
+        assertThat(ways.words(new WeighingScale(Mass.ofGrams(0.1))).get(0))
+                .isEqualTo("bring the others down to it, each by so much: c (1.0 g), b (4.0 g)");
     }
 
     @Test
@@ -374,7 +376,7 @@ class MendTest {
         LightPieceOptions ways = LightPieceOptions.of(
                 weighed("x", 199), List.of(weighed("a", 200), weighed("b", 201)), 3, 2, Mass.ofGrams(202));
         assertThat(ways.over()).isEmpty();
-        assertThat(ways.words().get(0)).contains("passes");
+        assertThat(ways.words(new WeighingScale(Mass.ofGrams(0.1))).get(0)).contains("passes");
     }
 
     /** The same by trying ceilings from the top, a hundredth of a gram at a time. */

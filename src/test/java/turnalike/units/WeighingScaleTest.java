@@ -1,0 +1,67 @@
+package turnalike.units;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import org.junit.jupiter.api.Test;
+
+/** Masses are told as the scale shows them. */
+class WeighingScaleTest {
+    private static WeighingScale of(double step) {
+        return new WeighingScale(Mass.ofGrams(step));
+    }
+
+    private static Mass g(double grams) {
+        return Mass.ofGrams(grams);
+    }
+
+    @Test
+    void it_shows_the_decimals_of_its_step() {
+        assertThat(of(5).decimals()).isZero();
+        assertThat(of(1).decimals()).isZero();
+        assertThat(of(2.5).decimals()).isEqualTo(1);
+        assertThat(of(0.5).decimals()).isEqualTo(1);
+        assertThat(of(0.1).decimals()).isEqualTo(1);
+        assertThat(of(0.25).decimals()).isEqualTo(2);
+        assertThat(of(0.01).decimals()).isEqualTo(2);
+        assertThat(of(1e-6).decimals()).isEqualTo(3);
+        assertThat(of(0).decimals()).as("one that shows every step").isEqualTo(1);
+        // A tenth of an ounce is no round figure of grams: no decimals are made up for it.
+        assertThat(of(2.8349523125).decimals()).isZero();
+        assertThatIllegalArgumentException().isThrownBy(() -> of(-0.1));
+    }
+
+    @Test
+    void a_reading_is_no_finer_than_the_scale_and_what_is_reckoned_has_one_decimal_more() {
+        assertThat(of(1).reading(g(243.4))).isEqualTo("243 g");
+        assertThat(of(0.1).reading(g(243.4))).isEqualTo("243.4 g");
+        assertThat(of(0.1).reading(g(243))).isEqualTo("243.0 g");
+        assertThat(of(1).reckoned(g(243.46))).isEqualTo("243.5 g");
+        assertThat(of(1).reckoned(g(243))).isEqualTo("243 g");
+        assertThat(of(5).reckoned(g(243.46))).isEqualTo("243 g");
+        assertThat(of(2).reckoned(g(243.46))).isEqualTo("243 g");
+        assertThat(of(0.5).reckoned(g(243.46))).isEqualTo("243.5 g");
+        assertThat(of(0).reckoned(g(243.46))).isEqualTo("243.46 g");
+        assertThat(of(0.1).reckoned(g(243.1))).isEqualTo("243.1 g");
+        assertThat(of(0.1).reckoned(g(243.15))).isEqualTo("243.15 g");
+        assertThat(of(0.001).reckoned(g(243.12345))).isEqualTo("243.123 g");
+    }
+
+    @Test
+    void what_is_to_be_read_lies_at_its_steps_inward_of_the_range() {
+        assertThat(of(1).atLeast(g(243.01))).isEqualTo(g(244));
+        assertThat(of(1).atMost(g(246.99))).isEqualTo(g(246));
+        assertThat(of(5).atLeast(g(241))).isEqualTo(g(245));
+        // A step that no double holds exactly is still met by its own multiples.
+        assertThat(of(0.1).figure(of(0.1).atLeast(g(0.1 + 0.2)))).isEqualTo("0.3");
+        assertThat(of(0.1).figure(of(0.1).atMost(g(0.3)))).isEqualTo("0.3");
+        assertThat(of(0).atLeast(g(243.01))).isEqualTo(g(243.01));
+        assertThat(of(0).atMost(g(243.01))).isEqualTo(g(243.01));
+    }
+
+    @Test
+    void ounces_are_no_finer_either() {
+        assertThat(of(0.1).ounces(g(66.1))).isEqualTo("2.33 oz");
+        assertThat(of(1).ounces(g(66.1))).isEqualTo("2.3 oz");
+    }
+}
