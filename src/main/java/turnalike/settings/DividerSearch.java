@@ -19,6 +19,9 @@ final class DividerSearch {
     /** With more marks than this, setting the annealing up alone takes longer than anyone waits; the first sound choice stands. */
     private static final int MOST_IMPROVED = 128;
 
+    /** How long a short proof may take, some hundredths of a second. */
+    private static final int SHORT_PROOF_ASKS = 64;
+
     /** Of the effort, where there is a limit to the whole error, for the search without it. */
     private static final double SHARE_WITHOUT_LIMIT = 0.5;
 
@@ -108,12 +111,23 @@ final class DividerSearch {
         }
         boolean leastAlready = first.settings() == bound && first.sum() <= inner;
         Annealing improve = new Annealing(spans, everyWay(), cover.wanting, exchanges, effort);
-        // A proof alone is mostly quicker than what would shorten it; the annealing goes on beside one that takes long.
-        Choice good = leastAlready || effort.wantsProofAlone() ? first : improve.from(first, bound);
+        Choice good = leastAlready ? first : good(improve, first);
         tell(good);
         return spans.marks() > MarkBits.MOST_MARKS
                 ? improved(improve, good, RUNS_IN_PLACE_OF_PROOF * exchanges)
                 : prove(new StickSearch(spans, cover, good, improve, this::tell, effort));
+    }
+
+    /** Where only a proof is wanted, a short one is tried first: mostly it settles what annealing would take ten times as long to leave open. */
+    private Choice good(Annealing improve, Choice first) {
+        Choice start = first;
+        if (effort.wantsProofAlone() && spans.marks() <= MarkBits.MOST_MARKS) {
+            Effort few = Effort.ofAsks(SHORT_PROOF_ASKS);
+            Effort shortly = () -> effort.spent() || few.spent();
+            start = prove(new StickSearch(spans, cover, first, improve, this::tell, shortly))
+                    .choice();
+        }
+        return improve.from(start, bound);
     }
 
     /** What is worth trying with whichever marks from the stick; where there are none, what is worth trying at all. */

@@ -28,7 +28,7 @@ final class Undercut implements Effort {
         return settled ? Ending.STOPPED : whole.cause();
     }
 
-    /** Most changes save nothing, and the proof of that takes a tenth of the annealing that would go before it. */
+    /** Most changes save nothing, and mostly the proof of that takes a tenth of the annealing that would go before it. */
     @Override
     public boolean wantsProofAlone() {
         return true;
