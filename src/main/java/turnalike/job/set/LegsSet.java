@@ -179,12 +179,12 @@ public record LegsSet(
                 .mapToDouble(Mass::grams)
                 .sorted()
                 .toArray();
-        return massesG.length < group.size()
-                ? ""
-                : " (%s to %s)"
-                        .formatted(
-                                weighing.figure(Mass.ofGrams(massesG[0])),
-                                weighing.reading(Mass.ofGrams(massesG[massesG.length - 1])));
+        if (massesG.length < group.size()) {
+            return "";
+        }
+        String least = weighing.figure(Mass.ofGrams(massesG[0]));
+        String most = weighing.figure(Mass.ofGrams(massesG[massesG.length - 1]));
+        return least.equals(most) ? " (%s g each)".formatted(least) : " (%s to %s g)".formatted(least, most);
     }
 
     @Override

@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import turnalike.cli.Ran;
+import turnalike.language.Language;
 
 /** What the one-screen summary of a match says of roundness, legs and left-over pieces; the figures themselves are checked in {@code job}. */
 class RoundSummaryTest {
@@ -67,7 +68,7 @@ class RoundSummaryTest {
                 .containsPattern("pieces \\d(, \\d){5} from place 1 on;\n +seats \\d by \\d\\.\\d+ mm")
                 .contains("Trade-off  ", ", as placed")
                 .containsPattern("at 60 turns a minute that is balance grade G\\S+, for information")
-                .containsPattern("next set: keep piece \\d, \\d; turn 4 more of \\d\\d\\.\\d to \\d\\d\\.\\d g")
+                .containsPattern("next set: keep piece \\d, \\d; turn 4 more of \\d\\d to \\d\\d g")
                 .contains("another order has less", "places the best balanced", "--strict searches below");
         assertThat(text.lines()).hasSizeLessThan(32);
     }
@@ -97,11 +98,19 @@ class RoundSummaryTest {
         String text = summary("{\"kind\": \"legs\", \"places\": 4}", pieces(9));
         assertThat(text)
                 .contains("Set        2 groups of 4")
-                .containsPattern(
-                        "group 1: pieces 1, \\d, \\d, \\d \\(\\d\\d\\.\\d to \\d\\d\\.\\d g\\)|group 1: pieces 2")
+                .containsPattern("group 1: pieces 1, \\d, \\d, \\d \\(\\d\\d to \\d\\d g\\)|group 1: pieces 2")
                 .containsPattern("spare: piece \\d\n")
                 .containsPattern("next set: keep piece \\d; turn 3 more of")
                 .contains("no other grouping has less");
+    }
+
+    @Test
+    void a_group_that_all_weighs_alike_is_told_by_one_figure() throws IOException {
+        String alike = "piece,mass_g\n1,142\n2,142\n3,142\n4,142\n5,142\n";
+        String text = summary("{\"kind\": \"legs\", \"places\": 4}", alike);
+        assertThat(text).contains("group 1: pieces 1, 2, 3, 4 (142 g each)").doesNotContain("142 to 142");
+        assertThat(Language.GERMAN.say("Group 1: pieces 1, 2, 3, 4 (142 g each)"))
+                .isEqualTo("Gruppe 1: Stücke 1, 2, 3, 4 (je 142 g)");
     }
 
     @Test
