@@ -67,7 +67,8 @@ public final class Assets implements Feature {
         put("bench.js", "text/javascript; charset=utf-8");
         put("icon.svg", "image/svg+xml");
         assets.put(HTMX_NAME, new Asset(resource(HTMX), "text/javascript; charset=utf-8"));
-        assets.put("drawing.css", new Asset(Svg.css().getBytes(StandardCharsets.UTF_8), "text/css; charset=utf-8"));
+        assets.put(
+                "drawing.css", new Asset(Svg.screenCss().getBytes(StandardCharsets.UTF_8), "text/css; charset=utf-8"));
         put("letters-regular.ttf", "font/ttf");
         put("letters-bold.ttf", "font/ttf");
     }
