@@ -29,7 +29,7 @@ class SlipsInGermanTest {
             "16 in lies past the end at 15 in: is it measured from the start end?",
             "is this the mass? It is ignored unless it is named mass_g or mass_oz",
             "is this a measure? It is ignored unless it is named like d1 for a diameter or m1 for a mark",
-            "every weight is a whole gram: does your scale show no tenths? Then give \"scale_g\": 1 in the tolerances; as it is, the balance is thought surer than it is");
+            "every weight is a whole gram: does your scale show no tenths? Then set what the scale shows, among the tolerances, to 1 g; as it is, the balance is thought surer than it is");
 
     @Test
     void every_kind_of_question_has_its_german() {
