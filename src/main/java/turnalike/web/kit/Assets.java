@@ -32,7 +32,8 @@ public final class Assets implements Feature {
 
     /** What every page does by script: a file for each subject, in the order in which they are told of an event, and one to load. */
     private static final List<String> PAGE = List.of(
-            "base", "room", "parts", "liken", "answer", "fields", "grips", "run", "carry", "sizes", "drag", "beside");
+            "base", "room", "parts", "liken", "answer", "fields", "grips", "run", "carry", "sizes", "drag", "beside",
+            "reveal");
 
     private static final String HTMX = "/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js";
 
