@@ -12,6 +12,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import turnalike.pattern.Fault;
 import turnalike.units.Length;
@@ -23,6 +24,8 @@ import turnalike.units.UnitSystem;
  * is an unknown key. An empty answer to a required key means that its problem has been told.
  */
 public final class Fields {
+    private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}");
+
     private static final String LENGTH_MEND = "give a number or text like \"1 1/2\", \"38 mm\" or \"1' 10\\\"\"";
 
     private static final String UNITS_MEND = "check the number and the job's units";
@@ -533,7 +536,7 @@ public final class Fields {
     }
 
     private static String excerpt(String text) {
-        String oneLine = text.replaceAll("\\p{Cntrl}", " ");
+        String oneLine = CONTROL.matcher(text).replaceAll(" ");
         return oneLine.length() > 40 ? String.format(Locale.ROOT, "%s…", oneLine.substring(0, 40)) : oneLine;
     }
 }
