@@ -70,7 +70,7 @@ final class OddFigures {
                 .map(meant -> new Slip(
                         where,
                         meant.kind(),
-                        "%s: %s, and %s meant?".formatted(off, meant.how(), words(odd, meant.figure())),
+                        "%s: %s, and is %s meant?".formatted(off, meant.how(), words(odd, meant.figure())),
                         Optional.of(piece.with(piece.measures().with(odd.column(), meant.figure())))))
                 .orElseGet(() -> new Slip(where, Slip.Kind.FAR_OFF, off + ": is it right?", Optional.empty()));
     }

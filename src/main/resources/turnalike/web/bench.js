@@ -139,9 +139,9 @@
   const ask = (method, below, body) =>
     fetch(bench.dataset.api + below, { method, body, headers: { "Content-Type": "application/json", "X-Turnalike-Token": token() } });
   /** An entry as the program takes it. A clock that cannot be right is left out: the figures matter more. */
-  const asSent = ({ entry, values: { piece, minutes, ...figures } }) => {
+  const asSent = ({ entry, sure, values: { piece, minutes, ...figures } }) => {
     const clock = Number(minutes);
-    return JSON.stringify({ entry, pieces: [{ piece, figures, ...(clock >= 0.01 && clock <= 10000 ? { minutes: clock } : {}) }] });
+    return JSON.stringify({ entry, ask: !sure, pieces: [{ piece, figures, ...(clock >= 0.01 && clock <= 10000 ? { minutes: clock } : {}) }] });
   };
   /** What is wrong, by the words that stand over the field. */
   const told = ({ where, what, mend }) => {
@@ -157,15 +157,16 @@
         const sent = next;
         const answer = await ask("POST", "/pieces", asSent(sent));
         if (answer.ok) {
-          const { kept_before: before, questions } = await answer.json();
+          const { kept_before: before } = await answer.json();
           settle(sent.entry, () => []);
-          const words = before ? `Piece ${sent.values.piece} was kept already.` : `Piece ${sent.values.piece} is kept.`;
-          say([words, ...questions.map((each) => each.question)].join(" "), questions.length > 0);
+          say(before ? `Piece ${sent.values.piece} was kept already.` : `Piece ${sent.values.piece} is kept.`, false);
         } else if (answer.status === 422) {
           const text = (await answer.json()).problems.map(told).join(" ");
           settle(sent.entry, (each) => [{ ...each, refused: text }]);
           say(`Piece ${sent.values.piece} is not kept: ${text}`, true);
-          mend(sent, text);
+          mend(sent, `Piece ${sent.values.piece} is not kept: ${text}`);
+        } else if (answer.status === 409) {
+          askAbout(sent, (await answer.json()).problems.map((each) => each.what).join(" "));
         } else {
           const denied = answer.status === 403;
           say(denied ? "Not sent yet: load the page again. Nothing is lost." : "Not sent yet: the program has trouble. Nothing is lost.", true);
@@ -179,15 +180,27 @@
       waiting();
     }
   };
-  /** Puts what was refused back where it can be mended. */
-  const mend = (sent, why) => {
+  /** Puts what is not kept back where it can be mended. */
+  const mend = (sent, words) => {
     at = steps.length - 1;
     setPiece(sent.values.piece);
     for (const field of fields) field.value = sent.values[field.name] || "";
     settle(sent.entry, () => []);
     show();
-    part("said").textContent = `Piece ${sent.values.piece} is not kept: ${why}`;
+    say(words, true);
   };
+  /** What reads like a slip comes back too; sent once more as it is, it is meant. */
+  let asked = null;
+  const setAsked = (sent) => {
+    asked = sent;
+    part("keep").textContent = asked ? "Keep it as it is" : "Keep this piece";
+  };
+  const askAbout = (sent, questions) => {
+    mend(sent, `Piece ${sent.values.piece} is not kept yet. ${questions}`);
+    setAsked(sent.values);
+  };
+  const isMeant = (values) => asked !== null && [...fields.map((field) => field.name), "piece"].every((name) => (values[name] || "") === (asked[name] || ""));
+  form.addEventListener("input", () => asked && setAsked(null));
 
   form.addEventListener("submit", (event) => {
     event.preventDefault();
@@ -199,9 +212,12 @@
       return;
     }
     values.piece = piece;
-    if (spent() >= 1000) values.minutes = (spent() / 60000).toFixed(3);
+    const sure = isMeant(values);
+    if (sure && asked.minutes) values.minutes = asked.minutes;
+    else if (spent() >= 1000) values.minutes = (spent() / 60000).toFixed(3);
+    setAsked(null);
     const entry = serial();
-    keep("queue", [...queue(), { entry, values }]);
+    keep("queue", [...queue(), { entry, sure, values }]);
     keep("last", entry);
     form.reset();
     say(`Piece ${piece} is entered.`, false);

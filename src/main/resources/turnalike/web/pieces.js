@@ -54,8 +54,11 @@
     }
     show(html, sent);
     if (answer.ok) tell(piece && !form.action.endsWith("/remove") ? `Piece ${piece} is kept.` : "Done. ");
-    const wrong = document.querySelector("[aria-invalid=true]");
-    if (!answer.ok && wrong) wrong.focus();
+    if (!answer.ok) {
+      notice(""); // that the piece before was kept is no answer to this one
+      document.querySelector("[aria-invalid=true]")?.focus();
+      document.querySelector(".ask")?.scrollIntoView({ block: "nearest" });
+    }
     return answer.ok;
   };
 

@@ -273,7 +273,8 @@ class PiecesCommandsTest {
     void a_likely_slip_is_asked_about_by_every_command_that_reads_pieces() throws IOException {
         String csv = Files.readString(Path.of(DEMO_PIECES)).replace("\n9,140.9,", "\n9,1409,");
         String pieces = file("slip.csv", csv);
-        String question = "1409 g is 1267.7 g from the usual 141.3 g: did the decimal point slip, and 140.9 g meant?";
+        String question =
+                "1409 g is 1267.7 g from the usual 141.3 g: did the decimal point slip, and is 140.9 g meant?";
         for (List<String> command : List.of(
                 List.of("match", DEMO_JOB, pieces, "--seconds", "0.1"),
                 List.of("likeness", DEMO_JOB, pieces),

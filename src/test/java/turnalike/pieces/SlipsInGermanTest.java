@@ -16,18 +16,18 @@ class SlipsInGermanTest {
             "columns d1 and m1",
             "column mass_g",
             "line 1, column weight",
-            "14.2 g is 127 g from the usual 141 g: did the decimal point slip, and 142 g meant?",
-            "14.2 g is -127 g from the usual 141 g: did the decimal point slip, and 142 g meant?",
-            "124.2 g is -17.1 g from the usual 141.3 g: did two digits change places, and 142.4 g meant?",
-            "124.2 g is -17.1 g from the usual 141.3 g: is there a digit too many, and 142.4 g meant?",
-            "124.2 g is -17.1 g from the usual 141.3 g: is one digit wrong, and 142.4 g meant?",
-            "5 g is -136 g from the usual 141 g: is it in ounces, and 141.7 g meant?",
-            "0.3 g is -140 g from the usual 141 g: is it in pounds, and 141.7 g meant?",
-            "0.1 g is -140 g from the usual 141 g: is it in kilograms, and 141.7 g meant?",
-            "141 oz is 136 oz from the usual 5 oz: is it in grams, and 5 oz meant?",
-            "15 mm is -366 mm from the usual 381 mm: is it in inches, and 381 mm meant?",
-            "0.59 in is -14.4 in from the usual 15 in: is it in centimetres, and 15 in meant?",
-            "381 in is 366 in from the usual 15 in: is it in millimetres, and 15 in meant?",
+            "14.2 g is 127 g from the usual 141 g: did the decimal point slip, and is 142 g meant?",
+            "14.2 g is -127 g from the usual 141 g: did the decimal point slip, and is 142 g meant?",
+            "124.2 g is -17.1 g from the usual 141.3 g: did two digits change places, and is 142.4 g meant?",
+            "124.2 g is -17.1 g from the usual 141.3 g: is there a digit too many, and is 142.4 g meant?",
+            "124.2 g is -17.1 g from the usual 141.3 g: is one digit wrong, and is 142.4 g meant?",
+            "5 g is -136 g from the usual 141 g: is it in ounces, and is 141.7 g meant?",
+            "0.3 g is -140 g from the usual 141 g: is it in pounds, and is 141.7 g meant?",
+            "0.1 g is -140 g from the usual 141 g: is it in kilograms, and is 141.7 g meant?",
+            "141 oz is 136 oz from the usual 5 oz: is it in grams, and is 5 oz meant?",
+            "15 mm is -366 mm from the usual 381 mm: is it in inches, and is 381 mm meant?",
+            "0.59 in is -14.4 in from the usual 15 in: is it in centimetres, and is 15 in meant?",
+            "381 in is 366 in from the usual 15 in: is it in millimetres, and is 15 in meant?",
             "124.2 g is -17.1 g from the usual 141.3 g: is it right?",
             "did 15 in and 1.1 in change places?",
             "its middle figure is 5 g where the pattern has 141 g: is it in ounces?",
@@ -45,8 +45,8 @@ class SlipsInGermanTest {
             "16 in is near none of the lengths: is it one of B (15 in)? It is taken as one",
             "is this the mass? It is ignored unless it is named mass_g or mass_oz",
             "is this a measure? It is ignored unless it is named like d1 for a diameter or m1 for a mark",
-            "every weight is a whole gram: does your scale show no tenths? Then give \"scale_g\": 1 in the tolerances; as it"
-                    + " is, the balance is thought surer than it is");
+            "every weight is a whole gram: does your scale show no tenths? Then set what the scale shows, among the tolerances, to 1 g; as"
+                    + " it is, the balance is thought surer than it is");
 
     @Test
     void every_kind_of_question_has_its_german() {

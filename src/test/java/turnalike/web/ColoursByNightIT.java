@@ -5,15 +5,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What can be pressed keeps its words legible while it is, by day and by night; words that nobody presses are read in {@link AccessibilityIT}. */
+/**
+ * What can be pressed keeps its words legible while it is, by day and by night; words that nobody presses are read in {@link AccessibilityIT}.
+ * By night no drawing lies on a light sheet.
+ */
 class ColoursByNightIT {
     @TempDir
     private static Path folder;
@@ -113,6 +121,67 @@ class ColoursByNightIT {
         page.context().close();
         // Something else may lie over a few of them; were the pointer elsewhere altogether, nothing would be shown.
         assertThat(pointed).isGreaterThan(all * 9 / 10);
+    }
+
+    /** The edge of a square that no letter and no line fills, in pixels. */
+    private static final int PANEL_PX = 32;
+
+    /** How many squares of a picture of the page are paper by day: light, and of no colour. Wood is light too, but of a colour. */
+    private static int lightSquares(Page page) throws IOException {
+        BufferedImage seen =
+                ImageIO.read(new ByteArrayInputStream(page.screenshot(new Page.ScreenshotOptions().setFullPage(true))));
+        int light = 0;
+        for (int x = 0; x + PANEL_PX <= seen.getWidth(); x += PANEL_PX) {
+            for (int y = 0; y + PANEL_PX <= seen.getHeight(); y += PANEL_PX) {
+                int[] square = seen.getRGB(x, y, PANEL_PX, PANEL_PX, null, 0, PANEL_PX);
+                light += Arrays.stream(square).allMatch(ColoursByNightIT::isPaper) ? 1 : 0;
+            }
+        }
+        return light;
+    }
+
+    private static boolean isPaper(int rgb) {
+        int red = rgb >> 16 & 0xFF;
+        int green = rgb >> 8 & 0xFF;
+        int blue = rgb & 0xFF;
+        int least = Math.min(red, Math.min(green, blue));
+        return least > 0xB0 && Math.max(red, Math.max(green, blue)) - least < 0x24;
+    }
+
+    @Test
+    void no_panel_stays_as_light_as_paper_where_the_page_is_dark() throws IOException {
+        String job = "jobs/" + served.demo().text();
+        for (int width : new int[] {360, 1440}) {
+            Page page = browser.page(
+                    new NewContextOptions().setViewportSize(width, 900).setColorScheme(ColorScheme.DARK));
+            for (String view : List.of(
+                    "",
+                    "starters",
+                    "copy",
+                    "help",
+                    job,
+                    job + "/turning",
+                    job + "/bench",
+                    job + "/pieces",
+                    job + "/wood",
+                    job + "/price",
+                    job + "/match",
+                    job + "/sheets",
+                    job + "/history/1",
+                    job + "/look",
+                    job + "/resize")) {
+                page.navigate(served.address() + view);
+                page.waitForCondition(() -> page.locator("#stop").count() == 0);
+                // A picture of a sheet of paper is one by night too.
+                page.evaluate("() => document.querySelectorAll('.sheets .thumb img').forEach(e => e.remove())");
+                assertThat(lightSquares(page))
+                        .as("%s at %d px, by night", view, width)
+                        .isZero();
+            }
+            page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.LIGHT));
+            assertThat(lightSquares(page)).as("by day").isGreaterThan(50);
+            page.context().close();
+        }
     }
 
     @Test

@@ -76,7 +76,7 @@ class HandOverTest {
     @Test
     void templates_and_outlines_are_handed_out() throws Exception {
         String page = get("/sheets").body();
-        assertThat(page).contains("checking-template-a4.pdf", "outline.dxf");
+        assertThat(page).contains("checking-template-us-letter.pdf", "outline.dxf");
         EnumSet<PlanSheet> ofOthers = EnumSet.of(
                 PlanSheet.RAIL_STICK,
                 PlanSheet.LEG_GUIDE,
@@ -86,8 +86,13 @@ class HandOverTest {
         for (PlanSheet sheet : EnumSet.complementOf(ofOthers)) {
             assertThat(page)
                     .contains("<h2>" + sheet.title() + "</h2>", sheet.title() + ", first page", sheet.use())
-                    .contains("PDF, A4", "PDF, US Letter");
+                    .contains("Print: " + sheet.title(), "Files: " + sheet.title());
         }
+        // A job in inches is shown for the paper such a shop has, unless another is asked for.
+        assertThat(page).contains("paper=us-letter\" aria-current", "checking-template-us-letter.pdf?show=yes");
+        assertThat(get("/sheets?paper=a4").body())
+                .contains("paper=a4\" aria-current", "checking-template-a4.pdf?show=yes")
+                .doesNotContain("us-letter.pdf");
         Matcher picture =
                 Pattern.compile("img src=\"[^\"]*(/sheets/pictures/[^\"]+)\"").matcher(page);
         int pictures = 0;
@@ -99,7 +104,14 @@ class HandOverTest {
         assertThat(pictures).isEqualTo(PlanSheet.values().length - ofOthers.size());
         assertThat(get("/sheets/pictures/outline.pdf").statusCode()).isEqualTo(404);
         assertThat(get("/sheets/outline.dxf").body()).contains("ENTITIES", "EOF");
-        assertThat(get("/sheets/checking-template-a4.pdf").body()).startsWith("%PDF-");
+        HttpResponse<String> kept = get("/sheets/checking-template-a4.pdf");
+        assertThat(kept.body()).startsWith("%PDF-");
+        assertThat(kept.headers().firstValue("Content-Disposition"))
+                .hasValueSatisfying(how -> assertThat(how).startsWith("attachment"));
+        HttpResponse<String> printed = get("/sheets/checking-template-a4.pdf?show=yes");
+        assertThat(printed.body()).startsWith("%PDF-");
+        assertThat(printed.headers().firstValue("Content-Type").orElseThrow()).startsWith("application/pdf");
+        assertThat(printed.headers().firstValue("Content-Disposition")).isEmpty();
         assertThat(get("/sheets/other.dxf").statusCode()).isEqualTo(404);
         assertThat(get("/sheets/..%2f..%2fpasswd.dxf").statusCode()).isIn(400, 404);
     }

@@ -133,8 +133,8 @@ class KeyboardAloneIT {
         assertThat(page.locator("h1")).containsText("Four rungs");
         page.waitForSelector("#set");
         follow("nav.tabs a:has-text('Sheets')");
-        page.waitForSelector("a[href$='.pdf']");
-        to("a[href$='.pdf']");
+        page.waitForSelector("a[href$='.pdf?show=yes']");
+        to("a[href$='.pdf?show=yes']");
         follow("nav.tabs a:has-text('Piece and settings')");
         page.waitForSelector("#next");
         assertThat(page.locator("#next")).containsText("choose the set");

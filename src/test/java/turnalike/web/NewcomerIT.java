@@ -111,6 +111,7 @@ class NewcomerIT {
 
     private void print(Page page) throws IOException {
         page.locator("nav.tabs >> text=Sheets").click();
+        page.locator("summary[aria-label='Files: Bench card']").click();
         Download download = page.waitForDownload(
                 () -> page.locator("a[href$='bench-card-a4.pdf']").click());
         Path file = folder.resolve("card.pdf");

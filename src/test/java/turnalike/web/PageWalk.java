@@ -1,7 +1,9 @@
 package turnalike.web;
 
 import java.io.IOException;
+import java.net.http.HttpResponse;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import turnalike.job.kept.JobId;
 import turnalike.web.copy.Originals;
@@ -69,6 +71,7 @@ final class PageWalk {
             originals(at);
             wood(at);
         }
+        deeds("/jobs/" + served.demo().text());
     }
 
     /** What hangs on the kind of frame. */
@@ -94,6 +97,52 @@ final class PageWalk {
                 served.post(at + "/pieces/table", "cells=stone%2Cload%0A1%2C2").body());
         seen.accept(
                 at + " kind", served.post(at + "/member/1/turn", "kind=wobble").body());
+    }
+
+    /** What is asked and told while the pieces, the pattern and the job itself are worked on. */
+    private void deeds(String at) throws Exception {
+        done(at + "/pieces", "piece=99&mass_g=1409");
+        done(at + "/pieces/table", "cells=piece%2Cmass_g%0A98%2C1408%0A97%2C1407");
+        done(at + "/pieces", "sure=yes&piece=99&mass_g=1409&length=15.5");
+        done(at + "/pieces/remove", "piece=99");
+        done(at + "/pieces/spoiled", "piece=99");
+        done(at + "/steps/undo", "tab=/pieces");
+        done(at + "/steps/redo", "tab=/pieces");
+        for (String asked : List.of("?piece=6", "?piece=8", "?sort=unlike", "?sort=-mass_g", "?column=length")) {
+            read(at + "/pieces" + asked);
+        }
+        done(at + "/resize/scale", "what=all&pct=110&tenons=true");
+        done(at + "/resize/scale", "what=all&pct=much");
+        done(at + "/resize/stretch", "length=22 in&member=6");
+        done(at + "/resize/stretch", "length=3 in&member=6");
+        done(at + "/mirror", "x=");
+        read(at + "/resize");
+        read(at + "/history");
+        read(at + "/history/2");
+        done(at + "/units", "units=mm");
+        done(at + "/fields", "frame.hub_radius=9");
+        read(at + "/match");
+        done("/tour", "x=");
+        for (int step = 2; step <= 5; step++) {
+            done(at + "/tour", "step=" + step);
+        }
+        done(at + "/double", "x=");
+        done(at + "/rename", "title=Another");
+        done("/jobs/" + served.job("New job").text() + "/bin", "x=");
+        read("/bin");
+        read("/?sought=nothing");
+        read("/?sought=New");
+    }
+
+    /** What comes of it: the page it leads to, or the one that says why it cannot be. */
+    private void done(String path, String form) throws IOException, InterruptedException {
+        HttpResponse<String> answer = served.post(path, form.replace(" ", "+"));
+        Optional<String> leads = answer.headers().firstValue("Location");
+        if (leads.isPresent()) {
+            read(leads.get());
+        } else {
+            seen.accept(path + " " + form, answer.body());
+        }
     }
 
     /** What is said of an original that was traced, and of ones that were not. */

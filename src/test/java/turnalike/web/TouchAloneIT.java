@@ -168,7 +168,13 @@ class TouchAloneIT {
 
     private void print() {
         follow("nav.tabs a:has-text('Sheets')", "/sheets");
-        Download sheet = page.waitForDownload(() -> tap("a[href$='.pdf']"));
-        assertThat(sheet.suggestedFilename()).endsWith(".pdf");
+        // Opened to be printed; kept as a file where that is asked for.
+        String print = "a:text-is('Print')";
+        assertThat(page.locator(print).first()).hasAttribute("target", "_blank");
+        assertThat(page.locator(print).first())
+                .hasAttribute("href", Pattern.compile("bench-card-a4\\.pdf\\?show=yes$"));
+        tap("summary[aria-label='Files: Bench card']");
+        Download sheet = page.waitForDownload(() -> tap("details[open] a[href$='.pdf']"));
+        assertThat(sheet.suggestedFilename()).isEqualTo("bench-card-a4.pdf");
     }
 }

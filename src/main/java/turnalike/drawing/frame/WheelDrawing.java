@@ -162,7 +162,7 @@ public record WheelDrawing(
     /** The words below the wheel, with the symbols they explain; gives where they end. */
     private double legend(List<Shape> out, double fromY, double widthMm, WheelLabels labels) {
         String lettered = labels.every() == 1 ? "" : " Every %s is lettered.".formatted(ordinal(labels.every()));
-        String order = "Place 1 is the dark one, at 0°; places go round anticlockwise." + lettered;
+        String order = "Place 1 has the thick ring, at 0°; places go round anticlockwise." + lettered;
         double y = entry(out, fromY, widthMm, WheelParts.smallNode(), order);
         List<String> statements = statements();
         y = entry(out, y, widthMm, isHeavyOnOneSide() ? WheelParts.smallArrow() : List.of(), statements.get(0));

@@ -69,4 +69,8 @@ public enum Lettering {
                 .formatted(
                         className(), Typeface.FAMILIES, SvgNumbers.mm(sizeMm), bold ? "700" : "400", Pen.Palette.INK);
     }
+
+    String nightCss() {
+        return ".%s{fill:%s}".formatted(className(), Pen.Palette.night(Pen.Palette.INK));
+    }
 }

@@ -2,6 +2,7 @@ package turnalike.drawing.svg;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -98,6 +99,13 @@ public enum Pen {
         return out.append('}').toString();
     }
 
+    /** How the same class is coloured on a screen that is dark; widths and dashes stay. */
+    String nightCss() {
+        String area = fill.map(Palette::night).map("fill:%s"::formatted).orElse("");
+        String line = stroke.map(Palette::night).map("stroke:%s"::formatted).orElse("");
+        return ".%s{%s}".formatted(className(), area + (area.isEmpty() || line.isEmpty() ? "" : ";") + line);
+    }
+
     /**
      * The colours. Ink is pure black because a laser printer screens every other grey into dots, and a fine mark line with it. Contrast
      * of the accent on white: 7.7 : 1 (WCAG 2.1's formula, computed here).
@@ -110,6 +118,23 @@ public enum Pen {
         static final String WOOD_FLAT = "#efdcbc";
         static final String TINT = "#eeeeee";
 
+        /**
+         * The colour that stands for one of these on a dark screen: paper goes dark, ink light, and the wood so far down that ink and accent
+         * still stand out on it.
+         */
+        private static final Map<String, String> NIGHT = Map.of(
+                INK, "#f2ede3",
+                PAPER, "#272420",
+                ACCENT, "#f2a08f",
+                WOOD, "#73552f",
+                WOOD_FLAT, "#876a44",
+                TINT, "#3d3830");
+
         private Palette() {}
+
+        static String night(String day) {
+            return Optional.ofNullable(NIGHT.get(day))
+                    .orElseThrow(() -> new IllegalArgumentException("no colour for the night in place of " + day));
+        }
     }
 }

@@ -26,11 +26,20 @@ public record Svg(Length width, Length height, String title, List<Shape> shapes)
 
     /** As a file of its own, with its styles; the same picture gives the same text, byte for byte. */
     public String file() {
-        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + open("\n") + "<style>" + css() + "</style>\n"
+        return file(css());
+    }
+
+    /** As a file that a page shows: it goes dark with the page, where {@link #file()} keeps the colours of paper. */
+    public String screenFile() {
+        return file(screenCss());
+    }
+
+    private String file(String styles) {
+        return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + open("\n") + "<style>" + styles + "</style>\n"
                 + body("\n");
     }
 
-    /** As part of a page that has {@link #css()} among its styles; as wide as the page lets it be. */
+    /** As part of a page that has {@link #screenCss()} among its styles; as wide as the page lets it be. */
     public String inline() {
         return open("") + body("");
     }
@@ -41,6 +50,19 @@ public record Svg(Length width, Length height, String title, List<Shape> shapes)
                         Stream.of(Pen.values()).map(Pen::css),
                         Stream.of(Lettering.values()).map(Lettering::css))
                 .collect(Collectors.joining("\n", "\n", "\n"));
+    }
+
+    /**
+     * The same, and what is of another colour where the screen is dark. Lit wood keeps its tones at night: the lines on it stay dark too, or
+     * they would vanish in it.
+     */
+    public static String screenCss() {
+        String night = Stream.concat(
+                        Stream.of(Pen.values()).map(Pen::nightCss),
+                        Stream.of(Lettering.values()).map(Lettering::nightCss))
+                .collect(Collectors.joining("\n"));
+        return css() + "@media screen and (prefers-color-scheme:dark){\n" + night + "\npath[fill]~.p-fine{stroke:"
+                + Pen.Palette.INK + "}\n}\n";
     }
 
     private String open(String lineEnd) {

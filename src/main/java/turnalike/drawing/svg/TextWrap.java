@@ -7,6 +7,7 @@ import turnalike.language.Speech;
 
 /** Text broken to a width. */
 public final class TextWrap {
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
     private static final Pattern FIGURE = Pattern.compile(".*\\d");
     private static final Pattern GOES_ON = Pattern.compile("(?:\\d+/\\d+|in|mm|rpm|N|lbf|g|oz|lb|kg|%)[.,;:)]*|→");
 
@@ -47,7 +48,7 @@ public final class TextWrap {
      */
     private static List<String> words(String text) {
         List<String> out = new ArrayList<>();
-        for (String word : text.strip().split("\\s+", -1)) {
+        for (String word : BLANKS.split(text.strip(), -1)) {
             int last = out.size() - 1;
             boolean goesOn = last >= 0
                     && (out.get(last).endsWith("→")

@@ -36,8 +36,10 @@ final class RunLengths {
         stock.put("length", LengthSpelling.of(job.pattern().stock().length().plus(more), job.units()));
         if (tree.root().get("checks") instanceof ArrayNode checks) {
             for (int i = 0; i < job.checks().size(); i++) {
+                // Where a caliper is laid is found with a rule, as every other size is.
+                Length at = rounded(moved(job.checks().get(i), run, lengths), job.units());
                 ((ObjectNode) checks.get(i))
-                        .put("at", LengthSpelling.of(moved(job.checks().get(i), run, lengths), job.units()));
+                        .put("at", LengthSpelling.of(at.compareTo(whole) > 0 ? whole : at, job.units()));
             }
         }
     }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import turnalike.units.Length;
 import turnalike.units.Parsed;
 
@@ -14,6 +15,8 @@ import turnalike.units.Parsed;
  * not, and the answer is empty.
  */
 public final class Values {
+    private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}");
+
     static final String LENGTH_MEND = "give a number or text like \"1 1/2\", \"38 mm\" or \"1' 10\\\"\"";
 
     private static final String UNITS_MEND = "check the number and the job's units";
@@ -52,7 +55,7 @@ public final class Values {
     }
 
     static String excerpt(String text) {
-        String oneLine = text.replaceAll("\\p{Cntrl}", " ");
+        String oneLine = CONTROL.matcher(text).replaceAll(" ");
         return oneLine.length() > QUOTED ? String.format(Locale.ROOT, "%s…", oneLine.substring(0, QUOTED)) : oneLine;
     }
 

@@ -224,7 +224,7 @@ public final class ColumnTargets {
                 ? Optional.of(new Slip(
                         "column mass_g",
                         Slip.Kind.SCALE,
-                        "every weight is a whole gram: does your scale show no tenths? Then give \"scale_g\": 1 in the tolerances; as it"
+                        "every weight is a whole gram: does your scale show no tenths? Then set what the scale shows, among the tolerances, to 1 g; as it"
                                 + " is, the balance is thought surer than it is",
                         Optional.empty()))
                 : Optional.empty();

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import turnalike.job.fields.Fields;
 import turnalike.job.fields.Reading;
@@ -20,6 +21,8 @@ import turnalike.units.Length;
 
 /** Members from JSON, each by the keys of its kind. */
 final class MemberReader {
+    private static final Pattern QUOTES_ROUND = Pattern.compile("^'|'$");
+
     private MemberReader() {}
 
     /** The member numbered from 1, if it can exist; else its problems are told. */
@@ -54,7 +57,7 @@ final class MemberReader {
         String title = name.isBlank() ? node.path("kind").asText("") : name;
         return title.isBlank()
                 ? "no kind"
-                : Values.excerpt(node.textNode(title)).replaceAll("^'|'$", "");
+                : QUOTES_ROUND.matcher(Values.excerpt(node.textNode(title))).replaceAll("");
     }
 
     /** All that the kind is given by; empty when something needed is missing or cannot be read, which has been told. */

@@ -190,7 +190,9 @@ final class WheelFitting {
                 Working.DERIVED,
                 "exact for the drawn shape; a square counts with half its diagonal. Wood warned of below %s"
                         .formatted(joinery.leastGap().formatBoth(units))));
+        // Holes that reach the axle have no wood between them; that they do is told among what cannot be built.
         room.hubHole()
+                .filter(hole -> given.hubRadius().minus(given.hubDepth()).isPositive())
                 .ifPresent(hole -> out.add(new Working(
                         "wood between mortises",
                         String.format(

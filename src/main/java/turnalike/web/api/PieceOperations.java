@@ -50,8 +50,8 @@ final class PieceOperations {
                                 PIECES,
                                 "logPieces",
                                 "Logs pieces or corrects them, all at one stroke, as `log --from --json`: figures by column, in grams and the"
-                                        + " job's units unless they carry their own. What reads like a slip is kept and asked about. Sent again"
-                                        + " with the same `entry`, it is not logged again, and `kept_before` says so.",
+                                        + " job's units unless they carry their own. What reads like a slip is kept and asked about; with `ask`"
+                                        + " it is not kept, and answered with 409 and the questions as problems. Sent again with the same `entry`, it is not logged again, and `kept_before` says so.",
                                 Reply.json("What is kept, and questions.", "job", "step", "pieces", "questions"),
                                 PieceOperations::log)
                         .sending(schema(), Map.of("pieces", example)),
@@ -103,13 +103,18 @@ final class PieceOperations {
                 "^[0-9a-f]{16,32}$",
                 "description",
                 "a number that the sender drew for this entry alone, so that it may be sent again until an answer comes");
+        Map<String, Object> ask = Map.of(
+                "type",
+                "boolean",
+                "description",
+                "whether nothing is kept while something reads like a slip; sent again without it, it is");
         return Map.of(
                 "type",
                 "object",
                 "required",
                 List.of("pieces"),
                 "properties",
-                Map.of("pieces", pieces, "entry", entry));
+                Map.of("pieces", pieces, "entry", entry, "ask", ask));
     }
 
     private static Answer log(Call call) {
@@ -121,6 +126,9 @@ final class PieceOperations {
         Optional<EntrySerial> entry =
                 Optional.ofNullable(sent.get("entry")).map(typed -> serial(String.valueOf(typed), 422));
         try {
+            if ("true".equals(sent.get("ask"))) {
+                refuseSlips(edit(call, call.job(), entry, rows).found());
+            }
             StepAnd<Entered> done = call.store()
                     .editAnd(call.id(), kept -> edit(call, kept, entry, rows))
                     .orElseThrow(() -> Call.unknown(call.id()));
@@ -136,6 +144,17 @@ final class PieceOperations {
                     step(call, sentAgain.entry),
                     labels(rows),
                     call.store().notes()));
+        }
+    }
+
+    /** Asked before the edit's turn: nobody else waits while all pieces are compared. */
+    private static void refuseSlips(Entered entered) {
+        List<Problem> questions = entered.questions().stream()
+                .map(slip ->
+                        new Problem(slip.where(), slip.question(), "send it again without `ask` to keep it as it is"))
+                .toList();
+        if (!questions.isEmpty()) {
+            throw new Refusal(409, questions);
         }
     }
 

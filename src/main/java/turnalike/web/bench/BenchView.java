@@ -76,12 +76,13 @@ public record BenchView(KeptJob kept, Plan plan) {
                 .toList();
     }
 
-    /** The columns a bench is asked for: the weight, the length and the job's check places. */
+    /** The columns a bench is asked for: the weight, the length, the job's check places and the balance point. */
     private static List<Column> columns(Job job) {
         List<Column> out = new ArrayList<>(List.of(Column.MASS, Column.LENGTH));
         for (int i = 0; i < job.checks().size(); i++) {
             out.add(Column.diameter(i + 1));
         }
+        out.add(Column.BALANCE);
         return out;
     }
 }

@@ -32,7 +32,8 @@ public final class Assets implements Feature {
 
     /** What every page does by script: a file for each subject, in the order in which they are told of an event, and one to load. */
     private static final List<String> PAGE = List.of(
-            "base", "room", "parts", "liken", "answer", "fields", "grips", "run", "carry", "sizes", "drag", "beside");
+            "base", "room", "parts", "liken", "answer", "fields", "grips", "run", "carry", "sizes", "drag", "beside",
+            "reveal");
 
     private static final String HTMX = "/META-INF/resources/webjars/htmx.org/2.0.10/dist/htmx.min.js";
 
@@ -67,7 +68,8 @@ public final class Assets implements Feature {
         put("bench.js", "text/javascript; charset=utf-8");
         put("icon.svg", "image/svg+xml");
         assets.put(HTMX_NAME, new Asset(resource(HTMX), "text/javascript; charset=utf-8"));
-        assets.put("drawing.css", new Asset(Svg.css().getBytes(StandardCharsets.UTF_8), "text/css; charset=utf-8"));
+        assets.put(
+                "drawing.css", new Asset(Svg.screenCss().getBytes(StandardCharsets.UTF_8), "text/css; charset=utf-8"));
         put("letters-regular.ttf", "font/ttf");
         put("letters-bold.ttf", "font/ttf");
     }

@@ -145,7 +145,7 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
     Optional<String> frame(SetMatch set, boolean narrow) {
         return SetPicture.of(set)
                 .frame(kept.text().job().pattern(), narrow ? NARROW_FRAME_WIDTH : FRAME_WIDTH)
-                .map(Svg::file);
+                .map(Svg::screenFile);
     }
 
     /** What was found, as it is shown. */

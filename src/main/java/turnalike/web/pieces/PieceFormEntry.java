@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import turnalike.job.kept.KeptJob;
 import turnalike.pieces.Slip;
 import turnalike.units.Problem;
@@ -25,6 +26,8 @@ public record PieceFormEntry(
         slips = List.copyOf(slips);
     }
 
+    private static final Pattern COLUMN_OF_A_PIECE = Pattern.compile("^(piece .+), column \\w+$");
+
     /** An empty form for the next piece, or the form of one that is there. */
     static PieceFormEntry of(KeptJob kept, Optional<String> label) {
         Optional<String> there = label.filter(each -> kept.find(each).isPresent());
@@ -37,7 +40,17 @@ public record PieceFormEntry(
     }
 
     PieceFormEntry asking(List<Slip> these) {
-        return new PieceFormEntry(label, figures, cells, problems, these);
+        List<Slip> placed = these.stream()
+                .map(slip -> new Slip(placeOnPage(slip.where()), slip.kind(), slip.question(), slip.instead()))
+                .toList();
+        return new PieceFormEntry(label, figures, cells, problems, placed);
+    }
+
+    /** Without the name that a column has in a file: which figure is meant the question says. */
+    private static String placeOnPage(String where) {
+        return where.equals("column mass_g")
+                ? "the weights"
+                : COLUMN_OF_A_PIECE.matcher(where).replaceFirst("$1");
     }
 
     PieceFormEntry wrong(List<Problem> these) {

@@ -13,6 +13,7 @@ import turnalike.sheets.Paper;
 import turnalike.sheets.PlanFile;
 import turnalike.sheets.PlanSheet;
 import turnalike.sheets.Sheet;
+import turnalike.units.UnitSystem;
 import turnalike.web.job.PlanCache;
 import turnalike.web.kit.Attachment;
 import turnalike.web.kit.Feature;
@@ -20,6 +21,7 @@ import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.JobSteps;
 import turnalike.web.kit.Pages;
 import turnalike.web.kit.Refusal;
+import turnalike.web.kit.RequestInput;
 import turnalike.web.kit.Spoken;
 
 /** The sheets of a plan, as PDF and SVG. */
@@ -50,18 +52,11 @@ public final class SheetsFeature implements Feature {
      *
      * @param title what it is
      * @param use what it is for
-     * @param picture the file of its first drawing, shown small
-     * @param papers it on each paper, A4 first
+     * @param pages how many there are on the paper that is chosen
+     * @param files on that paper, the PDF first, then each drawing
      */
-    public record Offer(String title, String use, String picture, List<OnPaper> papers) {
+    public record Offer(String title, String use, int pages, List<String> files) {
         public Offer {
-            papers = List.copyOf(papers);
-        }
-    }
-
-    /** One sheet on one paper: its files, the PDF first. */
-    public record OnPaper(String paper, int pages, List<String> files) {
-        public OnPaper {
             files = List.copyOf(files);
         }
 
@@ -69,18 +64,34 @@ public final class SheetsFeature implements Feature {
         public String pdf() {
             return files.get(0);
         }
+
+        /** The file of its first drawing, shown small. */
+        public String picture() {
+            return files.get(1);
+        }
     }
+
+    /**
+     * A paper that may be chosen.
+     *
+     * @param word in the page's address
+     * @param label as it is called
+     * @param chosen whether the sheets are shown on it
+     */
+    public record PaperChoice(String word, String label, boolean chosen) {}
 
     /** What the page shows. */
     public record View(
             String address,
             String title,
+            List<PaperChoice> papers,
             List<Offer> offers,
             List<String> instead,
             List<PlanFile> exchange,
             JobSteps steps) {
         public View {
             exchange = List.copyOf(exchange);
+            papers = List.copyOf(papers);
             offers = List.copyOf(offers);
             instead = List.copyOf(instead);
         }
@@ -89,9 +100,10 @@ public final class SheetsFeature implements Feature {
     private void show(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
         Plan plan = plans.patient(kept.id(), kept.text());
-        List<Offer> offers = Speech.in(
-                Spoken.by(ctx),
-                () -> PlanSheet.of(plan).stream().map(kind -> offer(kind, plan)).toList());
+        Paper paper = paper(ctx, plan.job().units());
+        List<Offer> offers = Speech.in(Spoken.by(ctx), () -> PlanSheet.of(plan).stream()
+                .map(kind -> offer(kind, plan, paper))
+                .toList());
         pages.show(
                 ctx,
                 200,
@@ -100,20 +112,31 @@ public final class SheetsFeature implements Feature {
                 new View(
                         JobAddress.address(kept.id()),
                         plan.job().title(),
+                        PAPERS.stream()
+                                .map(each -> new PaperChoice(word(each), each.label(), each == paper))
+                                .toList(),
                         offers,
-                        PlanSheet.insteadOf(plan, PAPERS.get(0)),
+                        PlanSheet.insteadOf(plan, paper),
                         List.of(PlanFile.values()),
                         JobSteps.of(kept)));
     }
 
-    private static Offer offer(PlanSheet kind, Plan plan) {
-        List<OnPaper> papers = PAPERS.stream()
-                .map(paper -> {
-                    Sheet sheet = kind.of(plan, paper);
-                    return new OnPaper(paper.label(), sheet.pageCount(), sheet.fileNames());
-                })
-                .toList();
-        return new Offer(kind.title(), kind.use(), papers.get(0).files().get(1), papers);
+    /** The one that was asked for; else what a shop that works in these units has in its printer, as a rule. */
+    private static Paper paper(Context ctx, UnitSystem units) {
+        String asked = RequestInput.query(ctx, "paper").orElse("");
+        return PAPERS.stream()
+                .filter(each -> word(each).equals(asked))
+                .findFirst()
+                .orElse(units == UnitSystem.INCH ? Paper.LETTER : Paper.A4);
+    }
+
+    private static String word(Paper paper) {
+        return paper == Paper.A4 ? "a4" : "us-letter";
+    }
+
+    private static Offer offer(PlanSheet kind, Plan plan, Paper paper) {
+        Sheet sheet = kind.of(plan, paper);
+        return new Offer(kind.title(), kind.use(), sheet.pageCount(), sheet.fileNames());
     }
 
     /** A drawing as it stands in its sheet, to be looked at. */
@@ -137,7 +160,12 @@ public final class SheetsFeature implements Feature {
                     ctx, name, exchange.get().mediaType(), exchange.get().of(plan.job()));
             return;
         }
-        Attachment.send(ctx, name, name.endsWith(".pdf") ? "application/pdf" : "image/svg+xml", bytes(ctx, name));
+        boolean pdf = name.endsWith(".pdf");
+        if (pdf && RequestInput.query(ctx, "show").isPresent()) {
+            ctx.contentType("application/pdf").result(bytes(ctx, name)); // the browser shows it, and prints
+            return;
+        }
+        Attachment.send(ctx, name, pdf ? "application/pdf" : "image/svg+xml", bytes(ctx, name));
     }
 
     private byte[] bytes(Context ctx, String name) {

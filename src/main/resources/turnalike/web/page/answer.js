@@ -94,7 +94,11 @@
     const changed = [];
     const drawn = page.digest("drawing");
     page.liken(now, answer.content.firstElementChild, changed);
-    const sound = page.learnParts(left) && (!groups || drawn === ((/(?:^| )drawing=(\S+)/.exec(base) || [])[1]));
+    const unsound = page.learnParts(left);
+    if (groups && drawn !== (/(?:^| )drawing=(\S+)/.exec(base) || [])[1]) {
+      page.forget("drawing");
+      unsound.push("drawing");
+    }
     resetFields(now);
     for (const [id, value] of typed) {
       const field = document.getElementById(id);
@@ -112,10 +116,8 @@
     }
     show();
     seek();
-    if (!sound) {
-      page.forgetAll();
-      page.select(now.dataset.selected);
-    }
+    // What is not what it should be is asked for, and nothing else: where the hand and the eye are, all stays.
+    if (unsound.length > 0) page.select(now.dataset.selected);
     document.dispatchEvent(new CustomEvent("turnalike:redrawn"));
   });
 

@@ -10,7 +10,7 @@
     placing = on;
     document.getElementById("drawing").classList.toggle("placing", on);
     document.getElementById("touch").setAttribute("aria-pressed", String(on));
-    page.notice(on ? `Touch the piece where the ${kind()} is to stand. Escape leaves it.` : "");
+    page.notice(on ? `Touch the piece where the ${kind()} is to stand; the button once more leaves it.` : "");
   };
   /** The place along the piece in millimetres, and the member there. */
   const touched = (event) => {

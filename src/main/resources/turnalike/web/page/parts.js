@@ -4,6 +4,8 @@
   const page = window.turnalikePage;
 
   const standing = new Map();
+  /** It will be sent whatever it is: what stands there is not what its digest says. */
+  const forget = (id) => standing.delete(id);
   const partsShown = () => {
     const told = [];
     for (const [id, digest] of standing) {
@@ -13,20 +15,18 @@
     }
     return told.join(" ");
   };
-  /** Says whether what was left out of an answer is what stands here: two answers may have crossed each other. */
+  /** Which of what was left out of an answer is not what stands here: two answers may have crossed each other. Those will be sent. */
   const learnParts = (left) => {
     const told = document.getElementById("parts");
     const now = new Map(told ? told.dataset.told.split(" ").map((each) => each.split("=")) : []);
-    const sound = left.every((id) => standing.get(id) === now.get(id));
+    const unsound = left.filter((id) => standing.get(id) !== now.get(id));
     standing.clear();
-    if (sound) now.forEach((digest, id) => standing.set(id, digest));
-    return sound;
+    now.forEach((digest, id) => standing.set(id, digest));
+    unsound.forEach(forget);
+    return unsound;
   };
 
   const digest = (id) => standing.get(id);
-  /** It will be sent whatever it is: what stands there is not what its digest says. */
-  const forget = (id) => standing.delete(id);
-  const forgetAll = () => standing.clear();
 
-  Object.assign(page, { partsShown, learnParts, digest, forget, forgetAll });
+  Object.assign(page, { partsShown, learnParts, digest, forget });
 })();

@@ -137,4 +137,53 @@ class SvgTest {
             assertThat(lettering.sizeMm()).isGreaterThanOrEqualTo(2.6);
         }
     }
+
+    /** By relative luminance (WCAG 2.2; from memory). */
+    private static double contrast(String one, String other) {
+        double a = luminance(one);
+        double b = luminance(other);
+        return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
+    }
+
+    private static double luminance(String colour) {
+        int rgb = Integer.parseInt(colour.substring(1), 16);
+        double[] shares = {0.0722, 0.7152, 0.2126};
+        double sum = 0;
+        for (double share : shares) {
+            double v = (rgb & 0xFF) / 255.0;
+            sum += share * (v <= 0.04045 ? v / 12.92 : Math.pow((v + 0.055) / 1.055, 2.4));
+            rgb >>= 8;
+        }
+        return sum;
+    }
+
+    @Test
+    void a_picture_on_a_dark_screen_is_as_legible_as_on_paper() {
+        String ink = Pen.Palette.night(Pen.Palette.INK);
+        String accent = Pen.Palette.night(Pen.Palette.ACCENT);
+        String paper = Pen.Palette.night(Pen.Palette.PAPER);
+        String wood = Pen.Palette.night(Pen.Palette.WOOD);
+        String flat = Pen.Palette.night(Pen.Palette.WOOD_FLAT);
+        assertThat(contrast(ink, paper)).isGreaterThan(7);
+        assertThat(contrast(accent, paper)).isGreaterThan(4.5);
+        assertThat(contrast(ink, Pen.Palette.night(Pen.Palette.TINT))).isGreaterThan(7);
+        assertThat(contrast(ink, wood)).isGreaterThan(4.5);
+        assertThat(contrast(ink, flat)).isGreaterThan(3.9);
+        assertThat(contrast(accent, wood)).isGreaterThan(3);
+        assertThatThrownBy(() -> Pen.Palette.night("#123456")).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    @Test
+    void only_what_a_screen_shows_goes_dark() {
+        assertThat(SAMPLE.file()).doesNotContain("prefers-color-scheme");
+        assertThat(SAMPLE.screenFile())
+                .contains("@media screen and (prefers-color-scheme:dark){")
+                .contains(".p-outline{stroke:#f2ede3}", ".p-paper{fill:#272420;stroke:#f2ede3}");
+        for (Pen pen : Pen.values()) {
+            assertThat(pen.nightCss())
+                    .as(pen.name())
+                    .contains(pen.className() + "{")
+                    .doesNotContain("{}");
+        }
+    }
 }

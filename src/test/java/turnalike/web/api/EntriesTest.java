@@ -46,6 +46,10 @@ class EntriesTest {
         return served.api("POST", job + "/pieces", "{\"entry\": \"%s\", \"pieces\": [%s]}".formatted(entry, piece));
     }
 
+    private HttpResponse<String> post(String entry) throws IOException, InterruptedException {
+        return served.api("POST", job + "/pieces", entry);
+    }
+
     private static String piece(String label, String mass) {
         return "{\"piece\": \"%s\", \"figures\": {\"mass_g\": \"%s\"}}".formatted(label, mass);
     }
@@ -119,6 +123,26 @@ class EntriesTest {
         assertThat(german.get(0).get("question").textValue())
                 .contains("140,8 g")
                 .doesNotContain("140.8 g");
+    }
+
+    @Test
+    void a_likely_slip_is_not_kept_where_it_is_to_be_asked_about_first() throws Exception {
+        String slip = "{\"entry\": \"%s\", \"ask\": true, \"pieces\": [%s]}".formatted(ENTRY, piece("41", "1409"));
+        int before = steps().size();
+        HttpResponse<String> answer = post(slip);
+        assertThat(answer.statusCode()).isEqualTo(409);
+        JsonNode asked = json(answer).get("problems").get(0);
+        assertThat(asked.get("what").textValue()).contains("140.9 g meant?");
+        assertThat(asked.get("mend").textValue()).contains("without `ask`");
+        assertThat(steps()).hasSize(before);
+        assertThat(log(ENTRY, piece("41", "1409")).statusCode()).isEqualTo(200);
+        // Sent once more although it arrived: kept is kept, and nothing is asked.
+        HttpResponse<String> again = post(slip);
+        assertThat(again.statusCode()).isEqualTo(200);
+        assertThat(json(again).get("kept_before").booleanValue()).isTrue();
+        String sound = "{\"entry\": \"%s\", \"ask\": true, \"pieces\": [%s]}".formatted(OTHER, piece("42", "140.8"));
+        assertThat(post(sound).statusCode()).isEqualTo(200);
+        assertThat(grams("42")).isEqualTo(140.8);
     }
 
     @Test

@@ -111,7 +111,7 @@ class BenchPageIT {
     void an_instrument_that_presses_enter_fills_the_fields_and_keeps_the_piece() {
         String first = page.locator("#piece").textContent();
         toTheScale();
-        for (String typed : List.of("+ 141.2 g", "15.003", "1.001", "1.124")) {
+        for (String typed : List.of("+ 141.2 g", "15.003", "1.001", "1.124", "7.52")) {
             page.keyboard().type(typed);
             page.keyboard().press("Enter");
         }
@@ -199,6 +199,33 @@ class BenchPageIT {
         assertThat(page.locator("#said")).hasText("Taken back.");
         String job = "/api/jobs/" + served.demo().text();
         assertThat(sent).containsExactly("POST " + job + "/pieces", "DELETE " + job + "/entries/");
+    }
+
+    @Test
+    void what_reads_like_a_slip_is_asked_about_before_it_is_kept() {
+        toTheScale();
+        String piece = page.locator("#piece").textContent();
+        page.locator("[name=mass_g]").fill("1412");
+        page.locator("#keep").click();
+        assertThat(page.locator("#said")).containsText("Piece " + piece + " is not kept yet. ");
+        assertThat(page.locator("#said")).containsText("141.2 g meant?");
+        assertThat(page.locator("#state")).hasText("all kept");
+        assertThat(labels()).doesNotContain(piece);
+        assertThat(page.locator("[name=mass_g]")).hasValue("1412");
+        assertThat(page.locator("#piece")).hasText(piece);
+        assertThat(page.locator("#keep")).hasText("Keep it as it is");
+        // Mended into another slip, it is asked about anew.
+        page.locator("[name=mass_g]").fill("1413");
+        assertThat(page.locator("#keep")).hasText("Keep this piece");
+        page.locator("#keep").click();
+        assertThat(page.locator("#said")).containsText("141.3 g meant?");
+        assertThat(labels()).doesNotContain(piece);
+        page.locator("#keep").click();
+        assertThat(page.locator("#said")).hasText("Piece " + piece + " is kept.");
+        assertThat(page.locator("#keep")).hasText("Keep this piece");
+        assertThat(labels()).contains(piece);
+        KeptPiece kept = served.store().find(served.demo()).orElseThrow().piece(piece);
+        assertThat(kept.piece().mass().orElseThrow().grams()).isEqualTo(1413);
     }
 
     @Test

@@ -109,6 +109,8 @@ class HandByDragIT {
         List<String> stood = hand(served).order();
         page.locator("#rest").click();
         assertThat(page.locator("#found")).containsText("found a better set");
+        // What was found, and what takes it, stand where one looks after the search.
+        assertThat(page.locator("#take")).isInViewport();
         assertThat(hand(served).order()).isEqualTo(stood);
         page.locator("#take").click();
         assertThat(page.locator("#undo")).containsText("take the set found round 1 held");
