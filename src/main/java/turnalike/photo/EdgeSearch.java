@@ -177,8 +177,11 @@ final class EdgeSearch {
         int first = least(costs, reached, Double.NaN);
         int second = least(costs, reached, reached[first][0]);
         for (int k : second < 0 ? new int[] {first} : new int[] {first, second}) {
-            System.arraycopy(reached[k], 0, state, 0, UNKNOWNS);
-            keep(steps(WHOLE));
+            // One that comes where a search ended before, no better than it, would end there again.
+            if (costs[k] < cost || Math.abs(reached[k][0] - best[0]) >= SAME) {
+                System.arraycopy(reached[k], 0, state, 0, UNKNOWNS);
+                keep(steps(WHOLE));
+            }
         }
         return cost;
     }
