@@ -30,7 +30,11 @@ record Blob(
         int[] atRim = new int[count + 1];
         for (int y = 0; y < height; y++) {
             for (int x = 0; x < width; x++) {
-                double[] sum = sums[labels[y * width + x]];
+                int label = labels[y * width + x];
+                if (label == 0) {
+                    continue;
+                }
+                double[] sum = sums[label];
                 sum[0]++;
                 sum[1] += x + 0.5;
                 sum[2] += y + 0.5;
@@ -38,7 +42,7 @@ record Blob(
                 sum[4] += (x + 0.5) * (y + 0.5);
                 sum[5] += (y + 0.5) * (y + 0.5);
                 if (x == 0 || y == 0 || x == width - 1 || y == height - 1) {
-                    atRim[labels[y * width + x]]++;
+                    atRim[label]++;
                 }
             }
         }

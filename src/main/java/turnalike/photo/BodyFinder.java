@@ -137,7 +137,7 @@ final class BodyFinder {
     private Patches patches(float[] distance) {
         GrayF32 far = new GrayF32(width, height);
         for (int i = 0; i < distance.length; i++) {
-            far.data[i] = (float) Math.log(1.0 + Math.min(distance[i], 60));
+            far.data[i] = (float) QuickLog.of(1.0 + Math.min(distance[i], 60));
         }
         BlurImageOps.gaussian(far, far, 1.0, 2, null);
         double threshold = Math.max(Math.log1p(2.6), GThresholdImageOps.computeOtsu(far, 0, 4.2));
@@ -163,8 +163,8 @@ final class BodyFinder {
     }
 
     private void checkLight() throws Unsure {
-        float[] green = picture.planes()[1].clone();
-        float bright = Ranked.of(green, green.length, (int) (green.length * 0.98));
+        float[] green = picture.planes()[1];
+        float bright = Ranked.ofMany(green, (int) (green.length * 0.98));
         // The root of linear light: 0.1 is a hundredth of full light, code 25 of 255.
         if (bright < 0.11) {
             throw new Unsure(

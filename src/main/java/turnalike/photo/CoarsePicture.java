@@ -29,16 +29,24 @@ final class CoarsePicture {
         int width = picture.width() / block;
         int height = picture.height() / block;
         float[][] planes = new float[3][width * height];
-        double[] sums = new double[3 * width];
+        boolean turned = picture.turned();
+        int lines = turned ? width : height;
+        int along = turned ? height : width;
+        int lineStep = turned ? 1 : width;
+        int step = turned ? width : 1;
+        double[] sums = new double[3 * along];
         double perPixel = 1.0 / (block * block);
-        for (int y = 0; y < height; y++) {
+        for (int line = 0; line < lines; line++) {
             Arrays.fill(sums, 0);
             for (int j = 0; j < block; j++) {
-                picture.addLinear(y * block + j, block, sums);
+                picture.addLinear(line * block + j, block, sums);
             }
-            for (int x = 0; x < width; x++) {
-                for (int c = 0; c < 3; c++) {
-                    planes[c][y * width + x] = (float) Math.sqrt(sums[3 * x + c] * perPixel);
+            for (int c = 0; c < 3; c++) {
+                float[] plane = planes[c];
+                int to = line * lineStep;
+                for (int from = c; from < sums.length; from += 3) {
+                    plane[to] = (float) Math.sqrt(sums[from] * perPixel);
+                    to += step;
                 }
             }
         }

@@ -32,8 +32,10 @@ final class EdgeChain {
 
     private final double[] across;
 
-    /** Y² of each point. */
+    /** Y² of each point, and what it counts where the edge runs level. */
     private final double[] squares;
+
+    private final double[] levels;
 
     /** The edge proper: the points from here to before there. */
     private final int first;
@@ -107,8 +109,10 @@ final class EdgeChain {
         this.end = end;
         this.focal = focal;
         squares = new double[along.length];
+        levels = new double[along.length];
         for (int k = 0; k < along.length; k++) {
             squares[k] = across[k] * across[k];
+            levels[k] = weight(false, squares[k], 0);
         }
         rays = new TangentRay[end - first];
         reaches = new byte[end - first];
@@ -305,6 +309,7 @@ final class EdgeChain {
         constant = 0;
         slope = 0;
         bend = 0;
+        // In the first round each point counts as if the edge ran level, or straight across.
         for (int round = 0; round < 2; round++) {
             double w0 = 0;
             double w1 = 0;
@@ -319,7 +324,7 @@ final class EdgeChain {
             for (int k = from; k <= to; k++) {
                 double t = (places[k] - place) * perScale;
                 double off = values[k] - value;
-                double weight = weight(steep, squares[k], level + rise * t);
+                double weight = round > 0 ? weight(steep, squares[k], level + rise * t) : steep ? 1 : levels[k];
                 double once = weight * t;
                 double twice = once * t;
                 w0 += weight;

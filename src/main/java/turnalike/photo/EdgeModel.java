@@ -72,8 +72,8 @@ final class EdgeModel {
     /** At each node the softened shapes, where its three lights stand in {@link Gamma}, and the light that comes from either side. */
     private final double[] shapes = new double[NODES * SoftEdge.SHAPES];
 
-    /** The same shapes where light begins to grow faster. */
-    private final double[][] late = new double[LATE.length][NODES * SoftEdge.SHAPES];
+    /** Level and depth where light begins to grow faster. */
+    private final double[][] late = new double[LATE.length][2 * NODES];
 
     private final double[][] stands = new double[3][NODES];
 
@@ -168,13 +168,13 @@ final class EdgeModel {
                     + state[2] * rootSoftness * shapes[at + SoftEdge.ROOT]
                     + state[3] * softness * depth;
             for (int i = 0; i < LATE.length; i++) {
-                SoftEdge.fill(u + LATE[i] * perSoftness, late[i], at);
-                wood += state[FIRST_LATE + i] * softness * late[i][at + SoftEdge.DEPTH];
+                SoftEdge.fillDepth(u + LATE[i] * perSoftness, late[i], 2 * j);
+                wood += state[FIRST_LATE + i] * softness * late[i][2 * j + 1];
             }
             // The depth on the other side is this side's and u more.
             double ground = state[4] * (1 - level) + state[5] * softness * (depth + u);
-            within[j] = Math.max(0, wood);
-            without[j] = Math.max(0, ground);
+            within[j] = wood < 0 ? 0 : wood;
+            without[j] = ground < 0 ? 0 : ground;
             double red = stand(0, j);
             double green = stand(1, j);
             double blue = stand(2, j);
@@ -230,7 +230,7 @@ final class EdgeModel {
             double wood = state[1] * fall + state[2] * rootFall * shapes[at + SoftEdge.ROOT_FALL] + state[3] * level;
             double ground = state[4] * fall + state[5] * (1 - level);
             for (int i = 0; i < LATE.length; i++) {
-                wood += state[FIRST_LATE + i] * late[i][at + SoftEdge.LEVEL];
+                wood += state[FIRST_LATE + i] * late[i][2 * j];
             }
             double red = Gamma.slopeAt(stands[0][j]);
             double green = Gamma.slopeAt(stands[1][j]);
@@ -254,7 +254,7 @@ final class EdgeModel {
                 by[8][k] = RED * redOut * without[j];
                 by[9][k] = BLUE * blueOut * without[j];
                 for (int i = 0; i < LATE.length; i++) {
-                    by[FIRST_LATE + i][k] = softness * late[i][at + SoftEdge.DEPTH] * brightIn;
+                    by[FIRST_LATE + i][k] = softness * late[i][2 * j + 1] * brightIn;
                 }
             }
             double in = BLUENESS * (blueIn - brightIn);
@@ -270,7 +270,7 @@ final class EdgeModel {
             fine[8][j] = -BLUENESS * RED * redOut * without[j];
             fine[9][j] = BLUENESS * (1 - BLUE) * blueOut * without[j];
             for (int i = 0; i < LATE.length; i++) {
-                fine[FIRST_LATE + i][j] = softness * late[i][at + SoftEdge.DEPTH] * in;
+                fine[FIRST_LATE + i][j] = softness * late[i][2 * j + 1] * in;
             }
             in = REDNESS * (redIn - brightIn);
             out = REDNESS * (redOut - brightOut);
@@ -281,7 +281,7 @@ final class EdgeModel {
             fine[UNKNOWNS + 4][j] = (1 - level) * out;
             fine[UNKNOWNS + 5][j] = off * out;
             for (int i = 0; i < LATE.length; i++) {
-                fine[UNKNOWNS + FIRST_LATE + i][j] = softness * late[i][at + SoftEdge.DEPTH] * in;
+                fine[UNKNOWNS + FIRST_LATE + i][j] = softness * late[i][2 * j + 1] * in;
             }
         }
         for (int a = 0; a < UNKNOWNS; a++) {

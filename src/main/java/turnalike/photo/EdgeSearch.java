@@ -177,8 +177,11 @@ final class EdgeSearch {
         int first = least(costs, reached, Double.NaN);
         int second = least(costs, reached, reached[first][0]);
         for (int k : second < 0 ? new int[] {first} : new int[] {first, second}) {
-            System.arraycopy(reached[k], 0, state, 0, UNKNOWNS);
-            keep(steps(WHOLE));
+            // One that comes where a search ended before, no better than it, would end there again.
+            if (costs[k] < cost || Math.abs(reached[k][0] - best[0]) >= SAME) {
+                System.arraycopy(reached[k], 0, state, 0, UNKNOWNS);
+                keep(steps(WHOLE));
+            }
         }
         return cost;
     }
@@ -243,11 +246,17 @@ final class EdgeSearch {
      * @return where it is, outward from the line's middle
      */
     double settle() {
-        model.predict(best);
+        judge();
         model.derive(best);
         System.arraycopy(best, 0, state, 0, UNKNOWNS);
         addUp();
         sure = Math.sqrt(rows.variance(0));
+        return best[0];
+    }
+
+    /** Works out in what the best edge fails, and {@link #contrast}. */
+    void judge() {
+        model.predict(best);
         double[] written = model.written();
         double bright = 0;
         double colour = 0;
@@ -263,7 +272,6 @@ final class EdgeSearch {
         contrast = Math.abs(written[in] - written[out])
                 + Math.abs(written[SAMPLES + in] - written[SAMPLES + out])
                 + Math.abs(written[2 * SAMPLES + in] - written[2 * SAMPLES + out]);
-        return best[0];
     }
 
     private static int sample(double at) {
@@ -310,14 +318,23 @@ final class EdgeSearch {
         return sum;
     }
 
-    private static double product(double[] one, double[] other) {
+    /** The right side of two unknowns: two at once wait less for their sums. */
+    private void pull(int a, double[] one, double[] other) {
         double even = 0;
         double odd = 0;
-        for (int k = 0; k + 1 < ROWS; k += 2) {
-            even += one[k] * other[k];
-            odd += one[k + 1] * other[k + 1];
+        double otherEven = 0;
+        double otherOdd = 0;
+        int k = 0;
+        for (; k + 1 < ROWS; k += 2) {
+            even += one[k] * pulls[k];
+            odd += one[k + 1] * pulls[k + 1];
+            otherEven += other[k] * pulls[k];
+            otherOdd += other[k + 1] * pulls[k + 1];
         }
-        return even + odd + (ROWS % 2 == 0 ? 0 : one[ROWS - 1] * other[ROWS - 1]);
+        double last = k < ROWS ? one[k] * pulls[k] : 0;
+        double otherLast = k < ROWS ? other[k] * pulls[k] : 0;
+        rows.right(a, even + odd + last - held[a] * state[a]);
+        rows.right(a + 1, otherEven + otherOdd + otherLast - held[a + 1] * state[a + 1]);
     }
 
     /** The normal equations at {@link #state}. */
@@ -337,8 +354,10 @@ final class EdgeSearch {
             }
         }
         rows.add(weighed, by, ROWS);
+        for (int a = 0; a < UNKNOWNS; a += 2) {
+            pull(a, by[a], by[a + 1]);
+        }
         for (int a = 0; a < UNKNOWNS; a++) {
-            rows.right(a, product(by[a], pulls) - held[a] * state[a]);
             rows.hold(a, held[a]);
         }
     }

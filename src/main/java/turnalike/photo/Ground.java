@@ -161,6 +161,7 @@ final class Ground {
             trust[c] = 1 / (9 * surface.spread[c] * surface.spread[c]);
         }
         double[] off = new double[3];
+        double[] places = places(w);
         GroundSums sums = new GroundSums();
         for (int y = 0; y < h; y += step) {
             double down = (double) y / h - 0.5;
@@ -170,7 +171,7 @@ final class Ground {
                 if (shows.length > 0 && shows[i] == 0) {
                     continue;
                 }
-                double right = (double) x / w - 0.5;
+                double right = places[x];
                 double doubt = 1;
                 for (int c = 0; c < 3; c++) {
                     off[c] = planes[c][i] - at(row[c], right);
@@ -190,6 +191,15 @@ final class Ground {
             row[c][1] = terms[c][1] + y * terms[c][4];
             row[c][2] = terms[c][3];
         }
+    }
+
+    /** Where each column stands, from the middle, in widths. */
+    private static double[] places(int width) {
+        double[] places = new double[width];
+        for (int x = 0; x < width; x++) {
+            places[x] = (double) x / width - 0.5;
+        }
+        return places;
     }
 
     private static double at(double[] row, double x) {
@@ -214,49 +224,51 @@ final class Ground {
         float[] byHue = new float[w * h];
         float[] byLight = new float[w * h];
         double[][] row = new double[3][3];
-        double[] ground = new double[3];
-        double[] scale = new double[3];
-        for (int c = 0; c < 3; c++) {
-            scale[c] = 1 / (surface.spread[c] * surface.spread[c]);
-        }
+        double redScale = 1 / (surface.spread[0] * surface.spread[0]);
+        double greenScale = 1 / (surface.spread[1] * surface.spread[1]);
+        double blueScale = 1 / (surface.spread[2] * surface.spread[2]);
+        double[] places = places(w);
+        float[] reds = planes[0];
+        float[] greens = planes[1];
+        float[] blues = planes[2];
         for (int y = 0; y < h; y++) {
             along(surface.terms, (double) y / h - 0.5, row);
             for (int x = 0; x < w; x++) {
                 int i = y * w + x;
-                double right = (double) x / w - 0.5;
-                double product = 0;
-                double size = 0;
-                for (int c = 0; c < 3; c++) {
-                    double value = planes[c][i];
-                    ground[c] = at(row[c], right);
-                    product += scale[c] * ground[c] * value;
-                    size += scale[c] * ground[c] * ground[c];
-                }
+                double right = places[x];
+                double red = at(row[0], right);
+                double green = at(row[1], right);
+                double blue = at(row[2], right);
+                double redWeighed = redScale * red;
+                double greenWeighed = greenScale * green;
+                double blueWeighed = blueScale * blue;
+                double product = redWeighed * reds[i] + greenWeighed * greens[i] + blueWeighed * blues[i];
+                double size = redWeighed * red + greenWeighed * green + blueWeighed * blue;
                 double share = size > 0 ? product / size : 1;
                 double light = size > 0 ? Math.max(BLACK, Math.min(SHINE, share)) : 1;
-                byHue[i] = (float) Math.sqrt(off(planes, i, ground, scale, light));
+                double redOff = reds[i] - light * red;
+                double greenOff = greens[i] - light * green;
+                double blueOff = blues[i] - light * blue;
+                byHue[i] = (float) Math.sqrt(
+                        redOff * redOff * redScale + greenOff * greenOff * greenScale + blueOff * blueOff * blueScale);
                 light = size > 0 ? Math.max(DEEPEST_SHADOW, Math.min(1, share)) : 1;
                 double shade = (1 - light) / 0.2;
-                byLight[i] = (float) Math.sqrt(off(planes, i, ground, scale, light) + shade * shade);
+                redOff = reds[i] - light * red;
+                greenOff = greens[i] - light * green;
+                blueOff = blues[i] - light * blue;
+                byLight[i] = (float) Math.sqrt(redOff * redOff * redScale
+                        + greenOff * greenOff * greenScale
+                        + blueOff * blueOff * blueScale
+                        + shade * shade);
             }
         }
         evenOut(byHue);
         return new Distances(byHue, byLight);
     }
 
-    /** How far a pixel is from the ground in that light, squared, in deviations. */
-    private static double off(float[][] planes, int i, double[] ground, double[] scale, double light) {
-        double sum = 0;
-        for (int c = 0; c < 3; c++) {
-            double off = planes[c][i] - light * ground[c];
-            sum += off * off * scale[c];
-        }
-        return sum;
-    }
-
     /** Hue varies less than light: the ground's own middle distance becomes that of a plain ground. */
     private static void evenOut(float[] distance) {
-        float usual = Math.max(0.15f, Ranked.of(distance.clone(), distance.length, distance.length / 2));
+        float usual = Math.max(0.15f, Ranked.ofMany(distance, distance.length / 2));
         for (int i = 0; i < distance.length; i++) {
             distance[i] *= 0.8f / usual;
         }

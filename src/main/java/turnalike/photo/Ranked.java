@@ -43,6 +43,33 @@ final class Ranked {
         return values[rank];
     }
 
+    /**
+     * Finds the same among very many, which are left as they are: first by half of their digits, then among those that share them.
+     *
+     * @param values zero and more
+     * @param rank the place, from 0 to below their count
+     */
+    static float ofMany(float[] values, int rank) {
+        // Of numbers that are not negative the bits stand in the numbers' order; adding 0 turns a negative 0.
+        int[] counts = new int[1 << 15];
+        for (float value : values) {
+            counts[Float.floatToRawIntBits(value + 0f) >>> 16]++;
+        }
+        int half = 0;
+        int below = 0;
+        while (below + counts[half] <= rank) {
+            below += counts[half++];
+        }
+        float[] alike = new float[counts[half]];
+        int count = 0;
+        for (float value : values) {
+            if (Float.floatToRawIntBits(value + 0f) >>> 16 == half) {
+                alike[count++] = value;
+            }
+        }
+        return of(alike, count, rank - below);
+    }
+
     private static float middle(float a, float b, float c) {
         return Math.max(Math.min(a, b), Math.min(Math.max(a, b), c));
     }

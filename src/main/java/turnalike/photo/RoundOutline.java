@@ -2,6 +2,7 @@ package turnalike.photo;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import turnalike.trace.Profile;
 import turnalike.units.Length;
 
@@ -21,7 +22,15 @@ final class RoundOutline {
 
     private final double[] apart;
 
-    private final boolean[] hidden;
+    private final SideProfile left;
+
+    private final SideProfile right;
+
+    /** A leap within so many steps of one on the other edge is the same. */
+    private final int near;
+
+    /** Worked out when first asked for: of the outlines that only tell the uncertainty nobody does. */
+    private Optional<boolean[]> hidden = Optional.empty();
 
     private final double noise;
 
@@ -32,7 +41,9 @@ final class RoundOutline {
             double focal,
             double[] radius,
             double[] apart,
-            boolean[] hidden,
+            SideProfile left,
+            SideProfile right,
+            int near,
             double noise) {
         this.length = length;
         this.mmPerUnit = mmPerUnit;
@@ -40,7 +51,9 @@ final class RoundOutline {
         this.focal = focal;
         this.radius = radius;
         this.apart = apart;
-        this.hidden = hidden;
+        this.left = left;
+        this.right = right;
+        this.near = near;
         this.noise = noise;
     }
 
@@ -68,16 +81,11 @@ final class RoundOutline {
         int count = (int) Math.ceil(lengthMm / STEP_MM) + 1;
         SideProfile one = SideProfile.of(left, start, end, from, to, count, focal);
         SideProfile other = SideProfile.of(right, start, end, from, to, count, focal);
-        int near = (int) Math.ceil(4 / (focal * (to - from) / (count - 1)));
         double[] radius = new double[count];
         double[] apart = new double[count];
-        boolean[] hidden = new boolean[count];
         for (int k = 0; k < count; k++) {
             radius[k] = mmPerUnit * (one.radius(k) + other.radius(k)) / 2;
             apart[k] = mmPerUnit * (one.radius(k) - other.radius(k));
-            // Both edges hide the same; a leap on one alone is noise or a shadow.
-            hidden[k] = (one.isHidden(k) && other.isHiddenNear(k, near))
-                    || (other.isHidden(k) && one.isHiddenNear(k, near));
         }
         return new RoundOutline(
                 lengthMm,
@@ -86,8 +94,26 @@ final class RoundOutline {
                 focal,
                 radius,
                 apart,
-                hidden,
+                one,
+                other,
+                (int) Math.ceil(4 / (focal * (to - from) / (count - 1))),
                 Math.max(left.noisePixels(), right.noisePixels()));
+    }
+
+    private boolean[] hidden() {
+        boolean[] found = hidden.orElseGet(this::unseen);
+        hidden = Optional.of(found);
+        return found;
+    }
+
+    private boolean[] unseen() {
+        boolean[] unseen = new boolean[count()];
+        for (int k = 0; k < unseen.length; k++) {
+            // Both edges hide the same; a leap on one alone is noise or a shadow.
+            unseen[k] = (left.isHidden(k) && right.isHiddenNear(k, near))
+                    || (right.isHidden(k) && left.isHiddenNear(k, near));
+        }
+        return unseen;
     }
 
     /** The outermost place that the edges reach at a rounded end: the middle one of the few outermost points, against noise. */
@@ -130,7 +156,7 @@ final class RoundOutline {
     }
 
     boolean isHidden(int k) {
-        return hidden[k];
+        return hidden()[k];
     }
 
     /** How far an edge point is from a smooth course, in pixels. */
@@ -146,10 +172,10 @@ final class RoundOutline {
     /** How much of the length was not seen, from 0 to 1. */
     double hiddenShare() {
         int dark = 0;
-        for (boolean each : hidden) {
+        for (boolean each : hidden()) {
             dark += each ? 1 : 0;
         }
-        return (double) dark / hidden.length;
+        return (double) dark / radius.length;
     }
 
     /** The stretches in which nothing was seen, of at least so long. */
@@ -157,7 +183,7 @@ final class RoundOutline {
         List<Profile.Stretch> stretches = new ArrayList<>();
         int from = -1;
         for (int k = 0; k <= radius.length; k++) {
-            boolean dark = k < radius.length && hidden[k];
+            boolean dark = k < radius.length && isHidden(k);
             if (dark && from < 0) {
                 from = k;
             } else if (!dark && from >= 0) {

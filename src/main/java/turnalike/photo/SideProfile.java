@@ -3,6 +3,7 @@ package turnalike.photo;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One edge as radii along the piece. No ray on the contour runs through the piece, so at every place each ray bounds the radius, and where the
@@ -12,11 +13,17 @@ import java.util.List;
 final class SideProfile {
     private final double[] radius;
 
-    private final boolean[] hidden;
+    private final EdgeChain chain;
 
-    private SideProfile(double[] radius, boolean[] hidden) {
+    private final Steps steps;
+
+    /** Worked out when first asked for: of most views only the radii are. */
+    private Optional<boolean[]> hidden = Optional.empty();
+
+    private SideProfile(double[] radius, EdgeChain chain, Steps steps) {
         this.radius = radius;
-        this.hidden = hidden;
+        this.chain = chain;
+        this.steps = steps;
     }
 
     /**
@@ -36,19 +43,31 @@ final class SideProfile {
         for (int i = 0; i < out.length; i++) {
             out[i] = inMark(chain, i, start, true) || inMark(chain, i, end, false);
         }
-        double[] radius = envelope(chain, out, widest, new Steps(from, to, count), focal);
-        boolean[] hidden = new boolean[count];
-        double step = (to - from) / (count - 1);
-        List<double[]> unseen = new ArrayList<>(chain.leaps());
-        unseen.addAll(chain.steps());
-        for (double[] leap : unseen) {
+        Steps steps = new Steps(from, to, count);
+        return new SideProfile(envelope(chain, out, widest, steps, focal), chain, steps);
+    }
+
+    private boolean[] hidden() {
+        boolean[] found = hidden.orElseGet(this::unseen);
+        hidden = Optional.of(found);
+        return found;
+    }
+
+    private boolean[] unseen() {
+        int count = steps.count();
+        double from = steps.from();
+        double step = (steps.to() - from) / (count - 1);
+        boolean[] unseen = new boolean[count];
+        List<double[]> leaps = new ArrayList<>(chain.leaps());
+        leaps.addAll(chain.steps());
+        for (double[] leap : leaps) {
             int first = (int) Math.max(0, Math.ceil((leap[0] - from) / step));
             int last = (int) Math.min(count - 1, Math.floor((leap[1] - from) / step));
             for (int k = first; k <= last; k++) {
-                hidden[k] = true;
+                unseen[k] = true;
             }
         }
-        return new SideProfile(radius, hidden);
+        return unseen;
     }
 
     /** Even steps along the axis. */
@@ -135,13 +154,14 @@ final class SideProfile {
 
     /** Whether a step lies where nothing was seen. */
     boolean isHidden(int k) {
-        return hidden[k];
+        return hidden()[k];
     }
 
     /** Whether one does within so many steps. */
     boolean isHiddenNear(int k, int reach) {
-        for (int i = Math.max(0, k - reach); i <= Math.min(hidden.length - 1, k + reach); i++) {
-            if (hidden[i]) {
+        boolean[] all = hidden();
+        for (int i = Math.max(0, k - reach); i <= Math.min(all.length - 1, k + reach); i++) {
+            if (all[i]) {
                 return true;
             }
         }

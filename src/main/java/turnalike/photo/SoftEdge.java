@@ -100,4 +100,32 @@ final class SoftEdge {
             to[from + k] = value + share * (TABLE[here + SHAPES + k] - value);
         }
     }
+
+    /**
+     * Level and depth alone, to the same digits.
+     *
+     * @param u outside the edge, below 0 within
+     * @param to where they go, the level first
+     * @param from at which index first
+     */
+    static void fillDepth(double u, double[] to, int from) {
+        double at = (u - LEAST) * PER_UNIT;
+        if (at <= 0) {
+            to[from] = 1;
+            to[from + 1] = -u;
+            return;
+        }
+        if (at >= LAST) {
+            to[from] = 0;
+            to[from + 1] = 0;
+            return;
+        }
+        int i = (int) at;
+        double share = at - i;
+        int here = i * SHAPES;
+        double level = TABLE[here + LEVEL];
+        double depth = TABLE[here + DEPTH];
+        to[from] = level + share * (TABLE[here + SHAPES + LEVEL] - level);
+        to[from + 1] = depth + share * (TABLE[here + SHAPES + DEPTH] - depth);
+    }
 }

@@ -60,19 +60,26 @@ final class SquareFinder {
         return new SeenSquare(number, x, y);
     }
 
-    private static GrayU8 grey(Picture picture, int block) {
+    /** The picture in shades of grey, each of a block of pixels. */
+    static GrayU8 grey(Picture picture, int block) {
         GrayU8 grey = new GrayU8(picture.width() / block, picture.height() / block);
-        int[] sums = new int[grey.width];
+        boolean turned = picture.turned();
+        int lines = turned ? grey.width : grey.height;
+        int lineStep = turned ? 1 : grey.width;
+        int step = turned ? grey.width : 1;
+        int[] sums = new int[turned ? grey.height : grey.width];
         int whole = 4 * block * block;
         // Dividing by multiplying: exact, as the sums are below 2^24 and so many parts of the whole.
         long share = (1L << 32) / whole + 1;
-        for (int y = 0; y < grey.height; y++) {
+        for (int line = 0; line < lines; line++) {
             Arrays.fill(sums, 0);
             for (int j = 0; j < block; j++) {
-                picture.addGrey(y * block + j, block, sums);
+                picture.addGrey(line * block + j, block, sums);
             }
-            for (int x = 0; x < grey.width; x++) {
-                grey.data[y * grey.width + x] = (byte) (((sums[x] + whole / 2) * share) >>> 32);
+            int to = line * lineStep;
+            for (int sum : sums) {
+                grey.data[to] = (byte) (((sum + whole / 2) * share) >>> 32);
+                to += step;
             }
         }
         return grey;

@@ -39,6 +39,16 @@ class EdgeModelTest {
     }
 
     @Test
+    void level_and_depth_alone_are_those_among_all_shapes() {
+        double[] two = new double[2];
+        for (double u = -18; u < 8; u += 0.0137) {
+            SoftEdge.fillDepth(u, two, 0);
+            assertThat(two[0]).as("level at %s", u).isEqualTo(shape(u, SoftEdge.LEVEL));
+            assertThat(two[1]).as("depth at %s", u).isEqualTo(shape(u, SoftEdge.DEPTH));
+        }
+    }
+
+    @Test
     void what_is_written_changes_with_each_unknown_as_its_slope_says() {
         double[] state = {0.31, 0.4, 0.1, 0.03, 0.5, 0.01, 0.05, -0.04, -0.03, 0.06, 0.04, 0.07};
         for (double coarse : new double[] {0, 0.9}) {

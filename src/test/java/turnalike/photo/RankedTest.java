@@ -24,6 +24,15 @@ class RankedTest {
             assertThat(Ranked.of(values.clone(), count, rank))
                     .as("rank %s of %s", rank, Arrays.toString(values))
                     .isEqualTo(sorted[rank]);
+            assertThat(Ranked.ofMany(Arrays.copyOf(values, count), rank))
+                    .as("rank %s of many %s", rank, Arrays.toString(values))
+                    .isEqualTo(sorted[rank]);
         }
+    }
+
+    @Test
+    void zero_stands_first_whatever_its_sign() {
+        assertThat(Ranked.ofMany(new float[] {3, -0f, 1e9f, 0}, 1)).isZero();
+        assertThat(Ranked.ofMany(new float[] {3, -0f, 1e9f, 0}, 2)).isEqualTo(3);
     }
 }

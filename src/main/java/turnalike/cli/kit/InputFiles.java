@@ -1,12 +1,14 @@
 package turnalike.cli.kit;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +26,8 @@ public final class InputFiles {
     private static final int MOST_MIB = 16;
 
     private static final int MOST_PICTURE_MIB = 64;
+
+    private static final int PART = 1 << 20;
 
     private static final String SAVE_AS_TEXT =
             "save a table as .xlsx or as CSV in UTF-8, a job as plain text, and name that file";
@@ -115,10 +119,31 @@ public final class InputFiles {
             if (Files.size(path) > (long) mostMib << 20) {
                 throw UserError.of(name, "is larger than %d MiB".formatted(mostMib), mend);
             }
-            return Files.readAllBytes(path);
+            return inParts(path);
         } catch (IOException unreadable) {
             throw UserError.of(
                     name, "cannot be read (" + DiskTrouble.reason(unreadable) + ")", "check that you may read it");
+        }
+    }
+
+    /** Java reads a whole file at once through a copy of it beside the heap, and keeps that. */
+    private static byte[] inParts(Path path) throws IOException {
+        byte[] bytes = new byte[(int) Files.size(path)];
+        int count = 0;
+        try (InputStream in = Files.newInputStream(path)) {
+            int read = 0;
+            while (read >= 0 && count < bytes.length) {
+                read = in.read(bytes, count, Math.min(PART, bytes.length - count));
+                count += Math.max(0, read);
+            }
+            // A pipe says that it holds nothing.
+            byte[] more = in.readAllBytes();
+            if (more.length == 0 && count == bytes.length) {
+                return bytes;
+            }
+            byte[] all = Arrays.copyOf(bytes, count + more.length);
+            System.arraycopy(more, 0, all, count, more.length);
+            return all;
         }
     }
 

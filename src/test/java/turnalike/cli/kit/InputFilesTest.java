@@ -7,7 +7,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import turnalike.cli.Ran;
 import turnalike.workbook.Workbooks;
@@ -58,5 +61,22 @@ class InputFilesTest {
         assertRefused("\ufeffpiece,mass_g\n1,2\n".getBytes(StandardCharsets.UTF_16LE), "text in UTF-16");
         assertRefused("\ufeffpiece,mass_g\n1,2\n".getBytes(StandardCharsets.UTF_16BE), "text in UTF-16");
         assertRefused("%PDF-1.7 ...".getBytes(StandardCharsets.US_ASCII), "a PDF");
+    }
+
+    @Test
+    void a_file_larger_than_what_is_read_at_once_comes_whole() throws IOException {
+        for (int size : new int[] {0, 1, 1 << 20, (3 << 20) + 7}) {
+            byte[] bytes = new byte[size];
+            new Random(size).nextBytes(bytes);
+            Path file = Files.write(folder.resolve("picture.jpg"), bytes);
+            assertThat(InputFiles.picture(file)).isEqualTo(bytes);
+        }
+    }
+
+    /** Linux says of such a file that it holds nothing, as of a pipe. */
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void a_file_that_says_it_is_empty_is_read_to_its_end() {
+        assertThat(InputFiles.picture(Path.of("/proc/version"))).isNotEmpty();
     }
 }
