@@ -16,7 +16,7 @@ import turnalike.units.Length;
 
 /**
  * Tracing a drawn picture of 12 megapixels beside a bare pass of OpenCV on the same file in the same run: decoding, grey, Otsu's threshold, outer
- * contours. Both in CPU time of the whole process, ours with all its threads, OpenCV's held to one, and by the clock. OpenCV is asked through
+ * contours. Both begin at the file's bytes and decode it. Both in CPU time of the whole process, ours with all its threads, OpenCV's held to one, and by the clock. OpenCV is asked through
  * Python's package opencv-python-headless, which is no part of the build: without it ours is told alone. Arguments: how many rounds (default 5), how many before that are not counted (default
  * 5: the compilers of Java work beside the first ones).
  */
