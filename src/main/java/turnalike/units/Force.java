@@ -37,6 +37,18 @@ public record Force(double newtons) implements Comparable<Force> {
         return units == UnitSystem.INCH ? "%s lbf (%s)".formatted(figure(newtons / PER_POUND_FORCE), plain) : plain;
     }
 
+    /**
+     * {@return the same with three figures in each unit, {@code 3940 lbf (17500 N)}, for one that is worked out and no surer than that}
+     *
+     * @param units of the job
+     */
+    public String formatRoughly(UnitSystem units) {
+        String plain = figure(RoughFigure.of(newtons)) + " N";
+        return units == UnitSystem.INCH
+                ? "%s lbf (%s)".formatted(figure(RoughFigure.of(newtons / PER_POUND_FORCE)), plain)
+                : plain;
+    }
+
     /** Whole where it is whole or large: 20, 1.5, 251. */
     private static String figure(double value) {
         String text = String.format(Locale.ROOT, value < 9.95 ? "%.1f" : "%.0f", value);

@@ -23,6 +23,7 @@ import turnalike.turning.SpeedRange;
 import turnalike.turning.Stage;
 import turnalike.turning.Turning;
 import turnalike.units.Length;
+import turnalike.units.RoughFigure;
 import turnalike.units.Speed;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
@@ -121,7 +122,7 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
                             place.formatRoughly(units()),
                             "from the start end",
                             "Steady rest")));
-            out.add(figure("Bows under the tailstock at", whip.buckling().format(units()), "", "Buckling"));
+            out.add(figure("Bows under the tailstock at", whip.buckling().formatRoughly(units()), "", "Buckling"));
         });
         return out;
     }
@@ -155,8 +156,9 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
         return format(Locale.ROOT, "%.0f", speed.rpm());
     }
 
+    /** The wood's stiffness spreads by a fifth: a natural speed has no more than three sure figures. */
     private static String rpm(Speed speed) {
-        return bare(speed) + " rpm";
+        return format(Locale.ROOT, "%.0f rpm", RoughFigure.of(speed.rpm()));
     }
 
     public List<Row> stages() {
@@ -169,7 +171,7 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
                 rpm(stage.first()),
                 rpm(stage.second()),
                 stage.most().text(units()),
-                stage.buckling().format(units()));
+                stage.buckling().formatRoughly(units()));
     }
 
     /** The cuts by part of the work, in order. */

@@ -12,6 +12,7 @@ import turnalike.job.kept.Edit;
 import turnalike.job.kept.JobText;
 import turnalike.turning.Cut;
 import turnalike.turning.Turning;
+import turnalike.units.RoughFigure;
 import turnalike.web.Served;
 
 class TurningFeatureTest {
@@ -38,7 +39,8 @@ class TurningFeatureTest {
                     .hasSize(turning.cuts().size() + 1);
             assertThat(page)
                     .contains("%.0f rpm"
-                            .formatted(turning.whip().orElseThrow().first().rpm()))
+                            .formatted(RoughFigure.of(
+                                    turning.whip().orElseThrow().first().rpm())))
                     .contains("How stiff it stays", "face shield", "common practice, no source")
                     .doesNotContainIgnoringCase("complies", "is safe", "Optional[", "style=\"");
         }
