@@ -138,7 +138,7 @@ class SvgTest {
         }
     }
 
-    /** By relative luminance (WCAG 2.2; from memory). */
+    /** By WCAG 2.2, relative luminance (from memory). */
     private static double contrast(String one, String other) {
         double a = luminance(one);
         double b = luminance(other);
