@@ -25,6 +25,7 @@ import turnalike.pattern.Stock;
 import turnalike.pattern.Warning;
 import turnalike.units.Force;
 import turnalike.units.Length;
+import turnalike.units.PlainNumber;
 import turnalike.units.Speed;
 import turnalike.wood.Stiffness;
 
@@ -167,7 +168,7 @@ class TurningTest {
                 .orElseThrow();
         assertThat(ordered.rpm()).isGreaterThan(1.5 * other.rpm());
         assertThat(first.why().orElseThrow())
-                .contains("%.0f rpm".formatted(ordered.rpm()), "%.0f".formatted(other.rpm()));
+                .contains(PlainNumber.toFigures(ordered.rpm(), 3) + " rpm", PlainNumber.toFigures(other.rpm(), 3));
     }
 
     @Test

@@ -43,12 +43,12 @@ public final class JobFeature implements Feature {
         routes.get(JOB + "/whole.json", this::wholeJob);
     }
 
-    /** The settings after a longer search, to take the place of the first ones. */
+    /** The settings after a longer search and how they were found, to take the place of the first ones. */
     private void settings(Context ctx) {
         KeptJob kept = kept(ctx);
         Plan plan = plans.patient(kept.id(), kept.text());
         JobView view = show.view(ctx, kept, plan);
-        pages.show(ctx, 200, "job/settings.jte", view.title(), view);
+        pages.show(ctx, 200, "job/settled.jte", view.title(), view);
     }
 
     /** What would save an opening; searched only when somebody asks. */

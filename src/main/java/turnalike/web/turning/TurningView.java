@@ -156,8 +156,9 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
         return format(Locale.ROOT, "%.0f", speed.rpm());
     }
 
+    /** The wood's stiffness spreads by a fifth, a natural speed by half of that: two figures are sure. */
     private static String rpm(Speed speed) {
-        return PlainNumber.toFigures(speed.rpm(), 2) + " rpm"; // no surer than the wood's stiffness
+        return PlainNumber.toFigures(speed.rpm(), 2) + " rpm";
     }
 
     public List<Row> stages() {

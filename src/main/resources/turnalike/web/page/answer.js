@@ -64,6 +64,17 @@
       if (choice.selected !== choice.defaultSelected) choice.selected = choice.defaultSelected;
     }
   };
+  /** What a longer search found comes with how it was found, which stands elsewhere on the page; gives the settings alone. */
+  const withoutWorkings = (text) => {
+    const answer = document.createElement("template");
+    answer.innerHTML = text;
+    const coming = answer.content.getElementById("found");
+    coming.remove();
+    page.liken(document.getElementById("found"), coming, []);
+    page.forget("found");
+    page.forget("settings");
+    return answer.innerHTML;
+  };
   document.addEventListener("htmx:beforeSwap", (event) => {
     const now = page.work();
     const detail = event.detail;
@@ -73,7 +84,7 @@
     const here = Number(now.dataset.version);
     if (detail.target.id === "settings") {
       detail.shouldSwap = came >= here;
-      if (detail.shouldSwap) page.forget("settings");
+      if (detail.shouldSwap) detail.serverResponse = withoutWorkings(text);
       return;
     }
     detail.shouldSwap = false;

@@ -12,6 +12,7 @@ import turnalike.job.kept.Edit;
 import turnalike.job.kept.JobText;
 import turnalike.turning.Cut;
 import turnalike.turning.Turning;
+import turnalike.units.PlainNumber;
 import turnalike.web.Served;
 
 class TurningFeatureTest {
@@ -37,8 +38,9 @@ class TurningFeatureTest {
             assertThat(page.split("class=\"sheet fit place\"", -1))
                     .hasSize(turning.cuts().size() + 1);
             assertThat(page)
-                    .contains("%.0f rpm"
-                            .formatted(turning.whip().orElseThrow().first().rpm()))
+                    .contains(PlainNumber.toFigures(
+                                    turning.whip().orElseThrow().first().rpm(), 2)
+                            + " rpm")
                     .contains("How stiff it stays", "face shield", "common practice, no source")
                     .doesNotContainIgnoringCase("complies", "is safe", "Optional[", "style=\"");
         }
