@@ -6,10 +6,10 @@ import turnalike.trace.TracedMember;
 import turnalike.trace.TracedRun;
 
 /** How many members came back: of their kind, each end within so far. */
-record Score(int right, int all, boolean wholeRun) {
+public record Score(int right, int all, boolean wholeRun) {
     static final double END_MM = 1.5;
 
-    static Score of(List<Member> truth, TracedRun found) {
+    public static Score of(List<Member> truth, TracedRun found) {
         int right = 0;
         double at = 0;
         for (Member member : truth) {
