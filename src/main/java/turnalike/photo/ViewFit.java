@@ -7,6 +7,9 @@ import java.util.Arrays;
  * must, held by what was known of both before.
  */
 final class ViewFit {
+    /** What is known of a view is by so much more than it has unknowns: two ends and two guesses for lean and focal length. */
+    private static final double DEGREES = 2;
+
     private final double[] x;
 
     private final double[] y;
@@ -60,12 +63,35 @@ final class ViewFit {
             double tiltUncertainty,
             EndCap start,
             EndCap end) {
+        View withUncertainty(double ofFocal, double ofTilt) {
+            return new View(contour, axis, logFocal, tilt, ofFocal, ofTilt, start, end);
+        }
+
         View withEnds(EndCap otherStart, EndCap otherEnd) {
             return new View(contour, axis, logFocal, tilt, focalUncertainty, tiltUncertainty, otherStart, otherEnd);
         }
     }
 
+    /** The view that agrees best with what was known and with the ends, each of which has a sharp rim or a chamfered one. */
     View fit(Sight.AxisLine guess) throws Unsure {
+        return new RimChoice(this, focal.pixels()).best(straightened(guess, 0, tiltGuess.tilt()), tiltGuess.tilt());
+    }
+
+    /**
+     * A view that explains ends with such rims.
+     *
+     * @param view the view
+     * @param strays what it strays by from all that was known, over what that is uncertain by, squared and added up
+     */
+    record Tried(View view, double strays) {}
+
+    /**
+     * The view that explains the ends best.
+     *
+     * @param guess the axis
+     * @param faces each end's flat face, start first, as a share of the radius right behind it
+     */
+    Tried tried(Sight.AxisLine guess, double[] faces) throws Unsure {
         Sight.AxisLine axis = guess;
         double logFocal = 0;
         double tilt = tiltGuess.tilt();
@@ -73,9 +99,9 @@ final class ViewFit {
         for (int round = 0; round < 8; round++) {
             axis = straightened(axis, logFocal, tilt);
             double step = 1e-3;
-            double[][] here = residuals(axis, logFocal, tilt);
-            double[][] byFocal = residuals(axis, logFocal + step, tilt);
-            double[][] byTilt = residuals(axis, logFocal, tilt + step);
+            double[][] here = residuals(faces, axis, logFocal, tilt);
+            double[][] byFocal = residuals(faces, axis, logFocal + step, tilt);
+            double[][] byTilt = residuals(faces, axis, logFocal, tilt + step);
             double[][] rows = {
                 {1 / square(focal.uncertainty()), 0, -logFocal / square(focal.uncertainty())},
                 {0, 1 / square(tiltGuess.uncertainty()), (tiltGuess.tilt() - tilt) / square(tiltGuess.uncertainty())}
@@ -104,15 +130,19 @@ final class ViewFit {
         }
         axis = straightened(axis, logFocal, tilt);
         SquaredContour contour = contour(axis, logFocal, tilt);
-        return new View(
-                contour,
-                axis,
-                logFocal,
-                tilt,
-                uncertain[0],
-                uncertain[1],
-                EndCap.of(contour, true),
-                EndCap.of(contour, false));
+        EndCap start = EndCap.of(contour, true, faces[0]);
+        EndCap end = EndCap.of(contour, false, faces[1]);
+        double strays = square(logFocal / focal.uncertainty())
+                + square((tilt - tiltGuess.tilt()) / tiltGuess.uncertainty())
+                + off(start)
+                + off(end);
+        double wide = Math.sqrt(Math.max(1, strays / DEGREES));
+        return new Tried(
+                new View(contour, axis, logFocal, tilt, wide * uncertain[0], wide * uncertain[1], start, end), strays);
+    }
+
+    private static double off(EndCap cap) {
+        return cap.flat() ? square(cap.disagreement() / cap.uncertainty()) : 0;
     }
 
     private static double square(double value) {
@@ -131,11 +161,11 @@ final class ViewFit {
         return contour;
     }
 
-    private double[][] residuals(Sight.AxisLine axis, double logFocal, double tilt) throws Unsure {
+    private double[][] residuals(double[] faces, Sight.AxisLine axis, double logFocal, double tilt) throws Unsure {
         SquaredContour contour = contour(axis, logFocal, tilt);
         double[][] both = new double[2][];
         for (int k = 0; k < 2; k++) {
-            EndCap cap = EndCap.of(contour, k == 0);
+            EndCap cap = EndCap.of(contour, k == 0, faces[k]);
             both[k] = new double[] {cap.disagreement(), cap.flat() ? cap.uncertainty() : 1};
         }
         return both;

@@ -8,22 +8,22 @@ import java.util.List;
  * found or passed over. All of it is invented.
  */
 final class SquarePhotoScenes {
-    private static final String MAHOGANY =
+    static final String MAHOGANY =
             "pigment { wood turbulence 0.05 colour_map { [0 rgb <0.36,0.14,0.08>] [0.7 rgb <0.31,0.11,0.06>] [1 rgb"
                     + " <0.22,0.07,0.04>] } scale 3 rotate <4,87,3> } finish { ambient 0 diffuse 0.85 specular 0.3 roughness"
                     + " 0.02 }";
 
-    private static final String BEECH =
+    static final String BEECH =
             "pigment { wood turbulence 0.03 colour_map { [0 rgb <0.60,0.41,0.26>] [0.8 rgb <0.56,0.37,0.23>] [1 rgb"
                     + " <0.47,0.29,0.17>] } scale 2 rotate <2,92,8> } finish { ambient 0 diffuse 0.9 }";
 
-    private static final String PAPER = "pigment { granite scale 30 colour_map { [0 rgb <0.47,0.36,0.24>] [1 rgb"
+    static final String PAPER = "pigment { granite scale 30 colour_map { [0 rgb <0.47,0.36,0.24>] [1 rgb"
             + " <0.41,0.31,0.20>] } } finish { ambient 0 diffuse 0.9 }";
 
-    private static final String FELT = "pigment { granite scale 6 colour_map { [0 rgb <0.30,0.05,0.06>] [1 rgb"
+    static final String FELT = "pigment { granite scale 6 colour_map { [0 rgb <0.30,0.05,0.06>] [1 rgb"
             + " <0.22,0.035,0.04>] } } normal { bumps 0.3 scale 8 } finish { ambient 0 diffuse 0.9 }";
 
-    private static final String CONCRETE = "pigment { granite scale 40 colour_map { [0 rgb <0.50,0.50,0.48>] [1 rgb"
+    static final String CONCRETE = "pigment { granite scale 40 colour_map { [0 rgb <0.50,0.50,0.48>] [1 rgb"
             + " <0.36,0.36,0.35>] } } normal { bumps 0.2 scale 6 } finish { ambient 0 diffuse 0.9 }";
 
     private SquarePhotoScenes() {}

@@ -25,13 +25,13 @@ import turnalike.trace.Profile;
 import turnalike.units.Length;
 
 /** Runs of members as turners make them, drawn from a seed, and what a caliper or a camera would read off them. */
-final class RandomRuns {
+public final class RandomRuns {
     private final Random random;
 
     private final int kindsDrawn;
 
     /** Of every kind that a form can name; without curves through points, which by their nature forms may explain as well. */
-    RandomRuns(long seed) {
+    public RandomRuns(long seed) {
         this(seed, 11);
     }
 
@@ -54,7 +54,7 @@ final class RandomRuns {
     }
 
     /** A tenon, so many members between, a tenon. */
-    List<Member> run(int between) {
+    public List<Member> run(int between) {
         List<Member> out = new ArrayList<>();
         double tenon = between(14, 22);
         out.add(new Tenon(mm(between(18, 30)), mm(tenon), mm(random.nextBoolean() ? between(1, 2) : 0), Details.NONE));
@@ -166,7 +166,7 @@ final class RandomRuns {
         return new FreeCurve(points, Details.NONE);
     }
 
-    static Outline outline(List<Member> members) {
+    public static Outline outline(List<Member> members) {
         List<Outline> parts = new ArrayList<>();
         Length at = Length.ZERO;
         for (int i = 0; i < members.size(); i++) {

@@ -1,0 +1,95 @@
+package turnalike.photo;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Whether each end has a sharp rim or a chamfered one. Both can explain much the same contour, each in a view of its own: a chamfer taken for a sharp
+ * rim asks for a lens by a fifth too short and a lean of some degrees. So each way is tried, and the one counts that agrees best with the
+ * points and with what was known beforehand; how far the others lie from it, the more likely they are, is what the view is uncertain by.
+ */
+final class RimChoice {
+    /** Points of an end that stray by themselves, for each pixel of its radius. */
+    private static final double POINTS = 0.6;
+
+    /** How often a chamfer is measured anew in the view that it led to. */
+    private static final int AGAIN = 2;
+
+    /** What costs by so much more than sharp rims is not looked at again. */
+    private static final double FAR = 12;
+
+    /** What an end that fits no rim at all costs, and what a chamfer costs: the usual end of a piece is sawn off. Both by trying. */
+    private static final double NO_RIM = 16;
+
+    private static final double SELDOM = 8;
+
+    private final ViewFit fit;
+
+    private final double focal;
+
+    /** One way to explain the ends, and how ill all that is known and seen agrees with it: twice a negative log likelihood. */
+    private record Way(ViewFit.View view, double cost) {}
+
+    RimChoice(ViewFit fit, double focal) {
+        this.fit = fit;
+        this.focal = focal;
+    }
+
+    ViewFit.View best(Sight.AxisLine axis, double tilt) throws Unsure {
+        SquaredContour first = fit.contour(axis, 0, tilt);
+        List<Way> ways = new ArrayList<>();
+        for (double start : EndCap.faces(first, true)) {
+            for (double end : EndCap.faces(first, false)) {
+                ways.add(way(axis, start, end));
+                // How far a chamfer reaches is told the better, the nearer the view is to the true one.
+                Way last = ways.get(ways.size() - 1);
+                boolean maybe = start < 1 || end < 1;
+                for (int again = 0; again < AGAIN && maybe && last.cost < ways.get(0).cost + FAR; again++) {
+                    SquaredContour there = last.view.contour();
+                    last = way(
+                            last.view.axis(),
+                            start < 1 ? chamfered(there, true) : 1,
+                            end < 1 ? chamfered(there, false) : 1);
+                    ways.add(last);
+                }
+            }
+        }
+        ways.sort(Comparator.comparingDouble(Way::cost));
+        return widened(ways);
+    }
+
+    private static double chamfered(SquaredContour contour, boolean start) {
+        double[] faces = EndCap.faces(contour, start);
+        return faces[faces.length - 1];
+    }
+
+    private Way way(Sight.AxisLine axis, double start, double end) throws Unsure {
+        ViewFit.Tried tried = fit.tried(axis, new double[] {start, end});
+        ViewFit.View view = tried.view();
+        return new Way(view, tried.strays() + cost(view.start()) + cost(view.end()));
+    }
+
+    private double cost(EndCap cap) {
+        double points = POINTS * cap.radius() / cap.face() * focal;
+        double misfit = Math.max(0.03, Math.min(10, cap.misfit()));
+        return (cap.flat() ? 0 : NO_RIM) + (cap.face() < 1 ? SELDOM : 0) + 2 * points * Math.log(misfit);
+    }
+
+    /** The first, as uncertain as the others leave it. */
+    private static ViewFit.View widened(List<Way> ways) {
+        ViewFit.View best = ways.get(0).view;
+        double weights = 0;
+        double focal = 0;
+        double tilt = 0;
+        for (Way way : ways) {
+            double weight = Math.exp((ways.get(0).cost - way.cost) / 2);
+            double farther = way.view.logFocal() - best.logFocal();
+            double leaning = way.view.tilt() - best.tilt();
+            weights += weight;
+            focal += weight * (way.view.focalUncertainty() * way.view.focalUncertainty() + farther * farther);
+            tilt += weight * (way.view.tiltUncertainty() * way.view.tiltUncertainty() + leaning * leaning);
+        }
+        return best.withUncertainty(Math.sqrt(focal / weights), Math.sqrt(tilt / weights));
+    }
+}

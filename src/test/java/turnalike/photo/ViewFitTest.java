@@ -1,0 +1,146 @@
+package turnalike.photo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import turnalike.units.Angle;
+
+/** Lean and focal length from the contours of cylinders: each the hull of circles seen one by one, by no formula of the program's. */
+class ViewFitTest {
+    private static final int WIDTH = 1200;
+
+    private static final int HEIGHT = 900;
+
+    private static final double FOCAL = 1280;
+
+    /** Half the length and the radius, over the distance from the camera. */
+    private static final double HALF = 0.34;
+
+    private static final double RADIUS = 0.024;
+
+    /** Circles round the axis: place and radius. */
+    private static List<double[]> cylinder(double chamfer, double dome) {
+        List<double[]> circles = new ArrayList<>();
+        circles.add(new double[] {HALF, RADIUS});
+        if (dome > 0) {
+            for (int k = 0; k <= 60; k++) {
+                double turn = Math.PI / 2 * k / 60;
+                circles.add(new double[] {-HALF + dome * (1 - Math.sin(turn)), RADIUS * Math.cos(turn)});
+            }
+        } else {
+            circles.add(new double[] {-HALF, RADIUS - chamfer});
+            circles.add(new double[] {-HALF + chamfer, RADIUS});
+        }
+        return circles;
+    }
+
+    private static ViewFit.View fit(List<double[]> circles, double leanDegrees, double noise) throws Unsure {
+        Sight.AxisLine axis = new Sight.AxisLine(WIDTH / 2.0, HEIGHT / 2.0, 0.1);
+        Sight sight = new Sight(FOCAL, WIDTH, HEIGHT, axis, Math.toRadians(leanDegrees));
+        List<double[]> points = new ArrayList<>();
+        for (double[] circle : circles) {
+            for (int k = 0; k < 720; k++) {
+                double turn = 2 * Math.PI * k / 720;
+                double depth = 1 - circle[1] * Math.sin(turn);
+                PixelPoint point = sight.pixel(circle[0] / depth, circle[1] * Math.cos(turn) / depth);
+                points.add(new double[] {point.x(), point.y()});
+            }
+        }
+        double[][] round = everyPixel(hull(points));
+        SplittableRandom dice = new SplittableRandom(8);
+        for (double[] line : round) {
+            for (int i = 0; i < line.length; i++) {
+                line[i] += noise * dice.nextGaussian();
+            }
+        }
+        double usual = Math.toDegrees(2 * Math.atan(WIDTH / 2.0 / FOCAL));
+        FocalGuess guess = FocalGuess.of(Optional.of(Angle.ofDegrees(usual)), CameraData.NONE, WIDTH, HEIGHT);
+        return new ViewFit(round[0], round[1], WIDTH, HEIGHT, guess, ViewFit.TiltGuess.BY_EYE).fit(axis);
+    }
+
+    /** Andrew's chain, the points in order round. */
+    private static List<double[]> hull(List<double[]> points) {
+        points.sort(Comparator.<double[]>comparingDouble(p -> p[0]).thenComparingDouble(p -> p[1]));
+        List<double[]> whole = new ArrayList<>();
+        for (int side = 0; side < 2; side++) {
+            List<double[]> half = new ArrayList<>();
+            for (int i = 0; i < points.size(); i++) {
+                double[] p = points.get(side == 0 ? i : points.size() - 1 - i);
+                while (half.size() > 1 && turns(half.get(half.size() - 2), half.get(half.size() - 1), p) <= 0) {
+                    half.remove(half.size() - 1);
+                }
+                half.add(p);
+            }
+            whole.addAll(half.subList(0, half.size() - 1));
+        }
+        return whole;
+    }
+
+    private static double turns(double[] a, double[] b, double[] c) {
+        return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+    }
+
+    private static double[][] everyPixel(List<double[]> corners) {
+        List<double[]> out = new ArrayList<>();
+        double left = 0;
+        for (int i = 0; i < corners.size(); i++) {
+            double[] a = corners.get(i);
+            double[] b = corners.get((i + 1) % corners.size());
+            double length = Math.hypot(b[0] - a[0], b[1] - a[1]);
+            double at = left;
+            for (; at < length; at++) {
+                out.add(new double[] {a[0] + at / length * (b[0] - a[0]), a[1] + at / length * (b[1] - a[1])});
+            }
+            left = at - length;
+        }
+        double[][] lines = new double[2][out.size()];
+        for (int i = 0; i < lines[0].length; i++) {
+            lines[0][i] = out.get(i)[0];
+            lines[1][i] = out.get(i)[1];
+        }
+        return lines;
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-3, 0, 2})
+    void sawn_ends_tell_how_far_a_piece_leans(double lean) throws Unsure {
+        ViewFit.View view = fit(cylinder(0, 0), lean, 0.05);
+        assertThat(Math.toDegrees(view.tilt())).isCloseTo(lean, within(0.25));
+        assertThat(view.start().face()).isEqualTo(1);
+        assertThat(view.end().face()).isEqualTo(1);
+        assertThat(view.start().place()).isCloseTo(-HALF, within(0.006));
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {-3, 0, 2})
+    void a_chamfered_rim_is_seen_as_one_and_turns_no_view(double lean) throws Unsure {
+        ViewFit.View view = fit(cylinder(0.17 * RADIUS, 0), lean, 0.05);
+        assertThat(view.start().face()).isCloseTo(0.83, within(0.02));
+        assertThat(view.end().face()).isEqualTo(1);
+        assertThat(Math.toDegrees(view.tilt())).isCloseTo(lean, within(0.6));
+        assertThat(view.logFocal()).isCloseTo(0, within(0.02));
+        assertThat(Math.toDegrees(view.tiltUncertainty())).isLessThan(0.8);
+    }
+
+    /** However it is explained, the lean stays within twice of what is stated. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.5, 1, 1.6})
+    void a_domed_end_leaves_the_lean_open(double dome) throws Unsure {
+        ViewFit.View view = fit(cylinder(0, dome * RADIUS), 1, 0.05);
+        assertThat(Math.abs(view.tilt() - Math.toRadians(1))).isLessThan(2 * view.tiltUncertainty());
+    }
+
+    @Test
+    void noise_makes_the_lean_less_sure() throws Unsure {
+        assertThat(fit(cylinder(0, 0), 1, 0.3).tiltUncertainty())
+                .isGreaterThan(1.3 * fit(cylinder(0, 0), 1, 0.05).tiltUncertainty());
+    }
+}
