@@ -14,17 +14,26 @@ final class FileWatch {
 
     static WatchThread begin(Path file, Runnable changed) {
         return WatchThread.begin(watch -> {
-            try (SqliteConnection db = SqliteConnection.open(file, SqliteConnection.Use.READ)) {
-                int before = db.number("PRAGMA data_version");
-                while (watch.pause(PAUSE_MS)) {
-                    int now = version(db, before);
-                    if (now != before) {
-                        before = now;
-                        changed.run();
-                    }
+            while (!watch.isStopped()) {
+                try (SqliteConnection db = SqliteConnection.open(file, SqliteConnection.Use.READ)) {
+                    look(db, watch, changed);
+                } catch (StoreException busy) {
+                    watch.pause(PAUSE_MS);
                 }
             }
         });
+    }
+
+    private static void look(SqliteConnection db, WatchThread watch, Runnable changed) {
+        int before = db.number("PRAGMA data_version");
+        changed.run(); // what was written after the watching was asked for, and before this first look
+        while (watch.pause(PAUSE_MS)) {
+            int now = version(db, before);
+            if (now != before) {
+                before = now;
+                changed.run();
+            }
+        }
     }
 
     /** Somebody who writes for long is asked about at the next look. */
