@@ -164,7 +164,7 @@ final class TraceReport {
         if (most > Math.max(LEAST_APART, MOST_APART * widest)) {
             throw new Unsure(
                     PhotoTrace.Reason.NOT_ROUND,
-                    ("the piece's two edges disagree by %.0f pixels and more over a fifth of its length: something of its colour,"
+                    ("the piece's two edges disagree by %.1f pixels and more over a fifth of its length: something of its colour,"
                                     + " or a shadow, was taken for the piece, or it is not round")
                             .formatted(most),
                     "take it on a plain ground of another colour, in light without hard shadows");
