@@ -26,13 +26,18 @@ import javax.tools.ToolProvider;
 
 /**
  * What the program may say of bad input, read off its own sources: the texts handed to {@code new Problem(where, what, mend)}, to the page's
- * refusals and to the methods that make either, each with a name in the place of what is only known when it runs.
+ * refusals, to those of photographs and to the methods that make them, each with a name in the place of what is only known when it runs.
  */
 final class ProblemTexts {
     private static final Path MAIN = Path.of("src", "main", "java");
-    private static final Set<String> MAKERS = Set.of("Problem", "Refusal", "problem", "wrong", "refused");
+    private static final Set<String> MAKERS = Set.of("Problem", "Refusal", "Unsure", "problem", "wrong", "refused");
 
     private static final String REFUSED = "Refusal.of";
+
+    /** A spoilt picture, and what to know of a trace; a spoilt store's ways stay as they are. */
+    private static final Set<String> OF_PICTURES = Set.of("PictureFile.damaged", "damaged", "warnings.add");
+
+    private static final String PICTURES = "photo";
 
     /** Stands for what is only known when it runs. */
     static final String NAME = "bead";
@@ -46,7 +51,9 @@ final class ProblemTexts {
             for (Path file :
                     all.filter(each -> each.toString().endsWith(".java")).toList()) {
                 String text = Files.readString(file);
-                if (text.contains(REFUSED) || MAKERS.stream().anyMatch(maker -> text.contains(maker + "("))) {
+                if (text.contains(REFUSED)
+                        || file.getParent().endsWith(PICTURES)
+                        || MAKERS.stream().anyMatch(maker -> text.contains(maker + "("))) {
                     files.add(file);
                 }
             }
@@ -59,7 +66,9 @@ final class ProblemTexts {
             for (CompilationUnitTree unit : task.parse()) {
                 String file =
                         Path.of(unit.getSourceFile().toUri()).getFileName().toString();
-                new Calls(text -> out.putIfAbsent(text, file)).scan(unit, file);
+                boolean ofPictures =
+                        Path.of(unit.getSourceFile().toUri()).getParent().endsWith(PICTURES);
+                new Calls(text -> out.putIfAbsent(text, file), ofPictures).scan(unit, file);
             }
         }
         return out;
@@ -67,9 +76,11 @@ final class ProblemTexts {
 
     private static final class Calls extends TreeScanner<Void, String> {
         private final java.util.function.Consumer<String> into;
+        private final boolean ofPictures;
 
-        Calls(java.util.function.Consumer<String> into) {
+        Calls(java.util.function.Consumer<String> into, boolean ofPictures) {
             this.into = into;
+            this.ofPictures = ofPictures;
         }
 
         @Override
@@ -84,7 +95,7 @@ final class ProblemTexts {
         public Void visitMethodInvocation(MethodInvocationTree call, String file) {
             String whole = call.getMethodSelect().toString();
             String name = whole.substring(whole.lastIndexOf('.') + 1);
-            if (MAKERS.contains(name) || whole.equals(REFUSED)) {
+            if (MAKERS.contains(name) || whole.equals(REFUSED) || (ofPictures && OF_PICTURES.contains(whole))) {
                 told(call.getArguments());
             }
             return super.visitMethodInvocation(call, file);
@@ -124,6 +135,14 @@ final class ProblemTexts {
             return texts(select.getExpression()).stream()
                     .map(ProblemTexts::filled)
                     .toList();
+        }
+        if (tree instanceof MethodInvocationTree call
+                && call.getMethodSelect().toString().equals("String.format")) {
+            return call.getArguments().stream()
+                    .filter(each -> each instanceof LiteralTree || each instanceof BinaryTree)
+                    .findFirst()
+                    .map(form -> texts(form).stream().map(ProblemTexts::filled).toList())
+                    .orElse(List.of(NAME));
         }
         return List.of(NAME);
     }

@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import turnalike.language.Language;
+import turnalike.web.copy.OptionWords;
 import turnalike.web.kit.PageWords;
 
 /** Whatever is wrong with a job, a table, a drawing, a store or an edit, and whatever the page refuses, is told in German too. */
@@ -26,6 +27,8 @@ class ProblemWordsInGermanTest {
 
     /** As it stands, or as the page words it. */
     private static boolean isKnown(String text) {
-        return Language.GERMAN.knows(text) || Language.GERMAN.knows(PageWords.of(text));
+        return Language.GERMAN.knows(text)
+                || Language.GERMAN.knows(PageWords.of(text))
+                || Language.GERMAN.knows(OptionWords.of(text));
     }
 }

@@ -6,7 +6,7 @@ import turnalike.units.Problem;
 import turnalike.web.kit.PageWords;
 
 /** What tracing says, in the page's words: it names the command's options, and here the same things are fields. */
-final class OptionWords {
+public final class OptionWords {
     /** The longer before what it begins with. */
     private static final Map<String, String> WORDS = new LinkedHashMap<>();
 
