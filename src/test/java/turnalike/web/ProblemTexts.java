@@ -37,7 +37,8 @@ final class ProblemTexts {
     /** A spoilt picture, and what to know of a trace; a spoilt store's ways stay as they are. */
     private static final Set<String> OF_PICTURES = Set.of("PictureFile.damaged", "damaged", "warnings.add");
 
-    private static final String PICTURES = "photo";
+    private static final Path PICTURES =
+            MAIN.resolve(Path.of("turnalike", "photo")).toAbsolutePath();
 
     /** Stands for what is only known when it runs. */
     static final String NAME = "bead";
@@ -52,7 +53,7 @@ final class ProblemTexts {
                     all.filter(each -> each.toString().endsWith(".java")).toList()) {
                 String text = Files.readString(file);
                 if (text.contains(REFUSED)
-                        || file.getParent().endsWith(PICTURES)
+                        || file.toAbsolutePath().startsWith(PICTURES)
                         || MAKERS.stream().anyMatch(maker -> text.contains(maker + "("))) {
                     files.add(file);
                 }
@@ -66,8 +67,7 @@ final class ProblemTexts {
             for (CompilationUnitTree unit : task.parse()) {
                 String file =
                         Path.of(unit.getSourceFile().toUri()).getFileName().toString();
-                boolean ofPictures =
-                        Path.of(unit.getSourceFile().toUri()).getParent().endsWith(PICTURES);
+                boolean ofPictures = Path.of(unit.getSourceFile().toUri()).startsWith(PICTURES);
                 new Calls(text -> out.putIfAbsent(text, file), ofPictures).scan(unit, file);
             }
         }
