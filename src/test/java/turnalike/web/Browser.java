@@ -82,6 +82,11 @@ public final class Browser implements AutoCloseable {
         return new Browser(Shared.CHROMIUM, true);
     }
 
+    /** As {@link #open}, but ended when it is closed: a program beside the tests ends only then. */
+    public static Browser alone() {
+        return new Browser(Chromium.start(PAGES_ALONE, List.of()), false);
+    }
+
     /** The whole Chromium, with more of its own options. */
     public static Browser whole(String... more) {
         return new Browser(Chromium.start(WHOLE, List.of(more)), false);

@@ -29,7 +29,7 @@ final class LetGoBench {
     public static void main(String[] arguments) throws Exception {
         Path folder = Files.createTempDirectory("turnalike-let-go");
         try (Served served = Served.in(folder);
-                Browser browser = Browser.open()) {
+                Browser browser = Browser.alone()) {
             served.rehearse().join(); // a person looks at the first page before dragging
             drag(browser, served, served.demo(), "the demo", new Handle(3, "length"), new Handle(3, "crown"));
             for (int members : new int[] {40, 60}) {

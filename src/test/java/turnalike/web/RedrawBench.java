@@ -65,7 +65,7 @@ final class RedrawBench {
     public static void main(String[] arguments) throws Exception {
         Path folder = Files.createTempDirectory("turnalike-redraw");
         try (Served served = Served.in(folder);
-                Browser browser = Browser.open()) {
+                Browser browser = Browser.alone()) {
             long began = System.nanoTime();
             served.rehearse().join(); // a person looks at the first page before typing
             System.out.printf(Locale.ROOT, "rehearsed in %.1f s%n", (System.nanoTime() - began) / 1e9);
