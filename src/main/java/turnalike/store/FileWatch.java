@@ -14,12 +14,8 @@ final class FileWatch {
 
     static WatchThread begin(Path file, Runnable changed) {
         return WatchThread.begin(watch -> {
-            while (!watch.isStopped()) {
-                try (SqliteConnection db = SqliteConnection.open(file, SqliteConnection.Use.READ)) {
-                    look(db, watch, changed);
-                } catch (StoreException busy) {
-                    watch.pause(PAUSE_MS);
-                }
+            try (SqliteConnection db = SqliteConnection.open(file, SqliteConnection.Use.READ)) {
+                look(db, watch, changed);
             }
         });
     }
