@@ -13,6 +13,7 @@ import turnalike.job.set.WheelSet;
 import turnalike.match.WheelPlacement;
 import turnalike.pieces.Piece;
 import turnalike.units.Article;
+import turnalike.units.Listing;
 import turnalike.units.Mass;
 import turnalike.units.SentenceCase;
 import turnalike.units.WeighingScale;
@@ -110,10 +111,7 @@ public final class MatchSummary implements SetMatch.Cases<String> {
             List<String> spares = set.spareLabels();
             line(
                     "  spare: piece %s%s",
-                    String.join(", ", spares.subList(0, Math.min(MOST_SPARES, spares.size()))),
-                    spares.size() > MOST_SPARES
-                            ? " and %d more; --json has them all".formatted(spares.size() - MOST_SPARES)
-                            : "");
+                    Listing.of(spares, MOST_SPARES), spares.size() > MOST_SPARES ? "; --json has them all" : "");
         }
         set.remarks().forEach(remark -> line("  %s", remark));
         List<String> sentences = set.verdict().sentences();

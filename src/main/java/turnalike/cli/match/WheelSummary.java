@@ -21,15 +21,15 @@ final class WheelSummary {
     /** More points of the curve than a screen has room for beside the rest are thinned out. */
     private static final int MOST_POINTS = 5;
 
+    /** The finest of the grades; from memory. */
+    private static final double FINEST = 0.4;
+
     /** Takes one line of the summary. */
     interface Line {
         void put(String text, Object... values);
     }
 
     private final Line line;
-
-    /** The finest of the grades; from memory. */
-    private static final double FINEST = 0.4;
 
     WheelSummary(Line line) {
         this.line = line;

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import turnalike.job.pieces.BlanksReport;
 import turnalike.pieces.blanks.BlankForecast;
 import turnalike.units.Article;
+import turnalike.units.Listing;
 import turnalike.units.PlainNumber;
 import turnalike.units.WeighingScale;
 
@@ -114,14 +115,9 @@ final class BlanksSummary {
     }
 
     private static String labels(List<BlankForecast.Forecast> blanks) {
-        if (blanks.isEmpty()) {
-            return "none";
-        }
-        String first = blanks.stream()
-                .limit(MOST_ROWS)
-                .map(BlankForecast.Forecast::label)
-                .collect(Collectors.joining(", "));
-        return blanks.size() > MOST_ROWS ? first + " and %d more".formatted(blanks.size() - MOST_ROWS) : first;
+        return blanks.isEmpty()
+                ? "none"
+                : Listing.of(blanks.stream().map(BlankForecast.Forecast::label).toList(), MOST_ROWS);
     }
 
     private static double percent(double part, double whole) {

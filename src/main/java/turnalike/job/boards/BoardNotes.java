@@ -3,11 +3,11 @@ package turnalike.job.boards;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import turnalike.stock.boards.Board;
 import turnalike.stock.boards.CuttingOrder;
 import turnalike.stock.boards.Sawing;
 import turnalike.stock.boards.Wanted;
+import turnalike.units.Listing;
 import turnalike.units.UnitSystem;
 
 /** What a plan takes for granted and a turner should know, each a sentence. */
@@ -103,7 +103,6 @@ public final class BoardNotes {
     }
 
     private static String few(List<String> names) {
-        String first = names.stream().limit(8).collect(Collectors.joining(", "));
-        return names.size() > 8 ? "%s and %d more".formatted(first, names.size() - 8) : first;
+        return Listing.of(names, 8);
     }
 }

@@ -8,6 +8,7 @@ import java.util.stream.Collectors;
 import turnalike.frame.Moment;
 import turnalike.match.Expected;
 import turnalike.match.WheelPlacement;
+import turnalike.units.Listing;
 
 /** What the unbalance is likely to be, in words: the range, what it is made of, and what to measure next. */
 final class ExpectedWords {
@@ -49,8 +50,7 @@ final class ExpectedWords {
     }
 
     private static String named(List<String> pieces) {
-        String first = String.join(", ", pieces.subList(0, Math.min(NAMED, pieces.size())));
-        return pieces.size() > NAMED ? "%s and %d more".formatted(first, pieces.size() - NAMED) : first;
+        return Listing.of(pieces, NAMED);
     }
 
     private static String percent(double share) {

@@ -12,6 +12,7 @@ import turnalike.pieces.blanks.BlankForecast.Forecast;
 import turnalike.stock.LossRecord;
 import turnalike.stock.Spares;
 import turnalike.units.Article;
+import turnalike.units.Listing;
 import turnalike.units.PlainNumber;
 import turnalike.units.WeighingScale;
 import turnalike.units.Working;
@@ -145,9 +146,9 @@ public record BlanksView(
     }
 
     private static String labels(List<Forecast> blanks) {
-        String first = blanks.stream().limit(MOST_LABELS).map(Forecast::label).collect(Collectors.joining(", "));
-        int more = blanks.size() - MOST_LABELS;
-        return blanks.isEmpty() ? "none" : more > 0 ? first + " and %d more".formatted(more) : first;
+        return blanks.isEmpty()
+                ? "none"
+                : Listing.of(blanks.stream().map(Forecast::label).toList(), MOST_LABELS);
     }
 
     private static double percent(double part, double whole) {
