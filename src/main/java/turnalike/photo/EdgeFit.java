@@ -56,7 +56,8 @@ final class EdgeFit {
      * @param contrast the middle step from ground to piece, in codes over brightness and colours
      */
     @SuppressWarnings("ArrayRecordComponent") // never compared, and large
-    record Fitted(double[] x, double[] y, double softness, double sure, double burnt, double contrast) {}
+    record Fitted(
+            double[] x, double[] y, double[] doubts, double softness, double sure, double burnt, double contrast) {}
 
     /** What a point strays by, in codes. */
     private record Noise(double bright, double colour) {}
@@ -75,8 +76,10 @@ final class EdgeFit {
             rank++;
         }
         double soft = again.softness(once.noise(), Math.max(0, rank - 1), Math.min(SOFTNESSES.length - 1, rank + 2));
-        return again.moved(soft, once.noise(), stride(2, 1.3 * soft, FITS), false)
+        Fitted fitted = again.moved(soft, once.noise(), stride(2, 1.3 * soft, FITS), false)
                 .fitted();
+        HollowCorners.sharpen(fitted.x(), fitted.y(), fitted.doubts(), soft);
+        return fitted;
     }
 
     private int stride(int least, double softnesses, int fits) {
@@ -122,12 +125,15 @@ final class EdgeFit {
         }
         double[] offsets = found.offsets;
         between(offsets, stride);
+        double[] doubts = new double[n];
         double[] fittedX = lines.x().clone();
         double[] fittedY = lines.y().clone();
         for (int i = 0; i < n; i++) {
             double usual = usual(offsets, i, Math.max(1, stride / 2));
             // A point that goes its own way has met a knot, a shaving or the grain.
             double offset = Math.abs(offsets[i] - usual) < 0.6 ? offsets[i] : usual;
+            double doubt = found.sure[i - i % stride];
+            doubts[i] = Double.isNaN(offsets[i]) ? 2 : Math.hypot(doubt, offset - offsets[i]);
             fittedX[i] += offset * lines.normal(i)[0];
             fittedY[i] += offset * lines.normal(i)[1];
         }
@@ -135,6 +141,7 @@ final class EdgeFit {
                 new Fitted(
                         fittedX,
                         fittedY,
+                        doubts,
                         softness,
                         middle(found.sure, stride),
                         (double) burnt * stride / Math.max(1, n),

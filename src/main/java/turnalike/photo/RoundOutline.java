@@ -10,6 +10,9 @@ import turnalike.units.Length;
 final class RoundOutline {
     private static final double STEP_MM = 0.5;
 
+    /** What no point of an edge is better known than, pixels: all strays by so much that it does not know of. */
+    private static final double LEAST_DOUBT = 0.03;
+
     private final double length;
 
     private final double mmPerUnit;
@@ -22,9 +25,11 @@ final class RoundOutline {
 
     private final double[] apart;
 
-    private final SideProfile left;
+    private final double[] open;
 
-    private final SideProfile right;
+    final SideProfile left;
+
+    final SideProfile right;
 
     /** A leap within so many steps of one on the other edge is the same. */
     private final int near;
@@ -41,6 +46,7 @@ final class RoundOutline {
             double focal,
             double[] radius,
             double[] apart,
+            double[] open,
             SideProfile left,
             SideProfile right,
             int near,
@@ -51,6 +57,7 @@ final class RoundOutline {
         this.focal = focal;
         this.radius = radius;
         this.apart = apart;
+        this.open = open;
         this.left = left;
         this.right = right;
         this.near = near;
@@ -79,13 +86,16 @@ final class RoundOutline {
         }
         double mmPerUnit = lengthMm / (to - from);
         int count = (int) Math.ceil(lengthMm / STEP_MM) + 1;
-        SideProfile one = SideProfile.of(left, start, end, from, to, count, focal);
-        SideProfile other = SideProfile.of(right, start, end, from, to, count, focal);
+        SideProfile one = SideProfile.of(left, contour.doubts(true), start, end, from, to, count, focal);
+        SideProfile other = SideProfile.of(right, contour.doubts(false), start, end, from, to, count, focal);
         double[] radius = new double[count];
         double[] apart = new double[count];
+        double[] open = new double[count];
         for (int k = 0; k < count; k++) {
-            radius[k] = mmPerUnit * (one.radius(k) + other.radius(k)) / 2;
+            double share = shareOf(one.doubt(k), other.doubt(k));
+            radius[k] = mmPerUnit * (share * one.radius(k) + (1 - share) * other.radius(k));
             apart[k] = mmPerUnit * (one.radius(k) - other.radius(k));
+            open[k] = Math.sqrt(share * (1 - share)) * Math.abs(apart[k]);
         }
         return new RoundOutline(
                 lengthMm,
@@ -94,10 +104,18 @@ final class RoundOutline {
                 focal,
                 radius,
                 apart,
+                open,
                 one,
                 other,
                 (int) Math.ceil(4 / (focal * (to - from) / (count - 1))),
                 Math.max(left.noisePixels(), right.noisePixels()));
+    }
+
+    /** What an edge counts by that is uncertain by so much, pixels, beside another: by one over the squares, as of independent measures. */
+    private static double shareOf(double doubt, double other) {
+        double one = 1 / ((doubt + LEAST_DOUBT) * (doubt + LEAST_DOUBT));
+        double two = 1 / ((other + LEAST_DOUBT) * (other + LEAST_DOUBT));
+        return one / (one + two);
     }
 
     private boolean[] hidden() {
@@ -153,6 +171,38 @@ final class RoundOutline {
     /** How much the left edge stands farther out than the right. */
     double apartMm(int k) {
         return apart[k];
+    }
+
+    double focalPx() {
+        return focal;
+    }
+
+    double leftMm(int k) {
+        return mmPerUnit * left.radius(k);
+    }
+
+    double rightMm(int k) {
+        return mmPerUnit * right.radius(k);
+    }
+
+    /** What that leaves open of the radius, one standard deviation: half of it where both edges are as sure, the less the surer one of them is. */
+    double openMm(int k) {
+        return open[k];
+    }
+
+    /** Over how much of the length one edge is by so much less sure than the other, from 0 to 1. */
+    double oneSidedShare(double times) {
+        int count = 0;
+        for (int k = 0; k < radius.length; k++) {
+            double less = Math.min(left.doubt(k), right.doubt(k)) + LEAST_DOUBT;
+            count += worseDoubt(k) + LEAST_DOUBT > times * less ? 1 : 0;
+        }
+        return (double) count / radius.length;
+    }
+
+    /** What the less sure of the two edges is uncertain by, pixels. */
+    double worseDoubt(int k) {
+        return Math.max(left.doubt(k), right.doubt(k));
     }
 
     boolean isHidden(int k) {

@@ -32,14 +32,17 @@ final class SheetScale {
 
     private final double[][] contour;
 
+    private final double[] doubts;
+
     private final FocalGuess focal;
 
-    /** A closed contour, straightened. */
-    SheetScale(Picture picture, SheetReading reading, PhotoWish wish, double[][] contour) {
+    /** A closed contour, straightened, and what each of its points is uncertain by, pixels. */
+    SheetScale(Picture picture, SheetReading reading, PhotoWish wish, double[][] contour, double[] doubts) {
         this.picture = picture;
         this.reading = reading;
         this.wish = wish;
         this.contour = contour;
+        this.doubts = doubts;
         SheetView sheet = reading.relied().orElseThrow();
         focal = new FocalGuess(
                 sheet.focal(),
@@ -90,7 +93,7 @@ final class SheetScale {
     }
 
     private ViewFit fit(ViewFit.TiltGuess tilt) {
-        return new ViewFit(contour[0], contour[1], picture.width(), picture.height(), focal, tilt);
+        return new ViewFit(contour[0], contour[1], doubts, picture.width(), picture.height(), focal, tilt);
     }
 
     private Sight sight(double pixels, Sight.AxisLine axis) {

@@ -11,7 +11,12 @@ import java.util.Optional;
  * hollow corner of the contour nothing was seen: the radius there is bounded, not measured.
  */
 final class SideProfile {
+    /** By so many points to either side is judged how sure an edge is at a place. */
+    private static final int NEAR = 6;
+
     private final double[] radius;
+
+    private final double[] doubts;
 
     private final EdgeChain chain;
 
@@ -20,7 +25,8 @@ final class SideProfile {
     /** Worked out when first asked for: of most views only the radii are. */
     private Optional<boolean[]> hidden = Optional.empty();
 
-    private SideProfile(double[] radius, EdgeChain chain, Steps steps) {
+    private SideProfile(double[] radius, double[] doubts, EdgeChain chain, Steps steps) {
+        this.doubts = doubts;
         this.radius = radius;
         this.chain = chain;
         this.steps = steps;
@@ -30,6 +36,7 @@ final class SideProfile {
      * Takes the radii from one edge.
      *
      * @param chain the edge
+     * @param doubts what each of its points is uncertain by, pixels
      * @param start its start end
      * @param end its other end
      * @param from where the piece begins along the axis
@@ -37,14 +44,39 @@ final class SideProfile {
      * @param count at how many even steps, both ends included
      * @param focal pixels to one unit
      */
-    static SideProfile of(EdgeChain chain, EndCap start, EndCap end, double from, double to, int count, double focal) {
+    static SideProfile of(
+            EdgeChain chain,
+            double[] doubts,
+            EndCap start,
+            EndCap end,
+            double from,
+            double to,
+            int count,
+            double focal) {
         double widest = 1.1 * chain.widest();
         boolean[] out = new boolean[chain.size()];
         for (int i = 0; i < out.length; i++) {
             out[i] = inMark(chain, i, start, true) || inMark(chain, i, end, false);
         }
         Steps steps = new Steps(from, to, count);
-        return new SideProfile(envelope(chain, out, widest, steps, focal), chain, steps);
+        int[] rays = new int[count];
+        double[] radius = envelope(chain, out, widest, steps, focal, rays);
+        double[] atSteps = new double[count];
+        for (int k = 0; k < count; k++) {
+            atSteps[k] = near(doubts, rays[k]);
+        }
+        return new SideProfile(radius, atSteps, chain, steps);
+    }
+
+    /** What the points around one are uncertain by, root mean square. */
+    private static double near(double[] doubts, int i) {
+        int from = Math.max(0, i - NEAR);
+        int to = Math.min(doubts.length - 1, i + NEAR);
+        double squares = 0;
+        for (int k = from; k <= to; k++) {
+            squares += doubts[k] * doubts[k];
+        }
+        return Math.sqrt(squares / Math.max(1, to - from + 1));
     }
 
     private boolean[] hidden() {
@@ -87,7 +119,8 @@ final class SideProfile {
     }
 
     /** The least that any ray passes each step by. A ray is asked only about the steps that it passes by less than the piece is wide. */
-    private static double[] envelope(EdgeChain chain, boolean[] out, double widest, Steps steps, double focal) {
+    private static double[] envelope(
+            EdgeChain chain, boolean[] out, double widest, Steps steps, double focal, int[] rays) {
         double[] places = new double[steps.count()];
         for (int k = 0; k < places.length; k++) {
             places[k] = steps.place(k);
@@ -107,6 +140,7 @@ final class SideProfile {
                 double passing = at.squaredPassing(places[k]);
                 if (passing < least[k]) {
                     least[k] = passing;
+                    rays[k] = i;
                 }
             }
             // Between two neighbouring rays lie others; nearly square to the axis each passes only a hair's breadth of
@@ -118,7 +152,10 @@ final class SideProfile {
                     int last = steps.last(Math.max(at.place(), next.place()));
                     for (int k = steps.first(Math.min(at.place(), next.place())); k <= last; k++) {
                         double between = between(at, next, places[k]);
-                        least[k] = Math.min(least[k], between * between);
+                        if (between * between < least[k]) {
+                            least[k] = between * between;
+                            rays[k] = i;
+                        }
                     }
                 }
             }
@@ -150,6 +187,11 @@ final class SideProfile {
     /** The radius at a step. */
     double radius(int k) {
         return radius[k];
+    }
+
+    /** What the edge is uncertain by there, pixels. */
+    double doubt(int k) {
+        return doubts[k];
     }
 
     /** Whether a step lies where nothing was seen. */

@@ -12,6 +12,8 @@ final class SquaredContour {
 
     private final double[] across;
 
+    private final double[] doubts;
+
     private final int atStart;
 
     private final int atEnd;
@@ -32,9 +34,11 @@ final class SquaredContour {
      * @param sight where the axis lies
      * @param x of the contour's points, closed
      * @param y of them
+     * @param doubts what each is uncertain by, pixels
      */
-    SquaredContour(Sight sight, double[] x, double[] y) {
+    SquaredContour(Sight sight, double[] x, double[] y, double[] doubts) {
         this.sight = sight;
+        this.doubts = doubts;
         known = Optional.empty();
         int n = x.length;
         along = new double[n];
@@ -62,6 +66,7 @@ final class SquaredContour {
         sight = same.sight;
         along = same.along;
         across = same.across;
+        doubts = same.doubts;
         atStart = same.atStart;
         atEnd = same.atEnd;
         startsLeft = same.startsLeft;
@@ -114,6 +119,17 @@ final class SquaredContour {
             i = i == n ? 0 : i < 0 ? n - 1 : i;
         }
         return points;
+    }
+
+    /** What each point of one edge is uncertain by, from start to end, in pixels. */
+    double[] doubts(boolean left) {
+        int n = along.length;
+        int way = startsLeft == left ? 1 : -1;
+        double[] values = new double[Math.floorMod(way * (atEnd - atStart), n) + 1];
+        for (int k = 0; k < values.length; k++) {
+            values[k] = doubts[Math.floorMod(atStart + way * k, n)];
+        }
+        return values;
     }
 
     /** Of the points from start to end in the order of the walk, what they sum to across. */

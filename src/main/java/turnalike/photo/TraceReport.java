@@ -31,13 +31,23 @@ final class TraceReport {
     private static final double MOST_UNSURE = 0.2;
 
     /**
-     * Edges that disagree by both over a fifth of the length, in pixels and as a share of the largest radius, are not one round's: pictures traced
-     * well stayed below 0.9 pixels and 0.02, those that went wrong began at 2.4 and 0.05, but for two of which an edge lies in the dark, or on wood as
-     * dark as its shade: those lay between these limits and 1.5 pixels, 0.025 and 0.035.
+     * Edges whose disagreement leaves so much open over a fifth of the length, in pixels and as a share of the largest radius, are not one round's:
+     * pictures traced well stayed below 0.77 pixels and 0.012, those that went wrong began at 1.06 and 0.018.
      */
-    private static final double LEAST_APART = 1.2;
+    private static final double LEAST_APART = 0.95;
 
-    private static final double MOST_APART = 0.023;
+    private static final double MOST_APART = 0.014;
+
+    /**
+     * Where over half of the length one edge is no surer than this, in pixels or in softnesses, it is lost in the ground: of pictures traced well the
+     * worst had 0.32, those that went wrong began at 0.6.
+     */
+    private static final double LOST = 0.45;
+
+    /** An edge by so much less sure than the other, over so much of the length, is told of: the radii rest on the other one there. */
+    private static final double ONE_SIDED = 2.5;
+
+    private static final double MUCH = 0.2;
 
     /** What a square's side is uncertain by: how it is turned and which corner is nearer is not known exactly. */
     private static final double SQUARE = 0.03;
@@ -134,10 +144,20 @@ final class TraceReport {
     private static double[] apartPixels(RoundOutline outline) {
         double[] apart = new double[outline.count()];
         for (int k = 0; k < apart.length; k++) {
-            apart[k] = Math.abs(outline.apartMm(k)) / outline.mmPerPixel();
+            apart[k] = 2 * outline.openMm(k) / outline.mmPerPixel();
         }
         Arrays.sort(apart);
         return apart;
+    }
+
+    /** What the less sure of the two edges is uncertain by over half of the length and more, pixels. */
+    private static double lessSure(RoundOutline outline) {
+        double[] doubts = new double[outline.count()];
+        for (int k = 0; k < doubts.length; k++) {
+            doubts[k] = outline.worseDoubt(k);
+        }
+        Arrays.sort(doubts);
+        return doubts[doubts.length / 2];
     }
 
     /** A wrong trace is worse than none: refuses one whose edges do not belong together, or are too soft. */
@@ -159,6 +179,12 @@ final class TraceReport {
                     PhotoTrace.Reason.LIKE_GROUND,
                     "the piece and what lies behind it are so alike in colour and light that its edge may be a line of the ground's",
                     "take it on a plain ground of another colour");
+        }
+        if (lessSure(outline) > LOST * Math.max(1, contour.softness())) {
+            throw new Unsure(
+                    PhotoTrace.Reason.LIKE_GROUND,
+                    "one of the piece's edges is lost in what lies behind it over half of the length",
+                    "take it on a plain ground of another colour, or in light that falls on both sides");
         }
         double most = apart[apart.length * 4 / 5];
         if (most > Math.max(LEAST_APART, MOST_APART * widest)) {
@@ -196,10 +222,16 @@ final class TraceReport {
             warnings.add("the piece leans %.0f° out of the picture: take it again squarely"
                     .formatted(Math.abs(Math.toDegrees(view.tilt()))));
         }
+        double oneSided = outline.oneSidedShare(ONE_SIDED);
+        if (oneSided > MUCH) {
+            warnings.add(
+                    "one edge is hardly told from the ground over %.0f per cent of the length: there the radii rest on the other edge"
+                            .formatted(100 * oneSided));
+        }
         int from = -1;
         double limit = Math.max(2, 4 * outline.noisePixels()) * outline.mmPerPixel();
         for (int k = 0; k <= outline.count(); k++) {
-            boolean off = k < outline.count() && Math.abs(outline.apartMm(k)) > limit && !outline.isHidden(k);
+            boolean off = k < outline.count() && 2 * outline.openMm(k) > limit && !outline.isHidden(k);
             if (off && from < 0) {
                 from = k;
             } else if (!off && from >= 0) {
@@ -229,7 +261,7 @@ final class TraceReport {
         double sum = 0;
         int count = 0;
         for (int i = Math.max(0, k - reach); i <= Math.min(outline.count() - 1, k + reach); i++) {
-            sum += outline.apartMm(i) * outline.apartMm(i) / 4;
+            sum += outline.openMm(i) * outline.openMm(i);
             count++;
         }
         double pixel = outline.mmPerPixel();

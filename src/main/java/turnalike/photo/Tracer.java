@@ -73,7 +73,13 @@ final class Tracer {
             Optional<PhotoWish.Ends> pointed)
             throws Unsure {
         ViewFit fit = new ViewFit(
-                contour.x(), contour.y(), picture.width(), picture.height(), focal, ViewFit.TiltGuess.BY_EYE);
+                contour.x(),
+                contour.y(),
+                contour.doubts(),
+                picture.width(),
+                picture.height(),
+                focal,
+                ViewFit.TiltGuess.BY_EYE);
         Lens lens = Lens.none(picture.width(), picture.height());
         ViewFit.View view = FlatSections.withSquareEnds(picture, fit.fit(axis), lens, span.mm());
         PointedEnds ends = PointedEnds.apart(span, view, lens, pointed);
@@ -93,8 +99,8 @@ final class Tracer {
             straight[1][i] = point.y();
         }
         PixelPoint on = lens.straight(axis.x(), axis.y());
-        Scale alone =
-                new SheetScale(picture, sheet, wish, straight).scale(new Sight.AxisLine(on.x(), on.y(), axis.angle()));
+        Scale alone = new SheetScale(picture, sheet, wish, straight, contour.doubts())
+                .scale(new Sight.AxisLine(on.x(), on.y(), axis.angle()));
         PointedEnds ends = PointedEnds.on(alone.lengthMm(), alone.view(), lens, wish.ends());
         // What was given is the length between the ends pointed at; the sheet has that of all that was found.
         Scale checked = alone.checkedBy(wish.span().map(ends::wholeFor));

@@ -10,9 +10,14 @@ final class ViewFit {
     /** What is known of a view is by so much more than it has unknowns: two ends and two guesses for lean and focal length. */
     private static final double DEGREES = 2;
 
+    /** Edges surer than this, pixels, count no more for the axis: wood and light stray by as much. */
+    private static final double LEAST_DOUBT = 0.1;
+
     private final double[] x;
 
     private final double[] y;
+
+    private final double[] doubts;
 
     private final int width;
 
@@ -33,9 +38,21 @@ final class ViewFit {
         static final TiltGuess BY_EYE = new TiltGuess(0, Math.toRadians(2.5));
     }
 
-    ViewFit(double[] x, double[] y, int width, int height, FocalGuess focal, TiltGuess tiltGuess) {
+    /**
+     * Takes a closed contour.
+     *
+     * @param x of its points
+     * @param y of them
+     * @param doubts what each of them is uncertain by, pixels
+     * @param width of the picture
+     * @param height of it
+     * @param focal what is thought of the lens
+     * @param tiltGuess and of the tilt
+     */
+    ViewFit(double[] x, double[] y, double[] doubts, int width, int height, FocalGuess focal, TiltGuess tiltGuess) {
         this.x = x;
         this.y = y;
+        this.doubts = doubts;
         this.width = width;
         this.height = height;
         this.focal = focal;
@@ -151,7 +168,7 @@ final class ViewFit {
 
     SquaredContour contour(Sight.AxisLine axis, double logFocal, double tilt) throws Unsure {
         Sight sight = new Sight(focal.pixels() * Math.exp(logFocal), width, height, axis, tilt);
-        SquaredContour contour = new SquaredContour(sight, x, y);
+        SquaredContour contour = new SquaredContour(sight, x, y, doubts);
         if (!contour.isWhole()) {
             throw new Unsure(
                     PhotoTrace.Reason.NOT_ROUND,
@@ -177,8 +194,7 @@ final class ViewFit {
         for (int round = 0; round < 4; round++) {
             SquaredContour contour = contour(axis, logFocal, tilt);
             double[][] middle = middle(contour);
-            double[] line = robustLine(
-                    middle[0], middle[1], middle[2], 0.5 / contour.sight().focal());
+            double[] line = robustLine(middle, 0.5 / contour.sight().focal());
             double from = middle[0][0];
             double to = middle[0][middle[0].length - 1];
             PixelPoint one = contour.sight().pixel(from, line[0] + line[1] * from);
@@ -194,40 +210,48 @@ final class ViewFit {
         return axis;
     }
 
-    /** Places along, how far the middle between the edges is from the axis there, and how steep the edges are. */
+    /** Places along, how far the middle between the edges is from the axis there, how steep the edges are, and what a place counts. */
     static double[][] middle(SquaredContour contour) {
-        double[][] left = rising(contour.points(true, 0));
-        double[][] right = rising(contour.points(false, 0));
+        double[][] left = rising(contour.points(true, 0), contour.doubts(true));
+        double[][] right = rising(contour.points(false, 0), contour.doubts(false));
         double from = Math.max(left[0][0], right[0][0]);
         double to = Math.min(left[0][left[0].length - 1], right[0][right[0].length - 1]);
         int count = Math.max(20, (int) ((to - from) * contour.sight().focal()));
-        double[][] middle = new double[3][count];
+        double[][] middle = new double[4][count];
         double step = 1 / contour.sight().focal();
         Follower onLeft = new Follower(left);
         Follower onRight = new Follower(right);
         Follower ahead = new Follower(left);
         Follower behind = new Follower(left);
+        Follower leftDoubts = new Follower(new double[][] {left[0], left[2]});
+        Follower rightDoubts = new Follower(new double[][] {right[0], right[2]});
         for (int k = 0; k < count; k++) {
             double at = from + (to - from) * (0.03 + 0.94 * k / (count - 1));
             middle[0][k] = at;
             middle[1][k] = (onLeft.valueAt(at) + onRight.valueAt(at)) / 2;
             middle[2][k] = Math.abs(ahead.valueAt(at + step) - behind.valueAt(at - step)) / (2 * step);
+            double one = leftDoubts.valueAt(at);
+            double other = rightDoubts.valueAt(at);
+            middle[3][k] = LEAST_DOUBT * LEAST_DOUBT / (LEAST_DOUBT * LEAST_DOUBT + one * one + other * other);
         }
         return middle;
     }
 
     /** Only points that go on: where an edge runs back, the outer of the two. */
-    private static double[][] rising(double[][] points) {
+    private static double[][] rising(double[][] points, double[] doubts) {
         int n = points[0].length;
-        double[][] kept = new double[2][n];
+        double[][] kept = new double[3][n];
         int count = 0;
         for (int i = 0; i < n; i++) {
             if (count == 0 || points[0][i] > kept[0][count - 1]) {
                 kept[0][count] = points[0][i];
-                kept[1][count++] = points[1][i];
+                kept[1][count] = points[1][i];
+                kept[2][count++] = doubts[i];
             }
         }
-        return new double[][] {Arrays.copyOf(kept[0], count), Arrays.copyOf(kept[1], count)};
+        return new double[][] {
+            Arrays.copyOf(kept[0], count), Arrays.copyOf(kept[1], count), Arrays.copyOf(kept[2], count)
+        };
     }
 
     /** Reads a rising chain at places that rise too, straight between its points. */
@@ -255,14 +279,18 @@ final class ViewFit {
         }
     }
 
-    private static double[] robustLine(double[] at, double[] value, double[] steep, double noise) {
+    /** Of places that {@link #middle} gives. */
+    private static double[] robustLine(double[][] middle, double noise) {
+        double[] at = middle[0];
+        double[] value = middle[1];
+        double[] steep = middle[2];
         double[] line = {0, 0};
         for (int round = 0; round < 8; round++) {
             double[][] rows = new double[2][3];
             double scale = round < 2 ? 8 * noise : 2 * noise;
             for (int k = 0; k < at.length; k++) {
                 double off = round == 0 ? 0 : (value[k] - line[0] - line[1] * at[k]) / (1 + 2 * steep[k]);
-                double weight = 1 / square(1 + 2 * steep[k]) / square(1 + square(off / scale));
+                double weight = middle[3][k] / square(1 + 2 * steep[k]) / square(1 + square(off / scale));
                 rows[0][0] += weight;
                 rows[0][1] += weight * at[k];
                 rows[1][1] += weight * at[k] * at[k];

@@ -63,7 +63,9 @@ class ViewFitTest {
         }
         double usual = Math.toDegrees(2 * Math.atan(WIDTH / 2.0 / FOCAL));
         FocalGuess guess = FocalGuess.of(Optional.of(Angle.ofDegrees(usual)), CameraData.NONE, WIDTH, HEIGHT);
-        return new ViewFit(round[0], round[1], WIDTH, HEIGHT, guess, ViewFit.TiltGuess.BY_EYE).fit(axis);
+        return new ViewFit(
+                        round[0], round[1], new double[round[0].length], WIDTH, HEIGHT, guess, ViewFit.TiltGuess.BY_EYE)
+                .fit(axis);
     }
 
     /** Andrew's chain, the points in order round. */
