@@ -92,8 +92,8 @@ final class MemberPhotoScenes {
         return all;
     }
 
-    /** Those that were traced when that was done. */
-    static List<Known> heldOut() {
+    /** Those that were traced when that was done, and looked at when edges were weighed and corners made sharp. */
+    static List<Known> further() {
         List<Known> all = new ArrayList<>();
         for (int i = 0; i < 22; i++) {
             all.add(drawn(701 + i, -1));
@@ -104,6 +104,21 @@ final class MemberPhotoScenes {
         all.add(on(744, WOODS.get(0), new Named("old oak", OLD_OAK), 25));
         all.add(on(751, WOODS.get(7), BLACK, -11));
         all.add(on(752, WOODS.get(6), BLACK, 6));
+        return all;
+    }
+
+    /** Those that were traced when that was done too: light wood on black card, and wood on wood, among them. */
+    static List<Known> heldOut() {
+        List<Known> all = new ArrayList<>();
+        for (int i = 0; i < 22; i++) {
+            all.add(drawn(801 + i, -1));
+        }
+        all.add(on(841, WOODS.get(1), BENCH, 12));
+        all.add(on(842, WOODS.get(6), new Named("plywood", PLYWOOD), -19));
+        all.add(on(843, WOODS.get(5), PINE, 8));
+        all.add(on(844, WOODS.get(4), new Named("old oak", OLD_OAK), -14));
+        all.add(on(851, WOODS.get(4), BLACK, 10));
+        all.add(on(852, WOODS.get(1), BLACK, -23));
         return all;
     }
 
