@@ -38,6 +38,7 @@ import turnalike.web.kit.PastedHeadings;
 import turnalike.web.kit.Refusal;
 import turnalike.web.kit.RequestInput;
 import turnalike.web.kit.Spoken;
+import turnalike.web.kit.TablePart;
 import turnalike.workbook.WorkbookFile;
 
 /** The pieces' table and everything that adds to it. */
@@ -73,7 +74,7 @@ public final class PiecesFeature implements Feature {
         TablePart part = RequestInput.number(asked(ctx, "from"))
                 .map(row -> TablePart.from(row, kept.pieces().size()))
                 .orElseGet(() -> order.isAsTurned()
-                        ? TablePart.holding(kept.pieces(), entry.label())
+                        ? PiecesView.holding(kept.pieces(), entry.label())
                         : TablePart.from(1, kept.pieces().size()));
         PiecesView view = new PiecesView(kept, entry, column, part, order);
         pages.show(ctx, status, "pieces/page.jte", view.title(), view);

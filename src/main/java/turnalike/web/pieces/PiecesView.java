@@ -36,6 +36,7 @@ import turnalike.units.WeighingScale;
 import turnalike.units.Working;
 import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.JobSteps;
+import turnalike.web.kit.TablePart;
 
 /** The pieces as the page shows them. */
 public final class PiecesView {
@@ -70,7 +71,7 @@ public final class PiecesView {
     private final List<PieceRow> rows;
 
     PiecesView(KeptJob kept, PieceFormEntry entry, String column) {
-        this(kept, entry, column, TablePart.holding(kept.pieces(), entry.label()), PieceOrder.AS_TURNED);
+        this(kept, entry, column, holding(kept.pieces(), entry.label()), PieceOrder.AS_TURNED);
     }
 
     /**
@@ -97,6 +98,16 @@ public final class PiecesView {
         this.report = parsed.fold(Optional::of, (what, mend) -> Optional.empty());
         this.charted = report.map(made -> made.shown().last(MOST_CHARTED));
         this.noChart = parsed.fold(made -> "", (what, mend) -> what + "; " + mend);
+    }
+
+    /** The part of the table with that piece; without one of that label the last, where what was logged last stands. */
+    static TablePart holding(List<KeptPiece> pieces, String label) {
+        for (int i = 0; i < pieces.size(); i++) {
+            if (pieces.get(i).label().equals(label)) {
+                return TablePart.holding(i, pieces.size());
+            }
+        }
+        return TablePart.holding(Math.max(0, pieces.size() - 1), pieces.size());
     }
 
     public String address() {
