@@ -226,14 +226,14 @@ public final class PiecesFeature implements Feature {
 
     private void chartSheet(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
-        PiecesView view = new PiecesView(
-                kept,
-                PieceFormEntry.of(kept, Optional.empty()),
-                RequestInput.query(ctx, "column").orElse("mass_g"));
+        String column = RequestInput.query(ctx, "column").orElse("mass_g");
+        List<Piece> pieces = kept.pieces().stream().map(KeptPiece::piece).toList();
         Paper paper = Papers.at(ctx);
-        ControlReport report = view.report().orElseThrow(() -> Refusal.notFound("that chart"));
+        ControlReport report = new PieceChart(kept.text().job(), pieces, column)
+                .report()
+                .orElseThrow(() -> Refusal.notFound("that chart"));
         ControlSheet.Heading heading = new ControlSheet.Heading(
-                PiecesView.chartTitle(view.title(), report), Papers.today(), report.shownUnit(), view.column());
+                kept.text().job().title() + ": " + report.things(), Papers.today(), report.shownUnit(), column);
         Attachment.send(ctx, () -> ControlSheet.of(report.shown(), heading, report.sentences(), paper));
     }
 }
