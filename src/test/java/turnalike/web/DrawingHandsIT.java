@@ -89,6 +89,28 @@ class DrawingHandsIT {
     }
 
     @Test
+    void an_edit_that_waits_for_an_answer_is_not_dropped_for_a_look_that_comes_after_it() {
+        open("New job", 1);
+        page.evaluate("""
+                () => {
+                  window.turnalikePage.select(1);
+                  window.turnalikePage.send("/member/1/insert-at", { kind: "bead", mm: "100" });
+                  window.turnalikePage.select(1);
+                }""");
+        assertThat(page.locator(".run li")).hasCount(3);
+        assertThat(kinds("New job")).containsExactly("square", "bead", "square");
+    }
+
+    @Test
+    void a_drawing_that_comes_while_a_member_is_to_be_placed_leaves_that_told() {
+        open("New job", 1);
+        page.locator("#touch").click();
+        page.evaluate("() => window.turnalikePage.select(1)");
+        assertThat(page.locator("#notice")).containsText("Touch the piece");
+        assertThat(page.locator("#touch")).hasAttribute("aria-pressed", "true");
+    }
+
+    @Test
     void a_size_is_stepped_at_its_handle_by_the_keyboard_and_told() {
         open("Harrowmead", 3);
         Locator crown = page.locator("#grip-crown");
