@@ -102,6 +102,17 @@ class DrawingHandsIT {
     }
 
     @Test
+    void an_edit_of_ones_own_that_is_heard_of_before_its_answer_keeps_the_member_that_it_chose() {
+        open("New job", 1);
+        page.evaluate("""
+                async () => {
+                  const edit = window.turnalikePage.send("/member/1/insert-at", { kind: "bead", mm: "100" });
+                  await Promise.all([edit, window.turnalikePage.catchUp(Number(document.getElementById("work").dataset.version) + 1)]);
+                }""");
+        assertThat(page.locator("#member-h")).hasText("2 bead");
+    }
+
+    @Test
     void a_drawing_that_comes_while_a_member_is_to_be_placed_leaves_that_told() {
         open("New job", 1);
         page.locator("#touch").click();

@@ -47,6 +47,8 @@
     const look = ++looks;
     return inTurn(() => look === looks && htmx.ajax("GET", `${work().dataset.address}?member=${number}`, { target: "#work", swap: "outerHTML" }));
   };
+  /** Shows what others did up to that version, unless the answer to an edit of one's own has shown it by then, and maybe chosen another member. */
+  const catchUp = (version) => inTurn(() => version > Number(work().dataset.version) && htmx.ajax("GET", `${work().dataset.address}?member=${work().dataset.selected}`, { target: "#work", swap: "outerHTML" }));
   const point = new Intl.NumberFormat(root.lang).format(0.5).charAt(1);
   /** A figure with the decimal sign of the page's language. */
   const figure = (text) => text.replace(".", point);
@@ -56,5 +58,5 @@
     if (said) said.textContent = words;
   };
 
-  Object.assign(page, { root, work, token, notice, atHand, free, isDirty, send, select, figure, tell });
+  Object.assign(page, { root, work, token, notice, atHand, free, isDirty, send, select, catchUp, figure, tell });
 })();
