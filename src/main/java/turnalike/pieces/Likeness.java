@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
-import java.util.regex.Pattern;
 import turnalike.units.Mass;
 
 /**
@@ -22,7 +21,6 @@ import turnalike.units.Mass;
  */
 public record Likeness(LikenessTolerances tolerances, LikenessWeights weights, Optional<Mass> meanMass) {
     private static final Mass NOTHING_WEIGHED = Mass.ofGrams(0);
-    private static final Pattern NUMBER = Pattern.compile("-?\\d{1,15}(?:[.,]\\d{1,15})?");
 
     public Likeness {
         if (meanMass.isPresent() && !(meanMass.get().grams() > 0)) {
@@ -90,7 +88,7 @@ public record Likeness(LikenessTolerances tolerances, LikenessWeights weights, O
      * @param other the other
      */
     public OptionalDouble findDifference(Piece piece, Piece other) {
-        // The sum of parts() in their order, without making them: it is asked for hundreds of thousands of pairs.
+        // The sum of parts() in their order, without making them.
         double sum = 0;
         boolean any = false;
         for (Map.Entry<Column, Double> each : piece.measures().figures().entrySet()) {
@@ -170,26 +168,24 @@ public record Likeness(LikenessTolerances tolerances, LikenessWeights weights, O
         return parts;
     }
 
-    private boolean isCompared(Column column) {
+    boolean isCompared(Column column) {
         return !column.isMass() || meanMass.isPresent();
     }
 
     private double counts(Column column, double off) {
-        return weights.of(column) * Math.abs(off) / tolerances.figure(column, meanMass.orElse(NOTHING_WEIGHED));
+        return weights.of(column) * Math.abs(off) / tolerance(column);
+    }
+
+    /** The tolerance of a column that is compared, in grams for the mass and millimetres for the rest. */
+    double tolerance(Column column) {
+        return tolerances.figure(column, meanMass.orElse(NOTHING_WEIGHED));
     }
 
     private static OptionalDouble grades(String name, Piece piece, Piece other) {
         String mine = piece.extra().get(name);
         String others = other.extra().get(name);
         return mine != null && others != null
-                ? OptionalDouble.of(grades(mine.strip(), others.strip()))
+                ? OptionalDouble.of(Grade.of(mine).less(Grade.of(others)))
                 : OptionalDouble.empty();
-    }
-
-    private static double grades(String mine, String others) {
-        if (NUMBER.matcher(mine).matches() && NUMBER.matcher(others).matches()) {
-            return Double.parseDouble(mine.replace(',', '.')) - Double.parseDouble(others.replace(',', '.'));
-        }
-        return mine.equalsIgnoreCase(others) ? 0 : 1;
     }
 }

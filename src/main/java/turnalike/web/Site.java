@@ -22,6 +22,7 @@ import turnalike.units.Problem;
 import turnalike.web.api.ApiFeature;
 import turnalike.web.bench.BenchFeature;
 import turnalike.web.copy.CopyFeature;
+import turnalike.web.copy.PhotoFeature;
 import turnalike.web.help.HelpFeature;
 import turnalike.web.help.LanguageFeature;
 import turnalike.web.job.DragFeature;
@@ -140,6 +141,7 @@ public final class Site implements AutoCloseable {
                 new FileFeature(store, pages),
                 new PiecesFeature(store, pages),
                 new CopyFeature(store, pages),
+                new PhotoFeature(store),
                 new MatchFeature(store, pages),
                 new WoodFeature(store, pages, plans),
                 new SheetsFeature(store, pages, plans),

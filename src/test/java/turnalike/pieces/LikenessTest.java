@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -71,6 +72,30 @@ class LikenessTest {
                     }
                     assertThat(each.findDifference(first, other))
                             .isEqualTo(parts.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(sum));
+                }
+            }
+        });
+    }
+
+    /** Looked up once for a search over many pieces, to the bit what each pair says by itself. */
+    @Test
+    void each_pair_of_many_differs_as_the_two_do_by_themselves() {
+        Likeness judging = new Likeness(
+                TOLERANCES, new LikenessWeights(3, 2, 1, Map.of("colour", 0.5, "grain", 2.0)), Optional.empty());
+        List<String> grades = List.of("pale", " Pale ", "dark", "1", "2,5", "1.0");
+        Seeds.each(30, random -> {
+            List<Piece> pieces = new ArrayList<>();
+            for (int i = 0; i < 8; i++) {
+                Piece plain = any(random).noting("colour", grades.get(random.nextInt(6)));
+                pieces.add(random.nextBoolean() ? plain : plain.noting("grain", grades.get(random.nextInt(6))));
+            }
+            pieces.add(Piece.of("bare", Measures.NONE));
+            for (Likeness each : List.of(LIKENESS, judging)) {
+                PairDifferences pairs = new PairDifferences(each, pieces);
+                for (int i = 0; i < pieces.size(); i++) {
+                    for (int j = 0; j < pieces.size(); j++) {
+                        assertThat(pairs.between(i, j)).isEqualTo(each.difference(pieces.get(i), pieces.get(j)));
+                    }
                 }
             }
         });

@@ -1,6 +1,5 @@
 package turnalike.pieces;
 
-import com.sun.source.tree.CompilationUnitTree;
 import com.sun.source.tree.IdentifierTree;
 import com.sun.source.tree.LiteralTree;
 import com.sun.source.tree.MethodInvocationTree;
@@ -8,12 +7,8 @@ import com.sun.source.tree.MethodTree;
 import com.sun.source.tree.NewClassTree;
 import com.sun.source.tree.Tree;
 import com.sun.source.tree.VariableTree;
-import com.sun.source.util.JavacTask;
 import com.sun.source.util.TreeScanner;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
@@ -21,10 +16,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Stream;
-import javax.tools.JavaCompiler;
-import javax.tools.StandardJavaFileManager;
-import javax.tools.ToolProvider;
+import java.util.regex.Pattern;
+import turnalike.ParsedSources;
 
 /** The words of the questions as the sources have them: all that is handed to a slip, and to what words a part of one. */
 final class SlipTexts extends TreeScanner<Void, Boolean> {
@@ -33,43 +26,24 @@ final class SlipTexts extends TreeScanner<Void, Boolean> {
     /** The methods whose answer is a question. */
     private static final Set<String> ASKERS = Set.of("question");
 
+    private static final Pattern ASKING = Pattern.compile("\\b(Slip|LikelyCorrection|LengthsOfPieces)\\b");
+
     private final Map<String, List<String>> variables = new HashMap<>();
     private final List<String> found = new ArrayList<>();
 
     /** {@return what stands between the figures, each with the file that says it} */
     static Map<String, String> inSources() throws IOException {
-        List<Path> files;
-        try (Stream<Path> all = Files.walk(Path.of("src", "main", "java", "turnalike"))) {
-            files = all.filter(each -> each.toString().endsWith(".java"))
-                    .filter(each -> read(each).matches("(?s).*\\b(Slip|LikelyCorrection|LengthsOfPieces)\\b.*"))
-                    .toList();
-        }
         Map<String, String> out = new TreeMap<>();
-        JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
-        try (StandardJavaFileManager manager = compiler.getStandardFileManager(null, null, null)) {
-            JavacTask task = (JavacTask) compiler.getTask(
-                    null, manager, null, List.of("-proc:none"), null, manager.getJavaFileObjectsFromPaths(files));
-            for (CompilationUnitTree unit : task.parse()) {
-                SlipTexts words = new SlipTexts();
-                words.scan(unit, false);
-                String file =
-                        Path.of(unit.getSourceFile().toUri()).getFileName().toString();
-                words.found.stream()
-                        .flatMap(each -> Arrays.stream(each.split("%(\\d\\$)?[-+,0-9.]*[sdf]")))
-                        .map(String::strip)
-                        .filter(each -> each.matches(".*\\p{L}.*"))
-                        .forEach(each -> out.putIfAbsent(each, file));
-            }
-        }
+        ParsedSources.each((file, text) -> ASKING.matcher(text).find(), (file, unit) -> {
+            SlipTexts words = new SlipTexts();
+            words.scan(unit, false);
+            words.found.stream()
+                    .flatMap(each -> Arrays.stream(each.split("%(\\d\\$)?[-+,0-9.]*[sdf]")))
+                    .map(String::strip)
+                    .filter(each -> each.matches(".*\\p{L}.*"))
+                    .forEach(each -> out.putIfAbsent(each, file.getFileName().toString()));
+        });
         return out;
-    }
-
-    private static String read(Path file) {
-        try {
-            return Files.readString(file);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 
     @Override

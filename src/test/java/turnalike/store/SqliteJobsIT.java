@@ -4,25 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import turnalike.job.kept.Change;
-import turnalike.job.kept.Edit;
-import turnalike.job.kept.FromPhoto;
 import turnalike.job.kept.Histories;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
-import turnalike.job.kept.KeptPiece;
-import turnalike.job.kept.PhotoResult;
 import turnalike.job.kept.StoreReport;
-import turnalike.pieces.Column;
-import turnalike.pieces.Measures;
-import turnalike.units.Length;
 
 class SqliteJobsIT extends StoreContract {
     @TempDir
@@ -46,15 +36,7 @@ class SqliteJobsIT extends StoreContract {
     void the_figures_of_a_photograph_stand_in_rows_of_their_own() {
         try (JobStore store = open("shop.db")) {
             JobId id = store.keep(Histories.job("Leg", 22.5));
-            PhotoResult result = PhotoResult.of("bench 1.jpg", "{\"d1_mm\": 22.40}");
-            KeptPiece piece = KeptPiece.unmeasured("7")
-                    .with(
-                            Measures.NONE.with(Column.diameter(1), Length.ofMm(22.4)),
-                            new FromPhoto("bench 1.jpg", Optional.of(Length.ofMm(0.3))))
-                    .with(Duration.ofMinutes(22));
-            store.edit(id, kept -> Edit.of("read bench 1.jpg", Change.of(result), Change.of(piece)));
-            assertThat(store.find(id).orElseThrow().photos()).containsExactly(result);
-            assertThat(store.find(id).orElseThrow().pieces()).containsExactly(piece);
+            readPhotograph(store, id);
         }
         try (SqliteConnection db = SqliteConnection.open(file("shop.db"), SqliteConnection.Use.READ)) {
             assertThat(db.list(

@@ -364,19 +364,24 @@ abstract class StoreContract {
         }
     }
 
+    /** Keeps what a photograph said of a piece, and sees that it is there. */
+    static void readPhotograph(JobStore store, JobId id) {
+        PhotoResult result = PhotoResult.of("bench 1.jpg", "{\"d1_mm\": 22.40}");
+        KeptPiece piece = KeptPiece.unmeasured("7")
+                .with(
+                        Measures.NONE.with(Column.diameter(1), Length.ofMm(22.4)),
+                        new FromPhoto("bench 1.jpg", Optional.of(Length.ofMm(0.3))))
+                .with(Duration.ofMinutes(22));
+        store.edit(id, kept -> Edit.of("read bench 1.jpg", Change.of(result), Change.of(piece)));
+        assertThat(store.find(id).orElseThrow().photos()).containsExactly(result);
+        assertThat(store.find(id).orElseThrow().pieces()).containsExactly(piece);
+    }
+
     @Test
     void a_photographs_result_and_its_measures_are_kept_with_their_accuracy() {
         try (JobStore store = open("shop.db")) {
             JobId id = store.keep(Histories.job("Leg", 22.5));
-            PhotoResult result = PhotoResult.of("bench 1.jpg", "{\"d1_mm\": 22.40}");
-            KeptPiece piece = KeptPiece.unmeasured("7")
-                    .with(
-                            Measures.NONE.with(Column.diameter(1), Length.ofMm(22.4)),
-                            new FromPhoto("bench 1.jpg", Optional.of(Length.ofMm(0.3))))
-                    .with(Duration.ofMinutes(22));
-            store.edit(id, kept -> Edit.of("read bench 1.jpg", Change.of(result), Change.of(piece)));
-            assertThat(store.find(id).orElseThrow().photos()).containsExactly(result);
-            assertThat(store.find(id).orElseThrow().pieces()).containsExactly(piece);
+            readPhotograph(store, id);
         }
     }
 

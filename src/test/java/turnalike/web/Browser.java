@@ -5,6 +5,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -23,6 +24,7 @@ import java.util.stream.Stream;
 public final class Browser implements AutoCloseable {
     private static final String PAGES_ALONE = "chromium-headless-shell";
     private static final String WHOLE = "chromium";
+    private static final int PATIENCE_MS = 30_000;
 
     private final Chromium chromium;
     private final boolean shared;
@@ -37,6 +39,9 @@ public final class Browser implements AutoCloseable {
     /** The program, and what speaks with it. */
     private record Chromium(Playwright playwright, com.microsoft.playwright.Browser browser) {
         static Chromium start(String name, List<String> more) {
+            // A first answer takes longer than Playwright's 5 s where everything else is busy; only what fails waits so
+            // long.
+            PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
             Path program = Path.of("/usr/bin", name);
             if (!Files.isExecutable(program)) {
                 throw new IllegalStateException("no %s; on Debian: apt-get install %s".formatted(program, name));

@@ -1,7 +1,6 @@
 package turnalike.web;
 
 import com.sun.source.tree.BinaryTree;
-import com.sun.source.tree.CompilationUnitTree;
 import com.sun.source.tree.ConditionalExpressionTree;
 import com.sun.source.tree.ExpressionTree;
 import com.sun.source.tree.LiteralTree;
@@ -9,27 +8,21 @@ import com.sun.source.tree.MemberSelectTree;
 import com.sun.source.tree.MethodInvocationTree;
 import com.sun.source.tree.NewClassTree;
 import com.sun.source.tree.ParenthesizedTree;
-import com.sun.source.util.JavacTask;
 import com.sun.source.util.TreeScanner;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Stream;
-import javax.tools.JavaCompiler;
-import javax.tools.StandardJavaFileManager;
-import javax.tools.ToolProvider;
+import turnalike.ParsedSources;
 
 /**
  * What the program may say of bad input, read off its own sources: the texts handed to {@code new Problem(where, what, mend)}, to the page's
  * refusals, to those of photographs and to the methods that make them, each with a name in the place of what is only known when it runs.
  */
 final class ProblemTexts {
-    private static final Path MAIN = Path.of("src", "main", "java");
     private static final Set<String> MAKERS = Set.of("Problem", "Refusal", "Unsure", "problem", "wrong", "refused");
 
     private static final String REFUSED = "Refusal.of";
@@ -38,7 +31,7 @@ final class ProblemTexts {
     private static final Set<String> OF_PICTURES = Set.of("PictureFile.damaged", "damaged", "warnings.add");
 
     private static final Path PICTURES =
-            MAIN.resolve(Path.of("turnalike", "photo")).toAbsolutePath();
+            Path.of("src", "main", "java", "turnalike", "photo").toAbsolutePath();
 
     /** Stands for what is only known when it runs. */
     static final String NAME = "bead";
@@ -47,30 +40,15 @@ final class ProblemTexts {
 
     /** {@return each text with the file that says it} */
     static Map<String, String> inSources() throws IOException {
-        List<Path> files = new ArrayList<>();
-        try (Stream<Path> all = Files.walk(MAIN)) {
-            for (Path file :
-                    all.filter(each -> each.toString().endsWith(".java")).toList()) {
-                String text = Files.readString(file);
-                if (text.contains(REFUSED)
-                        || file.toAbsolutePath().startsWith(PICTURES)
-                        || MAKERS.stream().anyMatch(maker -> text.contains(maker + "("))) {
-                    files.add(file);
-                }
-            }
-        }
-        JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
         Map<String, String> out = new TreeMap<>();
-        try (StandardJavaFileManager manager = compiler.getStandardFileManager(null, null, null)) {
-            JavacTask task = (JavacTask) compiler.getTask(
-                    null, manager, null, List.of("-proc:none"), null, manager.getJavaFileObjectsFromPaths(files));
-            for (CompilationUnitTree unit : task.parse()) {
-                String file =
-                        Path.of(unit.getSourceFile().toUri()).getFileName().toString();
-                boolean ofPictures = Path.of(unit.getSourceFile().toUri()).startsWith(PICTURES);
-                new Calls(text -> out.putIfAbsent(text, file), ofPictures).scan(unit, file);
-            }
-        }
+        ParsedSources.each(
+                (file, text) -> text.contains(REFUSED)
+                        || file.startsWith(PICTURES)
+                        || MAKERS.stream().anyMatch(maker -> text.contains(maker + "(")),
+                (file, unit) -> {
+                    String name = file.getFileName().toString();
+                    new Calls(text -> out.putIfAbsent(text, name), file.startsWith(PICTURES)).scan(unit, name);
+                });
         return out;
     }
 

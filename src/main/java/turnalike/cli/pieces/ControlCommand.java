@@ -13,6 +13,7 @@ import picocli.CommandLine.Spec;
 import turnalike.cli.kit.InputFiles;
 import turnalike.cli.kit.OutputFolder;
 import turnalike.cli.kit.PaperChoice;
+import turnalike.cli.kit.PaperOption;
 import turnalike.cli.kit.QuestionsText;
 import turnalike.cli.kit.UserError;
 import turnalike.cli.kit.WorkingsOption;
@@ -73,11 +74,8 @@ public final class ControlCommand implements Runnable {
     @Option(names = "--out", paramLabel = "DIR", description = "Write the chart (PDF, SVG) into this folder.")
     private Optional<Path> out = Optional.empty();
 
-    @Option(
-            names = "--paper",
-            paramLabel = "SIZE",
-            description = "a4, letter or both; else letter for a job in inches, A4 otherwise.")
-    private Optional<PaperChoice> paper = Optional.empty();
+    @Mixin
+    private PaperOption paper = new PaperOption();
 
     @Mixin
     private WorkingsOption workings = new WorkingsOption();
@@ -118,8 +116,7 @@ public final class ControlCommand implements Runnable {
 
     private void write(ControlReport report, Optional<Job> job, OutputFolder folder) {
         String title = job.map(each -> each.title() + ": ").orElse("") + report.things();
-        PaperChoice choice =
-                paper.orElse(job.map(each -> PaperChoice.usual(each.units())).orElse(PaperChoice.A4));
+        PaperChoice choice = paper.orUsual(job.map(Job::units).orElse(UnitSystem.METRIC));
         ControlSheets.write(report, title, choice, folder);
     }
 

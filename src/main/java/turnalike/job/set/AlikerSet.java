@@ -1,16 +1,19 @@
 package turnalike.job.set;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import turnalike.effort.Effort;
 import turnalike.match.Candidate;
 import turnalike.match.Unlikeness;
@@ -26,8 +29,11 @@ import turnalike.match.WheelProblem;
 final class AlikerSet {
     static final String CHOSEN = "the scale cannot tell these sets apart in balance, so the one most alike was placed";
 
-    /** As many sets are all looked at; beyond, those that gather round each piece. */
+    /** As many sets are all looked at; beyond, those that gather round the pieces. */
     private static final int EVERY_SET = 20_000;
+
+    /** Of the sets that gather round each piece, so many of the most alike are made more alike still: the others will hardly be. */
+    private static final int MOST_GATHERED = 200;
 
     /** So many of the sets most alike are placed, each in so many steps, until one is balanced as well as the scale can tell. */
     private static final int MOST_TRIED = 24;
@@ -42,22 +48,21 @@ final class AlikerSet {
 
     private final WheelProblem problem;
     private final WheelPlacement best;
-    private final double[][] unlike;
+    private final Unlikeness unlike;
     private final Map<Candidate, Integer> numbers = new HashMap<>();
 
     private AlikerSet(WheelProblem problem, WheelPlacement best, Unlikeness unlikeness) {
         this.problem = problem;
         this.best = best;
-        int count = problem.pieces().size();
-        unlike = new double[count][count];
-        for (int i = 0; i < count; i++) {
+        unlike = unlikeness;
+        for (int i = 0; i < problem.pieces().size(); i++) {
             numbers.put(problem.pieces().get(i), i);
-            for (int j = 0; j < i; j++) {
-                unlike[i][j] = unlikeness.between(i, j);
-                unlike[j][i] = unlike[i][j];
-            }
         }
     }
+
+    /** Pieces by their numbers, and how unlike they are, added up over all pairs. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
+    private record Alike(int[] pieces, double unlike) {}
 
     /**
      * Another set than the best balanced one; empty where that is the one to place.
@@ -81,18 +86,24 @@ final class AlikerSet {
     private Optional<WheelPlacement> search(ToDoubleFunction<WheelPlacement> scatterGMm, Effort effort) {
         double now = sum(placed(best));
         double most = scatterGMm.applyAsDouble(best) * (1 + AS_SURE);
-        List<int[]> sets = everySet().orElseGet(this::gathered);
-        sets.removeIf(set -> sum(set) >= now * (1 - ALIKE_SHARE) || !problem.passes(candidates(set)));
-        sets.sort(Comparator.comparingDouble(this::sum)); // keeps the listed order of those equally alike
-        for (int[] set : sets.subList(0, Math.min(MOST_TRIED, sets.size()))) {
+        List<Alike> sets = mostAlike(everySet().orElseGet(this::gathered).stream()
+                .map(set -> new Alike(set, sum(set)))
+                .filter(set -> set.unlike < now * (1 - ALIKE_SHARE) && problem.passes(candidates(set.pieces))));
+        for (Alike set : sets.subList(0, Math.min(MOST_TRIED, sets.size()))) {
             Effort few = Effort.ofAsks(TRIED_ASKS);
-            WheelPlacement placed = WheelMatch.solve(problem.of(candidates(set)), () -> few.spent() || effort.spent());
+            WheelPlacement placed =
+                    WheelMatch.solve(problem.of(candidates(set.pieces)), () -> few.spent() || effort.spent());
             boolean within = placed.unbalance().gMm() <= placed.noiseFloorGMm();
             if (within && scatterGMm.applyAsDouble(placed) <= most) {
                 return Optional.of(placed.withSpares(spares(placed)).unproven());
             }
         }
         return Optional.empty();
+    }
+
+    /** In order, the most alike first; those equally alike keep theirs. */
+    private static List<Alike> mostAlike(Stream<Alike> sets) {
+        return sets.sorted(Comparator.comparingDouble(Alike::unlike)).toList();
     }
 
     private List<Candidate> spares(WheelPlacement placed) {
@@ -120,7 +131,7 @@ final class AlikerSet {
         double sum = 0;
         for (int i = 0; i < set.length; i++) {
             for (int j = 0; j < i; j++) {
-                sum += unlike[set[i]][set[j]];
+                sum += unlike.between(set[i], set[j]);
             }
         }
         return sum;
@@ -146,66 +157,78 @@ final class AlikerSet {
             out.add(set.clone());
             return;
         }
-        for (int piece = from; piece + set.length - filled <= unlike.length; piece++) {
+        for (int piece = from; piece + set.length - filled <= problem.pieces().size(); piece++) {
             set[filled] = piece;
             extend(set, filled + 1, piece + 1, out);
         }
     }
 
-    /** Round each piece those most like it, exchanged with others as long as the set gets more alike and passes. */
+    /** Round each piece those most like it, exchanged with others as long as the set gets more alike and passes; by the order listed. */
     private List<int[]> gathered() {
-        Set<List<Integer>> out = new HashSet<>();
-        for (int middle = 0; middle < unlike.length; middle++) {
-            int centre = middle;
-            List<Integer> near = new ArrayList<>();
-            for (int piece = 0; piece < unlike.length; piece++) {
-                near.add(piece);
-            }
-            near.sort(Comparator.comparingDouble(piece -> unlike[centre][piece]));
-            int[] set = near.subList(0, problem.wheel().places()).stream()
-                    .mapToInt(piece -> piece)
-                    .toArray();
-            out.add(improved(set).stream().sorted().toList());
-        }
-        return out.stream()
-                .sorted(Comparator.comparing(set -> String.format(Locale.ROOT, "%s", padded(set))))
-                .map(set -> set.stream().mapToInt(piece -> piece).toArray())
-                .collect(Collectors.toCollection(ArrayList::new));
-    }
-
-    private static List<String> padded(List<Integer> set) {
-        return set.stream()
-                .map(piece -> String.format(Locale.ROOT, "%05d", piece))
+        List<Alike> round = mostAlike(IntStream.range(0, problem.pieces().size())
+                .mapToObj(this::nearest)
+                .map(set -> new Alike(set, sum(set))));
+        return round.subList(0, Math.min(MOST_GATHERED, round.size())).stream()
+                .map(set -> improved(set.pieces))
+                .collect(Collectors.toCollection(() -> new TreeSet<>(Arrays::compare)))
+                .stream()
                 .toList();
     }
 
-    private List<Integer> improved(int[] start) {
-        List<Integer> set = new ArrayList<>();
-        for (int piece : start) {
-            set.add(piece);
+    /** As many as there are places, the most like that one first; those equally like it by the order listed. */
+    private int[] nearest(int middle) {
+        int[] near = new int[problem.wheel().places()];
+        double[] apart = new double[near.length];
+        Arrays.fill(apart, Double.POSITIVE_INFINITY);
+        for (int piece = 0; piece < problem.pieces().size(); piece++) {
+            double off = unlike.between(middle, piece);
+            if (off < apart[near.length - 1]) {
+                int at = near.length - 1;
+                for (; at > 0 && off < apart[at - 1]; at--) {
+                    apart[at] = apart[at - 1];
+                    near[at] = near[at - 1];
+                }
+                apart[at] = off;
+                near[at] = piece;
+            }
         }
+        return near;
+    }
+
+    private int[] improved(int[] set) {
         boolean moved = true;
         while (moved) {
             moved = false;
-            for (int i = 0; i < set.size(); i++) {
-                int held = set.get(i);
-                double now = toOthers(held, set, i);
-                for (int piece = 0; piece < unlike.length; piece++) {
-                    if (!set.contains(piece) && toOthers(piece, set, i) < now * (1 - ALIKE_SHARE)) {
-                        set.set(i, piece);
-                        now = toOthers(piece, set, i);
+            for (int i = 0; i < set.length; i++) {
+                double now = toOthers(set[i], set, i, Double.POSITIVE_INFINITY);
+                for (int piece = 0; piece < problem.pieces().size(); piece++) {
+                    double to = toOthers(piece, set, i, now * (1 - ALIKE_SHARE));
+                    if (to < now * (1 - ALIKE_SHARE) && !contains(set, piece)) {
+                        set[i] = piece;
+                        now = to;
                         moved = true;
                     }
                 }
             }
         }
+        Arrays.sort(set);
         return set;
     }
 
-    private double toOthers(int piece, List<Integer> set, int leftOut) {
+    private static boolean contains(int[] set, int piece) {
+        for (int each : set) {
+            if (each == piece) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** How unlike those of the set but one a piece is, or some of it from {@code enough} on: most pieces are out after two of them. */
+    private double toOthers(int piece, int[] set, int leftOut, double enough) {
         double sum = 0;
-        for (int i = 0; i < set.size(); i++) {
-            sum += i == leftOut ? 0 : unlike[piece][set.get(i)];
+        for (int i = 0; i < set.length && sum < enough; i++) {
+            sum += i == leftOut ? 0 : unlike.between(piece, set[i]);
         }
         return sum;
     }

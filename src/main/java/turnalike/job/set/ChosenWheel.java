@@ -16,6 +16,7 @@ import turnalike.match.Unlikeness;
 import turnalike.match.WheelPlacement;
 import turnalike.match.WheelProblem;
 import turnalike.pieces.Likeness;
+import turnalike.pieces.PairDifferences;
 import turnalike.pieces.Piece;
 import turnalike.solid.Solid;
 import turnalike.units.Length;
@@ -174,7 +175,7 @@ final class ChosenWheel {
         List<Piece> listed = candidates.stream()
                 .map(candidate -> byLabel.get(candidate.label()))
                 .toList();
-        return (one, other) -> likeness.difference(listed.get(one), listed.get(other));
+        return new PairDifferences(likeness, listed)::between;
     }
 
     private static List<Candidate> pieces(TradeOff.Rim rim) {

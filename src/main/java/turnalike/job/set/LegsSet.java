@@ -11,6 +11,7 @@ import turnalike.match.GroupMatch;
 import turnalike.match.Grouping;
 import turnalike.match.Unlikeness;
 import turnalike.pieces.Likeness;
+import turnalike.pieces.PairDifferences;
 import turnalike.pieces.Piece;
 import turnalike.units.Article;
 import turnalike.units.Mass;
@@ -76,7 +77,7 @@ public record LegsSet(
         int size = frame.places();
         Watch watch = Watch.over(effort);
         int groups = groups(frame, pieces);
-        Unlikeness unlikeness = (one, other) -> likeness.difference(pieces.get(one), pieces.get(other));
+        Unlikeness unlikeness = new PairDifferences(likeness, pieces)::between;
         if (terms.hand().isAny()) {
             GroupMatch.ByHand found = GroupMatch.byHand(
                     pieces.size(), size, groups, unlikeness, terms.hand().among(pieces), watch);

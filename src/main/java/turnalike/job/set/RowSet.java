@@ -18,6 +18,7 @@ import turnalike.match.RowSorts;
 import turnalike.match.Unlikeness;
 import turnalike.pieces.Likeness;
 import turnalike.pieces.Measures;
+import turnalike.pieces.PairDifferences;
 import turnalike.pieces.Piece;
 import turnalike.units.Mass;
 import turnalike.units.Problem;
@@ -199,11 +200,7 @@ public record RowSet(
         List<Mass> masses = all.stream()
                 .map(piece -> weighed ? piece.mass().orElseThrow() : Mass.ofGrams(1))
                 .toList();
-        return new RowProblem(
-                masses,
-                (one, other) -> likeness.difference(pieces.get(one), pieces.get(other)),
-                frame.places(),
-                terms.massPct());
+        return new RowProblem(masses, new PairDifferences(likeness, pieces)::between, frame.places(), terms.massPct());
     }
 
     private static boolean allWeighed(List<Piece> pieces) {

@@ -10,14 +10,11 @@ import java.util.Optional;
 import turnalike.job.edit.AgainstEntry;
 import turnalike.job.edit.OriginalEntry;
 import turnalike.job.edit.TracedJob;
-import turnalike.job.kept.Change;
-import turnalike.job.kept.Edit;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
 import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPhoto;
-import turnalike.job.kept.Subject;
 import turnalike.job.original.OriginalTrace;
 import turnalike.job.pieces.AgainstReport;
 import turnalike.photo.PhotoCopy;
@@ -36,15 +33,13 @@ import turnalike.web.kit.Papers;
 import turnalike.web.kit.Refusal;
 import turnalike.web.kit.RequestInput;
 
-/** An original copied into a new job or into one that is there, a finished piece checked, and the photograph that is kept. */
+/** An original copied into a new job or into one that is there, and a finished piece checked. */
 public final class CopyFeature implements Feature {
     /** How long an answer is waited for before the page shows that it is being worked on. */
     private static final int WAITED_MS = 1_200;
 
     /** As many as the command prints unless told otherwise: some 850 mm in a row. */
     private static final int SHEET_PAGES = 3;
-
-    private static final String PHOTO = JobAddress.JOB + "/photo";
 
     private final JobStore store;
     private final Pages pages;
@@ -61,8 +56,6 @@ public final class CopyFeature implements Feature {
         add(routes, JobAddress.JOB + "/copy", CopyPurpose.PATTERN);
         add(routes, JobAddress.JOB + "/check", CopyPurpose.CHECK);
         routes.get("/photo-sheet/{paper}", CopyFeature::sheet);
-        routes.get(PHOTO + ".jpg", this::photo);
-        routes.post(PHOTO + "/remove", this::removePhoto);
     }
 
     @Override
@@ -191,13 +184,7 @@ public final class CopyFeature implements Feature {
 
     private void picture(Context ctx) {
         PhotoCopy copy = run(ctx).copy().orElseThrow(() -> Refusal.notFound("that picture"));
-        jpeg(ctx, copy.jpeg());
-    }
-
-    private static void jpeg(Context ctx, byte[] bytes) {
-        ctx.header("Cache-Control", "private, max-age=86400")
-                .contentType("image/jpeg")
-                .result(bytes);
+        PhotoFeature.send(ctx, copy.jpeg());
     }
 
     // ---- taken
@@ -290,24 +277,5 @@ public final class CopyFeature implements Feature {
         if (report.figures().isEmpty()) {
             throw Refusal.of(422, "piece", "nothing was seen surely enough to keep", "measure the piece closer");
         }
-    }
-
-    // ---- the photograph that is kept
-
-    private void photo(Context ctx) {
-        KeptPhoto photo =
-                KeptPhoto.of(JobAddress.job(ctx, store)).orElseThrow(() -> Refusal.notFound("that photograph"));
-        jpeg(ctx, photo.jpeg());
-    }
-
-    private void removePhoto(Context ctx) {
-        JobId id = JobAddress.job(ctx, store).id();
-        store.edit(id, kept -> {
-            KeptPhoto photo = KeptPhoto.of(kept).orElseThrow(() -> Refusal.notFound("that photograph"));
-            return Edit.of(
-                    "take out the photograph " + photo.name(),
-                    Change.without(new Subject(Subject.Kind.PHOTO, photo.name())));
-        });
-        ctx.redirect(JobAddress.address(id), HttpStatus.SEE_OTHER);
     }
 }

@@ -3,17 +3,12 @@ package turnalike.web.job;
 import gg.jte.Content;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
-import turnalike.drawing.gauge.SettingBars;
 import turnalike.drawing.piece.PhotoBehind;
 import turnalike.drawing.piece.ShadedSpindle;
 import turnalike.drawing.piece.SpindleDrawing;
-import turnalike.job.FinishedSizes;
-import turnalike.job.GivenWords;
 import turnalike.job.Job;
 import turnalike.job.Plan;
 import turnalike.job.kept.KeptJob;
@@ -23,8 +18,6 @@ import turnalike.job.set.Misfit;
 import turnalike.pattern.MemberKind;
 import turnalike.pattern.PlacedMember;
 import turnalike.pattern.Warning;
-import turnalike.settings.DividerSetting;
-import turnalike.settings.DividerStep;
 import turnalike.units.Length;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
@@ -291,63 +284,8 @@ public final class JobView implements PutTogether {
         return isFinal;
     }
 
-    /** What stands before any step of the dividers, a sentence each. */
-    public List<String> given() {
-        return GivenWords.list(plan);
-    }
-
-    /** The dividers' openings, as bars of true length. */
-    public String dividerBars() {
-        List<SettingBars.Bar> bars = plan.settings().dividers().settings().stream()
-                .map(each -> new SettingBars.Bar(each.opening(), use(each)))
-                .toList();
-        return bars("Dividers", bars);
-    }
-
-    private static String use(DividerSetting setting) {
-        Map<Integer, List<String>> rounds = new TreeMap<>();
-        for (DividerStep step : setting.steps()) {
-            rounds.computeIfAbsent(step.round(), round -> new ArrayList<>()).add(step.from() + " → " + step.to());
-        }
-        List<String> out = new ArrayList<>();
-        rounds.forEach((round, steps) -> out.add("round %d: %s".formatted(round, String.join(", ", steps))));
-        return String.join("; ", out);
-    }
-
-    /** The calipers' openings, as bars of true length. */
-    public String caliperBars() {
-        List<SettingBars.Bar> bars = plan.settings().calipers().stream()
-                .map(each -> new SettingBars.Bar(
-                        each.opening(),
-                        "finished " + FinishedSizes.text(plan, each) + ": "
-                                + String.join(
-                                        ", ",
-                                        each.members().stream()
-                                                .map(index -> run().get(index).caption())
-                                                .toList())))
-                .toList();
-        return bars("Calipers", bars);
-    }
-
-    private static final double DIVIDERS_MM = 170;
-    private static final double CALIPERS_MM = 84;
-
-    /** As narrow as the longest opening lets them be, so that the calipers find room beside the dividers. */
-    private String bars(String title, List<SettingBars.Bar> bars) {
-        double longest =
-                bars.stream().mapToDouble(bar -> bar.opening().mm()).max().orElse(0) + 8;
-        double widthMm = Math.min(Math.min(DIVIDERS_MM, glance.widthMm()), Math.max(longest, CALIPERS_MM));
-        return bars.isEmpty()
-                ? ""
-                : SettingBars.svg(title, bars, units(), Length.ofMm(widthMm)).inline();
-    }
-
-    /** The settings in a sentence: how many, how sure, how far off a mark may be. */
-    public String settingsSummary() {
-        return SettingsWords.of(plan, isFinal);
-    }
-
-    public boolean hasDividers() {
-        return !plan.settings().dividers().settings().isEmpty();
+    /** The settings of the dividers and calipers. */
+    public SettingsView settings() {
+        return new SettingsView(plan, isFinal, glance.widthMm());
     }
 }

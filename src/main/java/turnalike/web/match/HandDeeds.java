@@ -150,7 +150,11 @@ final class HandDeeds {
             }
             return Edit.of(edit.what(kept.text()), Change.of(text));
         });
-        ctx.redirect(JobAddress.address(before.id()) + "/match", HttpStatus.SEE_OTHER);
+        // Whoever looks through many pieces left over stays where they were among them.
+        String part = RequestInput.number(RequestInput.field(ctx, "left"))
+                .map(left -> "?left=" + left)
+                .orElse("");
+        ctx.redirect(JobAddress.address(before.id()) + "/match" + part, HttpStatus.SEE_OTHER);
     }
 
     private ByHand seen(Context ctx, KeptJob kept) {

@@ -69,7 +69,12 @@ public final class MatchFeature implements Feature {
                 ? searches.find(kept).or(() -> Optional.of(searches.first(kept, FIRST_S)))
                 : Optional.empty();
         search.filter(each -> each.seconds() == FIRST_S).ifPresent(each -> each.await(WAITED_MS));
-        MatchView view = new MatchView(kept, problems, search, searches.findRest(kept));
+        MatchView view = new MatchView(
+                kept,
+                problems,
+                search,
+                searches.findRest(kept),
+                RequestInput.number(RequestInput.query(ctx, "left")).orElse(1));
         String template = Pages.isPart(ctx) ? "match/set.jte" : "match/page.jte";
         pages.show(ctx, 200, template, view.title(), view);
     }
@@ -98,7 +103,7 @@ public final class MatchFeature implements Feature {
         KeptJob kept = JobAddress.job(ctx, store);
         String svg = searches.find(kept)
                 .flatMap(SetSearch::found)
-                .flatMap(set -> new MatchView(kept, List.of(), Optional.empty(), Optional.empty())
+                .flatMap(set -> new MatchView(kept, List.of(), Optional.empty(), Optional.empty(), 1)
                         .frame(set, RequestInput.query(ctx, "narrow").isPresent()))
                 .orElseThrow(() -> Refusal.notFound("a set of these pieces"));
         ctx.contentType("image/svg+xml").result(svg);

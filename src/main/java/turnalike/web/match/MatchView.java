@@ -24,6 +24,7 @@ import turnalike.units.SentenceCase;
 import turnalike.units.Working;
 import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.JobSteps;
+import turnalike.web.kit.TablePart;
 
 /**
  * The set as the page shows it.
@@ -32,8 +33,10 @@ import turnalike.web.kit.JobSteps;
  * @param problems why there can be no set yet
  * @param search for it
  * @param rest the search round what is held by hand, if one was asked for
+ * @param left which of the pieces left over is the first shown, from 1
  */
-public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch> search, Optional<SetSearch> rest) {
+public record MatchView(
+        KeptJob kept, List<Problem> problems, Optional<SetSearch> search, Optional<SetSearch> rest, int left) {
     /** Drawn so small, and shown as wide as a telephone, its lettering is read at arm's length. */
     private static final Length NARROW_WIDTH = Length.ofMm(64);
 
@@ -172,6 +175,7 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
                 set.unlike().isEmpty() ? "" : set instanceof LegsSet ? "Unlike its group" : "Unlike the next",
                 set.order(),
                 statements(set),
+                TablePart.from(left, set.spareLabels().size()),
                 set.spareLabels(),
                 set.otherWarnings().stream().map(SentenceCase::sentence).toList(),
                 set.workings());
@@ -230,7 +234,8 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
      * @param unlikeIs what a place's difference is called; empty on a wheel
      * @param order the label at each place
      * @param statements how good it is, a sentence each
-     * @param spares the pieces left over
+     * @param part of the pieces left over that the table shows
+     * @param leftOver all of them
      * @param notes what to know before believing it
      */
     public record Shown(
@@ -244,16 +249,22 @@ public record MatchView(KeptJob kept, List<Problem> problems, Optional<SetSearch
             String unlikeIs,
             List<String> order,
             List<String> statements,
-            List<String> spares,
+            TablePart part,
+            List<String> leftOver,
             List<String> notes,
             List<Working> workings) {
         public Shown {
             places = List.copyOf(places);
             order = List.copyOf(order);
             statements = List.copyOf(statements);
-            spares = List.copyOf(spares);
+            leftOver = List.copyOf(leftOver);
             notes = List.copyOf(notes);
             workings = List.copyOf(workings);
+        }
+
+        /** Of the pieces left over those shown. */
+        public List<String> spares() {
+            return part.of(leftOver);
         }
     }
 }

@@ -38,6 +38,7 @@ import turnalike.web.kit.PastedHeadings;
 import turnalike.web.kit.Refusal;
 import turnalike.web.kit.RequestInput;
 import turnalike.web.kit.Spoken;
+import turnalike.web.kit.TablePart;
 import turnalike.workbook.WorkbookFile;
 
 /** The pieces' table and everything that adds to it. */
@@ -73,7 +74,7 @@ public final class PiecesFeature implements Feature {
         TablePart part = RequestInput.number(asked(ctx, "from"))
                 .map(row -> TablePart.from(row, kept.pieces().size()))
                 .orElseGet(() -> order.isAsTurned()
-                        ? TablePart.holding(kept.pieces(), entry.label())
+                        ? PiecesView.holding(kept.pieces(), entry.label())
                         : TablePart.from(1, kept.pieces().size()));
         PiecesView view = new PiecesView(kept, entry, column, part, order);
         pages.show(ctx, status, "pieces/page.jte", view.title(), view);
@@ -225,14 +226,14 @@ public final class PiecesFeature implements Feature {
 
     private void chartSheet(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
-        PiecesView view = new PiecesView(
-                kept,
-                PieceFormEntry.of(kept, Optional.empty()),
-                RequestInput.query(ctx, "column").orElse("mass_g"));
+        String column = RequestInput.query(ctx, "column").orElse("mass_g");
+        List<Piece> pieces = kept.pieces().stream().map(KeptPiece::piece).toList();
         Paper paper = Papers.at(ctx);
-        ControlReport report = view.report().orElseThrow(() -> Refusal.notFound("that chart"));
+        ControlReport report = new PieceChart(kept.text().job(), pieces, column)
+                .report()
+                .orElseThrow(() -> Refusal.notFound("that chart"));
         ControlSheet.Heading heading = new ControlSheet.Heading(
-                PiecesView.chartTitle(view.title(), report), Papers.today(), report.shownUnit(), view.column());
+                kept.text().job().title() + ": " + report.things(), Papers.today(), report.shownUnit(), column);
         Attachment.send(ctx, () -> ControlSheet.of(report.shown(), heading, report.sentences(), paper));
     }
 }

@@ -11,31 +11,24 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import turnalike.drawing.chart.ControlChartDrawing;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
 import turnalike.job.kept.TakenOut;
 import turnalike.job.pieces.ColumnTargets;
-import turnalike.job.pieces.ControlReport;
 import turnalike.job.pieces.LikenessReport;
 import turnalike.job.pieces.MendJob;
 import turnalike.job.pieces.MendWords;
 import turnalike.pieces.Column;
 import turnalike.pieces.MassUnit;
 import turnalike.pieces.Piece;
-import turnalike.pieces.control.ChartConstants;
-import turnalike.pieces.control.ControlChart;
-import turnalike.pieces.control.RuleChoice;
-import turnalike.pieces.control.Signal;
-import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.Problem;
-import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
 import turnalike.units.WeighingScale;
 import turnalike.units.Working;
 import turnalike.web.kit.JobAddress;
 import turnalike.web.kit.JobSteps;
+import turnalike.web.kit.TablePart;
 
 /** The pieces as the page shows them. */
 public final class PiecesView {
@@ -43,13 +36,6 @@ public final class PiecesView {
     private static final int MOST_COMPARED = 200;
 
     private static final int MOST_UNLIKE = 20;
-    private static final int MOST_CHARTED = 200;
-    private static final int MOST_SIGNALS = 20;
-
-    /** As wide as the room beside the table of pieces. */
-    private static final Length CHART_WIDTH = Length.ofMm(125);
-
-    private static final Length NARROW_CHART_WIDTH = Length.ofMm(84);
 
     private final KeptJob kept;
     private final PieceFormEntry entry;
@@ -60,18 +46,12 @@ public final class PiecesView {
     /** Those judged by eye that the job gives a weight to, and whatever else is kept with any piece without being a measure. */
     private final SortedSet<String> further = new TreeSet<>();
 
-    private final Optional<ControlReport> report;
-    private final Optional<ControlChart> charted;
-    private final String noChart;
+    private final PieceChart chart;
     private final TablePart part;
     private final PieceOrder order;
     private final PieceForm form;
     private final List<LikenessReport.PieceLikeness> alike;
     private final List<PieceRow> rows;
-
-    PiecesView(KeptJob kept, PieceFormEntry entry, String column) {
-        this(kept, entry, column, TablePart.holding(kept.pieces(), entry.label()), PieceOrder.AS_TURNED);
-    }
 
     /**
      * @param part of the table that is shown
@@ -87,16 +67,22 @@ public final class PiecesView {
         pieces.forEach(piece -> measured.addAll(piece.measures().figures().keySet()));
         further.addAll(noted());
         pieces.forEach(piece -> further.addAll(piece.extra().keySet()));
-        var parsed = ControlReport.of(
-                Optional.of(kept.text().job()), pieces, column, ChartConstants.PRINTED, RuleChoice.SELF_STARTING);
         this.form = new PieceForm(kept, measured);
         this.alike = pieces.size() < 2
                 ? List.of()
                 : LikenessReport.mostUnlike(kept.text().job(), pieces, MassUnit.GRAM, compared());
         this.rows = made();
-        this.report = parsed.fold(Optional::of, (what, mend) -> Optional.empty());
-        this.charted = report.map(made -> made.shown().last(MOST_CHARTED));
-        this.noChart = parsed.fold(made -> "", (what, mend) -> what + "; " + mend);
+        this.chart = new PieceChart(kept.text().job(), pieces, column);
+    }
+
+    /** The part of the table with that piece; without one of that label the last, where what was logged last stands. */
+    static TablePart holding(List<KeptPiece> pieces, String label) {
+        for (int i = 0; i < pieces.size(); i++) {
+            if (pieces.get(i).label().equals(label)) {
+                return TablePart.holding(i, pieces.size());
+            }
+        }
+        return TablePart.holding(Math.max(0, pieces.size() - 1), pieces.size());
     }
 
     public String address() {
@@ -237,15 +223,6 @@ public final class PiecesView {
         return mend.words(units());
     }
 
-    /** The chart and what it says, to be printed. */
-    Optional<ControlReport> report() {
-        return report;
-    }
-
-    static String chartTitle(String job, ControlReport report) {
-        return job + ": " + report.things();
-    }
-
     /** The columns a chart can be made of. */
     public List<String> columns() {
         return measured.stream().map(Column::format).toList();
@@ -262,69 +239,9 @@ public final class PiecesView {
         return column;
     }
 
-    /** The control chart, or nothing. */
-    public String chart() {
-        return chart(CHART_WIDTH);
-    }
-
-    /** The same for a telephone. */
-    public String narrowChart() {
-        return chart(NARROW_CHART_WIDTH);
-    }
-
-    /** The page says whose it is: the title says only of what. */
-    private String chart(Length width) {
-        return report.map(made -> ControlChartDrawing.svg(
-                                charted.orElseThrow(),
-                                SentenceCase.capital(made.things()),
-                                made.shownUnit(),
-                                width,
-                                Length.ofMm(110))
-                        .inline())
-                .orElse("");
-    }
-
-    /** Why there is no chart. */
-    public String noChart() {
-        return noChart;
-    }
-
-    /** Where the last pieces look like a change in the work; of more than are listed the first. */
-    public List<Signal> signals() {
-        return allSignals().stream().limit(MOST_SIGNALS).toList();
-    }
-
-    /** How many are not listed. */
-    public int moreSignals() {
-        return Math.max(0, allSignals().size() - MOST_SIGNALS);
-    }
-
-    private List<Signal> allSignals() {
-        return charted.map(ControlChart::signals).orElse(List.of());
-    }
-
-    /** That the chart shows the last pieces only, or nothing. */
-    public String chartedOf() {
-        int all = report.map(made -> made.chart().points().size()).orElse(0);
-        return all <= MOST_CHARTED
-                ? ""
-                : "The chart and what follows show the last %d of %d; the limits are those of all."
-                        .formatted(MOST_CHARTED, all);
-    }
-
-    /** What to say where there are no signals. */
-    public String verdict() {
-        return report.map(ControlReport::chart).flatMap(ControlChart::verdict).orElse("");
-    }
-
-    /** How often the rules speak of steady work, and how often they see a change. */
-    public String howSure() {
-        return report.map(ControlReport::howSure).orElse("");
-    }
-
-    /** What the values say beyond the signals: drift, and whether the work holds its tolerance. */
-    public List<String> findings() {
-        return report.map(ControlReport::findings).orElse(List.of());
+    /** The control chart of the column that is looked at. */
+    public PieceChart chart() {
+        return chart;
     }
 
     /** How alike the pieces are, the most unlike first; empty with fewer than two. Of a large table the most unlike only. */
@@ -347,14 +264,6 @@ public final class PiecesView {
 
     public Working likenessWorking() {
         return kept.text().job().likeness().working();
-    }
-
-    public boolean isTrial() {
-        return report.map(ControlReport::chart).map(ControlChart::isTrial).orElse(false);
-    }
-
-    public List<Working> workings() {
-        return report.map(ControlReport::workings).orElse(List.of());
     }
 
     /** The mean and spread of what was weighed, when at least two were. */

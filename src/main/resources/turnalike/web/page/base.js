@@ -28,12 +28,27 @@
   };
 
   const isDirty = (field) => field.type !== "hidden" && field.type !== "checkbox" && field.tagName !== "SELECT" && field.value !== (field.dataset.held ?? field.defaultValue);
+  // One after another: of those that wait htmx keeps the last alone, and would drop an edit for the look that comes after it.
+  let before = Promise.resolve();
+  const inTurn = (ask) => {
+    const turn = before.then(ask);
+    before = turn.catch(() => null);
+    return turn;
+  };
   /** Sends an edit of the job that is shown, as it stands there; the page is redrawn with the answer. */
   const send = (address, values) => {
     const now = work().dataset;
-    return htmx.ajax("POST", now.address + address, { target: "#work", swap: "outerHTML", values: { version: now.version, ...values } });
+    const edit = { target: "#work", swap: "outerHTML", values: { version: now.version, ...values } };
+    return inTurn(() => htmx.ajax("POST", now.address + address, edit));
   };
-  const select = (number) => htmx.ajax("GET", `${work().dataset.address}?member=${number}`, { target: "#work", swap: "outerHTML" });
+  let looks = 0;
+  /** Shows the job with that member chosen; of the looks that wait the last alone is taken. */
+  const select = (number) => {
+    const look = ++looks;
+    return inTurn(() => look === looks && htmx.ajax("GET", `${work().dataset.address}?member=${number}`, { target: "#work", swap: "outerHTML" }));
+  };
+  /** Shows what others did up to that version, unless the answer to an edit of one's own has shown it by then, and maybe chosen another member. */
+  const catchUp = (version) => inTurn(() => version > Number(work().dataset.version) && htmx.ajax("GET", `${work().dataset.address}?member=${work().dataset.selected}`, { target: "#work", swap: "outerHTML" }));
   const point = new Intl.NumberFormat(root.lang).format(0.5).charAt(1);
   /** A figure with the decimal sign of the page's language. */
   const figure = (text) => text.replace(".", point);
@@ -43,5 +58,5 @@
     if (said) said.textContent = words;
   };
 
-  Object.assign(page, { root, work, token, notice, atHand, free, isDirty, send, select, figure, tell });
+  Object.assign(page, { root, work, token, notice, atHand, free, isDirty, send, select, catchUp, figure, tell });
 })();

@@ -50,7 +50,7 @@
     const answer = await fetch(`/api${now.dataset.address}/changes`).catch(() => null);
     const told = answer && answer.ok ? await answer.json().catch(() => null) : null;
     const version = told ? told.version : 0;
-    if (version > Number(page.work().dataset.version)) page.select(page.work().dataset.selected);
+    if (version > Number(page.work().dataset.version)) page.catchUp(version);
   });
 
   document.addEventListener("keydown", (event) => {

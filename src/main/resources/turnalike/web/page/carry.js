@@ -35,6 +35,8 @@
     page.send(`/member/${number}/insert-at`, { kind: document.getElementById("insert").value, mm: mm.toFixed(4) });
   });
   document.addEventListener("keydown", (event) => placing && event.key === "Escape" && place(false));
+  // Whatever comes meanwhile is drawn as if nothing were to be placed.
+  document.addEventListener("htmx:afterRequest", () => placing && place(true));
 
   // ---- the chosen member dragged to another place in the run; what lies beside the piece drags the drawing
   let carried = null;

@@ -112,4 +112,26 @@ class AlikerSetTest {
         assertThat(match.get("unbalance_g_mm").doubleValue())
                 .isLessThanOrEqualTo(match.get("noise_floor_g_mm").doubleValue());
     }
+
+    /** More pieces than sets that are made more alike: the only ones that are alike stand last in the list, apart from one another. */
+    @Test
+    void the_set_most_alike_is_found_among_more_pieces_than_are_gone_through() {
+        Random random = new Random(9);
+        StringBuilder csv = new StringBuilder("piece,mass_g,d1\n");
+        for (int i = 0; i < 400; i++) {
+            boolean alike = i > 300 && i % 15 == 0;
+            csv.append(String.format(
+                    Locale.ROOT,
+                    "%s%d,%.1f,%.4f%n",
+                    alike ? "a" : "p",
+                    i,
+                    50 + (alike ? 0.02 : 0.8) * random.nextGaussian(),
+                    alike ? 32 + 1e-5 * i : 29 + 2 * random.nextDouble()));
+        }
+        String job = SmallWheel.framed(0.5, "{\"kind\": \"wheel\", \"places\": 6, \"hub_radius\": 60}");
+        JsonNode match = SmallWheel.match(job, csv.toString(), false);
+        assertThat(match.get("chosen_by").asText()).isEqualTo("likeness");
+        assertThat(match.get("places"))
+                .allMatch(place -> place.get("piece").asText().startsWith("a"));
+    }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -143,5 +144,55 @@ class HandDeedsTest {
                     .isEqualTo(303);
             assertThat(hand(served).isAny()).isFalse();
         }
+    }
+
+    @Test
+    void of_many_left_over_the_table_shows_a_part_and_each_part_can_be_reached_and_swapped_from() throws Exception {
+        try (Served served = Served.in(folder)) {
+            StringBuilder table = new StringBuilder("piece,mass_g\n");
+            for (int i = 1; i <= 260; i++) {
+                table.append("n%d,%.1f%n".formatted(i, 140 + i % 7 / 10.0));
+            }
+            served.post(
+                    "/jobs/" + served.demo().text() + "/pieces/table",
+                    "cells=" + URLEncoder.encode(table.toString(), StandardCharsets.UTF_8));
+            List<String> order = order(served);
+            List<String> spares = new ArrayList<>();
+            for (int from = 1; from > 0; ) {
+                String page = served.get("/" + match(served) + "?left=" + from).body();
+                List<String> shown = found(page, "<tr data-piece=\"([^\"]+)\"><th scope=\"row\">left over");
+                assertThat(shown).hasSizeBetween(1, 100);
+                assertThat(found(page, "<option value=\"([^\"]+)\">[^<]*left over"))
+                        .isEqualTo(shown);
+                spares.addAll(shown);
+                from = found(page, "\\?left=(\\d+)#left-over\" rel=\"next\"").stream()
+                        .mapToInt(Integer::parseInt)
+                        .findFirst()
+                        .orElse(0);
+            }
+            assertThat(spares).doesNotHaveDuplicates().doesNotContainAnyElementsOf(order);
+            assertThat(spares.size() + order.size())
+                    .isEqualTo(kept(served).pieces().size());
+            String last = spares.get(spares.size() - 1);
+            assertThat(send(
+                            served,
+                            order,
+                            steps(served),
+                            "swap=true&left=201&one=%s&other=%s".formatted(order.get(0), last)))
+                    .isEqualTo(303);
+            assertThat(hand(served).order().get(0)).isEqualTo(last);
+            served.speak("de");
+            assertThat(served.get("/" + match(served)).body())
+                    .contains(">1 bis 100 von " + spares.size() + "<", ">Weiter</a>", ">Ende</a>")
+                    .contains("<span>Übrig:</span>", "<span>und " + (spares.size() - 100) + " weitere</span>");
+        }
+    }
+
+    private static List<String> found(String page, String pattern) {
+        return Pattern.compile(pattern)
+                .matcher(page)
+                .results()
+                .map(result -> result.group(1))
+                .toList();
     }
 }

@@ -1,7 +1,6 @@
-package turnalike.web.pieces;
+package turnalike.web.kit;
 
 import java.util.List;
-import turnalike.job.kept.KeptPiece;
 
 /**
  * A part of a table too long to be shown at once.
@@ -11,21 +10,16 @@ import turnalike.job.kept.KeptPiece;
  */
 public record TablePart(int from, int rows) {
     /** What a screen or two hold. */
-    static final int LONGEST = 100;
+    private static final int LONGEST = 100;
 
     /** The part that begins at that row, or the last if it is past the end. */
-    static TablePart from(int row, int rows) {
+    public static TablePart from(int row, int rows) {
         return new TablePart(Math.max(1, Math.min(row, last(rows))), rows);
     }
 
-    /** The part with that piece; without one of that label the last, where what was logged last stands. */
-    static TablePart holding(List<KeptPiece> pieces, String label) {
-        for (int i = 0; i < pieces.size(); i++) {
-            if (pieces.get(i).label().equals(label)) {
-                return new TablePart(i / LONGEST * LONGEST + 1, pieces.size());
-            }
-        }
-        return new TablePart(last(pieces.size()), pieces.size());
+    /** The part with the row that so many stand before. */
+    public static TablePart holding(int index, int rows) {
+        return new TablePart(index / LONGEST * LONGEST + 1, rows);
     }
 
     private static int last(int rows) {
@@ -65,7 +59,8 @@ public record TablePart(int from, int rows) {
         return last(rows);
     }
 
-    List<KeptPiece> of(List<KeptPiece> pieces) {
-        return pieces.subList(Math.min(from - 1, pieces.size()), Math.min(to(), pieces.size()));
+    /** Of all rows those shown. */
+    public <T> List<T> of(List<T> all) {
+        return all.subList(Math.min(from - 1, all.size()), Math.min(to(), all.size()));
     }
 }
