@@ -100,31 +100,24 @@ final class CutStiffness {
     List<Cut> reckoned(List<Cut> cuts) {
         Set<Integer> finished = new TreeSet<>();
         Set<Integer> slotted = new TreeSet<>();
+        Set<Integer> late = new TreeSet<>();
         List<Cut> out = new ArrayList<>();
         boolean every = work.pattern().members().size() <= MOST_MEMBERS;
         for (int i = 0; i < cuts.size(); i++) {
             Cut cut = cuts.get(i);
             boolean lastOfPhase = i + 1 == cuts.size() || cuts.get(i + 1).phase() != cut.phase();
-            boolean sizes = cut.phase() == Phase.SIZING || comesAgain(cuts.subList(i + 1, cuts.size()), cut);
-            (sizes ? slotted : finished).addAll(shaped(cut));
+            Set<Integer> done = cut.sizes() ? (cut.phase() == Phase.SIZING ? slotted : late) : finished;
+            done.addAll(shaped(cut));
             boolean told =
                     cut.phase() == Phase.ROUND ? lastOfPhase : cut.phase().shapes() && (every || lastOfPhase);
             if (!told) {
                 out.add(cut);
                 continue;
             }
-            Optional<Speed> natural = Whip.firstOf(shapes.after(finished, slotted), wood, load);
+            Optional<Speed> natural = Whip.firstOf(shapes.after(finished, slotted, late), wood, load);
             out.add(natural.map(cut::withNatural).orElse(cut));
         }
         return withReasons(out);
-    }
-
-    /** Sized as it goes: the member's own cut follows in the same phase. */
-    private static boolean comesAgain(List<Cut> later, Cut cut) {
-        return later.stream()
-                .anyMatch(each -> each.phase() == cut.phase()
-                        && each.members().equals(cut.members())
-                        && cut.phase().cutsMembers());
     }
 
     private static List<Integer> shaped(Cut cut) {
