@@ -299,7 +299,8 @@ public record ControlReport(
             }
             MassUnit mass = series.massUnit();
             double inside = column.get().isMass() ? mass.mass(Math.abs(change)).grams() : change;
-            return job.map(each -> new KeyedFigure(each.units(), mass))
+            return job.map(each -> new KeyedFigure(
+                            each.units(), mass, each.tolerances().weighing()))
                     .orElse(new KeyedFigure(UnitSystem.METRIC, mass))
                     .say(column.get(), inside);
         }

@@ -149,7 +149,7 @@ public record WheelSet(
         String heavy = placement.isHeavyOnOneSide() // else the side named would be chance
                 ? ", heavy at " + unbalance.at().formatDirection()
                 : "";
-        out.add(said("%s left%s; %s", unbalance.format(), heavy, sure));
+        out.add(said("%s left%s; %s", placement.left(), heavy, sure));
         out.addAll(handWork.sentences());
         partsInWords().ifPresent(out::add);
         out.add(said("the scale's noise alone is %s g·mm: %s", Moment.figure(placement.noiseFloorGMm()), seen()));

@@ -81,6 +81,20 @@ class BalanceWordsTest {
                 set.workings());
     }
 
+    /** A thousandth of a gram-millimetre on a kitchen scale is chance: told is that it is far below what the scale can feign. */
+    @Test
+    void what_is_left_is_told_no_finer_than_a_hundredth_of_what_the_scale_can_feign() {
+        WheelSet set = set(1);
+        WheelSet chance = with(set, new Moment(0.0012, Angle.ofDegrees(10)), 148.3);
+        assertThat(chance.verdict().sentences().get(0)).startsWith("under 2 g·mm left");
+        assertThat(MatchSummary.text(chance))
+                .contains("Balance    under 2 g·mm left")
+                .doesNotContain("0.001");
+        WheelSet told = with(set, new Moment(1.5, Angle.ofDegrees(10)), 148.3);
+        assertThat(MatchSummary.text(told)).contains("Balance    1.50 g·mm left");
+        assertThat(chance.verdict().sentences()).allMatch(Language.GERMAN::knows);
+    }
+
     /** All alike: what the weights leave is the last digits of the sums, and no grade is told by those. */
     @Test
     void pieces_that_all_weigh_alike_are_told_with_sense_however_many_they_are() {

@@ -203,7 +203,7 @@ class RowFitTest {
         Misfit misfit = fit.misfits().get(0);
         assertThat(misfit.forbids()).isTrue();
         assertThat(misfit.what())
-                .contains(fit.touches().orElseThrow().format(UnitSystem.METRIC) + " (0.984 in) from the start end");
+                .contains(fit.touches().orElseThrow().format(UnitSystem.METRIC) + " (63/64 in) from the start end");
         int most = number(misfit.mend(), "(\\d+) places at most");
         int wider = number(misfit.mend(), "posts ([\\d.]+) mm");
         assertThat(fit(frame -> frame.put("places", most).put("clear", 1000)).buildable())

@@ -385,7 +385,7 @@ class WheelFitTest {
                 .anyMatch(line -> line.contains("coming out at the rim's outside by 2 mm"));
         assertThat(fit(10, 90, frame -> frame.put("rim_width", 35).put("rim_thickness", 20))
                         .misfits())
-                .anyMatch(each -> !each.forbids() && each.what().startsWith("2 mm (0.079 in) is left between"));
+                .anyMatch(each -> !each.forbids() && each.what().startsWith("2 mm (5/64 in) is left between"));
     }
 
     /** A pendulum's balance of energy, step by step: the wheel let go from a small angle. */
@@ -436,7 +436,7 @@ class WheelFitTest {
                                 .formatted(trial)))
                 .anyMatch(line -> line.contains(
                         "at 45 turns a minute balance grade G16 allows %.0f g·mm (a swing of %.1f s), balance grade G40"
-                                .formatted(allowed, grade)));
+                                .formatted(100 * Math.rint(allowed / 100), grade)));
         assertThat(fit.workings()).anyMatch(working -> working.figure().equals("rocking of the whole wheel"));
     }
 
