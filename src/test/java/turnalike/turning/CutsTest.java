@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -401,12 +402,15 @@ class CutsTest {
         double before = baluster.stages().get(1).first().rpm();
         double after = baluster.stages().get(2).first().rpm();
         String why = last.why().orElseThrow();
+        // What a turner feels, the stiffness, first; it goes by the square of the speed.
         assertThat(why)
-                .contains("from %s to %s rpm (%+.0f %%)"
+                .startsWith("the sizing cuts ")
+                .contains(String.format(
+                        Locale.ROOT, " %.0f %% of the stiffness", 100 * (1 - Math.pow(after / before, 2))))
+                .endsWith("(the speed it whips at goes from %s to %s rpm)"
                         .formatted(
                                 Math.round(before / 100) * 100, // three figures: 12,300, not 12,304
-                                Math.round(after / 100) * 100,
-                                100 * (after / before - 1)));
+                                Math.round(after / 100) * 100));
         assertThat(why.contains("light cuts from here on")).isEqualTo(after <= 0.9 * before);
         assertThat(narrow.subList(0, narrow.size() - 1))
                 .allSatisfy(cut -> assertThat(cut.why()).isEmpty());

@@ -159,6 +159,31 @@ class TurningTest {
                 .containsExactly(4, 2, 0, 6, 8, 10);
     }
 
+    /** A stout spoke that would whip at 50,000 rpm and bow under nine tonnes is told so in words; a long thin one by its figures. */
+    @Test
+    void what_no_lathe_and_no_tailstock_comes_near_is_told_apart() {
+        Pattern stout = new Pattern(
+                "stout",
+                new Stock(Section.ROUND, mm(45), mm(200)),
+                List.of(new Cylinder(mm(200), mm(40), Details.NONE)));
+        Turning near = Turning.of(Works.stiff(Works.baluster()));
+        Turning far = Turning.of(Works.stiff(stout));
+        assertThat(far.isFarFromWhip()).isTrue();
+        assertThat(far.isFarFromBowing()).isTrue();
+        assertThat(near.isFarFromWhip()).isFalse();
+        Pattern thin = new Pattern(
+                "thin",
+                new Stock(Section.ROUND, mm(20), mm(600)),
+                List.of(new Cylinder(mm(600), mm(12), Details.NONE)));
+        assertThat(Turning.of(Works.stiff(thin)).isFarFromBowing()).isFalse();
+        assertThat(Turning.of(Works.of(stout, Optional.empty(), Lathe.USUAL)).isFarFromWhip())
+                .isFalse();
+        // Half of the speed it whips at is the most that is turned; the farthest from that a lathe goes is 3500 rpm.
+        double first = far.whip().orElseThrow().first().rpm();
+        assertThat(first * 0.5).isGreaterThan(2 * 3500);
+        assertThat(near.whip().orElseThrow().first().rpm() * 0.5).isLessThan(2 * 3500);
+    }
+
     /** The computed reason holds by itself: the stage it speaks of really is stiffer than the other order's. */
     @Test
     void the_reason_for_the_order_is_reckoned() {
