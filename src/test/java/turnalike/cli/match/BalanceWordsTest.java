@@ -91,7 +91,8 @@ class BalanceWordsTest {
                 .contains("Balance    under 2 g·mm left")
                 .doesNotContain("0.001");
         WheelSet told = with(set, new Moment(1.5, Angle.ofDegrees(10)), 148.3);
-        assertThat(MatchSummary.text(told)).contains("Balance    1.50 g·mm left");
+        assertThat(MatchSummary.text(told))
+                .contains("Balance    1.50 g·mm left, as if 0.03 g sat 50 mm (1 31/32 in) from the axle");
         assertThat(chance.verdict().sentences()).allMatch(Language.GERMAN::knows);
     }
 
@@ -177,9 +178,11 @@ class BalanceWordsTest {
     @Test
     void no_side_is_called_heavy_that_does_not_stand_out() {
         WheelSet heavy = with(set(0.01), new Moment(1000, Angle.ofDegrees(30)), 10);
-        assertThat(heavy.verdict().sentences().get(0)).startsWith("1000 g·mm left, heavy at 30°; ");
+        assertThat(heavy.verdict().sentences().get(0))
+                .startsWith("1000 g·mm left, as if 20 g sat 50 mm (1 31/32 in) from the axle, heavy at 30°; ");
         WheelSet level = with(set(0.01), new Moment(4, Angle.ofDegrees(30)), 10);
-        assertThat(level.verdict().sentences().get(0)).startsWith("4.00 g·mm left; ");
+        assertThat(level.verdict().sentences().get(0))
+                .startsWith("4.00 g·mm left, as if 0.08 g sat 50 mm (1 31/32 in) from the axle; ");
     }
 
     @Test
