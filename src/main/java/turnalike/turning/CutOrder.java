@@ -257,8 +257,18 @@ final class CutOrder {
                     run.get(all.get(all.size() - 1)).end(),
                     List.of(),
                     all,
-                    "sand lightly, edges kept sharp; leave the tenons and squares alone",
+                    "sand lightly, edges kept sharp" + leftAlone(),
                     "take the rest away first, keep cloth off the lathe, catch the dust");
         }
+    }
+
+    /** What fits a hole, and what was planed before it came on the lathe. */
+    private String leftAlone() {
+        boolean tenons = IntStream.range(0, run.size()).anyMatch(members::isTenon);
+        boolean squares = IntStream.range(0, run.size()).anyMatch(this::square);
+        if (tenons && squares) {
+            return "; leave the tenons and squares alone";
+        }
+        return tenons ? "; leave the tenons alone" : squares ? "; leave the squares alone" : "";
     }
 }

@@ -147,7 +147,9 @@ final class MemberCuts {
 
     private Cut sizing(Phase phase, CaliperSetting setting, List<SizedPlace> here) {
         Length opening = least(setting.opening());
-        boolean there = opening.mm() >= work.roughed().mm() - SLACK_MM;
+        // A swell's crest is a hair thicker than its middle, where it is sized: no caliper tells the two apart.
+        double same = Math.max(SLACK_MM, work.diameterTolerance().mm() / 2);
+        boolean there = opening.mm() >= work.roughed().mm() - same;
         List<SizedPlace> parted = parted(here);
         List<Length> places = places(parted);
         return new Cut(

@@ -21,6 +21,7 @@ import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
 import turnalike.pattern.Square;
 import turnalike.pattern.Stock;
+import turnalike.pattern.Swell;
 import turnalike.pattern.Tenon;
 import turnalike.pattern.Tool;
 import turnalike.units.Length;
@@ -164,6 +165,34 @@ class CutsTest {
                 .endsWith("7 cylinder at 130 mm; 8 cylinder at 150 mm"));
         assertThat(sizing(9)).extracting(Cut::members).containsExactly(List.of(0, 1, 2, 3, 4, 5, 6, 7), List.of(8));
         assertThat(sizing(9).get(1).what()).endsWith(": 9 cylinder at 170 mm");
+    }
+
+    /** Only what there is on this piece is to be left alone. */
+    @Test
+    void sanding_leaves_alone_what_the_piece_has() {
+        Tenon tenon = new Tenon(mm(25), mm(18), mm(2), Details.NONE);
+        Square square = new Square(mm(100), mm(50), Details.NONE);
+        assertThat(sanding(rod(200, 30), tenon)).endsWith("; leave the tenons alone");
+        assertThat(sanding(square, rod(200, 30))).endsWith("; leave the squares alone");
+        assertThat(sanding(rod(200, 30))).isEqualTo("sand lightly, edges kept sharp");
+    }
+
+    private static String sanding(Member... run) {
+        return phase(Turning.of(Works.stiff(pattern(Section.SQUARE, 50, 320, run))), Phase.SANDING)
+                .get(0)
+                .what();
+    }
+
+    /** A swell's crest is a hair thicker than its middle: the cylinder roughed to the one is tried with calipers set to the other. */
+    @Test
+    void what_no_caliper_tells_from_the_cylinder_is_tried_and_not_parted() {
+        Swell belly = new Swell(mm(140), mm(30), mm(40), mm(26), Details.NONE);
+        Turning turning = Turning.of(Works.stiff(pattern(Section.ROUND, 45, 180, belly, rod(40, 26))));
+        double roughed =
+                phase(turning, Phase.ROUND).get(0).setting().orElseThrow().mm();
+        Cut widest = phase(turning, Phase.SIZING).get(0);
+        assertThat(roughed - widest.setting().orElseThrow().mm()).isBetween(0.01, 0.2);
+        assertThat(widest.what()).startsWith("the cylinder is this size: try the calipers");
     }
 
     /** A square has two shoulders, and where squares stand between there is more than one stretch to rough: each is told by its place. */
