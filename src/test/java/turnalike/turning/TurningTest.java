@@ -14,6 +14,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
+import turnalike.language.Language;
 import turnalike.outline.Section;
 import turnalike.pattern.Bead;
 import turnalike.pattern.Cylinder;
@@ -368,6 +369,10 @@ class TurningTest {
         assertThat(said(thread))
                 .contains("cannot be cut unsupported", "steady rest")
                 .doesNotContain("more than the 0.4 mm allowed");
+        assertThat(thread.cautions())
+                .filteredOn(each -> each.where().equals("bending"))
+                .isNotEmpty()
+                .allMatch(each -> Language.GERMAN.knows(each.sentence()) && Language.GERMAN.knows(each.what()));
     }
 
     @Test

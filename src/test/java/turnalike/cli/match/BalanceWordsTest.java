@@ -103,7 +103,7 @@ class BalanceWordsTest {
         assertThat(alike)
                 .contains("that is below balance grade G0.4, for information")
                 .contains("masses within 0 g of");
-        assertThat(alike.lines().filter(line -> line.contains("spare: piece")))
+        assertThat(alike.lines().filter(line -> line.contains("spare: pieces")))
                 .singleElement()
                 .asString()
                 .endsWith(" and 14 more; --json has them all");

@@ -141,7 +141,10 @@ class WheelFitTest {
                         .misfits())
                 .singleElement()
                 .matches(misfit -> !misfit.forbids() && misfit.what().startsWith("0.1 mm (0.004 in) is left from"))
-                .matches(misfit -> misfit.mend().contains("deep at most"));
+                // What mends it leaves a quarter of an inch to the axle's hole: 60 - 12 - 6.35 mm deep, in halves of a
+                // millimetre.
+                .matches(misfit -> misfit.mend().contains("mortises 41.5 mm (1 41/64 in) deep at most")
+                        && misfit.mend().contains("a hub of 68 mm"));
         assertThat(fit(3, 60, frame -> frame.put("axle_hole", 24).put("hub_seat", 41.6))
                         .misfits())
                 .isEmpty();
