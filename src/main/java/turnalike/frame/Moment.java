@@ -5,6 +5,7 @@ import java.util.Locale;
 import turnalike.units.Angle;
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.PlainNumber;
 
 /**
  * How strongly, and toward where, something off the axle pulls: the first moment of mass about the axle, in g·mm.
@@ -39,7 +40,7 @@ public record Moment(double gMm, Angle at) {
         return new Moment(plain ? Math.sqrt(square) : Math.hypot(xGMm, yGMm), Angle.ofRadians(Math.atan2(yGMm, xGMm)));
     }
 
-    /** {@return its size as it is told to people, {@code 67.0 g·mm}: three figures at least, none of them a power of ten below ten million} */
+    /** {@return its size as it is told to people, {@code 67.0 g·mm}: three figures, which no scale in a shop passes, none of them a power of ten below ten million} */
     public String format() {
         return figure(gMm) + " g·mm";
     }
@@ -50,8 +51,10 @@ public record Moment(double gMm, Angle at) {
      * @param gMm in g·mm, not negative
      */
     public static String figure(double gMm) {
-        String form = gMm >= 100 && gMm < 1e7 ? "%.0f" : gMm < 0.01 ? "%.3f" : "%.3g";
-        return String.format(Locale.ROOT, form, gMm);
+        if (gMm >= 100 && gMm < 1e7) {
+            return PlainNumber.toFigures(gMm, 3);
+        }
+        return String.format(Locale.ROOT, gMm < 0.01 ? "%.3f" : "%.3g", gMm);
     }
 
     /** {@return the component toward 0°, in g·mm} */

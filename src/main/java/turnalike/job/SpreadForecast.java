@@ -82,11 +82,12 @@ public record SpreadForecast(Job job, MassScatter scatter, int blanks, Optional<
         }
         Chances of = chances.get();
         return turning
-                + "; a set within %s %% comes out of blanks chosen alike by weight with a chance of %s, as they come of %s%s"
+                + ("; a set within %s %% comes of these blanks %s when they are chosen alike by weight, %s when they are taken as they"
+                                + " come%s")
                         .formatted(
                                 PlainNumber.exact(job.tolerances().massPct()),
-                                percent(of.byWeight().ofBlanks(blanks, job.lossRate())),
-                                percent(of.asTheyCome().ofBlanks(blanks, job.lossRate())),
+                                inHundred(of.byWeight().ofBlanks(blanks, job.lossRate())),
+                                inHundred(of.asTheyCome().ofBlanks(blanks, job.lossRate())),
                                 spares(of.byWeight()));
     }
 
@@ -94,18 +95,18 @@ public record SpreadForecast(Job job, MassScatter scatter, int blanks, Optional<
         Optional<Integer> wanted = byWeight.blanksFor(WANTED, job.lossRate());
         int planned = blanks - job.count();
         return wanted.map(blanksFor95 -> blanksFor95 - job.count())
-                .map(spares ->
-                        spares <= planned ? "" : ": turn %d spares rather than %d for 95 %%".formatted(spares, planned))
-                .orElse(": even %d spares do not give 95 %%".formatted(byWeight.mostMore()));
+                .map(spares -> spares <= planned
+                        ? ""
+                        : ": turn %d spares rather than %d to have it 95 times in 100".formatted(spares, planned))
+                .orElse(": even %d spares do not give it 95 times in 100".formatted(byWeight.mostMore()));
     }
 
     /** Never rounded up to sure, nor a small chance down to none: a simulation tells neither. */
-    private static String percent(double chance) {
+    private static String inHundred(double chance) {
         double pct = 100 * chance;
-        if (pct < 1) {
-            return "less than 1 %";
-        }
-        return String.format(Locale.ROOT, "%.0f %%", Math.min(pct, 99));
+        return pct < 1
+                ? "less than once in 100 times"
+                : String.format(Locale.ROOT, "%.0f times in 100", Math.min(pct, 99));
     }
 
     /** In tenths; of small work, one figure: nothing scatters by 0.0 g. */

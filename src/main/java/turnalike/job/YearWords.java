@@ -68,14 +68,14 @@ public final class YearWords {
         JointYear year = stand.year();
         Joint joint = year.joint();
         List<String> out = new ArrayList<>();
-        out.add("turned %s of %s at %s, bored %s in %s at %s: %s"
+        out.add("%s at %s is turned to %s, the hole in %s at %s is bored %s wide: %s"
                 .formatted(
-                        size(joint.tenon(), units),
                         joint.tenonWood().species().name(),
                         joint.tenonWood().made().text(),
-                        size(joint.hole(), units),
+                        joint.tenon().formatFine(units),
                         joint.holeWood().species().name(),
                         joint.holeWood().made().text(),
+                        joint.hole().formatFine(units),
                         fit(joint.tenon().minus(joint.hole()), units)));
         out.add("dry   " + sizes(year.dry(), units));
         out.add("damp  " + sizes(year.damp(), units));

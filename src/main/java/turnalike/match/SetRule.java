@@ -42,19 +42,25 @@ final class SetRule {
         }
         return List.of(String.format(
                 Locale.ROOT,
-                "no %d pieces are within %s %% of one another in mass; the set placed is the most alike there is, within %.2f %%",
+                "no %d pieces are within %s %% of one another in mass; the set placed is the most alike there is, within %s %%",
                 places,
                 wantedPct,
-                100 * smallestShare));
+                told(100 * smallestShare, wantedPct)));
     }
 
     /** What to tell of a set that a person chose and that does not pass. */
     String unlike(int[] pieces, double wantedPct) {
         return String.format(
                 Locale.ROOT,
-                "the pieces placed are within %.2f %% of one another in mass, more than mass_pct allows (%s %%)",
-                100 * share(pieces),
+                "the pieces placed are within %s %% of one another in mass, more than mass_pct allows (%s %%)",
+                told(100 * share(pieces), wantedPct),
                 wantedPct);
+    }
+
+    /** To a tenth, or as fine as it takes to read as more than what was wanted. */
+    private static String told(double pct, double wantedPct) {
+        String tenth = String.format(Locale.ROOT, "%.1f", pct);
+        return Double.parseDouble(tenth) > wantedPct ? tenth : String.format(Locale.ROOT, "%.2f", pct);
     }
 
     /** How far a set's share is above the one wanted; 0 when it passes. */

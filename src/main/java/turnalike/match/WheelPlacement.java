@@ -1,5 +1,8 @@
 package turnalike.match;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.List;
 import turnalike.frame.Moment;
 import turnalike.units.Mass;
@@ -28,6 +31,9 @@ public record WheelPlacement(
         List<String> warnings,
         List<Working> workings,
         Expected expected) {
+    /** Less than this share of what the scale can feign is not told in figures. */
+    private static final double LEAST_TOLD = 0.01;
+
     public WheelPlacement {
         seats = List.copyOf(seats);
         spares = List.copyOf(spares);
@@ -100,6 +106,20 @@ public record WheelPlacement(
      */
     public boolean isWithinScale() {
         return Math.hypot(unbalance.gMm(), expected.unseenGMm()) <= noiseFloorGMm;
+    }
+
+    /**
+     * {@return what is left over as it is told to people: {@code 138 g·mm}; far below what the scale can feign, that it is under a hundredth
+     * of that, {@code under 2 g·mm}: digits of chance are no balance}
+     */
+    public String left() {
+        double leastGMm = noiseFloorGMm * LEAST_TOLD;
+        return unbalance.gMm() < leastGMm
+                ? "under %s g·mm"
+                        .formatted(BigDecimal.valueOf(leastGMm)
+                                .round(new MathContext(1, RoundingMode.UP))
+                                .toPlainString())
+                : unbalance.format();
     }
 
     /** {@return whether what is left over stands out from all that scatters, so that there is a heavy side to speak of} */

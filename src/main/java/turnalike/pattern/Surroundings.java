@@ -58,6 +58,6 @@ public record Surroundings(List<PlacedMember> run, int index, UnitSystem units, 
      * @param length any
      */
     public String print(Length length) {
-        return length.formatFineBoth(units);
+        return length.formatWrittenBoth(units);
     }
 }

@@ -19,6 +19,9 @@ public final class Turnability {
     /** How many slender necks are warned of one by one. */
     static final int MOST_NECKS_APART = 3;
 
+    /** Diameters nearer to one another than this are one. */
+    private static final double SAME_MM = 1e-6;
+
     private final UnitSystem units;
     private final Hold hold;
     private final ShapeRules rules;
@@ -180,7 +183,7 @@ public final class Turnability {
     }
 
     private String print(Length length) {
-        return length.formatFineBoth(units);
+        return length.formatBoth(units);
     }
 
     /** Whatever the tool cuts: a square that is left loads no neck. */
@@ -191,13 +194,13 @@ public final class Turnability {
                 .toList();
     }
 
-    /** Of two that meet at the place, the one that is so thick there. */
+    /** Of two that meet at the place, the one that is so thick there; of two alike the one that is thin all along, whose neck it is. */
     private static PlacedMember memberAt(List<PlacedMember> run, Length place, Length diameter) {
-        Comparator<PlacedMember> nearest = Comparator.comparing(
-                placed -> thinnestAt(placed, place).minus(diameter).abs());
+        Comparator<PlacedMember> nearest = Comparator.comparing(placed ->
+                Math.round(thinnestAt(placed, place).minus(diameter).abs().mm() / SAME_MM));
         return run.stream()
                 .filter(placed -> placed.start().compareTo(place) <= 0 && place.compareTo(placed.end()) <= 0)
-                .min(nearest)
+                .min(nearest.thenComparing(placed -> placed.outline().largestRadius()))
                 .orElse(run.get(run.size() - 1));
     }
 

@@ -1,8 +1,10 @@
 package turnalike.pieces;
 
 import turnalike.units.Length;
+import turnalike.units.Mass;
 import turnalike.units.Parsed;
 import turnalike.units.UnitSystem;
+import turnalike.units.WeighingScale;
 
 /**
  * One figure as it comes from a key, a paste or an instrument that types: {@code +  182.4 g}, {@code 22.31mm}, {@code 7/8}. A unit that is
@@ -10,8 +12,22 @@ import turnalike.units.UnitSystem;
  *
  * @param units how a bare length is read
  * @param mass how a bare mass is read
+ * @param scale what the pieces are weighed on: no sentence tells a mass finer
  */
-public record KeyedFigure(UnitSystem units, MassUnit mass) {
+public record KeyedFigure(UnitSystem units, MassUnit mass, WeighingScale scale) {
+    /** Of a bench scale, which shows tenths of a gram. */
+    private static final WeighingScale BENCH = new WeighingScale(Mass.ofGrams(0.1));
+
+    /**
+     * Weighed on a bench scale, which shows tenths of a gram.
+     *
+     * @param units how a bare length is read
+     * @param mass how a bare mass is read
+     */
+    public KeyedFigure(UnitSystem units, MassUnit mass) {
+        this(units, mass, BENCH);
+    }
+
     /** Reads the figure for a column, in grams for the mass and millimetres for the rest; above zero or refused. */
     Parsed<Double> figure(Column column, String text) {
         return column.isMass() ? grams(text) : mm(text);

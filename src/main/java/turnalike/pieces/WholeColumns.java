@@ -65,8 +65,8 @@ record WholeColumns(List<Slip> slips, Set<Column> inDoubt) {
                 meant.map(LikelyCorrection::kind).orElse(Slip.Kind.FAR_OFF),
                 "its middle figure is %s where the pattern has %s: %s?"
                         .formatted(
-                                FigureText.figure(odd.column(), odd.middle(), keyed),
-                                FigureText.figure(odd.column(), odd.pattern().centre(), keyed),
+                                FigureText.roughly(odd.column(), odd.middle(), keyed),
+                                FigureText.roughly(odd.column(), odd.pattern().centre(), keyed),
                                 meant.map(LikelyCorrection::how).orElse("is it measured as the pattern is")),
                 Optional.empty());
     }

@@ -13,7 +13,6 @@ import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.TextLine;
 import turnalike.drawing.svg.TextWrap;
-import turnalike.pattern.Tool;
 import turnalike.turning.Cut;
 import turnalike.turning.Phase;
 import turnalike.units.Article;
@@ -215,8 +214,7 @@ final class CutCard {
             });
             return out;
         }
-        boolean sized = cut.phase() == Phase.FROM_TIP && cut.tool() == Tool.PARTING_TOOL;
-        boolean whole = (cut.phase().cutsMembers() && !sized) || cut.phase() == Phase.SANDING;
+        boolean whole = (cut.phase().cutsMembers() && !cut.sizes()) || cut.phase() == Phase.SANDING;
         return whole ? cut.members() : List.of();
     }
 
@@ -228,7 +226,7 @@ final class CutCard {
     /** {@code mark 5 to 9: 3 to 8 in}. */
     private String lines(Cut cut) {
         UnitSystem units = content.units();
-        if (cut.phase() == Phase.SIZING && cut.places().size() > 1) {
+        if (cut.sizes() && cut.places().size() > 1) {
             // Each is named on the left; from the first to the last would look like one long cut.
             return Article.count(cut.places().size(), "place");
         }

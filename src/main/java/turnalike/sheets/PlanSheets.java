@@ -122,7 +122,7 @@ final class PlanSheets {
     private static List<String> cautions(Plan plan) {
         List<String> out = new ArrayList<>();
         out.add(
-                "Guards on, face shield on, stock sound and tight, start slow. Stop the lathe to set calipers on a square.");
+                "Guards on, face shield on, stock sound and tight, start slow. Stop the lathe to caliper what is still square or out of round.");
         tenons(plan).ifPresent(out::add);
         for (Warning warning : plan.warnings()) {
             out.add(warning.sentence());

@@ -51,7 +51,7 @@ public record SetRecordContent(
     public static SetRecordContent ofWheel(String title, String date, WheelDrawing wheel) {
         WheelPlacement placement = wheel.placement();
         List<BenchCardContent.Fact> facts = List.of(
-                new BenchCardContent.Fact("unbalance", placement.unbalance().format(), seen(placement)),
+                new BenchCardContent.Fact("unbalance", placement.left(), seen(placement)),
                 new BenchCardContent.Fact(
                         "noise floor",
                         Moment.figure(placement.noiseFloorGMm()) + " g·mm",

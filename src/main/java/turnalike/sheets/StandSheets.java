@@ -156,7 +156,10 @@ final class StandSheets {
                 List.of(Group.at(right, 0, svg.shapes())), svg.height().mm() + 4));
         String mirrored = legs.isRound()
                 ? "Draw a line from the seat's middle through each hole and bore along it."
-                : "Draw the front-back line through each hole and the sight line from it, mirrored for the legs of the other side and of the back.";
+                : "Draw the front-back line through each hole and the sight line from it, mirrored for "
+                        + (legs.isPairOnly()
+                                ? "the other one of the pair."
+                                : "the legs of the other side and of the back.");
         parts.add(
                 flow.sentences(
                         "How to use it",

@@ -10,6 +10,7 @@ import turnalike.pattern.Warning;
 import turnalike.turning.SpeedRange;
 import turnalike.turning.Turning;
 import turnalike.turning.Whip;
+import turnalike.units.PlainNumber;
 import turnalike.units.Speed;
 import turnalike.units.UnitSystem;
 
@@ -41,7 +42,7 @@ final class TurningFacts {
                             out.add(speed("roughing, no faster than", speeds.roughing(), speeds.roughingSteps()));
                         },
                         () -> out.add(new BenchCardContent.Fact("speed", "none", "the tailstock bows the piece out")));
-        turning.whip().ifPresent(whip -> turning.steady().ifPresent(place -> out.add(steady(whip, units))));
+        turning.whip().ifPresent(whip -> turning.steady().ifPresent(place -> out.add(steady(turning, whip, units))));
         return out;
     }
 
@@ -56,11 +57,14 @@ final class TurningFacts {
         return new BenchCardContent.Fact(name, range.to().noFaster() + " rpm", own);
     }
 
-    private static BenchCardContent.Fact steady(Whip whip, UnitSystem units) {
+    private static BenchCardContent.Fact steady(Turning turning, Whip whip, UnitSystem units) {
         return new BenchCardContent.Fact(
                 "a steady helps most at",
                 whip.steady().formatRoughly(units),
-                "whips at about %s rpm".formatted(whip.first().about()));
+                turning.isFarFromWhip()
+                        ? "it bends long before it whips"
+                        : "whips at about %s rpm"
+                                .formatted(PlainNumber.toFigures(whip.first().rpm(), 2)));
     }
 
     private static List<String> cautions(Plan plan) {

@@ -171,7 +171,7 @@ final class Cautions {
                 : " or a steady rest at " + whip.steady().formatRoughly(work.units());
         if (whip.most().beyond()) {
             add(
-                    "whip",
+                    "bending",
                     String.format(
                             Locale.ROOT,
                             "the finished piece cannot be cut unsupported: at %s it gives way further than it is thick to its middle under"
@@ -183,7 +183,7 @@ final class Cautions {
         Length left = whip.most().sag().times(2);
         if (!whip.most().beyond() && left.compareTo(work.diameterTolerance()) > 0) {
             add(
-                    "whip",
+                    "bending",
                     String.format(
                             Locale.ROOT,
                             "%s push the finished piece %s aside at %s, which leaves the diameter %s too large there, more"
@@ -197,7 +197,7 @@ final class Cautions {
         }
         if (whip.thickened()) {
             add(
-                    "whip",
+                    "bending",
                     "some place is thinner than a thousandth of the thickest and was reckoned as that; do not trust these figures");
         }
     }

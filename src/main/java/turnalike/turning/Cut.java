@@ -22,6 +22,7 @@ import turnalike.units.Speed;
  * @param to the line it reaches, not before {@code from}; the same place for a cut on one line
  * @param places where a setting is used: marks struck, diameters sized; in order of place
  * @param members indices of the members it shapes or sizes
+ * @param sizes whether it parts down to the calipers in some places and leaves the shape between them to a later cut
  * @param what what to do, in a sentence without a full stop
  * @param caution what to beware of; empty for none
  * @param natural the piece's first natural speed after the cut, where it was reckoned
@@ -37,6 +38,7 @@ public record Cut(
         Length to,
         List<Length> places,
         List<Integer> members,
+        boolean sizes,
         String what,
         String caution,
         Optional<Speed> natural,
@@ -61,7 +63,8 @@ public record Cut(
     }
 
     Cut numbered(int number) {
-        return new Cut(number, phase, tool, setting, from, to, places, members, what, caution, natural, why, strides);
+        return new Cut(
+                number, phase, tool, setting, from, to, places, members, sizes, what, caution, natural, why, strides);
     }
 
     Cut withNatural(Speed speed) {
@@ -74,6 +77,7 @@ public record Cut(
                 to,
                 places,
                 members,
+                sizes,
                 what,
                 caution,
                 Optional.of(speed),
@@ -91,6 +95,7 @@ public record Cut(
                 to,
                 places,
                 members,
+                sizes,
                 what,
                 caution,
                 natural,

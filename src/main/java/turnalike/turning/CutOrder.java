@@ -13,7 +13,8 @@ import turnalike.units.Length;
 
 /**
  * The cuts in their order, not yet numbered: {@link Phase} by phase. Between centres heavy details go from the tail end to the drive end, so
- * that what still drives the piece is stout; slender stretches after them, see {@link SlenderMembers#order}; tenons then, since they hold the
+ * that what still drives the piece is stout; slender stretches after them, see {@link SlenderMembers#order}, their thin places sized only
+ * then, see {@link LateSizing}; tenons then, since they hold the
  * piece; and last what is thin for its distance from the centres, see {@link ThinParts}. A piece held by one end goes from the other end back,
  * each member sized as its turn comes, so that the thick end still holds it. Common practice, no source; what the order does to stiffness is
  * reckoned in {@link CutStiffness}.
@@ -29,7 +30,7 @@ final class CutOrder {
     private CutOrder(TurningProblem work, Set<Integer> slender) {
         this.work = work;
         this.run = work.pattern().placed();
-        this.members = new MemberCuts(work);
+        this.members = new MemberCuts(work, slender);
         this.holding = new Holding(work);
         this.slender = slender;
     }
@@ -74,6 +75,7 @@ final class CutOrder {
                 to,
                 places,
                 members,
+                false,
                 what,
                 caution,
                 Optional.empty(),
@@ -218,15 +220,25 @@ final class CutOrder {
                 out.add(members.member(Phase.DETAILS, i));
             }
         }
+        Set<Integer> before = new TreeSet<>(IntStream.range(0, run.size())
+                .filter(i -> !slender.contains(i) && !members.isTenon(i))
+                .boxed()
+                .toList());
         SlenderMembers.order(work, slender).stream()
                 .filter(index -> !thin.contains(index))
-                .forEach(index -> out.add(members.member(Phase.SLENDER, index)));
+                .forEach(index -> lateAndCut(Phase.SLENDER, index, before));
         for (int i : work.towardTheHeadstock()) {
             if (members.isTenon(i)) {
                 out.add(members.member(Phase.TENONS, i));
             }
         }
-        thin.forEach(index -> out.add(members.member(Phase.THIN, index)));
+        thin.forEach(index -> lateAndCut(Phase.THIN, index, before));
+    }
+
+    private void lateAndCut(Phase phase, int index, Set<Integer> before) {
+        out.addAll(members.late(phase, index, before));
+        out.add(members.member(phase, index));
+        before.add(index);
     }
 
     private void sanding() {
@@ -245,8 +257,18 @@ final class CutOrder {
                     run.get(all.get(all.size() - 1)).end(),
                     List.of(),
                     all,
-                    "sand lightly, edges kept sharp; leave the tenons and squares alone",
+                    "sand lightly, edges kept sharp" + leftAlone(),
                     "take the rest away first, keep cloth off the lathe, catch the dust");
         }
+    }
+
+    /** What fits a hole, and what was planed before it came on the lathe. */
+    private String leftAlone() {
+        boolean tenons = IntStream.range(0, run.size()).anyMatch(members::isTenon);
+        boolean squares = IntStream.range(0, run.size()).anyMatch(this::square);
+        if (tenons && squares) {
+            return "; leave the tenons and squares alone";
+        }
+        return tenons ? "; leave the tenons alone" : squares ? "; leave the squares alone" : "";
     }
 }

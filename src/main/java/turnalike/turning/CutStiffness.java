@@ -100,31 +100,24 @@ final class CutStiffness {
     List<Cut> reckoned(List<Cut> cuts) {
         Set<Integer> finished = new TreeSet<>();
         Set<Integer> slotted = new TreeSet<>();
+        Set<Integer> late = new TreeSet<>();
         List<Cut> out = new ArrayList<>();
         boolean every = work.pattern().members().size() <= MOST_MEMBERS;
         for (int i = 0; i < cuts.size(); i++) {
             Cut cut = cuts.get(i);
             boolean lastOfPhase = i + 1 == cuts.size() || cuts.get(i + 1).phase() != cut.phase();
-            boolean sizes = cut.phase() == Phase.SIZING || comesAgain(cuts.subList(i + 1, cuts.size()), cut);
-            (sizes ? slotted : finished).addAll(shaped(cut));
+            Set<Integer> done = cut.sizes() ? (cut.phase() == Phase.SIZING ? slotted : late) : finished;
+            done.addAll(shaped(cut));
             boolean told =
                     cut.phase() == Phase.ROUND ? lastOfPhase : cut.phase().shapes() && (every || lastOfPhase);
             if (!told) {
                 out.add(cut);
                 continue;
             }
-            Optional<Speed> natural = Whip.firstOf(shapes.after(finished, slotted), wood, load);
+            Optional<Speed> natural = Whip.firstOf(shapes.after(finished, slotted, late), wood, load);
             out.add(natural.map(cut::withNatural).orElse(cut));
         }
         return withReasons(out);
-    }
-
-    /** Sized as it goes: the member's own cut follows in the same phase. */
-    private static boolean comesAgain(List<Cut> later, Cut cut) {
-        return later.stream()
-                .anyMatch(each -> each.phase() == cut.phase()
-                        && each.members().equals(cut.members())
-                        && cut.phase().cutsMembers());
     }
 
     private static List<Integer> shaped(Cut cut) {
@@ -154,16 +147,14 @@ final class CutStiffness {
         }
         double before = roughed.get().rpm();
         double after = cut.natural().get().rpm();
-        String change = String.format(
-                Locale.ROOT,
-                "the sizing cuts together take the first natural speed from %s to %s rpm (%+.0f %%)",
-                figures(before),
-                figures(after),
-                100 * (after / before - 1));
-        String why = after > 0.9 * before
-                ? ": being narrow they cost little stiffness, so all may be made at once"
-                : ": light cuts from here on";
-        return cut.withWhy(change + why);
+        // Stiffness goes by the square of the speed; what the slots weigh is little beside that.
+        double lost = Math.max(0, 1 - after * after / (before * before));
+        String told = after > 0.9 * before
+                ? "the sizing cuts are narrow and cost %.0f %% of the stiffness, so all may be made at once (the speed it whips at"
+                        + " goes from %s to %s rpm)"
+                : "the sizing cuts together take %.0f %% of the stiffness: light cuts from here on (the speed it whips at goes from"
+                        + " %s to %s rpm)";
+        return cut.withWhy(String.format(Locale.ROOT, told, 100 * lost, figures(before), figures(after)));
     }
 
     /** Two of one piece are compared, which is surer than either, yet no surer than this. */
@@ -189,15 +180,15 @@ final class CutStiffness {
         if (otherWay.most().beyond()) {
             return cut.withWhy(String.format(
                     Locale.ROOT,
-                    "with the slender stretches cut first the heavy details could not be cut unsupported; in this order the first"
-                            + " natural speed is then %s rpm instead of %s",
+                    "with the slender stretches cut first the heavy details could not be cut unsupported; in this order it"
+                            + " whips at %s rpm instead of %s",
                     figures(asOrdered.first().rpm()),
                     figures(otherWay.first().rpm())));
         }
         return cut.withWhy(String.format(
                 Locale.ROOT,
                 "with the slender stretches cut first, %s would push the piece %s aside while the heavy details are cut; in"
-                        + " this order it is %s, and the first natural speed is then %s rpm instead of %s",
+                        + " this order it is %s, and it whips at %s rpm instead of %s",
                 work.lathe().cutting().format(work.units()),
                 otherWay.most().text(work.units()),
                 asOrdered.most().text(work.units()),

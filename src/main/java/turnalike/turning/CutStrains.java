@@ -57,15 +57,18 @@ final class CutStrains {
         TreeMap<Integer, Done> when = new TreeMap<>();
         Set<Integer> finished = new TreeSet<>();
         Set<Integer> slotted = new TreeSet<>();
+        Set<Integer> late = new TreeSet<>();
         for (Cut cut : cuts) {
             if (!cut.phase().shapes() || cut.phase() == Phase.ROUND) {
                 continue;
             }
-            (cut.phase() == Phase.SIZING ? slotted : finished).addAll(cut.members());
-            Done done = new Done(cut, shapes.after(finished, slotted));
+            (cut.sizes() ? (cut.phase() == Phase.SIZING ? slotted : late) : finished).addAll(cut.members());
+            Done done = new Done(cut, shapes.after(finished, slotted, late));
             for (Strain each : strains(done)) {
                 Strain before = worst.get(each.member());
-                boolean there = finished.contains(each.member()) || slotted.contains(each.member());
+                boolean there = finished.contains(each.member())
+                        || slotted.contains(each.member())
+                        || late.contains(each.member());
                 if (there && (before == null || each.stressMpa() > before.stressMpa())) {
                     worst.put(each.member(), each);
                     when.put(each.member(), done);
@@ -104,7 +107,7 @@ final class CutStrains {
         List<Integer> out = new ArrayList<>();
         for (int node = 0; node < mesh.nodeMm.length; node++) {
             double place = mesh.nodeMm[node];
-            boolean here = cut.phase() == Phase.SIZING
+            boolean here = cut.sizes()
                     ? cut.places().stream().anyMatch(each -> Math.abs(each.mm() - place) < SAME_MM)
                     : within(place, cut.from(), cut.to());
             if (here) {

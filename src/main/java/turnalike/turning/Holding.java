@@ -171,6 +171,7 @@ final class Holding {
                 place,
                 places,
                 List.of(member),
+                false,
                 what,
                 caution,
                 Optional.empty(),

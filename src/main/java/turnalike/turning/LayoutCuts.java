@@ -106,6 +106,7 @@ final class LayoutCuts {
                 touched.get(touched.size() - 1),
                 struck,
                 List.of(),
+                false,
                 what,
                 caution,
                 Optional.empty(),

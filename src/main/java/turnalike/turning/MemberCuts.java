@@ -24,26 +24,31 @@ final class MemberCuts {
     /** A sizing cut of more members is told in several, so that each names every place. */
     private static final int MOST_SIZED = 8;
 
+    private static final String CALIPERS = "light hand on the calipers; a nick in the round catches them";
+
     private static final double SLACK_MM = 1e-6;
 
     private final TurningProblem work;
     private final List<PlacedMember> run;
     private final List<SizedPlace> sized;
+    private final LateSizing late;
 
-    MemberCuts(TurningProblem work) {
+    MemberCuts(TurningProblem work, Set<Integer> slender) {
         this.work = work;
         this.run = work.pattern().placed();
         this.sized = SizedPlace.of(work);
+        this.late = new LateSizing(work, slender);
     }
 
     boolean isTenon(int index) {
         return run.get(index).member().enters().isPresent();
     }
 
-    /** All sizing but the tenons', the widest opening first. */
+    /** All sizing but the tenons' and what waits for its member's turn, the widest opening first. */
     List<Cut> sizing() {
         List<SizedPlace> all = sized.stream()
                 .filter(each -> !isTenon(each.member()) && mayBeParted(each))
+                .filter(each -> !late.waits(each))
                 .toList();
         return sizing(Phase.SIZING, all);
     }
@@ -59,6 +64,20 @@ final class MemberCuts {
                 phase,
                 sized.stream()
                         .filter(each -> each.member() == index && mayBeParted(each))
+                        .filter(each -> before.stream().noneMatch(other -> sharesSize(each, other)))
+                        .toList());
+    }
+
+    /** What has waited for this member's turn. A flat that the parting tool cuts is brought to the calipers by that cut itself. */
+    List<Cut> late(Phase phase, int index, Set<Integer> before) {
+        if (isFlat(index) && way(run.get(index)).tool() == Tool.PARTING_TOOL) {
+            return List.of();
+        }
+        return sizing(
+                phase,
+                sized.stream()
+                        .filter(each -> each.member() == index && mayBeParted(each))
+                        .filter(late::waits)
                         .filter(each -> before.stream().noneMatch(other -> sharesSize(each, other)))
                         .toList());
     }
@@ -128,7 +147,9 @@ final class MemberCuts {
 
     private Cut sizing(Phase phase, CaliperSetting setting, List<SizedPlace> here) {
         Length opening = least(setting.opening());
-        boolean there = opening.mm() >= work.roughed().mm() - SLACK_MM;
+        // A swell's crest is a hair thicker than its middle, where it is sized: no caliper tells the two apart.
+        double same = Math.max(SLACK_MM, work.diameterTolerance().mm() / 2);
+        boolean there = opening.mm() >= work.roughed().mm() - same;
         List<SizedPlace> parted = parted(here);
         List<Length> places = places(parted);
         return new Cut(
@@ -140,12 +161,13 @@ final class MemberCuts {
                 places.get(places.size() - 1),
                 places,
                 here.stream().map(SizedPlace::member).distinct().toList(),
+                true,
                 (there
                                 ? "the cylinder is this size: try the calipers and take down only what is over: "
                                 : "part down to the calipers: ")
                         + text(phase, parted)
                         + besides(here, parted),
-                "light hand on the calipers; a nick in the round catches them",
+                phase == Phase.THIN ? light(CALIPERS) : CALIPERS,
                 Optional.empty(),
                 Optional.empty(),
                 List.of());
@@ -248,6 +270,7 @@ final class MemberCuts {
                 placed.end(),
                 here.stream().map(SizedPlace::place).distinct().sorted().toList(),
                 List.of(index),
+                false,
                 "%s: %s%s%s".formatted(caption(index), way.what(), fitting(placed.member()), tip),
                 phase == Phase.THIN ? light(way.caution()) : way.caution(),
                 Optional.empty(),

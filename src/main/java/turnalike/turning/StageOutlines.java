@@ -15,12 +15,14 @@ final class StageOutlines {
     private final TurningProblem work;
     private final List<PlacedMember> run;
     private final List<SizedPlace> sized;
+    private final LateSizing waiting;
     private final double roughRadiusMm;
 
     StageOutlines(TurningProblem work) {
         this.work = work;
         this.run = work.pattern().placed();
         this.sized = SizedPlace.of(work);
+        this.waiting = new LateSizing(work, SlenderMembers.of(work));
         this.roughRadiusMm = work.roughed().mm() / 2;
     }
 
@@ -42,16 +44,21 @@ final class StageOutlines {
      * The piece with some members finished.
      *
      * @param finished indices of members
-     * @param slotted indices of members with their sizing cuts made; those finished need not be named
+     * @param slotted indices of members with their first sizing cuts made; those finished need not be named
      */
     Outline after(Set<Integer> finished, Set<Integer> slotted) {
+        return after(finished, slotted, Set.of());
+    }
+
+    /** @param late indices of members whose thin places have been sized too, see {@link LateSizing} */
+    Outline after(Set<Integer> finished, Set<Integer> slotted, Set<Integer> late) {
         List<Outline> parts = new ArrayList<>();
         for (PlacedMember placed : run) {
             int index = placed.number() - 1;
             if (finished.contains(index) || placed.member().section() == Section.SQUARE) {
                 parts.add(placed.outline());
             } else {
-                parts.add(rough(placed, slotted.contains(index)));
+                parts.add(rough(placed, slotted.contains(index), late.contains(index)));
             }
         }
         return Outline.join(parts);
@@ -64,9 +71,9 @@ final class StageOutlines {
         return Outline.join(List.of(work.pattern().outline(), spare));
     }
 
-    private Outline rough(PlacedMember placed, boolean slotted) {
+    private Outline rough(PlacedMember placed, boolean slotted, boolean late) {
         double length = placed.member().length().mm();
-        List<Slot> slots = slotted ? slots(placed) : List.of();
+        List<Slot> slots = slotted || late ? slots(placed, late) : List.of();
         TreeSet<Double> joints = new TreeSet<>(List.of(0.0, length));
         slots.forEach(slot -> joints.addAll(List.of(slot.fromMm(), slot.toMm())));
         List<Line> lines = new ArrayList<>();
@@ -90,12 +97,12 @@ final class StageOutlines {
     /** A stretch of the member parted down, from its own start. */
     private record Slot(double fromMm, double toMm, double radiusMm) {}
 
-    private List<Slot> slots(PlacedMember placed) {
+    private List<Slot> slots(PlacedMember placed, boolean late) {
         double length = placed.member().length().mm();
         double width = Math.min(work.lathe().rules().parting().mm(), length);
         List<Slot> out = new ArrayList<>();
         for (SizedPlace each : sized) {
-            if (each.member() == placed.number() - 1) {
+            if (each.member() == placed.number() - 1 && (late || !waiting.waits(each))) {
                 double middle = each.place().minus(placed.start()).mm();
                 double from = Math.min(Math.max(0, middle - width / 2), length - width);
                 double radius = Math.min(roughRadiusMm, each.setting().opening().mm() / 2);

@@ -39,11 +39,31 @@ public record Turning(
     /** Places at which the sag is told, besides the marks: this many equal parts of the length. */
     private static final int SAG_PARTS = 40;
 
+    /** From so many times the fastest that any work is turned a share of a natural speed is nothing to think of at the lathe. */
+    private static final double FAR = 2;
+
+    /** A push so many times the hardest that is pressed with bows nothing. */
+    private static final double FAR_PUSH = 10;
+
     public Turning {
         stages = List.copyOf(stages);
         cuts = List.copyOf(cuts);
         cautions = List.copyOf(cautions);
         workings = List.copyOf(workings);
+    }
+
+    /** {@return whether no lathe comes near the speed at which the piece whips; false where that is not known} */
+    public boolean isFarFromWhip() {
+        ShopRules rules = lathe.rules();
+        return whip.filter(each -> each.first().rpm() * rules.whipShare()
+                        >= FAR * rules.ceiling().rpm())
+                .isPresent();
+    }
+
+    /** {@return whether no tailstock presses as hard as it takes to bow the piece out; false where that is not known} */
+    public boolean isFarFromBowing() {
+        double most = FAR_PUSH * lathe.rules().thrustMost().newtons();
+        return whip.filter(each -> each.buckling().newtons() >= most).isPresent();
     }
 
     /** {@return how fast it may turn} Throws {@link IllegalStateException} where no speed is offered. */

@@ -13,6 +13,9 @@ public record Length(double mm) implements Comparable<Length> {
     /** A fraction of an inch stands for what is as near to it as this. */
     private static final double FRACTION_MM = 1e-6;
 
+    /** So much of a step of a rule is rounding. */
+    private static final double STEP_SLACK = 1e-6;
+
     /** No length at all. */
     public static final Length ZERO = new Length(0);
 
@@ -114,6 +117,46 @@ public record Length(double mm) implements Comparable<Length> {
      */
     public String formatBoth(UnitSystem first) {
         return format(first) + " (" + format(first.other()) + ")";
+    }
+
+    /**
+     * A size of a drawing: fine in the first system, as somebody wrote it, and in the other as a rule shows it, {@code 22.25 mm (7/8 in)}.
+     * What is under a millimetre is a difference, and fine in both.
+     *
+     * @param first the units whose figure stands first
+     * @return both figures, each with its unit
+     */
+    public String formatWrittenBoth(UnitSystem first) {
+        return Math.abs(mm) < 1 ? formatFineBoth(first) : formatFine(first) + " (" + format(first.other()) + ")";
+    }
+
+    /**
+     * In both systems as a rule shows it and never above the length, for room that must not be said too large: {@code 5/8 in (16 mm)}. Less
+     * than a step of the rule is told as a caliper tells it.
+     *
+     * @param first the units whose figure stands first
+     * @return both figures, each with its unit
+     */
+    public String formatDownBoth(UnitSystem first) {
+        return toStep(first, false) + " (" + toStep(first.other(), false) + ")";
+    }
+
+    /**
+     * The same and never below the length, for what must not be said too small: {@code 2 35/64 in (64.7 mm)}.
+     *
+     * @param first the units whose figure stands first
+     * @return both figures, each with its unit
+     */
+    public String formatUpBoth(UnitSystem first) {
+        return toStep(first, true) + " (" + toStep(first.other(), true) + ")";
+    }
+
+    private String toStep(UnitSystem units, boolean up) {
+        double step = units == UnitSystem.INCH ? MM_PER_INCH / 64 : 0.1;
+        double steps = mm / step;
+        // What stands on the step but for rounding is not moved to the next.
+        double whole = up ? Math.ceil(steps - STEP_SLACK) : Math.floor(steps + STEP_SLACK);
+        return whole == 0 ? formatFine(units) : ofMm(step * whole).format(units);
     }
 
     /**

@@ -68,7 +68,9 @@ class PiecesCommandsTest {
         Path charts = folder.resolve("charts");
         String out = Ran.here("control", pieces, "--column", "length", "--job", DEMO_JOB, "--out", charts.toString())
                 .out();
-        assertThat(out).contains("length, in, of 6 pieces", "centre  15.000\n").contains(" in, Ppk");
+        assertThat(out)
+                .contains("length, in, of 6 pieces", "centre  15.000\n")
+                .contains(" in; expect pieces outside it (Cpk ");
         assertThat(Files.readString(charts.resolve("control-chart-of-length.svg")))
                 .contains("single values, in", ">centre 15.0");
     }
@@ -244,9 +246,12 @@ class PiecesCommandsTest {
                 "--out",
                 folder.resolve("c").toString());
         assertThat(out.out())
-                .contains("The diameters at the belly grew 0.0", "at most 1 in 20 brings a signal", "check the setting")
+                .contains(
+                        "The diameters at the belly grew 0.0",
+                        "at most 1 set in 20 raises a false alarm",
+                        "check the setting")
                 .doesNotContain("Nothing")
-                .containsPattern("Cpk \\d\\.\\d\\d within 1\\.\\d{4} to 1\\.\\d{4} in, Ppk");
+                .containsPattern("1\\.\\d{4} to 1\\.\\d{4} in.* \\(Cpk \\d\\.\\d\\d, Ppk");
         assertThat(folder.resolve("c/control-chart-of-d2.svg")).isNotEmptyFile();
         assertThat(folder.resolve("c/control-chart-of-d2-us-letter.pdf")).isNotEmptyFile();
     }
@@ -260,7 +265,7 @@ class PiecesCommandsTest {
         assertThat(chart.at("/rules/choice").textValue()).isEqualTo("nelson");
         assertThat(Ran.here("control", pieces, "--column", "d2", "--rules", "usual")
                         .out())
-                .contains("62 in 100 bring a signal (simulated)");
+                .contains("62 in 100 sets of 40 pieces raise a false alarm");
         assertThat(Ran.here("control", pieces, "--column", "d2", "--rules", "loud")
                         .err())
                 .contains("--rules: no choice is called 'loud'", "self-starting, usual");

@@ -19,7 +19,8 @@ class SpreadForecastTest {
     void the_words_name_the_member_that_counts_and_the_spares_to_turn() {
         Plan plan = plan("\"count\": 8, \"tolerances\": {\"mass_pct\": 3},");
         String sentence = plan.spread().sentence();
-        assertThat(sentence).contains("most of it the 4 taper's", "as they come of less than 1 %");
+        assertThat(sentence)
+                .contains("most of it the 4 taper's", "less than once in 100 times when they are taken as they come");
         int blanks = plan.spread()
                 .chances()
                 .orElseThrow()
@@ -28,7 +29,8 @@ class SpreadForecastTest {
                 .orElseThrow();
         int planned = plan.stock().spares().spares();
         assertThat(blanks - 8).isGreaterThan(planned);
-        assertThat(sentence).endsWith(": turn %d spares rather than %d for 95 %%".formatted(blanks - 8, planned));
+        assertThat(sentence)
+                .endsWith(": turn %d spares rather than %d to have it 95 times in 100".formatted(blanks - 8, planned));
     }
 
     @Test
@@ -48,7 +50,7 @@ class SpreadForecastTest {
         assertThat(plan("\"count\": 30, \"tolerances\": {\"mass_pct\": 0.5},")
                         .spread()
                         .sentence())
-                .endsWith(": even 40 spares do not give 95 %");
+                .endsWith(": even 40 spares do not give it 95 times in 100");
     }
 
     @Test
@@ -56,7 +58,7 @@ class SpreadForecastTest {
         assertThat(plan("\"count\": 30, \"loss_pct\": 60, \"tolerances\": {\"mass_pct\": 0.5},")
                         .spread()
                         .sentence())
-                .endsWith(": even 64 spares do not give 95 %");
+                .endsWith(": even 64 spares do not give it 95 times in 100");
         String legs = "\"count\": %d, \"frame\": {\"kind\": \"legs\", \"places\": 4},";
         assertThat(plan(legs.formatted(8)).spread().sentence()).doesNotContain("a set within");
         assertThat(plan(legs.formatted(4)).spread().sentence()).contains("a set within");
@@ -70,7 +72,7 @@ class SpreadForecastTest {
         String wide = plan("\"count\": 8, \"tolerances\": {\"mass_pct\": 90},")
                 .spread()
                 .sentence();
-        assertThat(wide).doesNotContain("rather than", "100 %").contains("with a chance of 9");
+        assertThat(wide).doesNotContain("rather than", "100 times in 100").contains("comes of these blanks 9");
     }
 
     @Test

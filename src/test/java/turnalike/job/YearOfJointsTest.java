@@ -93,6 +93,10 @@ class YearOfJointsTest {
     void the_words_say_each_season_and_what_keeps_the_tenon_tight() {
         Plan plan = plan(HOME, ASH);
         List<String> lines = YearWords.lines(plan.year().orElseThrow(), UnitSystem.METRIC);
+        assertThat(lines)
+                .anyMatch(
+                        each -> each.contains(
+                                "White ash at 8 % is turned to 20 mm, the hole in White ash at 8 % is bored 20 mm wide: size for size"));
         assertThat(lines).anyMatch(each -> each.contains("loosest when dry: 0.11 mm (0.004 in) of play"));
         assertThat(lines).anyMatch(each -> each.contains("tightest when damp: 0.22 mm (0.009 in) tight"));
         assertThat(lines).anyMatch(each -> each.contains("dry the tenon to "));

@@ -3,7 +3,10 @@ package turnalike.language;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -51,6 +54,18 @@ class CatalogueTest {
         assertThat(SMALL.say("bead, 1 1/2 in")).isEqualTo("Rundstab, 1 1/2 Zoll");
         assertThat(SMALL.say("hub bead 7, 1.5 in")).isEqualTo("hub bead 7, 1,5 Zoll");
         assertThat(SMALL.say("give the length of bead")).isEqualTo("Rundstab: Länge angeben");
+    }
+
+    /** The history heads each day with its date; a list of some days would fail on the others. */
+    @Test
+    void every_day_of_the_year_has_its_german() {
+        DateTimeFormatter english = DateTimeFormatter.ofPattern("EEEE d MMMM yyyy", Locale.ENGLISH);
+        DateTimeFormatter german = DateTimeFormatter.ofPattern("EEEE, d. MMMM yyyy", Locale.GERMAN);
+        LocalDate first = LocalDate.of(2028, 1, 1);
+        for (int day = 0; day < 366; day++) {
+            LocalDate date = first.plusDays(day);
+            assertThat(Language.GERMAN.say(english.format(date))).isEqualTo(german.format(date));
+        }
     }
 
     @Test

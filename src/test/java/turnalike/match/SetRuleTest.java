@@ -71,12 +71,18 @@ class SetRuleTest {
     }
 
     @Test
-    void where_none_passes_the_narrowest_share_there_is_is_told_in_hundredths_of_a_per_cent() {
+    void
+            where_none_passes_the_narrowest_share_there_is_is_told_to_a_tenth_of_a_per_cent_and_finer_beside_what_was_wanted() {
         SetRule rule = new SetRule(new double[] {110, 100, 104}, 3, 0.02);
         assertThat(rule.warnings(2))
                 .containsExactly(
                         "no 3 pieces are within 2.0 % of one another in mass; the set placed is the most alike there is,"
-                                + " within 9.55 %");
+                                + " within 9.6 %");
+        // Of 2.04 % a tenth would read as what was wanted.
+        assertThat(new SetRule(new double[] {100, 102.06}, 2, 0.02).warnings(2))
+                .singleElement()
+                .asString()
+                .endsWith(", within 2.04 %");
         assertThat(rule.passes(new int[] {0, 1, 2})).isTrue();
     }
 

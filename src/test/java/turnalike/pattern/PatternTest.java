@@ -130,10 +130,9 @@ class PatternTest {
                 .startsWith("is 50.8 mm (2 in) across");
         Pattern grooved =
                 pattern(cylinder(20, 30), new Groove(mm(1.27), mm(30), mm(24), Details.NONE), cylinder(20, 30));
-        assertThat(Turnability.warnings(grooved, UnitSystem.INCH).get(0).what())
-                .startsWith("is 0.05 in (1.27 mm) wide");
+        assertThat(Turnability.warnings(grooved, UnitSystem.INCH).get(0).what()).startsWith("is 0.05 in (1.3 mm) wide");
         assertThat(Turnability.warnings(grooved, UnitSystem.METRIC).get(0).what())
-                .startsWith("is 1.27 mm (0.05 in) wide");
+                .startsWith("is 1.27 mm (3/64 in) wide");
         Fault crown = Bead.faults(mm(10), mm(28.575), mm(28.448)).get(0);
         assertThat(crown.what().in(UnitSystem.INCH))
                 .isEqualTo("must exceed the root, was 1.12 in (28.448 mm) with a root of 1 1/8 in (28.575 mm)");

@@ -51,8 +51,8 @@ class TurnabilityTest {
         assertThat(told("gouge", cove(10, 30, 19.999999)))
                 .singleElement()
                 .asString()
-                .startsWith("member 1 (cove): is 5 mm (0.197 in) deep but only 10 mm (0.394 in) wide");
-        assertThat(told("gouge", cove(10, 34, 20))).singleElement().asString().contains("is 7 mm (0.276 in) deep");
+                .startsWith("member 1 (cove): is 5 mm (13/64 in) deep but only 10 mm (25/64 in) wide");
+        assertThat(told("gouge", cove(10, 34, 20))).singleElement().asString().contains("is 7 mm (9/32 in) deep");
     }
 
     @Test
@@ -61,11 +61,11 @@ class TurnabilityTest {
         assertThat(told("skew", new Vee(mm(4), mm(30), mm(21.999999), Details.NONE)))
                 .singleElement()
                 .asString()
-                .startsWith("member 1 (vee): is 4 mm (0.157 in) deep but only 4 mm (0.157 in) wide");
+                .startsWith("member 1 (vee): is 4 mm (5/32 in) deep but only 4 mm (5/32 in) wide");
         assertThat(told("skew", new Vee(mm(4), mm(36), mm(22), Details.NONE)))
                 .singleElement()
                 .asString()
-                .contains("is 7 mm (0.276 in) deep");
+                .contains("is 7 mm (9/32 in) deep");
     }
 
     @Test
@@ -73,7 +73,7 @@ class TurnabilityTest {
         assertThat(told("parting tool", new Groove(mm(1.5), mm(30), mm(22), Details.NONE)))
                 .isEmpty();
         assertThat(told("parting tool", new Groove(mm(1.49), mm(30), mm(22), Details.NONE)))
-                .containsExactly("member 1 (groove): is 1.49 mm (0.059 in) wide, narrower than a thin parting tool");
+                .containsExactly("member 1 (groove): is 1.49 mm (1/16 in) wide, narrower than a thin parting tool");
     }
 
     @Test
@@ -84,32 +84,32 @@ class TurnabilityTest {
                 .singleElement()
                 .asString()
                 .startsWith(
-                        "member 2 (cove): the neck of 22 mm (0.866 in) stands 220 mm (8.661 in) from the nearer end,");
+                        "member 2 (cove): the neck of 22 mm (55/64 in) stands 220 mm (8 21/32 in) from the nearer end,");
         assertThat(told("whip", cylinder(400, 40), cove(20, 40, 21.9999), cylinder(210, 40)))
                 .singleElement()
                 .asString()
                 .startsWith(
-                        "member 2 (cove): the neck of 22 mm (0.866 in) stands 220 mm (8.661 in) from the nearer end,");
+                        "member 2 (cove): the neck of 22 mm (55/64 in) stands 220 mm (8 21/32 in) from the nearer end,");
     }
 
     /** A level neck gives most where it is farthest from both ends: in the middle of the piece, or at its own end next to it. */
     @Test
     void a_level_neck_is_judged_at_its_point_nearest_the_middle() {
-        String whip = "the neck of 14 mm (0.551 in) stands %s from the nearer end";
+        String whip = "the neck of 14 mm (35/64 in) stands %s from the nearer end";
         assertThat(told("whip", cylinder(100, 30), cylinder(300, 14), cylinder(100, 30)))
                 .singleElement()
                 .asString()
-                .contains(whip.formatted("250 mm (9.843 in)"))
+                .contains(whip.formatted("250 mm (9 27/32 in)"))
                 .startsWith("member 2");
         assertThat(told("whip", cylinder(100, 30), cylinder(100, 14), cylinder(300, 30)))
                 .singleElement()
                 .asString()
-                .contains(whip.formatted("200 mm (7.874 in)"))
+                .contains(whip.formatted("200 mm (7 7/8 in)"))
                 .startsWith("member 2");
         assertThat(told("whip", cylinder(300, 30), cylinder(100, 14), cylinder(100, 30)))
                 .singleElement()
                 .asString()
-                .contains(whip.formatted("200 mm (7.874 in)"));
+                .contains(whip.formatted("200 mm (7 7/8 in)"));
     }
 
     /** The bottom of the vee and, past its rim, the foot of the bead: both are as thin, and both stand at the vee. */
@@ -136,7 +136,7 @@ class TurnabilityTest {
                 .singleElement()
                 .asString()
                 .startsWith(
-                        "members 2, 4, 6, 8: their necks, the thinnest 18 mm (0.709 in), stand up to 350 mm (13.78 in) from the nearer end");
+                        "members 2, 4, 6, 8: their necks, the thinnest 18 mm (45/64 in), stand up to 350 mm (13 25/32 in) from the nearer end");
     }
 
     @Test
@@ -160,6 +160,16 @@ class TurnabilityTest {
                 .containsExactly("member 2 (cove)", "member 4 (cove)");
     }
 
+    /** A sweep that runs down into a neck is as thin as it where they meet: the neck is named, and by one figure, which a rule shows. */
+    @Test
+    void of_two_as_thin_where_they_meet_the_one_thin_all_along_is_named() {
+        Taper sweep = new Taper(mm(60), mm(40), mm(22.225), Details.NONE);
+        assertThat(told("whip", cylinder(190, 40), sweep, cylinder(20, 22.225), cylinder(230, 40)))
+                .singleElement()
+                .asString()
+                .startsWith("member 3 (cylinder): the neck of 22.2 mm (7/8 in) stands ");
+    }
+
     /** Two fifths: a neck of 12 carries 30 and no more. */
     @Test
     void a_neck_is_overloaded_below_two_fifths_of_what_stands_inboard_of_it() {
@@ -170,12 +180,12 @@ class TurnabilityTest {
                 .singleElement()
                 .asString()
                 .startsWith(
-                        "member 2 (cove): the neck of 12 mm (0.472 in) stands outboard of a part 30.1 mm (1.185 in) thick");
+                        "member 2 (cove): the neck of 12 mm (15/32 in) stands outboard of a part 30.1 mm (1 3/16 in) thick");
         assertThat(told("outboard", cylinder(100, 25), cylinder(100, 30.1), neck, cylinder(20, 20)))
                 .singleElement()
                 .asString()
                 .startsWith(
-                        "member 3 (cove): the neck of 12 mm (0.472 in) stands outboard of a part 30.1 mm (1.185 in) thick");
+                        "member 3 (cove): the neck of 12 mm (15/32 in) stands outboard of a part 30.1 mm (1 3/16 in) thick");
     }
 
     /** Its shoulders are cut first of all; what is left square sees no tool after. */
@@ -214,11 +224,11 @@ class TurnabilityTest {
                 .singleElement()
                 .asString()
                 .startsWith(
-                        "member 1 (tenon): is thicker (16 mm (0.63 in)) than member 2 (cylinder) beside it (12 mm (0.472 in) there)");
+                        "member 1 (tenon): is thicker (16 mm (5/8 in)) than member 2 (cylinder) beside it (12 mm (15/32 in) there)");
         assertThat(told("no shoulder", cylinder(50, 12), tenon(16, 0)))
                 .singleElement()
                 .asString()
-                .startsWith("member 2 (tenon): is thicker (16 mm (0.63 in)) than member 1 (cylinder) beside it");
+                .startsWith("member 2 (tenon): is thicker (16 mm (5/8 in)) than member 1 (cylinder) beside it");
         assertThat(told("no shoulder", tenon(12, 0), cylinder(50, 12))).isEmpty();
         // A stepped tenon: the step goes into a hole as well.
         assertThat(told("no shoulder", tenon(16, 0), tenon(12, 0), cylinder(50, 20)))
@@ -301,11 +311,11 @@ class TurnabilityTest {
         assertThat(told("outboard", cylinder(20, 20), cylinder(30, 12), heavy))
                 .singleElement()
                 .asString()
-                .startsWith("member 2 (cylinder): the neck of 12 mm (0.472 in) stands outboard of a part 40 mm");
+                .startsWith("member 2 (cylinder): the neck of 12 mm (15/32 in) stands outboard of a part 40 mm");
         assertThat(told("outboard", heavy.mirrored(), cylinder(30, 12), cylinder(20, 20)))
                 .singleElement()
                 .asString()
-                .contains("outboard of a part 40 mm (1.575 in) thick");
+                .contains("outboard of a part 40 mm (1 37/64 in) thick");
         // The shoulder on the outboard side is no load.
         assertThat(told("outboard", cylinder(20, 40), cylinder(30, 12), cylinder(400, 25)))
                 .isEmpty();

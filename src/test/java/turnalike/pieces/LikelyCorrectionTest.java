@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
+import turnalike.units.WeighingScale;
 
 /** Which slip is proposed for a figure, for a whole column, and what is told of a difference; every figure worked out by hand. */
 class LikelyCorrectionTest {
@@ -101,6 +102,23 @@ class LikelyCorrectionTest {
 
     private static List<Measures> alike(int count, Measures each) {
         return new ArrayList<>(java.util.Collections.nCopies(count, each));
+    }
+
+    /** The pattern's figure has tenths, which a kitchen scale never shows; what little pounds leave is told all the same. */
+    @Test
+    void a_question_about_a_column_tells_no_mass_finer_than_the_scale_and_no_length_finer_than_a_rule() {
+        KeyedFigure kitchen = new KeyedFigure(UnitSystem.METRIC, MassUnit.GRAM, new WeighingScale(Mass.ofGrams(1)));
+        Measures wanted = measures(299.4, 386, 113.04);
+        assertThat(WholeColumns.of(alike(3, measures(613.2, 386, 103.67)), wanted, kitchen)
+                        .slips())
+                .extracting(Slip::question)
+                .containsExactly(
+                        "its middle figure is 613 g where the pattern has 299 g: is it measured as the pattern is?",
+                        "its middle figure is 103.7 mm where the pattern has 113 mm: is it measured as the pattern is?");
+        assertThat(WholeColumns.of(alike(3, measures(0.66, 386, 113)), wanted, kitchen)
+                        .slips())
+                .extracting(Slip::question)
+                .containsExactly("its middle figure is 0.7 g where the pattern has 299 g: is it in pounds?");
     }
 
     @Test

@@ -151,9 +151,9 @@ class CautionsTest {
     void a_sag_is_told_when_twice_of_it_is_more_than_the_tolerance_of_the_diameter() {
         // The tolerance of a diameter in these works is 0.4 mm.
         assertThat(said(Lathe.USUAL, Optional.of(whip(0.2, 100, false)), List.of(), FREE))
-                .noneMatch(each -> each.startsWith("whip"));
+                .noneMatch(each -> each.startsWith("bending"));
         assertThat(said(Lathe.USUAL, Optional.of(whip(0.21, 100, false)), List.of(), FREE))
-                .filteredOn(each -> each.startsWith("whip"))
+                .filteredOn(each -> each.startsWith("bending"))
                 .singleElement()
                 .asString()
                 .contains(

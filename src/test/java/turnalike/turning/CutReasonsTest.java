@@ -15,6 +15,7 @@ import turnalike.outline.Section;
 import turnalike.pattern.Bead;
 import turnalike.pattern.Cylinder;
 import turnalike.pattern.Details;
+import turnalike.pattern.Groove;
 import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
 import turnalike.pattern.PlacedMember;
@@ -53,6 +54,7 @@ class CutReasonsTest {
 
     private static List<Integer> slenderOrder(Member... members) {
         return phase(work(60, members), Phase.SLENDER).stream()
+                .filter(cut -> !cut.sizes())
                 .map(cut -> cut.members().get(0))
                 .toList();
     }
@@ -133,8 +135,8 @@ class CutReasonsTest {
         assertThat(figures).hasSize(5);
         assertThat(figures.get(1)).isCloseTo(other.most().sag().mm(), within(0.006));
         assertThat(figures.get(2)).isCloseTo(ordered.most().sag().mm(), within(0.006));
-        assertThat(figures.get(3)).isCloseTo(ordered.first().rpm(), withinPercentage(0.2));
-        assertThat(figures.get(4)).isCloseTo(other.first().rpm(), withinPercentage(0.2));
+        assertThat(figures.get(3)).isCloseTo(ordered.first().rpm(), withinPercentage(0.5));
+        assertThat(figures.get(4)).isCloseTo(other.first().rpm(), withinPercentage(0.5));
     }
 
     private static Whip finely(Outline outline) {
@@ -159,7 +161,7 @@ class CutReasonsTest {
         assertThat(alone).singleElement().satisfies(cut -> assertThat(cut.why()).isEmpty());
         // A short slender end beside long details that give far more: cut first it would cost less than they do.
         List<Cut> end = phase(work(60, rod(10, 26), rod(20, 40), rod(400, 36.2), rod(400, 36.2)), Phase.SLENDER);
-        assertThat(end).singleElement().satisfies(cut -> {
+        assertThat(end).isNotEmpty().allSatisfy(cut -> {
             assertThat(cut.members()).containsExactly(0);
             assertThat(cut.why()).isEmpty();
         });
@@ -174,7 +176,7 @@ class CutReasonsTest {
         TurningProblem work = Works.stiff(Works.baluster());
         int seen = 0;
         for (Cut cut : Turning.of(work).cuts()) {
-            if (!cut.phase().cutsMembers()) {
+            if (!cut.phase().cutsMembers() || cut.sizes()) {
                 continue;
             }
             PlacedMember placed = work.pattern().placed().get(cut.members().get(0));
@@ -236,6 +238,40 @@ class CutReasonsTest {
         assertThat(apart.get(2).what()).isEqualTo("part down to the calipers: 2 bead at 8 mm, 18 mm");
     }
 
+    /** A slot is as weak as the neck it begins: the apple is rolled before the necks beside it are parted down to. */
+    @Test
+    void a_necks_thin_place_is_parted_when_its_turn_comes_and_its_thick_one_with_the_rest() {
+        Bead apple = new Bead(mm(20), mm(18), mm(40), Details.NONE);
+        TurningProblem work = work(60, taper(120, 32, 13), apple, taper(120, 15, 36));
+        assertThat(phase(work, Phase.SIZING))
+                .extracting(Cut::what)
+                .noneMatch(what -> what.contains("at 120 mm; 3") || what.contains("1 taper at 120 mm"))
+                .anyMatch(what -> what.contains("2 bead at 120 mm, 140 mm"))
+                .anyMatch(what -> what.contains("1 taper at 0 mm"))
+                .anyMatch(what -> what.contains("3 taper at 260 mm"));
+        List<Cut> late = phase(work, Phase.SLENDER);
+        assertThat(late).extracting(Cut::members).containsExactly(List.of(2), List.of(2), List.of(0), List.of(0));
+        assertThat(late).extracting(Cut::sizes).containsExactly(true, false, true, false);
+        assertThat(late.get(0).what()).isEqualTo("part down to the calipers: 3 taper at 140 mm");
+        assertThat(late.get(2).what()).isEqualTo("part down to the calipers: 1 taper at 120 mm");
+        // Until then the piece stands there as the apple's root leaves it; once parted it is as weak as the neck.
+        StageOutlines shapes = new StageOutlines(work);
+        Set<Integer> all = Set.of(0, 1, 2);
+        assertThat(shapes.after(Set.of(1), all).radiusAt(mm(118)).mm()).isCloseTo(20.4, within(1e-9));
+        assertThat(shapes.after(Set.of(1), all, Set.of(0)).radiusAt(mm(118)).mm())
+                .isCloseTo(6.9, within(1e-9));
+        // With nothing heavy to cut first there is nothing to wait for; a flat that the parting tool cuts is sized by
+        // that cut.
+        assertThat(phase(work(60, taper(400, 40, 21)), Phase.SIZING)).hasSize(2);
+        Groove groove = new Groove(mm(5), mm(40), mm(12), Details.NONE);
+        TurningProblem grooved = work(60, rod(100, 40), groove, rod(100, 40));
+        assertThat(phase(grooved, Phase.SIZING)).extracting(Cut::members).containsExactly(List.of(0, 2));
+        assertThat(phase(grooved, Phase.SLENDER)).singleElement().satisfies(cut -> {
+            assertThat(cut.what()).isEqualTo("2 groove: straight in between its lines to the calipers");
+            assertThat(cut.sizes()).isFalse();
+        });
+    }
+
     /** Two sags that are printed alike are no reason for an order. */
     @Test
     void a_stout_piece_is_given_no_reason_of_nothing() {
@@ -246,7 +282,7 @@ class CutReasonsTest {
     @Test
     void a_sizing_cut_stays_within_its_member_and_is_no_wider_than_a_short_one() {
         TurningProblem work = work(60, taper(100, 40, 20), rod(2, 30), rod(50, 40));
-        Outline slotted = new StageOutlines(work).after(Set.of(), Set.of(0, 1));
+        Outline slotted = new StageOutlines(work).after(Set.of(), Set.of(), Set.of(0, 1));
         double rough = 20.4;
         assertThat(slotted.radiusAt(mm(96.9)).mm()).isCloseTo(rough, within(1e-9));
         assertThat(slotted.radiusAt(mm(97.1)).mm()).isCloseTo(10.4, within(1e-9));

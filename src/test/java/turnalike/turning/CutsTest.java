@@ -7,11 +7,13 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import turnalike.outline.Outline;
 import turnalike.outline.Section;
+import turnalike.pattern.Bead;
 import turnalike.pattern.Cylinder;
 import turnalike.pattern.Details;
 import turnalike.pattern.Mark;
@@ -19,6 +21,7 @@ import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
 import turnalike.pattern.Square;
 import turnalike.pattern.Stock;
+import turnalike.pattern.Swell;
 import turnalike.pattern.Tenon;
 import turnalike.pattern.Tool;
 import turnalike.units.Length;
@@ -162,6 +165,34 @@ class CutsTest {
                 .endsWith("7 cylinder at 130 mm; 8 cylinder at 150 mm"));
         assertThat(sizing(9)).extracting(Cut::members).containsExactly(List.of(0, 1, 2, 3, 4, 5, 6, 7), List.of(8));
         assertThat(sizing(9).get(1).what()).endsWith(": 9 cylinder at 170 mm");
+    }
+
+    /** Only what there is on this piece is to be left alone. */
+    @Test
+    void sanding_leaves_alone_what_the_piece_has() {
+        Tenon tenon = new Tenon(mm(25), mm(18), mm(2), Details.NONE);
+        Square square = new Square(mm(100), mm(50), Details.NONE);
+        assertThat(sanding(rod(200, 30), tenon)).endsWith("; leave the tenons alone");
+        assertThat(sanding(square, rod(200, 30))).endsWith("; leave the squares alone");
+        assertThat(sanding(rod(200, 30))).isEqualTo("sand lightly, edges kept sharp");
+    }
+
+    private static String sanding(Member... run) {
+        return phase(Turning.of(Works.stiff(pattern(Section.SQUARE, 50, 320, run))), Phase.SANDING)
+                .get(0)
+                .what();
+    }
+
+    /** A swell's crest is a hair thicker than its middle: the cylinder roughed to the one is tried with calipers set to the other. */
+    @Test
+    void what_no_caliper_tells_from_the_cylinder_is_tried_and_not_parted() {
+        Swell belly = new Swell(mm(140), mm(30), mm(40), mm(26), Details.NONE);
+        Turning turning = Turning.of(Works.stiff(pattern(Section.ROUND, 45, 180, belly, rod(40, 26))));
+        double roughed =
+                phase(turning, Phase.ROUND).get(0).setting().orElseThrow().mm();
+        Cut widest = phase(turning, Phase.SIZING).get(0);
+        assertThat(roughed - widest.setting().orElseThrow().mm()).isBetween(0.01, 0.2);
+        assertThat(widest.what()).startsWith("the cylinder is this size: try the calipers");
     }
 
     /** A square has two shoulders, and where squares stand between there is more than one stretch to rough: each is told by its place. */
@@ -400,12 +431,15 @@ class CutsTest {
         double before = baluster.stages().get(1).first().rpm();
         double after = baluster.stages().get(2).first().rpm();
         String why = last.why().orElseThrow();
+        // What a turner feels, the stiffness, first; it goes by the square of the speed.
         assertThat(why)
-                .contains("from %s to %s rpm (%+.0f %%)"
+                .startsWith("the sizing cuts ")
+                .contains(String.format(
+                        Locale.ROOT, " %.0f %% of the stiffness", 100 * (1 - Math.pow(after / before, 2))))
+                .endsWith("(the speed it whips at goes from %s to %s rpm)"
                         .formatted(
                                 Math.round(before / 100) * 100, // three figures: 12,300, not 12,304
-                                Math.round(after / 10) * 10,
-                                100 * (after / before - 1)));
+                                Math.round(after / 100) * 100));
         assertThat(why.contains("light cuts from here on")).isEqualTo(after <= 0.9 * before);
         assertThat(narrow.subList(0, narrow.size() - 1))
                 .allSatisfy(cut -> assertThat(cut.why()).isEmpty());
@@ -415,11 +449,12 @@ class CutsTest {
                         Phase.SIZING)
                 .get(1);
         assertThat(stout.why().orElseThrow()).contains("all may be made at once");
-        // Down to a fifth in the middle it costs much.
-        Cut deep = phase(
-                        Turning.of(Works.stiff(pattern(Section.ROUND, 45, 303, rod(150, 40), rod(3, 8), rod(150, 40)))),
-                        Phase.SIZING)
-                .get(1);
+        Bead bead = new Bead(mm(10), mm(8), mm(40), Details.NONE);
+        // Thirty beads' roots down to a fifth cost much.
+        Member[] beads = Collections.nCopies(30, bead).toArray(new Member[0]);
+        Cut deep = phase(Turning.of(Works.stiff(pattern(Section.ROUND, 45, 300, beads))), Phase.SIZING).stream()
+                .reduce((one, later) -> later)
+                .orElseThrow();
         assertThat(deep.why().orElseThrow()).contains("light cuts from here on");
     }
 

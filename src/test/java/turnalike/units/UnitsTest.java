@@ -264,4 +264,17 @@ class UnitsTest {
         assertThat(Force.ofNewtons(1.52).format(UnitSystem.METRIC)).isEqualTo("1.5 N");
         assertThat(Force.ofNewtons(444.8).format(UnitSystem.INCH)).isEqualTo("100 lbf (445 N)");
     }
+
+    /** Room must not be said too large, nor what passes too small: 6.21 mm are 15.6 sixty-fourths. */
+    @Test
+    void a_rule_shows_room_rounded_down_and_what_passes_rounded_up() {
+        assertThat(Length.ofMm(6.29).formatDownBoth(UnitSystem.METRIC)).isEqualTo("6.2 mm (15/64 in)");
+        assertThat(Length.ofMm(6.21).formatUpBoth(UnitSystem.METRIC)).isEqualTo("6.3 mm (1/4 in)");
+        assertThat(Length.ofInches(4).formatDownBoth(UnitSystem.INCH)).isEqualTo("4 in (101.6 mm)");
+        assertThat(Length.ofInches(4 + 1e-9).formatUpBoth(UnitSystem.INCH)).isEqualTo("4 in (101.6 mm)");
+        assertThat(Length.ofInches(4.001).formatUpBoth(UnitSystem.INCH)).isEqualTo("4 1/64 in (101.7 mm)");
+        assertThat(Length.ofMm(0.05).formatDownBoth(UnitSystem.METRIC)).isEqualTo("0.05 mm (0.002 in)");
+        assertThat(Length.ofMm(22.25).formatWrittenBoth(UnitSystem.METRIC)).isEqualTo("22.25 mm (7/8 in)");
+        assertThat(Length.ofMm(0.42).formatWrittenBoth(UnitSystem.METRIC)).isEqualTo("0.42 mm (0.017 in)");
+    }
 }

@@ -110,8 +110,10 @@ public final class MatchSummary implements SetMatch.Cases<String> {
         if (!set.spareLabels().isEmpty()) {
             List<String> spares = set.spareLabels();
             line(
-                    "  spare: piece %s%s",
-                    Listing.of(spares, MOST_SPARES), spares.size() > MOST_SPARES ? "; --json has them all" : "");
+                    "  spare: %s %s%s",
+                    spares.size() == 1 ? "piece" : "pieces",
+                    Listing.of(spares, MOST_SPARES),
+                    spares.size() > MOST_SPARES ? "; --json has them all" : "");
         }
         set.remarks().forEach(remark -> line("  %s", remark));
         List<String> sentences = set.verdict().sentences();

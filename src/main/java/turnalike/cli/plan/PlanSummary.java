@@ -120,10 +120,10 @@ public final class PlanSummary {
                 100 * job.lossRate());
         line("  blank    %s", stock.finished().text(units));
         line(
-                "  rough    %s, %.1f board feet (%.4f m3) in all",
+                units == UnitSystem.METRIC ? "  rough    %s, %s (%s) in all" : "  rough    %1$s, %3$s (%2$s) in all",
                 stock.rough().text(units),
-                stock.timber().boardFeet(),
-                stock.timber().cubicMetres());
+                String.format(Locale.ROOT, "%.4f m3", stock.timber().cubicMetres()),
+                String.format(Locale.ROOT, "%.1f board feet", stock.timber().boardFeet()));
         line("  weights  %s", plan.spread().sentence());
         line("  octagon  mark %s in from each edge", stock.cornerCut().markIn().formatBoth(units));
     }

@@ -73,17 +73,25 @@ final class TurningSummary {
 
     private void whip(Whip whip) {
         line(
-                "  whip     natural speeds about %s and %s rpm; under %s it %s at %s; bows by itself at %s",
-                PlainNumber.toFigures(whip.first().rpm(), 2),
-                PlainNumber.toFigures(whip.second().rpm(), 2),
+                "  whip     %s; under %s it %s at %s; %s",
+                turning.isFarFromWhip()
+                        ? "no lathe comes near the speed it whips at, about %s rpm".formatted(rpm(whip.first()))
+                        : "at about %s rpm, and again at %s".formatted(rpm(whip.first()), rpm(whip.second())),
                 whip.cutting().format(units),
                 whip.most().beyond()
                         ? whip.most().text(units)
                         : "gives way " + whip.most().text(units),
                 whip.most().place().formatBoth(units),
-                whip.buckling().formatRoughly(units));
+                turning.isFarFromBowing()
+                        ? "no tailstock presses hard enough to bow it"
+                        : "bows under the tailstock at " + whip.buckling().formatRoughly(units));
         turning.steady()
                 .ifPresent(place -> line("  steady   helps most %s from the datum", place.formatRoughly(units)));
+    }
+
+    /** The wood's stiffness spreads by a fifth, a natural speed by half of that: two figures are sure. */
+    private static String rpm(Speed speed) {
+        return PlainNumber.toFigures(speed.rpm(), 2);
     }
 
     /** The cuts by number, one line for each part of the work; quick parts share a line. */

@@ -61,7 +61,6 @@ public record WheelDrawing(
 
     /** The balance in words, one statement each: the unbalance and what the scale can see of it; the counterweight. */
     public List<String> statements() {
-        double gMm = placement.unbalance().gMm();
         List<String> out = new ArrayList<>();
         String floor = "the scale's noise alone is %s".formatted(moment(placement.noiseFloorGMm()));
         Expected expected = placement.expected();
@@ -76,11 +75,11 @@ public record WheelDrawing(
                 isHeavyOnOneSide()
                         ? "Unbalance %s, heavy at %s; %s."
                                         .formatted(
-                                                moment(gMm),
+                                                placement.left(),
                                                 placement.unbalance().at().formatDirection(),
                                                 floor)
                                 + likely
-                        : "Unbalance %s: %s".formatted(moment(gMm), seen) + likely);
+                        : "Unbalance %s: %s".formatted(placement.left(), seen) + likely);
         weight().ifPresent(
                         weight -> out.add("Counterweight: add %s at %s, %s from the axle; or take the same off at %s."
                                 .formatted(

@@ -148,7 +148,7 @@ public final class ColumnTargets {
      * @return the teller
      */
     public static LikenessWords words(Job job, MassUnit mass) {
-        return new LikenessWords(names(job), new KeyedFigure(job.units(), mass));
+        return new LikenessWords(names(job), keyed(job, mass));
     }
 
     /**
@@ -159,7 +159,11 @@ public final class ColumnTargets {
      * @return the asker
      */
     public static Slips slips(Job job, MassUnit mass) {
-        return new Slips(all(job), forSlips(job), new KeyedFigure(job.units(), mass));
+        return new Slips(all(job), forSlips(job), keyed(job, mass));
+    }
+
+    private static KeyedFigure keyed(Job job, MassUnit mass) {
+        return new KeyedFigure(job.units(), mass, job.tolerances().weighing());
     }
 
     /** On a coarse scale a step up or down is no slip, nor are two: within four tolerances nothing is asked about, here three steps. */

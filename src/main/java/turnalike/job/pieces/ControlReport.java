@@ -171,17 +171,19 @@ public record ControlReport(
         if (rules != RuleChoice.SELF_STARTING) {
             return String.format(
                     Locale.ROOT,
-                    "Of stable sets of 40 pieces, looked at after every piece, %.0f in 100 bring a signal (simulated).",
+                    "If nothing changes, %.0f in 100 sets of 40 pieces raise a false alarm, looked at after every piece (simulated).",
                     rules.falseAlarmsPct(40));
         }
         boolean told = tolerance().isPresent() && chart.sigma() > 0;
         return String.format(
                 Locale.ROOT,
-                "Of stable sets of up to 40 pieces, looked at after every piece, at most 1 in 20 brings a signal (computed)."
-                        + " After ten steady pieces a jump of two sigma is seen within ten more in %.0f of 100, a drift of %s over those ten in"
-                        + " %.0f (simulated).",
+                "If nothing changes, at most 1 set in 20 raises a false alarm, of up to 40 pieces, looked at after every piece (computed)."
+                        + " After ten steady pieces a sudden step of twice the usual scatter is seen within ten more %.0f times in 100, a drift"
+                        + " of %s over those ten %.0f times (simulated; the usual scatter is one sigma).",
                 Power.jumpOfTwoSigmaPct(),
-                told ? String.format(Locale.ROOT, "one tolerance, %.1f sigma,", driftSigmas()) : "three sigma",
+                told
+                        ? String.format(Locale.ROOT, "one tolerance, %.1f times that scatter,", driftSigmas())
+                        : "three times that scatter",
                 Power.driftPct(driftSigmas()));
     }
 
@@ -212,19 +214,21 @@ public record ControlReport(
 
     private String holds(Capability capability) {
         String verdict = capability.worst() >= Capability.CAPABLE
-                ? "The work holds the tolerance with room to spare"
+                ? "The work holds %s with room to spare"
                 : capability.worst() >= 1
-                        ? "The work only just holds the tolerance"
-                        : "The work does not hold the tolerance; expect pieces outside it";
+                        ? "The work only just holds %s"
+                        : "The work does not hold %s; expect pieces outside it";
         Capability.Limits between = limits.orElseThrow();
+        String range = "%s to %s%s"
+                .formatted(
+                        told(between.lower().orElse(Double.NEGATIVE_INFINITY) * perShown()),
+                        told(between.upper().orElse(Double.POSITIVE_INFINITY) * perShown()),
+                        shownUnit().isEmpty() ? "" : " " + shownUnit());
         return String.format(
                 Locale.ROOT,
-                "%s: Cpk %.2f within %s to %s%s, Ppk %.2f over all pieces.",
-                verdict,
+                verdict + " (Cpk %.2f, Ppk %.2f over all pieces).",
+                range,
                 capability.worst(),
-                told(between.lower().orElse(Double.NEGATIVE_INFINITY) * perShown()),
-                told(between.upper().orElse(Double.POSITIVE_INFINITY) * perShown()),
-                shownUnit().isEmpty() ? "" : " " + shownUnit(),
                 overall().orElseThrow().worst());
     }
 
@@ -299,7 +303,8 @@ public record ControlReport(
             }
             MassUnit mass = series.massUnit();
             double inside = column.get().isMass() ? mass.mass(Math.abs(change)).grams() : change;
-            return job.map(each -> new KeyedFigure(each.units(), mass))
+            return job.map(each -> new KeyedFigure(
+                            each.units(), mass, each.tolerances().weighing()))
                     .orElse(new KeyedFigure(UnitSystem.METRIC, mass))
                     .say(column.get(), inside);
         }

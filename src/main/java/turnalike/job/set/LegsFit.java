@@ -113,6 +113,11 @@ public record LegsFit(
         return places != 4 && places != 2 && angles.splay().degrees() == 0;
     }
 
+    /** {@return whether the angles are those of a pair alone: legs with a splay that are neither two nor four} */
+    public boolean isPairOnly() {
+        return places != 4 && places != 2 && !isRound();
+    }
+
     /**
      * {@return where each leg stands, from the front one or the front right one anticlockwise as seen from below the seat; where the holes are
      * not told to be, a pair or four stand as far apart as half their height} Of legs that are neither four, two nor all leaning outward only
@@ -178,6 +183,12 @@ public record LegsFit(
                                 ? "each leg's own line from the middle, %s from the next"
                                         .formatted(degrees(Angle.ofDegrees(360.0 / places)))
                                 : "a sight line %s off the front-back line".formatted(degrees(angles.sight()))));
+        if (isPairOnly()) {
+            out.add(
+                    ("           two that mirror one another stand so; of %d legs the others lean along lines of their own: without a splay"
+                                    + " all lean outward alike")
+                            .formatted(places));
+        }
         seat.ifPresent(bored ->
                 out.add("  seat     bore %s%s".formatted(bored.hole.formatBoth(units), seatWords(bored, units))));
         standsOff()

@@ -15,6 +15,7 @@ import turnalike.pieces.PairDifferences;
 import turnalike.pieces.Piece;
 import turnalike.units.Article;
 import turnalike.units.Mass;
+import turnalike.units.PlainNumber;
 import turnalike.units.Problem;
 import turnalike.units.WeighingScale;
 import turnalike.units.Working;
@@ -204,7 +205,10 @@ public record LegsSet(
                 ? "no other grouping has less"
                 : handWork.hand().isAny() ? handWork.sureness() : Verdict.MAY_BE_LESS;
         String differ = String.format(
-                Locale.ROOT, "pieces of one group differ by %.4g in all; %s", grouping.totalDifference(), sure);
+                Locale.ROOT,
+                "pieces of one group differ by %s in all, counted in tolerances; %s",
+                PlainNumber.toFigures(grouping.totalDifference(), 3),
+                sure);
         List<String> out = new ArrayList<>(List.of(differ));
         out.addAll(handWork.sentences());
         return new Verdict("Likeness", out);

@@ -50,7 +50,8 @@ public record NextPieces(List<String> pieces, NextSet next) {
 
     /** What to keep and what to turn. A range sure to pass is told by the readings within it. */
     String inWords(WeighingScale scale) {
-        String keep = "next set: keep piece " + String.join(", ", pieces);
+        String keep =
+                (pieces.size() == 1 ? "next set: keep piece " : "next set: keep pieces ") + String.join(", ", pieces);
         if (next.missing() == 0) {
             return keep + "; they make a set as they are";
         }
@@ -82,20 +83,18 @@ public record NextPieces(List<String> pieces, NextSet next) {
         double off = next.aim().grams() - work.meanG();
         String aimed = Math.abs(off) <= SAME_SHARE * work.scatterG()
                 ? ""
-                : ", or %s aimed %s"
+                : ", or %s if you aim %s"
                         .formatted(
                                 number(turning.aimed()),
                                 "%s %s"
                                         .formatted(
                                                 scale.reckoned(Mass.ofGrams(Math.abs(off))),
                                                 off > 0 ? "heavier" : "lighter"));
-        return "; for a 95 %% chance %s as your work runs, %s%s (simulated)"
+        return "; as your work runs, %s give or take %s, it takes %s to be 95 %% sure of them%s (simulated)"
                 .formatted(
+                        scale.reckoned(Mass.ofGrams(work.meanG())),
+                        scale.reckoned(Mass.ofGrams(work.scatterG())),
                         number(turning.asItRuns()),
-                        "%s with a scatter of %s"
-                                .formatted(
-                                        scale.reckoned(Mass.ofGrams(work.meanG())),
-                                        scale.reckoned(Mass.ofGrams(work.scatterG()))),
                         aimed);
     }
 

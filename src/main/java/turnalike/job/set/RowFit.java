@@ -103,7 +103,7 @@ public record RowFit(
             String foot = rise.abs().mm() < LEVEL_MM
                     ? "level"
                     : "%s %s at its foot".formatted(rise.abs().format(units), rise.mm() > 0 ? "higher" : "lower");
-            return "%s after %s, %s: %s".formatted(right, left, foot, ball.formatFineBoth(units));
+            return "%s after %s, %s: %s".formatted(right, left, foot, ball.formatUpBoth(units));
         }
     }
 
@@ -216,18 +216,18 @@ public record RowFit(
         cut(units).ifPresent(out::add);
         String beside = "%s beside %s"
                 .formatted(
-                        end.diameter().formatFineBoth(units),
+                        end.diameter().formatUpBoth(units),
                         stand.isRaked() ? (endAtUpper ? "the upper post" : "the lower post") : "a post");
         out.add("  openings the largest ball that passes is "
                 + between.map(ball -> "%s between two pieces, %s"
-                                .formatted(ball.diameter().formatFineBoth(units), beside))
+                                .formatted(ball.diameter().formatUpBoth(units), beside))
                         .orElse(beside));
         if (besides.size() > 1) {
             out.add("           by lengths, "
                     + besides.stream().map(each -> each.text(units)).collect(Collectors.joining("; ")));
         }
         limit.ifPresent(most -> out.add("           your limit is %s: %s"
-                .formatted(most.formatFineBoth(units), isKept(most) ? "kept as drawn" : "not kept")));
+                .formatted(new RuleSteps(units).print(most), isKept(most) ? "kept as drawn" : "not kept")));
         out.add("  caution  check with your local authority: a figure of the drawing is no approval");
         return out;
     }

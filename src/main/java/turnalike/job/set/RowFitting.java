@@ -149,8 +149,8 @@ final class RowFitting {
         return "%s runs %s into that of its neighbour, %s from the start end"
                 .formatted(
                         ExposedPart.thickest(pattern, at).where(),
-                        steps.print(nearest.left().abs()),
-                        steps.print(at));
+                        steps.much(nearest.left().abs()),
+                        steps.reckoned(at));
     }
 
     /** How thick it may be there, on level rails, where both are the same there and round. */
@@ -180,7 +180,7 @@ final class RowFitting {
                 true,
                 "row",
                 "the piece beside a post runs %s into it"
-                        .formatted(steps.print(room.postGap(places).abs())),
+                        .formatted(steps.much(room.postGap(places).abs())),
                 Misfit.ways(ways)));
     }
 
@@ -203,9 +203,9 @@ final class RowFitting {
         double most = limit.mm() + RowRoom.SURE_MM;
         Optional<RowOpening.Ball> wide = between.filter(ball -> ball.diameter().mm() > most);
         boolean besidePost = end.ball().diameter().mm() > most;
-        wide.ifPresent(ball -> passes.add("of %s between two pieces".formatted(steps.print(ball.diameter()))));
+        wide.ifPresent(ball -> passes.add("of %s between two pieces".formatted(steps.much(ball.diameter()))));
         if (besidePost) {
-            passes.add("of %s beside a post".formatted(steps.print(end.ball().diameter())));
+            passes.add("of %s beside a post".formatted(steps.much(end.ball().diameter())));
         }
         if (passes.isEmpty()) {
             return;
@@ -243,7 +243,7 @@ final class RowFitting {
                 .orElse(changed.end(fewest.places()).ball().diameter());
         return ("no number of pieces keeps it: of %d, the most that stand without touching, a ball of %s still passes; take a"
                         + " fuller pattern or set the rails nearer")
-                .formatted(fewest.places(), steps.print(least));
+                .formatted(fewest.places(), steps.much(least));
     }
 
     /** The furthest from a post, in steps that a rule shows, at which the limit is kept there. */

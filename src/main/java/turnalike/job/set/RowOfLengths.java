@@ -46,9 +46,9 @@ record RowOfLengths(List<Pair> pairs, List<RowFit.Own> own, Optional<RowRoom.End
                     .formatted(
                             ExposedPart.thickest(lower, at).where(),
                             PieceLength.letter(leftIsLower() ? left : right),
-                            steps.print(gap.left().abs()),
+                            steps.much(gap.left().abs()),
                             PieceLength.letter(leftIsLower() ? right : left),
-                            steps.print(at));
+                            steps.reckoned(at));
         }
     }
 

@@ -21,6 +21,7 @@ import turnalike.pieces.Measures;
 import turnalike.pieces.PairDifferences;
 import turnalike.pieces.Piece;
 import turnalike.units.Mass;
+import turnalike.units.PlainNumber;
 import turnalike.units.Problem;
 import turnalike.units.WeighingScale;
 import turnalike.units.Working;
@@ -241,8 +242,8 @@ public record RowSet(
                         : String.format(Locale.ROOT, "the best found; none can be below %.4g", placement.bound());
         String differ = String.format(
                 Locale.ROOT,
-                "neighbours differ by %.4g in all%s; %s",
-                placement.totalDifference(),
+                "neighbours differ by %s in all, counted in tolerances%s; %s",
+                PlainNumber.toFigures(placement.totalDifference(), 3),
                 lengths.isEmpty() ? "" : ", each beside its own length",
                 sure);
         List<String> out = new ArrayList<>(List.of(differ));

@@ -35,7 +35,23 @@ record RuleSteps(UnitSystem units) {
         return fine().times(Math.floor(length.mm() / fine().mm()));
     }
 
+    /** What was given or is asked for: as it was written, and in the other units as a rule shows it. */
     String print(Length length) {
-        return length.formatFineBoth(units);
+        return length.formatWrittenBoth(units);
+    }
+
+    /** What was worked out: as a rule shows it. */
+    String reckoned(Length length) {
+        return length.formatBoth(units);
+    }
+
+    /** What is left between two things: never more than there is. */
+    String left(Length length) {
+        return length.formatDownBoth(units);
+    }
+
+    /** What passes or runs into something: never less than it does. */
+    String much(Length length) {
+        return length.formatUpBoth(units);
     }
 }

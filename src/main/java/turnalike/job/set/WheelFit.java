@@ -84,8 +84,9 @@ public record WheelFit(
      */
     public record Seats(Length hole, Length depth, Length wall) {
         private String text(UnitSystem units) {
-            String bored = "bore %s, %s deep".formatted(hole.formatFineBoth(units), depth.formatFineBoth(units));
-            String left = wall.abs().formatFineBoth(units);
+            RuleSteps steps = new RuleSteps(units);
+            String bored = "bore %s, %s deep".formatted(steps.print(hole), steps.print(depth));
+            String left = wall.mm() < 0 ? steps.much(wall.abs()) : steps.left(wall);
             return wall.mm() < 0
                     ? "%s: two mortises run into one another by %s".formatted(bored, left)
                     : "%s: %s of wood between two mortises".formatted(bored, left);
@@ -124,7 +125,8 @@ public record WheelFit(
                 places,
                 pitch.format(),
                 stagger.isPositive() ? ", every second one set off by " + stagger.formatBoth(units) : ""));
-        String near = neighbours.gap.abs().formatFineBoth(units);
+        RuleSteps steps = new RuleSteps(units);
+        String near = neighbours.gap.mm() < 0 ? steps.much(neighbours.gap.abs()) : steps.left(neighbours.gap);
         String where = neighbours.at.formatBoth(units);
         out.add(
                 neighbours.gap.mm() < 0
@@ -133,13 +135,12 @@ public record WheelFit(
                                 .formatted(near, where));
         hub.ifPresent(seats -> out.add("  hub      " + seats.text(units)));
         out.add("           a strip round it is %s long, a place every %s"
-                .formatted(strip().formatBoth(units), stripStep().formatFineBoth(units)));
+                .formatted(strip().formatBoth(units), stripStep().formatBoth(units)));
         rimSeats.ifPresent(seats -> out.add("  rim      "
                 + seats.text(units)
                 + outside.map(left -> left.mm() < 0
-                                ? ", coming out at the rim's outside by %s"
-                                        .formatted(left.abs().formatFineBoth(units))
-                                : ", %s to the outside".formatted(left.formatFineBoth(units)))
+                                ? ", coming out at the rim's outside by %s".formatted(steps.much(left.abs()))
+                                : ", %s to the outside".formatted(steps.left(left)))
                         .orElse("")));
         out.add((rimSeats.isPresent() ? "           " : "  rim      ")
                 + "inside %s from the axle%s"

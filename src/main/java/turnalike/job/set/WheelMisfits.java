@@ -83,7 +83,7 @@ final class WheelMisfits {
             out.add(new Misfit(
                     false,
                     WheelFit.HUB,
-                    "%s is left from a mortise's bottom to the axle's hole".formatted(steps.print(left)),
+                    "%s is left from a mortise's bottom to the axle's hole".formatted(steps.left(left)),
                     mends(true, Optional.empty())));
         }
     }
@@ -112,16 +112,16 @@ final class WheelMisfits {
         String next = neighbours.apart() == 1 ? "its neighbour" : "the next but one";
         String what = !touch
                 ? "%s and that of %s leave %s between them, %s from the start end"
-                        .formatted(member.where(), next, steps.print(neighbours.gap()), steps.print(neighbours.at()))
+                        .formatted(member.where(), next, steps.left(neighbours.gap()), steps.reckoned(neighbours.at()))
                 : neighbours.gap().mm() < 0
                         ? "%s runs %s into that of %s, %s from the start end"
                                 .formatted(
                                         member.where(),
-                                        steps.print(neighbours.gap().abs()),
+                                        steps.much(neighbours.gap().abs()),
                                         next,
-                                        steps.print(neighbours.at()))
+                                        steps.reckoned(neighbours.at()))
                         : "%s runs into that of %s, %s from the start end"
-                                .formatted(member.where(), next, steps.print(neighbours.at()));
+                                .formatted(member.where(), next, steps.reckoned(neighbours.at()));
         out.add(new Misfit(touch, WheelFit.SPOKES, what, mends(false, slimmest())));
     }
 
@@ -134,8 +134,7 @@ final class WheelMisfits {
                     ? "mortises %s wide and %s deep meet inside it"
                             .formatted(steps.print(seats.hole()), steps.print(seats.depth()))
                     : "mortises %s wide and %s deep leave %s of wood between them"
-                            .formatted(
-                                    steps.print(seats.hole()), steps.print(seats.depth()), steps.print(seats.wall()));
+                            .formatted(steps.print(seats.hole()), steps.print(seats.depth()), steps.left(seats.wall()));
             out.add(new Misfit(meet, where, what, mends(hub, Optional.empty())));
         }
     }
@@ -156,8 +155,8 @@ final class WheelMisfits {
                         left.mm() < 0,
                         where,
                         left.mm() < 0
-                                ? "the mortises run out of its %s, %s of them".formatted(sides, steps.print(left.abs()))
-                                : "%s is left between the mortises and its %s".formatted(steps.print(left), sides),
+                                ? "the mortises run out of its %s, %s of them".formatted(sides, steps.much(left.abs()))
+                                : "%s is left between the mortises and its %s".formatted(steps.left(left), sides),
                         enough.formatted(steps.print(
                                 steps.upRoughly(given.stagger().plus(bored).plus(least.times(2))))))); // both sides
             }
@@ -171,8 +170,8 @@ final class WheelMisfits {
                     false,
                     WheelFit.RIM,
                     left.mm() < 0
-                            ? "its mortises come out by %s".formatted(steps.print(left.abs()))
-                            : "%s is left from a mortise's bottom to the outside".formatted(steps.print(left)),
+                            ? "its mortises come out by %s".formatted(steps.much(left.abs()))
+                            : "%s is left from a mortise's bottom to the outside".formatted(steps.left(left)),
                     "a wider rim or a shallower mortise leaves more"));
         }
     }

@@ -12,6 +12,8 @@ import turnalike.frame.Moment;
 import turnalike.match.Candidate;
 import turnalike.match.Expected;
 import turnalike.match.WheelPlacement;
+import turnalike.units.Length;
+import turnalike.units.PlainNumber;
 import turnalike.units.UnitSystem;
 import turnalike.units.WeighingScale;
 import turnalike.units.Working;
@@ -149,7 +151,7 @@ public record WheelSet(
         String heavy = placement.isHeavyOnOneSide() // else the side named would be chance
                 ? ", heavy at " + unbalance.at().formatDirection()
                 : "";
-        out.add(said("%s left%s; %s", unbalance.format(), heavy, sure));
+        out.add(said("%s left%s%s; %s", placement.left(), asIf(unbalance), heavy, sure));
         out.addAll(handWork.sentences());
         partsInWords().ifPresent(out::add);
         out.add(said("the scale's noise alone is %s g·mm: %s", Moment.figure(placement.noiseFloorGMm()), seen()));
@@ -162,6 +164,17 @@ public record WheelSet(
                     .ifPresent(out::add);
         }
         return new Verdict("Balance", out);
+    }
+
+    /** What a moment is to somebody who has a lump of wax in hand; of less than a hundredth of a gram there is none to stick on. */
+    private String asIf(Moment unbalance) {
+        Length at = whole.trialAt();
+        double grams = unbalance.gMm() / at.mm();
+        return grams < 0.01
+                ? ""
+                : said(
+                        ", as if %s g sat %s from the axle",
+                        PlainNumber.toFigures(grams, 1 + (grams >= 10 ? 1 : 0)), at.formatBoth(units));
     }
 
     private String otherwise() {

@@ -32,10 +32,11 @@ public record MendCut(int member, String name, Length from, Length to, Length ta
                 : takeOff;
     }
 
-    /** A spring caliper tells a half of a 64th at best: below, thousandths on a dial. */
+    /** A spring caliper tells a half of a 64th at best: below, thousandths on a dial. Whole 64ths have been said already. */
     private String onCaliper(UnitSystem units) {
         long halves = Math.round(takeOff.inches() * 64 * 2);
-        if (units == UnitSystem.METRIC || halves < 1) {
+        boolean saidSo = Math.abs(takeOff.inches() * 64 - Math.rint(takeOff.inches() * 64)) < 1e-6;
+        if (units == UnitSystem.METRIC || halves < 1 || saidSo) {
             return "";
         }
         if (halves == 1) {

@@ -6,7 +6,6 @@ import turnalike.drawing.piece.CutDrawing;
 import turnalike.drawing.svg.Svg;
 import turnalike.job.Plan;
 import turnalike.turning.Cut;
-import turnalike.turning.Phase;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -50,7 +49,7 @@ public record BenchStep(
     }
 
     private static String place(Cut cut, UnitSystem units) {
-        boolean several = cut.phase() == Phase.SIZING || cut.strides().size() > 1;
+        boolean several = cut.sizes() || cut.strides().size() > 1;
         if (several && cut.places().size() > 1) {
             return "at %s from the start end"
                     .formatted(cut.places().stream()

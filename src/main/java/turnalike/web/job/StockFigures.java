@@ -14,6 +14,9 @@ public final class StockFigures {
     public static List<FigureView> of(StockPlan stock, UnitSystem units) {
         List<Working> workings = stock.workings(units);
         var spares = stock.spares();
+        String feet =
+                String.format(Locale.ROOT, "%.1f board feet", stock.timber().boardFeet());
+        String metres = String.format(Locale.ROOT, "%.4f m³", stock.timber().cubicMetres());
         return List.of(
                 new FigureView("Blank", stock.finished().text(units), "", find(workings, "Blank")),
                 new FigureView("Rough blank", stock.rough().text(units), "to saw", find(workings, "Rough blank")),
@@ -29,9 +32,8 @@ public final class StockFigures {
                         find(workings, spares.working().figure())),
                 new FigureView(
                         "Wood in all",
-                        String.format(
-                                Locale.ROOT, "%.1f board feet", stock.timber().boardFeet()),
-                        String.format(Locale.ROOT, "%.4f m³", stock.timber().cubicMetres()),
+                        units == UnitSystem.METRIC ? metres : feet,
+                        units == UnitSystem.METRIC ? feet : metres,
                         find(workings, "Timber")),
                 FigureView.of(
                         "Corners off to, each face", stock.cornerCut().face(), units, find(workings, "Corner cut")));

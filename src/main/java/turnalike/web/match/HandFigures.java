@@ -63,7 +63,7 @@ public record HandFigures(List<Row> rows, boolean tried, boolean better) {
         public List<Row> wheel(WheelSet set) {
             Moment left = set.placement().unbalance();
             List<Row> out = new ArrayList<>();
-            out.add(row(UNBALANCE, left.format()));
+            out.add(row(UNBALANCE, set.placement().left()));
             out.add(
                     set.placement().isHeavyOnOneSide()
                             ? row("Heavy at", left.at().formatDirection())

@@ -106,7 +106,10 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
         out.add(figure("Held", turning().lathe().held().text(), "", "Order of cuts"));
         turning().whip().ifPresent(whip -> {
             out.add(figure(
-                    "First natural speed", rpm(whip.first()), "the second " + rpm(whip.second()), "Natural speeds"));
+                    "Whips at",
+                    rpm(whip.first()),
+                    turning().isFarFromWhip() ? "no lathe comes near it" : "and again at " + rpm(whip.second()),
+                    "Natural speeds"));
             out.add(figure(
                     "Pushed aside at most",
                     whip.most().text(units()),
@@ -122,7 +125,11 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
                             place.formatRoughly(units()),
                             "from the start end",
                             "Steady rest")));
-            out.add(figure("Bows under the tailstock at", whip.buckling().formatRoughly(units()), "", "Buckling"));
+            out.add(figure(
+                    "Bows under the tailstock at",
+                    whip.buckling().formatRoughly(units()),
+                    turning().isFarFromBowing() ? "no tailstock presses so hard" : "",
+                    "Buckling"));
         });
         return out;
     }

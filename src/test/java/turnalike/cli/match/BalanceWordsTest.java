@@ -81,6 +81,21 @@ class BalanceWordsTest {
                 set.workings());
     }
 
+    /** A thousandth of a gram-millimetre on a kitchen scale is chance: told is that it is far below what the scale can feign. */
+    @Test
+    void what_is_left_is_told_no_finer_than_a_hundredth_of_what_the_scale_can_feign() {
+        WheelSet set = set(1);
+        WheelSet chance = with(set, new Moment(0.0012, Angle.ofDegrees(10)), 148.3);
+        assertThat(chance.verdict().sentences().get(0)).startsWith("under 2 g·mm left");
+        assertThat(MatchSummary.text(chance))
+                .contains("Balance    under 2 g·mm left")
+                .doesNotContain("0.001");
+        WheelSet told = with(set, new Moment(1.5, Angle.ofDegrees(10)), 148.3);
+        assertThat(MatchSummary.text(told))
+                .contains("Balance    1.50 g·mm left, as if 0.03 g sat 50 mm (1 31/32 in) from the axle");
+        assertThat(chance.verdict().sentences()).allMatch(Language.GERMAN::knows);
+    }
+
     /** All alike: what the weights leave is the last digits of the sums, and no grade is told by those. */
     @Test
     void pieces_that_all_weigh_alike_are_told_with_sense_however_many_they_are() {
@@ -88,7 +103,7 @@ class BalanceWordsTest {
         assertThat(alike)
                 .contains("that is below balance grade G0.4, for information")
                 .contains("masses within 0 g of");
-        assertThat(alike.lines().filter(line -> line.contains("spare: piece")))
+        assertThat(alike.lines().filter(line -> line.contains("spare: pieces")))
                 .singleElement()
                 .asString()
                 .endsWith(" and 14 more; --json has them all");
@@ -163,9 +178,11 @@ class BalanceWordsTest {
     @Test
     void no_side_is_called_heavy_that_does_not_stand_out() {
         WheelSet heavy = with(set(0.01), new Moment(1000, Angle.ofDegrees(30)), 10);
-        assertThat(heavy.verdict().sentences().get(0)).startsWith("1000 g·mm left, heavy at 30°; ");
+        assertThat(heavy.verdict().sentences().get(0))
+                .startsWith("1000 g·mm left, as if 20 g sat 50 mm (1 31/32 in) from the axle, heavy at 30°; ");
         WheelSet level = with(set(0.01), new Moment(4, Angle.ofDegrees(30)), 10);
-        assertThat(level.verdict().sentences().get(0)).startsWith("4.00 g·mm left; ");
+        assertThat(level.verdict().sentences().get(0))
+                .startsWith("4.00 g·mm left, as if 0.08 g sat 50 mm (1 31/32 in) from the axle; ");
     }
 
     @Test

@@ -68,7 +68,7 @@ class RoundSummaryTest {
                 .containsPattern("pieces \\d(, \\d){5} from place 1 on;\n +seats \\d by \\d\\.\\d+ mm")
                 .contains("Trade-off  ", ", as placed")
                 .containsPattern("at 60 turns a minute that is balance grade G\\S+, for information")
-                .containsPattern("next set: keep piece \\d, \\d; turn 4 more of \\d\\d to \\d\\d g")
+                .containsPattern("next set: keep pieces \\d, \\d; turn 4 more of \\d\\d to \\d\\d g")
                 .contains("another order has less", "places the best balanced", "--strict searches below");
         assertThat(text.lines()).hasSizeLessThan(32);
     }
@@ -116,6 +116,6 @@ class RoundSummaryTest {
     @Test
     void a_row_tells_its_next_set() throws IOException {
         assertThat(summary("{\"kind\": \"row\", \"places\": 3}", pieces(6)))
-                .containsPattern("next set: keep piece \\d, \\d, \\d; they make a set as they are");
+                .containsPattern("next set: keep pieces \\d, \\d, \\d; they make a set as they are");
     }
 }

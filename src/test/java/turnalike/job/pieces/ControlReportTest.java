@@ -69,7 +69,7 @@ class ControlReportTest {
     void weights_are_told_to_one_place_more_than_they_were_read() {
         ControlReport whole = weighed(139, 143, 142, 144, 145, 143);
         assertThat(whole.told(whole.shown().centre())).isEqualTo("142.7");
-        assertThat(under(whole)).containsPattern("within 14\\d\\.\\d to 14\\d\\.\\d g");
+        assertThat(under(whole)).containsPattern("hold 14\\d\\.\\d to 14\\d\\.\\d g; expect pieces outside it \\(Cpk");
         assertThat(weighed(139.1, 143, 142, 144, 145, 143).told(142.66)).isEqualTo("142.66");
         assertThat(weighed(8.21, 8.2, 8.4).told(8.2715)).isEqualTo("8.272");
         assertThat(weighed(1390, 1430, 1420).told(1413.33)).isEqualTo("1413.3");
@@ -114,11 +114,12 @@ class ControlReportTest {
                 .endsWith("more than before: check the setting before the next piece.");
         double sigma = report.chart().meanMovingRange() / 1.128;
         assertThat(report.howSure())
-                .contains("at most 1 in 20 brings a signal (computed)")
-                .contains("a drift of one tolerance, %.1f sigma, over those ten".formatted(0.5 / sigma));
-        assertThat(report(thick, RuleChoice.SELF_STARTING, false).howSure()).contains("a drift of three sigma over");
+                .contains("at most 1 set in 20 raises a false alarm")
+                .contains("a drift of one tolerance, %.1f times that scatter, over those ten".formatted(0.5 / sigma));
+        assertThat(report(thick, RuleChoice.SELF_STARTING, false).howSure())
+                .contains("a drift of three times that scatter over");
         assertThat(report(thick, RuleChoice.NELSON, true).howSure())
                 .isEqualTo(
-                        "Of stable sets of 40 pieces, looked at after every piece, 50 in 100 bring a signal (simulated).");
+                        "If nothing changes, 50 in 100 sets of 40 pieces raise a false alarm, looked at after every piece (simulated).");
     }
 }

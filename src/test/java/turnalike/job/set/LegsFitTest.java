@@ -135,6 +135,20 @@ class LegsFitTest {
         assertThat(frame.path("buildable").asBoolean()).isTrue();
     }
 
+    /** Three splayed legs: two mirror one another, the third cannot; four do in two pairs. */
+    @Test
+    void of_splayed_legs_that_are_no_pairs_it_is_told_whose_the_angles_are() {
+        LegsFit three = fit(frame ->
+                frame.put("places", 3).put("rake_deg", 12).put("splay_deg", 9).put("height", 330));
+        assertThat(three.isPairOnly()).isTrue();
+        assertThat(three.facts(UnitSystem.METRIC))
+                .anyMatch(line ->
+                        line.startsWith("           two that mirror one another stand so; of 3 legs the others lean"));
+        LegsFit four = fit(four(12, 9));
+        assertThat(four.isPairOnly()).isFalse();
+        assertThat(four.facts(UnitSystem.METRIC)).noneMatch(line -> line.contains("mirror"));
+    }
+
     @Test
     void foot_moves_say_the_angles() {
         LegsFit fit = fit(frame -> {

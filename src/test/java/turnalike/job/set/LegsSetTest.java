@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import turnalike.Seeds;
+import turnalike.effort.Effort;
 import turnalike.job.Job;
 import turnalike.job.pieces.MatchJob;
 import turnalike.job.read.JobReader;
@@ -159,6 +160,22 @@ class LegsSetTest {
         assertThat(match.get("warnings").toString()).contains("group 1: masses differ by 15.38 %");
         JsonNode alike = SmallWheel.match(job("{\"kind\": \"legs\", \"places\": 4}"), csv.replace("58", "51"), false);
         assertThat(alike.get("warnings")).isEmpty();
+    }
+
+    /** A sum of differences is no length: what it counts is said beside it. */
+    @Test
+    void how_unlike_a_group_is_says_what_it_counts() {
+        Job job =
+                JobReader.read(job("{\"kind\": \"legs\", \"places\": 3}")).job().orElseThrow();
+        SetMatch set = MatchJob.of(
+                job,
+                PiecesFile.parse("piece,mass_g\na,50\nb,50.4\nc,50.9\n", UnitSystem.METRIC)
+                        .pieces(),
+                false,
+                Effort.ofAsks(100));
+        assertThat(set.verdict().sentences().get(0))
+                .matches(
+                        "pieces of one group differ by \\d\\.\\d{1,3} in all, counted in tolerances; no other grouping has less");
     }
 
     @Test

@@ -64,6 +64,21 @@ class RowFitTest {
                 .orElseThrow();
     }
 
+    /** The widest ball may pass beside a post and nowhere else: the limit holds there too. */
+    @Test
+    void a_limit_that_only_the_opening_beside_a_post_breaks_is_not_kept() {
+        Consumer<ObjectNode> wideEnds =
+                frame -> frame.put("places", 8).put("clear", 900).put("end", 160);
+        RowFit fit = fit(wideEnds);
+        Length between = fit.between().orElseThrow().diameter();
+        assertThat(fit.end().diameter()).isGreaterThan(between);
+        assertThat(fit.widest()).isEqualTo(fit.end().diameter());
+        assertThat(fit.isKept(between)).isFalse();
+        assertThat(fit(wideEnds.andThen(frame -> frame.put("largest_opening", between.mm() + 1)))
+                        .facts(UnitSystem.METRIC))
+                .anyMatch(line -> line.endsWith(": not kept"));
+    }
+
     /** A limit is kept by a ball just as large as it allows, and by none larger. */
     @Test
     void a_limit_holds_exactly_at_the_widest_ball() {
@@ -203,7 +218,7 @@ class RowFitTest {
         Misfit misfit = fit.misfits().get(0);
         assertThat(misfit.forbids()).isTrue();
         assertThat(misfit.what())
-                .contains(fit.touches().orElseThrow().format(UnitSystem.METRIC) + " (0.984 in) from the start end");
+                .contains(fit.touches().orElseThrow().format(UnitSystem.METRIC) + " (63/64 in) from the start end");
         int most = number(misfit.mend(), "(\\d+) places at most");
         int wider = number(misfit.mend(), "posts ([\\d.]+) mm");
         assertThat(fit(frame -> frame.put("places", most).put("clear", 1000)).buildable())

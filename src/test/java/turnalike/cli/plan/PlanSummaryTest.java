@@ -1,0 +1,42 @@
+package turnalike.cli.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import turnalike.effort.Effort;
+import turnalike.job.InventedLeg;
+import turnalike.job.Plan;
+import turnalike.job.read.JobReader;
+
+/** What a plan says of stock and whip, in the job's own units and a turner's words. */
+class PlanSummaryTest {
+    private static String text(String units, String size) {
+        String job = """
+                {"format": "turnalike-job", "version": 1, "units": "%s",
+                 "pattern": {"name": "Spoke", "stock": {"section": "square", "size": "%s", "length": "240 mm"},
+                  "members": [{"kind": "cylinder", "length": "220 mm", "diameter": "38 mm"}]},
+                 "wood": {"species": "White ash"}, "count": 4}
+                """.formatted(units, size);
+        return PlanSummary.text(Plan.of(JobReader.read(job).job().orElseThrow(), Effort.ofAsks(1000)));
+    }
+
+    @Test
+    void wood_is_told_in_the_jobs_own_units_first() {
+        assertThat(text("mm", "45")).containsPattern("rough .* 0\\.\\d{4} m3 \\(\\d\\.\\d board feet\\) in all");
+        assertThat(text("in", "1 3/4")).containsPattern("rough .* \\d\\.\\d board feet \\(0\\.\\d{4} m3\\) in all");
+    }
+
+    @Test
+    void a_stout_spoke_is_told_that_nothing_whips_or_bows_it() {
+        assertThat(text("mm", "45"))
+                .containsPattern("whip {5}no lathe comes near the speed it whips at, about \\d+000 rpm; under 20 N")
+                .contains("no tailstock presses hard enough to bow it");
+        // What whips within a lathe's reach is told by both speeds.
+        String slender = InventedLeg.text("", "")
+                .replace("\"length\": 100, \"from\": 36, \"to\": 26", "\"length\": 900, \"from\": 30, \"to\": 12")
+                .replace("\"length\": 220", "\"length\": 1020")
+                .replace("\"density_kg_m3\": 700", "\"species\": \"White ash\"");
+        assertThat(PlanSummary.text(Plan.of(JobReader.read(slender).job().orElseThrow(), Effort.ofAsks(1000))))
+                .containsPattern("whip {5}at about \\d+00 rpm, and again at \\d+00; under 20 N");
+    }
+}
