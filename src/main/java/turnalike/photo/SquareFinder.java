@@ -6,7 +6,6 @@ import boofcv.factory.fiducial.FactoryFiducial;
 import boofcv.struct.image.GrayU8;
 import georegression.struct.shapes.Polygon2D_F64;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.TreeMap;
 
@@ -73,10 +72,7 @@ final class SquareFinder {
         Cores.parts(lines, (first, end) -> {
             int[] sums = new int[turned ? grey.height : grey.width];
             for (int line = first; line < end; line++) {
-                Arrays.fill(sums, 0);
-                for (int j = 0; j < block; j++) {
-                    picture.addGrey(line * block + j, block, sums);
-                }
+                picture.grey(line * block, block, sums);
                 int to = line * lineStep;
                 for (int sum : sums) {
                     grey.data[to] = (byte) (((sum + whole / 2) * share) >>> 32);
