@@ -4,7 +4,7 @@ import java.util.Arrays;
 
 /** Normal equations of a small least-squares problem, used over and over: added up, held by what is known, damped, solved by Cholesky's roots. */
 final class NormalRows {
-    /** How many unknowns: three times any number. */
+    /** How many unknowns: six times any number. */
     private static final int SIZE = EdgeModel.UNKNOWNS;
 
     private final double[] rows = new double[SIZE * SIZE];
@@ -29,7 +29,9 @@ final class NormalRows {
             for (int b = 0; b <= a; b += 3) {
                 nine(a, b, by);
             }
-            three(a, by, off);
+        }
+        for (int a = 0; a < SIZE; a += 6) {
+            six(a, by, off);
         }
     }
 
@@ -73,21 +75,34 @@ final class NormalRows {
         rows[to + 2 * SIZE + 2] = cc;
     }
 
-    private void three(int a, double[][] by, double[] off) {
+    /** The right side of six unknowns. */
+    private void six(int a, double[][] by, double[] off) {
         double[] one = by[a];
         double[] two = by[a + 1];
         double[] three = by[a + 2];
+        double[] four = by[a + 3];
+        double[] five = by[a + 4];
+        double[] six = by[a + 5];
         double first = 0;
         double second = 0;
         double third = 0;
+        double fourth = 0;
+        double fifth = 0;
+        double sixth = 0;
         for (int k = 0; k < off.length; k++) {
             first += one[k] * off[k];
             second += two[k] * off[k];
             third += three[k] * off[k];
+            fourth += four[k] * off[k];
+            fifth += five[k] * off[k];
+            sixth += six[k] * off[k];
         }
         right[a] = first;
         right[a + 1] = second;
         right[a + 2] = third;
+        right[a + 3] = fourth;
+        right[a + 4] = fifth;
+        right[a + 5] = sixth;
     }
 
     /** Holds an unknown, which stands there, near 0 by one over a variance. */
