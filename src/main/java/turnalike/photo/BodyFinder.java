@@ -52,8 +52,9 @@ final class BodyFinder {
         checkLight();
         // First by hue, which no shadow has of its own; else by light too.
         Ground.Distances ground = Ground.distances(picture);
-        Patches byHue = patches(ground.byHue());
+        Cores.Work<Patches> inHue = Cores.begin(() -> patches(ground.byHue()));
         Patches byLight = patches(ground.byLight());
+        Patches byHue = inHue.done();
         boolean hueSeesLess = !byHue.likely.isEmpty()
                 && !byLight.likely.isEmpty()
                 && byHue.likely.get(0).length() < 0.8 * byLight.likely.get(0).length();

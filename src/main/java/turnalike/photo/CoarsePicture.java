@@ -34,22 +34,24 @@ final class CoarsePicture {
         int along = turned ? height : width;
         int lineStep = turned ? 1 : width;
         int step = turned ? width : 1;
-        double[] sums = new double[3 * along];
         double perPixel = 1.0 / (block * block);
-        for (int line = 0; line < lines; line++) {
-            Arrays.fill(sums, 0);
-            for (int j = 0; j < block; j++) {
-                picture.addLinear(line * block + j, block, sums);
-            }
-            for (int c = 0; c < 3; c++) {
-                float[] plane = planes[c];
-                int to = line * lineStep;
-                for (int from = c; from < sums.length; from += 3) {
-                    plane[to] = (float) Math.sqrt(sums[from] * perPixel);
-                    to += step;
+        Cores.parts(lines, (first, end) -> {
+            double[] sums = new double[3 * along];
+            for (int line = first; line < end; line++) {
+                Arrays.fill(sums, 0);
+                for (int j = 0; j < block; j++) {
+                    picture.addLinear(line * block + j, block, sums);
+                }
+                for (int c = 0; c < 3; c++) {
+                    float[] plane = planes[c];
+                    int to = line * lineStep;
+                    for (int from = c; from < sums.length; from += 3) {
+                        plane[to] = (float) Math.sqrt(sums[from] * perPixel);
+                        to += step;
+                    }
                 }
             }
-        }
+        });
         return new CoarsePicture(block, width, height, planes);
     }
 

@@ -1,7 +1,6 @@
 package turnalike.photo;
 
 import java.util.Arrays;
-import java.util.stream.IntStream;
 
 /** Puts each point of the contour where {@link EdgeModel} explains best what was written across it. */
 final class EdgeFit {
@@ -12,6 +11,11 @@ final class EdgeFit {
     private static final double LEAST_SURE = 1;
 
     private static final double MOST_MOVED = 4;
+
+    /** Farther than this from where its neighbours are, in pixels, and a point goes its own way; what one is unsure by where no edge was found. */
+    private static final double MOST_ALONE = 0.6;
+
+    private static final double NOT_FOUND = 2;
 
     /**
      * A search that leaves no more than this explains its line as well as noise lets: a line's numbers then stray by two thirds of the noise that is
@@ -50,6 +54,7 @@ final class EdgeFit {
      *
      * @param x of its points
      * @param y of them
+     * @param doubts what each of them is uncertain by, one standard deviation in pixels
      * @param softness of the edges, as a standard deviation in pixels
      * @param sure what a point of them is uncertain by, in the middle, one standard deviation in pixels
      * @param burnt how many of the points lie against a ground that is brighter than the camera could write, 0 to 1
@@ -116,9 +121,9 @@ final class EdgeFit {
     private Moved moved(double softness, Noise noise, int stride, boolean wide) {
         int n = lines.count();
         Found found = new Found(n);
-        IntStream.range(0, (n + stride * RUN - 1) / (stride * RUN))
-                .parallel()
-                .forEach(run -> fitted(run * stride * RUN, softness, noise, stride, wide, found));
+        Cores.each(
+                (n + stride * RUN - 1) / (stride * RUN),
+                run -> fitted(run * stride * RUN, softness, noise, stride, wide, found));
         int burnt = 0;
         for (boolean each : found.burnt) {
             burnt += each ? 1 : 0;
@@ -128,15 +133,18 @@ final class EdgeFit {
         double[] doubts = new double[n];
         double[] fittedX = lines.x().clone();
         double[] fittedY = lines.y().clone();
-        for (int i = 0; i < n; i++) {
-            double usual = usual(offsets, i, Math.max(1, stride / 2));
-            // A point that goes its own way has met a knot, a shaving or the grain.
-            double offset = Math.abs(offsets[i] - usual) < 0.6 ? offsets[i] : usual;
-            double doubt = found.sure[i - i % stride];
-            doubts[i] = Double.isNaN(offsets[i]) ? 2 : Math.hypot(doubt, offset - offsets[i]);
-            fittedX[i] += offset * lines.normal(i)[0];
-            fittedY[i] += offset * lines.normal(i)[1];
-        }
+        Cores.parts(n, (from, end) -> {
+            for (int i = from; i < end; i++) {
+                double usual = usual(offsets, i, Math.max(1, stride / 2));
+                // A point that goes its own way has met a knot, a shaving or the grain.
+                double offset = Math.abs(offsets[i] - usual) < MOST_ALONE ? offsets[i] : usual;
+                doubts[i] = Double.isNaN(offsets[i])
+                        ? NOT_FOUND
+                        : Math.hypot(found.sure[i - i % stride], offset - offsets[i]);
+                fittedX[i] += offset * lines.normal(i)[0];
+                fittedY[i] += offset * lines.normal(i)[1];
+            }
+        });
         return new Moved(
                 new Fitted(
                         fittedX,
@@ -241,34 +249,38 @@ final class EdgeFit {
     private double softness(Noise noise, int from, int to) {
         int n = lines.count();
         int every = Math.max(1, n / 40);
-        double[] found = new double[n / every + 1];
-        int count = 0;
-        EdgeSearch search = new EdgeSearch(noise.bright(), noise.colour());
-        EdgeLines.Reader reader = lines.new Reader();
-        for (int i = 0; i < n; i += every) {
-            double[][] seen = reader.read(i);
-            search.coarse(coarse.along(lines.normal(i)));
-            double[] costs = new double[to - from + 1];
-            int least = -1;
-            double[] inside = lines.inside(i);
-            double[] outside = lines.outside(i);
-            // A lens much softer than the best one explains a line ever worse: no need to try those.
-            boolean worse = false;
-            for (int k = from; k <= to && !worse; k++) {
-                search.take(seen, inside, outside, SOFTNESSES[k]);
-                costs[k - from] = search.from(0);
-                search.judge();
-                if ((least < 0 || costs[k - from] < costs[least]) && search.contrast() > 3 * LEAST_STEP) {
-                    least = k - from;
-                }
-                worse = least >= 0 && k - from > least + 1 && costs[k - from] > MUCH_WORSE * costs[least];
+        double[] found = new double[(n + every - 1) / every];
+        Cores.parts(found.length, (first, end) -> {
+            EdgeSearch search = new EdgeSearch(noise.bright(), noise.colour());
+            EdgeLines.Reader reader = lines.new Reader();
+            for (int k = first; k < end; k++) {
+                found[k] = softness(k * every, search, reader, from, to);
             }
-            if (least >= 0) {
-                found[count++] = between(costs, least, from);
+        });
+        double[] told = Arrays.stream(found).filter(each -> each > 0).sorted().toArray();
+        return told.length == 0 ? 0.8 : told[told.length / 4];
+    }
+
+    /** Of the edge at one point; 0 where there is none. */
+    private double softness(int i, EdgeSearch search, EdgeLines.Reader reader, int from, int to) {
+        double[][] seen = reader.read(i);
+        search.coarse(coarse.along(lines.normal(i)));
+        double[] costs = new double[to - from + 1];
+        int least = -1;
+        double[] inside = lines.inside(i);
+        double[] outside = lines.outside(i);
+        // A lens much softer than the best one explains a line ever worse: no need to try those.
+        boolean worse = false;
+        for (int k = from; k <= to && !worse; k++) {
+            search.take(seen, inside, outside, SOFTNESSES[k]);
+            costs[k - from] = search.from(0);
+            search.judge();
+            if ((least < 0 || costs[k - from] < costs[least]) && search.contrast() > 3 * LEAST_STEP) {
+                least = k - from;
             }
+            worse = least >= 0 && k - from > least + 1 && costs[k - from] > MUCH_WORSE * costs[least];
         }
-        Arrays.sort(found, 0, count);
-        return count == 0 ? 0.8 : found[count / 4];
+        return least < 0 ? 0 : between(costs, least, from);
     }
 
     /** The softness of least cost, by the parabola through the least one and its neighbours; the softnesses grow by factors. */

@@ -24,11 +24,8 @@ final class EdgeLines {
         this.x = x;
         this.y = y;
         normals = new double[x.length][];
-        for (int i = 0; i < x.length; i++) {
-            normals[i] = outward(i);
-        }
         light = new double[6 * x.length];
-        learnLight();
+        Cores.parts(x.length, this::learn);
     }
 
     int count() {
@@ -118,11 +115,13 @@ final class EdgeLines {
         }
     }
 
-    private void learnLight() {
+    /** Which way is outward at some points, and what light stands on either side of them. */
+    private void learn(int first, int end) {
         float[] colour = new float[3];
         float[] mixed = new float[3];
-        for (int i = 0; i < x.length; i++) {
-            double[] normal = normals[i];
+        for (int i = first; i < end; i++) {
+            double[] normal = outward(i);
+            normals[i] = normal;
             for (int side = 0; side < 2; side++) {
                 int at = 6 * i + 3 * side;
                 for (double d = 2.5; d <= 6; d += 1) {

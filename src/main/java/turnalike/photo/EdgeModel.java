@@ -18,18 +18,25 @@ final class EdgeModel {
     static final int SAMPLES = (int) (2 * REACH / STEP) + 1;
 
     /**
-     * So deep under the edge, in pixels, light may begin to grow faster: a lamp that stands behind an edge does not reach the rim, and lights the
-     * wood from some way within.
+     * So deep under the edge, in samples, light may begin to grow faster, 1.5 and 3 pixels: a lamp that stands behind an edge does not reach the rim,
+     * and lights the wood from some way within. What the lens makes of it stands so many samples farther out.
      */
-    private static final double[] LATE = {1.5, 3};
+    private static final int[] LATE = {3, 6};
+
+    private static final int LATEST = 6;
 
     /** The first of the unknowns that say by how much. */
     static final int FIRST_LATE = 10;
 
     static final int UNKNOWNS = FIRST_LATE + LATE.length;
 
-    /** Brightness and two colours at every sample. */
-    static final int ROWS = 3 * SAMPLES;
+    /**
+     * Brightness at every sample, a row that says nothing, then from here on both colours at each sample: what they change by begins so where the
+     * compiler may take several numbers at once.
+     */
+    static final int FIRST_COLOUR = SAMPLES + 1;
+
+    static final int ROWS = FIRST_COLOUR + 2 * SAMPLES;
 
     /** Beyond the samples, for the coarse colour. */
     private static final int PAD = 6;
@@ -46,13 +53,6 @@ final class EdgeModel {
 
     private static final double REDNESS = 0.713;
 
-    /** The first of the unknowns by which one light alone changes, and how much more redness changes by red then than blueness, and by blue. */
-    private static final int STRAYS = 6;
-
-    private static final double BY_RED = -REDNESS * (1 - RED) / (BLUENESS * RED);
-
-    private static final double BY_BLUE = -REDNESS * BLUE / (BLUENESS * (1 - BLUE));
-
     private final double[] blur = new double[PAD + 1];
 
     private int widest;
@@ -67,13 +67,10 @@ final class EdgeModel {
 
     private final double[] written = new double[ROWS];
 
-    private final double[][] by = new double[UNKNOWNS][ROWS];
+    private final double[] by = new double[ROWS * UNKNOWNS];
 
     /** At each node the softened shapes, where its three lights stand in {@link Gamma}, and the light that comes from either side. */
-    private final double[] shapes = new double[NODES * SoftEdge.SHAPES];
-
-    /** Level and depth where light begins to grow faster. */
-    private final double[][] late = new double[LATE.length][2 * NODES];
+    private final double[] shapes = new double[(NODES + LATEST) * SoftEdge.SHAPES];
 
     private final double[][] stands = new double[3][NODES];
 
@@ -84,13 +81,10 @@ final class EdgeModel {
     /** The wood's linear colour and the ground's, strays and all. */
     private final double[][] tint = new double[2][3];
 
-    /** Colours at the nodes, before they are made coarse. */
-    private final double[] blueness = new double[NODES];
+    /** Both colours at each node, before they are made coarse, and how they change with each unknown. */
+    private final double[] fine = new double[NODES * 2];
 
-    private final double[] redness = new double[NODES];
-
-    /** How the one colour changes with each unknown at the nodes, then the other, before they are made coarse. */
-    private final double[][] fine = new double[2 * UNKNOWNS][NODES];
+    private final double[] fineBy = new double[NODES * 2 * UNKNOWNS];
 
     EdgeModel() {
         coarse(0);
@@ -139,13 +133,13 @@ final class EdgeModel {
         rootSoftness = Math.sqrt(soft);
     }
 
-    /** Brightness at each sample, then one colour at each, then the other. */
+    /** Brightness at each sample, and from {@link #FIRST_COLOUR} on the one colour and the other at each. */
     double[] written() {
         return written;
     }
 
-    /** How each number changes with each unknown, after {@link #derive}. */
-    double[][] by() {
+    /** How each number changes with each unknown, number by number, after {@link #derive}. */
+    double[] by() {
         return by;
     }
 
@@ -158,18 +152,23 @@ final class EdgeModel {
             tint[side][2] = hue[2] * Math.exp(state[7 + 2 * side]);
         }
         double perSoftness = 1 / softness;
-        for (int j = PAD - widest; j < PAD + SAMPLES + widest; j++) {
+        int end = PAD + SAMPLES + widest;
+        for (int j = PAD - widest; j < end; j++) {
+            SoftEdge.fill(((j - PAD) * STEP - REACH - state[0]) * perSoftness, shapes, j * SoftEdge.SHAPES);
+        }
+        for (int j = end; j < end + LATEST; j++) {
+            SoftEdge.fillDepth(((j - PAD) * STEP - REACH - state[0]) * perSoftness, shapes, j * SoftEdge.SHAPES);
+        }
+        for (int j = PAD - widest; j < end; j++) {
             double u = ((j - PAD) * STEP - REACH - state[0]) * perSoftness;
             int at = j * SoftEdge.SHAPES;
-            SoftEdge.fill(u, shapes, at);
             double level = shapes[at + SoftEdge.LEVEL];
             double depth = shapes[at + SoftEdge.DEPTH];
             double wood = state[1] * level
                     + state[2] * rootSoftness * shapes[at + SoftEdge.ROOT]
                     + state[3] * softness * depth;
             for (int i = 0; i < LATE.length; i++) {
-                SoftEdge.fillDepth(u + LATE[i] * perSoftness, late[i], 2 * j);
-                wood += state[FIRST_LATE + i] * softness * late[i][2 * j + 1];
+                wood += state[FIRST_LATE + i] * softness * shapes[at + LATE[i] * SoftEdge.SHAPES + SoftEdge.DEPTH];
             }
             // The depth on the other side is this side's and u more.
             double ground = state[4] * (1 - level) + state[5] * softness * (depth + u);
@@ -179,14 +178,13 @@ final class EdgeModel {
             double green = stand(1, j);
             double blue = stand(2, j);
             double bright = RED * red + GREEN * green + BLUE * blue;
-            blueness[j] = BLUENESS * (blue - bright);
-            redness[j] = REDNESS * (red - bright);
+            fine[2 * j] = BLUENESS * (blue - bright);
+            fine[2 * j + 1] = REDNESS * (red - bright);
             if (j >= PAD && j < PAD + SAMPLES) {
                 written[j - PAD] = bright;
             }
         }
-        soften(blueness, written, SAMPLES);
-        soften(redness, written, 2 * SAMPLES);
+        soften(fine, written, 2);
     }
 
     private double stand(int c, int j) {
@@ -195,11 +193,11 @@ final class EdgeModel {
         return Gamma.codeAt(at);
     }
 
-    private void soften(double[] from, double[] to, int first) {
-        if (widest == 0) {
-            System.arraycopy(from, PAD, to, first, SAMPLES);
-            return;
-        }
+    /**
+     * Makes colours coarse, or what they change by: so many numbers of each node, those of one node together. So it is one long loop, in which the
+     * compiler takes several numbers at once where a node's are whole vectors.
+     */
+    private void soften(double[] from, double[] to, int wide) {
         double b0 = blur[0];
         double b1 = blur[1];
         double b2 = blur[2];
@@ -207,12 +205,13 @@ final class EdgeModel {
         double b4 = blur[4];
         double b5 = blur[5];
         double b6 = blur[6];
-        for (int k = 0; k < SAMPLES; k++) {
-            to[first + k] = b0 * from[k + 6]
-                    + b1 * (from[k + 5] + from[k + 7])
-                    + (b2 * (from[k + 4] + from[k + 8]) + b3 * (from[k + 3] + from[k + 9]))
-                    + (b4 * (from[k + 2] + from[k + 10]) + b5 * (from[k + 1] + from[k + 11]))
-                    + b6 * (from[k] + from[k + 12]);
+        int first = FIRST_COLOUR * (wide / 2);
+        for (int i = 0; i < SAMPLES * wide; i++) {
+            to[first + i] = b0 * from[i + 6 * wide]
+                    + b1 * (from[i + 5 * wide] + from[i + 7 * wide])
+                    + (b2 * (from[i + 4 * wide] + from[i + 8 * wide]) + b3 * (from[i + 3 * wide] + from[i + 9 * wide]))
+                    + (b4 * (from[i + 2 * wide] + from[i + 10 * wide]) + b5 * (from[i + wide] + from[i + 11 * wide]))
+                    + b6 * (from[i] + from[i + 12 * wide]);
         }
     }
 
@@ -229,9 +228,12 @@ final class EdgeModel {
             double fall = perSoftness * shapes[at + SoftEdge.LEVEL_FALL];
             double wood = state[1] * fall + state[2] * rootFall * shapes[at + SoftEdge.ROOT_FALL] + state[3] * level;
             double ground = state[4] * fall + state[5] * (1 - level);
-            for (int i = 0; i < LATE.length; i++) {
-                wood += state[FIRST_LATE + i] * late[i][2 * j];
-            }
+            int firstAt = at + LATE[0] * SoftEdge.SHAPES;
+            int secondAt = at + LATE[1] * SoftEdge.SHAPES;
+            double first = softness * shapes[firstAt + SoftEdge.DEPTH];
+            double second = softness * shapes[secondAt + SoftEdge.DEPTH];
+            wood += state[FIRST_LATE] * shapes[firstAt + SoftEdge.LEVEL]
+                    + state[FIRST_LATE + 1] * shapes[secondAt + SoftEdge.LEVEL];
             double red = Gamma.slopeAt(stands[0][j]);
             double green = Gamma.slopeAt(stands[1][j]);
             double blue = Gamma.slopeAt(stands[2][j]);
@@ -242,59 +244,50 @@ final class EdgeModel {
             double brightIn = RED * redIn + GREEN * green * tint[0][1] + BLUE * blueIn;
             double brightOut = RED * redOut + GREEN * green * tint[1][1] + BLUE * blueOut;
             if (j >= PAD && j < PAD + SAMPLES) {
-                int k = j - PAD;
-                by[0][k] = wood * brightIn - ground * brightOut;
-                by[1][k] = level * brightIn;
-                by[2][k] = root * brightIn;
-                by[3][k] = depth * brightIn;
-                by[4][k] = (1 - level) * brightOut;
-                by[5][k] = off * brightOut;
-                by[6][k] = RED * redIn * within[j];
-                by[7][k] = BLUE * blueIn * within[j];
-                by[8][k] = RED * redOut * without[j];
-                by[9][k] = BLUE * blueOut * without[j];
-                for (int i = 0; i < LATE.length; i++) {
-                    by[FIRST_LATE + i][k] = softness * late[i][2 * j + 1] * brightIn;
-                }
+                int k = (j - PAD) * UNKNOWNS;
+                by[k] = wood * brightIn - ground * brightOut;
+                by[k + 1] = level * brightIn;
+                by[k + 2] = root * brightIn;
+                by[k + 3] = depth * brightIn;
+                by[k + 4] = (1 - level) * brightOut;
+                by[k + 5] = off * brightOut;
+                by[k + 6] = RED * redIn * within[j];
+                by[k + 7] = BLUE * blueIn * within[j];
+                by[k + 8] = RED * redOut * without[j];
+                by[k + 9] = BLUE * blueOut * without[j];
+                by[k + 10] = first * brightIn;
+                by[k + 11] = second * brightIn;
             }
+            int to = j * 2 * UNKNOWNS;
             double in = BLUENESS * (blueIn - brightIn);
             double out = BLUENESS * (blueOut - brightOut);
-            fine[0][j] = wood * in - ground * out;
-            fine[1][j] = level * in;
-            fine[2][j] = root * in;
-            fine[3][j] = depth * in;
-            fine[4][j] = (1 - level) * out;
-            fine[5][j] = off * out;
-            fine[6][j] = -BLUENESS * RED * redIn * within[j];
-            fine[7][j] = BLUENESS * (1 - BLUE) * blueIn * within[j];
-            fine[8][j] = -BLUENESS * RED * redOut * without[j];
-            fine[9][j] = BLUENESS * (1 - BLUE) * blueOut * without[j];
-            for (int i = 0; i < LATE.length; i++) {
-                fine[FIRST_LATE + i][j] = softness * late[i][2 * j + 1] * in;
-            }
+            fineBy[to] = wood * in - ground * out;
+            fineBy[to + 1] = level * in;
+            fineBy[to + 2] = root * in;
+            fineBy[to + 3] = depth * in;
+            fineBy[to + 4] = (1 - level) * out;
+            fineBy[to + 5] = off * out;
+            fineBy[to + 6] = -BLUENESS * RED * redIn * within[j];
+            fineBy[to + 7] = BLUENESS * (1 - BLUE) * blueIn * within[j];
+            fineBy[to + 8] = -BLUENESS * RED * redOut * without[j];
+            fineBy[to + 9] = BLUENESS * (1 - BLUE) * blueOut * without[j];
+            fineBy[to + 10] = first * in;
+            fineBy[to + 11] = second * in;
             in = REDNESS * (redIn - brightIn);
             out = REDNESS * (redOut - brightOut);
-            fine[UNKNOWNS][j] = wood * in - ground * out;
-            fine[UNKNOWNS + 1][j] = level * in;
-            fine[UNKNOWNS + 2][j] = root * in;
-            fine[UNKNOWNS + 3][j] = depth * in;
-            fine[UNKNOWNS + 4][j] = (1 - level) * out;
-            fine[UNKNOWNS + 5][j] = off * out;
-            for (int i = 0; i < LATE.length; i++) {
-                fine[UNKNOWNS + FIRST_LATE + i][j] = softness * late[i][2 * j + 1] * in;
-            }
+            fineBy[to + 12] = wood * in - ground * out;
+            fineBy[to + 13] = level * in;
+            fineBy[to + 14] = root * in;
+            fineBy[to + 15] = depth * in;
+            fineBy[to + 16] = (1 - level) * out;
+            fineBy[to + 17] = off * out;
+            fineBy[to + 18] = REDNESS * (1 - RED) * redIn * within[j];
+            fineBy[to + 19] = -REDNESS * BLUE * blueIn * within[j];
+            fineBy[to + 20] = REDNESS * (1 - RED) * redOut * without[j];
+            fineBy[to + 21] = -REDNESS * BLUE * blueOut * without[j];
+            fineBy[to + 22] = first * in;
+            fineBy[to + 23] = second * in;
         }
-        for (int a = 0; a < UNKNOWNS; a++) {
-            soften(fine[a], by[a], SAMPLES);
-            if (a < STRAYS || a >= FIRST_LATE) {
-                soften(fine[UNKNOWNS + a], by[a], 2 * SAMPLES);
-            } else {
-                // One light alone changes: both colours go by it.
-                double ratio = (a - STRAYS) % 2 == 0 ? BY_RED : BY_BLUE;
-                for (int k = 0; k < SAMPLES; k++) {
-                    by[a][2 * SAMPLES + k] = ratio * by[a][SAMPLES + k];
-                }
-            }
-        }
+        soften(fineBy, by, 2 * UNKNOWNS);
     }
 }

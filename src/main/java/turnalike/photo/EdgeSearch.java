@@ -12,6 +12,8 @@ final class EdgeSearch {
 
     private static final int SAMPLES = EdgeModel.SAMPLES;
 
+    private static final int FIRST_COLOUR = EdgeModel.FIRST_COLOUR;
+
     private static final int ROWS = EdgeModel.ROWS;
 
     /** How far the light's coefficients stray from nothing, as parts of the light: outside each pixel; inside by root and by pixel. */
@@ -64,14 +66,19 @@ final class EdgeSearch {
 
     private double[] trial = new double[UNKNOWNS];
 
-    /** What each number counts, and that times how far off it is. */
-    private final double[] weights = new double[ROWS];
+    /** Whether {@link #state} is what the model was last asked for, and so whether {@link #best} is. */
+    private boolean atState;
+
+    private boolean atBest;
+
+    /** Of each number the root of what it counts, that times how far off it is, and that times how it changes with each unknown. */
+    private final double[] roots = new double[ROWS];
 
     private final double[] pulls = new double[ROWS];
 
     private final double[][] weighed = new double[UNKNOWNS][ROWS];
 
-    private final NormalRows rows = new NormalRows(UNKNOWNS);
+    private final NormalRows rows = new NormalRows();
 
     private double softness = 1;
 
@@ -112,11 +119,13 @@ final class EdgeSearch {
     void take(double[][] line, double[] inside, double[] outside, double soft) {
         softness = soft;
         model.between(inside, outside, soft);
-        for (int c = 0; c < 3; c++) {
-            System.arraycopy(line[c], 0, seen, c * SAMPLES, SAMPLES);
+        System.arraycopy(line[0], 0, seen, 0, SAMPLES);
+        for (int k = 0; k < SAMPLES; k++) {
+            seen[FIRST_COLOUR + 2 * k] = line[1][k];
+            seen[FIRST_COLOUR + 2 * k + 1] = line[2][k];
         }
         Arrays.fill(trust, 0, SAMPLES, 1 / (brightNoise * brightNoise));
-        Arrays.fill(trust, SAMPLES, ROWS, 1 / (colourNoise * colourNoise));
+        Arrays.fill(trust, FIRST_COLOUR, ROWS, 1 / (colourNoise * colourNoise));
         Arrays.fill(begun, 0);
         int rim = (int) ((EdgeModel.REACH - 2.5) / EdgeModel.STEP);
         begun[1] = light(line, rim);
@@ -131,6 +140,7 @@ final class EdgeSearch {
         Arrays.fill(held, 6, EdgeModel.FIRST_LATE, 1 / square(HUE));
         Arrays.fill(held, EdgeModel.FIRST_LATE, UNKNOWNS, 1 / square(LATE * scale));
         cost = Double.POSITIVE_INFINITY;
+        atBest = false;
     }
 
     /** Linear light near a sample, all three colours together. */
@@ -200,6 +210,7 @@ final class EdgeSearch {
     private void keep(double found) {
         if (found < cost) {
             cost = found;
+            atBest = atState;
             System.arraycopy(state, 0, best, 0, UNKNOWNS);
         }
     }
@@ -208,6 +219,8 @@ final class EdgeSearch {
     private double steps(int most) {
         double damping = 1e-3;
         model.predict(state);
+        atState = true;
+        atBest = false;
         double now = costOf(state);
         for (int round = 0; round < most; round++) {
             // The last trial that was better is what the model holds.
@@ -227,6 +240,7 @@ final class EdgeSearch {
                 damping = gain > 0 ? Math.max(1e-6, damping / 5) : damping * 8;
             }
             if (gain <= 0) {
+                atState = false;
                 break;
             }
             now -= gain;
@@ -256,7 +270,10 @@ final class EdgeSearch {
 
     /** Works out in what the best edge fails, and {@link #contrast}. */
     void judge() {
-        model.predict(best);
+        if (!atBest) {
+            model.predict(best);
+            atBest = true;
+        }
         double[] written = model.written();
         double bright = 0;
         double colour = 0;
@@ -270,8 +287,8 @@ final class EdgeSearch {
         int in = sample(best[0] - 2 * softness);
         int out = sample(best[0] + 2 * softness);
         contrast = Math.abs(written[in] - written[out])
-                + Math.abs(written[SAMPLES + in] - written[SAMPLES + out])
-                + Math.abs(written[2 * SAMPLES + in] - written[2 * SAMPLES + out]);
+                + Math.abs(written[FIRST_COLOUR + 2 * in] - written[FIRST_COLOUR + 2 * out])
+                + Math.abs(written[FIRST_COLOUR + 2 * in + 1] - written[FIRST_COLOUR + 2 * out + 1]);
     }
 
     private static int sample(double at) {
@@ -307,7 +324,7 @@ final class EdgeSearch {
             bright *= 1 + square(seen[k] - written[k]) * trust[k] / ODD;
         }
         double colour = 1;
-        for (int k = SAMPLES; k < ROWS; k++) {
+        for (int k = FIRST_COLOUR; k < ROWS; k++) {
             colour *= 1 + square(seen[k] - written[k]) * trust[k] / ODD;
         }
         // Two logarithms of products for a sum of many: a factor is below 1e5, and 46 of them hold in a number.
@@ -318,47 +335,27 @@ final class EdgeSearch {
         return sum;
     }
 
-    /** The right side of two unknowns: two at once wait less for their sums. */
-    private void pull(int a, double[] one, double[] other) {
-        double even = 0;
-        double odd = 0;
-        double otherEven = 0;
-        double otherOdd = 0;
-        int k = 0;
-        for (; k + 1 < ROWS; k += 2) {
-            even += one[k] * pulls[k];
-            odd += one[k + 1] * pulls[k + 1];
-            otherEven += other[k] * pulls[k];
-            otherOdd += other[k + 1] * pulls[k + 1];
-        }
-        double last = k < ROWS ? one[k] * pulls[k] : 0;
-        double otherLast = k < ROWS ? other[k] * pulls[k] : 0;
-        rows.right(a, even + odd + last - held[a] * state[a]);
-        rows.right(a + 1, otherEven + otherOdd + otherLast - held[a + 1] * state[a + 1]);
-    }
-
     /** The normal equations at {@link #state}. */
     private void addUp() {
         double[] written = model.written();
-        double[][] by = model.by();
+        double[] by = model.by();
         for (int k = 0; k < ROWS; k++) {
             double off = seen[k] - written[k];
-            weights[k] = trust[k] / (1 + off * off * trust[k] / ODD);
-            pulls[k] = weights[k] * off;
+            double root = Math.sqrt(trust[k] / (1 + off * off * trust[k] / ODD));
+            roots[k] = root;
+            pulls[k] = root * off;
         }
         for (int a = 0; a < UNKNOWNS; a++) {
-            double[] column = by[a];
-            double[] to = weighed[a];
+            double[] column = weighed[a];
+            int from = a;
             for (int k = 0; k < ROWS; k++) {
-                to[k] = weights[k] * column[k];
+                column[k] = roots[k] * by[from];
+                from += UNKNOWNS;
             }
         }
-        rows.add(weighed, by, ROWS);
-        for (int a = 0; a < UNKNOWNS; a += 2) {
-            pull(a, by[a], by[a + 1]);
-        }
+        rows.add(weighed, pulls);
         for (int a = 0; a < UNKNOWNS; a++) {
-            rows.hold(a, held[a]);
+            rows.hold(a, held[a], state[a]);
         }
     }
 }

@@ -218,21 +218,33 @@ final class Ground {
     }
 
     private static Distances distances(CoarsePicture picture, Surface surface) {
+        float[] byHue = new float[picture.width() * picture.height()];
+        float[] byLight = new float[byHue.length];
+        double[] places = places(picture.width());
+        Cores.parts(picture.height(), (from, end) -> distances(picture, surface, places, from, end, byHue, byLight));
+        evenOut(byHue);
+        return new Distances(byHue, byLight);
+    }
+
+    /** Of some rows. */
+    private static void distances(
+            CoarsePicture picture,
+            Surface surface,
+            double[] places,
+            int from,
+            int end,
+            float[] byHue,
+            float[] byLight) {
         int w = picture.width();
-        int h = picture.height();
-        float[][] planes = picture.planes();
-        float[] byHue = new float[w * h];
-        float[] byLight = new float[w * h];
         double[][] row = new double[3][3];
         double redScale = 1 / (surface.spread[0] * surface.spread[0]);
         double greenScale = 1 / (surface.spread[1] * surface.spread[1]);
         double blueScale = 1 / (surface.spread[2] * surface.spread[2]);
-        double[] places = places(w);
-        float[] reds = planes[0];
-        float[] greens = planes[1];
-        float[] blues = planes[2];
-        for (int y = 0; y < h; y++) {
-            along(surface.terms, (double) y / h - 0.5, row);
+        float[] reds = picture.planes()[0];
+        float[] greens = picture.planes()[1];
+        float[] blues = picture.planes()[2];
+        for (int y = from; y < end; y++) {
+            along(surface.terms, (double) y / picture.height() - 0.5, row);
             for (int x = 0; x < w; x++) {
                 int i = y * w + x;
                 double right = places[x];
@@ -262,8 +274,6 @@ final class Ground {
                         + shade * shade);
             }
         }
-        evenOut(byHue);
-        return new Distances(byHue, byLight);
     }
 
     /** Hue varies less than light: the ground's own middle distance becomes that of a plain ground. */

@@ -81,17 +81,22 @@ final class LocalColours {
             band.data[i] = (byte) (band.data[i] > 0 && inner[i] == 0 ? 1 : 0);
         }
         float[][] light = light(coarse);
-        float[][] piece = nearby(light, band, within, thin);
-        float[][] ground = nearby(light, band, beyond, beyond);
+        float[][][] sides = new float[2][][];
+        Cores.each(
+                2,
+                side -> sides[side] =
+                        side == 0 ? nearby(light, band, within, thin) : nearby(light, band, beyond, beyond));
         for (int c = 0; c < 3; c++) {
             times[c] = new float[cells];
         }
         plus = new float[cells];
-        for (int i = 0; i < cells; i++) {
-            if (band.data[i] > 0) {
-                part(i, piece, ground);
+        Cores.parts(cells, (from, end) -> {
+            for (int i = from; i < end; i++) {
+                if (band.data[i] > 0) {
+                    part(i, sides[0], sides[1]);
+                }
             }
-        }
+        });
     }
 
     /** The part of the coarse picture that matters: the piece and as far beside it as colours are looked for. */

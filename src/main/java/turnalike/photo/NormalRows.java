@@ -4,91 +4,117 @@ import java.util.Arrays;
 
 /** Normal equations of a small least-squares problem, used over and over: added up, held by what is known, damped, solved by Cholesky's roots. */
 final class NormalRows {
-    private final int size;
+    /** How many unknowns: six times any number. */
+    private static final int SIZE = EdgeModel.UNKNOWNS;
 
-    private final double[] rows;
+    private final double[] rows = new double[SIZE * SIZE];
 
-    private final double[] right;
+    private final double[] right = new double[SIZE];
 
-    private final double[] roots;
+    private final double[] roots = new double[SIZE * SIZE];
 
-    private final double[] solution;
+    /** Of the roots, the one at hand. */
+    private final double[] column = new double[SIZE];
 
-    NormalRows(int size) {
-        this.size = size;
-        rows = new double[size * size];
-        right = new double[size];
-        roots = new double[size * size];
-        solution = new double[size];
-    }
+    private final double[] solution = new double[SIZE];
 
-    /** Sets the lower half to the products of every two columns over so many numbers; one of the factors is weighed. */
-    void add(double[][] weighed, double[][] columns, int count) {
-        int a = 0;
-        for (; a + 1 < size; a += 2) {
-            for (int b = 0; b <= a; b += 2) {
-                four(a, b, weighed, columns, count);
+    /**
+     * Sets the lower half to the products of every two unknowns over all numbers, and the right side to those of each with what they are off by.
+     *
+     * @param by how the numbers change with each unknown, weighed
+     * @param off by how much each is off, likewise weighed
+     */
+    void add(double[][] by, double[] off) {
+        for (int a = 0; a < SIZE; a += 3) {
+            for (int b = 0; b <= a; b += 3) {
+                nine(a, b, by);
             }
         }
-        for (int b = 0; a < size && b <= a; b++) {
-            double sum = 0;
-            for (int k = 0; k < count; k++) {
-                sum += weighed[a][k] * columns[b][k];
-            }
-            rows[a * size + b] = sum;
+        for (int a = 0; a < SIZE; a += 6) {
+            six(a, by, off);
         }
     }
 
-    /** Two columns by two: each number read serves two products, and no sum waits for another. */
-    private void four(int a, int b, double[][] weighed, double[][] columns, int count) {
-        double[] one = weighed[a];
-        double[] other = weighed[a + 1];
-        double[] left = columns[b];
-        double[] right = columns[b + 1];
+    /** Three unknowns by three: each number read serves three products, and no sum waits for another. */
+    private void nine(int a, int b, double[][] by) {
+        double[] one = by[a];
+        double[] two = by[a + 1];
+        double[] three = by[a + 2];
+        double[] left = by[b];
+        double[] middle = by[b + 1];
+        double[] right = by[b + 2];
+        double aa = 0;
+        double ab = 0;
+        double ac = 0;
+        double ba = 0;
+        double bb = 0;
+        double bc = 0;
+        double ca = 0;
+        double cb = 0;
+        double cc = 0;
+        for (int k = 0; k < one.length; k++) {
+            aa += one[k] * left[k];
+            ab += one[k] * middle[k];
+            ac += one[k] * right[k];
+            ba += two[k] * left[k];
+            bb += two[k] * middle[k];
+            bc += two[k] * right[k];
+            ca += three[k] * left[k];
+            cb += three[k] * middle[k];
+            cc += three[k] * right[k];
+        }
+        int to = a * SIZE + b;
+        rows[to] = aa;
+        rows[to + 1] = ab;
+        rows[to + 2] = ac;
+        rows[to + SIZE] = ba;
+        rows[to + SIZE + 1] = bb;
+        rows[to + SIZE + 2] = bc;
+        rows[to + 2 * SIZE] = ca;
+        rows[to + 2 * SIZE + 1] = cb;
+        rows[to + 2 * SIZE + 2] = cc;
+    }
+
+    /** The right side of six unknowns. */
+    private void six(int a, double[][] by, double[] off) {
+        double[] one = by[a];
+        double[] two = by[a + 1];
+        double[] three = by[a + 2];
+        double[] four = by[a + 3];
+        double[] five = by[a + 4];
+        double[] six = by[a + 5];
         double first = 0;
         double second = 0;
         double third = 0;
         double fourth = 0;
-        double nextFirst = 0;
-        double nextSecond = 0;
-        double nextThird = 0;
-        double nextFourth = 0;
-        int k = 0;
-        for (; k + 1 < count; k += 2) {
-            first += one[k] * left[k];
-            second += one[k] * right[k];
-            third += other[k] * left[k];
-            fourth += other[k] * right[k];
-            nextFirst += one[k + 1] * left[k + 1];
-            nextSecond += one[k + 1] * right[k + 1];
-            nextThird += other[k + 1] * left[k + 1];
-            nextFourth += other[k + 1] * right[k + 1];
+        double fifth = 0;
+        double sixth = 0;
+        for (int k = 0; k < off.length; k++) {
+            first += one[k] * off[k];
+            second += two[k] * off[k];
+            third += three[k] * off[k];
+            fourth += four[k] * off[k];
+            fifth += five[k] * off[k];
+            sixth += six[k] * off[k];
         }
-        if (k < count) {
-            first += one[k] * left[k];
-            second += one[k] * right[k];
-            third += other[k] * left[k];
-            fourth += other[k] * right[k];
-        }
-        rows[a * size + b] = first + nextFirst;
-        rows[a * size + b + 1] = second + nextSecond;
-        rows[(a + 1) * size + b] = third + nextThird;
-        rows[(a + 1) * size + b + 1] = fourth + nextFourth;
+        right[a] = first;
+        right[a + 1] = second;
+        right[a + 2] = third;
+        right[a + 3] = fourth;
+        right[a + 4] = fifth;
+        right[a + 5] = sixth;
     }
 
-    void right(int a, double value) {
-        right[a] = value;
-    }
-
-    /** Holds an unknown by one over a variance. */
-    void hold(int a, double weight) {
-        rows[a * size + a] += weight;
+    /** Holds an unknown, which stands there, near 0 by one over a variance. */
+    void hold(int a, double weight, double at) {
+        rows[a * SIZE + a] += weight;
+        right[a] -= weight * at;
     }
 
     /** The unknowns, every diagonal taken larger by a share; one of which nothing is said is 0. Good until the next call. */
     double[] solved(double damping) {
         root(1 + damping);
-        System.arraycopy(right, 0, solution, 0, size);
+        System.arraycopy(right, 0, solution, 0, SIZE);
         solve();
         return solution;
     }
@@ -102,21 +128,26 @@ final class NormalRows {
         return Math.max(0, solution[a]);
     }
 
+    /** Column by column: what a column takes off those behind it waits for nothing. */
     private void root(double diagonal) {
         double largest = 0;
-        for (int a = 0; a < size; a++) {
-            largest = Math.max(largest, rows[a * size + a]);
+        for (int a = 0; a < SIZE; a++) {
+            largest = Math.max(largest, rows[a * SIZE + a]);
         }
-        for (int a = 0; a < size; a++) {
-            for (int b = 0; b <= a; b++) {
-                double sum = rows[a * size + b] * (a == b ? diagonal : 1);
-                for (int k = 0; k < b; k++) {
-                    sum -= roots[a * size + k] * roots[b * size + k];
-                }
-                if (a == b) {
-                    roots[a * size + a] = sum > 1e-14 * largest ? 1 / Math.sqrt(sum) : 0;
-                } else {
-                    roots[a * size + b] = sum * roots[b * size + b];
+        System.arraycopy(rows, 0, roots, 0, rows.length);
+        for (int a = 0; a < SIZE; a++) {
+            roots[a * SIZE + a] *= diagonal;
+        }
+        for (int k = 0; k < SIZE; k++) {
+            double left = roots[k * SIZE + k];
+            double inverse = left > 1e-14 * largest ? 1 / Math.sqrt(left) : 0;
+            roots[k * SIZE + k] = inverse;
+            for (int a = k + 1; a < SIZE; a++) {
+                double share = roots[a * SIZE + k] * inverse;
+                roots[a * SIZE + k] = share;
+                column[a] = share;
+                for (int b = k + 1; b <= a; b++) {
+                    roots[a * SIZE + b] -= share * column[b];
                 }
             }
         }
@@ -124,19 +155,19 @@ final class NormalRows {
 
     /** The roots' diagonal stands inverted. */
     private void solve() {
-        for (int a = 0; a < size; a++) {
+        for (int a = 0; a < SIZE; a++) {
             double sum = solution[a];
             for (int k = 0; k < a; k++) {
-                sum -= roots[a * size + k] * solution[k];
+                sum -= roots[a * SIZE + k] * solution[k];
             }
-            solution[a] = sum * roots[a * size + a];
+            solution[a] = sum * roots[a * SIZE + a];
         }
-        for (int a = size - 1; a >= 0; a--) {
+        for (int a = SIZE - 1; a >= 0; a--) {
             double sum = solution[a];
-            for (int k = a + 1; k < size; k++) {
-                sum -= roots[k * size + a] * solution[k];
+            for (int k = a + 1; k < SIZE; k++) {
+                sum -= roots[k * SIZE + a] * solution[k];
             }
-            solution[a] = sum * roots[a * size + a];
+            solution[a] = sum * roots[a * SIZE + a];
         }
     }
 }

@@ -9,9 +9,9 @@ final class SoftEdge {
     /** What stands at each place of the table, and in what {@link #fill} writes. */
     static final int LEVEL = 0;
 
-    static final int ROOT = 1;
+    static final int DEPTH = 1;
 
-    static final int DEPTH = 2;
+    static final int ROOT = 2;
 
     /** How fast level and root fall outward; the depth falls by the level. */
     static final int LEVEL_FALL = 3;
@@ -105,19 +105,19 @@ final class SoftEdge {
      * Level and depth alone, to the same digits.
      *
      * @param u outside the edge, below 0 within
-     * @param to where they go, the level first
+     * @param to where they go
      * @param from at which index first
      */
     static void fillDepth(double u, double[] to, int from) {
         double at = (u - LEAST) * PER_UNIT;
         if (at <= 0) {
-            to[from] = 1;
-            to[from + 1] = -u;
+            to[from + LEVEL] = 1;
+            to[from + DEPTH] = -u;
             return;
         }
         if (at >= LAST) {
-            to[from] = 0;
-            to[from + 1] = 0;
+            to[from + LEVEL] = 0;
+            to[from + DEPTH] = 0;
             return;
         }
         int i = (int) at;
@@ -125,7 +125,7 @@ final class SoftEdge {
         int here = i * SHAPES;
         double level = TABLE[here + LEVEL];
         double depth = TABLE[here + DEPTH];
-        to[from] = level + share * (TABLE[here + SHAPES + LEVEL] - level);
-        to[from + 1] = depth + share * (TABLE[here + SHAPES + DEPTH] - depth);
+        to[from + LEVEL] = level + share * (TABLE[here + SHAPES + LEVEL] - level);
+        to[from + DEPTH] = depth + share * (TABLE[here + SHAPES + DEPTH] - depth);
     }
 }

@@ -6,7 +6,6 @@ import boofcv.factory.fiducial.FactoryFiducial;
 import boofcv.struct.image.GrayU8;
 import georegression.struct.shapes.Polygon2D_F64;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.TreeMap;
 
@@ -67,21 +66,20 @@ final class SquareFinder {
         int lines = turned ? grey.width : grey.height;
         int lineStep = turned ? 1 : grey.width;
         int step = turned ? grey.width : 1;
-        int[] sums = new int[turned ? grey.height : grey.width];
         int whole = 4 * block * block;
         // Dividing by multiplying: exact, as the sums are below 2^24 and so many parts of the whole.
         long share = (1L << 32) / whole + 1;
-        for (int line = 0; line < lines; line++) {
-            Arrays.fill(sums, 0);
-            for (int j = 0; j < block; j++) {
-                picture.addGrey(line * block + j, block, sums);
+        Cores.parts(lines, (first, end) -> {
+            int[] sums = new int[turned ? grey.height : grey.width];
+            for (int line = first; line < end; line++) {
+                picture.grey(line * block, block, sums);
+                int to = line * lineStep;
+                for (int sum : sums) {
+                    grey.data[to] = (byte) (((sum + whole / 2) * share) >>> 32);
+                    to += step;
+                }
             }
-            int to = line * lineStep;
-            for (int sum : sums) {
-                grey.data[to] = (byte) (((sum + whole / 2) * share) >>> 32);
-                to += step;
-            }
-        }
+        });
         return grey;
     }
 }

@@ -1,7 +1,6 @@
 package turnalike.photo;
 
-import java.util.HashMap;
-import java.util.Map;
+import java.util.List;
 import java.util.Optional;
 
 /** The whole contour in squared coordinates, cut at its two ends into the two edges. */
@@ -26,7 +25,8 @@ final class SquaredContour {
     /** The same points in another view, if their edges were followed there. */
     private final Optional<SquaredContour> known;
 
-    private final Map<Boolean, EdgeChain> edges = new HashMap<>();
+    /** The left one and the right one, once they were followed. */
+    private volatile List<EdgeChain> edges = List.of();
 
     /**
      * Squares the points of a contour.
@@ -87,9 +87,14 @@ final class SquaredContour {
         return sight;
     }
 
-    /** The edge on that side: the one whose points lie mostly above 0 across, or below. Followed when first asked for, and kept. */
+    /** The edge on that side: the one whose points lie mostly above 0 across, or below. Both are followed when one is first asked for, and kept. */
     EdgeChain edge(boolean left) {
-        return edges.computeIfAbsent(left, this::followed);
+        if (edges.isEmpty()) {
+            EdgeChain[] both = new EdgeChain[2];
+            Cores.each(2, side -> both[side] = followed(side == 0));
+            edges = List.of(both);
+        }
+        return edges.get(left ? 0 : 1);
     }
 
     private EdgeChain followed(boolean left) {

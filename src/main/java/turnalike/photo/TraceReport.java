@@ -80,8 +80,9 @@ final class TraceReport {
         RoundOutline outline = RoundOutline.of(view.contour(), view.start(), view.end(), lengthMm);
         double[] apart = apartPixels(outline);
         check(outline, apart);
+        Cores.Work<RoundOutline> byTilting = Cores.begin(() -> other(0, view.tiltUncertainty()));
         RoundOutline farther = other(view.focalUncertainty(), 0);
-        RoundOutline tilted = other(0, view.tiltUncertainty());
+        RoundOutline tilted = byTilting.done();
         List<FlatSections.Flat> flats = new FlatSections(picture, outline, view.contour(), scale.lens()).find();
         List<Profile.Station> stations = new ArrayList<>();
         for (int k = 0; k < outline.count(); k++) {

@@ -21,15 +21,24 @@ final class Tracer {
             Picture picture = Picture.decode(bytes, file, camera.orientation());
             go(effort, "looking for the printed sheet");
             FocalGuess focal = FocalGuess.of(wish.view(), camera, picture.width(), picture.height());
-            SheetReading sheet = SheetReading.of(picture, focal, wish.sheet());
+            Cores.Work<SheetReading> looked = Cores.begin(() -> SheetReading.of(picture, focal, wish.sheet()));
+            CoarsePicture whole = CoarsePicture.of(picture);
+            Optional<PointedPlace> pointed = PointedPlace.of(wish.ends(), whole.block());
+            // Most pictures show no sheet: while it is looked for, the piece is, as if there were none.
+            Optional<Cores.Work<BodySearch.Found>> bare =
+                    wish.span().isPresent() || wish.sheet().without().isPresent()
+                            ? Optional.of(Cores.held(() -> BodySearch.find(whole, Optional.empty(), pointed)))
+                            : Optional.empty();
+            SheetReading sheet = looked.done();
             Optional<Length> span = wish.span()
                     .or(() -> sheet.relied().isPresent()
                             ? Optional.empty()
                             : wish.sheet().without());
             checkScale(sheet, span);
             go(effort, "finding the piece");
-            CoarsePicture whole = CoarsePicture.of(picture);
-            BodySearch.Found found = BodySearch.find(whole, sheet.view(), PointedPlace.of(wish.ends(), whole.block()));
+            BodySearch.Found found = bare.isPresent() && sheet.view().isEmpty()
+                    ? bare.orElseThrow().done()
+                    : BodySearch.find(whole, sheet.view(), pointed);
             go(effort, "following its edges");
             CoarsePicture coarse = found.coarse();
             EdgeFit.Fitted contour =

@@ -68,7 +68,7 @@ class EdgeModelTest {
                 model.derive(state);
                 for (int k = 0; k < EdgeModel.ROWS; k++) {
                     double slope = (sides[1][k] - sides[0][k]) / (2 * step);
-                    assertThat(model.by()[a][k])
+                    assertThat(model.by()[k * EdgeModel.UNKNOWNS + a])
                             .as("unknown %s, row %s, coarse %s", a, k, coarse)
                             .isCloseTo(slope, within(0.6 + 0.02 * Math.abs(slope)));
                 }
