@@ -2,10 +2,10 @@ package turnalike.web.job;
 
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Predicate;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.JobStore;
@@ -33,13 +33,13 @@ final class UndoDeeds {
     private void step(Context ctx, String word, Stepping stepping) {
         JobId id = JobAddress.job(ctx, store).id(); // refused where there is no such job
         Optional<Integer> version = RequestInput.number(RequestInput.field(ctx, "version"));
-        AtomicReference<Optional<KeptJob>> stood = new AtomicReference<>(Optional.empty());
+        List<KeptJob> stood = new ArrayList<>();
         // Asked in the step's own turn: between looking and stepping somebody else's edit could come.
         stepping.of(id, kept -> {
-            stood.set(Optional.of(kept));
+            stood.add(kept);
             return isSeen(version, kept);
         });
-        Optional<KeptJob> other = stood.get().filter(kept -> !isSeen(version, kept));
+        Optional<KeptJob> other = stood.stream().filter(kept -> !isSeen(version, kept)).findFirst();
         if (other.isPresent()) {
             meanwhile(ctx, word, other.get());
         } else {
