@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -73,6 +74,29 @@ class RingsTest {
         ViewFit.View both = fit.fit(piece.view().axis(), piece.picture(), STRAIGHT);
         assertThat(both.tilt()).isEqualTo(ends.tilt());
         assertThat(both.tiltUncertainty()).isEqualTo(ends.tiltUncertainty());
+    }
+
+    /** A bead in thin slices: where it has rounded over and falls, no circle is seen but wherever the camera's rays graze. */
+    @Test
+    void a_bead_has_no_rim() throws Unsure {
+        List<double[]> slices = new ArrayList<>();
+        slices.add(new double[] {-0.3, 0.15, 0.035});
+        for (int k = 0; k < 60; k++) {
+            double from = 0.15 + 0.03 * (1 - Math.cos(Math.PI * k / 60));
+            double to = 0.15 + 0.03 * (1 - Math.cos(Math.PI * (k + 1) / 60));
+            slices.add(new double[] {from, to, 0.035 + 0.025 * Math.sin(Math.PI * (k + 0.5) / 60)});
+        }
+        slices.add(new double[] {0.21, 0.31, 0.035});
+        SteppedPiece piece = new SteppedPiece(slices, new SteppedPiece.Seen(0, 15, STRAIGHT), EVEN);
+        assertThat(rims(piece)).isEmpty();
+        assertThat(rims(new SteppedPiece(SHOULDERS, piece.view(), EVEN))).hasSize(6);
+    }
+
+    private static List<Shoulders.Rim> rims(SteppedPiece piece) throws Unsure {
+        ViewFit.View view =
+                fit(piece, ViewFit.TiltGuess.BY_EYE).fit(piece.view().axis());
+        double pixels = SteppedPiece.FOCAL * (view.end().apex() - view.start().apex());
+        return Shoulders.of(RoundOutline.of(view.contour(), view.start(), view.end(), pixels / 2));
     }
 
     @Test
