@@ -56,7 +56,8 @@ final class SheetScale {
         boolean lying = wish.sheet().height().isEmpty();
         LyingAxis first = LyingAxis.held(sheet, sight(sheet.focal(), guess), lying ? 0 : heightMm());
         ViewFit fit = fit(new ViewFit.TiltGuess(first.tilt(), HELD));
-        ViewFit.View view = fit.fit(guess);
+        // Lying, it is fitted three times more: the rims need be read the last time only.
+        ViewFit.View view = lying ? fit.fit(guess) : fit.fit(guess, picture, sheet.lens());
         LyingAxis axis = first;
         for (int round = 0; lying && round < 3; round++) {
             RoundOutline outline = RoundOutline.of(view.contour(), view.start(), view.end(), ROUGHLY_MM);
@@ -65,7 +66,7 @@ final class SheetScale {
                     sight(view.contour().sight().focal(), view.axis()),
                     LyingAxis.rest(outline, shares(outline, view, sheet.lens())));
             fit = fit(new ViewFit.TiltGuess(axis.tilt(), LYING));
-            view = fit.fit(view.axis());
+            view = round < 2 ? fit.fit(view.axis()) : fit.fit(view.axis(), picture, sheet.lens());
         }
         view = FlatSections.withSquareEnds(picture, view, sheet.lens(), ROUGHLY_MM);
         double lengthMm = lengthMm(view, 0);

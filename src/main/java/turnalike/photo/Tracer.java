@@ -90,7 +90,7 @@ final class Tracer {
                 focal,
                 ViewFit.TiltGuess.BY_EYE);
         Lens lens = Lens.none(picture.width(), picture.height());
-        ViewFit.View view = FlatSections.withSquareEnds(picture, fit.fit(axis), lens, span.mm());
+        ViewFit.View view = FlatSections.withSquareEnds(picture, fit.fit(axis, picture, lens), lens, span.mm());
         PointedEnds ends = PointedEnds.apart(span, view, lens, pointed);
         Scale scale =
                 new Scale(fit, view, focal, lens, ends.wholeMm(), 0, "the overall length that was given", List.of());

@@ -7,7 +7,7 @@ import java.util.Arrays;
  * must, held by what was known of both before.
  */
 final class ViewFit {
-    /** What is known of a view is by so much more than it has unknowns: two ends and two guesses for lean and focal length. */
+    /** What is known of a view is by so much more than it has unknowns: two ends and two guesses for lean and focal length; rings are two more. */
     private static final double DEGREES = 2;
 
     /** Edges surer than this, pixels, count no more for the axis: wood and light stray by as much. */
@@ -26,6 +26,8 @@ final class ViewFit {
     private final FocalGuess focal;
 
     private final TiltGuess tiltGuess;
+
+    private final Rings rings;
 
     /**
      * What is thought of the tilt before the ends are asked, radians.
@@ -50,6 +52,18 @@ final class ViewFit {
      * @param tiltGuess and of the tilt
      */
     ViewFit(double[] x, double[] y, double[] doubts, int width, int height, FocalGuess focal, TiltGuess tiltGuess) {
+        this(x, y, doubts, width, height, focal, tiltGuess, Rings.NONE);
+    }
+
+    private ViewFit(
+            double[] x,
+            double[] y,
+            double[] doubts,
+            int width,
+            int height,
+            FocalGuess focal,
+            TiltGuess tiltGuess,
+            Rings rings) {
         this.x = x;
         this.y = y;
         this.doubts = doubts;
@@ -57,6 +71,7 @@ final class ViewFit {
         this.height = height;
         this.focal = focal;
         this.tiltGuess = tiltGuess;
+        this.rings = rings;
     }
 
     /**
@@ -92,6 +107,26 @@ final class ViewFit {
     /** The view that agrees best with what was known and with the ends, each of which has a sharp rim or a chamfered one. */
     View fit(Sight.AxisLine guess) throws Unsure {
         return new RimChoice(this, focal.pixels()).best(straightened(guess, 0, tiltGuess.tilt()), tiltGuess.tilt());
+    }
+
+    /**
+     * The same, held by the rims of the piece's shoulders too. They are read in the view that the ends lead to, and once more in the one that they ask
+     * for themselves: there their radii are the right ones.
+     */
+    View fit(Sight.AxisLine guess, Picture picture, Lens lens) throws Unsure {
+        View view = fit(guess);
+        Rings first = Rings.of(picture, lens, view);
+        if (first.count() == 0) {
+            return view;
+        }
+        double[] faces = {view.start().face(), view.end().face()};
+        Rings again =
+                Rings.of(picture, lens, with(first).tried(view.axis(), faces).view());
+        return with(again.count() == 0 ? first : again).fit(view.axis());
+    }
+
+    private ViewFit with(Rings seen) {
+        return new ViewFit(x, y, doubts, width, height, focal, tiltGuess, seen);
     }
 
     /**
@@ -136,6 +171,7 @@ final class ViewFit {
                     rows[1][2] -= weight * t * here[k][0];
                 }
             }
+            rings.add(rows, logFocal, tilt);
             double determinant = rows[0][0] * rows[1][1] - rows[0][1] * rows[1][0];
             uncertain = new double[] {Math.sqrt(rows[1][1] / determinant), Math.sqrt(rows[0][0] / determinant)};
             double[] move = LeastSquares.solve(rows);
@@ -152,8 +188,9 @@ final class ViewFit {
         double strays = square(logFocal / focal.uncertainty())
                 + square((tilt - tiltGuess.tilt()) / tiltGuess.uncertainty())
                 + off(start)
-                + off(end);
-        double wide = Math.sqrt(Math.max(1, strays / DEGREES));
+                + off(end)
+                + rings.strays(logFocal, tilt);
+        double wide = Math.sqrt(Math.max(1, strays / (DEGREES + (rings.count() > 0 ? 2 : 0))));
         return new Tried(
                 new View(contour, axis, logFocal, tilt, wide * uncertain[0], wide * uncertain[1], start, end), strays);
     }

@@ -90,7 +90,7 @@ class ViewFitTest {
         return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
     }
 
-    private static double[][] everyPixel(List<double[]> corners) {
+    static double[][] everyPixel(List<double[]> corners) {
         List<double[]> out = new ArrayList<>();
         double left = 0;
         for (int i = 0; i < corners.size(); i++) {

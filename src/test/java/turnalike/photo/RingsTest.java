@@ -1,0 +1,126 @@
+package turnalike.photo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The lean from the rims of shoulders, in pictures whose view is known. */
+class RingsTest {
+    private static final List<double[]> SHOULDERS = List.of(
+            new double[] {-0.3, -0.24, 0.03},
+            new double[] {-0.24, -0.13, 0.05},
+            new double[] {-0.13, -0.04, 0.036},
+            new double[] {-0.04, 0.06, 0.052},
+            new double[] {0.06, 0.17, 0.04},
+            new double[] {0.17, 0.25, 0.05},
+            new double[] {0.25, 0.31, 0.032});
+
+    private static final List<double[]> PLAIN = List.of(new double[] {-0.3, 0.31, 0.045});
+
+    private static final SteppedPiece.Look EVEN = new SteppedPiece.Look(1, 0.2);
+
+    private static final Lens STRAIGHT = Lens.none(SteppedPiece.WIDTH, SteppedPiece.HEIGHT);
+
+    private static ViewFit fit(SteppedPiece piece, ViewFit.TiltGuess guess) {
+        double[][] contour = piece.contour(0.05);
+        FocalGuess focal = new FocalGuess(SteppedPiece.FOCAL, 0.01, "the test");
+        return new ViewFit(contour[0], contour[1], new double[contour[0].length], SteppedPiece.WIDTH, SteppedPiece.HEIGHT, focal, guess);
+    }
+
+    /** What the rims say, read in a view that leans by so many degrees too much. */
+    private static Rings read(SteppedPiece piece, double wrong) throws Unsure, IOException {
+        double thought = Math.toRadians(piece.view().lean() + wrong);
+        ViewFit fit = fit(piece, new ViewFit.TiltGuess(thought, 1e-4));
+        ViewFit.View view = fit.fit(piece.view().axis());
+        assertThat(Math.toDegrees(view.tilt() - thought)).isCloseTo(0, within(0.05));
+        return Rings.of(piece.picture(), piece.view().lens(), view);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 10, 1", "2, 75, -1", "-2, -40, 1.2", "1.5, 160, -1.2"})
+    void shoulders_tell_how_far_a_piece_leans(double lean, double turn, double wrong) throws Unsure, IOException {
+        SteppedPiece piece = new SteppedPiece(SHOULDERS, new SteppedPiece.Seen(lean, turn, STRAIGHT), EVEN);
+        Rings rings = read(piece, wrong);
+        assertThat(rings.count()).isGreaterThan(3);
+        assertThat(Math.toDegrees(rings.tilt())).isCloseTo(lean, within(0.25));
+    }
+
+    @Test
+    void a_lens_that_bends_bends_no_rim() throws Unsure, IOException {
+        Lens barrel = new Lens(0.08, -0.01, SteppedPiece.WIDTH / 2.0, SteppedPiece.HEIGHT / 2.0);
+        Rings rings = read(new SteppedPiece(SHOULDERS, new SteppedPiece.Seen(1, -25, barrel), EVEN), 1);
+        assertThat(Math.toDegrees(rings.tilt())).isCloseTo(1, within(0.25));
+    }
+
+    @Test
+    void a_shadow_across_a_shoulder_turns_no_view() throws Unsure, IOException {
+        SteppedPiece.Look shaded = new SteppedPiece.Look(0.45, 0.2);
+        Rings rings = read(new SteppedPiece(SHOULDERS, new SteppedPiece.Seen(0, 20, STRAIGHT), shaded), 1);
+        assertThat(Math.toDegrees(rings.tilt())).isCloseTo(0, within(0.35));
+    }
+
+    @Test
+    void without_shoulders_the_ends_are_left_their_word() throws Unsure, IOException {
+        SteppedPiece piece = new SteppedPiece(PLAIN, new SteppedPiece.Seen(1, 5, STRAIGHT), EVEN);
+        assertThat(read(piece, 0.5).count()).isZero();
+        ViewFit fit = fit(piece, ViewFit.TiltGuess.BY_EYE);
+        ViewFit.View ends = fit.fit(piece.view().axis());
+        ViewFit.View both = fit.fit(piece.view().axis(), piece.picture(), STRAIGHT);
+        assertThat(both.tilt()).isEqualTo(ends.tilt());
+        assertThat(both.tiltUncertainty()).isEqualTo(ends.tiltUncertainty());
+    }
+
+    /** A bead in thin slices: where it has rounded over and falls, no circle is seen but wherever the camera's rays graze. */
+    @Test
+    void a_bead_has_no_rim() throws Unsure {
+        List<double[]> slices = new ArrayList<>();
+        slices.add(new double[] {-0.3, 0.15, 0.035});
+        for (int k = 0; k < 60; k++) {
+            double from = 0.15 + 0.03 * (1 - Math.cos(Math.PI * k / 60));
+            double to = 0.15 + 0.03 * (1 - Math.cos(Math.PI * (k + 1) / 60));
+            slices.add(new double[] {from, to, 0.035 + 0.025 * Math.sin(Math.PI * (k + 0.5) / 60)});
+        }
+        slices.add(new double[] {0.21, 0.31, 0.035});
+        SteppedPiece piece = new SteppedPiece(slices, new SteppedPiece.Seen(0, 15, STRAIGHT), EVEN);
+        assertThat(rims(piece)).isEmpty();
+        assertThat(rims(new SteppedPiece(SHOULDERS, piece.view(), EVEN))).hasSize(6);
+    }
+
+    private static List<Shoulders.Rim> rims(SteppedPiece piece) throws Unsure {
+        ViewFit.View view =
+                fit(piece, ViewFit.TiltGuess.BY_EYE).fit(piece.view().axis());
+        double pixels = SteppedPiece.FOCAL * (view.end().apex() - view.start().apex());
+        return Shoulders.of(RoundOutline.of(view.contour(), view.start(), view.end(), pixels / 2));
+    }
+
+    @Test
+    void with_shoulders_the_lean_is_surer_and_nearer() throws Unsure, IOException {
+        SteppedPiece piece = new SteppedPiece(SHOULDERS, new SteppedPiece.Seen(-1.5, 30, STRAIGHT), EVEN);
+        // Thought to lean the other way, and too surely: that holds the ends back.
+        ViewFit fit = fit(piece, new ViewFit.TiltGuess(Math.toRadians(1), Math.toRadians(0.5)));
+        ViewFit.View ends = fit.fit(piece.view().axis());
+        ViewFit.View both = fit.fit(piece.view().axis(), piece.picture(), STRAIGHT);
+        assertThat(both.tiltUncertainty()).isLessThan(0.9 * ends.tiltUncertainty());
+        assertThat(Math.abs(both.tilt() - Math.toRadians(-1.5)))
+                .isLessThan(Math.abs(ends.tilt() - Math.toRadians(-1.5)))
+                .isLessThan(Math.toRadians(0.25));
+    }
+
+    @Test
+    void a_guess_pulls_a_step_to_itself_and_is_strayed_from_by_its_spread() {
+        Rings rings = new Rings(3, 0.01, 0.02, new double[][] {{400, 0}, {0, 10000}});
+        double[][] rows = new double[2][3];
+        rings.add(rows, 0, 0);
+        double[] step = LeastSquares.solve(rows);
+        assertThat(step[0]).isCloseTo(0.01, within(1e-12));
+        assertThat(step[1]).isCloseTo(0.02, within(1e-12));
+        assertThat(rings.strays(0.01, 0.03)).isCloseTo(1, within(1e-9));
+        assertThat(rings.strays(0.06, 0.02)).isCloseTo(1, within(1e-9));
+    }
+}
