@@ -29,8 +29,13 @@ record Ring(double place, double pixels, double unit, double doubt, double[] cur
      */
     record Peak(double error, double uncertainty, double height) {}
 
+    /** Where the curve stands for the view as it is. */
+    private int middle() {
+        return curve.length / 2;
+    }
+
     private double at(double error) {
-        return curve.length / 2 - error * pixels / unit / STEP;
+        return middle() - error * pixels / unit / STEP;
     }
 
     /** How well it leaps if the view is wrong by so much; 0 where nobody looked. */
@@ -67,6 +72,6 @@ record Ring(double place, double pixels, double unit, double doubt, double[] cur
         }
         double top = i + 0.5 * (curve[i - 1] - curve[i + 1]) / bend;
         double wide = STEP * unit * Math.sqrt(2 * FALL / -bend);
-        return new Peak((curve.length / 2 - top) * STEP * unit / pixels, Math.hypot(doubt, wide) / pixels, curve[i]);
+        return new Peak((middle() - top) * STEP * unit / pixels, Math.hypot(doubt, wide) / pixels, curve[i]);
     }
 }

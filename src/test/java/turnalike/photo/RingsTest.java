@@ -30,7 +30,14 @@ class RingsTest {
     private static ViewFit fit(SteppedPiece piece, ViewFit.TiltGuess guess) {
         double[][] contour = piece.contour(0.05);
         FocalGuess focal = new FocalGuess(SteppedPiece.FOCAL, 0.01, "the test");
-        return new ViewFit(contour[0], contour[1], new double[contour[0].length], SteppedPiece.WIDTH, SteppedPiece.HEIGHT, focal, guess);
+        return new ViewFit(
+                contour[0],
+                contour[1],
+                new double[contour[0].length],
+                SteppedPiece.WIDTH,
+                SteppedPiece.HEIGHT,
+                focal,
+                guess);
     }
 
     /** What the rims say, read in a view that leans by so many degrees too much. */

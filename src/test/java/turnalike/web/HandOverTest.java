@@ -67,7 +67,7 @@ class HandOverTest {
         assertThat(page)
                 .contains("What sets it apart", "0.02 in long", "Mend piece 6")
                 .contains("Does the work drift?", "Nothing looks like a change in the work.")
-                .contains("at most 1 in 20 brings a signal")
+                .contains("at most 1 set in 20 raises a false alarm")
                 .contains("Middle of the long taper, in", "15.004");
         assertThat(get("/pieces?piece=6").body())
                 .contains("It differs: it is 0.02 in long; it is 7.6 g heavy", "Bring it to weight");

@@ -39,7 +39,8 @@ final class UndoDeeds {
             stood.add(kept);
             return isSeen(version, kept);
         });
-        Optional<KeptJob> other = stood.stream().filter(kept -> !isSeen(version, kept)).findFirst();
+        Optional<KeptJob> other =
+                stood.stream().filter(kept -> !isSeen(version, kept)).findFirst();
         if (other.isPresent()) {
             meanwhile(ctx, word, other.get());
         } else {
