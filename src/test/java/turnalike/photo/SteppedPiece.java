@@ -137,8 +137,8 @@ record SteppedPiece(List<double[]> cylinders, Seen view, Look look) {
             for (int x = 0; x < WIDTH; x++) {
                 double sum = 0;
                 for (int part = 0; part < PARTS * PARTS; part++) {
-                    PixelPoint straight =
-                            view.lens.straight(x + (part % PARTS + 0.5) / PARTS, y + (part / PARTS + 0.5) / PARTS);
+                    int row = part / PARTS;
+                    PixelPoint straight = view.lens.straight(x + (part % PARTS + 0.5) / PARTS, y + (row + 0.5) / PARTS);
                     double light = light(
                             sight.alongOf(straight.x(), straight.y()), sight.acrossOf(straight.x(), straight.y()));
                     sum += light < 0 ? 0.4 : light;
