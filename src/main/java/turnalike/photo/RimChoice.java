@@ -24,12 +24,27 @@ final class RimChoice {
 
     private static final double SELDOM = 8;
 
+    /** What it costs not to ask one of the ends: shade or a shadow beside it can bend its rim as no view would. By trying. */
+    private static final double NOT_ASKED = 14;
+
+    /** What one end can tell of the view at most. By trying. */
+    private static final double MOST_TOLD = 24;
+
     private final ViewFit fit;
 
     private final double focal;
 
     /** One way to explain the ends, and how ill all that is known and seen agrees with it: twice a negative log likelihood. */
-    private record Way(ViewFit.View view, double cost) {}
+    private record Way(ViewFit.View view, double strays, double start, double end) {
+        double cost() {
+            return strays + start + end;
+        }
+
+        /** The same, no end of which explains its points worse than the best way does by more than a shade or a knot beside it may feign. */
+        Way held(double leastStart, double leastEnd) {
+            return new Way(view, strays, Math.min(start, leastStart + MOST_TOLD), Math.min(end, leastEnd + MOST_TOLD));
+        }
+    }
 
     RimChoice(ViewFit fit, double focal) {
         this.fit = fit;
@@ -41,22 +56,32 @@ final class RimChoice {
         List<Way> ways = new ArrayList<>();
         for (double start : EndCap.faces(first, true)) {
             for (double end : EndCap.faces(first, false)) {
-                ways.add(way(axis, start, end));
+                ways.add(way(axis, start, end, true, true));
                 // How far a chamfer reaches is told the better, the nearer the view is to the true one.
                 Way last = ways.get(ways.size() - 1);
                 boolean maybe = start < 1 || end < 1;
-                for (int again = 0; again < AGAIN && maybe && last.cost < ways.get(0).cost + FAR; again++) {
+                for (int again = 0;
+                        again < AGAIN && maybe && last.cost() < ways.get(0).cost() + FAR;
+                        again++) {
                     SquaredContour there = last.view.contour();
                     last = way(
                             last.view.axis(),
                             start < 1 ? chamfered(there, true) : 1,
-                            end < 1 ? chamfered(there, false) : 1);
+                            end < 1 ? chamfered(there, false) : 1,
+                            true,
+                            true);
                     ways.add(last);
                 }
             }
         }
-        ways.sort(Comparator.comparingDouble(Way::cost));
-        return widened(ways);
+        ways.add(way(axis, 1, 1, false, true));
+        ways.add(way(axis, 1, 1, true, false));
+        double leastStart = ways.stream().mapToDouble(Way::start).min().orElse(0);
+        double leastEnd = ways.stream().mapToDouble(Way::end).min().orElse(0);
+        return widened(ways.stream()
+                .map(way -> way.held(leastStart, leastEnd))
+                .sorted(Comparator.comparingDouble(Way::cost))
+                .toList());
     }
 
     private static double chamfered(SquaredContour contour, boolean start) {
@@ -64,10 +89,11 @@ final class RimChoice {
         return faces[faces.length - 1];
     }
 
-    private Way way(Sight.AxisLine axis, double start, double end) throws Unsure {
-        ViewFit.Tried tried = fit.tried(axis, new double[] {start, end});
+    private Way way(Sight.AxisLine axis, double start, double end, boolean askStart, boolean askEnd) throws Unsure {
+        ViewFit.Tried tried = fit.tried(axis, new double[] {start, end}, askStart, askEnd);
         ViewFit.View view = tried.view();
-        return new Way(view, tried.strays() + cost(view.start()) + cost(view.end()));
+        return new Way(
+                view, tried.strays() + (askStart && askEnd ? 0 : NOT_ASKED), cost(view.start()), cost(view.end()));
     }
 
     private double cost(EndCap cap) {
@@ -83,7 +109,7 @@ final class RimChoice {
         double focal = 0;
         double tilt = 0;
         for (Way way : ways) {
-            double weight = Math.exp((ways.get(0).cost - way.cost) / 2);
+            double weight = Math.exp((ways.get(0).cost() - way.cost()) / 2);
             double farther = way.view.logFocal() - best.logFocal();
             double leaning = way.view.tilt() - best.tilt();
             weights += weight;

@@ -120,8 +120,8 @@ final class ViewFit {
             return view;
         }
         double[] faces = {view.start().face(), view.end().face()};
-        Rings again =
-                Rings.of(picture, lens, with(first).tried(view.axis(), faces).view());
+        Rings again = Rings.of(
+                picture, lens, with(first).tried(view.axis(), faces, true, true).view());
         return with(again.count() == 0 ? first : again).fit(view.axis());
     }
 
@@ -142,8 +142,9 @@ final class ViewFit {
      *
      * @param guess the axis
      * @param faces each end's flat face, start first, as a share of the radius right behind it
+     * @param asked whether each end's bulge is asked what the view is
      */
-    Tried tried(Sight.AxisLine guess, double[] faces) throws Unsure {
+    Tried tried(Sight.AxisLine guess, double[] faces, boolean... asked) throws Unsure {
         Sight.AxisLine axis = guess;
         double logFocal = 0;
         double tilt = tiltGuess.tilt();
@@ -159,7 +160,7 @@ final class ViewFit {
                 {0, 1 / square(tiltGuess.uncertainty()), (tiltGuess.tilt() - tilt) / square(tiltGuess.uncertainty())}
             };
             for (int k = 0; k < 2; k++) {
-                if (here[k][1] < 1 && byFocal[k][1] < 1 && byTilt[k][1] < 1) {
+                if (asked[k] && here[k][1] < 1 && byFocal[k][1] < 1 && byTilt[k][1] < 1) {
                     double weight = 1 / square(here[k][1]);
                     double f = (byFocal[k][0] - here[k][0]) / step;
                     double t = (byTilt[k][0] - here[k][0]) / step;
@@ -187,8 +188,8 @@ final class ViewFit {
         EndCap end = EndCap.of(contour, false, faces[1]);
         double strays = square(logFocal / focal.uncertainty())
                 + square((tilt - tiltGuess.tilt()) / tiltGuess.uncertainty())
-                + off(start)
-                + off(end)
+                + (asked[0] ? off(start) : 0)
+                + (asked[1] ? off(end) : 0)
                 + rings.strays(logFocal, tilt);
         double wide = Math.sqrt(Math.max(1, strays / (DEGREES + (rings.count() > 0 ? 2 : 0))));
         return new Tried(

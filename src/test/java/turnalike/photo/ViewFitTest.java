@@ -145,4 +145,18 @@ class ViewFitTest {
         assertThat(fit(cylinder(0, 0), 1, 0.3).tiltUncertainty())
                 .isGreaterThan(1.3 * fit(cylinder(0, 0), 1, 0.05).tiltUncertainty());
     }
+
+    /** A lump on one end's face, as a shadow beside it feigns: in some view it would be a flat end's bulge, far from all that is known. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.3, 0.45, 0.6})
+    void an_end_that_asks_for_an_odd_view_is_not_asked(double high) throws Unsure {
+        List<double[]> circles = cylinder(0, 0);
+        for (int k = 1; k <= 20; k++) {
+            double share = k / 20.0;
+            circles.add(new double[] {-HALF - high * RADIUS * share, RADIUS * Math.sqrt(1 - share * share)});
+        }
+        ViewFit.View view = fit(circles, 1, 0.05);
+        assertThat(Math.toDegrees(view.tilt())).isCloseTo(1, within(1.0));
+        assertThat(view.logFocal()).isCloseTo(0, within(0.06));
+    }
 }
