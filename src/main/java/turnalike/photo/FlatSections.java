@@ -18,6 +18,9 @@ import java.util.stream.IntStream;
  * the camera is exact: its half width is seen at depth 1 − s/2.
  */
 final class FlatSections {
+    /** Over so many pixels of the length it is judged whether light falls on a flat or on a round: grain and noise hardly count then. */
+    private static final double LIT_PIXELS = 3;
+
     private static final double LEAST_MM = 15;
 
     /** By how much an even stretch's half width may change, in pixels, and as a share of itself. */
@@ -267,7 +270,8 @@ final class FlatSections {
         AcrossLight.Arris arris = light.arris();
         AcrossLight.Run one = light.run(0, AcrossLight.ACROSS);
         if (isFlat(one) && unlike) {
-            return Optional.of(new Flat(stretch[2], stretch[3], facing, true, true));
+            int[] lit = litAlike(stretch, light, rounds.orElseThrow());
+            return Optional.of(new Flat(lit[0], lit[1], facing, true, true));
         }
         double tan = (1 - Math.abs(arris.share())) / (1 + Math.abs(arris.share()));
         double turned = Math.sqrt(1 + tan * tan) / (1 + tan);
@@ -276,13 +280,34 @@ final class FlatSections {
                 && arris.leap() > Math.max(LEAST_LEAP, arris.unevenness());
         boolean fits = turned * outline.radiusMm(middle) * STANDS_OUT > widest;
         if (two && unlike && fits && stays(stretch, arris.share())) {
-            return Optional.of(new Flat(stretch[2], stretch[3], turned, false, true));
+            int[] lit = litAlike(stretch, light, rounds.orElseThrow());
+            return Optional.of(new Flat(lit[0], lit[1], turned, false, true));
         }
         // A round lit otherwise than the rest, by a shine or a shadow, keeps falling off to both sides.
         boolean may = isFlat(one) || (arris.unevenness() < 2 * UNEVEN && arris.leap() > LEAST_LEAP / 2);
         return may && (unlike || rounds.isEmpty())
                 ? Optional.of(new Flat(stretch[2], stretch[3], isFlat(one) ? facing : turned, isFlat(one), false))
                 : Optional.empty();
+    }
+
+    /** From where to where a stretch is lit as its middle is and not as what is round: a round of nearly its width may follow it. */
+    private int[] litAlike(int[] stretch, AcrossLight light, AcrossLight round) {
+        int wide = Math.max(2, (int) (LIT_PIXELS * outline.mmPerPixel() / outline.placeMm(1)));
+        int most = (stretch[3] - stretch[2]) / 4;
+        int from = stretch[2];
+        while (stretch[2] > 0 && from - stretch[2] < most && isRound(from, from + wide, light, round)) {
+            from++;
+        }
+        int to = stretch[3];
+        while (stretch[3] < outline.count() - 1 && stretch[3] - to < most && isRound(to - wide, to, light, round)) {
+            to--;
+        }
+        return new int[] {from, to};
+    }
+
+    private boolean isRound(int from, int to, AcrossLight flat, AcrossLight round) {
+        AcrossLight here = AcrossLight.between(this::light, from, to);
+        return here.unlike(round) < here.unlike(flat);
     }
 
     private static boolean isFlat(AcrossLight.Run run) {
