@@ -32,7 +32,8 @@
   let before = Promise.resolve();
   const inTurn = (ask) => {
     const turn = before.then(ask);
-    before = turn.catch(() => null);
+    // An answer that never comes holds up no other for ever.
+    before = Promise.race([turn.catch(() => null), new Promise((done) => setTimeout(done, 30000))]);
     return turn;
   };
   /** Sends an edit of the job that is shown, as it stands there; the page is redrawn with the answer. */
