@@ -39,9 +39,9 @@ public final class TraceWarnings {
             TracedMember member = run.members().get(i);
             if (!member.guessed().isEmpty()) {
                 out.add(
-                        "Nothing was read that tells the %s of member %d (%s): it is carried on from farther off; measure it on the piece."
+                        "Nothing was read that tells the size “%s” of member %d (%s): it is carried on from farther off; measure it on the piece."
                                 .formatted(
-                                        String.join(" and ", member.guessed()),
+                                        String.join("” and “", member.guessed()),
                                         i + 1,
                                         member.member().title()));
             } else if (member.uncertain()) {

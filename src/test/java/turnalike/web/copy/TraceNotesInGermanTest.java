@@ -1,0 +1,91 @@
+package turnalike.web.copy;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import turnalike.effort.Effort;
+import turnalike.job.original.OriginalTrace;
+import turnalike.job.original.OriginalWish;
+import turnalike.language.Language;
+import turnalike.photo.SmallPicture;
+import turnalike.photo.TurnedShape;
+import turnalike.trace.Snap;
+import turnalike.units.Length;
+import turnalike.units.SentenceCase;
+import turnalike.units.UnitSystem;
+
+/** What stands beside a traced original, to be known before relying on it, in German too. */
+class TraceNotesInGermanTest {
+    private static final TurnedShape STEPPED = TurnedShape.of(List.of(
+            new double[] {0, 16},
+            new double[] {90, 16},
+            new double[] {90, 26},
+            new double[] {160, 24},
+            new double[] {160, 13},
+            new double[] {250, 15},
+            new double[] {250, 22},
+            new double[] {300, 22}));
+
+    private static Set<String> missing(List<String> notes) {
+        Set<String> missing = new TreeSet<>();
+        for (String note : notes) {
+            String shown = SentenceCase.sentence(OptionWords.of(note));
+            if (!Language.GERMAN.knows(shown)) {
+                missing.add(shown);
+            }
+        }
+        return missing;
+    }
+
+    private static OriginalWish wish(double mm) {
+        return OriginalWish.of(UnitSystem.METRIC, Optional.of(Length.ofMm(mm)), Optional.empty(), Snap.NONE);
+    }
+
+    @Test
+    void of_a_photograph() throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        ImageIO.write(SmallPicture.of(STEPPED).image(), "png", bytes);
+        List<String> notes = OriginalTrace.photograph(bytes.toByteArray(), wish(STEPPED.length()), Effort.unlimited())
+                .traced()
+                .orElseThrow()
+                .warnings();
+        assertThat(notes).hasSizeGreaterThan(3);
+        assertThat(missing(notes)).isEmpty();
+    }
+
+    @Test
+    void of_a_table_with_a_slip() {
+        StringBuilder table = new StringBuilder("x,diameter\n");
+        for (int k = 0; k <= 30; k++) {
+            table.append(2 * k).append(',').append(k == 17 ? 31 : 20 + 0.1 * k).append('\n');
+        }
+        OriginalWish wish = OriginalWish.of(UnitSystem.METRIC, Optional.empty(), Optional.empty(), Snap.NONE);
+        List<String> notes = OriginalTrace.table(table.toString(), wish)
+                .traced()
+                .orElseThrow()
+                .warnings();
+        assertThat(notes).isNotEmpty();
+        assertThat(missing(notes)).isEmpty();
+    }
+
+    /** Such as come of awkward originals only. */
+    @Test
+    void of_what_is_not_sure() {
+        assertThat(missing(List.of(
+                        "Nothing was read that tells the size “from” of member 2 (half-cove): it is carried on from farther off; measure it on the piece.",
+                        "Member 4 rests on what was not seen: measure it on the piece.",
+                        "From 0 to 96 mm it is lit as a flat that faces the camera, and taken for a square of 44.2 mm: measure it.",
+                        "From 0 to 91 mm it is lit as two flats with an arris between, and taken for a square of 44.4 mm: measure it.",
+                        "From 8 to 90 mm it may be square, lit somewhat as two flats with an arris between; not sure, so it is taken for a round: if it is square, its side is some 44.0 mm.",
+                        "one edge is hardly told from the ground over 56 per cent of the length: there the radii rest on the other edge",
+                        "Angle of view: the camera's data: as a lens of 39 mm on film, and the sheet's squares.")))
+                .isEmpty();
+    }
+}
