@@ -116,7 +116,7 @@ final class HollowCorners {
         return true;
     }
 
-    /** One side carried on: n = bend·t² + rise·t + level in a frame whose t runs on towards the corner. */
+    /** One side carried on: n = bend·t² + rise·t + level in a frame whose t runs on towards the corner, and how far its points stray from that. */
     private record Side(double x, double y, double tx, double ty, double level, double rise, double bend, double left) {
         double atX(double t) {
             return x + t * tx - across(t) * ty;
@@ -129,6 +129,30 @@ final class HollowCorners {
         private double across(double t) {
             return level + t * (rise + t * bend);
         }
+
+        /** The course through some points of this frame, which bends as freely as they were found to stray. */
+        Side fitted(double[] along, double[] across) {
+            double[][] rows = new double[3][4];
+            rows[2][2] = left * left / (USUAL_BEND * USUAL_BEND);
+            for (int p = 0; p < along.length; p++) {
+                double[] terms = {1, along[p], along[p] * along[p]};
+                for (int r = 0; r < 3; r++) {
+                    for (int c = 0; c < 3; c++) {
+                        rows[r][c] += terms[r] * terms[c];
+                    }
+                    rows[r][3] += terms[r] * across[p];
+                }
+            }
+            double[] bent = LeastSquares.solve(rows);
+            Side course = new Side(x, y, tx, ty, bent[0], bent[1], bent[2], 0);
+            double squares = 0;
+            for (int p = 0; p < along.length; p++) {
+                double off = across[p] - course.across(along[p]);
+                squares += off * off;
+            }
+            double strays = Math.max(0.03, Math.sqrt(squares / Math.max(1, along.length - 2)));
+            return new Side(x, y, tx, ty, bent[0], bent[1], bent[2], strays);
+        }
     }
 
     private Side side(int i, int to, double felt) {
@@ -139,38 +163,19 @@ final class HollowCorners {
         double size = Math.max(1e-9, Math.hypot(x[a] - x[b], y[a] - y[b]));
         double tx = (x[a] - x[b]) / size;
         double ty = (y[a] - y[b]) / size;
-        double left = 0.1;
-        double[] bent = {0, 0, 0};
+        double[] along = new double[Math.abs(far - near) + 1];
+        double[] across = new double[along.length];
+        for (int p = 0; p < along.length; p++) {
+            int k = on(i, near + p * to);
+            along[p] = (x[k] - x[a]) * tx + (y[k] - y[a]) * ty;
+            across[p] = (y[k] - y[a]) * tx - (x[k] - x[a]) * ty;
+        }
+        Side side = new Side(x[a], y[a], tx, ty, 0, 0, 0, 0.1);
         // What a bend of its own costs hangs on how the points stray, which is known once one was fitted.
         for (int round = 0; round < 2; round++) {
-            double[][] rows = new double[3][4];
-            rows[2][2] = left * left / (USUAL_BEND * USUAL_BEND);
-            int points = 0;
-            for (int by = near; Math.abs(by) <= Math.abs(far); by += to) {
-                int k = on(i, by);
-                double t = (x[k] - x[a]) * tx + (y[k] - y[a]) * ty;
-                double n = (y[k] - y[a]) * tx - (x[k] - x[a]) * ty;
-                double[] terms = {1, t, t * t};
-                for (int r = 0; r < 3; r++) {
-                    for (int c = 0; c < 3; c++) {
-                        rows[r][c] += terms[r] * terms[c];
-                    }
-                    rows[r][3] += terms[r] * n;
-                }
-                points++;
-            }
-            bent = LeastSquares.solve(rows);
-            double squares = 0;
-            for (int by = near; Math.abs(by) <= Math.abs(far); by += to) {
-                int k = on(i, by);
-                double t = (x[k] - x[a]) * tx + (y[k] - y[a]) * ty;
-                double n = (y[k] - y[a]) * tx - (x[k] - x[a]) * ty;
-                double off = n - bent[0] - t * (bent[1] + t * bent[2]);
-                squares += off * off;
-            }
-            left = Math.max(0.03, Math.sqrt(squares / Math.max(1, points - 2)));
+            side = side.fitted(along, across);
         }
-        return new Side(x[a], y[a], tx, ty, bent[0], bent[1], bent[2], left);
+        return side;
     }
 
     private void sharpen(int i, double felt, double[] toX, double[] toY, double[] doubts) {

@@ -230,6 +230,29 @@ final class Picture {
     }
 
     /**
+     * Gives the light between pixels, all colours in one: green counts for half. Outside the picture that of its rim.
+     *
+     * @param x from its left edge on
+     * @param y from its upper edge on
+     * @param colour of length 3, to work in
+     */
+    double lightBetween(double x, double y, float[] colour) {
+        double px = Math.max(0, Math.min(width - 1.001, x - 0.5));
+        double py = Math.max(0, Math.min(height - 1.001, y - 0.5));
+        int ix = (int) px;
+        int iy = (int) py;
+        double sum = 0;
+        for (int j = 0; j < 2; j++) {
+            for (int i = 0; i < 2; i++) {
+                linear(ix + i, iy + j, colour);
+                double weight = (i == 0 ? 1 - px + ix : px - ix) * (j == 0 ? 1 - py + iy : py - iy);
+                sum += weight * (0.25 * colour[0] + 0.5 * colour[1] + 0.25 * colour[2]);
+            }
+        }
+        return sum;
+    }
+
+    /**
      * Whether the picture was stored lying down: {@link #addLinear} and {@link #grey} then go by columns of the upright one, so that they read
      * along the memory all the same.
      */

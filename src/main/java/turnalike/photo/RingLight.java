@@ -129,18 +129,6 @@ final class RingLight {
     private double light(double along, double across) {
         PixelPoint straight = sight.pixel(along, across);
         PixelPoint point = lens.bent(straight.x(), straight.y());
-        double px = Math.max(0, Math.min(picture.width() - 1.001, point.x() - 0.5));
-        double py = Math.max(0, Math.min(picture.height() - 1.001, point.y() - 0.5));
-        int ix = (int) px;
-        int iy = (int) py;
-        double sum = 0;
-        for (int j = 0; j < 2; j++) {
-            for (int i = 0; i < 2; i++) {
-                picture.linear(ix + i, iy + j, colour);
-                double weight = (i == 0 ? 1 - px + ix : px - ix) * (j == 0 ? 1 - py + iy : py - iy);
-                sum += weight * (colour[0] + 2 * colour[1] + colour[2]) / 4;
-            }
-        }
-        return sum;
+        return picture.lightBetween(point.x(), point.y(), colour);
     }
 }

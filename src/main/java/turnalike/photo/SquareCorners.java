@@ -95,7 +95,7 @@ final class SquareCorners {
         double[] light = new double[count];
         for (int k = 0; k < count; k++) {
             double d = -reach + k * STEP;
-            light[k] = light(x + d * outX, y + d * outY);
+            light[k] = picture.lightBetween(x + d * outX, y + d * outY, colour);
         }
         int rim = Math.max(2, count / 6);
         double black = 0;
@@ -118,22 +118,6 @@ final class SquareCorners {
             }
         }
         return best;
-    }
-
-    private double light(double x, double y) {
-        double px = Math.max(0, Math.min(picture.width() - 1.001, x - 0.5));
-        double py = Math.max(0, Math.min(picture.height() - 1.001, y - 0.5));
-        int ix = (int) px;
-        int iy = (int) py;
-        double sum = 0;
-        for (int j = 0; j < 2; j++) {
-            for (int i = 0; i < 2; i++) {
-                picture.linear(ix + i, iy + j, colour);
-                double weight = (i == 0 ? 1 - px + ix : px - ix) * (j == 0 ? 1 - py + iy : py - iy);
-                sum += weight * (0.25 * colour[0] + 0.5 * colour[1] + 0.25 * colour[2]);
-            }
-        }
-        return sum;
     }
 
     /** Offset and slope, places that stand off counting little. */

@@ -141,7 +141,7 @@ final class TraceReport {
                 2 * flat.share() * outline.radiusMm((flat.from() + flat.to()) / 2));
     }
 
-    /** How far the two edges disagree, in pixels, the least first. */
+    /** What the edges' disagreement leaves open, twice, which is all of it where both are as sure; in pixels, the least first. */
     private static double[] apartPixels(RoundOutline outline) {
         double[] apart = new double[outline.count()];
         for (int k = 0; k < apart.length; k++) {
