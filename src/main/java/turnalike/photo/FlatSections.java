@@ -1,7 +1,6 @@
 package turnalike.photo;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -11,35 +10,12 @@ import java.util.stream.IntStream;
  * width does not change; it steps down at both ends, but for the piece's own; nothing turned stands out of the square that it was turned from;
  * its light runs across each of one or two flats nearly evenly, as no round's does; of two flats it leaps at the arris, at one and the same place
  * from end to end; one flat alone is lit otherwise than what is round on the same piece. Where a stretch could be square by its shape and is not
- * lit as the piece's rounds are, but something is missing, it is said to be doubtful.
- *
- * <p>Of a square turned by φ about the axis one sees w = s·(cos φ + sin φ) across, the arris at the share p = (1 − tan φ) / (1 + tan φ) of the
- * half width; so s follows from both. Derived for a far camera; a near one widens the nearer corners, of which the half for a flat that faces
- * the camera is exact: its half width is seen at depth 1 − s/2.
+ * lit as the piece's rounds are, but something is missing, it is said to be doubtful. What its
+ * width and its arris say of its side is {@link SquareSection}'s.
  */
 final class FlatSections {
     /** Over so many pixels of the length it is judged whether light falls on a flat or on a round: grain and noise hardly count then. */
     private static final double LIT_PIXELS = 3;
-
-    private static final double LEAST_MM = 15;
-
-    /** By how much an even stretch's half width may change, in pixels, and as a share of itself. */
-    private static final double EVEN_PIXELS = 0.8;
-
-    private static final double EVEN_SHARE = 0.012;
-
-    /** Where a square's end or shoulder is rounded, its width is still within this share of the even one, so many half widths long. */
-    private static final double ROUNDED = 0.06;
-
-    private static final double ROUNDED_LENGTH = 0.35;
-
-    /** An end's rim is so near, in pixels, that what stands beyond the even stretch is the rim. */
-    private static final double RIM_PIXELS = 8;
-
-    /** A shoulder falls by this share of the half width at least, within so many of them. */
-    private static final double SHOULDER = 0.04;
-
-    private static final double SHOULDER_LENGTH = 0.8;
 
     /** What is turned may stand out of its square by so much: the camera is near and the width is not exact. */
     private static final double STANDS_OUT = 1.05;
@@ -63,6 +39,8 @@ final class FlatSections {
 
     private final RoundOutline outline;
 
+    private final EvenStretches shape;
+
     private final SquaredContour contour;
 
     private final Lens lens;
@@ -74,21 +52,32 @@ final class FlatSections {
         this.lens = lens;
         this.outline = outline;
         this.contour = contour;
+        shape = new EvenStretches(outline);
     }
 
     /**
      * A stretch found square, or that may be.
      *
-     * @param from its first step
+     * @param from its first step, by its width
      * @param to its last
+     * @param section as it is seen
      * @param share half its side over the radius that a round of that width would have
      * @param faceOn whether one flat faces the camera; else two are seen
      * @param sure whether it is square; else it is taken for a round and may be square
      */
-    record Flat(int from, int to, double share, boolean faceOn, boolean sure) {
-        /** How far its nearest side or arris stands before the axis, in radii that a round of its width would have. */
-        double before() {
-            return faceOn ? share : 1;
+    record Flat(int from, int to, SquareSection section, double share, boolean faceOn, boolean sure) {
+        int middle() {
+            return (from + to) / 2;
+        }
+
+        /**
+         * Where it ends, seen in this view or in another of the same piece.
+         *
+         * @param start whether its start is meant, else its end
+         */
+        Optional<SquareEnd> end(SquaredContour contour, RoundOutline outline, boolean start) {
+            SquareSection seen = new SquareSection(share * outline.radiusUnits(middle()), section.arris());
+            return SquareEnd.of(contour, seen, outline.ray(middle()), outline.ray(start ? from : to));
         }
     }
 
@@ -101,30 +90,30 @@ final class FlatSections {
         EndCap start = view.start();
         EndCap end = view.end();
         for (Flat flat : new FlatSections(picture, outline, view.contour(), lens).find()) {
-            double before = flat.before() * outline.radiusUnits((flat.from() + flat.to()) / 2);
-            double near = flat.before() * outline.radiusMm((flat.from() + flat.to()) / 2);
-            if (flat.sure() && !start.isPlaced() && outline.placeMm(flat.from()) < near) {
-                start = start.squared(before);
+            double near = outline.radiusMm(flat.middle());
+            if (flat.sure() && outline.placeMm(flat.from()) < near) {
+                start = squared(start, flat.end(view.contour(), outline, true));
             }
-            if (flat.sure() && !end.isPlaced() && lengthMm - outline.placeMm(flat.to()) < near) {
-                end = end.squared(before);
+            if (flat.sure() && lengthMm - outline.placeMm(flat.to()) < near) {
+                end = squared(end, flat.end(view.contour(), outline, false));
             }
         }
         return view.withEnds(start, end);
     }
 
+    private static EndCap squared(EndCap cap, Optional<SquareEnd> end) {
+        return end.map(each -> cap.squared(1 - each.place() / cap.apex())).orElse(cap);
+    }
+
     List<Flat> find() {
-        List<int[]> stretches = even().stream()
-                .map(each -> new int[] {each[0], each[1], widened(each[0], -1), widened(each[1], 1)})
-                .filter(each -> stepsDown(each, -1) && stepsDown(each, 1))
-                .toList();
+        List<int[]> stretches = shape.find();
         // From the thickest down: what is found square no longer counts as turned.
         List<Flat> found = new ArrayList<>();
         boolean[] flat = new boolean[outline.count()];
         stretches.stream()
                 .sorted((a, b) -> Double.compare(outline.radiusMm(b[0]), outline.radiusMm(a[0])))
                 .forEach(each -> {
-                    double widest = widestBeside(stretches, flat, each);
+                    double widest = shape.widestBeside(stretches, flat, each);
                     judged(each, widest, rounds(each)).ifPresent(judged -> {
                         found.add(judged);
                         IntStream.rangeClosed(judged.from(), judged.to()).forEach(k -> flat[k] = true);
@@ -132,115 +121,6 @@ final class FlatSections {
                 });
         found.sort((a, b) -> Integer.compare(a.from(), b.from()));
         return found;
-    }
-
-    /** Stretches of even width, each its first step and its last. */
-    private List<int[]> even() {
-        List<int[]> stretches = new ArrayList<>();
-        int from = 0;
-        while (from < outline.count()) {
-            int to = from;
-            double least = outline.radiusMm(from);
-            double most = least;
-            double allowed = Math.max(EVEN_PIXELS * outline.mmPerPixel(), EVEN_SHARE * least);
-            while (to + 1 < outline.count()) {
-                double next = outline.radiusMm(to + 1);
-                if (Math.max(most, next) - Math.min(least, next) > allowed) {
-                    break;
-                }
-                least = Math.min(least, next);
-                most = Math.max(most, next);
-                to++;
-            }
-            if (outline.placeMm(to) - outline.placeMm(from) >= LEAST_MM) {
-                stretches.add(new int[] {from, to});
-                from = to + 1;
-            } else {
-                from++;
-            }
-        }
-        return joined(stretches);
-    }
-
-    /** One stretch whose width has a fault somewhere is found as two of the same width. */
-    private List<int[]> joined(List<int[]> stretches) {
-        List<int[]> joined = new ArrayList<>();
-        for (int[] each : stretches) {
-            int[] last = joined.isEmpty() ? each : joined.get(joined.size() - 1);
-            double gap = outline.placeMm(each[0]) - outline.placeMm(last[1]);
-            double apart =
-                    Math.abs(outline.radiusMm((each[0] + each[1]) / 2) - outline.radiusMm((last[0] + last[1]) / 2));
-            if (last != each && gap < 3 && apart < 2 * EVEN_SHARE * outline.radiusMm(each[0])) {
-                joined.set(joined.size() - 1, new int[] {last[0], each[1]});
-            } else {
-                joined.add(each);
-            }
-        }
-        return joined;
-    }
-
-    /** On to the shoulder, or to the piece's end, whose rim the picture's softness rounds. */
-    private int widened(int k, int way) {
-        double even = outline.radiusMm(k);
-        int on = k;
-        while (within(on + way)
-                && Math.abs(outline.radiusMm(on + way) - even) < ROUNDED * even
-                && Math.abs(outline.placeMm(on + way) - outline.placeMm(k)) < ROUNDED_LENGTH * even) {
-            on += way;
-        }
-        int end = way < 0 ? 0 : outline.count() - 1;
-        return Math.abs(outline.placeMm(end) - outline.placeMm(on)) < RIM_PIXELS * outline.mmPerPixel() ? end : on;
-    }
-
-    private boolean within(int k) {
-        return k >= 0 && k < outline.count();
-    }
-
-    /** Whether the piece ends there, or falls away at a shoulder. */
-    private boolean stepsDown(int[] stretch, int way) {
-        double half = outline.radiusMm((stretch[0] + stretch[1]) / 2);
-        int k = way < 0 ? stretch[2] : stretch[3];
-        for (int on = k; Math.abs(outline.placeMm(on) - outline.placeMm(k)) < SHOULDER_LENGTH * half; on += way) {
-            if (!within(on + way)) {
-                return true;
-            }
-            if (outline.radiusMm(on + way) < (1 - SHOULDER) * half) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** The largest radius of what is turned: not in the stretch, nor in one as wide, nor in a square. */
-    private double widestBeside(List<int[]> stretches, boolean[] flat, int[] stretch) {
-        double half = outline.radiusMm((stretch[0] + stretch[1]) / 2);
-        boolean[] counts = new boolean[outline.count()];
-        for (int k = 0; k < counts.length; k++) {
-            counts[k] = !flat[k];
-        }
-        int rim = (int) (RIM_PIXELS * outline.mmPerPixel() / outline.placeMm(1));
-        for (int[] each : stretches) {
-            if (isAsWide((each[0] + each[1]) / 2, half)) {
-                int from = each[2];
-                int to = each[3];
-                while (within(from - 1) && isAsWide(from - 1, half)) {
-                    from--;
-                }
-                while (within(to + 1) && isAsWide(to + 1, half)) {
-                    to++;
-                }
-                Arrays.fill(counts, Math.max(0, from - rim), Math.min(counts.length, to + 1 + rim), false);
-            }
-        }
-        double widest = 0;
-        for (int k = 0; k < counts.length; k++) {
-            widest = counts[k] ? Math.max(widest, outline.radiusMm(k)) : widest;
-        }
-        return widest;
-    }
-
-    private boolean isAsWide(int k, double half) {
-        return Math.abs(outline.radiusMm(k) - half) < ROUNDED * half;
     }
 
     /** How the piece is lit where it is surely round: narrower than the stretch and hardly sloping. */
@@ -260,7 +140,8 @@ final class FlatSections {
         int middle = (stretch[0] + stretch[1]) / 2;
         double half = outline.radiusUnits(middle);
         double seen = half / Math.sqrt(1 - half * half);
-        double facing = seen / (1 + seen) / half;
+        SquareSection face = SquareSection.facing(seen);
+        double facing = face.half() / half;
         if (facing * outline.radiusMm(middle) * STANDS_OUT < widest) {
             return Optional.empty();
         }
@@ -271,23 +152,26 @@ final class FlatSections {
         AcrossLight.Run one = light.run(0, AcrossLight.ACROSS);
         if (isFlat(one) && unlike) {
             int[] lit = litAlike(stretch, light, rounds.orElseThrow());
-            return Optional.of(new Flat(lit[0], lit[1], facing, true, true));
+            return Optional.of(new Flat(lit[0], lit[1], face, facing, true, true));
         }
-        double tan = (1 - Math.abs(arris.share())) / (1 + Math.abs(arris.share()));
-        double turned = Math.sqrt(1 + tan * tan) / (1 + tan);
-        boolean two = arris.misfit() < MOST_MISFIT
+        SquareSection two = SquareSection.turned(seen, arris.share() * half);
+        double turned = two.half() / half;
+        boolean fitsTwo = arris.misfit() < MOST_MISFIT
                 && arris.unevenness() < UNEVEN
                 && arris.leap() > Math.max(LEAST_LEAP, arris.unevenness());
         boolean fits = turned * outline.radiusMm(middle) * STANDS_OUT > widest;
-        if (two && unlike && fits && stays(stretch, arris.share())) {
+        if (fitsTwo && unlike && fits && stays(stretch, arris.share())) {
             int[] lit = litAlike(stretch, light, rounds.orElseThrow());
-            return Optional.of(new Flat(lit[0], lit[1], turned, false, true));
+            return Optional.of(new Flat(lit[0], lit[1], two, turned, false, true));
         }
         // A round lit otherwise than the rest, by a shine or a shadow, keeps falling off to both sides.
         boolean may = isFlat(one) || (arris.unevenness() < 2 * UNEVEN && arris.leap() > LEAST_LEAP / 2);
-        return may && (unlike || rounds.isEmpty())
-                ? Optional.of(new Flat(stretch[2], stretch[3], isFlat(one) ? facing : turned, isFlat(one), false))
-                : Optional.empty();
+        if (!may || !(unlike || rounds.isEmpty())) {
+            return Optional.empty();
+        }
+        boolean faceOn = isFlat(one);
+        return Optional.of(
+                new Flat(stretch[2], stretch[3], faceOn ? face : two, faceOn ? facing : turned, faceOn, false));
     }
 
     /** From where to where a stretch is lit as its middle is and not as what is round: a round of nearly its width may follow it. */

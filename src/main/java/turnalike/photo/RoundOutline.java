@@ -168,6 +168,21 @@ final class RoundOutline {
         return fromUnits + placeMm(k) / mmPerUnit;
     }
 
+    /** X of the ray that touches the piece there, where it runs along the axis. */
+    double ray(int k) {
+        double r = radiusUnits(k);
+        return alongUnits(k) / (1 - r * r);
+    }
+
+    double mmPerUnit() {
+        return mmPerUnit;
+    }
+
+    /** Where a place in those units lies from the start end. */
+    double ofUnitsMm(double along) {
+        return (along - fromUnits) * mmPerUnit;
+    }
+
     /** How much the left edge stands farther out than the right. */
     double apartMm(int k) {
         return apart[k];

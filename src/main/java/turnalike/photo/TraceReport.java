@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import turnalike.trace.Profile;
 import turnalike.units.Length;
 
@@ -49,9 +48,6 @@ final class TraceReport {
 
     private static final double MUCH = 0.2;
 
-    /** What a square's side is uncertain by: how it is turned and which corner is nearer is not known exactly. */
-    private static final double SQUARE = 0.03;
-
     private final Picture picture;
 
     private final FocalGuess focal;
@@ -80,65 +76,40 @@ final class TraceReport {
         RoundOutline outline = RoundOutline.of(view.contour(), view.start(), view.end(), lengthMm);
         double[] apart = apartPixels(outline);
         check(outline, apart);
-        Cores.Work<RoundOutline> byTilting = Cores.begin(() -> other(0, view.tiltUncertainty()));
-        RoundOutline farther = other(view.focalUncertainty(), 0);
-        RoundOutline tilted = byTilting.done();
-        List<FlatSections.Flat> flats = new FlatSections(picture, outline, view.contour(), scale.lens()).find();
+        Cores.Work<FoundSquares.Seen> byTilting = Cores.begin(() -> other(0, view.tiltUncertainty()));
+        FoundSquares.Seen farther = other(view.focalUncertainty(), 0);
+        FoundSquares.Seen tilted = byTilting.done();
+        FoundSquares squares = FoundSquares.of(
+                new FlatSections(picture, outline, view.contour(), scale.lens()).find(),
+                new FoundSquares.Seen(view.contour(), outline),
+                List.of(farther, tilted),
+                scale.uncertainty());
         List<Profile.Station> stations = new ArrayList<>();
         for (int k = 0; k < outline.count(); k++) {
-            double byFocal = farther.radiusMm(k) - outline.radiusMm(k);
-            double byTilt = tilted.radiusMm(k) - outline.radiusMm(k);
+            double byFocal = farther.outline().radiusMm(k) - outline.radiusMm(k);
+            double byTilt = tilted.outline().radiusMm(k) - outline.radiusMm(k);
             double byEdge = edgeMm(outline, k, apart[apart.length / 2]);
-            Optional<FlatSections.Flat> flat = flat(flats, k);
-            double share = flat.filter(FlatSections.Flat::sure)
-                    .map(FlatSections.Flat::share)
-                    .orElse(1.0);
-            double bySquare =
-                    outline.radiusMm(k) * flat.map(TraceReport::bySquare).orElse(0.0);
+            double bySquare = squares.doubtMm(k);
             double byScale = scale.uncertainty() * outline.radiusMm(k);
             stations.add(new Profile.Station(
                     Length.ofMm(outline.placeMm(k)),
-                    Length.ofMm(share * outline.radiusMm(k)),
+                    Length.ofMm(squares.radiusMm(k)),
                     Length.ofMm(Math.sqrt(bySquare * bySquare
                             + byScale * byScale
                             + byFocal * byFocal
                             + byTilt * byTilt
                             + byEdge * byEdge))));
         }
-        List<Profile.Stretch> hidden = outline.hiddenStretches(Math.max(0.4, outline.mmPerPixel()));
+        double least = Math.max(0.4, outline.mmPerPixel());
+        List<Profile.Stretch> hidden = squares.hidden(outline.hiddenStretches(least), least);
         return new PhotoTrace.Traced(
                 new Profile(Length.ofMm(lengthMm), stations, hidden),
-                flats.stream()
-                        .filter(FlatSections.Flat::sure)
-                        .map(flat -> new Profile.Stretch(
-                                Length.ofMm(outline.placeMm(flat.from())), Length.ofMm(outline.placeMm(flat.to()))))
-                        .toList(),
+                squares.stretches(),
                 outline.mmPerPixel(),
                 scale.from(),
                 focal.from(),
                 overlay(),
-                warnings(outline, flats));
-    }
-
-    private static Optional<FlatSections.Flat> flat(List<FlatSections.Flat> flats, int k) {
-        return flats.stream().filter(flat -> flat.from() <= k && k <= flat.to()).findFirst();
-    }
-
-    /** What a square leaves open, and what one does that may be none, as a share of the radius. */
-    private static double bySquare(FlatSections.Flat flat) {
-        return flat.sure() ? SQUARE : Math.max(SQUARE, 1 - flat.share());
-    }
-
-    private static String square(RoundOutline outline, FlatSections.Flat flat) {
-        return String.format(
-                Locale.ROOT,
-                flat.sure()
-                        ? "From %.0f to %.0f mm it is lit as %s, and taken for a square of %.1f mm: measure it."
-                        : "From %.0f to %.0f mm it may be square, lit somewhat as %s; not sure, so it is taken for a round: if it is square, its side is some %.1f mm.",
-                outline.placeMm(flat.from()),
-                outline.placeMm(flat.to()),
-                flat.faceOn() ? "a flat that faces the camera" : "two flats with an arris between",
-                2 * flat.share() * outline.radiusMm((flat.from() + flat.to()) / 2));
+                warnings(outline, squares));
     }
 
     /** What the edges' disagreement leaves open, twice, which is all of it where both are as sure; in pixels, the least first. */
@@ -206,9 +177,9 @@ final class TraceReport {
         }
     }
 
-    private List<String> warnings(RoundOutline outline, List<FlatSections.Flat> flats) {
+    private List<String> warnings(RoundOutline outline, FoundSquares squares) {
         List<String> warnings = new ArrayList<>(scale.warnings());
-        flats.forEach(flat -> warnings.add(square(outline, flat)));
+        warnings.addAll(squares.words());
         if (focal.uncertainty() > 0.1) {
             warnings.add(
                     "the picture does not say what lens took it: places off its middle are the less sure; give the angle of view");
@@ -247,13 +218,15 @@ final class TraceReport {
     }
 
     /** The outline for another focal length or tilt, the axis straightened for it. */
-    private RoundOutline other(double logFocal, double tilt) throws Unsure {
+    private FoundSquares.Seen other(double logFocal, double tilt) throws Unsure {
         double f = view.logFocal() + logFocal;
         double t = view.tilt() + tilt;
         SquaredContour seen =
                 fit.contour(fit.straightened(view.axis(), f, t), f, t).as(view.contour());
-        return RoundOutline.of(
-                seen, EndCap.again(view.start(), seen, true), EndCap.again(view.end(), seen, false), lengthMm);
+        return new FoundSquares.Seen(
+                seen,
+                RoundOutline.of(
+                        seen, EndCap.again(view.start(), seen, true), EndCap.again(view.end(), seen, false), lengthMm));
     }
 
     /** What the edges themselves leave open: how they differ nearby and all over, and how steep the outline runs. */

@@ -156,7 +156,8 @@ class PhotoAccuracyIT {
                     .formatted(asked.scene().name(), asked.squares().size());
         }
         assertThat(traced.squares()).as(asked.scene().name()).allSatisfy(named -> assertThat(asked.squares())
-                .anyMatch(each -> named.from().mm() > each[0] - 6 && named.to().mm() < each[1] + 6));
+                .anyMatch(each -> Math.abs(named.from().mm() - each[0]) < 2
+                        && Math.abs(named.to().mm() - each[1]) < 2));
         return "| %s | %d | %d |"
                 .formatted(
                         asked.scene().name(),
