@@ -67,6 +67,11 @@ public record Cut(
                 number, phase, tool, setting, from, to, places, members, sizes, what, caution, natural, why, strides);
     }
 
+    Cut saying(String other) {
+        return new Cut(
+                order, phase, tool, setting, from, to, places, members, sizes, other, caution, natural, why, strides);
+    }
+
     Cut withNatural(Speed speed) {
         return new Cut(
                 order,

@@ -207,7 +207,7 @@ final class CutOrder {
         for (int index : work.towardTheHeadstock()) {
             if (!square(index) && !gripped.equals(Optional.of(index))) {
                 out.addAll(members.sizing(Phase.FROM_TIP, index, before));
-                out.add(members.member(Phase.FROM_TIP, index));
+                out.add(members.fromTip(index, before));
                 before.add(index);
             }
         }

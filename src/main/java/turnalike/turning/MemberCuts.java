@@ -65,7 +65,28 @@ final class MemberCuts {
                 sized.stream()
                         .filter(each -> each.member() == index && mayBeParted(each))
                         .filter(each -> before.stream().noneMatch(other -> sharesSize(each, other)))
+                        .filter(each -> phase != Phase.FROM_TIP
+                                || !partedInside(index, before).equals(Optional.of(each)))
                         .toList());
+    }
+
+    /**
+     * The side of a bead or ball toward the hold, which is parted only once its half toward the tip is rolled: until then the whole cylinder bears
+     * the cut. Of a half bead the one line is all there is, and what was cut before has parted the joint that it shares.
+     */
+    private Optional<SizedPlace> partedInside(int index, Set<Integer> before) {
+        PlacedMember placed = run.get(index);
+        Length hold = work.held().at() == Held.At.START ? placed.start() : placed.end();
+        Length free = work.held().at() == Held.At.START ? placed.end() : placed.start();
+        List<SizedPlace> own =
+                sized.stream().filter(each -> each.member() == index).toList();
+        return own.stream()
+                .filter(each -> placed.member().isRolled() && isSame(each.place(), hold) && mayBeParted(each))
+                .filter(each -> own.stream()
+                        .anyMatch(other ->
+                                isSame(other.place(), free) && opening(other).equals(opening(each))))
+                .filter(each -> before.stream().noneMatch(other -> sharesSize(each, other)))
+                .findFirst();
     }
 
     /** What has waited for this member's turn. A flat that the parting tool cuts is brought to the calipers by that cut itself. */
@@ -245,6 +266,18 @@ final class MemberCuts {
 
     String caption(int index) {
         return run.get(index).caption();
+    }
+
+    /** The member brought to its shape, from the tip back after those named. */
+    Cut fromTip(int index, Set<Integer> before) {
+        Cut whole = member(Phase.FROM_TIP, index);
+        return partedInside(index, before)
+                .map(place -> whole.saying(
+                        "%s: roll from the crown down to the line toward the tip first; then part the other"
+                                        .formatted(caption(index))
+                                + " side down to the calipers at %s and roll that half"
+                                        .formatted(place.place().format(work.units()))))
+                .orElse(whole);
     }
 
     /** The member brought to its shape. */

@@ -88,6 +88,27 @@ class HeldCutsTest {
                         cut -> assertThat(cut.what()).startsWith("3 bead: roll"));
     }
 
+    /** Parted on both sides it would be rolled on a neck: the side toward the hold is parted when the half toward the tip is done. */
+    @Test
+    void a_ball_is_parted_on_the_tips_side_rolled_there_and_then_parted_on_the_other() {
+        for (Held.At at : Held.At.values()) {
+            Turning turning = turning(finial(30, 8), new Held(Held.By.CHUCK, at, true));
+            List<Cut> ball = phase(turning, Phase.FROM_TIP).stream()
+                    .filter(cut -> cut.members().equals(List.of(2)))
+                    .toList();
+            double tipSide = at == Held.At.START ? 60 : 30;
+            assertThat(ball.get(1).places()).containsExactly(mm(tipSide));
+            assertThat(ball.get(2).what())
+                    .isEqualTo(
+                            "3 bead: roll from the crown down to the line toward the tip first; then part the other side"
+                                    + " down to the calipers at %.0f mm and roll that half".formatted(90 - tipSide));
+            assertThat(ball.get(2).setting()).contains(mm(24.8));
+        }
+        // Between centres both sides are sized beforehand: what is thick drives it.
+        Turning between = turning(finial(0, 12), Held.BETWEEN_CENTRES);
+        assertThat(between.cuts()).noneMatch(cut -> cut.what().contains("that half"));
+    }
+
     @Test
     void a_joint_of_one_size_is_parted_once_and_told_of_both_members() {
         Pattern urn = new Pattern(
@@ -110,20 +131,17 @@ class HeldCutsTest {
                         "- 4 taper at 94 mm",
                         "4 taper",
                         "- 3 bead at 36 mm",
-                        "- 2 fillet | 3 bead at 26 mm",
                         "3 bead",
                         "2 fillet",
                         "- 1 bead at 10 mm",
-                        "- 1 bead at 0 mm",
                         "1 bead");
         assertThat(said.apply(new Held(Held.By.CHUCK, Held.At.END, true)))
                 .containsExactly(
                         "- 1 bead at 10 mm",
-                        "- 1 bead at 0 mm; 1 bead | 2 fillet at 20 mm",
+                        "- 1 bead at 0 mm",
                         "1 bead",
                         "2 fillet",
                         "- 3 bead at 36 mm",
-                        "- 3 bead | 4 taper at 46 mm",
                         "3 bead",
                         "- 4 taper at 94 mm",
                         "4 taper");
