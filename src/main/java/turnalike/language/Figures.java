@@ -17,10 +17,13 @@ record Figures(String frame, List<String> figures) {
 
     private static final Pattern FIGURE = Pattern.compile(ONE);
 
-    /** {@code 1, 2, 3}, {@code 0 → 2, 17 → 15}, and {@code 1 in, 2 in, 3} of {@code 1 in, 2 in, 3 in}; or a figure. */
+    /** What a turner numbers pieces by: {@code n7}, {@code A-12}. */
+    private static final String LABEL = "\\b\\p{L}{1,3}-?\\d+\\b";
+
+    /** {@code 1, 2, 3}, {@code n7, n105}, {@code 0 → 2, 17 → 15}, and {@code 1 in, 2 in, 3} of {@code 1 in, 2 in, 3 in}; or a figure. */
     private static final Pattern LIST = Pattern.compile(
-            "(?:%1$s(?: → %1$s)?, )+%1$s(?: → %1$s)?|(?:%1$s in, )+%1$s(?= in\\b)|(?:%1$s mm, )+%1$s(?= mm\\b)|%1$s"
-                    .formatted(ONE));
+            "(?:(?:%2$s|%1$s), )*%2$s(?:, (?:%2$s|%1$s))+|(?:(?:%2$s|%1$s), )+%2$s|(?:%1$s(?: → %1$s)?, )+%1$s(?: → %1$s)?|(?:%1$s in, )+%1$s(?= in\\b)|(?:%1$s mm, )+%1$s(?= mm\\b)|%1$s"
+                    .formatted(ONE, LABEL));
 
     private static final Pattern VERSION = Pattern.compile("\\d+(?:\\.\\d+){2,}");
 

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import turnalike.pattern.Mark;
 import turnalike.pattern.Warning;
+import turnalike.units.Force;
 import turnalike.units.Length;
 import turnalike.units.Working;
 import turnalike.wood.Stiffness;
@@ -62,8 +63,16 @@ public record Turning(
 
     /** {@return whether no tailstock presses as hard as it takes to bow the piece out; false where that is not known} */
     public boolean isFarFromBowing() {
-        double most = FAR_PUSH * lathe.rules().thrustMost().newtons();
-        return whip.filter(each -> each.buckling().newtons() >= most).isPresent();
+        return whip.filter(each -> isBeyondTailstocks(each.buckling())).isPresent();
+    }
+
+    /**
+     * {@return whether no tailstock presses so hard}
+     *
+     * @param push an end force
+     */
+    public boolean isBeyondTailstocks(Force push) {
+        return push.newtons() >= FAR_PUSH * lathe.rules().thrustMost().newtons();
     }
 
     /** {@return how fast it may turn} Throws {@link IllegalStateException} where no speed is offered. */

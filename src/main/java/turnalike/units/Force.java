@@ -38,12 +38,15 @@ public record Force(double newtons) implements Comparable<Force> {
     }
 
     /**
-     * {@return the same to two figures, for what is no surer than a wood's stiffness: {@code 10000 lbf (47000 N)}}
+     * {@return the same to two figures, for what is no surer than a wood's stiffness, from 1000 N on in thousands of them: {@code 110 lbf (470 N)},
+     * {@code 11000 lbf (47 kN)}}
      *
      * @param units of the job
      */
     public String formatRoughly(UnitSystem units) {
-        String plain = PlainNumber.toFigures(newtons, 2) + " N";
+        String plain = newtons < 995
+                ? PlainNumber.toFigures(newtons, 2) + " N"
+                : PlainNumber.toFigures(newtons / 1000, 2) + " kN";
         return units == UnitSystem.INCH
                 ? "%s lbf (%s)".formatted(PlainNumber.toFigures(newtons / PER_POUND_FORCE, 2), plain)
                 : plain;

@@ -263,6 +263,9 @@ class UnitsTest {
         assertThat(Force.ofNewtons(20).format(UnitSystem.INCH)).isEqualTo("4.5 lbf (20 N)");
         assertThat(Force.ofNewtons(1.52).format(UnitSystem.METRIC)).isEqualTo("1.5 N");
         assertThat(Force.ofNewtons(444.8).format(UnitSystem.INCH)).isEqualTo("100 lbf (445 N)");
+        assertThat(Force.ofNewtons(994).formatRoughly(UnitSystem.METRIC)).isEqualTo("990 N");
+        assertThat(Force.ofNewtons(996).formatRoughly(UnitSystem.METRIC)).isEqualTo("1 kN");
+        assertThat(Force.ofNewtons(47_300).formatRoughly(UnitSystem.INCH)).isEqualTo("11000 lbf (47 kN)");
     }
 
     /** Room must not be said too large, nor what passes too small: 6.21 mm are 15.6 sixty-fourths. */

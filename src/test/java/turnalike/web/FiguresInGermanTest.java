@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -117,6 +118,32 @@ class FiguresInGermanTest {
                     .contains("Glied 3");
             assertThat(german(served, "/api" + at + "/changes?seen=0"))
                     .containsPattern("\"what\" : \".*erfundenen Stücke");
+        }
+    }
+
+    @Test
+    void pieces_named_otherwise_than_by_figures_alone_too() {
+        String labels = "n7, n105, 12, A-3" + ", n9".repeat(60);
+        assertThat(Language.GERMAN.say("Next set: keep pieces " + labels + "; they make a set as they are"))
+                .isEqualTo("Nächster Satz: zu behalten sind die Stücke " + labels
+                        + "; sie ergeben einen Satz, wie sie sind");
+        assertThat(Language.GERMAN.say("Next set: keep piece n7; they make a set as they are"))
+                .startsWith("Nächster Satz: zu behalten ist Stück n7; ");
+        assertThat(Language.GERMAN.say("Next set: keep pieces the pale one, n7; they make a set as they are"))
+                .startsWith("Nächster Satz: zu behalten sind die Stücke the pale one, n7; ");
+    }
+
+    @Test
+    void room_that_no_rule_shows_too() {
+        for (String line : List.of(
+                "Hub: bore 3/4 in (19 mm), 1 in (25.4 mm) deep: less than 0.004 in (0.1 mm) of wood between two mortises",
+                "Rim: bore 19 mm (3/4 in), 25 mm (1 in) deep: less than 0.1 mm (0.004 in) of wood between two mortises,"
+                        + " 6 mm (15/64 in) to the outside",
+                "Spokes: less than 0.1 mm (0.004 in) between two of them at the nearest, 20 mm (25/32 in) from the start end",
+                "less than 0.1 mm (0.004 in) is left from a mortise's bottom to the axle's hole",
+                "mortises 19 mm (3/4 in) wide and 25 mm (1 in) deep leave less than 0.1 mm (0.004 in) of wood between them",
+                "between 1/32 in and 3/64 in on the rule")) {
+            assertThat(Language.GERMAN.knows(line)).as(line).isTrue();
         }
     }
 

@@ -122,6 +122,24 @@ class JobPageIT {
     }
 
     @Test
+    void the_kind_chosen_to_be_put_in_stays_chosen_when_the_fields_are_redrawn() {
+        select(3, "hub bead");
+        page.locator("#insert").selectOption("vee");
+        page.locator("#kind").selectOption("groove");
+        page.locator("#f-crown").fill("1 3/8");
+        page.locator("#f-crown").press("Tab");
+        assertThat(page.locator("#undo")).hasAttribute("title", Pattern.compile("hub bead 3.* at the crown: .*"));
+        assertThat(page.locator("#insert")).hasValue("vee");
+        // What says what a member is says it of the one shown.
+        assertThat(page.locator("#kind")).hasValue("bead");
+        select(5, "fillet");
+        assertThat(page.locator("#insert")).hasValue("vee");
+        page.locator("#after").click();
+        assertThat(page.locator("#member-h")).hasText("6 vee");
+        assertThat(page.locator("#insert")).hasValue("vee");
+    }
+
+    @Test
     void what_an_edit_does_not_change_is_left_standing() {
         select(3, "hub bead");
         page.locator(".figure-box summary").first().click();

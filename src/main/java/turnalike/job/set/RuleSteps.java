@@ -9,6 +9,14 @@ import turnalike.units.UnitSystem;
  * @param units of the job, in which they are told with the other's beside
  */
 record RuleSteps(UnitSystem units) {
+    /** Nobody turns or bores so exactly. */
+    private static final double LEAST_MM = 0.1;
+
+    /** Two things that just touch have nothing between them. */
+    private static final double NOTHING_MM = 0.005;
+
+    private static final double SLACK_MM = 1e-6;
+
     /** For thicknesses, depths and places of a single axis. */
     Length fine() {
         return units == UnitSystem.INCH ? Length.ofInches(1 / 16.0) : Length.ofMm(0.5);
@@ -45,9 +53,11 @@ record RuleSteps(UnitSystem units) {
         return length.formatBoth(units);
     }
 
-    /** What is left between two things: never more than there is. */
+    /** What is left between two things: never more than there is; where no rule shows it, that it is less than one shows. */
     String left(Length length) {
-        return length.formatDownBoth(units);
+        return length.mm() >= NOTHING_MM && length.mm() < LEAST_MM - SLACK_MM
+                ? "less than " + Length.ofMm(LEAST_MM).formatFineBoth(units)
+                : length.formatDownBoth(units);
     }
 
     /** What passes or runs into something: never less than it does. */

@@ -16,9 +16,14 @@ import turnalike.units.UnitSystem;
 public record MendCut(int member, String name, Length from, Length to, Length takeOff, boolean sure) {
     private static final double TENTH_MM = 0.1;
 
+    private static final double HALF = 0.499;
+
+    /** So near to a rule's mark, in 64ths, is at it: the eye halves the space between two and no more. */
+    private static final double AT_A_MARK = 0.25;
+
     /**
      * {@return what to do at the lathe: {@code take 0.3 mm off the diameter of the long taper between marks 5 and 7}} No finer than a caliper tells
-     * on wood: to a tenth of a millimetre or a thousandth of an inch, and from a half of a 64th on by halves of it too.
+     * on wood: to a tenth of a millimetre or a thousandth of an inch, and from a half of a 64th on as a rule shows it too.
      *
      * @param units in which the cut is printed
      */
@@ -32,19 +37,27 @@ public record MendCut(int member, String name, Length from, Length to, Length ta
                 : takeOff;
     }
 
-    /** A spring caliper tells a half of a 64th at best: below, thousandths on a dial. Whole 64ths have been said already. */
+    /**
+     * As a spring caliper is set by a rule, whose finest marks are 64ths: at one, or between two. Less than half of one is for thousandths on a dial
+     * alone. Whole 64ths have been said already.
+     */
     private String onCaliper(UnitSystem units) {
-        long halves = Math.round(takeOff.inches() * 64 * 2);
-        boolean saidSo = Math.abs(takeOff.inches() * 64 - Math.rint(takeOff.inches() * 64)) < 1e-6;
-        if (units == UnitSystem.METRIC || halves < 1 || saidSo) {
+        double marks = takeOff.inches() * 64;
+        long nearest = Math.round(marks);
+        boolean saidSo = Math.abs(marks - nearest) < 1e-6;
+        if (units == UnitSystem.METRIC || marks < HALF || saidSo) {
             return "";
         }
-        if (halves == 1) {
-            return ": half a 64th on the caliper";
+        if (nearest > 0 && Math.abs(marks - nearest) <= AT_A_MARK) {
+            return ": about %s on the rule".formatted(rule(nearest));
         }
-        String whole = String.valueOf(halves / 2);
-        return halves == 2
-                ? ": one 64th on the caliper"
-                : ": %s 64ths on the caliper".formatted(halves % 2 == 0 ? whole : whole + " 1/2");
+        long below = (long) Math.floor(marks);
+        return below == 0
+                ? ": less than %s on the rule".formatted(rule(1))
+                : ": between %s and %s on the rule".formatted(rule(below), rule(below + 1));
+    }
+
+    private static String rule(long marks) {
+        return Length.ofInches(marks / 64.0).format(UnitSystem.INCH);
     }
 }

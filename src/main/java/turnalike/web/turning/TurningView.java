@@ -22,6 +22,7 @@ import turnalike.turning.SpeedAdvice;
 import turnalike.turning.SpeedRange;
 import turnalike.turning.Stage;
 import turnalike.turning.Turning;
+import turnalike.units.Force;
 import turnalike.units.Length;
 import turnalike.units.PlainNumber;
 import turnalike.units.Speed;
@@ -127,8 +128,8 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
                             "Steady rest")));
             out.add(figure(
                     "Bows under the tailstock at",
-                    whip.buckling().formatRoughly(units()),
-                    turning().isFarFromBowing() ? "no tailstock presses so hard" : "",
+                    bows(whip.buckling()),
+                    turning().isFarFromBowing() ? whip.buckling().formatRoughly(units()) : "",
                     "Buckling"));
         });
         return out;
@@ -178,7 +179,11 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
                 rpm(stage.first()),
                 rpm(stage.second()),
                 stage.most().text(units()),
-                stage.buckling().formatRoughly(units()));
+                bows(stage.buckling()));
+    }
+
+    private String bows(Force push) {
+        return turning().isBeyondTailstocks(push) ? "no tailstock presses so hard" : push.formatRoughly(units());
     }
 
     /** The cuts by part of the work, in order. */

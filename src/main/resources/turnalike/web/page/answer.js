@@ -60,7 +60,8 @@
       if (field.type === "checkbox") field.checked = field.defaultChecked;
       else if (page.isDirty(field) && !typed.has(field.id)) field.value = field.defaultValue;
     }
-    for (const choice of fresh.querySelectorAll("option")) {
+    // What is to be put in next is the person's own choice and tells nothing of the job.
+    for (const choice of fresh.querySelectorAll("select:not([data-own]) option")) {
       if (choice.selected !== choice.defaultSelected) choice.selected = choice.defaultSelected;
     }
   };

@@ -14,11 +14,14 @@ class MendCutTest {
     }
 
     @Test
-    void whole_sixty_fourths_are_told_once_and_thousandths_by_the_caliper_too() {
+    void whole_sixty_fourths_are_told_once_and_thousandths_as_a_rule_shows_them_too() {
         assertThat(told(3.0 / 64)).isEqualTo("take 3/64 in off the diameter of the cove");
         assertThat(told(1.0 / 64)).isEqualTo("take 1/64 in off the diameter of the cove");
-        assertThat(told(0.04)).isEqualTo("take 0.04 in off the diameter of the cove: 2 1/2 64ths on the caliper");
-        assertThat(told(0.008)).isEqualTo("take 0.008 in off the diameter of the cove: half a 64th on the caliper");
+        assertThat(told(0.04))
+                .isEqualTo("take 0.04 in off the diameter of the cove: between 1/32 in and 3/64 in on the rule");
+        assertThat(told(0.008)).isEqualTo("take 0.008 in off the diameter of the cove: less than 1/64 in on the rule");
+        assertThat(told(0.033)).isEqualTo("take 0.033 in off the diameter of the cove: about 1/32 in on the rule");
+        assertThat(told(0.013)).isEqualTo("take 0.013 in off the diameter of the cove: about 1/64 in on the rule");
         assertThat(told(0.003)).isEqualTo("take 0.003 in off the diameter of the cove");
     }
 }

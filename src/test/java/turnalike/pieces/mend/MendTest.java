@@ -77,7 +77,7 @@ class MendTest {
         assertThat(cuts.cuts().get(0).words(UnitSystem.METRIC))
                 .isEqualTo("take 0.2 mm off the diameter of the member 3");
         assertThat(cuts.cuts().get(0).words(UnitSystem.INCH))
-                .isEqualTo("take 0.006 in off the diameter of the member 3: half a 64th on the caliper");
+                .isEqualTo("take 0.006 in off the diameter of the member 3");
     }
 
     @Test
