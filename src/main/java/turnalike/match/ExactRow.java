@@ -12,14 +12,14 @@ final class ExactRow {
     /** 16 pieces take some 17 million steps and 8 MB. */
     static final int MOST_PIECES = 16;
 
-    private final double[][] difference;
+    private final Differences difference;
     private final int places;
     private final double[][] shortest;
 
-    ExactRow(double[][] difference, int places) {
+    ExactRow(Differences difference, int places) {
         this.difference = difference;
         this.places = places;
-        shortest = new double[1 << difference.length][];
+        shortest = new double[1 << difference.count()][];
     }
 
     /** The pieces in order, any piece at any place. */
@@ -40,7 +40,7 @@ final class ExactRow {
     }
 
     private int[] solve(Predicate<int[]> rule, Fits fits) {
-        int pieces = difference.length;
+        int pieces = difference.count();
         int bestGroup = 0;
         int bestLast = 0;
         double best = Double.POSITIVE_INFINITY;
@@ -66,7 +66,7 @@ final class ExactRow {
 
     private double[] extend(int group, Fits fits) {
         int place = Integer.bitCount(group) - 1;
-        double[] ending = new double[difference.length];
+        double[] ending = new double[difference.count()];
         Arrays.fill(ending, Double.POSITIVE_INFINITY);
         for (int last = 0; last < ending.length; last++) {
             int rest = group & ~(1 << last);
@@ -79,7 +79,7 @@ final class ExactRow {
             }
             double[] before = shortest[rest];
             for (int previous = 0; previous < ending.length; previous++) {
-                ending[last] = Math.min(ending[last], before[previous] + difference[previous][last]);
+                ending[last] = Math.min(ending[last], before[previous] + difference.between(previous, last));
             }
         }
         return ending;
@@ -94,8 +94,8 @@ final class ExactRow {
             path[place] = at;
             int rest = left & ~(1 << at);
             int previous = at;
-            for (int p = 0; p < difference.length && rest != 0; p++) {
-                if (shortest[rest][p] + difference[p][at] == shortest[left][at]) {
+            for (int p = 0; p < difference.count() && rest != 0; p++) {
+                if (shortest[rest][p] + difference.between(p, at) == shortest[left][at]) {
                     previous = p;
                     break;
                 }
@@ -109,7 +109,7 @@ final class ExactRow {
     private int[] members(int group) {
         int[] members = new int[Integer.bitCount(group)];
         int filled = 0;
-        for (int i = 0; i < difference.length; i++) {
+        for (int i = 0; i < difference.count(); i++) {
             if (((group >>> i) & 1) == 1) {
                 members[filled++] = i;
             }

@@ -17,8 +17,8 @@ final class RowBound {
      *
      * @param reached the total of some row, which sets the size of the steps
      */
-    static double ofAll(double[][] difference, double reached) {
-        int n = difference.length;
+    static double ofAll(Differences difference, double reached) {
+        int n = difference.count();
         if (n < 3) {
             return reached;
         }
@@ -51,8 +51,8 @@ final class RowBound {
     }
 
     /** For a row of some of the pieces: a path is a forest, and this is the lightest forest of as many joints. */
-    static double ofSome(double[][] difference, int places) {
-        int n = difference.length;
+    static double ofSome(Differences difference, int places) {
+        int n = difference.count();
         int[] degree = new int[n];
         double[] joints = tree(difference, new double[n], degree);
         Arrays.sort(joints);
@@ -67,7 +67,7 @@ final class RowBound {
      * For a row whose places want sorts: no joint is below the least difference of two pieces of its sorts; and a stretch of places that want
      * one sort is a row of some of its pieces, for which {@link #ofSome} holds.
      */
-    static double ofSorts(double[][] difference, RowSorts sorts) {
+    static double ofSorts(Differences difference, RowSorts sorts) {
         double sum = 0;
         List<Integer> wants = sorts.ofPlaces();
         int from = 0;
@@ -76,31 +76,25 @@ final class RowBound {
                 continue;
             }
             int[] own = sorts.pieces(wants.get(from)).stream().mapToInt(i -> i).toArray();
-            double[][] among = new double[own.length][own.length];
-            for (int i = 0; i < own.length; i++) {
-                for (int j = 0; j < own.length; j++) {
-                    among[i][j] = difference[own[i]][own[j]];
-                }
-            }
-            sum += ofSome(among, place - from);
+            sum += ofSome(difference.among(own), place - from);
             sum += place < wants.size() ? leastBetween(difference, own, sorts.pieces(wants.get(place))) : 0;
             from = place;
         }
         return sum;
     }
 
-    private static double leastBetween(double[][] difference, int[] some, List<Integer> others) {
+    private static double leastBetween(Differences difference, int[] some, List<Integer> others) {
         double least = Double.POSITIVE_INFINITY;
         for (int one : some) {
             for (int other : others) {
-                least = Math.min(least, difference[one][other]);
+                least = Math.min(least, difference.between(one, other));
             }
         }
         return least;
     }
 
     /** Tree with prices, less what the prices give back; fills in how many neighbours each piece has, the ends' dummy included. */
-    private static double priced(double[][] difference, double[] price, int[] degree) {
+    private static double priced(Differences difference, double[] price, int[] degree) {
         double bound = 0;
         for (double joint : tree(difference, price, degree)) {
             bound += joint;
@@ -121,8 +115,8 @@ final class RowBound {
         return bound + price[cheapest] + price[second];
     }
 
-    /** The least spanning tree, joint by joint: Prim's method on the full table, n² steps. */
-    private static double[] tree(double[][] difference, double[] price, int[] degree) {
+    /** The least spanning tree, joint by joint: Prim's method over all pairs, n² steps. */
+    private static double[] tree(Differences difference, double[] price, int[] degree) {
         int n = price.length;
         Arrays.fill(degree, 0);
         double[] joints = new double[n - 1];
@@ -136,7 +130,7 @@ final class RowBound {
             int next = -1;
             for (int j = 0; j < n; j++) {
                 if (!in[j]) {
-                    double priced = difference[at][j] + price[at] + price[j];
+                    double priced = difference.between(at, j) + price[at] + price[j];
                     if (priced < nearest[j]) {
                         nearest[j] = priced;
                         from[j] = at;

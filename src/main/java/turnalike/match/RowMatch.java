@@ -31,7 +31,7 @@ public final class RowMatch {
         }
         int pieces = problem.masses().size();
         int places = problem.places();
-        double[][] difference = Unlikeness.table(problem.unlikeness(), pieces);
+        Differences difference = Differences.of(problem.unlikeness(), pieces);
         SetRule rule = new SetRule(
                 problem.masses().stream().mapToDouble(m -> m.grams()).toArray(), places, problem.tolerancePct() / 100);
         RowSearch search = new RowSearch(difference, rule);
@@ -64,7 +64,7 @@ public final class RowMatch {
             throw new IllegalArgumentException(problems.get(0).line());
         }
         int pieces = problem.masses().size();
-        double[][] difference = Unlikeness.table(problem.unlikeness(), pieces);
+        Differences difference = Differences.of(problem.unlikeness(), pieces);
         SortRules rules = new SortRules(
                 problem.masses().stream().mapToDouble(m -> m.grams()).toArray(), sorts, problem.tolerancePct() / 100);
         List<String> warnings = rules.warnings(problem.tolerancePct(), names);
@@ -98,7 +98,7 @@ public final class RowMatch {
             throw new IllegalArgumentException(problems.get(0).line());
         }
         int pieces = problem.masses().size();
-        double[][] difference = Unlikeness.table(problem.unlikeness(), pieces);
+        Differences difference = Differences.of(problem.unlikeness(), pieces);
         double wanted = problem.tolerancePct() / 100;
         double[] massesG = problem.masses().stream().mapToDouble(m -> m.grams()).toArray();
         SetRule rule = new SetRule(massesG, problem.places(), wanted);
@@ -130,10 +130,10 @@ public final class RowMatch {
      */
     public record ByHand(RowPlacement placement, boolean leastOfRest) {}
 
-    private static double total(double[][] difference, int[] order) {
+    private static double total(Differences difference, int[] order) {
         double sum = 0;
         for (int i = 1; i < order.length; i++) {
-            sum += difference[order[i - 1]][order[i]];
+            sum += difference.between(order[i - 1], order[i]);
         }
         return sum;
     }

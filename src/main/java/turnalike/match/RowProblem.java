@@ -13,8 +13,8 @@ import turnalike.units.Problem;
  * @param tolerancePct a set passes when (heaviest − lightest) / mean is at most this many hundredths
  */
 public record RowProblem(List<Mass> masses, Unlikeness unlikeness, int places, double tolerancePct) {
-    /** The differences of that many pieces take 32 MB and well under a second; both grow with the square. */
-    static final int MOST_PIECES = 2000;
+    /** The differences of that many are gone through in some seconds, which grow with the square; see {@link Differences} for the room they take. */
+    static final int MOST_PIECES = 10_000;
 
     static final int MOST_PLACES = 400;
 
@@ -29,7 +29,7 @@ public record RowProblem(List<Mass> masses, Unlikeness unlikeness, int places, d
     }
 
     /**
-     * {@return what keeps it from being filled: a row longer than 400, more than 2000 pieces, or fewer than places; empty when nothing
+     * {@return what keeps it from being filled: a row longer than 400, more than 10,000 pieces, or fewer than places; empty when nothing
      * does}
      */
     public List<Problem> problems() {

@@ -12,23 +12,17 @@ final class RowSearch {
     /** A gain must pass rounding, or two moves could undo one another for ever. */
     private static final double GAIN = 1e-12;
 
-    private final double[][] difference;
+    private final Differences difference;
     private final SetRule rule;
     private final SplitMix64 dice = new SplitMix64(2);
     private final double least;
     private int[] row = new int[0];
     private int[] spares = new int[0];
 
-    RowSearch(double[][] difference, SetRule rule) {
+    RowSearch(Differences difference, SetRule rule) {
         this.difference = difference;
         this.rule = rule;
-        double largest = 0;
-        for (double[] line : difference) {
-            for (double d : line) {
-                largest = Math.max(largest, d);
-            }
-        }
-        least = GAIN * largest + Double.MIN_NORMAL;
+        least = GAIN * difference.largest() + Double.MIN_NORMAL;
     }
 
     /**
@@ -63,18 +57,18 @@ final class RowSearch {
     double total(int[] path) {
         double sum = 0;
         for (int i = 1; i < path.length; i++) {
-            sum += difference[path[i - 1]][path[i]];
+            sum += difference.between(path[i - 1], path[i]);
         }
         return sum;
     }
 
     private void start() {
         int[] set = rule.alikest();
-        boolean[] inSet = new boolean[difference.length];
+        boolean[] inSet = new boolean[difference.count()];
         for (int piece : set) {
             inSet[piece] = true;
         }
-        spares = new int[difference.length - set.length];
+        spares = new int[difference.count() - set.length];
         int filled = 0;
         for (int i = 0; i < inSet.length; i++) {
             if (!inSet[i]) {
@@ -84,7 +78,7 @@ final class RowSearch {
         for (int i = 1; i < set.length; i++) {
             int nearest = i;
             for (int j = i + 1; j < set.length; j++) {
-                if (difference[set[i - 1]][set[j]] < difference[set[i - 1]][set[nearest]]) {
+                if (difference.between(set[i - 1], set[j]) < difference.between(set[i - 1], set[nearest])) {
                     nearest = j;
                 }
             }
@@ -106,11 +100,11 @@ final class RowSearch {
 
     /** The difference across a joint; beyond the ends there is none. */
     private double joint(int left, int right) {
-        return left < 0 || right >= row.length ? 0 : difference[row[left]][row[right]];
+        return left < 0 || right >= row.length ? 0 : difference.between(row[left], row[right]);
     }
 
     private double across(int piece, int place) {
-        return place < 0 || place >= row.length ? 0 : difference[piece][row[place]];
+        return place < 0 || place >= row.length ? 0 : difference.between(piece, row[place]);
     }
 
     private boolean turnStretches() {
@@ -184,7 +178,7 @@ final class RowSearch {
     }
 
     private double gapClosed(int from, int to) {
-        return from == 0 || to == row.length - 1 ? 0 : difference[row[from - 1]][row[to + 1]];
+        return from == 0 || to == row.length - 1 ? 0 : difference.between(row[from - 1], row[to + 1]);
     }
 
     private boolean exchangeSpares() {

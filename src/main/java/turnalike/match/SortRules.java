@@ -9,9 +9,17 @@ final class SortRules {
     private final RowSorts sorts;
     private final List<SetRule> rules = new ArrayList<>();
 
+    /** Of each piece the how manieth of its sort it is, from 0. */
+    private final int[] numbers;
+
     /** @param massesG of all pieces; every sort has as many pieces as places want */
     SortRules(double[] massesG, RowSorts sorts, double wantedShare) {
         this.sorts = sorts;
+        numbers = new int[massesG.length];
+        int[] counted = new int[massesG.length + 1];
+        for (int piece = 0; piece < numbers.length; piece++) {
+            numbers[piece] = counted[Math.min(sorts.ofPieces().get(piece), massesG.length)]++;
+        }
         for (int sort = 0; sort < sorts.count(); sort++) {
             double[] own =
                     sorts.pieces(sort).stream().mapToDouble(i -> massesG[i]).toArray();
@@ -33,10 +41,9 @@ final class SortRules {
         if (sorts.places(sort) == 0) {
             return true;
         }
-        List<Integer> own = sorts.pieces(sort);
         int[] set = Arrays.stream(row)
                 .filter(piece -> sorts.ofPieces().get(piece) == sort)
-                .map(own::indexOf)
+                .map(piece -> numbers[piece])
                 .toArray();
         return rules.get(sort).passes(set);
     }

@@ -14,7 +14,7 @@ final class SortedRowSearch {
     private static final double GAIN = 1e-12;
     private static final int MOST_SWAPS = 4;
 
-    private final double[][] difference;
+    private final Differences difference;
     private final int[] wants;
     private final SortRules rules;
     private final SplitMix64 dice = new SplitMix64(3);
@@ -23,16 +23,11 @@ final class SortedRowSearch {
     private int[] row;
     private final List<int[]> spares = new ArrayList<>();
 
-    SortedRowSearch(double[][] difference, RowSorts sorts, SortRules rules) {
+    SortedRowSearch(Differences difference, RowSorts sorts, SortRules rules) {
         this.difference = difference;
         this.rules = rules;
         this.wants = sorts.ofPlaces().stream().mapToInt(sort -> sort).toArray();
-        least = GAIN
-                        * Arrays.stream(difference)
-                                .flatMapToDouble(Arrays::stream)
-                                .max()
-                                .orElse(0)
-                + Double.MIN_NORMAL;
+        least = GAIN * difference.largest() + Double.MIN_NORMAL;
         List<List<Integer>> open = new ArrayList<>();
         for (int sort = 0; sort < sorts.count(); sort++) {
             int[] set = rules.alikest(sort);
@@ -54,7 +49,7 @@ final class SortedRowSearch {
     private int nearest(List<Integer> open, int place) {
         int best = 0;
         for (int i = 1; i < open.size() && place > 0; i++) {
-            if (difference[row[place - 1]][open.get(i)] < difference[row[place - 1]][open.get(best)]) {
+            if (difference.between(row[place - 1], open.get(i)) < difference.between(row[place - 1], open.get(best))) {
                 best = i;
             }
         }
@@ -92,7 +87,7 @@ final class SortedRowSearch {
     double total(int[] path) {
         double sum = 0;
         for (int i = 1; i < path.length; i++) {
-            sum += difference[path[i - 1]][path[i]];
+            sum += difference.between(path[i - 1], path[i]);
         }
         return sum;
     }
@@ -115,7 +110,7 @@ final class SortedRowSearch {
 
     /** Across from a place to the next; beyond the ends nothing. */
     private double joint(int place) {
-        return place < 0 || place + 1 >= row.length ? 0 : difference[row[place]][row[place + 1]];
+        return place < 0 || place + 1 >= row.length ? 0 : difference.between(row[place], row[place + 1]);
     }
 
     private boolean swapPairs() {
@@ -149,8 +144,8 @@ final class SortedRowSearch {
             int from = middle / 2;
             int to = (middle + 1) / 2;
             while (from >= 0 && to < row.length && wants[from] == wants[to]) {
-                double left = from == 0 ? 0 : difference[row[from - 1]][row[to]];
-                double right = to == row.length - 1 ? 0 : difference[row[from]][row[to + 1]];
+                double left = from == 0 ? 0 : difference.between(row[from - 1], row[to]);
+                double right = to == row.length - 1 ? 0 : difference.between(row[from], row[to + 1]);
                 if (joint(from - 1) + joint(to) - left - right > least) {
                     for (int i = from, j = to; i < j; i++, j--) {
                         swap(i, j);

@@ -23,15 +23,28 @@ public interface Unlikeness {
         double[][] table = new double[count][count];
         for (int i = 0; i < count; i++) {
             for (int j = 0; j < i; j++) {
-                double difference = unlikeness.between(i, j);
-                if (!(difference >= 0) || difference == Double.POSITIVE_INFINITY) {
-                    throw new IllegalArgumentException(
-                            "difference of pieces %d and %d must be 0 or more, was %s".formatted(i, j, difference));
-                }
+                double difference = sound(unlikeness, i, j);
                 table[i][j] = difference;
                 table[j][i] = difference;
             }
         }
         return table;
+    }
+
+    /**
+     * {@return the difference of two pieces}
+     *
+     * @param unlikeness of any two
+     * @param piece the number of one
+     * @param other the other's
+     * @throws IllegalArgumentException when it is negative or not finite
+     */
+    static double sound(Unlikeness unlikeness, int piece, int other) {
+        double difference = unlikeness.between(piece, other);
+        if (!(difference >= 0) || difference == Double.POSITIVE_INFINITY) {
+            throw new IllegalArgumentException(
+                    "difference of pieces %d and %d must be 0 or more, was %s".formatted(piece, other, difference));
+        }
+        return difference;
     }
 }
