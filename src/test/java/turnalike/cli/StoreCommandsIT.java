@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -212,6 +213,36 @@ class StoreCommandsIT {
                 .contains("names no measure");
         assertThat(refused("log", id, "--store", path("shop.db"), "--keyed", "d1", "--piece", "seven"))
                 .contains("is no number");
+    }
+
+    @Test
+    void what_the_job_judges_by_eye_is_logged_beside_what_is_measured() throws IOException {
+        Files.writeString(
+                folder.resolve("judged.json"),
+                Files.readString(Path.of(DEMO_JOB))
+                        .replaceFirst(
+                                "\"count\": 14",
+                                "\"count\": 14, \"likeness\": {\"noted\": {\"colour\": 0.5, \"grain\": 1}}"));
+        String id = good("keep", path("judged.json"), "--store", path("shop.db"), "--json")
+                .get("job")
+                .textValue();
+        String[] log = {"log", id, "--store", path("shop.db"), "--piece", "7"};
+        good(with(log, "--measure", "colour=2", "--measure", "d1=1 1/2", "--measure", "grain= wavy ", "--json"));
+        good(with(log, "--measure", "colour=3", "--json"));
+        assertThat(pieces(id).lines().toList())
+                .satisfiesExactly(heading -> assertThat(heading).contains("colour", "grain"), piece -> assertThat(piece)
+                        .isEqualTo("7,,1.5,3,wavy"));
+        assertThat(refused(with(log, "--measure", "colour= "))).contains("--measure colour: is empty");
+        assertThat(refused(with(log, "--measure", "colour=2", "--measure", "colour=3")))
+                .contains("--measure colour: is given twice");
+        assertThat(refused(with(log, "--measure", "figure=3")))
+                .contains("--measure figure: names no measure", "colour=2, grain=2");
+        assertThat(refused("log", kept("shop.db"), "--store", path("shop.db"), "--piece", "7", "--measure", "colour=2"))
+                .contains("--measure colour: names no measure", "likeness.noted");
+    }
+
+    private static String[] with(String[] some, String... more) {
+        return Stream.concat(Stream.of(some), Stream.of(more)).toArray(String[]::new);
     }
 
     @Test

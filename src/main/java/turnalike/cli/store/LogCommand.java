@@ -2,8 +2,12 @@ package turnalike.cli.store;
 
 import java.io.PrintWriter;
 import java.time.Duration;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -12,6 +16,7 @@ import picocli.CommandLine.Spec;
 import turnalike.cli.kit.QuestionsText;
 import turnalike.cli.kit.Today;
 import turnalike.cli.kit.UserError;
+import turnalike.job.Job;
 import turnalike.job.edit.PieceEntry;
 import turnalike.job.kept.Change;
 import turnalike.job.kept.Edit;
@@ -29,7 +34,6 @@ import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
 import turnalike.pieces.Slip;
-import turnalike.units.UnitSystem;
 
 @Command(
         name = "log",
@@ -60,7 +64,8 @@ public final class LogCommand implements Runnable {
             paramLabel = "NAME=VALUE",
             description = {
                 "A length in the job's units or with its own: length, balance (from the start end), d1, d2, … at the check places,"
-                        + " m1, m2, … where the marks stand. May be given several times."
+                        + " m1, m2, … where the marks stand; or what the job's likeness judges by eye: colour=2, grain=wavy. May be given several"
+                        + " times."
             })
     private List<String> measures = List.of();
 
@@ -128,33 +133,56 @@ public final class LogCommand implements Runnable {
 
     /** With what is to be asked about. */
     private EditAnd<List<Slip>> edit(KeptJob kept, String piece, Optional<Duration> turning) {
-        Measures taken = taken(kept.text().job().units());
-        KeptPiece now = kept.piece(piece).with(taken);
+        KeptPiece now = kept.piece(piece).with(taken(kept.text().job(), piece));
         Edit edit =
                 Edit.of("log piece " + piece, Change.of(turning.map(now::with).orElse(now)));
         return new EditAnd<>(edit, PieceEntry.ask(kept, now.piece()));
     }
 
-    private Measures taken(UnitSystem units) {
-        KeyedFigure keyed = new KeyedFigure(units, MassUnit.GRAM);
+    /** What was measured of the piece and what was judged by eye. */
+    private Piece taken(Job job, String piece) {
+        KeyedFigure keyed = new KeyedFigure(job.units(), MassUnit.GRAM);
+        Set<String> judged = job.likeness().noted().keySet();
         Measures taken = mass.map(text -> enter(keyed, Measures.NONE, Column.MASS, text, "--mass"))
                 .orElse(Measures.NONE);
+        Map<String, String> noted = new LinkedHashMap<>();
         for (String each : measures) {
             int sign = each.indexOf('=');
-            String name = sign < 0 ? each : each.substring(0, sign);
-            String where = "--measure " + name.strip();
-            Column column = Column.find(name)
-                    .filter(found -> !found.isMass() && sign >= 0)
-                    .orElseThrow(() -> UserError.of(
-                            where,
-                            "names no measure",
-                            "write it like length=22, balance=11 1/4, d1=1 1/2 or m2=50 mm"));
-            if (taken.figure(column).isPresent()) {
+            String name = (sign < 0 ? each : each.substring(0, sign)).strip();
+            String where = "--measure " + name;
+            Optional<Column> column = Column.find(name).filter(found -> !found.isMass());
+            if (sign < 0 || (column.isEmpty() && !judged.contains(name))) {
+                throw UserError.of(where, "names no measure", "write it like " + examples(judged));
+            }
+            boolean twice = column.isPresent() ? taken.figure(column.get()).isPresent() : noted.containsKey(name);
+            if (twice) {
                 throw UserError.of(where, "is given twice", "give each measure once");
             }
-            taken = enter(keyed, taken, column, each.substring(sign + 1), where);
+            String text = each.substring(sign + 1);
+            if (column.isPresent()) {
+                taken = enter(keyed, taken, column.get(), text, where);
+            } else {
+                noted.put(name, note(text, where));
+            }
         }
-        return taken;
+        return new Piece(piece, taken, noted);
+    }
+
+    private static String examples(Set<String> judged) {
+        String measured = "length=22, balance=11 1/4, d1=1 1/2 or m2=50 mm";
+        return judged.isEmpty()
+                ? measured + "; what is judged by eye has a weight of its own under likeness.noted in the job first"
+                : measured + ", or judged by eye: "
+                        + judged.stream().map(name -> name + "=2").collect(Collectors.joining(", "));
+    }
+
+    private static String note(String text, String where) {
+        if (text.isBlank()) {
+            throw UserError.of(where, "is empty", "give a grade or a word, or leave it out");
+        }
+        return Piece.note(text).fold(note -> note, (what, mend) -> {
+            throw UserError.of(where, what, mend);
+        });
     }
 
     private static Measures enter(KeyedFigure keyed, Measures before, Column column, String text, String where) {
