@@ -4,7 +4,7 @@ import java.util.Arrays;
 import turnalike.effort.Effort;
 
 /**
- * A short open path through a passing set, without proof: from the nearest neighbour each time, then by turning stretches round, moving
+ * A short open path through a passing set, without proof: from the nearest neighbour each time, of the set most alike in mass or of one grown so, then by turning stretches round, moving
  * stretches of up to three pieces and exchanging pieces for spares as long as that helps; then again and again from the best with two
  * stretches swapped. Each pass over a row of n costs n² steps.
  */
@@ -31,8 +31,9 @@ final class RowSearch {
      */
     int[] solve(double bound, int rounds, Effort effort) {
         if (row.length == 0) {
-            start();
+            start(rule.alikest());
             improve();
+            startFromGrown();
         }
         int[] best = row.clone();
         int[] bestSpares = spares.clone();
@@ -62,8 +63,19 @@ final class RowSearch {
         return sum;
     }
 
-    private void start() {
-        int[] set = rule.alikest();
+    /** Where another start is better from the outset: pieces alike in mass may look nothing like one another, and thousands hide those that do. */
+    private void startFromGrown() {
+        if (spares.length == 0) {
+            return;
+        }
+        int[] best = new GrownRow(difference, rule).best(row.length);
+        if (best.length > 0 && total(best) < total(row) - least) {
+            start(best);
+            improve();
+        }
+    }
+
+    private void start(int[] set) {
         boolean[] inSet = new boolean[difference.count()];
         for (int piece : set) {
             inSet[piece] = true;

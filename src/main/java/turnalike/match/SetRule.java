@@ -76,6 +76,15 @@ final class SetRule {
         return (heaviestG - lightestG) * places <= share * sumG;
     }
 
+    double massG(int piece) {
+        return massesG[piece];
+    }
+
+    /** Whether so many pieces are within what is allowed among themselves, of whatever set they may become part. */
+    boolean passes(double lightestG, double heaviestG, double sumG, int count) {
+        return (heaviestG - lightestG) * count <= share * sumG;
+    }
+
     /** The set with the smallest share. It leaves out no piece between its lightest and heaviest, as putting that in would narrow it. */
     int[] alikest() {
         int[] best = window(0);

@@ -81,10 +81,8 @@ class DifferencesTest {
                 .toArray();
         assertThat(placed.bound())
                 .isCloseTo(Arrays.stream(joints).limit(places - 1).sum(), within(1e-9));
-        // Better than the twelve that the search begins with are at their best, laid out by length.
-        double[] first = Arrays.copyOf(length, places);
-        Arrays.sort(first);
-        assertThat(total).isLessThan(first[places - 1] - first[0]);
+        // Any twelve of them differ by hundreds; twelve that lie together by a hundredth of that.
+        assertThat(total).isLessThan(3);
     }
 
     @Test

@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
 import turnalike.effort.Effort;
@@ -78,6 +79,25 @@ class RowMatchTest {
             first.add(i);
         }
         assertThat(placement.totalDifference()).isLessThan(0.8 * total(problem, first));
+    }
+
+    /** Alike in mass says nothing of alike to the eye: exchanging one piece at a time never comes to those that lie together. */
+    @Test
+    void those_that_look_alike_are_found_among_many_that_do_not() {
+        int pieces = 600;
+        double[] length = new Random(6).doubles(pieces, 0, 1000).toArray();
+        RowProblem problem = new RowProblem(
+                IntStream.range(0, pieces)
+                        .mapToObj(i -> Mass.ofGrams(i % 2 == 0 ? 100 : 130))
+                        .toList(),
+                (a, b) -> Math.abs(length[a] - length[b]),
+                6,
+                2);
+        RowPlacement placement = RowMatch.solve(problem, Effort.ofAsks(3));
+        // Six at random lie some 700 apart, six neighbours of the 300 of one weight some 17.
+        assertThat(placement.totalDifference()).isLessThan(17);
+        assertThat(placement.order().stream().map(piece -> piece % 2).distinct())
+                .hasSize(1);
     }
 
     @Test

@@ -76,8 +76,9 @@ class SquareEndTest {
                 double inside = 0;
                 double light = 0;
                 for (int part = 0; part < 9; part++) {
+                    int down = part / 3;
                     double along = (u + (part % 3 + 0.5) / 3 - WIDTH / 2.0) / FOCAL;
-                    double across = (v + (part / 3 + 0.5) / 3 - HEIGHT / 2.0) / FOCAL;
+                    double across = (v + (down + 0.5) / 3 - HEIGHT / 2.0) / FOCAL;
                     double met = met(along, across, turn);
                     inside += met < 0 ? 0 : 1 / 9.0;
                     light += Math.max(0, met) / 9;
@@ -96,7 +97,7 @@ class SquareEndTest {
         PhotoWish wish = new PhotoWish(
                 Optional.of(Length.ofMm(LENGTH)),
                 Optional.empty(),
-                Optional.of(Angle.ofDegrees(Math.toDegrees(2 * Math.atan(WIDTH / 2 / FOCAL)))));
+                Optional.of(Angle.ofDegrees(Math.toDegrees(2 * Math.atan(WIDTH / 2.0 / FOCAL)))));
         PhotoTrace trace = PhotoTrace.of(bytes.toByteArray(), wish, Effort.unlimited());
         assertThat(trace).as("%s", trace).isInstanceOf(PhotoTrace.Traced.class);
         return (PhotoTrace.Traced) trace;
