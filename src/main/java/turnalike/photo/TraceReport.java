@@ -193,15 +193,6 @@ final class TraceReport {
                     "one of the piece's edges is lost in what lies behind it over half of the length",
                     "take it on a plain ground of another colour, or in light that falls on both sides");
         }
-        for (boolean start : new boolean[] {true, false}) {
-            EndCap cap = start ? view.start() : view.end();
-            if (!cap.isPlaced() && cap.skew(view.contour(), start) > MOST_SKEW * Math.max(1, contour.softness())) {
-                throw new Unsure(
-                        PhotoTrace.Reason.LIKE_GROUND,
-                        "an end's outline is not alike on both sides of the axis: a shadow or the ground was taken for the piece there",
-                        "take it on a plain ground of another colour, in light without hard shadows");
-            }
-        }
         double most = apart[apart.length * 4 / 5];
         if (most > Math.max(LEAST_APART, MOST_APART * widest)) {
             throw new Unsure(
@@ -218,6 +209,19 @@ final class TraceReport {
                     "as a round body %.0f per cent of it would hide behind thicker parts, so it is not one, or not all of it was found"
                             .formatted(100 * hidden),
                     "take it from farther off, whole, on a plain ground of another colour");
+        }
+        checkEnds();
+    }
+
+    private void checkEnds() throws Unsure {
+        for (boolean start : new boolean[] {true, false}) {
+            EndCap cap = start ? view.start() : view.end();
+            if (!cap.isPlaced() && cap.skew(view.contour(), start) > MOST_SKEW * Math.max(1, contour.softness())) {
+                throw new Unsure(
+                        PhotoTrace.Reason.LIKE_GROUND,
+                        "an end's outline is not alike on both sides of the axis: a shadow or the ground was taken for the piece there",
+                        "take it on a plain ground of another colour, in light without hard shadows");
+            }
         }
     }
 
