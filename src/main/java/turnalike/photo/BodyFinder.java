@@ -201,47 +201,37 @@ final class BodyFinder {
         double to = blob.to();
         double middle = (from + to) / 2;
         double half = Math.max(4, Math.sqrt(12) * blob.deviation() / 2);
-        int[] widths = {};
-        Strip strip = new Strip(x, y, angle, from, to, 4);
+        HalfWidths run = HalfWidths.of(new Strip(x, y, angle, from, to, 4), new int[0]);
         for (int round = 0; round < 4; round++) {
             double margin = Math.max(10, 0.06 * (to - from));
             int reach = (int) Math.ceil(Math.max(8, 2.2 * half) + 6);
-            strip = new Strip(x, y, angle, from - margin, to + margin, reach);
+            Strip strip = new Strip(x, y, angle, from - margin, to + margin, reach);
             mark(known, strip, own, round == 0 ? 0.8 : 0.9, middle, to - from);
             float[] likely = Strip.likelihood(picture, known);
-            widths = strip.halfWidths(likely, width, height, 1.2);
-            int[] run = longestRun(widths);
-            if (run[1] - run[0] < 20) {
+            run = HalfWidths.of(strip, strip.halfWidths(likely, width, height, 1.2));
+            if (run.last() - run.first() < 20) {
                 throw new Unsure(
                         PhotoTrace.Reason.NO_PIECE,
                         "the piece cannot be told from what lies around it",
                         "take it on a plain ground of another colour");
             }
-            from = strip.from() + run[0];
-            to = strip.from() + run[1];
-            own.data = paint(strip, widths, run).data;
-            double[] line = midline(likely, strip, widths, run);
+            from = run.from();
+            to = run.to();
+            own.data = run.painted(width, height);
+            double[] line = midline(likely, run);
             // The line is given across the strip: shift the axis to it.
             double shift = line[0];
             double turn = Math.atan(line[1]);
             x = strip.pointX(0, shift);
             y = strip.pointY(0, shift);
             angle += turn;
-            half = widest(widths, run);
+            half = run.widest();
             middle = (from + to) / 2;
         }
-        int[] run = longestRun(widths);
-        GrayU8 mask = paint(strip, widths, run);
-        checkRim(mask.data);
-        return new Body(mask.data, x, y, angle, from, to, widest(widths, run));
-    }
-
-    private static double widest(int[] widths, int[] run) {
-        double most = 0;
-        for (int t = run[0]; t <= run[1]; t++) {
-            most = Math.max(most, widths[t]);
-        }
-        return most;
+        Body body = new Body(own.data, x, y, angle, from, to, half);
+        Body mirrored = MirrorBody.of(picture, body);
+        checkRim(mirrored.mask());
+        return mirrored;
     }
 
     /** Marks what is surely piece and surely not: the patch without its rim, less its outer tenths, and the strip beyond its rim. */
@@ -260,42 +250,12 @@ final class BodyFinder {
         }
     }
 
-    private static int[] longestRun(int[] widths) {
-        int[] best = {0, -1};
-        int start = 0;
-        for (int t = 0; t <= widths.length; t++) {
-            if (t == widths.length || widths[t] == 0) {
-                if (t - 1 - start > best[1] - best[0]) {
-                    best = new int[] {start, t - 1};
-                }
-                start = t + 1;
-            }
-        }
-        return best;
-    }
-
-    private GrayU8 paint(Strip strip, int[] widths, int[] run) {
-        GrayU8 mask = new GrayU8(width, height);
-        for (int t = run[0]; t <= run[1]; t++) {
-            for (double h = -widths[t] + 0.25; h < widths[t]; h += 0.5) {
-                for (double part = -0.25; part <= 0.25; part += 0.5) {
-                    double px = strip.pointX(strip.from() + t + part, h);
-                    double py = strip.pointY(strip.from() + t + part, h);
-                    int ix = (int) Math.floor(px);
-                    int iy = (int) Math.floor(py);
-                    if (ix >= 0 && iy >= 0 && ix < width && iy < height) {
-                        mask.data[iy * width + ix] = 1;
-                    }
-                }
-            }
-        }
-        return mask;
-    }
-
     /** Where the middle of the likely pixels lies across the strip, as a straight line over the place along: at 0 and its slope. */
-    private double[] midline(float[] likely, Strip strip, int[] widths, int[] run) {
+    private double[] midline(float[] likely, HalfWidths run) {
+        Strip strip = run.strip();
+        int[] widths = run.widths();
         double[][] normal = new double[2][3];
-        for (int t = run[0]; t <= run[1]; t++) {
+        for (int t = run.first(); t <= run.last(); t++) {
             // Each side's own best edge near the common one.
             double[] edge = new double[2];
             for (int side = 0; side < 2; side++) {

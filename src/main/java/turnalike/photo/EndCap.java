@@ -36,6 +36,11 @@ record EndCap(
     /** How many places of either rim are tried for the straight line between them. */
     private static final int BRIDGE = 24;
 
+    /** At so many parts of an end's radius its two sides are compared; one place is taken to be no farther apart than this, in pixels. */
+    private static final int SKEWS = 20;
+
+    private static final double MOST_SKEW = 5;
+
     /** So much of the rim is asked, of its radius: nearer to its side the contour runs along the piece and tells nothing. */
     private static final double ASKED = 0.94;
 
@@ -110,18 +115,19 @@ record EndCap(
         if (!(apex * outward > 0.03) || !(rim * focal > 4)) {
             return rounded(apex, radius);
         }
-        return fitted(left, right, start, apex, rim, radius, focal, face);
+        EndCap whole = fitted(new double[][][] {left, right}, start, apex, rim, radius, focal, face);
+        if (whole.flat) {
+            return whole;
+        }
+        // A shadow that is taken for wood stands beside one half of the rim; the other tells as much for itself.
+        EndCap one = fitted(new double[][][] {left}, start, apex, rim, radius, focal, face);
+        EndCap other = fitted(new double[][][] {right}, start, apex, rim, radius, focal, face);
+        boolean first = one.flat && !(other.flat && other.misfit < one.misfit);
+        return first ? one : other.flat ? other : whole;
     }
 
     private static EndCap fitted(
-            double[][] left,
-            double[][] right,
-            boolean start,
-            double apexGuess,
-            double rim,
-            double behind,
-            double focal,
-            double face) {
+            double[][][] edges, boolean start, double apexGuess, double rim, double behind, double focal, double face) {
         double outward = start ? -1 : 1;
         double apex = apexGuess;
         double radius = behind * face;
@@ -135,7 +141,7 @@ record EndCap(
             double squares = 0;
             double weights = 0;
             int count = 0;
-            for (double[][] edge : new double[][][] {left, right}) {
+            for (double[][] edge : edges) {
                 int n = edge[0].length;
                 for (int k = 0; k < n; k++) {
                     int i = start ? k : n - 1 - k;
@@ -189,6 +195,34 @@ record EndCap(
         }
         boolean flat = spread * focal < 0.8 && Math.abs(disagreement) < 0.5;
         return new EndCap(flat, false, apex, radius, disagreement, uncertainty, face, misfit * focal);
+    }
+
+    /**
+     * How far the two sides of an end are from mirror images of one another, as they are of any round piece seen from anywhere: root mean square along
+     * the axis, in pixels, of places out to the end's radius.
+     */
+    double skew(SquaredContour contour, boolean start) {
+        double[][] left = contour.points(true, 0);
+        double[][] right = contour.points(false, 0);
+        double squares = 0;
+        for (int k = 1; k < SKEWS; k++) {
+            double out = ASKED * radius * k / SKEWS;
+            double apart = contour.sight().focal() * (alongAt(left, out, start) - alongAt(right, out, start));
+            squares += Math.min(MOST_SKEW * MOST_SKEW, apart * apart);
+        }
+        return Math.sqrt(squares / (SKEWS - 1));
+    }
+
+    /** Where along the axis an edge first stands so far out, from the end inward. */
+    private static double alongAt(double[][] edge, double out, boolean start) {
+        int n = edge[0].length;
+        for (int k = 0; k < n; k++) {
+            int i = start ? k : n - 1 - k;
+            if (Math.abs(edge[1][i]) >= out) {
+                return edge[0][i];
+            }
+        }
+        return edge[0][start ? n - 1 : 0];
     }
 
     /**

@@ -58,6 +58,9 @@ record Ring(double place, double pixels, double unit, double doubt, double[] cur
 
     /** The peak next to where the view is thought to be; one without height where there is none. */
     Peak peak(double error) {
+        if (curve.length < 3) {
+            return new Peak(error, 1, 0);
+        }
         int from = (int) Math.round(at(error));
         int i = Math.max(1, Math.min(curve.length - 2, from));
         while (i > 1 && curve[i - 1] > curve[i]) {

@@ -47,6 +47,10 @@ final class Strip {
         this.reach = reach;
     }
 
+    double angle() {
+        return Math.atan2(sin, cos);
+    }
+
     int from() {
         return from;
     }

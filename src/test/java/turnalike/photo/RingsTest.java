@@ -132,4 +132,11 @@ class RingsTest {
         assertThat(rings.strays(0.01, 0.03)).isCloseTo(1, within(1e-9));
         assertThat(rings.strays(0.06, 0.02)).isCloseTo(1, within(1e-9));
     }
+
+    /** A rim so small that nothing was read along it. */
+    @Test
+    void a_ring_without_a_curve_has_no_peak() {
+        Ring ring = new Ring(0.1, 3, 1, 0.2, new double[] {0.4});
+        assertThat(ring.peak(0.01).height()).isZero();
+    }
 }
