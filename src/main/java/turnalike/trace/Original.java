@@ -11,17 +11,18 @@ import turnalike.units.Length;
  * @param squares stretches left square, in order, apart from one another
  * @param surest no radius is taken to be known better than this, one standard deviation; above zero
  * @param fitted the stations that members are fitted to, of the same length: of a drawing, which may have thousands, a choice
+ * @param pixel what of the piece a pixel shows; zero where it was not read from a picture
  */
-public record Original(Profile profile, List<Stretch> squares, Length surest, Profile fitted) {
+public record Original(Profile profile, List<Stretch> squares, Length surest, Profile fitted, Length pixel) {
     /**
-     * An original whose members are fitted to all that was read.
+     * An original whose members are fitted to all that was read, each radius of which strays by itself.
      *
      * @param profile what was seen or measured
      * @param squares stretches left square, in order, apart from one another
      * @param surest no radius is taken to be known better than this, one standard deviation; above zero
      */
     public Original(Profile profile, List<Stretch> squares, Length surest) {
-        this(profile, squares, surest, profile);
+        this(profile, squares, surest, profile, Length.ZERO);
     }
 
     public Original {

@@ -5,10 +5,12 @@ import java.util.Optional;
 import turnalike.effort.Effort;
 import turnalike.job.original.OriginalTrace;
 import turnalike.job.original.OriginalWish;
+import turnalike.pattern.FreeCurve;
 import turnalike.pattern.Member;
 import turnalike.trace.Profile;
 import turnalike.trace.Snap;
 import turnalike.trace.Traced;
+import turnalike.trace.TracedMember;
 import turnalike.trace.fit.Score;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
@@ -17,7 +19,10 @@ import turnalike.units.UnitSystem;
 final class MembersTold {
     private MembersTold() {}
 
-    /** How many members were told right, of how many; then the same of those of which both ends and all but a seventh part were seen. */
+    /**
+     * How many members were told right, of how many; the same of those of which both ends and all but a seventh part were seen; how many were named
+     * wrongly, and how many of these without a word that they rest on what was not seen.
+     */
     static int[] of(MemberPhotoScenes.Known known, byte[] picture) {
         Length length = Length.ofMm(known.scene().shape().length());
         Traced traced = OriginalTrace.photograph(
@@ -26,7 +31,7 @@ final class MembersTold {
                         Effort.unlimited())
                 .traced()
                 .orElseThrow();
-        int[] told = new int[4];
+        int[] told = new int[6];
         double at = 0;
         for (Member member : known.run()) {
             Length from = Length.ofMm(at);
@@ -38,7 +43,29 @@ final class MembersTold {
             told[2] += right && seen ? 1 : 0;
             told[3] += seen ? 1 : 0;
         }
+        for (TracedMember each : traced.run().members()) {
+            boolean wrong = isWrong(each, known.run());
+            told[4] += wrong ? 1 : 0;
+            told[5] += wrong && !each.uncertain() ? 1 : 0;
+        }
         return told;
+    }
+
+    /** Whether less than half of what it covers is of the kind it is named after; a curve claims no kind. */
+    private static boolean isWrong(TracedMember named, List<Member> run) {
+        if (named.member() instanceof FreeCurve) {
+            return false;
+        }
+        double from = named.from().mm();
+        double to = named.to().mm();
+        double same = 0;
+        double at = 0;
+        for (Member each : run) {
+            double end = at + each.length().mm();
+            same += each.kind() == named.member().kind() ? Math.max(0, Math.min(to, end) - Math.max(from, at)) : 0;
+            at = end;
+        }
+        return same < 0.5 * (to - from);
     }
 
     private static boolean isSeen(List<Profile.Stretch> hidden, double from, double to, double length) {

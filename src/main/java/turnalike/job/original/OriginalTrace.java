@@ -9,7 +9,6 @@ import turnalike.job.Tolerances;
 import turnalike.photo.PhotoTrace;
 import turnalike.photo.PhotoWish;
 import turnalike.trace.Original;
-import turnalike.trace.Profile;
 import turnalike.trace.TraceWarnings;
 import turnalike.trace.Traced;
 import turnalike.trace.TracedRun;
@@ -29,9 +28,6 @@ import turnalike.units.Problem;
 public record OriginalTrace(Optional<Traced> traced, Optional<PhotoTrace.Overlay> overlay, List<Problem> problems) {
     /** No edge in a picture is taken to be found better than this, in pixels: common practice, no source. */
     private static final double SUREST_PIXELS = 0.1;
-
-    /** Stations every half millimetre stray together, as each edge point has seen its neighbours' pixels: some four speak for one. */
-    private static final double TOGETHER = 2;
 
     public OriginalTrace {
         problems = List.copyOf(problems);
@@ -68,20 +64,12 @@ public record OriginalTrace(Optional<Traced> traced, Optional<PhotoTrace.Overlay
                         seen.profile(),
                         seen.squares(),
                         Length.ofMm(SUREST_PIXELS * seen.mmPerPixel()),
-                        forMembers(seen.profile())),
+                        seen.profile(),
+                        Length.ofMm(seen.mmPerPixel())),
                 wish,
                 new Traced.Scale(OptionalDouble.of(seen.mmPerPixel()), seen.scaleFrom()),
                 notes);
         return new OriginalTrace(Optional.of(traced), Optional.of(seen.overlay()), List.of());
-    }
-
-    /** The same with each station counting for less, as the fit of members takes each to stray by itself. */
-    private static Profile forMembers(Profile seen) {
-        List<Profile.Station> stations = seen.stations().stream()
-                .map(each -> new Profile.Station(
-                        each.place(), each.radius(), each.uncertainty().times(TOGETHER)))
-                .toList();
-        return new Profile(seen.length(), stations, seen.hidden());
     }
 
     /**

@@ -171,7 +171,8 @@ public final class DrawnOutline {
                                 ? "The drawing is half an outline: its longest straight edge is the axis."
                                 : "The drawing is a whole outline: its axis lies halfway between its sides.");
         notes.add("A drawing does not tell what was left square: set such members to square in the job.");
-        return new Read(Optional.of(new Original(profile, List.of(), SUREST, fitted)), scale, List.of(), notes);
+        return new Read(
+                Optional.of(new Original(profile, List.of(), SUREST, fitted, Length.ZERO)), scale, List.of(), notes);
     }
 
     /** Just before a place and just after it the same radius was found: no shoulder. */

@@ -92,13 +92,14 @@ record Chamfers(List<Part> parts, List<Double> sizes) {
     }
 
     private static double miss(Data data, Part tenon, double chamfer) {
-        double sum = 0;
-        for (int i = data.firstFrom(tenon.fromMm()); i < data.size() && data.x[i] < tenon.toMm() - 1e-9; i++) {
+        int first = data.firstFrom(tenon.fromMm());
+        int end = data.firstFrom(tenon.toMm() - 1e-9);
+        double[] misses = new double[Math.max(0, end - first)];
+        for (int i = first; i < end; i++) {
             double from = data.x[i] - tenon.fromMm();
-            double off = data.r[i] - (tenon.startRadius() - Math.max(0, chamfer - from));
-            sum += off * off * data.weight[i];
+            misses[i - first] = data.r[i] - (tenon.startRadius() - Math.max(0, chamfer - from));
         }
-        return sum;
+        return data.chi(first, misses, tenon.fromMm(), tenon.toMm());
     }
 
     private static Part mirrored(Part part, double length) {

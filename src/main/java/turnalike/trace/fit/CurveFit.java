@@ -77,13 +77,15 @@ final class CurveFit {
     }
 
     private double chi(List<double[]> points) {
-        double[] radii = radii(points);
-        double sum = 0;
-        for (int i = first; i <= last; i++) {
-            double miss = data.r[i] - radii[i - first];
-            sum += miss * miss * data.weight[i];
+        return data.chi(first, misses(radii(points)), points.get(0)[0], points.get(points.size() - 1)[0]);
+    }
+
+    private double[] misses(double[] radii) {
+        double[] out = new double[radii.length];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = data.r[first + i] - radii[i];
         }
-        return sum;
+        return out;
     }
 
     private double[] radii(List<double[]> points) {
@@ -121,20 +123,25 @@ final class CurveFit {
         int n = at.points().size();
         double[] here = radii(at.points());
         double[][] slopes = new double[n][];
+        double from = at.points().get(0)[0];
+        double to = at.points().get(n - 1)[0];
         for (int k = 0; k < n; k++) {
-            slopes[k] = radii(with(at.points(), k, 0, NUDGE_MM));
+            double[] moved = radii(with(at.points(), k, 0, NUDGE_MM));
+            for (int i = 0; i < moved.length; i++) {
+                moved[i] = (moved[i] - here[i]) / NUDGE_MM;
+            }
+            slopes[k] = data.apart(first, moved, from, to);
         }
+        double[] misses = data.apart(first, misses(here), from, to);
         double[][] m = new double[n][n];
         double[] right = new double[n];
         for (int i = 0; i < here.length; i++) {
-            double w = data.weight[first + i];
-            double miss = data.r[first + i] - here[i];
             for (int a = 0; a < n; a++) {
-                double da = (slopes[a][i] - here[i]) / NUDGE_MM;
+                double da = slopes[a][i];
                 if (da != 0) {
-                    right[a] += w * da * miss;
+                    right[a] += da * misses[i];
                     for (int b = 0; b < n; b++) {
-                        m[a][b] += w * da * (slopes[b][i] - here[i]) / NUDGE_MM;
+                        m[a][b] += da * slopes[b][i];
                     }
                 }
             }

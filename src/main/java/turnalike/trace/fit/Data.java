@@ -15,19 +15,59 @@ final class Data {
     /** So many of a hundred gaps are alike where a piece was swept from end to end; else stations were set at its features. */
     private static final double ALIKE = 0.8;
 
+    /** Over so many pixels along an edge its errors fade into others, to a third: measured on the made pictures. */
+    private static final double REACH_PIXELS = 6;
+
+    /**
+     * What is stated of a picture's radii, of which two thirds are within, is taken so many times: the forms of what stands there are no
+     * ellipses to a tenth of a pixel, and a wrong name is worse than none. Tried on the made pictures, with the figures below.
+     */
+    private static final double CAUTION = 1.5;
+
+    /** So far to either side of a corner a picture smears it, pixels. */
+    private static final double SOFT_PIXELS = 2.5;
+
+    /** By how much, as a multiple of what the outline bends there, and at most in pixels. */
+    private static final double SMEARED = 1.5;
+
+    private static final double MOST_SMEARED = 1;
+    /** No member but a shoulder runs so steeply over the whole of what is smeared. */
+    private static final double STEEP = 2;
+
+    /** Of a form shorter than so many pixels a picture does not tell the kind; of a level or a point than so much of it. */
+    private static final double SHORTEST_PIXELS = 8;
+
+    private static final double SOONER = 0.75;
+
     /** The median of |N(0, 1)|. */
     private static final double MEDIAN_NORMAL = 0.674490;
 
     final double[] x;
     final double[] r;
     final double[] weight;
+    /** The same where the outline has a corner, which a picture smears. */
+    final double[] weightAtCorner;
+
+    final Together together;
+    private final double shortestMm;
     final boolean swept;
     final double sigma;
 
-    private Data(double[] x, double[] r, double[] weight, boolean swept, double sigma) {
+    private Data(
+            double[] x,
+            double[] r,
+            double[] weight,
+            double[] weightAtCorner,
+            Together together,
+            double shortestMm,
+            boolean swept,
+            double sigma) {
         this.x = x;
         this.r = r;
         this.weight = weight;
+        this.weightAtCorner = weightAtCorner;
+        this.together = together;
+        this.shortestMm = shortestMm;
         this.swept = swept;
         this.sigma = sigma;
     }
@@ -37,8 +77,9 @@ final class Data {
      * move) is asked too: a station is never trusted further than the scatter lets it be.
      *
      * @param leastSigma no radius is known better than this, in millimetres
+     * @param pixelMm what a pixel shows of the piece, in millimetres; zero where it was not read from a picture
      */
-    static Data of(Profile profile, double leastSigma) {
+    static Data of(Profile profile, double leastSigma, double pixelMm) {
         List<Profile.Station> seen = new ArrayList<>();
         for (Profile.Station each : profile.stations()) {
             double at = each.place().mm();
@@ -56,20 +97,100 @@ final class Data {
             r[i] = seen.get(i).radius().mm();
         }
         boolean swept = n >= SWEPT_STATIONS && isRegular(x);
-        double least = Math.max(leastSigma, swept && medianSpacing(x) <= FINE_MM ? scatter(x, r) : 0);
+        double reachMm = swept ? REACH_PIXELS * pixelMm : 0;
+        double least = Math.max(leastSigma, swept && medianSpacing(x) <= FINE_MM ? scatter(x, r, reachMm) : 0);
         double[] weight = new double[n];
+        double[] corner = new double[n];
         double sum = 0;
         for (int i = 0; i < n; i++) {
-            double sigma = Math.max(least, seen.get(i).uncertainty().mm());
+            double stated = seen.get(i).uncertainty().mm() * (reachMm > 0 ? CAUTION : 1);
+            double sigma = Math.max(least, stated);
+            double smeared = reachMm > 0 ? smeared(x, r, i, pixelMm) : 0;
             weight[i] = 1 / (sigma * sigma);
+            corner[i] = 1 / (sigma * sigma + smeared * smeared);
             sum += sigma;
         }
-        return new Data(x, r, weight, swept, n == 0 ? least : sum / n);
+        Together together = Together.of(x, weight, reachMm, swept ? SOFT_PIXELS * pixelMm : 0);
+        return new Data(
+                x, r, weight, corner, together, swept ? SHORTEST_PIXELS * pixelMm : 0, swept, n == 0 ? least : sum / n);
+    }
+
+    /** What a corner's smearing may come to at a station: at a shoulder anything between its foot and its edge, else little. */
+    private static double smeared(double[] x, double[] r, int i, double pixelMm) {
+        double soft = SOFT_PIXELS * pixelMm;
+        double rise = Math.abs(at(x, r, i, soft) - at(x, r, i, -soft));
+        double bent = Math.min(MOST_SMEARED * pixelMm, SMEARED * bend(x, r, i, soft));
+        return rise > STEEP * 2 * soft ? Math.max(bent, rise / 2) : bent;
+    }
+
+    /** By how much a station lies off the middle between what was read so far to either side of it. */
+    private static double bend(double[] x, double[] r, int i, double reachMm) {
+        return Math.abs((at(x, r, i, -reachMm) + at(x, r, i, reachMm)) / 2 - r[i]);
+    }
+
+    /** The radius so far from a station, on straight lines between stations. */
+    private static double at(double[] x, double[] r, int i, double byMm) {
+        int step = byMm < 0 ? -1 : 1;
+        double to = x[i] + byMm;
+        int k = i;
+        while (k + step >= 0 && k + step < x.length && step * (to - x[k + step]) > 0) {
+            k += step;
+        }
+        if (k + step < 0 || k + step >= x.length) {
+            return r[k];
+        }
+        return r[k] + (r[k + step] - r[k]) * (to - x[k]) / (x[k + step] - x[k]);
     }
 
     /** A bead, cove or S that rises less is none that anyone would turn, or none that anyone could tell. */
     double leastRise() {
         return Math.max(LEAST_RISE_MM, 2 * sigma);
+    }
+
+    /** Whether a station is so near a corner at that place that the picture smears it. */
+    boolean isNear(int station, double placeMm) {
+        return Math.abs(x[station] - placeMm) < together.softMm;
+    }
+
+    /**
+     * What each of some values adds to the one before it, in standard deviations. The first stands alone, as do those near the ends.
+     *
+     * @param first the station of the first value
+     * @param values of as many stations in a row
+     */
+    double[] apart(int first, double[] values, double fromMm, double toMm) {
+        double[] out = new double[values.length];
+        boolean linked = false;
+        for (int i = 0; i < out.length; i++) {
+            int k = first + i;
+            boolean near = isNear(k, fromMm) || isNear(k, toMm);
+            if (near || !linked) {
+                out[i] = Math.sqrt(near ? weightAtCorner[k] : weight[k]) * values[i];
+            } else {
+                out[i] = together.own[k] * values[i] - together.back[k] * values[i - 1];
+            }
+            linked = !near;
+        }
+        return out;
+    }
+
+    /** χ² of misses, as {@link #apart} counts them. */
+    double chi(int first, double[] misses, double fromMm, double toMm) {
+        double sum = 0;
+        for (double each : apart(first, misses, fromMm, toMm)) {
+            sum += each * each;
+        }
+        return sum;
+    }
+
+    /**
+     * Whether a form may be so short: over fewer than {@link #SHORTEST_PIXELS} a picture's own smearing looks like one. A level between two steps
+     * and a point are told sooner, and what ends with the piece may be a broken edge.
+     */
+    boolean isTellable(Form form, Seam from, Seam to) {
+        boolean inside = from.last() >= 0 && to.first() < x.length;
+        double least = form == Form.LEVEL || form == Form.POINT ? SOONER * shortestMm : shortestMm;
+        return !inside || to.placeMm() - from.placeMm() >= least;
     }
 
     int size() {
@@ -82,12 +203,14 @@ final class Data {
         double[] places = new double[n];
         double[] radii = new double[n];
         double[] weights = new double[n];
+        double[] corners = new double[n];
         for (int i = 0; i < n; i++) {
             places[i] = lengthMm - x[n - 1 - i];
             radii[i] = r[n - 1 - i];
             weights[i] = weight[n - 1 - i];
+            corners[i] = weightAtCorner[n - 1 - i];
         }
-        return new Data(places, radii, weights, swept, sigma);
+        return new Data(places, radii, weights, corners, together.mirrored(weights), shortestMm, swept, sigma);
     }
 
     /** The first station at that place or beyond it. */
@@ -127,8 +250,8 @@ final class Data {
         return gaps[gaps.length / 2];
     }
 
-    /** One standard deviation, from rₖ₋₁ − 2rₖ + rₖ₊₁, whose variance is six times that of a radius. */
-    private static double scatter(double[] x, double[] r) {
+    /** One standard deviation, from rₖ₋₁ − 2rₖ + rₖ₊₁, whose variance is six times that of a radius, or the less the more they stray together. */
+    private static double scatter(double[] x, double[] r, double reachMm) {
         double[] bends = new double[x.length];
         int count = 0;
         for (int i = 1; i + 1 < x.length; i++) {
@@ -143,6 +266,7 @@ final class Data {
         }
         double[] sorted = Arrays.copyOf(bends, count);
         Arrays.sort(sorted);
-        return sorted[count / 2] / (MEDIAN_NORMAL * Math.sqrt(6));
+        double link = reachMm > 0 ? Math.exp(-medianSpacing(x) / reachMm) : 0;
+        return sorted[count / 2] / (MEDIAN_NORMAL * Math.sqrt(6 - 8 * link + 2 * link * link));
     }
 }

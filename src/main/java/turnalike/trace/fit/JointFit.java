@@ -1,6 +1,7 @@
 package turnalike.trace.fit;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * A run fitted as a whole: the sizes of all forms at once, radii that two neighbours share being one size, by weighted least squares.
@@ -17,18 +18,20 @@ final class JointFit {
     /** Which unknown each form's each size is. */
     private final int[][] unknown;
 
+    private final FormSums[] sums;
     private final double[] solved;
     private final int unknowns;
     private final double[] missOf;
     private final double chi;
 
-    private JointFit(Data data, Run run, boolean[] tied, double perSize) {
+    private JointFit(Data data, Run run, boolean[] tied, double perSize, List<FormSums> known) {
         this.data = data;
         this.run = run;
         this.tied = tied.clone();
         this.perSize = perSize;
         this.unknown = new int[run.size()][];
         this.unknowns = number();
+        this.sums = sums(known);
         this.solved = solve();
         this.missOf = new double[run.size()];
         this.chi = miss();
@@ -41,7 +44,7 @@ final class JointFit {
      * @param perSize what a size costs, ln n
      */
     static JointFit of(Data data, Run run, boolean[] tied, double perSize) {
-        return new JointFit(data, run, tied, perSize);
+        return new JointFit(data, run, tied, perSize, List.of());
     }
 
     /** Numbers the unknowns; ties go forward, so a joint's radius is the one that the form before it ends with. */
@@ -58,25 +61,26 @@ final class JointFit {
         return next;
     }
 
-    private double[] solve() {
-        double[][] m = new double[unknowns][unknowns];
-        double[] right = new double[unknowns];
-        double[] weights = new double[3];
-        for (int i = 0; i < run.size(); i++) {
+    /** The sums of each form, those of a run that this one was made from where they are the same. */
+    private FormSums[] sums(List<FormSums> known) {
+        FormSums[] out = new FormSums[run.size()];
+        for (int i = 0; i < out.length; i++) {
             Form form = run.forms().get(i);
             Seam from = run.seams().get(i);
             Seam to = run.seams().get(i + 1);
-            for (int s = from.first(); s <= to.last(); s++) {
-                double w = weightOf(s, from, to);
-                form.weights(share(s, from, to), weights);
-                for (int a = 0; a < form.sizes(); a++) {
-                    int row = unknown[i][a];
-                    right[row] += w * weights[a] * data.r[s];
-                    for (int b = 0; b < form.sizes(); b++) {
-                        m[row][unknown[i][b]] += w * weights[a] * weights[b];
-                    }
-                }
-            }
+            out[i] = known.stream()
+                    .filter(each -> each.isOf(form, from, to))
+                    .findFirst()
+                    .orElseGet(() -> new FormSums(data, form, from, to));
+        }
+        return out;
+    }
+
+    private double[] solve() {
+        double[][] m = new double[unknowns][unknowns];
+        double[] right = new double[unknowns];
+        for (int i = 0; i < sums.length; i++) {
+            sums[i].addTo(m, right, unknown[i]);
         }
         for (int i = 0; i < unknowns; i++) {
             m[i][i] += 1e-9 * (m[i][i] + 1);
@@ -84,31 +88,16 @@ final class JointFit {
         return Cholesky.solve(m, right, 1e-13);
     }
 
-    private double weightOf(int station, Seam from, Seam to) {
-        boolean half = (station == from.first() && from.isShared()) || (station == to.last() && to.isShared());
-        return half ? data.weight[station] / 2 : data.weight[station];
-    }
-
-    private double share(int station, Seam from, Seam to) {
-        double u = (data.x[station] - from.placeMm()) / (to.placeMm() - from.placeMm());
-        return Math.min(1, Math.max(0, u));
-    }
-
     private double miss() {
         if (solved.length == 0) {
             return Double.POSITIVE_INFINITY;
         }
         double sum = 0;
-        for (int i = 0; i < run.size(); i++) {
+        for (int i = 0; i < sums.length; i++) {
             if (!isSound(i)) {
                 return Double.POSITIVE_INFINITY;
             }
-            Seam from = run.seams().get(i);
-            Seam to = run.seams().get(i + 1);
-            for (int s = from.first(); s <= to.last(); s++) {
-                double miss = data.r[s] - radius(i, share(s, from, to));
-                missOf[i] += miss * miss * weightOf(s, from, to);
-            }
+            missOf[i] = sums[i].chi(solved, unknown[i]);
             sum += missOf[i];
         }
         return sum;
@@ -124,11 +113,12 @@ final class JointFit {
         boolean flat = form.sizes() == 2
                 && form != Form.STRAIGHT
                 && Math.abs(size(index, 1) - size(index, 0)) < data.leastRise();
-        if (flat) {
+        Seam from = run.seams().get(index);
+        Seam to = run.seams().get(index + 1);
+        if (flat || !data.isTellable(form, from, to)) {
             return false;
         }
-        double length =
-                run.seams().get(index + 1).placeMm() - run.seams().get(index).placeMm();
+        double length = to.placeMm() - from.placeMm();
         return length > 0 && (form != Form.POINT || size(index, 1) < size(index, 0));
     }
 
@@ -182,11 +172,11 @@ final class JointFit {
     }
 
     JointFit with(Run other) {
-        return new JointFit(data, other, tied, perSize);
+        return with(other, tied);
     }
 
     JointFit with(Run other, boolean[] ties) {
-        return new JointFit(data, other, ties, perSize);
+        return new JointFit(data, other, ties, perSize, Arrays.asList(sums));
     }
 
     boolean[] ties() {

@@ -32,7 +32,8 @@ public final class MemberFit {
      * @param snap what sizes are rounded to
      */
     public static TracedRun of(Original original, Snap snap) {
-        Data data = Data.of(original.fitted(), original.surest().mm());
+        Data data = Data.of(
+                original.fitted(), original.surest().mm(), original.pixel().mm());
         double perSize = Math.log(Math.max(3, data.size()));
         List<Part> parts = new ArrayList<>();
         for (Block block : Block.of(data, original)) {

@@ -12,10 +12,14 @@ final class Refinement {
     private static final int SWEEPS = 6;
     private static final int BETWEEN = 9;
     private static final int[] SHIFTS = {-1, 1, -2, 2, -4, 4};
+    private static final int[] SHORT = {4, 8, 16};
     private static final int FEW = 200;
     private static final double WORTH = 1e-6;
     /** An exchange that costs no more than so many sizes is looked at again with its joints moved. */
-    private static final double NEAR = 4;
+    private static final double NEAR = 20;
+
+    /** Half an ellipse is tried over so much less of the stretch at either end, one of so many parts. */
+    private static final int PINCHED = 16;
 
     private final Data data;
     private final double perSize;
@@ -36,6 +40,7 @@ final class Refinement {
             double before = fit.cost();
             fit = tie(move(fit));
             fit = exchange(fit);
+            fit = parted(fit);
             if (fit.cost() > before - 0.01) {
                 break;
             }
@@ -145,7 +150,8 @@ final class Refinement {
         for (int i = 0; i < fit.run().size(); i++) {
             for (Form form : Form.values()) {
                 if (form != fit.run().forms().get(i) && stations(fit.run(), i, i) >= form.sizes()) {
-                    fit = better(fit, fit.with(fit.run().withForm(i, form)), i);
+                    JointFit other = fit.with(fit.run().withForm(i, form));
+                    fit = better(fit, least(other, pinched(other, i)), i);
                 }
             }
         }
@@ -158,6 +164,61 @@ final class Refinement {
             }
         }
         return fit;
+    }
+
+    /** A short form put in beside a joint, where the whole then costs less: what is narrow is easily passed over. */
+    private JointFit parted(JointFit start) {
+        JointFit fit = start;
+        for (int i = 0; data.swept && i < fit.run().size(); i++) {
+            JointFit best = partedBest(fit, i);
+            if (best != fit && best.cost() < fit.cost() + perSize) {
+                fit = better(fit, best, i);
+            }
+        }
+        return fit;
+    }
+
+    private JointFit partedBest(JointFit fit, int form) {
+        JointFit best = fit;
+        double least = Double.POSITIVE_INFINITY;
+        for (int count : SHORT) {
+            for (boolean atStart : new boolean[] {true, false}) {
+                if (stations(fit.run(), form, form) < count + SHORT[0]) {
+                    continue;
+                }
+                int first = fit.run().seams().get(form).first();
+                int last = fit.run().seams().get(form + 1).last();
+                Seam seam = Seams.between(data, atStart ? first + count - 1 : last - count);
+                for (Form other : Form.values()) {
+                    Form was = fit.run().forms().get(form);
+                    Run run = fit.run().parted(form, seam, atStart ? other : was, atStart ? was : other);
+                    JointFit next = fit.with(run, untied(fit.ties(), form, atStart));
+                    if (next.cost() < least) {
+                        least = next.cost();
+                        best = next;
+                    }
+                }
+            }
+        }
+        return best;
+    }
+
+    /** The radii on both sides of what was put in are its own. */
+    private static boolean[] untied(boolean[] ties, int form, boolean atStart) {
+        boolean[] out = new boolean[ties.length + 1];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = i != form + 1 && ties[i <= form ? i : i - 1];
+        }
+        out[atStart ? form : form + 2] = false;
+        return out;
+    }
+
+    /** With the joints nearer where it stands upright: a quarter or half an ellipse does, and a flatter bow that fits as well runs on. */
+    private JointFit pinched(JointFit fit, int form) {
+        Form shape = fit.run().forms().get(form);
+        int by = (stations(fit.run(), form, form) + PINCHED / 2) / PINCHED;
+        JointFit out = shape.steepAtStart() && form > 0 ? shifted(fit, form, by) : fit;
+        return shape.steepAtEnd() && form + 1 < fit.run().size() ? shifted(out, form + 1, -by) : out;
     }
 
     private static int stations(Run run, int from, int to) {

@@ -48,6 +48,16 @@ record Run(List<Seam> seams, List<Form> forms) {
         return new Run(seams, out);
     }
 
+    /** One parted in two at a seam within it. */
+    Run parted(int index, Seam seam, Form before, Form after) {
+        List<Seam> places = new ArrayList<>(seams);
+        places.add(index + 1, seam);
+        List<Form> more = new ArrayList<>(forms);
+        more.set(index, before);
+        more.add(index + 1, after);
+        return new Run(places, more);
+    }
+
     /** Two neighbours made one. */
     Run merged(int index, Form form) {
         List<Seam> places = new ArrayList<>(seams);
