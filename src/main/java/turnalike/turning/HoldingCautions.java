@@ -30,7 +30,7 @@ final class HoldingCautions {
             out.add(new Warning(
                     WHERE,
                     "there is no spare length and no tenon at the %s end to hold it by: take a longer blank"
-                            .formatted(held.at().word())));
+                            .formatted(held.at().side())));
         }
         out.add(new Warning(WHERE, of(held.by())));
         Length greatest = work.pattern().outline().largestRadius().times(2);

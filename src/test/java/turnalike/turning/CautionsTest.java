@@ -57,12 +57,16 @@ class CautionsTest {
     }
 
     private static SpeedAdvice speeds(SpeedAdvice.Limit limit, List<Speed> turningSteps) {
+        return speeds(limit, List.of(Speed.ofRpm(500)), turningSteps);
+    }
+
+    private static SpeedAdvice speeds(SpeedAdvice.Limit limit, List<Speed> roughingSteps, List<Speed> turningSteps) {
         return new SpeedAdvice(
                 new SpeedRange(Speed.ofRpm(300), Speed.ofRpm(600), mm(60)),
                 new SpeedRange(Speed.ofRpm(1000), Speed.ofRpm(2000), mm(40)),
                 Optional.empty(),
                 limit,
-                List.of(),
+                roughingSteps,
                 turningSteps);
     }
 
@@ -287,7 +291,7 @@ class CautionsTest {
     void a_lathe_without_a_step_in_range_is_told_to_take_the_next_slower_or_has_none() {
         assertThat(steps(List.of(1500.0), 500, 1500)).isEmpty();
         assertThat(steps(List.of(), 500, 5000))
-                .containsExactly("lathe steps: no step lies from 1000 to 2000 rpm; take the next slower one");
+                .containsExactly("lathe steps: no step lies from 1000 to 2000 rpm; take the next slower one, 500");
         assertThat(steps(List.of(), 2000.5))
                 .hasSize(2)
                 .first()
@@ -296,6 +300,21 @@ class CautionsTest {
         // A slowest step of just the fastest speed is not faster than it.
         assertThat(steps(List.of(), 2000)).first().asString().contains("take the next slower one");
         assertThat(steps(List.of())).isEmpty();
+    }
+
+    @Test
+    void a_lathe_without_a_step_for_roughing_is_told_the_next_slower_one() {
+        SpeedAdvice none = speeds(SpeedAdvice.Limit.PRACTICE, List.of(), List.of(Speed.ofRpm(1500)));
+        assertThat(said(
+                        lathe(Optional.empty(), 200, 250, 601, 1500),
+                        Optional.of(whip(0.01, 100, false)),
+                        List.of(),
+                        none))
+                .contains("lathe steps: for roughing no step lies from 300 to 600 rpm; take the next slower one, 250");
+        assertThat(said(lathe(Optional.empty(), 601, 1500), Optional.of(whip(0.01, 100, false)), List.of(), none))
+                .noneMatch(each -> each.contains("for roughing no step"));
+        assertThat(said(lathe(Optional.empty()), Optional.of(whip(0.01, 100, false)), List.of(), none))
+                .noneMatch(each -> each.contains("for roughing no step"));
     }
 
     @Test
