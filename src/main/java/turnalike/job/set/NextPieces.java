@@ -71,7 +71,7 @@ public record NextPieces(List<String> pieces, NextSet next) {
         // Between two steps of the scale: no reading tells that a piece lies within.
         return from.compareTo(to) > 0
                 ? "%s to %s".formatted(finer(next.aimFrom()), finer(next.aimTo()) + " g")
-                : "%s to %s".formatted(scale.figure(from), scale.reading(to));
+                : from.equals(to) ? scale.reading(to) : "%s to %s".formatted(scale.figure(from), scale.reading(to));
     }
 
     private static String finer(Mass mass) {

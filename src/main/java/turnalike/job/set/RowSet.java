@@ -93,6 +93,8 @@ public record RowSet(
         if (!allWeighed(pieces)) {
             warnings.add("not every piece was weighed, so the set is not held to mass_pct");
         }
+        List<Piece> placed = placement.order().stream().map(pieces::get).toList();
+        NothingMeasured.words(terms.likeness(pieces), pieces, placed).ifPresent(warnings::add);
         List<Piece> left = placement.spares().stream().map(pieces::get).toList();
         return new RowSet(
                 pieces,

@@ -112,7 +112,8 @@ final class CurveFit {
         List<MonotoneCubic.Point> through = new ArrayList<>();
         double start = points.get(0)[0];
         for (double[] each : points) {
-            through.add(new MonotoneCubic.Point(Length.ofMm(each[0] - start), Length.ofMm(Math.max(LEAST_RADIUS_MM, each[1]))));
+            through.add(new MonotoneCubic.Point(
+                    Length.ofMm(each[0] - start), Length.ofMm(Math.max(LEAST_RADIUS_MM, each[1]))));
         }
         List<Polynomial> pieces = MonotoneCubic.through(through);
         double[] out = new double[last - first + 1];

@@ -47,7 +47,8 @@ class CurveFitTest {
             double low = Math.min(here.radius().mm(), next.radius().mm()) - 4 * SIGMA_MM;
             double high = Math.max(here.radius().mm(), next.radius().mm()) + 4 * SIGMA_MM;
             for (int k = 1; k < 20; k++) {
-                Length place = here.place().plus(next.place().minus(here.place()).times(k / 20.0));
+                Length place =
+                        here.place().plus(next.place().minus(here.place()).times(k / 20.0));
                 assertThat(outline.radiusAt(place).mm()).as("at %s", place).isBetween(low, high);
             }
         }
