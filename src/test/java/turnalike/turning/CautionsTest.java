@@ -233,10 +233,28 @@ class CautionsTest {
         Lathe turned = Lathe.USUAL.withHeld(new Held(Held.By.CENTRES, Held.At.END, true));
         assertThat(of(pin, whip(0.01, 200, false), Lathe.USUAL))
                 .anyMatch(each -> each.startsWith("holding: its start end is driven and only 5 mm"));
-        assertThat(of(pin, whip(0.01, 200, false), turned)).noneMatch(each -> each.startsWith("holding"));
+        assertThat(of(pin, whip(0.01, 200, false), turned)).noneMatch(each -> each.contains("is driven"));
         assertThat(of(pin(400, 5), whip(0.01, 200, false), turned))
                 .anyMatch(each -> each.startsWith("holding: its far end is driven"));
         assertThat(of(pin(412, 7), whip(0.01, 200, false), Lathe.USUAL)).noneMatch(each -> each.startsWith("holding"));
+    }
+
+    /** The same pin's other end: what the tailstock's centre is wound into. */
+    @Test
+    void an_end_too_thin_for_the_tailstocks_centre_is_told_of() {
+        Lathe turned = Lathe.USUAL.withHeld(new Held(Held.By.CENTRES, Held.At.END, true));
+        assertThat(of(pin(412, 5), whip(0.01, 200, false), turned))
+                .filteredOn(each -> each.startsWith("holding"))
+                .singleElement()
+                .asString()
+                .startsWith("holding: its start end, at the tailstock, is only 5 mm")
+                .contains("a centre splits that");
+        assertThat(of(pin(412, 7), whip(0.01, 200, false), turned)).noneMatch(each -> each.startsWith("holding"));
+        assertThat(of(pin(412, 5), whip(0.01, 200, false), Lathe.USUAL))
+                .as("the spare length stands at the tailstock")
+                .noneMatch(each -> each.contains("at the tailstock"));
+        assertThat(of(pin(400, 5), whip(0.01, 200, false), Lathe.USUAL))
+                .anyMatch(each -> each.startsWith("holding: its far end, at the tailstock"));
     }
 
     private static Pattern pin(double stockMm, double endMm) {

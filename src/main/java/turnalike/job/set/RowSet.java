@@ -91,7 +91,7 @@ public record RowSet(
         List<String> warnings = new ArrayList<>(placement.warnings());
         CoarseScale.words(terms, pieces).ifPresent(warnings::add);
         if (!allWeighed(pieces)) {
-            warnings.add("not every piece was weighed, so the set is not held to mass_pct");
+            warnings.add("not every piece was weighed, so the set is not held to how far weights may differ");
         }
         List<Piece> placed = placement.order().stream().map(pieces::get).toList();
         NothingMeasured.words(terms.likeness(pieces), pieces, placed).ifPresent(warnings::add);

@@ -16,7 +16,8 @@ import turnalike.units.WeighingScale;
 
 /** The weights to turn for are told as the scale will show them, and none is told that is not sure to pass. */
 class NextPiecesTest {
-    private static final Pattern RANGE = Pattern.compile("more of ([\\d.]+)(?: to ([\\d.]+))? g, sure to pass");
+    private static final Pattern RANGE = Pattern.compile(
+            "more of ([\\d.]+)(?: to ([\\d.]+))? g(?:, between two steps of your scale)?, sure to pass");
 
     private static List<Piece> weighed(double... grams) {
         List<Piece> out = new ArrayList<>();
@@ -58,7 +59,11 @@ class NextPiecesTest {
                     <= Math.floor(next.next().aimTo().grams() / stepG + 1e-9);
             if (!holdsAStep) {
                 betweenSteps[0]++; // told finer than the scale shows: no reading tells of it
-                assertThat(from).isCloseTo(next.next().aimFrom().grams(), within(0.0006));
+                assertThat(words).contains("between two steps of your scale");
+                double sureFrom = next.next().aimFrom().grams();
+                double sureTo = next.next().aimTo().grams();
+                assertThat(from).isBetween(sureFrom - 0.0006, sureTo + 0.0006);
+                assertThat(to).isBetween(from, sureTo + 0.0006);
                 return;
             }
             assertThat(from).isGreaterThanOrEqualTo(next.next().aimFrom().grams() - 1e-9);
