@@ -70,10 +70,12 @@ final class CuttingWarnings {
                     .filter(each -> each.members().contains(fit.member()))
                     .map(CaliperSetting::opening)
                     .min(Length::compareTo);
+            // The nearest is the one that the order of cuts names; where it serves, the other system's is nobody's
+            // business.
             Optional<Wrench> wider = fit.wrenches().stream()
-                    .filter(each -> opening.isPresent()
-                            && least(each).mm() > opening.get().mm() + SLACK_MM)
-                    .findFirst();
+                    .findFirst()
+                    .filter(nearest -> opening.isPresent()
+                            && least(nearest).mm() > opening.get().mm() + SLACK_MM);
             wider.ifPresent(wrench -> out.add(new Warning(
                     job.pattern().placed().get(fit.member()).where(),
                     "the calipers at %s go past %s wrench, which opens to %s: the tenon ends loose in its hole; leave a sizing allowance"

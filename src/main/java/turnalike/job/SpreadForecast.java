@@ -104,8 +104,8 @@ public record SpreadForecast(Job job, MassScatter scatter, int blanks, Optional<
     /** Never rounded up to sure, nor a small chance down to none: a simulation tells neither. */
     private static String inHundred(double chance) {
         double pct = 100 * chance;
-        return pct < 1
-                ? "less than once in 100 times"
+        return pct < 1.5
+                ? "once in 100 times or less"
                 : String.format(Locale.ROOT, "%.0f times in 100", Math.min(pct, 99));
     }
 

@@ -81,7 +81,8 @@ public record Groove(Length length, Length rim, Length bottom, Details details) 
     @Override
     public List<String> unwise(Surroundings around) {
         return length.compareTo(around.rules().narrowestGroove()) < 0
-                ? List.of("is %s wide, narrower than a thin parting tool".formatted(around.print(length)))
+                ? List.of("is %s wide, narrower than a thin parting tool; widen it, or grind a tool for it"
+                        .formatted(around.print(length)))
                 : List.of();
     }
 }

@@ -3,6 +3,7 @@ package turnalike.pieces;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /**
  * Says in words what makes a piece unlike: {@code piece 7: its upper bead stands 1.2 mm low}. Low is toward the start end, high toward the
@@ -18,6 +19,8 @@ public record LikenessWords(Map<Column, String> names, KeyedFigure keyed) {
 
     /** A two-hundredth of a tolerance is no difference anybody measured. */
     private static final double LEAST = 0.005;
+
+    private static final Pattern NAUGHT = Pattern.compile("0(\\.0*)? ");
 
     public LikenessWords {
         names = Map.copyOf(new TreeMap<>(names));
@@ -35,6 +38,7 @@ public record LikenessWords(Map<Column, String> names, KeyedFigure keyed) {
         double largest = figure.parts().isEmpty() ? 0 : figure.parts().get(0).counts();
         List<String> said = figure.parts().stream()
                 .filter(part -> part.counts() > LEAST && part.counts() >= WORTH_SAYING * largest)
+                .filter(this::isSeen)
                 .limit(most)
                 .map(this::of)
                 .toList();
@@ -55,6 +59,14 @@ public record LikenessWords(Map<Column, String> names, KeyedFigure keyed) {
                 .orElseGet(() -> part.off() == 0
                         ? "its %s is alike".formatted(part.name())
                         : "its %s is noted otherwise".formatted(part.name()));
+    }
+
+    /** Whether there is anything left of it as its scale or rule shows it: nothing is 0 g too heavy. */
+    private boolean isSeen(Likeness.Part part) {
+        return part.column()
+                .map(column -> !NAUGHT.matcher(FigureText.figure(column, part.off(), keyed))
+                        .lookingAt())
+                .orElse(true);
     }
 
     private String of(Column column, double off) {

@@ -16,10 +16,14 @@ import turnalike.job.TenonFit;
 import turnalike.pattern.Warning;
 import turnalike.units.Article;
 import turnalike.units.Length;
+import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
+import turnalike.units.WeighingScale;
 
 /** How each of a plan's sheets is made; {@link PlanSheet} lists them. */
 final class PlanSheets {
+    private static final double LIGHT_G = 10;
+
     private PlanSheets() {}
 
     /** The card that hangs by the lathe. */
@@ -79,16 +83,20 @@ final class PlanSheets {
     private static List<BenchCardContent.Fact> facts(Plan plan) {
         UnitSystem units = plan.job().units();
         Length size = plan.job().pattern().stock().size();
+        Mass mass = plan.solid().mass();
+        WeighingScale scale = plan.job().tolerances().weighing();
+        // In whole grams a pawn and a knob weigh the same.
+        boolean light = mass.grams() < LIGHT_G;
         return List.of(
                 fact("length", plan.job().pattern().length(), units),
                 fact("blank, across", size, units),
                 new BenchCardContent.Fact(
                         "weight",
-                        plan.solid().mass().formatGrams(),
+                        light ? scale.reading(mass) : mass.formatGrams(),
                         String.format(
                                 Locale.ROOT,
                                 "%s at %.0f kg/m³",
-                                plan.solid().mass().formatOunces(1),
+                                light ? scale.ounces(mass) : mass.formatOunces(1),
                                 plan.solid().density().kgPerM3())),
                 fact("balance from datum", plan.solid().balance(), units));
     }

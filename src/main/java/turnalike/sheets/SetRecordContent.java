@@ -93,7 +93,7 @@ public record SetRecordContent(
     public static SetRecordContent ofRow(
             String title, String date, RowDrawing row, double totalDifference, List<String> spares) {
         BenchCardContent.Fact fact = new BenchCardContent.Fact(
-                "difference of neighbours", figure(totalDifference), "added up along the row");
+                "difference of neighbours", figure(totalDifference), "in tolerances, added up along the row");
         return new SetRecordContent(List.of(), title, date, row, List.of(fact), spares, List.of(), List.of());
     }
 
@@ -105,7 +105,7 @@ public record SetRecordContent(
     public static SetRecordContent ofLegs(
             String title, String date, RowDrawing groups, double totalDifference, List<String> spares) {
         BenchCardContent.Fact fact = new BenchCardContent.Fact(
-                "difference within groups", figure(totalDifference), "every two legs of a group");
+                "difference within groups", figure(totalDifference), "in tolerances, every two legs of a group");
         return new SetRecordContent(List.of(), title, date, groups, List.of(fact), spares, List.of(), List.of());
     }
 

@@ -98,16 +98,29 @@ final class Cautions {
                     slower
                             ? String.format(
                                     Locale.ROOT,
-                                    "no step lies from %.0f to %.0f rpm; take the next slower one",
+                                    "no step lies from %.0f to %.0f rpm; take the next slower one, %.0f",
                                     range.from().rpm(),
-                                    range.to().rpm())
+                                    range.to().rpm(),
+                                    slower(range).rpm())
                             : String.format(
                                     Locale.ROOT,
                                     "every step is faster than %.0f rpm; this piece wants a slower lathe%s",
                                     range.to().rpm(),
                                     work.isTooShortForSteady() ? "" : " or a steady rest"));
         }
-        if (!steps.isEmpty() && steps.get(0).compareTo(speeds.roughing().to()) > 0) {
+        boolean roughs =
+                !steps.isEmpty() && steps.get(0).compareTo(speeds.roughing().to()) <= 0;
+        if (roughs && speeds.roughingSteps().isEmpty()) {
+            add(
+                    "lathe steps",
+                    String.format(
+                            Locale.ROOT,
+                            "for roughing no step lies from %.0f to %.0f rpm; take the next slower one, %.0f",
+                            speeds.roughing().from().rpm(),
+                            speeds.roughing().to().rpm(),
+                            slower(speeds.roughing()).rpm()));
+        }
+        if (!steps.isEmpty() && !roughs) {
             add(
                     "lathe steps",
                     String.format(
@@ -115,6 +128,14 @@ final class Cautions {
                             "the slowest step is above %.0f rpm, the most for roughing; knock the corners off first",
                             speeds.roughing().to().rpm()));
         }
+    }
+
+    /** The fastest of the lathe's steps that is not above a range; there must be one. */
+    private Speed slower(SpeedRange range) {
+        return work.lathe().steps().stream()
+                .filter(step -> step.compareTo(range.to()) <= 0)
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
     }
 
     /** The weakest stage where the given force bows the piece out. */

@@ -190,7 +190,7 @@ final class CutOrder {
         }
         if (work.held().byOneEnd()) {
             return "lay the stick along it, the spare length at the %s end; strike the start line, which is the datum, and the far end's line"
-                    .formatted(holding.spareAt().word());
+                    .formatted(holding.spareAt().side());
         }
         if (work.leadIn().isPositive()) {
             return ("lay the stick %s in from the blank's start end, which the slope of that end takes; strike the datum line"

@@ -73,6 +73,11 @@ public record Held(By by, At at, boolean tailstock) {
             return word;
         }
 
+        /** {@return which end it is, in a sentence: the start or the far end} */
+        String side() {
+            return this == START ? "start" : "far";
+        }
+
         /** {@return the other end} */
         public At other() {
             return this == START ? END : START;

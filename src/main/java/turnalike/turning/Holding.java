@@ -48,7 +48,8 @@ final class Holding {
     /** How it comes into the hold. */
     Cut in() {
         Length place = work.place(held.at());
-        String end = held.at().word();
+        String end = held.at().side();
+        String tenon = held.at().word();
         String spare = work.spare().format(work.units());
         String tail = held.tailstock() ? "; bring the tailstock's cup or pad up to the tip" : "; nothing bears the tip";
         String how =
@@ -56,7 +57,8 @@ final class Holding {
                     case CENTRES -> "set it between centres";
                     case CHUCK ->
                         ownTenon().isPresent()
-                                ? "between centres, bring the %s tenon to its size; grip it in the jaws".formatted(end)
+                                ? "between centres, bring the %s tenon to its size; grip it in the jaws"
+                                        .formatted(tenon)
                                 : "grip the %s end in the jaws by its spare length, %s".formatted(end, spare);
                     case SCREW ->
                         "bore up the middle of the %s end for the screw and wind the blank on until it seats flat"
@@ -64,7 +66,7 @@ final class Holding {
                     case JAM ->
                         ownTenon().isPresent()
                                 ? "between centres, bring the %s tenon to its size; drive it into a block bored on the lathe with the tenon's own bit"
-                                        .formatted(end)
+                                        .formatted(tenon)
                                 : "between centres, turn the spare length at the %s end to a tenon; drive it into a block bored to fit"
                                         .formatted(end);
                 };

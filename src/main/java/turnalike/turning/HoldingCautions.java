@@ -24,13 +24,14 @@ final class HoldingCautions {
         Held held = work.held();
         if (!held.byOneEnd()) {
             thinAtTheDrive().ifPresent(out::add);
+            thinAtTheTail().ifPresent(out::add);
             return out;
         }
         if (new Holding(work).wantsSpare()) {
             out.add(new Warning(
                     WHERE,
                     "there is no spare length and no tenon at the %s end to hold it by: take a longer blank"
-                            .formatted(held.at().word())));
+                            .formatted(held.at().side())));
         }
         out.add(new Warning(WHERE, of(held.by())));
         Length greatest = work.pattern().outline().largestRadius().times(2);
@@ -51,10 +52,7 @@ final class HoldingCautions {
     /** The spare length stands at the far end: driven there, no centre has to bite into what is finished. */
     private Optional<Warning> thinAtTheDrive() {
         Held.At drive = work.held().at();
-        List<PlacedMember> run = work.pattern().placed();
-        Length across = drive == Held.At.START
-                ? run.get(0).outline().startRadius().times(2)
-                : run.get(run.size() - 1).outline().endRadius().times(2);
+        Length across = across(drive);
         boolean hasSpare = drive == Held.At.END && work.partsOff();
         if (hasSpare || !work.isTooThinToPart(across)) {
             return Optional.empty();
@@ -63,11 +61,32 @@ final class HoldingCautions {
                 WHERE,
                 "its %s end is driven and only %s thick, thinner than a pencil: no drive centre bites in that; %s"
                         .formatted(
-                                drive == Held.At.START ? "start" : "far",
+                                drive.side(),
                                 work.both(across),
                                 drive == Held.At.START
                                         ? "drive the far end, where the spare length stands, or hold it in a chuck"
                                         : "take a longer blank, or hold it in a chuck")));
+    }
+
+    /** A centre wound into a tip splits it, and what is let go flies. */
+    private Optional<Warning> thinAtTheTail() {
+        Held.At tail = work.held().at().other();
+        boolean hasSpare = tail == Held.At.END && work.partsOff();
+        Length across = across(tail);
+        return hasSpare || !work.isTooThinToPart(across)
+                ? Optional.empty()
+                : Optional.of(new Warning(
+                        WHERE,
+                        "its %s end, at the tailstock, is only %s thick, thinner than a pencil: a centre splits that and lets it fly; leave"
+                                        .formatted(tail.side(), work.both(across))
+                                + " spare length there, or hold the other end in a chuck"));
+    }
+
+    private Length across(Held.At end) {
+        List<PlacedMember> run = work.pattern().placed();
+        return end == Held.At.START
+                ? run.get(0).outline().startRadius().times(2)
+                : run.get(run.size() - 1).outline().endRadius().times(2);
     }
 
     private static String of(Held.By by) {

@@ -137,7 +137,23 @@ final class MemberCuts {
     }
 
     private boolean mayBeParted(SizedPlace place) {
-        return !work.isTooThinToPart(place.setting().finished());
+        return !work.isTooThinToPart(place.setting().finished()) && !isNarrow(place);
+    }
+
+    /** Whether the parting tool would take finished wood on both sides of it: the walls of a vee, a groove, a flat between two beads. */
+    private boolean isNarrow(SizedPlace place) {
+        PlacedMember placed = run.get(place.member());
+        Outline whole = work.pattern().outline();
+        Length half = work.lathe().rules().parting().times(0.5 * (1 - SLACK_MM));
+        Length from = place.place().minus(half);
+        Length to = place.place().plus(half);
+        boolean inside = !isSame(place.place(), placed.start()) && !isSame(place.place(), placed.end());
+        if (!inside || from.compareTo(whole.start()) < 0 || to.compareTo(whole.end()) > 0) {
+            return false;
+        }
+        double wall = Math.min(whole.radiusAt(from).mm(), whole.radiusAt(to).mm());
+        double bottom = place.setting().finished().mm() / 2;
+        return wall - bottom > work.diameterTolerance().mm();
     }
 
     private List<Cut> sizing(Phase phase, List<SizedPlace> places) {
@@ -335,13 +351,26 @@ final class MemberCuts {
     private CutMethod way(PlacedMember placed) {
         CutMethod way = placed.member().way();
         if (!work.isTooThinToPart(thinnest(placed))) {
-            return way;
+            return isFlat(placed.number() - 1) ? narrowEnough(placed, way) : way;
         }
         Tool tool = way.tool() == Tool.PARTING_TOOL ? Tool.SKEW : way.tool();
         return new CutMethod(
                 tool,
                 way.what() + ", by light cuts down to the calipers: thinner than a pencil, it bears no parting tool",
                 way.caution());
+    }
+
+    /** Between walls nearer to one another than the parting tool is wide another must do. */
+    private CutMethod narrowEnough(PlacedMember placed, CutMethod way) {
+        boolean narrow = way.tool() == Tool.PARTING_TOOL
+                && sized.stream().anyMatch(each -> each.member() == placed.number() - 1 && isNarrow(each));
+        return narrow
+                ? new CutMethod(
+                        way.tool(),
+                        "%s, with a tool no wider than %s"
+                                .formatted(way.what(), placed.member().length().format(work.units())),
+                        way.caution())
+                : way;
     }
 
     /** A tenon's chamfer is no neck: the tenon is as thick as it is sized. */

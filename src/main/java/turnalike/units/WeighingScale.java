@@ -1,5 +1,6 @@
 package turnalike.units;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 
 /**
@@ -68,6 +69,19 @@ public record WeighingScale(Mass step) {
         String fine = fixed(mass, Math.min(MOST_DECIMALS, Math.max(decimals(), tenth)));
         String coarse = figure(mass);
         return (Double.parseDouble(fine) == Double.parseDouble(coarse) ? coarse : fine) + " g";
+    }
+
+    /**
+     * {@return by how much the two differ as they are told: where {@code 50 g} and {@code 43 g} stand, {@code 7 g}}
+     *
+     * @param read what {@link #reading} tells
+     * @param reckoned what {@link #reckoned} tells
+     */
+    public String difference(Mass read, Mass reckoned) {
+        String one = figure(read);
+        String other = reckoned(reckoned).replace(" g", "");
+        BigDecimal off = new BigDecimal(one).subtract(new BigDecimal(other)).abs();
+        return (off.signum() == 0 ? "0" : off.toPlainString()) + " g";
     }
 
     /**

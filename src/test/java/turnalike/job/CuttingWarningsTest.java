@@ -71,6 +71,22 @@ class CuttingWarningsTest {
         assertThat(said(plan("1 1/2", "1", "\"sizing\": \"1/64\""))).noneMatch(each -> each.contains("wrench"));
     }
 
+    /** An 8 mm tenon has an 8 mm wrench, which the order of cuts names: that 5/16 in opens a hair wider is nobody's business. */
+    @Test
+    void where_the_nearest_wrench_serves_the_next_one_is_not_told() {
+        String text = """
+                {"format": "turnalike-job", "version": 1, "units": "mm",
+                 "pattern": {"stock": {"section": "square", "size": 18, "length": 200},
+                   "members": [{"kind": "cylinder", "length": 150, "diameter": 12}, {"kind": "tenon", "length": 25, "diameter": 8}]},
+                 "wood": {"density_kg_m3": 700}}
+                """;
+        Plan plan = Plan.of(JobReader.read(text).job().orElseThrow(), Effort.ofAsks(1000));
+        assertThat(plan.settings().tenons().get(0).wrenches())
+                .extracting(each -> each.name())
+                .containsExactly("8 mm", "5/16 in");
+        assertThat(said(plan)).noneMatch(each -> each.contains("wrench"));
+    }
+
     @Test
     void a_title_that_begins_with_a_figure_does_not_run_into_the_number() {
         Plan plan = plan("1 1/2", "1", "");

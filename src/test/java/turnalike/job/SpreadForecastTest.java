@@ -20,7 +20,7 @@ class SpreadForecastTest {
         Plan plan = plan("\"count\": 8, \"tolerances\": {\"mass_pct\": 3},");
         String sentence = plan.spread().sentence();
         assertThat(sentence)
-                .contains("most of it the 4 taper's", "less than once in 100 times when they are taken as they come");
+                .contains("most of it the 4 taper's", "once in 100 times or less when they are taken as they come");
         int blanks = plan.spread()
                 .chances()
                 .orElseThrow()

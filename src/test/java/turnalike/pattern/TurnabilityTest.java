@@ -73,7 +73,8 @@ class TurnabilityTest {
         assertThat(told("parting tool", new Groove(mm(1.5), mm(30), mm(22), Details.NONE)))
                 .isEmpty();
         assertThat(told("parting tool", new Groove(mm(1.49), mm(30), mm(22), Details.NONE)))
-                .containsExactly("member 1 (groove): is 1.49 mm (1/16 in) wide, narrower than a thin parting tool");
+                .containsExactly(
+                        "member 1 (groove): is 1.49 mm (1/16 in) wide, narrower than a thin parting tool; widen it, or grind a tool for it");
     }
 
     @Test

@@ -18,6 +18,7 @@ import turnalike.Seeds;
 import turnalike.units.Length;
 import turnalike.units.Mass;
 import turnalike.units.UnitSystem;
+import turnalike.units.WeighingScale;
 
 class LikenessTest {
     private static final LikenessTolerances TOLERANCES = new LikenessTolerances(Length.ofMm(0.4), Length.ofMm(0.2), 2);
@@ -171,6 +172,20 @@ class LikenessTest {
         assertThat(figure.figure()).isCloseTo(9 + 3 + 2.5 + 1.025 + 0.75, within(1e-9));
         assertThat(words.of(LIKENESS.figure(piece("8", "d1=22"), reference), 3)).contains("nothing measured");
         assertThat(words.of(LIKENESS.figure(piece("9", "d2=18"), reference), 3)).contains("just as asked for");
+    }
+
+    @Test
+    void nothing_is_said_to_be_naught_too_heavy() {
+        Likeness.Part mass = new Likeness.Part("mass_g", Optional.of(Column.MASS), 0.3, 0.2);
+        Likeness.Part thick = new Likeness.Part("d2", Optional.of(Column.diameter(2)), 0.3, 0.75);
+        LikenessWords coarse = new LikenessWords(
+                Map.of(), new KeyedFigure(UnitSystem.METRIC, MassUnit.GRAM, new WeighingScale(Mass.ofGrams(5))));
+        LikenessWords fine = new LikenessWords(Map.of(), new KeyedFigure(UnitSystem.METRIC, MassUnit.GRAM));
+        Likeness.Figure alone = new Likeness.Figure("7", 0.2, List.of(mass));
+        assertThat(coarse.of(alone, 3)).isEqualTo("piece 7: just as asked for");
+        assertThat(fine.of(alone, 3)).isEqualTo("piece 7: it is 0.3 g heavy");
+        assertThat(coarse.of(new Likeness.Figure("7", 0.95, List.of(thick, mass)), 3))
+                .isEqualTo("piece 7: its check place 2 is 0.3 mm too thick");
     }
 
     @Test

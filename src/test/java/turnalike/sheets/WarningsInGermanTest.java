@@ -66,6 +66,13 @@ class WarningsInGermanTest {
                         .put("hub_seat", 20)
                         .put("rim_seat", 20),
                 "taper"));
+        missing.addAll(missing(
+                "wheel",
+                wheel -> wheel.put("places", 6)
+                        .put("hub_radius", 90)
+                        .put("axle_hole", 20)
+                        .put("rim_width", 20),
+                "taper"));
         assertThat(missing).isEmpty();
     }
 

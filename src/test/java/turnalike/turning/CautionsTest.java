@@ -57,12 +57,16 @@ class CautionsTest {
     }
 
     private static SpeedAdvice speeds(SpeedAdvice.Limit limit, List<Speed> turningSteps) {
+        return speeds(limit, List.of(Speed.ofRpm(500)), turningSteps);
+    }
+
+    private static SpeedAdvice speeds(SpeedAdvice.Limit limit, List<Speed> roughingSteps, List<Speed> turningSteps) {
         return new SpeedAdvice(
                 new SpeedRange(Speed.ofRpm(300), Speed.ofRpm(600), mm(60)),
                 new SpeedRange(Speed.ofRpm(1000), Speed.ofRpm(2000), mm(40)),
                 Optional.empty(),
                 limit,
-                List.of(),
+                roughingSteps,
                 turningSteps);
     }
 
@@ -229,10 +233,28 @@ class CautionsTest {
         Lathe turned = Lathe.USUAL.withHeld(new Held(Held.By.CENTRES, Held.At.END, true));
         assertThat(of(pin, whip(0.01, 200, false), Lathe.USUAL))
                 .anyMatch(each -> each.startsWith("holding: its start end is driven and only 5 mm"));
-        assertThat(of(pin, whip(0.01, 200, false), turned)).noneMatch(each -> each.startsWith("holding"));
+        assertThat(of(pin, whip(0.01, 200, false), turned)).noneMatch(each -> each.contains("is driven"));
         assertThat(of(pin(400, 5), whip(0.01, 200, false), turned))
                 .anyMatch(each -> each.startsWith("holding: its far end is driven"));
         assertThat(of(pin(412, 7), whip(0.01, 200, false), Lathe.USUAL)).noneMatch(each -> each.startsWith("holding"));
+    }
+
+    /** The same pin's other end: what the tailstock's centre is wound into. */
+    @Test
+    void an_end_too_thin_for_the_tailstocks_centre_is_told_of() {
+        Lathe turned = Lathe.USUAL.withHeld(new Held(Held.By.CENTRES, Held.At.END, true));
+        assertThat(of(pin(412, 5), whip(0.01, 200, false), turned))
+                .filteredOn(each -> each.startsWith("holding"))
+                .singleElement()
+                .asString()
+                .startsWith("holding: its start end, at the tailstock, is only 5 mm")
+                .contains("a centre splits that");
+        assertThat(of(pin(412, 7), whip(0.01, 200, false), turned)).noneMatch(each -> each.startsWith("holding"));
+        assertThat(of(pin(412, 5), whip(0.01, 200, false), Lathe.USUAL))
+                .as("the spare length stands at the tailstock")
+                .noneMatch(each -> each.contains("at the tailstock"));
+        assertThat(of(pin(400, 5), whip(0.01, 200, false), Lathe.USUAL))
+                .anyMatch(each -> each.startsWith("holding: its far end, at the tailstock"));
     }
 
     private static Pattern pin(double stockMm, double endMm) {
@@ -287,7 +309,7 @@ class CautionsTest {
     void a_lathe_without_a_step_in_range_is_told_to_take_the_next_slower_or_has_none() {
         assertThat(steps(List.of(1500.0), 500, 1500)).isEmpty();
         assertThat(steps(List.of(), 500, 5000))
-                .containsExactly("lathe steps: no step lies from 1000 to 2000 rpm; take the next slower one");
+                .containsExactly("lathe steps: no step lies from 1000 to 2000 rpm; take the next slower one, 500");
         assertThat(steps(List.of(), 2000.5))
                 .hasSize(2)
                 .first()
@@ -296,6 +318,21 @@ class CautionsTest {
         // A slowest step of just the fastest speed is not faster than it.
         assertThat(steps(List.of(), 2000)).first().asString().contains("take the next slower one");
         assertThat(steps(List.of())).isEmpty();
+    }
+
+    @Test
+    void a_lathe_without_a_step_for_roughing_is_told_the_next_slower_one() {
+        SpeedAdvice none = speeds(SpeedAdvice.Limit.PRACTICE, List.of(), List.of(Speed.ofRpm(1500)));
+        assertThat(said(
+                        lathe(Optional.empty(), 200, 250, 601, 1500),
+                        Optional.of(whip(0.01, 100, false)),
+                        List.of(),
+                        none))
+                .contains("lathe steps: for roughing no step lies from 300 to 600 rpm; take the next slower one, 250");
+        assertThat(said(lathe(Optional.empty(), 601, 1500), Optional.of(whip(0.01, 100, false)), List.of(), none))
+                .noneMatch(each -> each.contains("for roughing no step"));
+        assertThat(said(lathe(Optional.empty()), Optional.of(whip(0.01, 100, false)), List.of(), none))
+                .noneMatch(each -> each.contains("for roughing no step"));
     }
 
     @Test

@@ -16,6 +16,7 @@ import turnalike.outline.Section;
 import turnalike.pattern.Bead;
 import turnalike.pattern.Cylinder;
 import turnalike.pattern.Details;
+import turnalike.pattern.Fillet;
 import turnalike.pattern.Mark;
 import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
@@ -24,6 +25,7 @@ import turnalike.pattern.Stock;
 import turnalike.pattern.Swell;
 import turnalike.pattern.Tenon;
 import turnalike.pattern.Tool;
+import turnalike.pattern.Vee;
 import turnalike.units.Length;
 import turnalike.units.Problem;
 import turnalike.units.Speed;
@@ -52,6 +54,32 @@ class CutsTest {
 
     private static Set<Integer> slender(Member... members) {
         return SlenderMembers.of(Works.stiff(pattern(Section.ROUND, 60, 2000, members)));
+    }
+
+    /** A parting tool of 3 mm would take the walls of a vee 4 mm wide, and does not go between beads 2.4 mm apart. */
+    @Test
+    void nothing_is_parted_down_between_walls_nearer_than_the_parting_tool_is_wide() {
+        Turning turning = Turning.of(Works.stiff(pattern(
+                Section.ROUND,
+                40,
+                260,
+                rod(100, 30),
+                new Vee(mm(4), mm(30), mm(22), Details.NONE),
+                rod(30, 30),
+                new Bead(mm(12), mm(24), mm(32), Details.NONE),
+                new Fillet(mm(2.4), mm(20), Details.NONE),
+                new Bead(mm(12), mm(24), mm(32), Details.NONE),
+                new Fillet(mm(6), mm(20), Details.NONE),
+                new Bead(mm(12), mm(24), mm(32), Details.NONE),
+                rod(50, 30))));
+        List<String> parted =
+                turning.cuts().stream().filter(Cut::sizes).map(Cut::what).toList();
+        assertThat(parted).noneMatch(each -> each.contains("vee at")).noneMatch(each -> each.contains("5 fillet"));
+        assertThat(turning.cuts())
+                .extracting(Cut::what)
+                .contains("5 fillet: cut the flat between its lines, with a tool no wider than 2.4 mm")
+                .contains("7 fillet: cut the flat between its lines")
+                .anyMatch(each -> each.startsWith("2 vee: long point in the middle"));
     }
 
     @Test

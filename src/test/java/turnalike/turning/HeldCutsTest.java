@@ -71,6 +71,19 @@ class HeldCutsTest {
     }
 
     @Test
+    void the_end_is_called_the_far_end_and_no_end_end() {
+        for (Held.By by : Held.By.values()) {
+            if (by != Held.By.CENTRES) {
+                Turning turning = turning(finial(20, 3), new Held(by, Held.At.END, true));
+                assertThat(turning.cuts().toString() + turning.cautions())
+                        .as("%s", by)
+                        .contains("far end")
+                        .doesNotContain("end end");
+            }
+        }
+    }
+
+    @Test
     void it_is_turned_from_the_tip_back_each_member_sized_as_its_turn_comes() {
         Turning turning = turning(finial(30, 8), CHUCK);
         assertThat(cutMembers(turning)).containsExactly(4, 3, 2, 1, 0);

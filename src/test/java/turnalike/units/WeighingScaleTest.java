@@ -32,6 +32,14 @@ class WeighingScaleTest {
     }
 
     @Test
+    void a_difference_is_that_of_the_two_figures_told() {
+        assertThat(of(5).difference(g(50), g(42.5))).isEqualTo("7 g");
+        assertThat(of(5).difference(g(42), g(42.4))).isEqualTo("0 g");
+        assertThat(of(1).difference(g(57), g(57.5))).isEqualTo("0.5 g");
+        assertThat(of(0.1).difference(g(243.4), g(243.5))).isEqualTo("0.1 g");
+    }
+
+    @Test
     void a_reading_is_no_finer_than_the_scale_and_what_is_reckoned_has_one_decimal_more() {
         assertThat(of(1).reading(g(243.4))).isEqualTo("243 g");
         assertThat(of(0.1).reading(g(243.4))).isEqualTo("243.4 g");

@@ -34,7 +34,7 @@ public final class BoardWords {
         }
         boolean priced = plan.order().isPriced();
         String what = priced
-                ? "%d of %d cut, %s in all"
+                ? "%d of %d cut at a price of %s together"
                         .formatted(plan.used(), lots, plan.cost().toPlainString())
                 : "%d of %d cut".formatted(plan.used(), lots);
         String bound = plan.bound().toPlainString();

@@ -29,15 +29,14 @@ public record MendWords(String head, String verdict, List<String> steps) {
         @Override
         public MendWords leave(MendPlan.Leave leave) {
             Mass off = Mass.ofGrams(Math.abs(leave.off().grams()));
+            String told = told();
             boolean seen = scale().step().grams() > 0 && Double.parseDouble(scale().figure(off)) > 0;
             String cut = "%s too much is less than the smallest cut worth making takes off: leave it.";
             String step = leave.off().grams() > 0
                     ? "%s too much is no more than a step of the scale: leave it."
                     : "%s too little is no more than a step of the scale: leave it.";
             return words(
-                    !leave.scale()
-                            ? cut.formatted(scale().reckoned(off))
-                            : seen ? step.formatted(scale().reckoned(off)) : "near enough, leave it.",
+                    !leave.scale() ? cut.formatted(told) : seen ? step.formatted(told) : "near enough, leave it.",
                     List.of());
         }
 
@@ -82,15 +81,20 @@ public record MendWords(String head, String verdict, List<String> steps) {
 
         @Override
         public MendWords light(MendPlan.Light light) {
-            return words("it lacks %s.".formatted(scale().reckoned(light.lacking())), mend.lightWays());
+            return words("it lacks %s.".formatted(told()), mend.lightWays());
         }
 
         @Override
         public MendWords makeAnother(MendPlan.MakeAnother another) {
             return words(
                     "%s too much, and the deepest cuts within the tolerance take off %s. Turn another."
-                            .formatted(scale().reckoned(another.tooMuch()), scale().reading(another.cutsTakeOff())),
+                            .formatted(told(), scale().reading(another.cutsTakeOff())),
                     List.of());
+        }
+
+        /** How far it is off, as the two figures of the head have it. */
+        private String told() {
+            return scale().difference(mend.mass(), mend.target());
         }
 
         private MendWords words(String verdict, List<String> steps) {

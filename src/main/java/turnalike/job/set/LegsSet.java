@@ -124,6 +124,10 @@ public record LegsSet(
         if (pieces.stream().anyMatch(piece -> piece.mass().isEmpty())) {
             out.add("not every piece was weighed, so likeness goes by what was measured on both of two pieces");
         }
+        List<Piece> placed = grouping.groups().stream()
+                .flatMap(group -> group.stream().map(pieces::get))
+                .toList();
+        NothingMeasured.words(terms.likeness(pieces), pieces, placed).ifPresent(out::add);
         for (int g = 0; g < grouping.groups().size(); g++) {
             double[] massesG = grouping.groups().get(g).stream()
                     .flatMap(i -> pieces.get(i).mass().stream())

@@ -23,6 +23,8 @@ public record NextPieces(List<String> pieces, NextSet next) {
     /** Less than this beside the work's mean is no other aim: a twentieth of its scatter. */
     private static final double SAME_SHARE = 0.05;
 
+    private static final int MOST_DECIMALS = 4;
+
     public NextPieces {
         pieces = List.copyOf(pieces);
     }
@@ -68,14 +70,24 @@ public record NextPieces(List<String> pieces, NextSet next) {
     private String range(WeighingScale scale) {
         Mass from = scale.atLeast(next.aimFrom());
         Mass to = scale.atMost(next.aimTo());
-        // Between two steps of the scale: no reading tells that a piece lies within.
-        return from.compareTo(to) > 0
-                ? "%s to %s".formatted(finer(next.aimFrom()), finer(next.aimTo()) + " g")
-                : "%s to %s".formatted(scale.figure(from), scale.reading(to));
+        if (from.compareTo(to) > 0) {
+            return between(next.aimFrom().grams(), next.aimTo().grams()) + " g, between two steps of your scale";
+        }
+        return from.equals(to) ? scale.reading(to) : "%s to %s".formatted(scale.figure(from), scale.reading(to));
     }
 
-    private static String finer(Mass mass) {
-        return fixed("%.3f", mass.grams()).replaceFirst("0+$", "").replaceFirst("\\.$", "");
+    /** No reading of the scale lies within: in as round figures as do, no wider than what is sure. */
+    private static String between(double fromG, double toG) {
+        for (int decimals = 0; decimals < MOST_DECIMALS; decimals++) {
+            double step = Math.pow(10, -decimals);
+            double from = Math.ceil(fromG / step) * step;
+            double to = Math.floor(toG / step) * step;
+            if (from < to) {
+                String pattern = "%%.%df to %%.%df".formatted(decimals, decimals);
+                return fixed(pattern, from, to);
+            }
+        }
+        return fixed("%.3f to %.3f", fromG, toG);
     }
 
     private String inWords(NextSet.Turning turning, WeighingScale scale) {

@@ -91,8 +91,10 @@ public record RowSet(
         List<String> warnings = new ArrayList<>(placement.warnings());
         CoarseScale.words(terms, pieces).ifPresent(warnings::add);
         if (!allWeighed(pieces)) {
-            warnings.add("not every piece was weighed, so the set is not held to mass_pct");
+            warnings.add("not every piece was weighed, so the set is not held to how far weights may differ");
         }
+        List<Piece> placed = placement.order().stream().map(pieces::get).toList();
+        NothingMeasured.words(terms.likeness(pieces), pieces, placed).ifPresent(warnings::add);
         List<Piece> left = placement.spares().stream().map(pieces::get).toList();
         return new RowSet(
                 pieces,

@@ -165,6 +165,16 @@ public record WheelJoinery(
                         leastWall));
     }
 
+    /** Whether anything is told of the hub but its radius. */
+    boolean tellsHub() {
+        return hubLength.isPresent() || axleHole.isPositive();
+    }
+
+    /** Whether anything is told of the rim. */
+    boolean tellsRim() {
+        return rimWidth.isPresent() || rimThickness.isPresent();
+    }
+
     /**
      * {@return what is left at least between two mortises, unwarned: as the job says, else a quarter of an inch or a third of the mortise,
      * whichever is more (common practice, no source)}

@@ -45,6 +45,8 @@ final class WheelMisfits {
         room.axleWall(given).ifPresent(this::axleWall);
         unentered(WheelFit.HUB, room.joinery().hubSeat(), room.hubHole(), "the hub's face");
         unentered(WheelFit.RIM, room.joinery().rimSeat(), room.rimHole(), "the rim's inside");
+        butts(WheelFit.HUB, room.joinery().tellsHub(), room.joinery().hubSeat(), room.hubHole(), "the hub's face");
+        butts(WheelFit.RIM, room.joinery().tellsRim(), room.joinery().rimSeat(), room.rimHole(), "the rim's inside");
         gap(neighbours);
         hub.ifPresent(seats -> wall(WheelFit.HUB, seats, true));
         rim.ifPresent(seats -> wall(WheelFit.RIM, seats, false));
@@ -98,6 +100,18 @@ final class WheelMisfits {
                                 .formatted(steps.print(depth), face),
                         "make its last member there a tenon, as thick as it is at its shoulder; a taper is cut"
                                 + " on it when it is fitted")));
+    }
+
+    /** Where hub or rim is told but nothing of the piece enters it: glue alone does not hold end grain. */
+    private void butts(String where, boolean told, Optional<Length> seat, Optional<Length> hole, String face) {
+        if (told && seat.isEmpty() && hole.isEmpty()) {
+            out.add(new Misfit(
+                    false,
+                    where,
+                    "the piece has no tenon at that end and is taken to butt on %s: glue alone does not hold end grain"
+                            .formatted(face),
+                    "common practice, no source: make its last member there a tenon, or let the end in and pin it"));
+        }
     }
 
     private void gap(WheelFit.Neighbours neighbours) {

@@ -17,6 +17,11 @@ final class CurveFit {
     private static final double[] MOVES_MM = {-2, -1, -0.5, 0.5, 1, 2};
     private static final double CLOSEST_MM = 1.5;
     private static final int MOST_POINTS = 24;
+    private static final double LEAST_RADIUS_MM = 0.05;
+    /** Between stations further apart than this the curve is held to what was measured at both. */
+    private static final double FAR_MM = 1.5;
+    /** By so many standard deviations of a radius it may still leave that range. */
+    private static final double SIGMAS = 3;
 
     private final Data data;
     private final int first;
@@ -72,8 +77,25 @@ final class CurveFit {
     }
 
     private Found found(List<double[]> points) {
-        double chi = chi(points);
-        return new Found(points, chi, chi + perSize * (2 * points.size() - 1));
+        List<double[]> measured = points.stream().map(this::measured).toList();
+        double chi = chi(measured);
+        return new Found(measured, chi, chi + perSize * (2 * measured.size() - 1));
+    }
+
+    /**
+     * The point with its radius brought into the range of the two stations it stands between, where these are far apart: whoever measures a
+     * piece by hand measures where it is thickest and thinnest, and a neck or a belly that nobody measured is none.
+     */
+    private double[] measured(double[] point) {
+        int after = Math.min(last, Math.max(first, data.firstFrom(point[0])));
+        int before = data.x[after] > point[0] ? Math.max(first, after - 1) : after;
+        double radius = Math.max(LEAST_RADIUS_MM, point[1]);
+        if (data.x[after] - data.x[before] > FAR_MM) {
+            double low = Math.min(data.r[before], data.r[after]) - SIGMAS * data.sigma;
+            double high = Math.max(data.r[before], data.r[after]) + SIGMAS * data.sigma;
+            radius = Math.max(LEAST_RADIUS_MM, Math.min(high, Math.max(low, radius)));
+        }
+        return new double[] {point[0], radius};
     }
 
     private double chi(List<double[]> points) {
@@ -92,7 +114,8 @@ final class CurveFit {
         List<MonotoneCubic.Point> through = new ArrayList<>();
         double start = points.get(0)[0];
         for (double[] each : points) {
-            through.add(new MonotoneCubic.Point(Length.ofMm(each[0] - start), Length.ofMm(Math.max(0.05, each[1]))));
+            through.add(new MonotoneCubic.Point(
+                    Length.ofMm(each[0] - start), Length.ofMm(Math.max(LEAST_RADIUS_MM, each[1]))));
         }
         List<Polynomial> pieces = MonotoneCubic.through(through);
         double[] out = new double[last - first + 1];
@@ -154,7 +177,7 @@ final class CurveFit {
         for (int k = 0; k < n; k++) {
             double[] each = at.points().get(k);
             double by = change.length == 0 ? 0 : change[k];
-            points.add(new double[] {each[0], Math.max(0.05, each[1] + by)});
+            points.add(new double[] {each[0], each[1] + by});
         }
         return found(points);
     }

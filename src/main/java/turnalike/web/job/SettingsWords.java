@@ -30,10 +30,10 @@ final class SettingsWords {
                         ? "at least %d are needed".formatted(dividers.lowerBound())
                         : "whether fewer would do is still being tried";
         boolean onlyEnds = given.isEmpty();
-        return "%s every %smark; %s. The worst mark may be off by %s."
+        return "%s %s; %s. The worst mark may be off by %s."
                 .formatted(
                         openings,
-                        onlyEnds ? "" : "other ",
+                        onlyEnds ? "every mark" : "all other marks",
                         sure,
                         dividers.worst().formatFineUpBoth(plan.job().units()));
     }

@@ -7,6 +7,7 @@ import turnalike.effort.Effort;
 import turnalike.job.InventedLeg;
 import turnalike.job.Plan;
 import turnalike.job.read.JobReader;
+import turnalike.turning.SpeedAdvice;
 
 /** What a plan says of stock and whip, in the job's own units and a turner's words. */
 class PlanSummaryTest {
@@ -24,6 +25,29 @@ class PlanSummaryTest {
     void wood_is_told_in_the_jobs_own_units_first() {
         assertThat(text("mm", "45")).containsPattern("rough .* 0\\.\\d{4} m3 \\(\\d\\.\\d board feet\\) in all");
         assertThat(text("in", "1 3/4")).containsPattern("rough .* \\d\\.\\d board feet \\(0\\.\\d{4} m3\\) in all");
+    }
+
+    @Test
+    void roughing_is_told_with_its_own_speeds() {
+        String knob = """
+                {"format": "turnalike-job", "version": 1, "units": "mm",
+                 "pattern": {"name": "Knob", "stock": {"section": "square", "size": 30, "length": 60},
+                  "members": [{"kind": "cylinder", "length": 40, "diameter": 24}]},
+                 "wood": {"density_kg_m3": 650}, "turning": {"held": "chuck"}}
+                """;
+        Plan plan = Plan.of(JobReader.read(knob).job().orElseThrow(), Effort.ofAsks(200));
+        SpeedAdvice speeds = plan.turning().speeds();
+        assertThat(speeds.roughing().to().rpm())
+                .isLessThan(0.7 * speeds.turning().to().rpm());
+        assertThat(PlanSummary.text(plan))
+                .contains("  rough    %s to %s rpm ("
+                        .formatted(
+                                speeds.roughing().from().about(),
+                                speeds.roughing().to().noFaster()))
+                .contains("Turning    %s to %s rpm ("
+                        .formatted(
+                                speeds.turning().from().about(),
+                                speeds.turning().to().noFaster()));
     }
 
     @Test

@@ -66,6 +66,16 @@ class MendInGermanTest {
                 .doesNotContain(".0 g");
     }
 
+    /** Of 234.5 g the scale of fives tells 235: what is told to be too much is what stands between the two figures. */
+    @Test
+    void what_is_too_much_is_the_difference_of_the_two_figures_told() {
+        MendJob mend = MendJob.of(
+                job(5), List.of(weighed("a", 230), weighed("b", 235), weighed("7", 250)), "7", Optional.empty());
+        MendWords words = mend.words(UnitSystem.METRIC);
+        assertThat(words.head()).isEqualTo("Piece 7 weighs 250 g, wanted 233 g");
+        assertThat(words.verdict()).startsWith("17 g too much, ");
+    }
+
     @Test
     void every_outcome_has_its_german() {
         Set<String> missing = new TreeSet<>();

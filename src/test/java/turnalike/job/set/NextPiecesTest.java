@@ -16,7 +16,8 @@ import turnalike.units.WeighingScale;
 
 /** The weights to turn for are told as the scale will show them, and none is told that is not sure to pass. */
 class NextPiecesTest {
-    private static final Pattern RANGE = Pattern.compile("more of ([\\d.]+) to ([\\d.]+) g, sure to pass");
+    private static final Pattern RANGE = Pattern.compile(
+            "more of ([\\d.]+)(?: to ([\\d.]+))? g(?:, between two steps of your scale)?, sure to pass");
 
     private static List<Piece> weighed(double... grams) {
         List<Piece> out = new ArrayList<>();
@@ -24,6 +25,15 @@ class NextPiecesTest {
             out.add(Piece.of("p" + (out.size() + 1), Measures.ofMass(Mass.ofGrams(each))));
         }
         return out;
+    }
+
+    @Test
+    void where_one_reading_alone_is_sure_that_one_is_told() {
+        NextPieces next =
+                NextPieces.ofPieces(weighed(57), weighed(57, 58, 56), 4, 2).orElseThrow();
+        assertThat(next.inWords(new WeighingScale(Mass.ofGrams(1))))
+                .contains("turn 3 more of 57 g, sure to pass together")
+                .doesNotContain("57 to 57");
     }
 
     @Test
@@ -44,12 +54,16 @@ class NextPiecesTest {
             Matcher range = RANGE.matcher(words);
             assertThat(range.find()).as(words).isTrue();
             double from = Double.parseDouble(range.group(1));
-            double to = Double.parseDouble(range.group(2));
+            double to = range.group(2) == null ? from : Double.parseDouble(range.group(2));
             boolean holdsAStep = Math.ceil(next.next().aimFrom().grams() / stepG - 1e-9)
                     <= Math.floor(next.next().aimTo().grams() / stepG + 1e-9);
             if (!holdsAStep) {
                 betweenSteps[0]++; // told finer than the scale shows: no reading tells of it
-                assertThat(from).isCloseTo(next.next().aimFrom().grams(), within(0.0006));
+                assertThat(words).contains("between two steps of your scale");
+                double sureFrom = next.next().aimFrom().grams();
+                double sureTo = next.next().aimTo().grams();
+                assertThat(from).isBetween(sureFrom - 0.0006, sureTo + 0.0006);
+                assertThat(to).isBetween(from, sureTo + 0.0006);
                 return;
             }
             assertThat(from).isGreaterThanOrEqualTo(next.next().aimFrom().grams() - 1e-9);

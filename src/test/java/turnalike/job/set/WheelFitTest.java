@@ -73,6 +73,32 @@ class WheelFitTest {
     }
 
     @Test
+    void an_end_that_nothing_holds_is_told_where_hub_or_rim_is_told() {
+        String butts =
+                "hub: the piece has no tenon at that end and is taken to butt on the hub's face: glue alone does not hold";
+        Function<Job, List<String>> said = job -> fit(job).misfits().stream()
+                .map(each -> each.where() + ": " + each.said())
+                .filter(each -> each.contains("to butt on"))
+                .toList();
+        assertThat(said.apply(job(6, 90, wheel -> wheel.put("hub_length", 60), "taper")))
+                .singleElement()
+                .asString()
+                .startsWith(butts)
+                .contains("let the end in and pin it");
+        assertThat(said.apply(job(6, 90, wheel -> wheel.put("axle_hole", 12), "taper")))
+                .hasSize(1);
+        assertThat(said.apply(job(6, 90, wheel -> wheel.put("rim_width", 40), "taper")))
+                .as("nothing is told of the hub, and the rim end has its tenon")
+                .isEmpty();
+        assertThat(said.apply(job(6, 90, wheel -> wheel.put("rim_width", 40).put("tenon_at", "end"), "taper")))
+                .singleElement()
+                .asString()
+                .startsWith("rim: the piece has no tenon at that end and is taken to butt on the rim's inside");
+        assertThat(said.apply(job(6, 90, wheel -> wheel.put("hub_length", 60).put("rim_thickness", 30))))
+                .isEmpty();
+    }
+
+    @Test
     void a_wheel_of_cylinders_is_told_as_trigonometry_has_it() {
         WheelFit fit = fit(10, 90, frame -> frame.put("rim_width", 35).put("segments", 10));
         double sin = Math.sin(Math.PI / 10);

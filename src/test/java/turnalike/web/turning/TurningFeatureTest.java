@@ -11,6 +11,7 @@ import turnalike.job.kept.Change;
 import turnalike.job.kept.Edit;
 import turnalike.job.kept.JobText;
 import turnalike.turning.Cut;
+import turnalike.turning.SpeedAdvice;
 import turnalike.turning.Turning;
 import turnalike.units.PlainNumber;
 import turnalike.web.Served;
@@ -43,6 +44,35 @@ class TurningFeatureTest {
                             + " rpm")
                     .contains("How stiff it stays", "face shield", "common practice, no source")
                     .doesNotContainIgnoringCase("complies", "is safe", "Optional[", "style=\"");
+        }
+    }
+
+    /** The page that stands beside the lathe: each speed under its own name. */
+    @Test
+    void roughing_is_told_with_its_own_speeds() throws Exception {
+        try (Served served = Served.in(folder)) {
+            String knob = """
+                    {"format": "turnalike-job", "version": 1, "units": "mm",
+                     "pattern": {"name": "Knob", "stock": {"section": "square", "size": 30, "length": 60},
+                      "members": [{"kind": "cylinder", "length": 40, "diameter": 24}]},
+                     "wood": {"density_kg_m3": 650}, "turning": {"held": "chuck"}}
+                    """;
+            JobText slower = JobText.read(knob).text().orElseThrow();
+            var id = served.demo();
+            served.store().edit(id, kept -> Edit.of("a knob", Change.of(slower)));
+            SpeedAdvice speeds =
+                    Plan.of(slower.job(), Effort.ofAsks(100_000_000)).turning().speeds();
+            assertThat(speeds.roughing().to().rpm())
+                    .isLessThan(speeds.turning().to().rpm());
+            String page = served.get("/jobs/" + id.text() + "/turning").body();
+            int rough = page.indexOf("Roughing, while out of round");
+            assertThat(page.substring(rough, page.indexOf("rpm", rough)))
+                    .contains(speeds.roughing().from().about() + " to "
+                            + speeds.roughing().to().noFaster());
+            int turn = page.indexOf(">Turning</span>");
+            assertThat(page.substring(turn, page.indexOf("rpm", turn)))
+                    .contains(speeds.turning().from().about() + " to "
+                            + speeds.turning().to().noFaster());
         }
     }
 

@@ -1,0 +1,63 @@
+package turnalike.sheets;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import turnalike.effort.Effort;
+import turnalike.job.Plan;
+import turnalike.job.read.JobReader;
+import turnalike.language.Language;
+
+/** What a slender rod and a small knob bring up beside the lathe has its German, as a sentence of the sheet and as a line of the page. */
+class TurningInGermanTest {
+    private static final String ROD = """
+            {"format": "turnalike-job", "version": 1, "units": "mm",
+             "pattern": {"stock": {"section": "square", "size": 18, "length": 905},
+              "members": [{"kind": "tenon", "length": 30, "diameter": 10}, {"kind": "taper", "length": 270, "from": 10.5, "to": 12},
+               {"kind": "bead", "length": 8, "root": 12, "crown": 15}, {"kind": "cylinder", "length": 204, "diameter": 12},
+               {"kind": "bead", "length": 8, "root": 12, "crown": 15}, {"kind": "taper", "length": 355, "from": 12, "to": 9},
+               {"kind": "tenon", "length": 25, "diameter": 8}]},
+             "wood": {"species": "White ash", "moisture_pct": 7}, "turning": {"speeds": [200, 700, 1100]}}
+            """;
+
+    private static final String KNOB = """
+            {"format": "turnalike-job", "version": 1, "units": "mm",
+             "pattern": {"stock": {"section": "round", "size": 16, "length": 45},
+              "members": [{"kind": "half-bead", "length": 8, "from": 1, "to": 8}, {"kind": "half-cove", "length": 9, "from": 4.5, "to": 11},
+               {"kind": "groove", "length": 1, "rim": 12, "bottom": 10}, {"kind": "bead", "length": 5, "root": 11, "crown": 14}]},
+             "wood": {"density_kg_m3": 950}, "turning": {%s}}
+            """;
+
+    private static Set<String> missing(String text) {
+        Plan plan = Plan.of(JobReader.read(text).job().orElseThrow(), Effort.ofAsks(2000));
+        Set<String> missing = new TreeSet<>();
+        plan.turning().cautions().forEach(each -> {
+            missing.add(each.what());
+            missing.add(each.sentence());
+        });
+        plan.warnings().forEach(each -> missing.add(each.what()));
+        plan.turning().cuts().forEach(each -> missing.add(each.what()));
+        plan.turning().offered().ifPresent(speeds -> missing.add(speeds.limit().text()));
+        missing.add(plan.job().lathe().held().text());
+        assertThat(missing).hasSizeGreaterThan(8);
+        missing.removeIf(Language.GERMAN::knows);
+        return missing;
+    }
+
+    @Test
+    void a_slender_rod() {
+        assertThat(missing(ROD)).isEmpty();
+    }
+
+    @Test
+    void a_small_knob_however_it_is_held() {
+        Set<String> missing = new TreeSet<>();
+        for (String held : new String[] {"chuck", "screw", "jam"}) {
+            missing.addAll(missing(KNOB.formatted("\"held\": \"%s\", \"held_at\": \"end\"".formatted(held))));
+        }
+        missing.addAll(missing(KNOB.formatted("\"held_at\": \"end\", \"speeds\": [500, 3400]")));
+        assertThat(missing).isEmpty();
+    }
+}
