@@ -42,10 +42,13 @@ final class EdgeFit {
 
     private final EdgeLines lines;
 
-    /** A closed contour, points about a pixel apart. */
-    EdgeFit(LocalColours colours, CoarseColour coarse, double[] x, double[] y) {
+    private final Sight.AxisLine axis;
+
+    /** A closed contour, points about a pixel apart, of a piece whose axis lies about there. */
+    EdgeFit(LocalColours colours, CoarseColour coarse, Sight.AxisLine axis, double[] x, double[] y) {
         this.colours = colours;
         this.coarse = coarse;
+        this.axis = axis;
         lines = new EdgeLines(colours, x, y);
     }
 
@@ -74,8 +77,8 @@ final class EdgeFit {
         // The larger the picture, the smoother its edges run from pixel to pixel, and the farther apart they are
         // fitted.
         Moved once = moved(softness, noise, stride(3, 2 * softness, FITS_AT_FIRST), true);
-        EdgeFit again =
-                new EdgeFit(colours, coarse, once.fitted().x(), once.fitted().y());
+        EdgeFit again = new EdgeFit(
+                colours, coarse, axis, once.fitted().x(), once.fitted().y());
         int rank = 0;
         while (rank < SOFTNESSES.length - 1 && SOFTNESSES[rank + 1] <= softness) {
             rank++;
@@ -163,6 +166,7 @@ final class EdgeFit {
     private void fitted(int from, double softness, Noise noise, int stride, boolean wide, Found found) {
         EdgeSearch search = new EdgeSearch(noise.bright(), noise.colour());
         EdgeLines.Reader reader = lines.new Reader();
+        RimLight within = new RimLight(colours, lines, axis, softness);
         double before = 0;
         double last = 0;
         for (int k = 0; k < RUN && from + k * stride < lines.count(); k++) {
@@ -170,6 +174,7 @@ final class EdgeFit {
             double[][] seen = reader.read(i);
             search.coarse(coarse.along(lines.normal(i)));
             search.take(seen, lines.inside(i), lines.outside(i), softness);
+            search.expect(within.at(i));
             double near = Double.isNaN(last) ? 0 : Math.max(-1.5, Math.min(1.5, last));
             if (wide) {
                 // Where the first place tried explains all that noise leaves open, no other can be much better; but
@@ -253,8 +258,9 @@ final class EdgeFit {
         Cores.parts(found.length, (first, end) -> {
             EdgeSearch search = new EdgeSearch(noise.bright(), noise.colour());
             EdgeLines.Reader reader = lines.new Reader();
+            RimLight within = new RimLight(colours, lines, axis, SOFTNESSES[(from + to) / 2]);
             for (int k = first; k < end; k++) {
-                found[k] = softness(k * every, search, reader, from, to);
+                found[k] = softness(k * every, search, reader, within, from, to);
             }
         });
         double[] told = Arrays.stream(found).filter(each -> each > 0).sorted().toArray();
@@ -262,9 +268,10 @@ final class EdgeFit {
     }
 
     /** Of the edge at one point; 0 where there is none. */
-    private double softness(int i, EdgeSearch search, EdgeLines.Reader reader, int from, int to) {
+    private double softness(int i, EdgeSearch search, EdgeLines.Reader reader, RimLight within, int from, int to) {
         double[][] seen = reader.read(i);
         search.coarse(coarse.along(lines.normal(i)));
+        double[] light = within.at(i);
         double[] costs = new double[to - from + 1];
         int least = -1;
         double[] inside = lines.inside(i);
@@ -273,6 +280,7 @@ final class EdgeFit {
         boolean worse = false;
         for (int k = from; k <= to && !worse; k++) {
             search.take(seen, inside, outside, SOFTNESSES[k]);
+            search.expect(light);
             costs[k - from] = search.from(0);
             search.judge();
             if ((least < 0 || costs[k - from] < costs[least]) && search.contrast() > 3 * LEAST_STEP) {

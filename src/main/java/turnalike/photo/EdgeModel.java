@@ -23,6 +23,8 @@ final class EdgeModel {
      */
     private static final int[] LATE = {3, 6};
 
+    static final int LATE_COUNT = LATE.length;
+
     private static final int LATEST = 6;
 
     /** The first of the unknowns that say by how much. */
@@ -85,6 +87,11 @@ final class EdgeModel {
     private final double[] fine = new double[NODES * 2];
 
     private final double[] fineBy = new double[NODES * 2 * UNKNOWNS];
+
+    /** How deep under the edge light may begin to grow faster, pixels. */
+    static double lateDepth(int i) {
+        return LATE[i] * STEP;
+    }
 
     EdgeModel() {
         coarse(0);

@@ -26,6 +26,14 @@ final class EdgeSearch {
     /** How much faster light may grow from some depth on, as a part of it by pixel. */
     private static final double LATE = 0.1;
 
+    /** By how much of the light each of them strays from what the light farther within makes expect, and the root's by this part of itself too. */
+    private static final double TOLD = 0.05;
+
+    private static final double TOLD_PART = 0.3;
+
+    /** So deep under the edge, in pixels, is that light taken. */
+    private static final double WITHIN = 3;
+
     /** How far a hue strays from its neighbours' mean, in logarithm. */
     private static final double HUE = 0.08;
 
@@ -57,6 +65,9 @@ final class EdgeSearch {
     private final double[] trust = new double[ROWS];
 
     private final double[] held = new double[UNKNOWNS];
+
+    /** What each unknown is held to. */
+    private final double[] expected = new double[UNKNOWNS];
 
     private final double[] begun = new double[UNKNOWNS];
 
@@ -139,8 +150,30 @@ final class EdgeSearch {
         held[5] = 1 / square(SLOPE * scale);
         Arrays.fill(held, 6, EdgeModel.FIRST_LATE, 1 / square(HUE));
         Arrays.fill(held, EdgeModel.FIRST_LATE, UNKNOWNS, 1 / square(LATE * scale));
+        Arrays.fill(expected, 0);
         cost = Double.POSITIVE_INFINITY;
         atBest = false;
+    }
+
+    /** Says what light to expect under the edge of the line just taken, as {@link RimLight} tells it; nothing where that is empty. */
+    void expect(double[] light) {
+        if (light.length == 0) {
+            return;
+        }
+        // The light some pixels within: the rim itself may be all but black.
+        double scale = light[0] + light[1] * Math.sqrt(WITHIN) + light[2] * WITHIN;
+        for (int i = 0; i < EdgeModel.LATE_COUNT; i++) {
+            scale += light[3 + i] * Math.max(0, WITHIN - EdgeModel.lateDepth(i));
+        }
+        double strays = square(TOLD * Math.max(1e-3, scale));
+        expected[2] = light[1];
+        held[2] = 1 / (strays + square(TOLD_PART * light[1]));
+        expected[3] = light[2];
+        held[3] = 1 / strays;
+        for (int i = 0; i < EdgeModel.LATE_COUNT; i++) {
+            expected[EdgeModel.FIRST_LATE + i] = light[3 + i];
+            held[EdgeModel.FIRST_LATE + i] = 1 / strays;
+        }
     }
 
     /** Linear light near a sample, all three colours together. */
@@ -330,7 +363,7 @@ final class EdgeSearch {
         // Two logarithms of products for a sum of many: a factor is below 1e5, and 46 of them hold in a number.
         double sum = ODD * (Math.log(bright) + Math.log(colour));
         for (int a = 0; a < UNKNOWNS; a++) {
-            sum += held[a] * at[a] * at[a];
+            sum += held[a] * square(at[a] - expected[a]);
         }
         return sum;
     }
@@ -355,7 +388,7 @@ final class EdgeSearch {
         }
         rows.add(weighed, pulls);
         for (int a = 0; a < UNKNOWNS; a++) {
-            rows.hold(a, held[a], state[a]);
+            rows.hold(a, held[a], state[a] - expected[a]);
         }
     }
 }

@@ -155,7 +155,8 @@ final class Tracer {
                     "the piece's edge could not be followed all round",
                     "take it on a plain ground of another colour, whole in the picture");
         }
-        return new EdgeFit(colours, coarseColour, best[0], best[1]).fit();
+        Sight.AxisLine axis = new Sight.AxisLine(body.x() * block, body.y() * block, body.angle());
+        return new EdgeFit(colours, coarseColour, axis, best[0], best[1]).fit();
     }
 
     /** The axis as first found, from the end that the profile begins at. */
