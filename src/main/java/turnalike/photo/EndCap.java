@@ -44,9 +44,6 @@ record EndCap(
     /** So much of the rim is asked, of its radius: nearer to its side the contour runs along the piece and tells nothing. */
     private static final double ASKED = 0.94;
 
-    /** And nothing so near its side, in pixels: there the lens rounds the corner off, and which way is outward runs over from one edge to the other. */
-    private static final double CORNER = 4.5;
-
     /** Whether it is known where the end stands, and not only how far it is seen to reach. */
     boolean isPlaced() {
         return flat || square;
@@ -150,8 +147,7 @@ record EndCap(
                     int i = start ? k : n - 1 - k;
                     double x = edge[0][i];
                     double y = Math.abs(edge[1][i]);
-                    if (y > Math.min(ASKED * rim, rim - CORNER / focal)
-                            || (apexGuess - x) * outward > 2.5 * Math.abs(apexGuess) * rim + 6 / focal) {
+                    if (y > ASKED * rim || (apexGuess - x) * outward > 2.5 * Math.abs(apexGuess) * rim + 6 / focal) {
                         break;
                     }
                     if (round < 4 && y < 0.35 * rim) {

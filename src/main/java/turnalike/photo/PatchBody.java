@@ -17,6 +17,9 @@ final class PatchBody {
     /** Shares of red and blue in the light of a cross section stray less than this in one piece of wood. */
     private static final double HUE = 0.05;
 
+    /** So far a shine takes wood from its own hue towards white at most. */
+    private static final double SHINE = 0.5;
+
     /** A lathe's centre is taken to be no wider than this share of the piece's end; wider, it is the piece. */
     private static final double MOST_CENTRE = 0.75;
 
@@ -193,8 +196,14 @@ final class PatchBody {
         return beyond < MOST_CENTRE * within;
     }
 
+    /** Whether a cross section is of another hue. Wood with a shine on it goes some way from its own hue towards white, as steel does wholly. */
     private boolean differs(int t, double[] usual) {
-        return Math.abs(hue[0][t] - usual[0]) > HUE || Math.abs(hue[1][t] - usual[1]) > HUE;
+        double[] off = {hue[0][t] - usual[0], hue[1][t] - usual[1]};
+        double[] white = {1 / 3.0 - usual[0], 1 / 3.0 - usual[1]};
+        double square = white[0] * white[0] + white[1] * white[1];
+        double share = square == 0 ? 1 : (off[0] * white[0] + off[1] * white[1]) / square;
+        double shine = Math.max(0, Math.min(SHINE, share));
+        return Math.abs(off[0] - shine * white[0]) > HUE || Math.abs(off[1] - shine * white[1]) > HUE;
     }
 
     private byte[] painted(int[] within) {

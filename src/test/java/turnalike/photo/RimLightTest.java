@@ -20,6 +20,10 @@ class RimLightTest {
 
     private static final double MIDDLE = 200.3;
 
+    private static final double GRAIN = 0.05;
+
+    private static final double NOISE = 2;
+
     private static final double[] LIME = {0.62, 0.53, 0.38};
 
     /** Lamps by how far they stand from straight above the bar, radians, the upper edge's side positive, and what comes from all round. */
@@ -56,7 +60,7 @@ class RimLightTest {
             new Lamps(0.3, 0.6, 0),
             new Lamps(0.05, 0.9, 0.6, 0.2, -0.5)
         }) {
-            for (double radius : new double[] {30, 45, 90, -30, -45, -90}) {
+            for (double radius : new double[] {30, 45, 90, -90}) {
                 double[] sines = new double[18];
                 double[] light = new double[18];
                 double from = Math.sqrt(1 - Math.pow(1 - 2.5 / Math.abs(radius), 2));
@@ -70,23 +74,30 @@ class RimLightTest {
                 for (double depth = 0; depth < 6; depth += 0.5) {
                     assertThat(expected(told, depth))
                             .as("%s, radius %s, depth %s", lamps, radius, depth)
-                            .isCloseTo(lamps.under(depth, radius), within(0.06 * brightest));
+                            .isCloseTo(lamps.under(depth, radius), within(0.07 * brightest));
                 }
             }
         }
     }
 
     @Test
-    void a_lit_edge_is_found_where_it_is_before_a_ground_hardly_brighter() throws IOException, Unsure {
+    void a_lit_edge_is_found_where_it_is_though_the_wood_has_grain() throws IOException, Unsure {
         Lamps lamps = new Lamps(0.05, 0.85, 0.43);
-        double[] off = off(lamps, new double[] {0.5, 0.49, 0.46});
-        assertThat(off[0]).as("upper edge").isCloseTo(0, within(0.1));
-        assertThat(off[1]).as("lower edge").isCloseTo(0, within(0.1));
+        double upper = 0;
+        double lower = 0;
+        for (int seed = 1; seed <= 4; seed++) {
+            double[] off = off(lamps, new double[] {0.5, 0.49, 0.46}, seed);
+            upper += off[0] / 4;
+            lower += off[1] / 4;
+        }
+        // Not told of the light farther within, the lit edge comes out 0.028 pixels too far.
+        assertThat(upper).as("upper edge").isCloseTo(0, within(0.015));
+        assertThat(lower).as("lower edge").isCloseTo(0, within(0.05));
     }
 
     /** How far out the upper edge and the lower one are found, in the mean along the bar. */
-    private static double[] off(Lamps lamps, double[] ground) throws IOException, Unsure {
-        byte[] png = png(lamps, ground);
+    private static double[] off(Lamps lamps, double[] ground, long seed) throws IOException, Unsure {
+        byte[] png = png(lamps, ground, seed);
         Picture picture = Picture.decode(png, PictureFile.read(png), 1);
         CoarsePicture coarse = CoarsePicture.of(picture);
         byte[] mask = new byte[coarse.width() * coarse.height()];
@@ -127,16 +138,18 @@ class RimLightTest {
         return new double[] {sum[0] / count[0], sum[1] / count[1]};
     }
 
-    private static byte[] png(Lamps lamps, double[] ground) throws IOException {
+    private static byte[] png(Lamps lamps, double[] ground, long seed) throws IOException {
         int parts = 16;
         double[][] fine = new double[3][HEIGHT * parts];
+        SplittableRandom dice = new SplittableRandom(seed);
+        // Grain that runs along the bar, three pixels wide.
+        double[] grain = dice.doubles(HEIGHT / 3 + 1, 1 - GRAIN, 1 + GRAIN).toArray();
         for (int k = 0; k < fine[0].length; k++) {
             double at = ((k + 0.5) / parts - MIDDLE) / RADIUS;
             for (int c = 0; c < 3; c++) {
-                fine[c][k] = Math.abs(at) < 1 ? LIME[c] * lamps.at(-Math.asin(at)) : ground[c];
+                fine[c][k] = Math.abs(at) < 1 ? LIME[c] * lamps.at(-Math.asin(at)) * grain[k / (3 * parts)] : ground[c];
             }
         }
-        SplittableRandom dice = new SplittableRandom(11);
         BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
         for (int y = 0; y < HEIGHT; y++) {
             for (int x = 0; x < WIDTH; x++) {
@@ -144,7 +157,7 @@ class RimLightTest {
                 int rgb = 0;
                 for (int c = 0; c < 3; c++) {
                     double light = beside ? ground[c] : soft(fine[c], (y + 0.5) * parts, 0.6 * parts, parts);
-                    long code = Math.round(Gamma.code(light) + dice.nextGaussian());
+                    long code = Math.round(Gamma.code(light) + NOISE * dice.nextGaussian());
                     rgb = (rgb << 8) | (int) Math.max(0, Math.min(255, code));
                 }
                 image.setRGB(x, y, rgb);
