@@ -27,7 +27,7 @@ final class EdgeSearch {
     private static final double LATE = 0.1;
 
     /** By how much of the light each of them strays from what the light farther within makes expect, and the root's by this part of itself too. */
-    private static final double TOLD = 0.05;
+    private static final double TOLD = 0.085;
 
     private static final double TOLD_PART = 0.3;
 

@@ -78,7 +78,7 @@ final class RimChoice {
         ways.add(way(axis, 1, 1, true, false));
         double leastStart = ways.stream().mapToDouble(Way::start).min().orElse(0);
         double leastEnd = ways.stream().mapToDouble(Way::end).min().orElse(0);
-        return widened(ways.stream()
+        return weighed(ways.stream()
                 .map(way -> way.held(leastStart, leastEnd))
                 .sorted(Comparator.comparingDouble(Way::cost))
                 .toList());
@@ -102,20 +102,29 @@ final class RimChoice {
         return (cap.flat() ? 0 : NO_RIM) + (cap.face() < 1 ? SELDOM : 0) + 2 * points * Math.log(misfit);
     }
 
-    /** The first, as uncertain as the others leave it. */
-    private static ViewFit.View widened(List<Way> ways) {
+    /** Midway between all, each counting as likely as it is, its ends as the first has them, and as uncertain as the others leave it. */
+    private ViewFit.View weighed(List<Way> ways) throws Unsure {
         ViewFit.View best = ways.get(0).view;
         double weights = 0;
         double focal = 0;
         double tilt = 0;
+        double focalSquares = 0;
+        double tiltSquares = 0;
         for (Way way : ways) {
             double weight = Math.exp((ways.get(0).cost() - way.cost()) / 2);
             double farther = way.view.logFocal() - best.logFocal();
             double leaning = way.view.tilt() - best.tilt();
             weights += weight;
-            focal += weight * (way.view.focalUncertainty() * way.view.focalUncertainty() + farther * farther);
-            tilt += weight * (way.view.tiltUncertainty() * way.view.tiltUncertainty() + leaning * leaning);
+            focal += weight * farther;
+            tilt += weight * leaning;
+            focalSquares += weight * (way.view.focalUncertainty() * way.view.focalUncertainty() + farther * farther);
+            tiltSquares += weight * (way.view.tiltUncertainty() * way.view.tiltUncertainty() + leaning * leaning);
         }
-        return best.withUncertainty(Math.sqrt(focal / weights), Math.sqrt(tilt / weights));
+        focal /= weights;
+        tilt /= weights;
+        return fit.moved(best, focal, tilt)
+                .withUncertainty(
+                        Math.sqrt(Math.max(0, focalSquares / weights - focal * focal)),
+                        Math.sqrt(Math.max(0, tiltSquares / weights - tilt * tilt)));
     }
 }

@@ -35,8 +35,6 @@ final class RimLight {
      */
     private static final double ROUND = 0.35;
 
-    private static final double FLAT = 0.2;
-
     /** How much of what no lamp's place changes is taken to be even; the rest falls with the cosine. */
     private static final double EVEN = 0.5;
 
@@ -93,7 +91,7 @@ final class RimLight {
         double sin = Math.sin(axis.angle());
         double[] normal = lines.normal(i);
         double square = Math.abs(normal[1] * cos - normal[0] * sin);
-        if (square < FLAT) {
+        if (square < ROUND) {
             double[] even = new double[NUMBERS];
             even[0] = light(i, clear);
             return even;
@@ -101,7 +99,7 @@ final class RimLight {
         double off = Math.abs((lines.y()[i] - axis.y()) * cos - (lines.x()[i] - axis.x()) * sin);
         // Across an edge that runs aslant the section is curved the less.
         double radius = off / square;
-        if (square < ROUND || off < LEAST_RADIUS || sine(clear, radius) > LATEST_START) {
+        if (off < LEAST_RADIUS || sine(clear, radius) > LATEST_START) {
             return UNTOLD;
         }
         double from = sine(clear, radius);

@@ -196,6 +196,17 @@ final class ViewFit {
                 new View(contour, axis, logFocal, tilt, wide * uncertain[0], wide * uncertain[1], start, end), strays);
     }
 
+    /** The same ends in a view of so much longer a lens and so much more lean. */
+    View moved(View view, double logFocal, double tilt) throws Unsure {
+        double f = view.logFocal() + logFocal;
+        double t = view.tilt() + tilt;
+        Sight.AxisLine axis = straightened(view.axis(), f, t);
+        SquaredContour contour = contour(axis, f, t);
+        EndCap start = EndCap.of(contour, true, view.start().face());
+        EndCap end = EndCap.of(contour, false, view.end().face());
+        return new View(contour, axis, f, t, view.focalUncertainty(), view.tiltUncertainty(), start, end);
+    }
+
     private static double off(EndCap cap) {
         return cap.flat() ? square(cap.disagreement() / cap.uncertainty()) : 0;
     }

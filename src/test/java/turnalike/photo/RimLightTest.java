@@ -27,6 +27,7 @@ class RimLightTest {
     private static final double[] LIME = {0.62, 0.53, 0.38};
 
     /** Lamps by how far they stand from straight above the bar, radians, the upper edge's side positive, and what comes from all round. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     private record Lamps(double even, double... strengthAndAngle) {
         /** Light where the surface faces so far from straight above. */
         double at(double facing) {
