@@ -128,7 +128,7 @@ class SquareEndTest {
     void with_two_flats_in_sight() throws IOException {
         endsAreFound(20);
         endsAreFound(40);
-        endsAreFound(45);
+        endsAreFound(43);
     }
 
     @Test
