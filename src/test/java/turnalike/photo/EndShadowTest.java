@@ -7,8 +7,6 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -20,7 +18,7 @@ import turnalike.units.Length;
 /** Something of the piece's own colour lies beside one of its ends. */
 class EndShadowTest {
     private static PhotoTrace traced(int x, int y, int wide, int high) throws IOException {
-        SmallPicture picture = SmallPicture.of(shape());
+        SmallPicture picture = SmallPicture.of(PhotoTraceTest.spindle());
         BufferedImage image = picture.image();
         Graphics2D pen = image.createGraphics();
         pen.setColor(new Color(image.getRGB(300, 180)));
@@ -29,23 +27,10 @@ class EndShadowTest {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         ImageIO.write(image, "png", bytes);
         PhotoWish wish = new PhotoWish(
-                Optional.of(Length.ofMm(shape().length())),
+                Optional.of(Length.ofMm(PhotoTraceTest.spindle().length())),
                 Optional.empty(),
                 Optional.of(Angle.ofDegrees(picture.viewDegrees())));
         return PhotoTrace.of(bytes.toByteArray(), wish, Effort.unlimited());
-    }
-
-    private static TurnedShape shape() {
-        List<double[]> points = new ArrayList<>();
-        points.add(new double[] {0, 20});
-        double at = TurnedShape.straight(points, 0, 40, 20, 20);
-        at = TurnedShape.ellipse(points, at, 24, 20, 27);
-        at = TurnedShape.ellipse(points, at, 40, 20, 14);
-        at = TurnedShape.straight(points, at, 130, 20, 26);
-        at = TurnedShape.wave(points, at, 60, 26, 15);
-        at = TurnedShape.ellipse(points, at, 70, 15, 21);
-        TurnedShape.straight(points, at, 36, 15, 18);
-        return TurnedShape.of(points);
     }
 
     /** By both halves its end stood so far off that radii strayed by 2.5 pixels. */
@@ -54,7 +39,7 @@ class EndShadowTest {
         PhotoTrace trace = traced(440, 186, 16, 16);
         assertThat(trace).isInstanceOf(PhotoTrace.Traced.class);
         PhotoTrace.Traced traced = (PhotoTrace.Traced) trace;
-        TurnedShape shape = shape();
+        TurnedShape shape = PhotoTraceTest.spindle();
         double squares = 0;
         int count = 0;
         for (Profile.Station station : traced.profile().stations()) {

@@ -26,7 +26,7 @@ class PhotoTraceTest {
     private static final TurnedShape SPINDLE = made();
 
     /** One and the same, so that its pictures are made once. */
-    private static TurnedShape spindle() {
+    static TurnedShape spindle() {
         return SPINDLE;
     }
 
