@@ -202,8 +202,8 @@ final class ViewFit {
         double t = view.tilt() + tilt;
         Sight.AxisLine axis = straightened(view.axis(), f, t);
         SquaredContour contour = contour(axis, f, t);
-        EndCap start = EndCap.of(contour, true, view.start().face());
-        EndCap end = EndCap.of(contour, false, view.end().face());
+        EndCap start = EndCap.again(view.start(), contour, true);
+        EndCap end = EndCap.again(view.end(), contour, false);
         return new View(contour, axis, f, t, view.focalUncertainty(), view.tiltUncertainty(), start, end);
     }
 
