@@ -23,6 +23,7 @@ public sealed interface PhotoTrace permits PhotoTrace.Traced, PhotoTrace.NotSure
      * A piece found and measured.
      *
      * @param profile from the start end on, a station every 0.5 mm or closer; each station's uncertainty holds in about two of three places
+     * @param fitted the same for members to be fitted to: what is hardly seen beside a step is not hidden there, for it tells where the step is
      * @param squares stretches lit as flats, in order: their radius is half their side
      * @param mmPerPixel how much of the piece, at the middle of its axis, one pixel of the picture shows
      * @param scaleFrom where the scale came from, in words
@@ -32,6 +33,7 @@ public sealed interface PhotoTrace permits PhotoTrace.Traced, PhotoTrace.NotSure
      */
     record Traced(
             Profile profile,
+            Profile fitted,
             List<Profile.Stretch> squares,
             double mmPerPixel,
             String scaleFrom,

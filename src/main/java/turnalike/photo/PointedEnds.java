@@ -164,9 +164,10 @@ final class PointedEnds {
                 fromMm,
                 toMm));
         warnings.addAll(all.warnings());
+        Length length = Length.ofMm(toMm - fromMm);
         return new PhotoTrace.Traced(
-                new Profile(
-                        Length.ofMm(toMm - fromMm), stations, cut(all.profile().hidden())),
+                new Profile(length, stations, cut(all.profile().hidden())),
+                new Profile(length, stations, cut(all.fitted().hidden())),
                 cut(all.squares()),
                 all.mmPerPixel(),
                 all.scaleFrom(),

@@ -109,6 +109,10 @@ final class TraceReport {
         double least = Math.max(0.4, outline.mmPerPixel());
         List<Profile.Stretch> hidden = squares.hidden(outline.hiddenStretches(least), least);
         return new PhotoTrace.Traced(
+                new Profile(
+                        Length.ofMm(lengthMm),
+                        stations,
+                        HardlySeen.with(hidden, squares.stretches(), stations, outline.mmPerPixel())),
                 new Profile(Length.ofMm(lengthMm), stations, hidden),
                 squares.stretches(),
                 outline.mmPerPixel(),

@@ -13,6 +13,9 @@ final class ViewFit {
     /** Edges surer than this, pixels, count no more for the axis: wood and light stray by as much. */
     private static final double LEAST_DOUBT = 0.1;
 
+    /** An end whose bulge strays by more of its uncertainties than this from a view is not explained by it. */
+    private static final double MOST_OFF = 3;
+
     private final double[] x;
 
     private final double[] y;
@@ -121,8 +124,17 @@ final class ViewFit {
         }
         double[] faces = {view.start().face(), view.end().face()};
         Rings again = Rings.of(
-                picture, lens, with(first).tried(view.axis(), faces, true, true).view());
+                picture,
+                lens,
+                with(first)
+                        .tried(view.axis(), faces, agrees(view.start()), agrees(view.end()))
+                        .view());
         return with(again.count() == 0 ? first : again).fit(view.axis());
+    }
+
+    /** Whether a view explains an end: one that it does not leads a view astray that is asked for it once more. */
+    private static boolean agrees(EndCap cap) {
+        return off(cap) < MOST_OFF * MOST_OFF;
     }
 
     private ViewFit with(Rings seen) {

@@ -18,6 +18,9 @@ public final class TraceWarnings {
     /** Members that miss by more than so many standard deviations in the mean do not explain what was measured. */
     private static final double BAD_SIGMAS = 2;
 
+    /** Less than this beside steps is not worth a word. */
+    private static final double LEAST_BESIDE_MM = 1;
+
     private TraceWarnings() {}
 
     /**
@@ -48,12 +51,19 @@ public final class TraceWarnings {
                 uncertain.add(i + 1);
             }
         }
-        if (!original.profile().hidden().isEmpty()) {
-            String where = original.profile().hidden().stream()
+        List<Profile.Stretch> hidden = original.fitted().hidden();
+        if (!hidden.isEmpty()) {
+            String where = hidden.stream()
                     .map(each -> "%s to %s"
                             .formatted(each.from().format(units), each.to().format(units)))
                     .collect(Collectors.joining(", "));
             out.add("Nothing was seen of %s: thicker parts stand before it.".formatted(where));
+        }
+        double beside = total(original.profile().hidden()) - total(hidden);
+        if (beside > LEAST_BESIDE_MM) {
+            out.add(
+                    "Beside steps, over %s in all, the radii count as not seen either: half a pixel along is the whole step across there."
+                            .formatted(Length.ofMm(beside).format(units)));
         }
         if (!uncertain.isEmpty()) {
             out.add("%s on what was not seen: measure it on the piece."
@@ -83,5 +93,11 @@ public final class TraceWarnings {
         String all = numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
         int last = all.lastIndexOf(", ");
         return all.substring(0, last) + " and" + all.substring(last + 1);
+    }
+
+    private static double total(List<Profile.Stretch> stretches) {
+        return stretches.stream()
+                .mapToDouble(each -> each.to().mm() - each.from().mm())
+                .sum();
     }
 }

@@ -37,7 +37,7 @@ final class MembersTold {
             Length from = Length.ofMm(at);
             at += member.length().mm();
             boolean right = Score.isTold(traced.run(), member, from.mm());
-            boolean seen = isSeen(traced.original().profile().hidden(), from.mm(), at, length.mm());
+            boolean seen = isSeen(traced.original().fitted().hidden(), from.mm(), at, length.mm());
             told[0] += right ? 1 : 0;
             told[1]++;
             told[2] += right && seen ? 1 : 0;

@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The lean from the rims of shoulders, in pictures whose view is known. */
 class RingsTest {
@@ -21,6 +23,12 @@ class RingsTest {
             new double[] {0.17, 0.25, 0.05},
             new double[] {0.25, 0.31, 0.032});
 
+    private static final List<double[]> FEW = List.of(
+            new double[] {-0.3, -0.2, 0.05},
+            new double[] {-0.2, -0.1, 0.03},
+            new double[] {-0.1, 0.12, 0.05},
+            new double[] {0.12, 0.31, 0.04});
+
     private static final List<double[]> PLAIN = List.of(new double[] {-0.3, 0.31, 0.045});
 
     private static final SteppedPiece.Look EVEN = new SteppedPiece.Look(1, 0.2);
@@ -28,8 +36,10 @@ class RingsTest {
     private static final Lens STRAIGHT = Lens.none(SteppedPiece.WIDTH, SteppedPiece.HEIGHT);
 
     private static ViewFit fit(SteppedPiece piece, ViewFit.TiltGuess guess) {
-        double[][] contour = piece.contour(0.05);
-        FocalGuess focal = new FocalGuess(SteppedPiece.FOCAL, 0.01, "the test");
+        return fit(piece.contour(0.05), new FocalGuess(SteppedPiece.FOCAL, 0.01, "the test"), guess);
+    }
+
+    private static ViewFit fit(double[][] contour, FocalGuess focal, ViewFit.TiltGuess guess) {
         return new ViewFit(
                 contour[0],
                 contour[1],
@@ -119,6 +129,32 @@ class RingsTest {
         assertThat(Math.abs(both.tilt() - Math.toRadians(-1.5)))
                 .isLessThan(Math.abs(ends.tilt() - Math.toRadians(-1.5)))
                 .isLessThan(Math.toRadians(0.25));
+    }
+
+    /** Shade on the start end's face: it bulges by three fifths more than it does, as no view would show it. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.5, -2})
+    void an_end_that_no_view_explains_leads_no_rim_astray(double lean) throws Unsure, IOException {
+        SteppedPiece piece = new SteppedPiece(FEW, new SteppedPiece.Seen(lean, 0, STRAIGHT), EVEN);
+        double[][] contour = piece.contour(0.05);
+        double middle = piece.view().axis().y();
+        double apex = Arrays.stream(contour[0]).min().orElseThrow();
+        double rim = apex;
+        double widest = 0;
+        for (int i = 0; i < contour[0].length; i++) {
+            double out = Math.abs(contour[1][i] - middle);
+            if (contour[0][i] < apex + 20 && out > widest) {
+                widest = out;
+                rim = contour[0][i];
+            }
+        }
+        for (int i = 0; i < contour[0].length; i++) {
+            contour[0][i] -= Math.max(0, rim - contour[0][i]) * 0.6;
+        }
+        FocalGuess focal = new FocalGuess(SteppedPiece.FOCAL, 0.03, "the test");
+        ViewFit.View view =
+                fit(contour, focal, ViewFit.TiltGuess.BY_EYE).fit(piece.view().axis(), piece.picture(), STRAIGHT);
+        assertThat(Math.toDegrees(view.tilt())).isCloseTo(lean, within(0.35));
     }
 
     @Test

@@ -64,7 +64,7 @@ public record OriginalTrace(Optional<Traced> traced, Optional<PhotoTrace.Overlay
                         seen.profile(),
                         seen.squares(),
                         Length.ofMm(SUREST_PIXELS * seen.mmPerPixel()),
-                        seen.profile(),
+                        seen.fitted(),
                         Length.ofMm(seen.mmPerPixel())),
                 wish,
                 new Traced.Scale(OptionalDouble.of(seen.mmPerPixel()), seen.scaleFrom()),

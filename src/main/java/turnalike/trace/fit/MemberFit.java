@@ -44,7 +44,7 @@ public final class MemberFit {
         Grid grid = new Grid(snap.step().mm());
         List<Member> members = Naming.of(chamfers.parts(), shoulder, grid, chamfers.sizes());
         List<List<Integer>> guessed = ToldSizes.guessed(data, chamfers.parts());
-        return run(data, original.profile(), members, guessed);
+        return run(data, original.fitted(), members, guessed);
     }
 
     private static List<Part> round(Data data, Block block, double perSize) {
