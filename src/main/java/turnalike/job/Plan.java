@@ -121,7 +121,7 @@ public record Plan(
                 .forEach(problem -> warnings.add(new Warning(problem.where(), problem.what() + "; " + problem.mend())));
         Solid solid = Solid.of(pattern.outline(), job.wood().density());
         if (job.count() > 1) {
-            CoarseScale.words(job.tolerances().scale(), job.tolerances().massPct(), solid.mass())
+            CoarseScale.words(job.tolerances().weighing(), job.tolerances().massPct(), solid.mass())
                     .ifPresent(words -> warnings.add(new Warning("weights", words)));
         }
         StockPlan stock = stock(job);

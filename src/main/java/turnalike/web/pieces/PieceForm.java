@@ -55,7 +55,8 @@ public final class PieceForm {
         columns.addAll(measured);
         List<Head> out = new ArrayList<>();
         for (Column each : columns) {
-            out.add(new Head(each.format(), each.format(), ColumnTargets.heading(job, each), true));
+            String name = each.format(job.tolerances().masses());
+            out.add(new Head(name, name, ColumnTargets.heading(job, each), true));
         }
         job.likeness().noted().keySet().forEach(name -> out.add(new Head(NOTED + name, name, name, false)));
         return out;
