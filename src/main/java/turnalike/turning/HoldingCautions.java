@@ -95,7 +95,7 @@ final class HoldingCautions {
             case CHUCK ->
                 "jaws loosen as wood gives: tighten again after roughing, the key out each time, hands clear of the jaws";
             case SCREW ->
-                "a screw up the grain holds less than one across it: short pieces and light cuts, and the tailstock up while it can be";
+                "a screw up the grain holds less than one across it: short pieces and light cuts, and the tailstock up while it can be; know how far in it reaches, and keep the tool off it";
             case JAM ->
                 "friction alone holds it: light cuts, stop when it slips or grows warm, and the tailstock up while it can be";
         };

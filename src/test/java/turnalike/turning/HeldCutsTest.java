@@ -249,6 +249,22 @@ class HeldCutsTest {
         assertThat(phase(plain, Phase.PARTING)).hasSize(1);
     }
 
+    /** A screw reaches through the spare length into the piece: a parting tool on the line would meet it. */
+    @Test
+    void what_a_screw_holds_is_sawn_off_on_the_bench() {
+        for (Held.At at : Held.At.values()) {
+            List<Cut> off = phase(turning(rod(60, 40), new Held(Held.By.SCREW, at, true)), Phase.PARTING);
+            assertThat(off).hasSize(1);
+            assertThat(off.get(0).tool()).isEqualTo(Tool.SAW);
+            assertThat(off.get(0).what())
+                    .startsWith("wind the piece off the screw, with the lathe stopped")
+                    .endsWith("on the bench");
+            assertThat(off.get(0).caution()).contains("the screw stands there");
+        }
+        assertThat(phase(turning(rod(60, 40), CHUCK), Phase.PARTING).get(0).what())
+                .startsWith("part down at");
+    }
+
     @Test
     void nothing_thinner_than_a_pencil_is_parted_down_to() {
         Pattern neck = new Pattern(
@@ -340,7 +356,7 @@ class HeldCutsTest {
     void each_hold_is_told_its_own_caution() {
         assertThat(said(turning(rod(60, 20), CHUCK))).contains("tighten again after roughing");
         assertThat(said(turning(rod(60, 20), new Held(Held.By.SCREW, Held.At.START, true))))
-                .contains("a screw up the grain holds less");
+                .contains("a screw up the grain holds less", "keep the tool off it");
         assertThat(said(turning(rod(60, 20), new Held(Held.By.JAM, Held.At.START, true))))
                 .contains("friction alone holds it");
         assertThat(said(turning(rod(60, 20), Held.BETWEEN_CENTRES))).doesNotContain("jaws", "screw", "friction");
