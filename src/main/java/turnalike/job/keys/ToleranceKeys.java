@@ -49,7 +49,7 @@ public final class ToleranceKeys {
                     KeyType.number(0, 32),
                     "in place of `scale_g`: the smallest step of a scale that shows ounces, in which weights are told and typed then",
                     "the scale shows grams")
-            .asked(KeySection.TOLERANCES, "Or the scale shows, oz", "in place of grams: 0.1");
+            .asked(KeySection.TOLERANCES, "The scale shows, oz", "in place of grams: 0.1");
 
     /** The greatest worst-case error a mark may collect over several steps. */
     public static final Key<Size> MARK_LIMIT = Key.may(

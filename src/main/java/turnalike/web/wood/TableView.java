@@ -10,6 +10,7 @@ import turnalike.job.keys.ShopKeys;
 import turnalike.units.MassUnit;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
+import turnalike.web.kit.FieldWidth;
 
 /**
  * One of the shop's tables as it is typed into.
@@ -85,7 +86,12 @@ public record TableView(
      * @param value as kept or as typed
      * @param wrong what is wrong with it; empty when nothing is
      */
-    public record Cell(String id, Head head, String value, String wrong) {}
+    public record Cell(String id, Head head, String value, String wrong) {
+        /** The class of its element; a mixed fraction wants a wider field, or its last digit is cut off. */
+        public String look() {
+            return head.isFigure() ? FieldWidth.look("figure", value) : "words";
+        }
+    }
 
     public TableView {
         heads = List.copyOf(heads);
