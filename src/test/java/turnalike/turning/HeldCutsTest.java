@@ -266,6 +266,20 @@ class HeldCutsTest {
     }
 
     @Test
+    void a_thin_end_that_a_screw_stands_in_is_told() {
+        Held screw = new Held(Held.By.SCREW, Held.At.START, true);
+        assertThat(said(turning(rod(60, 19), screw)))
+                .contains("its start end is only 19 mm (3/4 in) thick, and the screw stands in it");
+        assertThat(said(turning(rod(60, 20), screw))).doesNotContain("the screw stands in it");
+        assertThat(said(turning(rod(60, 19), CHUCK))).doesNotContain("the screw stands in it");
+        Pattern spared = new Pattern(
+                "spared",
+                new Stock(Section.ROUND, mm(22), mm(90)),
+                List.of(new Cylinder(mm(60), mm(12), Details.NONE)));
+        assertThat(said(turning(spared, screw))).doesNotContain("the screw stands in it");
+    }
+
+    @Test
     void nothing_thinner_than_a_pencil_is_parted_down_to() {
         Pattern neck = new Pattern(
                 "neck",
