@@ -150,7 +150,7 @@ public record WholeWheel(
         out.add(said(
                 "           once balanced, %s stuck on %s from the axle would rock it in %s there and back; a quarter as much takes twice"
                         + " as long",
-                told(TRIAL, units),
+                trial(units),
                 trialAt.formatBoth(units),
                 seconds(periodS(trialGMm()).orElseThrow())));
         if (!permitted().isEmpty()) {
@@ -170,11 +170,16 @@ public record WholeWheel(
                 seconds(periodS(each.gMm()).orElseThrow()));
     }
 
-    /** Beside inches, in pounds and ounces too. */
+    /** Beside inches, in pounds too. */
     private static String told(Mass mass, UnitSystem units) {
+        return units == UnitSystem.INCH ? said("%s (%.2f lb)", mass.formatGrams(), mass.pounds()) : mass.formatGrams();
+    }
+
+    /** The lump that is stuck on; beside inches, in ounces too. */
+    private static String trial(UnitSystem units) {
         return units == UnitSystem.INCH
-                ? "%s (%s)".formatted(mass.formatGrams(), mass.formatOunces(1))
-                : mass.formatGrams();
+                ? "%s (%s)".formatted(TRIAL.formatGrams(), TRIAL.formatOunces(1))
+                : TRIAL.formatGrams();
     }
 
     /** To a tenth of a second, as a watch in the hand tells it at best; slow swings to a whole one. */
