@@ -52,10 +52,7 @@ public record DividerProblem(
     /** The same where millimetres are the rule: common practice, no source. */
     public static final Length LARGEST_METRIC = Length.ofMm(200);
 
-    /**
-     * What dividers can be set to and still strike a line of their own, in inches: their points are as thick as the room between them.
-     * Common practice, no source.
-     */
+    /** How narrow dividers strike a line of their own, in inches: common practice, no source. */
     public static final Length SMALLEST_INCH = Length.ofInches(1.0 / 16);
 
     /** The same where millimetres are the rule: common practice, no source. */
