@@ -8,6 +8,7 @@ import turnalike.pattern.Pattern;
 import turnalike.pieces.LikenessWeights;
 import turnalike.turning.Lathe;
 import turnalike.units.Length;
+import turnalike.units.MassUnit;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 import turnalike.wood.Wood;
@@ -77,6 +78,31 @@ public record Job(
                 shop,
                 frame,
                 hand);
+    }
+
+    /**
+     * {@return the same order with its masses told in the unit that a table of its pieces has: ounces where either says so}
+     *
+     * @param table the table's unit
+     */
+    public Job toldIn(MassUnit table) {
+        return new Job(
+                title,
+                units,
+                pattern,
+                wood,
+                count,
+                lossRate,
+                table == MassUnit.GRAM ? tolerances : tolerances.toldIn(table),
+                cutting,
+                wishes,
+                likeness,
+                checks,
+                lathe,
+                home,
+                shop,
+                frame,
+                byHand);
     }
 
     /**

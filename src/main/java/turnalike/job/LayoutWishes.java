@@ -14,6 +14,7 @@ import turnalike.units.UnitSystem;
  *
  * @param pinned divider openings that stand in every plan, and are counted
  * @param forbidden divider openings not to be used
+ * @param smallest no other opening is narrower; empty for what dividers usually close to
  * @param largest no other opening is wider; empty for what dividers usually open to
  * @param onTheStick indices into the pattern's marks: laid out from the marking stick, so that they need no dividers
  * @param notched whether the marking stick has notches at its marks in place of lines
@@ -21,11 +22,13 @@ import turnalike.units.UnitSystem;
 public record LayoutWishes(
         List<Length> pinned,
         List<Length> forbidden,
+        Optional<Length> smallest,
         Optional<Length> largest,
         Set<Integer> onTheStick,
         boolean notched) {
     /** Dividers for everything that usual ones reach. */
-    public static final LayoutWishes NONE = new LayoutWishes(List.of(), List.of(), Optional.empty(), Set.of(), false);
+    public static final LayoutWishes NONE =
+            new LayoutWishes(List.of(), List.of(), Optional.empty(), Optional.empty(), Set.of(), false);
 
     public LayoutWishes {
         pinned = List.copyOf(pinned);
@@ -48,6 +51,7 @@ public record LayoutWishes(
                 tolerances.mark(),
                 tolerances.markLimit(),
                 onTheStick,
+                Optional.of(smallest(units)),
                 Optional.of(largest(units)),
                 pinned,
                 forbidden,
@@ -61,5 +65,14 @@ public record LayoutWishes(
      */
     public Length largest(UnitSystem units) {
         return largest.orElse(DividerProblem.usualLargest(units));
+    }
+
+    /**
+     * {@return the narrowest opening used, but for pinned ones}
+     *
+     * @param units of the job: what dividers usually close to differs by them
+     */
+    public Length smallest(UnitSystem units) {
+        return smallest.orElse(DividerProblem.usualSmallest(units));
     }
 }

@@ -121,7 +121,7 @@ public record Plan(
                 .forEach(problem -> warnings.add(new Warning(problem.where(), problem.what() + "; " + problem.mend())));
         Solid solid = Solid.of(pattern.outline(), job.wood().density());
         if (job.count() > 1) {
-            CoarseScale.words(job.tolerances().scale(), job.tolerances().massPct(), solid.mass())
+            CoarseScale.words(job.tolerances().weighing(), job.tolerances().massPct(), solid.mass())
                     .ifPresent(words -> warnings.add(new Warning("weights", words)));
         }
         StockPlan stock = stock(job);
@@ -243,11 +243,17 @@ public record Plan(
         return job.wishes().largest(job.units());
     }
 
+    /** {@return the narrowest divider opening used, but for pinned ones} */
+    public Length smallestOpening() {
+        return job.wishes().smallest(job.units());
+    }
+
     /** {@return why the stick gives the marks that are out of reach of the dividers, half a sentence: no chain of openings …} */
     public String whyOutOfReach() {
         int steps = dividerProblem().mostSteps();
-        return "no chain of openings up to %s reaches %s in %d step%s"
+        return "no chain of openings from %s to %s reaches %s in %d step%s"
                 .formatted(
+                        smallestOpening().formatBoth(job.units()),
                         largestOpening().formatBoth(job.units()),
                         settings.dividers().given().outOfReach().size() == 1 ? "it" : "them",
                         steps,

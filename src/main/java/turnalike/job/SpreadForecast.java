@@ -8,6 +8,7 @@ import turnalike.stock.SetChance;
 import turnalike.stock.Spares;
 import turnalike.stock.StockPlan;
 import turnalike.units.Mass;
+import turnalike.units.MassUnit;
 import turnalike.units.PlainNumber;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
@@ -71,12 +72,12 @@ public record SpreadForecast(Job job, MassScatter scatter, int blanks, Optional<
         PlacedMember member = job.pattern().placed().get(most);
         String turning = String.format(
                 Locale.ROOT,
-                "turning within %s scatters them by %s g (%.1f %%), most of it the %s's %s g",
+                "turning within %s scatters them by %s (%.1f %%), most of it the %s's %s",
                 job.tolerances().diameter().format(job.units()),
-                grams(scatter.turned()),
+                told(scatter.turned()),
                 100 * scatter.turnedShare(),
                 member.caption(),
-                grams(scatter.byMember().get(most)));
+                told(scatter.byMember().get(most)));
         if (job.count() == 1 || chances.isEmpty()) {
             return turning; // a set of one differs from nothing
         }
@@ -109,11 +110,15 @@ public record SpreadForecast(Job job, MassScatter scatter, int blanks, Optional<
                 : String.format(Locale.ROOT, "%.0f times in 100", Math.min(pct, 99));
     }
 
-    /** In tenths; of small work, one figure: nothing scatters by 0.0 g. */
-    private static String grams(Mass mass) {
-        return mass.grams() >= 0.1
-                ? String.format(Locale.ROOT, "%.1f", mass.grams())
-                : PlainNumber.toFigures(mass.grams(), 1);
+    /** In tenths of a gram, hundredths of an ounce; of small work, one figure: nothing scatters by 0.0 g. */
+    private String told(Mass mass) {
+        MassUnit unit = job.tolerances().masses();
+        int decimals = unit == MassUnit.GRAM ? 1 : 2;
+        double count = unit.count(mass);
+        String figure = count >= Math.pow(10, -decimals)
+                ? String.format(Locale.ROOT, "%." + decimals + "f", count)
+                : PlainNumber.toFigures(count, 1);
+        return figure + " " + unit.symbol();
     }
 
     /** {@return how the figures were found} */

@@ -187,8 +187,20 @@ final class Catalogue {
     }
 
     private Optional<String> inOtherUnit(String frame) {
+        OtherUnit lengths = new OtherUnit(inch());
         String other = OtherUnit.of(frame);
-        return other.equals(frame) ? Optional.empty() : entry(other).map(new OtherUnit(inch())::back);
+        String weighed = OtherMassUnit.swapped(frame);
+        String both = OtherMassUnit.swapped(other);
+        return other(frame, other)
+                .map(lengths::back)
+                .or(() -> other(frame, weighed).map(OtherMassUnit::swapped))
+                .or(() -> weighed.equals(frame)
+                        ? Optional.empty()
+                        : other(other, both).map(OtherMassUnit::swapped).map(lengths::back));
+    }
+
+    private Optional<String> other(String frame, String other) {
+        return other.equals(frame) ? Optional.empty() : entry(other);
     }
 
     private String inch() {

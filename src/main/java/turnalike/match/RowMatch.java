@@ -116,7 +116,8 @@ public final class RowMatch {
         int[] order = search.pieceAt();
         List<String> warnings = misses.applyAsDouble(order) == 0
                 ? List.of()
-                : List.of("the pieces placed are farther from one another in mass than mass_pct allows");
+                : List.of(
+                        "the pieces placed are farther from one another in mass than the tolerance for a set's weights");
         double bound = total.applyAsDouble(order) == 0 ? 0 : -1;
         RowPlacement placed = placement(problem, warnings, order, total.applyAsDouble(order), bound);
         return new ByHand(placed, !hand.stands() && search.proven);

@@ -3,6 +3,7 @@ package turnalike.match;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import turnalike.units.PlainNumber;
 
 /**
  * Which sets pass: (heaviest − lightest) / mean at most a given share. When none does, the share is widened to the smallest that lets one
@@ -52,9 +53,9 @@ final class SetRule {
     String unlike(int[] pieces, double wantedPct) {
         return String.format(
                 Locale.ROOT,
-                "the pieces placed are within %s %% of one another in mass, more than mass_pct allows (%s %%)",
+                "the pieces placed are within %s %% of one another in mass, more than the tolerance for a set's weights, %s %%",
                 told(100 * share(pieces), wantedPct),
-                wantedPct);
+                PlainNumber.exact(wantedPct));
     }
 
     /** To a tenth, or as fine as it takes to read as more than what was wanted. */

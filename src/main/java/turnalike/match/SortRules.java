@@ -72,4 +72,41 @@ final class SortRules {
         }
         return out;
     }
+
+    /** {@return the masses of a row before it has a piece} */
+    Growing growing() {
+        return new Growing();
+    }
+
+    /** The masses that a row has of each sort so far. */
+    final class Growing {
+        private final double[] lightestG = new double[rules.size()];
+        private final double[] heaviestG = new double[rules.size()];
+        private final double[] sumG = new double[rules.size()];
+        private final int[] count = new int[rules.size()];
+
+        /** Whether the pieces of its sort stay within what is allowed among themselves with that one. */
+        boolean mayTake(int sort, int piece) {
+            double massG = massG(sort, piece);
+            return count[sort] == 0
+                    || rules.get(sort)
+                            .passes(
+                                    Math.min(lightestG[sort], massG),
+                                    Math.max(heaviestG[sort], massG),
+                                    sumG[sort] + massG,
+                                    count[sort] + 1);
+        }
+
+        void take(int sort, int piece) {
+            double massG = massG(sort, piece);
+            lightestG[sort] = count[sort] == 0 ? massG : Math.min(lightestG[sort], massG);
+            heaviestG[sort] = Math.max(heaviestG[sort], massG);
+            sumG[sort] += massG;
+            count[sort]++;
+        }
+
+        private double massG(int sort, int piece) {
+            return rules.get(sort).massG(numbers[piece]);
+        }
+    }
 }

@@ -6,7 +6,7 @@ import java.util.List;
 import turnalike.effort.Effort;
 
 /**
- * A short open path whose places want sorts, without proof: from the nearest neighbour each time, then by swapping two pieces of one sort,
+ * A short open path whose places want sorts, without proof: from the nearest neighbour each time, of the sets most alike in mass or of one grown so, then by swapping two pieces of one sort,
  * turning stretches that want the same from either end, and exchanging pieces for spares of their sort, as long as that helps; then again
  * from the best with a few pieces swapped. Each pass over a row of n costs n² steps.
  */
@@ -15,6 +15,7 @@ final class SortedRowSearch {
     private static final int MOST_SWAPS = 4;
 
     private final Differences difference;
+    private final RowSorts sorts;
     private final int[] wants;
     private final SortRules rules;
     private final SplitMix64 dice = new SplitMix64(3);
@@ -25,6 +26,7 @@ final class SortedRowSearch {
 
     SortedRowSearch(Differences difference, RowSorts sorts, SortRules rules) {
         this.difference = difference;
+        this.sorts = sorts;
         this.rules = rules;
         this.wants = sorts.ofPlaces().stream().mapToInt(sort -> sort).toArray();
         least = GAIN * difference.largest() + Double.MIN_NORMAL;
@@ -59,6 +61,7 @@ final class SortedRowSearch {
     /** Improves until the effort is spent, {@code bound} is met or {@code rounds} kicks in a row found nothing. */
     int[] solve(double bound, int rounds, Effort effort) {
         improve();
+        startFromGrown();
         int[] best = row.clone();
         List<int[]> bestSpares = copy(spares);
         double bestTotal = total(best);
@@ -78,6 +81,26 @@ final class SortedRowSearch {
             }
         }
         return best;
+    }
+
+    /** Where another start is better from the outset: pieces alike in mass may look nothing like one another, and thousands hide those that do. */
+    private void startFromGrown() {
+        if (spares.stream().allMatch(own -> own.length == 0)) {
+            return;
+        }
+        int[] grown = new GrownSortedRow(difference, sorts, rules).best();
+        if (grown.length > 0 && total(grown) < total(row) - least) {
+            row = grown;
+            for (int sort = 0; sort < spares.size(); sort++) {
+                spares.set(
+                        sort,
+                        sorts.pieces(sort).stream()
+                                .filter(piece -> Arrays.stream(grown).noneMatch(each -> each == piece))
+                                .mapToInt(piece -> piece)
+                                .toArray());
+            }
+            improve();
+        }
     }
 
     private static List<int[]> copy(List<int[]> lists) {

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import turnalike.units.MassUnit;
 
 /**
  * One thing measured on a piece. Its figure is in grams for the mass and in millimetres for everything else.

@@ -2,6 +2,7 @@ package turnalike.pieces;
 
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.MassUnit;
 import turnalike.units.PlainNumber;
 
 /** Figures as a sentence carries them: fine enough to tell two pieces apart, in the user's units. */
@@ -25,10 +26,9 @@ final class FigureText {
                 : Length.ofMm(Math.abs(figure)).format(keyed.units());
     }
 
-    /** Grams no finer than the scale shows; of ounces one decimal more, a hundredth being about a quarter of a gram. */
+    /** No finer than the scale shows. */
     private static int decimals(KeyedFigure keyed) {
-        int grams = keyed.scale().decimals();
-        return keyed.mass() == MassUnit.GRAM ? grams : grams + 1;
+        return keyed.scale().in(keyed.mass()).decimals();
     }
 
     private static String mass(double grams, KeyedFigure keyed, int decimals) {

@@ -2,6 +2,7 @@ package turnalike.pieces;
 
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.MassUnit;
 import turnalike.units.Parsed;
 import turnalike.units.UnitSystem;
 import turnalike.units.WeighingScale;

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import turnalike.units.Mass;
+import turnalike.units.MassUnit;
 import turnalike.units.Parsed;
 import turnalike.units.PlainNumber;
 

@@ -2,6 +2,7 @@ package turnalike.pieces;
 
 import java.util.List;
 import java.util.Set;
+import turnalike.units.MassUnit;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 

@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import turnalike.csv.CsvText;
+import turnalike.units.MassUnit;
 import turnalike.units.Problem;
 
 /**

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import turnalike.csv.CsvText;
+import turnalike.units.MassUnit;
 import turnalike.units.Parsed;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;

@@ -19,6 +19,7 @@ import turnalike.units.UnitSystem;
  *     {@link #MOST_STEPS} steps, whatever they miss
  * @param onTheStick indices of inner marks that the turner has the marking stick give: they count as given, as the ends do, and their own
  *     line is off by one mark error
+ * @param smallest no opening narrower than this is used, but for pinned ones; empty for any
  * @param largest no opening wider than this is used, but for pinned ones; empty for any
  * @param pinned openings that stand in every plan, as when the turner owns dividers fixed at them
  * @param forbidden openings not to be used: no step is planned whose distance such an opening would serve
@@ -31,6 +32,7 @@ public record DividerProblem(
         Length markError,
         Optional<Length> limit,
         Set<Integer> onTheStick,
+        Optional<Length> smallest,
         Optional<Length> largest,
         List<Length> pinned,
         List<Length> forbidden,
@@ -49,6 +51,12 @@ public record DividerProblem(
 
     /** The same where millimetres are the rule: common practice, no source. */
     public static final Length LARGEST_METRIC = Length.ofMm(200);
+
+    /** How narrow dividers strike a line of their own, in inches: common practice, no source. */
+    public static final Length SMALLEST_INCH = Length.ofInches(1.0 / 16);
+
+    /** The same where millimetres are the rule: common practice, no source. */
+    public static final Length SMALLEST_METRIC = Length.ofMm(1.5);
 
     public DividerProblem {
         marks = List.copyOf(marks);
@@ -82,6 +90,7 @@ public record DividerProblem(
         if (largest.isPresent() && !largest.get().isPositive()) {
             throw new IllegalArgumentException("the largest opening must be above zero, was " + largest.get());
         }
+        smallest.ifPresent(least -> notNegative("smallest opening", least));
     }
 
     /**
@@ -91,6 +100,15 @@ public record DividerProblem(
      */
     public static Length usualLargest(UnitSystem units) {
         return units == UnitSystem.INCH ? LARGEST_INCH : LARGEST_METRIC;
+    }
+
+    /**
+     * {@return what dividers close to unless the turner says otherwise}
+     *
+     * @param units the job's
+     */
+    public static Length usualSmallest(UnitSystem units) {
+        return units == UnitSystem.INCH ? SMALLEST_INCH : SMALLEST_METRIC;
     }
 
     private static void notNegative(String name, Length length) {
@@ -114,6 +132,7 @@ public record DividerProblem(
                 Optional.empty(),
                 Set.of(),
                 Optional.empty(),
+                Optional.empty(),
                 List.of(),
                 List.of(),
                 units);
@@ -125,7 +144,7 @@ public record DividerProblem(
      * @param changed how far a distance may lie from its opening, either way, inclusive; not negative
      */
     public DividerProblem withMatchTolerance(Length changed) {
-        return with(squares, changed, markError, limit, onTheStick, largest, pinned, forbidden);
+        return with(squares, changed, markError, limit, onTheStick, pinned, forbidden);
     }
 
     /**
@@ -134,7 +153,7 @@ public record DividerProblem(
      * @param changed what each step adds to a mark's error; not negative
      */
     public DividerProblem withMarkError(Length changed) {
-        return with(squares, matchTolerance, changed, Optional.empty(), onTheStick, largest, pinned, forbidden);
+        return with(squares, matchTolerance, changed, Optional.empty(), onTheStick, pinned, forbidden);
     }
 
     /**
@@ -143,7 +162,7 @@ public record DividerProblem(
      * @param changed the greatest worst-case error a mark may have, known misses included, inclusive; not negative
      */
     public DividerProblem withLimit(Length changed) {
-        return with(squares, matchTolerance, markError, Optional.of(changed), onTheStick, largest, pinned, forbidden);
+        return with(squares, matchTolerance, markError, Optional.of(changed), onTheStick, pinned, forbidden);
     }
 
     /**
@@ -152,7 +171,7 @@ public record DividerProblem(
      * @param changed indices of inner marks; they replace the earlier ones
      */
     public DividerProblem withOnTheStick(Set<Integer> changed) {
-        return with(squares, matchTolerance, markError, limit, changed, largest, pinned, forbidden);
+        return with(squares, matchTolerance, markError, limit, changed, pinned, forbidden);
     }
 
     /**
@@ -161,7 +180,7 @@ public record DividerProblem(
      * @param changed openings; they replace the earlier ones
      */
     public DividerProblem withPinned(List<Length> changed) {
-        return with(squares, matchTolerance, markError, limit, onTheStick, largest, changed, forbidden);
+        return with(squares, matchTolerance, markError, limit, onTheStick, changed, forbidden);
     }
 
     /**
@@ -170,7 +189,7 @@ public record DividerProblem(
      * @param changed openings; they replace the earlier ones
      */
     public DividerProblem withForbidden(List<Length> changed) {
-        return with(squares, matchTolerance, markError, limit, onTheStick, largest, pinned, changed);
+        return with(squares, matchTolerance, markError, limit, onTheStick, pinned, changed);
     }
 
     /**
@@ -179,12 +198,26 @@ public record DividerProblem(
      * @param changed above zero
      */
     public DividerProblem withLargest(Length changed) {
-        return with(squares, matchTolerance, markError, limit, onTheStick, Optional.of(changed), pinned, forbidden);
+        return within(smallest, Optional.of(changed));
+    }
+
+    /**
+     * {@return the same problem with no opening narrower than that}
+     *
+     * @param changed not negative
+     */
+    public DividerProblem withSmallest(Length changed) {
+        return within(Optional.of(changed), largest);
     }
 
     /** {@return the same problem with openings of any size} */
     public DividerProblem withAnyOpening() {
-        return with(squares, matchTolerance, markError, limit, onTheStick, Optional.empty(), pinned, forbidden);
+        return within(Optional.empty(), Optional.empty());
+    }
+
+    private DividerProblem within(Optional<Length> least, Optional<Length> most) {
+        return new DividerProblem(
+                marks, squares, matchTolerance, markError, limit, onTheStick, least, most, pinned, forbidden, units);
     }
 
     /**
@@ -193,7 +226,7 @@ public record DividerProblem(
      * @param changed indices of the marks they begin at; they replace the earlier ones
      */
     public DividerProblem withSquares(Set<Integer> changed) {
-        return with(changed, matchTolerance, markError, limit, onTheStick, largest, pinned, forbidden);
+        return with(changed, matchTolerance, markError, limit, onTheStick, pinned, forbidden);
     }
 
     private DividerProblem with(
@@ -202,11 +235,20 @@ public record DividerProblem(
             Length markError,
             Optional<Length> limit,
             Set<Integer> onTheStick,
-            Optional<Length> largest,
             List<Length> pinned,
             List<Length> forbidden) {
         return new DividerProblem(
-                marks, squares, matchTolerance, markError, limit, onTheStick, largest, pinned, forbidden, units);
+                marks,
+                squares,
+                matchTolerance,
+                markError,
+                limit,
+                onTheStick,
+                smallest,
+                largest,
+                pinned,
+                forbidden,
+                units);
     }
 
     /** {@return the shoulder lines: marks at which a square begins or ends, rising; the piece's own ends are none} */
@@ -242,12 +284,13 @@ public record DividerProblem(
     }
 
     Spans spans(int mostSteps, List<Length> barred) {
+        double smallestMm = smallest.map(Length::mm).orElse(0.0);
         double largestMm = largest.map(Length::mm).orElse(Double.POSITIVE_INFINITY);
         return Spans.along(
                 mm(marks),
                 mostSteps,
                 flags(onTheStick),
-                new Spans.Rules(matchTolerance.mm(), largestMm, flags(squares), mm(pinned), mm(barred)));
+                new Spans.Rules(matchTolerance.mm(), smallestMm, largestMm, flags(squares), mm(pinned), mm(barred)));
     }
 
     private boolean[] flags(Set<Integer> indices) {

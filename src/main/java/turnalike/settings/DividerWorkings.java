@@ -26,9 +26,12 @@ final class DividerWorkings {
         UnitSystem units = problem.units();
         return new Working(
                 "fewest marks from the stick for want of an opening",
-                "%d; with openings up to %s and at most %d steps from a given mark no sound plan has fewer than %d"
+                "%d; with openings from %s to %s and at most %d steps from a given mark no sound plan has fewer than %d"
                         .formatted(
                                 marks,
+                                problem.smallest()
+                                        .orElse(DividerProblem.usualSmallest(units))
+                                        .format(units),
                                 problem.largest()
                                         .orElse(DividerProblem.usualLargest(units))
                                         .format(units),

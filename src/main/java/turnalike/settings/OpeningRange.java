@@ -11,7 +11,7 @@ record OpeningRange(double leastMm, double mostMm, boolean pinned) {
             double pin = spans.rules.pinnedMm()[opening];
             return new OpeningRange(pin, pin, true);
         }
-        return new OpeningRange(CLEAR_MM, spans.rules.largestMm(), false);
+        return new OpeningRange(Math.max(CLEAR_MM, spans.rules.smallestMm()), spans.rules.largestMm(), false);
     }
 
     /** With that distance to serve besides; a pinned opening stays as it is. */

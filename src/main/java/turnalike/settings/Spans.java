@@ -53,13 +53,20 @@ final class Spans {
      * Which steps may be made.
      *
      * @param toleranceMm how far a distance may lie from its opening, either way
+     * @param smallestMm no opening is narrower, but for pinned ones
      * @param largestMm no opening is wider, but for pinned ones
      * @param square by mark: whether the stretch from it to the next stays square
      * @param pinnedMm openings that stand in every plan
      * @param forbiddenMm no step is as long as one of these
      */
     @SuppressWarnings("ArrayRecordComponent") // never compared
-    record Rules(double toleranceMm, double largestMm, boolean[] square, double[] pinnedMm, double[] forbiddenMm) {}
+    record Rules(
+            double toleranceMm,
+            double smallestMm,
+            double largestMm,
+            boolean[] square,
+            double[] pinnedMm,
+            double[] forbiddenMm) {}
 
     /**
      * Nothing is left to the search to take from the stick yet.
@@ -77,7 +84,7 @@ final class Spans {
                 openings,
                 pinned,
                 barred,
-                new Rules(0, Double.POSITIVE_INFINITY, new boolean[given.length], new double[pinned], new double[0]),
+                new Rules(0, 0, Double.POSITIVE_INFINITY, new boolean[given.length], new double[pinned], new double[0]),
                 Optional.empty());
     }
 
@@ -115,7 +122,7 @@ final class Spans {
                 placesMm,
                 mostSteps,
                 onTheStick,
-                new Rules(toleranceMm, Double.POSITIVE_INFINITY, noSquare, pinnedMm, forbiddenMm));
+                new Rules(toleranceMm, 0, Double.POSITIVE_INFINITY, noSquare, pinnedMm, forbiddenMm));
     }
 
     /**
@@ -137,7 +144,7 @@ final class Spans {
                     .filter(pair -> Math.abs(pair[0] - pin) <= rules.toleranceMm() + SLACK_MM)
                     .toList()));
         }
-        boolean[][] shut = shut(placesMm, barred, rules.largestMm() + rules.toleranceMm() + SLACK_MM);
+        boolean[][] shut = shut(placesMm, barred, rules);
         List<double[]> within = pairs.stream()
                 .filter(pair -> !shut[(int) pair[1]][(int) pair[2]])
                 .toList();
@@ -161,12 +168,15 @@ final class Spans {
         return out;
     }
 
-    /** What is barred, and every step longer than that. */
-    private static boolean[][] shut(double[] placesMm, boolean[][] barred, double mostMm) {
+    /** What is barred, and every step that dividers cannot be set to. */
+    private static boolean[][] shut(double[] placesMm, boolean[][] barred, Rules rules) {
+        double leastMm = rules.smallestMm() - SLACK_MM;
+        double mostMm = rules.largestMm() + rules.toleranceMm() + SLACK_MM;
         boolean[][] shut = new boolean[placesMm.length][placesMm.length];
         for (int one = 0; one < placesMm.length; one++) {
             for (int other = 0; other < placesMm.length; other++) {
-                shut[one][other] = barred[one][other] || Math.abs(placesMm[other] - placesMm[one]) > mostMm;
+                double distanceMm = Math.abs(placesMm[other] - placesMm[one]);
+                shut[one][other] = barred[one][other] || distanceMm > mostMm || distanceMm < leastMm;
             }
         }
         return shut;
@@ -241,7 +251,7 @@ final class Spans {
         return Math.abs(placesMm[one] - placesMm[other]);
     }
 
-    /** Whether no opening but a pinned one may make this step: it is forbidden, too wide, or goes over a square. */
+    /** Whether no opening but a pinned one may make this step: it is forbidden, too wide or too narrow, or goes over a square. */
     boolean isBarred(int one, int other) {
         return barred[one][other];
     }

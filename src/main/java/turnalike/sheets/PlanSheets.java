@@ -92,11 +92,11 @@ final class PlanSheets {
                 fact("blank, across", size, units),
                 new BenchCardContent.Fact(
                         "weight",
-                        light ? scale.reading(mass) : mass.formatGrams(),
+                        light ? scale.reading(mass) : scale.large(mass),
                         String.format(
                                 Locale.ROOT,
                                 "%s at %.0f kg/m³",
-                                light ? scale.ounces(mass) : mass.formatOunces(1),
+                                light ? scale.other(mass) : scale.largeOther(mass),
                                 plan.solid().density().kgPerM3())),
                 fact("balance from datum", plan.solid().balance(), units));
     }

@@ -150,11 +150,17 @@ final class CutStiffness {
         // Stiffness goes by the square of the speed; what the slots weigh is little beside that.
         double lost = Math.max(0, 1 - after * after / (before * before));
         String told = after > 0.9 * before
-                ? "the sizing cuts are narrow and cost %.0f %% of the stiffness, so all may be made at once (the speed it whips at"
-                        + " goes from %s to %s rpm)"
-                : "the sizing cuts together take %.0f %% of the stiffness: light cuts from here on (the speed it whips at goes from"
-                        + " %s to %s rpm)";
-        return cut.withWhy(String.format(Locale.ROOT, told, 100 * lost, figures(before), figures(after)));
+                ? "the sizing cuts are narrow and cost %.0f %% of the stiffness, so all may be made at once"
+                : "the sizing cuts together take %.0f %% of the stiffness: light cuts from here on";
+        String whips = isFar(cut.natural().get())
+                ? ""
+                : " (the speed it whips at goes from %s to %s rpm)".formatted(figures(before), figures(after));
+        return cut.withWhy(String.format(Locale.ROOT, told, 100 * lost) + whips);
+    }
+
+    /** Of speeds that no lathe comes near nothing is told: they say nothing at the lathe. */
+    private boolean isFar(Speed natural) {
+        return Turning.isBeyondLathes(natural, work.lathe().rules());
     }
 
     /** Two of one piece are compared, which is surer than either, yet no surer than this. */
@@ -178,21 +184,28 @@ final class CutStiffness {
             return cut;
         }
         if (otherWay.most().beyond()) {
-            return cut.withWhy(String.format(
-                    Locale.ROOT,
-                    "with the slender stretches cut first the heavy details could not be cut unsupported; in this order it"
-                            + " whips at %s rpm instead of %s",
-                    figures(asOrdered.first().rpm()),
-                    figures(otherWay.first().rpm())));
+            String whips = isFar(otherWay.first())
+                    ? ""
+                    : "; in this order it whips at %s rpm instead of %s"
+                            .formatted(
+                                    figures(asOrdered.first().rpm()),
+                                    figures(otherWay.first().rpm()));
+            return cut.withWhy(
+                    "with the slender stretches cut first the heavy details could not be cut unsupported" + whips);
         }
+        String whips = isFar(otherWay.first())
+                ? ""
+                : ", and it whips at %s rpm instead of %s"
+                        .formatted(
+                                figures(asOrdered.first().rpm()),
+                                figures(otherWay.first().rpm()));
         return cut.withWhy(String.format(
                 Locale.ROOT,
                 "with the slender stretches cut first, %s would push the piece %s aside while the heavy details are cut; in"
-                        + " this order it is %s, and it whips at %s rpm instead of %s",
+                        + " this order it is %s%s",
                 work.lathe().cutting().format(work.units()),
                 otherWay.most().text(work.units()),
                 asOrdered.most().text(work.units()),
-                figures(asOrdered.first().rpm()),
-                figures(otherWay.first().rpm())));
+                whips));
     }
 }

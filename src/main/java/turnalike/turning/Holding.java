@@ -121,6 +121,9 @@ final class Holding {
         if (last.member().section() == Section.SQUARE) {
             return Optional.of(sawnOff(place, line));
         }
+        if (held.by() == Held.By.SCREW) {
+            return Optional.of(offTheScrew(place, line));
+        }
         boolean thin = work.isTooThinToPart(diameter);
         return Optional.of(cut(
                 Phase.PARTING,
@@ -159,6 +162,18 @@ final class Holding {
                 "take the piece off the lathe and saw the spare length off at %s on the bench: a square is not parted down"
                         .formatted(line),
                 "");
+    }
+
+    /** A screw reaches further in than most spare length is long: a tool on the line would meet steel. */
+    private Cut offTheScrew(Length place, String line) {
+        return cut(
+                Phase.PARTING,
+                Tool.SAW,
+                place,
+                List.of(place),
+                "wind the piece off the screw, with the lathe stopped, and saw the spare length off at %s on the bench"
+                        .formatted(line),
+                "no tool on this line while it turns: the screw stands there");
     }
 
     private Cut cut(Phase phase, Tool tool, Length place, List<Length> places, String what, String caution) {

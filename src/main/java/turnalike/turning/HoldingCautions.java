@@ -12,6 +12,12 @@ import turnalike.units.Length;
 final class HoldingCautions {
     private static final String WHERE = "holding";
 
+    /** A holding screw is some 6 to 10 mm thick; less wood than twice that round it splits (common practice, no source). */
+    private static final Length THIN_FOR_A_SCREW = Length.ofMm(20);
+
+    /** Spare length that takes the whole screw (common practice, no source). */
+    private static final Length TAKES_A_SCREW = Length.ofMm(30);
+
     private final TurningProblem work;
 
     HoldingCautions(TurningProblem work) {
@@ -34,6 +40,7 @@ final class HoldingCautions {
                             .formatted(held.at().side())));
         }
         out.add(new Warning(WHERE, of(held.by())));
+        thinRoundTheScrew().ifPresent(out::add);
         Length greatest = work.pattern().outline().largestRadius().times(2);
         double diameters = work.pattern().length().mm() / greatest.mm();
         if (!held.tailstock() && diameters > work.lathe().rules().overhang()) {
@@ -82,6 +89,21 @@ final class HoldingCautions {
                                 + " spare length there, or hold the other end in a chuck"));
     }
 
+    /** Cut down round a screw, a thin end splits or the tool meets steel. */
+    private Optional<Warning> thinRoundTheScrew() {
+        Held held = work.held();
+        Length across = across(held.at());
+        boolean clear = work.spare().compareTo(TAKES_A_SCREW) >= 0;
+        if (held.by() != Held.By.SCREW || clear || across.compareTo(THIN_FOR_A_SCREW) >= 0) {
+            return Optional.empty();
+        }
+        return Optional.of(new Warning(
+                WHERE,
+                "its %s end is only %s thick, and the screw stands in it: it splits, or the tool meets the screw; leave %s of spare length there, or"
+                                .formatted(held.at().side(), work.both(across), work.both(TAKES_A_SCREW))
+                        + " hold it in a chuck"));
+    }
+
     private Length across(Held.At end) {
         List<PlacedMember> run = work.pattern().placed();
         return end == Held.At.START
@@ -95,7 +117,7 @@ final class HoldingCautions {
             case CHUCK ->
                 "jaws loosen as wood gives: tighten again after roughing, the key out each time, hands clear of the jaws";
             case SCREW ->
-                "a screw up the grain holds less than one across it: short pieces and light cuts, and the tailstock up while it can be";
+                "a screw up the grain holds less than one across it: short pieces and light cuts, and the tailstock up while it can be; know how far in it reaches, and keep the tool off it";
             case JAM ->
                 "friction alone holds it: light cuts, stop when it slips or grows warm, and the tailstock up while it can be";
         };

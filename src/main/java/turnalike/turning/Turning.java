@@ -9,6 +9,7 @@ import turnalike.pattern.Mark;
 import turnalike.pattern.Warning;
 import turnalike.units.Force;
 import turnalike.units.Length;
+import turnalike.units.Speed;
 import turnalike.units.Working;
 import turnalike.wood.Stiffness;
 
@@ -55,10 +56,20 @@ public record Turning(
 
     /** {@return whether no lathe comes near the speed at which the piece whips; false where that is not known} */
     public boolean isFarFromWhip() {
-        ShopRules rules = lathe.rules();
-        return whip.filter(each -> each.first().rpm() * rules.whipShare()
-                        >= FAR * rules.ceiling().rpm())
-                .isPresent();
+        return whip.filter(each -> isBeyondLathes(each.first())).isPresent();
+    }
+
+    /**
+     * {@return whether no lathe comes near that speed}
+     *
+     * @param natural a speed at which the piece whips
+     */
+    public boolean isBeyondLathes(Speed natural) {
+        return isBeyondLathes(natural, lathe.rules());
+    }
+
+    static boolean isBeyondLathes(Speed natural, ShopRules rules) {
+        return natural.rpm() * rules.whipShare() >= FAR * rules.ceiling().rpm();
     }
 
     /** {@return whether no tailstock presses as hard as it takes to bow the piece out; false where that is not known} */

@@ -43,6 +43,11 @@ public record Mass(double grams) implements Comparable<Mass> {
         return grams / GRAMS_PER_OUNCE;
     }
 
+    /** {@return the mass in avoirdupois pounds, unrounded} */
+    public double pounds() {
+        return ounces() / OUNCES_PER_POUND;
+    }
+
     /**
      * {@return as a kitchen scale shows it: {@code 24.8 oz}, and a pound or more as {@code 18 lb 9.6 oz}}
      *

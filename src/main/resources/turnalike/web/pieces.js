@@ -89,7 +89,7 @@
   };
   /** The form of the row that is typed next names the field it begins with. */
   const isNext = (form) => "next" in form.dataset;
-  const firstOf = (form) => (isNext(form) ? document.getElementById(form.dataset.next || "c-mass_g") : null);
+  const firstOf = (form) => (isNext(form) ? document.getElementById(form.dataset.next) : null);
   const isDirty = (form) => fieldsOf(form).some((field) => field.value !== field.defaultValue);
 
   document.addEventListener("submit", (event) => {

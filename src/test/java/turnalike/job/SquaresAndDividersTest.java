@@ -93,7 +93,7 @@ class SquaresAndDividersTest {
         assertThat(settings.path("on_the_stick")).extracting(JsonNode::asInt).containsExactly(4, 5);
         assertThat(settings.path("out_of_reach_at_least").asInt()).isEqualTo(2);
         assertThat(settings.path("out_of_reach_why").asText())
-                .isEqualTo("no chain of openings up to 1 in (25.4 mm) reaches them in 3 steps");
+                .isEqualTo("no chain of openings from 1/16 in (1.6 mm) to 1 in (25.4 mm) reaches them in 3 steps");
         assertThat(settings(plan("\"settings\": {\"largest\": \"1 1/2\"},")).path("out_of_reach"))
                 .isEmpty();
     }
@@ -105,7 +105,7 @@ class SquaresAndDividersTest {
                         "Shoulder lines, marks 1, 7: struck with square and knife from the stick before mounting. No leg stands on a"
                                 + " square.",
                         "From the stick, as you wish: mark 2.",
-                        "From the stick: marks 4, 5; no chain of openings up to 1 in (25.4 mm) reaches them in 3 steps.");
+                        "From the stick: marks 4, 5; no chain of openings from 1/16 in (1.6 mm) to 1 in (25.4 mm) reaches them in 3 steps.");
         assertThat(GivenWords.list(InventedLeg.plan("", ""))).isEmpty();
     }
 

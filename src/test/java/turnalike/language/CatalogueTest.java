@@ -34,6 +34,12 @@ class CatalogueTest {
             \t# Zoll (# mm) tief bohren
             strikes # in
             \treißt # Zoll an
+            # in long, weighs # g
+            \t# Zoll lang, wiegt # g
+            Balance, g
+            \tGewicht, g
+            # g·mm left
+            \t# g·mm bleiben
             strikes #
             \treißt # an
             """);
@@ -47,6 +53,14 @@ class CatalogueTest {
         assertThat(Language.GERMAN.say("This is Turnalike 0.1.0 of 29 November 2026."))
                 .contains(" 0.1.0 ");
         assertThat(SMALL.say("12 of 14.5 kept")).isEqualTo("von 14,5 sind 12 da");
+    }
+
+    @Test
+    void one_entry_serves_grams_and_ounces() {
+        assertThat(SMALL.say("3 in long, weighs 8.4 oz")).isEqualTo("3 Zoll lang, wiegt 8,4 oz");
+        assertThat(SMALL.say("76 mm long, weighs 8.4 oz")).isEqualTo("76 mm lang, wiegt 8,4 oz");
+        assertThat(SMALL.say("Balance, oz")).isEqualTo("Gewicht, oz");
+        assertThat(SMALL.say("540 g·mm left")).isEqualTo("540 g·mm bleiben");
     }
 
     @Test

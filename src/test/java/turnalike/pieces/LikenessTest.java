@@ -17,6 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import turnalike.Seeds;
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.MassUnit;
 import turnalike.units.UnitSystem;
 import turnalike.units.WeighingScale;
 

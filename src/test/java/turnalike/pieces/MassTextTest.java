@@ -10,6 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import turnalike.Seeds;
 import turnalike.units.Mass;
+import turnalike.units.MassUnit;
 import turnalike.units.Parsed;
 
 /** An ounce is 28.349523125 g (see {@link Mass}); the figures here follow from that by hand. */

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import turnalike.Seeds;
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.MassUnit;
 import turnalike.units.UnitSystem;
 
 /** Invented pieces of 182 g, 559 mm long, 22 mm at the first check place and 28 mm at the second. */

@@ -106,6 +106,7 @@ class DividerWishesTest {
                         Optional.of(error),
                         Set.of(),
                         Optional.empty(),
+                        Optional.empty(),
                         List.of(),
                         mm(97, 103),
                         units);
@@ -143,6 +144,7 @@ class DividerWishesTest {
                 DividerProblem.MARK_ERROR,
                 Optional.of(Length.ZERO),
                 Set.of(),
+                Optional.empty(),
                 Optional.empty(),
                 List.of(),
                 List.of(),

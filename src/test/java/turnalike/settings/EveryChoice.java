@@ -26,6 +26,7 @@ final class EveryChoice {
     private final double[] mm;
     private final double[] starts;
     private final double tolerance;
+    private final double smallest;
     private final double largest;
     private final boolean[][] pinned;
     private final boolean[][] barred;
@@ -44,6 +45,7 @@ final class EveryChoice {
                 .distinct()
                 .toArray();
         this.tolerance = problem.matchTolerance().mm();
+        this.smallest = problem.smallest().map(Length::mm).orElse(0.0);
         this.largest = problem.largest().map(Length::mm).orElse(Double.MAX_VALUE);
         this.pinned = forEachTwo(this::isPinned);
         this.barred = forEachTwo(this::isBarred);
@@ -177,6 +179,9 @@ final class EveryChoice {
         }
         double distance = Math.abs(mm[a] - mm[b]);
         for (double start : chosen) {
+            if (distance < smallest - NOISE_MM) {
+                return false;
+            }
             if (Math.abs(distance - Math.min(start + tolerance, largest)) <= tolerance + NOISE_MM) {
                 return true;
             }

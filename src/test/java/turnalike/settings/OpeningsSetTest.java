@@ -93,7 +93,7 @@ class OpeningsSetTest {
     }
 
     private static Spans.Rules rules(double toleranceMm, double... forbiddenMm) {
-        return new Spans.Rules(toleranceMm, 200, new boolean[0], new double[] {25}, forbiddenMm);
+        return new Spans.Rules(toleranceMm, 0, 200, new boolean[0], new double[] {25}, forbiddenMm);
     }
 
     private static OpeningRange serving(Spans.Rules rules, double... distancesMm) {

@@ -290,6 +290,44 @@ class StickMarksTest {
     }
 
     @Test
+    void no_opening_is_narrower_than_dividers_close() {
+        DividerProblem tip = problem(0, 1, 2, 25).withSmallest(Length.ofMm(1.5));
+        DividerPlan plan = plan(tip);
+        assertThat(plan.settings()).allMatch(each -> each.opening().mm() >= 1.5);
+        // 2 is two from the start; 1 is 24 from the far end.
+        assertThat(plan.given().outOfReach()).isEmpty();
+        assertThat(plan(tip.withLargest(Length.ofMm(20))).given().outOfReach()).containsExactly(1);
+        assertThat(plan(problem(0, 1, 2, 25)).settings())
+                .as("dividers that close to nothing")
+                .anyMatch(each -> each.opening().mm() < 1.5);
+        assertThat(plan(tip.withPinned(List.of(Length.ofMm(1)))).settings())
+                .as("an opening that the turner pinned")
+                .anyMatch(each -> each.opening().mm() == 1);
+        assertThat(plan(problem(0, 1.5, 25).withSmallest(Length.ofMm(1.5)))
+                        .given()
+                        .outOfReach())
+                .isEmpty();
+    }
+
+    @Test
+    void the_plan_with_narrow_openings_left_out_is_the_best_by_trying_every_choice() {
+        Seeds.each(40, random -> {
+            double[] places = PatternFamilies.marks(PatternFamilies.Family.INCH_MEMBERS, 6, random);
+            double end = places[places.length - 1];
+            DividerProblem problem = problem(places)
+                    .withSmallest(Length.ofMm(end * (0.02 + 0.2 * random.nextDouble())))
+                    .withLargest(Length.ofMm(end / (1 + random.nextInt(3))));
+            DividerPlan plan = plan(problem);
+            EveryChoice.Best best = EveryChoice.of(problem);
+            assertThat(plan.given().outOfReach()).hasSize(best.stick());
+            assertThat(plan.settings()).hasSize(best.openings());
+            assertThat(plan.settings())
+                    .allMatch(
+                            each -> each.opening().compareTo(problem.smallest().orElseThrow()) >= 0);
+        });
+    }
+
+    @Test
     void the_mirrored_pattern_takes_as_many_marks_openings_and_steps() {
         Seeds.each(10, random -> {
             double[] places = PatternFamilies.marks(PatternFamilies.Family.INCH_MEMBERS, 14, random);

@@ -476,7 +476,9 @@ class CutsTest {
                         Turning.of(Works.stiff(pattern(Section.ROUND, 45, 300, rod(150, 40), rod(150, 36)))),
                         Phase.SIZING)
                 .get(1);
-        assertThat(stout.why().orElseThrow()).contains("all may be made at once");
+        assertThat(stout.why().orElseThrow())
+                .as("of a stout rod that no lathe makes whip no speed is told")
+                .endsWith("all may be made at once");
         Bead bead = new Bead(mm(10), mm(8), mm(40), Details.NONE);
         // Thirty beads' roots down to a fifth cost much.
         Member[] beads = Collections.nCopies(30, bead).toArray(new Member[0]);

@@ -249,6 +249,36 @@ class HeldCutsTest {
         assertThat(phase(plain, Phase.PARTING)).hasSize(1);
     }
 
+    /** A screw reaches through the spare length into the piece: a parting tool on the line would meet it. */
+    @Test
+    void what_a_screw_holds_is_sawn_off_on_the_bench() {
+        for (Held.At at : Held.At.values()) {
+            List<Cut> off = phase(turning(rod(60, 40), new Held(Held.By.SCREW, at, true)), Phase.PARTING);
+            assertThat(off).hasSize(1);
+            assertThat(off.get(0).tool()).isEqualTo(Tool.SAW);
+            assertThat(off.get(0).what())
+                    .startsWith("wind the piece off the screw, with the lathe stopped")
+                    .endsWith("on the bench");
+            assertThat(off.get(0).caution()).contains("the screw stands there");
+        }
+        assertThat(phase(turning(rod(60, 40), CHUCK), Phase.PARTING).get(0).what())
+                .startsWith("part down at");
+    }
+
+    @Test
+    void a_thin_end_that_a_screw_stands_in_is_told() {
+        Held screw = new Held(Held.By.SCREW, Held.At.START, true);
+        assertThat(said(turning(rod(60, 19), screw)))
+                .contains("its start end is only 19 mm (3/4 in) thick, and the screw stands in it");
+        assertThat(said(turning(rod(60, 20), screw))).doesNotContain("the screw stands in it");
+        assertThat(said(turning(rod(60, 19), CHUCK))).doesNotContain("the screw stands in it");
+        Pattern spared = new Pattern(
+                "spared",
+                new Stock(Section.ROUND, mm(22), mm(90)),
+                List.of(new Cylinder(mm(60), mm(12), Details.NONE)));
+        assertThat(said(turning(spared, screw))).doesNotContain("the screw stands in it");
+    }
+
     @Test
     void nothing_thinner_than_a_pencil_is_parted_down_to() {
         Pattern neck = new Pattern(
@@ -340,7 +370,7 @@ class HeldCutsTest {
     void each_hold_is_told_its_own_caution() {
         assertThat(said(turning(rod(60, 20), CHUCK))).contains("tighten again after roughing");
         assertThat(said(turning(rod(60, 20), new Held(Held.By.SCREW, Held.At.START, true))))
-                .contains("a screw up the grain holds less");
+                .contains("a screw up the grain holds less", "keep the tool off it");
         assertThat(said(turning(rod(60, 20), new Held(Held.By.JAM, Held.At.START, true))))
                 .contains("friction alone holds it");
         assertThat(said(turning(rod(60, 20), Held.BETWEEN_CENTRES))).doesNotContain("jaws", "screw", "friction");

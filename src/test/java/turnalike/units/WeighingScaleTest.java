@@ -2,6 +2,7 @@ package turnalike.units;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
 
@@ -29,6 +30,24 @@ class WeighingScaleTest {
         // A tenth of an ounce is no round figure of grams: no decimals are made up for it.
         assertThat(of(2.8349523125).decimals()).isZero();
         assertThatIllegalArgumentException().isThrownBy(() -> of(-0.1));
+    }
+
+    @Test
+    void one_that_shows_ounces_tells_masses_in_them() {
+        WeighingScale tenths = new WeighingScale(Mass.ofOunces(0.1), MassUnit.OUNCE);
+        assertThat(tenths.reading(Mass.ofOunces(8.4))).isEqualTo("8.4 oz");
+        assertThat(tenths.reckoned(Mass.ofOunces(8.43))).isEqualTo("8.43 oz");
+        assertThat(tenths.difference(Mass.ofOunces(8.4), Mass.ofOunces(8))).isEqualTo("0.4 oz");
+        assertThat(tenths.atLeast(Mass.ofOunces(8.41)).ounces()).isCloseTo(8.5, within(1e-9));
+        assertThat(tenths.stepInWords()).isEqualTo("0.1 oz");
+        assertThat(tenths.other(Mass.ofOunces(8.4))).isEqualTo("238 g");
+        assertThat(tenths.large(Mass.ofOunces(24.8))).isEqualTo("1 lb 8.8 oz");
+        assertThat(new WeighingScale(Mass.ofOunces(0.05), MassUnit.OUNCE).decimals())
+                .isEqualTo(2);
+        // A table in ounces of a job whose scale is told in grams.
+        assertThat(of(0.1).in(MassUnit.OUNCE).reading(g(240))).isEqualTo("8.47 oz");
+        assertThat(of(1).in(MassUnit.OUNCE).reading(g(240))).isEqualTo("8.5 oz");
+        assertThat(of(2.8349523).in(MassUnit.OUNCE).reading(g(240))).isEqualTo("8.5 oz");
     }
 
     @Test
@@ -69,7 +88,7 @@ class WeighingScaleTest {
 
     @Test
     void ounces_are_no_finer_either() {
-        assertThat(of(0.1).ounces(g(66.1))).isEqualTo("2.33 oz");
-        assertThat(of(1).ounces(g(66.1))).isEqualTo("2.3 oz");
+        assertThat(of(0.1).other(g(66.1))).isEqualTo("2.33 oz");
+        assertThat(of(1).other(g(66.1))).isEqualTo("2.3 oz");
     }
 }

@@ -31,6 +31,29 @@ class PiecesTableIT {
         }
     }
 
+    /** "14 57/64" whose last digit is cut off reads as 14 57/6. */
+    @Test
+    void no_figure_is_cut_off_in_its_field() throws Exception {
+        try (Served served = Served.in(folder);
+                Browser browser = Browser.open()) {
+            JobId job = served.demo();
+            String own = "jobs/" + job.text();
+            served.post("/" + own + "/pieces", "piece=1&sure=yes&length=14+57/64&balance=107+57/64&d1=1+35/64");
+            served.post("/" + own + "/wood/blanks/row", "c_blank=A&c_mass_g=412.375&c_length=24+57/64&c_size=1+49/64");
+            for (int width : new int[] {1280, 360}) {
+                Page page = browser.page(width, 900);
+                for (String tab : List.of("/pieces", "/wood")) {
+                    page.navigate(served.address() + own + tab);
+                    Object cut = page.evaluate(
+                            "() => [...document.querySelectorAll('.pieces input:not([type=hidden])')]"
+                                    + ".filter(each => each.scrollWidth > each.clientWidth).map(each => each.value).join('; ')");
+                    assertThat(cut).as("%s at %d px", tab, width).isEqualTo("");
+                }
+                page.close();
+            }
+        }
+    }
+
     private static List<String> labels(Served served, JobId job) {
         return served.store().find(job).orElseThrow().pieces().stream()
                 .map(KeptPiece::label)

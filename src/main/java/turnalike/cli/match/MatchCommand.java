@@ -94,8 +94,9 @@ public final class MatchCommand implements Runnable {
     @Override
     public void run() {
         Job told = InputFiles.job(jobFile);
-        Job job = rest ? told.with(told.byHand().searched()) : told;
-        PiecesFile.Read read = InputFiles.pieces(piecesFile, job);
+        PiecesFile.Read read = InputFiles.pieces(piecesFile, told);
+        Job inItsUnit = told.toldIn(read.massUnit());
+        Job job = rest ? inItsUnit.with(told.byHand().searched()) : inItsUnit;
         Optional<Double> most = seconds.map(Arguments::seconds);
         try (ConsoleProgress waiter = ConsoleProgress.at(spec.commandLine().getErr())) {
             SetMatch match = match(job, read, piecesFile, strict, effort(most, waiter));

@@ -19,6 +19,7 @@ import turnalike.job.answer.BlanksJson;
 import turnalike.job.pieces.BlanksReport;
 import turnalike.pieces.blanks.BlanksFile;
 import turnalike.pieces.blanks.WeighedBlank;
+import turnalike.units.MassUnit;
 import turnalike.units.Problem;
 
 @Command(
@@ -48,6 +49,9 @@ public final class BlanksCommand implements Runnable {
     @Option(names = "--json", description = "Print one JSON object at full precision.")
     private boolean json;
 
+    /** Of the table; grams where there is none. */
+    private MassUnit masses = MassUnit.GRAM;
+
     @Mixin
     private WorkingsOption workings = new WorkingsOption();
 
@@ -57,8 +61,8 @@ public final class BlanksCommand implements Runnable {
     @Override
     public void run() {
         LoggedJob.Found found = source.find(jobFile);
-        Job job = found.job();
-        List<WeighedBlank> blanks = blanks(job);
+        List<WeighedBlank> blanks = blanks(found.job());
+        Job job = found.job().toldIn(masses);
         refuse(BlanksReport.problems(job, blanks));
         BlanksReport report = BlanksReport.of(job, blanks, found.log().blanks());
         PrintWriter console = spec.commandLine().getOut();
@@ -83,6 +87,7 @@ public final class BlanksCommand implements Runnable {
         }
         BlanksFile.Read read = BlanksFile.parse(InputFiles.table(blanksFile.get()), job.units());
         refuse(read.problems());
+        masses = read.massUnit();
         return read.blanks();
     }
 

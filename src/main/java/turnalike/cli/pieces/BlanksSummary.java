@@ -80,11 +80,12 @@ final class BlanksSummary {
         Set<String> chosen =
                 forecast.choose().stream().map(BlankForecast.Forecast::label).collect(Collectors.toSet());
         line("");
-        line("%-12s %9s %9s %10s   %s", "blank", "weighs g", "kg/m3", "finished g", "nine in ten between");
+        String unit = scale.unit().symbol();
+        line("%-12s %9s %9s %11s   %s", "blank", "weighs " + unit, "kg/m3", "finished " + unit, "nine in ten between");
         forecast.blanks().stream()
                 .limit(MOST_ROWS)
                 .forEach(each -> line(
-                        "%-12s %9s %9.0f %10s   %s",
+                        "%-12s %9s %9.0f %11s   %s",
                         each.label(),
                         scale.figure(each.measured().blank().mass()),
                         each.measured().density().kgPerM3(),

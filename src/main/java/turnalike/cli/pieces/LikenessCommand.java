@@ -48,10 +48,12 @@ public final class LikenessCommand implements Runnable {
 
     @Override
     public void run() {
-        Job job = InputFiles.job(jobFile);
-        PiecesFile.Read read = InputFiles.pieces(piecesFile, job);
+        Job told = InputFiles.job(jobFile);
+        PiecesFile.Read read = InputFiles.pieces(piecesFile, told);
+        Job job = told.toldIn(read.massUnit());
         List<Slip> questions = ColumnTargets.questions(job, read);
-        LikenessReport report = LikenessReport.of(job, read.pieces(), read.massUnit());
+        LikenessReport report =
+                LikenessReport.of(job, read.pieces(), job.tolerances().masses());
         PrintWriter console = spec.commandLine().getOut();
         if (json) {
             console.print(LikenessJson.print(report, questions));

@@ -20,11 +20,11 @@ import turnalike.job.pieces.ColumnTargets;
 import turnalike.job.pieces.MendJob;
 import turnalike.job.pieces.MendWords;
 import turnalike.pieces.MassText;
-import turnalike.pieces.MassUnit;
 import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
 import turnalike.pieces.mend.MendPlan;
 import turnalike.units.Mass;
+import turnalike.units.MassUnit;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 
@@ -60,9 +60,10 @@ public final class MendCommand implements Runnable {
 
     @Override
     public void run() {
-        Job job = InputFiles.job(jobFile);
-        PiecesFile.Read read = InputFiles.pieces(piecesFile, job);
-        Optional<Mass> target = to.map(MendCommand::mass);
+        Job told = InputFiles.job(jobFile);
+        PiecesFile.Read read = InputFiles.pieces(piecesFile, told);
+        Job job = told.toldIn(read.massUnit());
+        Optional<Mass> target = to.map(text -> mass(text, job.tolerances().masses()));
         MendJob.lack(job, read.pieces(), label, target).ifPresent(lack -> {
             throw InputFiles.in(piecesFile, List.of(problem(lack)));
         });
@@ -93,8 +94,8 @@ public final class MendCommand implements Runnable {
         };
     }
 
-    private static Mass mass(String text) {
-        Mass mass = MassText.parse(text, MassUnit.GRAM).fold(value -> value, (what, mend) -> {
+    private static Mass mass(String text, MassUnit bare) {
+        Mass mass = MassText.parse(text, bare).fold(value -> value, (what, mend) -> {
             throw UserError.of("--to", what, mend);
         });
         if (!(mass.grams() > 0)) {

@@ -63,13 +63,13 @@ final class LengthsSummary {
                 each.stretch().caption(),
                 each.length().told().length().formatBoth(units));
         line(
-                "           %s (%d spare), %s; rough %s, %.1f board feet; %.0f g a piece",
+                "           %s (%d spare), %s; rough %s, %.1f board feet; %s a piece",
                 Article.count(stock.spares().blanks(), "blank"),
                 stock.spares().spares(),
                 stock.finished().text(units),
                 stock.rough().text(units),
                 stock.timber().boardFeet(),
-                plan.solid().mass().grams());
+                plan.job().tolerances().weighing().reading(plan.solid().mass()));
         DividerPlan dividers = plan.settings().dividers();
         String openings = dividers.settings().isEmpty()
                 ? "none"

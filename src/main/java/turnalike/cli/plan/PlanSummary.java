@@ -15,6 +15,7 @@ import turnalike.sheets.Paper;
 import turnalike.sheets.PlanSheet;
 import turnalike.stock.StockPlan;
 import turnalike.units.Article;
+import turnalike.units.MassUnit;
 import turnalike.units.UnitSystem;
 
 /** A plan on one screen, in the job's units with the other in reach. */
@@ -89,22 +90,24 @@ public final class PlanSummary {
         line(
                 "  weight   %s (%s) at %.0f kg/m3",
                 job.tolerances().weighing().reading(plan.solid().mass()),
-                job.tolerances().weighing().ounces(plan.solid().mass()),
+                job.tolerances().weighing().other(plan.solid().mass()),
                 plan.solid().density().kgPerM3());
         line("  made of  %s", job.wood().text());
         line("  balance  %s from the start end", plan.solid().balance().formatBoth(units));
         List<MemberWeight> heaviest =
                 plan.weights().stream().limit(HEAVIEST_SHOWN).toList();
         String step = units == UnitSystem.INCH ? "1/64 in" : "0.4 mm";
+        MassUnit masses = job.tolerances().masses();
         line(
                 "  where the weight sits, per %s of diameter: %s",
                 step,
                 heaviest.stream()
                         .map(each -> format(
                                 Locale.ROOT,
-                                "%s %.2f g",
+                                masses == MassUnit.GRAM ? "%s %.2f %s" : "%s %.3f %s",
                                 each.placed().caption(),
-                                each.perStep().grams()))
+                                masses.count(each.perStep()),
+                                masses.symbol()))
                         .collect(Collectors.joining(", ")));
     }
 

@@ -75,7 +75,7 @@ final class TurningSummary {
         line(
                 "  whip     %s; under %s it %s at %s; %s",
                 turning.isFarFromWhip()
-                        ? "no lathe comes near the speed it whips at, about %s rpm".formatted(rpm(whip.first()))
+                        ? "no lathe comes near the speed it whips at"
                         : "at about %s rpm, and again at %s".formatted(rpm(whip.first()), rpm(whip.second())),
                 whip.cutting().format(units),
                 whip.most().beyond()

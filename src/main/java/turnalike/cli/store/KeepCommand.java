@@ -11,6 +11,7 @@ import picocli.CommandLine.Spec;
 import turnalike.cli.kit.InputFiles;
 import turnalike.cli.kit.Today;
 import turnalike.cli.kit.UserError;
+import turnalike.job.Job;
 import turnalike.job.kept.Change;
 import turnalike.job.kept.Edit;
 import turnalike.job.kept.GivenJob;
@@ -19,7 +20,11 @@ import turnalike.job.kept.JobStore;
 import turnalike.job.kept.JobText;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptSummary;
+import turnalike.solid.Solid;
 import turnalike.store.StorePlace;
+import turnalike.units.Mass;
+import turnalike.units.PlainNumber;
+import turnalike.units.WeighingScale;
 
 @Command(
         name = "keep",
@@ -93,13 +98,24 @@ public final class KeepCommand implements Runnable {
                 KeptJob kept = store.find(id).orElseThrow();
                 KeptSummary.kept(console, kept, out -> store.give(id, out), store::notes);
             } else {
-                console.println("Kept '%s' in %s as job %s."
-                        .formatted(store.find(id).orElseThrow().text().job().title(), place, id));
-                console.println("Log a piece: turnalike log %s --store %s --piece 1 --mass 182.4".formatted(id, place));
+                Job job = store.find(id).orElseThrow().text().job();
+                console.println("Kept '%s' in %s as job %s.".formatted(job.title(), place, id));
+                console.println("Log a piece: turnalike log %s --store %s --piece 1 --mass %s"
+                        .formatted(id, place, likelyMass(job)));
                 Stores.note(console, store.notes());
             }
             console.flush();
             return id;
         });
+    }
+
+    /** As its scale would show a piece turned as drawn; of one too light for that scale, to three figures. */
+    private static String likelyMass(Job job) {
+        Mass mass = Solid.of(job.pattern().outline(), job.wood().density()).mass();
+        WeighingScale scale = job.tolerances().weighing();
+        String shown = scale.figure(mass);
+        return Double.parseDouble(shown) > 0
+                ? shown
+                : PlainNumber.toFigures(scale.unit().count(mass), 3);
     }
 }

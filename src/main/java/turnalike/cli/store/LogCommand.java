@@ -30,7 +30,6 @@ import turnalike.job.kept.Step;
 import turnalike.job.kept.StepAnd;
 import turnalike.pieces.Column;
 import turnalike.pieces.KeyedFigure;
-import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
 import turnalike.pieces.Slip;
@@ -56,7 +55,10 @@ public final class LogCommand implements Runnable {
             description = "What is written on the piece; with --keyed, the number of the first piece (1 if left out).")
     private Optional<String> label = Optional.empty();
 
-    @Option(names = "--mass", paramLabel = "MASS", description = "Its weight, in grams or like \"8.6 oz\".")
+    @Option(
+            names = "--mass",
+            paramLabel = "MASS",
+            description = "Its weight, in grams (in ounces where the job's scale shows them) or like \"8.6 oz\".")
     private Optional<String> mass = Optional.empty();
 
     @Option(
@@ -141,7 +143,7 @@ public final class LogCommand implements Runnable {
 
     /** What was measured of the piece and what was judged by eye. */
     private Piece taken(Job job, String piece) {
-        KeyedFigure keyed = new KeyedFigure(job.units(), MassUnit.GRAM);
+        KeyedFigure keyed = new KeyedFigure(job.units(), job.tolerances().masses());
         Set<String> judged = job.likeness().noted().keySet();
         Measures taken = mass.map(text -> enter(keyed, Measures.NONE, Column.MASS, text, "--mass"))
                 .orElse(Measures.NONE);

@@ -23,9 +23,9 @@ import turnalike.job.kept.Step;
 import turnalike.job.kept.StepAnd;
 import turnalike.pieces.Column;
 import turnalike.pieces.KeyedFigure;
-import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Slip;
+import turnalike.units.MassUnit;
 
 /**
  * Figures from an instrument that types and presses Enter, a line for each piece in turn. Each is on disk before the next is read; a line
@@ -53,7 +53,7 @@ final class LogKeyed {
                         "names no measure, was '%s'".formatted(columnName),
                         "use mass_g, mass_oz, length, balance, d1, d2, … or m1, m2, …"));
         KeptJob kept = store.find(id).orElseThrow(() -> Stores.unknown(id));
-        MassUnit unit = MassUnit.OUNCE.column().equalsIgnoreCase(columnName.strip()) ? MassUnit.OUNCE : MassUnit.GRAM;
+        MassUnit unit = MassUnit.ofColumn(columnName);
         KeyedFigure keyed = new KeyedFigure(kept.text().job().units(), unit);
         Optional<Step> last = Optional.empty();
         int next = number(first);

@@ -44,6 +44,7 @@ final class SettingsJson {
         node.put("fewest_proven", plan.fewestProven());
         node.put("fewest_at_least", plan.lowerBound());
         node.put("gap", plan.gap());
+        node.put("smallest_mm", from.smallestOpening().mm());
         node.put("largest_mm", from.largestOpening().mm());
         given(node, from, plan.given());
         errors(node.putArray("mark_errors"), plan.errors());

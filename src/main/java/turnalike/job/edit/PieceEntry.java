@@ -11,10 +11,10 @@ import turnalike.job.kept.KeptPiece;
 import turnalike.job.pieces.ColumnTargets;
 import turnalike.pieces.Column;
 import turnalike.pieces.KeyedFigure;
-import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
 import turnalike.pieces.Slip;
+import turnalike.units.MassUnit;
 import turnalike.units.Parsed;
 import turnalike.units.Problem;
 
@@ -39,7 +39,7 @@ public final class PieceEntry {
      *
      * @param kept the job that the piece belongs to
      * @param label as typed; a piece of that label is changed, else a new one begun
-     * @param figures by column, {@code mass_g}, {@code d1}, or one that the job gives a weight to, {@code colour}; an empty text takes
+     * @param figures by column, {@code mass_g} or {@code mass_oz}, {@code d1}, or one that the job gives a weight to, {@code colour}; an empty text takes
      *     the figure out, a column left out stays as it is
      * @return the piece, or what is wrong
      */
@@ -75,7 +75,6 @@ public final class PieceEntry {
     }
 
     private static Measures measures(Job job, Measures before, Map<String, String> figures, List<Problem> problems) {
-        KeyedFigure keyed = new KeyedFigure(job.units(), MassUnit.GRAM);
         Measures measures = before;
         for (Map.Entry<String, String> each : figures.entrySet()) {
             Optional<Column> column = Column.find(each.getKey());
@@ -83,7 +82,8 @@ public final class PieceEntry {
                 problems.add(new Problem(each.getKey(), "is no measure", "use mass_g, length, balance, d1, m1"));
                 continue;
             }
-            Parsed<Measures> entered = keyed.enter(measures, column.get(), each.getValue());
+            Parsed<Measures> entered = new KeyedFigure(job.units(), MassUnit.ofColumn(each.getKey()))
+                    .enter(measures, column.get(), each.getValue());
             if (entered instanceof Parsed.Refused<Measures> refused) {
                 problems.add(new Problem(each.getKey(), refused.what(), refused.mend()));
             } else {
@@ -114,6 +114,8 @@ public final class PieceEntry {
                 .map(KeptPiece::piece)
                 .filter(each -> !each.label().equals(entered.label()))
                 .toList();
-        return ColumnTargets.slips(kept.text().job(), MassUnit.GRAM).ask(entered, others);
+        return ColumnTargets.slips(
+                        kept.text().job(), kept.text().job().tolerances().masses())
+                .ask(entered, others);
     }
 }

@@ -12,8 +12,8 @@ import turnalike.job.fields.Key;
 import turnalike.job.kept.JobText;
 import turnalike.job.price.TimesFile;
 import turnalike.pieces.MassText;
-import turnalike.pieces.MassUnit;
 import turnalike.units.Article;
+import turnalike.units.MassUnit;
 import turnalike.units.PlainNumber;
 import turnalike.units.Problem;
 

@@ -30,6 +30,14 @@ public final class SettingKeys {
                     "none")
             .asked(KeySection.SETTINGS, "Openings not to use", "parted by semicolons");
 
+    /** How narrow the turner's dividers close; left out, what common ones do. */
+    public static final Key<Size> SMALLEST = Key.may(
+                    "smallest",
+                    KeyType.size(),
+                    "no other divider opening is narrower; a mark that none reaches is taken from the stick",
+                    "1/16 in, in a job in mm 1.5 mm (common practice, no source)")
+            .asked(KeySection.SETTINGS, "Your dividers close to", "left empty: 1/16 in or 1.5 mm");
+
     /** How wide the turner's dividers open; left out, what common ones do. */
     public static final Key<Size> LARGEST = Key.may(
                     "largest",
@@ -52,7 +60,7 @@ public final class SettingKeys {
             .asked(KeySection.SETTINGS, "The stick is marked by", "left empty: lines");
 
     /** All of them, in the order they are told. */
-    static final Group GROUP = new Group(List.of(PIN, FORBID, LARGEST, STICK, STICK_MARKS));
+    static final Group GROUP = new Group(List.of(PIN, FORBID, SMALLEST, LARGEST, STICK, STICK_MARKS));
 
     private SettingKeys() {}
 }

@@ -43,6 +43,14 @@ public final class ToleranceKeys {
                     "0.1")
             .asked(KeySection.TOLERANCES, "The scale shows, g", "left empty: 0.1");
 
+    /** The smallest step that a scale shows which shows ounces; masses are told and typed in them then. */
+    public static final Key<Number> SCALE_OZ = Key.may(
+                    "scale_oz",
+                    KeyType.number(0, 32),
+                    "in place of `scale_g`: the smallest step of a scale that shows ounces, in which weights are told and typed then",
+                    "the scale shows grams")
+            .asked(KeySection.TOLERANCES, "The scale shows, oz", "in place of grams: 0.1");
+
     /** The greatest worst-case error a mark may collect over several steps. */
     public static final Key<Size> MARK_LIMIT = Key.may(
                     "mark_limit",
@@ -68,7 +76,7 @@ public final class ToleranceKeys {
             .asked(KeySection.TOLERANCES, "A hole's direction, degrees", "a wheel's; left empty: 0.25");
 
     /** All of them, in the order they are told. */
-    static final Group GROUP = new Group(List.of(MARK, DIAMETER, MASS, SCALE, MARK_LIMIT, SEAT, HOLE_ANGLE));
+    static final Group GROUP = new Group(List.of(MARK, DIAMETER, MASS, SCALE, SCALE_OZ, MARK_LIMIT, SEAT, HOLE_ANGLE));
 
     private ToleranceKeys() {}
 }

@@ -61,8 +61,8 @@ public record BlanksReport(Job job, BlankForecast forecast, LossRecord losses, L
                                 "blank " + blank.label(),
                                 String.format(
                                         Locale.ROOT,
-                                        "%.1f g in %s are %.0f kg/m3: heavier than any wood full of water",
-                                        blank.mass().grams(),
+                                        "%s in %s are %.0f kg/m3: heavier than any wood full of water",
+                                        job.tolerances().weighing().reading(blank.mass()),
                                         of(job, blank).text(job.units()),
                                         density),
                                 "check its weight and size; wood substance itself has 1540 kg/m3 (Wood Handbook equation, FPL-GTR-282: 4-3)"));

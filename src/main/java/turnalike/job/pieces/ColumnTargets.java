@@ -17,7 +17,6 @@ import turnalike.pieces.Column;
 import turnalike.pieces.KeyedFigure;
 import turnalike.pieces.LikenessTolerances;
 import turnalike.pieces.LikenessWords;
-import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
 import turnalike.pieces.PiecesFile;
@@ -26,6 +25,7 @@ import turnalike.pieces.Slips;
 import turnalike.solid.Solid;
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.MassUnit;
 import turnalike.units.SentenceCase;
 
 /** What the pattern asks of a piece, column by column of a pieces file, and what each column is called. */
@@ -123,10 +123,12 @@ public final class ColumnTargets {
      *
      * @param job whose names and units are used
      * @param column any column of measures
-     * @return the name with a capital and its unit; a weight is always in grams
+     * @return the name with a capital and its unit; a weight's is the scale's
      */
     public static String heading(Job job, Column column) {
-        String unit = column.isMass() ? MassUnit.GRAM.symbol() : job.units().symbol();
+        String unit = column.isMass()
+                ? job.tolerances().masses().symbol()
+                : job.units().symbol();
         return SentenceCase.capital(name(job, column)) + ", " + unit;
     }
 

@@ -10,7 +10,6 @@ import turnalike.job.Job;
 import turnalike.job.Tolerances;
 import turnalike.pieces.Column;
 import turnalike.pieces.KeyedFigure;
-import turnalike.pieces.MassUnit;
 import turnalike.pieces.Piece;
 import turnalike.pieces.control.Capability;
 import turnalike.pieces.control.ChartConstants;
@@ -19,6 +18,7 @@ import turnalike.pieces.control.Power;
 import turnalike.pieces.control.RuleChoice;
 import turnalike.pieces.control.Series;
 import turnalike.pieces.control.WorkChange;
+import turnalike.units.MassUnit;
 import turnalike.units.Parsed;
 import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
@@ -247,7 +247,7 @@ public record ControlReport(
                                 + " from all values",
                         "NIST/SEMATECH e-Handbook of Statistical Methods 6.1.6",
                         "limits: the pattern's own figure ± the job's tolerance; for mass and balance the pieces' mean, the mass"
-                                + " within half of mass_pct either side, so that any two pass together"));
+                                + " within half of a set's tolerance either side, so that any two pass together"));
     }
 
     /** What is known of the column: its job's tolerance and name. */

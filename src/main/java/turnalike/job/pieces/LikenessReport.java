@@ -12,9 +12,9 @@ import turnalike.job.Job;
 import turnalike.pieces.Column;
 import turnalike.pieces.Likeness;
 import turnalike.pieces.LikenessWords;
-import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
+import turnalike.units.MassUnit;
 import turnalike.units.Working;
 
 /**

@@ -81,7 +81,7 @@ public final class MatchJob {
                 job.pattern(),
                 job.wood().density(),
                 job.tolerances().massPct(),
-                job.tolerances().scale(),
+                job.tolerances().weighing(),
                 job.tolerances().forLikeness(),
                 job.likeness(),
                 job.tolerances().seat(),

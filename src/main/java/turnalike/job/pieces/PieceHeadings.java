@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 import turnalike.csv.CsvText;
 import turnalike.job.Job;
 import turnalike.pieces.Column;
-import turnalike.pieces.MassUnit;
+import turnalike.units.MassUnit;
 import turnalike.units.UnitSystem;
 
 /**

@@ -36,7 +36,9 @@ import turnalike.turning.Lathe;
 import turnalike.units.Angle;
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.MassUnit;
 import turnalike.units.UnitSystem;
+import turnalike.units.WeighingScale;
 import turnalike.wood.Wood;
 import turnalike.year.Home;
 
@@ -164,7 +166,7 @@ public final class JobReader {
         Optional<Length> markLimit = limited ? fields.size(ToleranceKeys.MARK_LIMIT) : Optional.empty();
         Optional<Length> diameter = fields.size(ToleranceKeys.DIAMETER);
         Optional<Double> massPct = fields.number(ToleranceKeys.MASS);
-        Optional<Double> scale = fields.number(ToleranceKeys.SCALE);
+        Optional<WeighingScale> scale = scale(fields);
         Optional<Length> seat = fields.size(ToleranceKeys.SEAT);
         Optional<Double> holeAngle = fields.number(ToleranceKeys.HOLE_ANGLE);
         fields.refuseUnknown(JobKeys.TOLERANCES.type());
@@ -179,10 +181,29 @@ public final class JobReader {
                         markLimit,
                         diameter.orElseThrow(),
                         massPct.orElseThrow(),
-                        Mass.ofGrams(scale.orElseThrow()),
+                        scale.orElseThrow().step(),
+                        scale.orElseThrow().unit(),
                         seat.orElseThrow(),
                         Angle.ofDegrees(holeAngle.orElseThrow())))
                 : Optional.empty();
+    }
+
+    /** Both are asked for, since what nobody asks for is unknown. */
+    private static Optional<WeighingScale> scale(Fields fields) {
+        boolean inGrams = fields.has(ToleranceKeys.SCALE);
+        if (!fields.has(ToleranceKeys.SCALE_OZ)) {
+            return fields.number(ToleranceKeys.SCALE).map(step -> new WeighingScale(Mass.ofGrams(step)));
+        }
+        if (inGrams) {
+            fields.reading()
+                    .problem(
+                            fields.where(),
+                            "gives what the scale shows in grams and in ounces",
+                            "keep scale_g or scale_oz, not both");
+            return Optional.empty();
+        }
+        return fields.number(ToleranceKeys.SCALE_OZ)
+                .map(step -> new WeighingScale(Mass.ofOunces(step), MassUnit.OUNCE));
     }
 
     private static Optional<LikenessWeights> likeness(Fields fields) {

@@ -17,6 +17,7 @@ import turnalike.job.keys.JobKeys;
 import turnalike.job.keys.SettingKeys;
 import turnalike.pattern.Mark;
 import turnalike.pattern.Pattern;
+import turnalike.settings.DividerProblem;
 import turnalike.settings.Dividers;
 import turnalike.units.Length;
 import turnalike.units.Problem;
@@ -35,15 +36,31 @@ final class SettingsReader {
         int before = fields.reading().count();
         List<Length> pinned = lengths(fields, SettingKeys.PIN);
         List<Length> forbidden = lengths(fields, SettingKeys.FORBID);
+        Optional<Length> smallest = fields.size(SettingKeys.SMALLEST);
         Optional<Length> largest = fields.size(SettingKeys.LARGEST);
+        checkRange(fields, smallest, largest);
         largest.ifPresent(most -> checkPins(fields, pinned, most));
         Set<Integer> onTheStick = marks(fields, pattern);
         boolean notched =
                 fields.word(SettingKeys.STICK_MARKS).filter("notches"::equals).isPresent();
         fields.refuseUnknown(JobKeys.SETTINGS.type());
         return fields.reading().count() == before
-                ? Optional.of(new LayoutWishes(pinned, forbidden, largest, onTheStick, notched))
+                ? Optional.of(new LayoutWishes(pinned, forbidden, smallest, largest, onTheStick, notched))
                 : Optional.empty();
+    }
+
+    private static void checkRange(Fields fields, Optional<Length> smallest, Optional<Length> largest) {
+        UnitSystem units = fields.reading().units();
+        Length least = smallest.orElse(DividerProblem.usualSmallest(units));
+        Length most = largest.orElse(DividerProblem.usualLargest(units));
+        if (smallest.isPresent() && least.compareTo(most) > 0) {
+            fields.reading()
+                    .problem(
+                            fields.at(SettingKeys.SMALLEST.name()),
+                            "%s is wider than the largest opening, %s"
+                                    .formatted(least.format(units), most.format(units)),
+                            "give the narrowest that your dividers close to");
+        }
     }
 
     /** A pinned opening is used whatever dividers usually open to, but not against what the turner says of them. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import turnalike.pieces.Piece;
 import turnalike.units.Mass;
 import turnalike.units.PlainNumber;
+import turnalike.units.WeighingScale;
 
 /** A scale whose one step is more than a set's masses may differ by: no weighing on it tells whether they do. */
 public final class CoarseScale {
@@ -15,19 +16,19 @@ public final class CoarseScale {
     /**
      * {@return what to say of such a scale; empty where its step is small enough}
      *
-     * @param scale the smallest step that it shows
+     * @param scale what it shows
      * @param massPct how far a set's masses may lie apart, in per cent of their mean
      * @param piece what a piece weighs
      */
-    public static Optional<String> words(Mass scale, double massPct, Mass piece) {
-        double step = 100 * scale.grams() / piece.grams();
+    public static Optional<String> words(WeighingScale scale, double massPct, Mass piece) {
+        double step = 100 * scale.step().grams() / piece.grams();
         return step <= massPct * (1 + ROUNDING)
                 ? Optional.empty()
                 : Optional.of(
-                        ("one step of the scale, %s g, is %s %% of a piece, more than the %s %% that a set may differ by: such a"
+                        ("one step of the scale, %s, is %s %% of a piece, more than the %s %% that a set may differ by: such a"
                                         + " scale cannot tell; weigh on a finer one")
                                 .formatted(
-                                        PlainNumber.toFigures(scale.grams(), 3),
+                                        scale.stepInWords(),
                                         PlainNumber.toFigures(step, 2),
                                         PlainNumber.toFigures(massPct, 3)));
     }
@@ -37,6 +38,6 @@ public final class CoarseScale {
         return pieces.stream().flatMap(each -> each.mass().stream()).mapToDouble(Mass::grams).average().stream()
                 .boxed()
                 .findFirst()
-                .flatMap(mean -> words(terms.scale(), terms.massPct(), Mass.ofGrams(mean)));
+                .flatMap(mean -> words(terms.weighing(), terms.massPct(), Mass.ofGrams(mean)));
     }
 }

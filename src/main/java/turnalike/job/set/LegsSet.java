@@ -143,10 +143,10 @@ public record LegsSet(
             if (pct > tolerancePct * (1 + 1e-12)) {
                 out.add(String.format(
                         Locale.ROOT,
-                        "group %d: masses differ by %.2f %%, more than mass_pct allows (%s %%)",
+                        "group %d: masses differ by %.2f %%, more than the tolerance for a set's weights, %s %%",
                         g + 1,
                         pct,
-                        tolerancePct));
+                        PlainNumber.exact(tolerancePct)));
             }
         }
         return out;
@@ -190,7 +190,9 @@ public record LegsSet(
         }
         String least = weighing.figure(Mass.ofGrams(massesG[0]));
         String most = weighing.figure(Mass.ofGrams(massesG[massesG.length - 1]));
-        return least.equals(most) ? " (%s g each)".formatted(least) : " (%s to %s g)".formatted(least, most);
+        return least.equals(most)
+                ? " (%s %s each)".formatted(least, weighing.unit().symbol())
+                : " (%s to %s %s)".formatted(least, most, weighing.unit().symbol());
     }
 
     @Override

@@ -71,23 +71,24 @@ public record NextPieces(List<String> pieces, NextSet next) {
         Mass from = scale.atLeast(next.aimFrom());
         Mass to = scale.atMost(next.aimTo());
         if (from.compareTo(to) > 0) {
-            return between(next.aimFrom().grams(), next.aimTo().grams()) + " g, between two steps of your scale";
+            return between(scale.unit().count(next.aimFrom()), scale.unit().count(next.aimTo())) + " "
+                    + scale.unit().symbol() + ", between two steps of your scale";
         }
         return from.equals(to) ? scale.reading(to) : "%s to %s".formatted(scale.figure(from), scale.reading(to));
     }
 
     /** No reading of the scale lies within: in as round figures as do, no wider than what is sure. */
-    private static String between(double fromG, double toG) {
+    private static String between(double least, double most) {
         for (int decimals = 0; decimals < MOST_DECIMALS; decimals++) {
             double step = Math.pow(10, -decimals);
-            double from = Math.ceil(fromG / step) * step;
-            double to = Math.floor(toG / step) * step;
+            double from = Math.ceil(least / step) * step;
+            double to = Math.floor(most / step) * step;
             if (from < to) {
                 String pattern = "%%.%df to %%.%df".formatted(decimals, decimals);
                 return fixed(pattern, from, to);
             }
         }
-        return fixed("%.3f to %.3f", fromG, toG);
+        return fixed("%.3f to %.3f", least, most);
     }
 
     private String inWords(NextSet.Turning turning, WeighingScale scale) {

@@ -262,7 +262,7 @@ public record RowSet(
                             "pieces of different lengths",
                             "each measure by how far it is off what its own length asks for, a weight by its share",
                             Working.COMMON_PRACTICE,
-                            "a piece is of the length nearest to its own, or of its label's letter; weights are held to mass_pct within a length"));
+                            "a piece is of the length nearest to its own, or of its label's letter; weights are held to a set's tolerance within a length"));
         }
         out.add(new Working(
                 "which way round",

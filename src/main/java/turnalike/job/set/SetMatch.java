@@ -63,7 +63,7 @@ public sealed interface SetMatch permits WheelSet, RowSet, LegsSet {
 
     /** {@return whether the pieces placed pass as a set by their masses, where that is asked} */
     default boolean passes() {
-        return warnings().stream().noneMatch(each -> each.contains("mass_pct allows"));
+        return warnings().stream().noneMatch(each -> each.contains("the tolerance for a set's weights"));
     }
 
     /** {@return how good it is, in words} */

@@ -22,7 +22,7 @@ import turnalike.units.WeighingScale;
  * @param pattern what every piece copies
  * @param density of the wood
  * @param massPct the set's heaviest less its lightest, as a percentage of its mean
- * @param scale the smallest step the scale shows; zero for one that shows every step
+ * @param weighing what the scale shows, and the unit in which masses are told
  * @param tolerances in which likeness counts
  * @param weights how much each kind of measure counts to the eye
  * @param seat how far a seat's depth may be off
@@ -37,7 +37,7 @@ public record SetTerms(
         Pattern pattern,
         Density density,
         double massPct,
-        Mass scale,
+        WeighingScale weighing,
         LikenessTolerances tolerances,
         LikenessWeights weights,
         Length seat,
@@ -47,8 +47,8 @@ public record SetTerms(
         LengthsOfPieces lengths,
         ByHand hand,
         boolean glance) {
-    WeighingScale weighing() {
-        return new WeighingScale(scale);
+    Mass scale() {
+        return weighing.step();
     }
 
     /** What the left-over pieces are good for, where that is asked. */

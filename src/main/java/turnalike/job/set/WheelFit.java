@@ -109,6 +109,20 @@ public record WheelFit(
         return strip().times(1.0 / places);
     }
 
+    /** Where the rim lies; of spokes with no tenon for one and no rim told, as of a helm with its handles, where they end. */
+    private String ends(UnitSystem units) {
+        if (rimSeats.isEmpty() && outerRadius.isEmpty()) {
+            return "  tips     %s from the axle".formatted(innerRadius.formatBoth(units));
+        }
+        return (rimSeats.isPresent() ? "           " : "  rim      ")
+                + "inside %s from the axle%s"
+                        .formatted(
+                                innerRadius.formatBoth(units),
+                                outerRadius
+                                        .map(radius -> ", outside %s".formatted(radius.formatBoth(units)))
+                                        .orElse(""));
+    }
+
     @Override
     public Optional<Length> touches() {
         boolean touch =
@@ -142,13 +156,7 @@ public record WheelFit(
                                 ? ", coming out at the rim's outside by %s".formatted(steps.much(left.abs()))
                                 : ", %s to the outside".formatted(steps.left(left)))
                         .orElse("")));
-        out.add((rimSeats.isPresent() ? "           " : "  rim      ")
-                + "inside %s from the axle%s"
-                        .formatted(
-                                innerRadius.formatBoth(units),
-                                outerRadius
-                                        .map(radius -> ", outside %s".formatted(radius.formatBoth(units)))
-                                        .orElse("")));
+        out.add(ends(units));
         rim.ifPresent(segments -> out.add(segments.text(units)));
         whole.segmentsPull()
                 .ifPresent(pull -> out.add("           as they were weighed its segments pull %s toward %s"

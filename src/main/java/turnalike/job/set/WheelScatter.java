@@ -123,7 +123,7 @@ final class WheelScatter {
         out.add(new Expected.Share(
                 Expected.SCALE,
                 sums.scale.rmsGMm(),
-                String.format(Locale.ROOT, "steps of %s g", plain(terms.scale().grams()))));
+                "steps of " + terms.weighing().stepInWords()));
         out.add(new Expected.Share("balance points not measured", sums.guessed().rmsGMm(), balance.stated()));
         out.add(new Expected.Share(
                 "balance points measured",
@@ -145,10 +145,7 @@ final class WheelScatter {
         out.add(new Expected.Share(
                 "rim segments",
                 rim.rmsGMm(),
-                String.format(
-                        Locale.ROOT,
-                        "weighed in steps of %s g",
-                        plain(terms.scale().grams()))));
+                "weighed in steps of " + terms.weighing().stepInWords()));
         out.removeIf(share -> share.rmsGMm() == 0 && !share.from().equals(Expected.SCALE));
         return out;
     }

@@ -13,6 +13,7 @@ import turnalike.match.Candidate;
 import turnalike.match.Expected;
 import turnalike.match.WheelPlacement;
 import turnalike.units.Length;
+import turnalike.units.Mass;
 import turnalike.units.PlainNumber;
 import turnalike.units.UnitSystem;
 import turnalike.units.WeighingScale;
@@ -169,12 +170,15 @@ public record WheelSet(
     /** What a moment is to somebody who has a lump of wax in hand; of less than a hundredth of a gram there is none to stick on. */
     private String asIf(Moment unbalance) {
         Length at = whole.trialAt();
-        double grams = unbalance.gMm() / at.mm();
-        return grams < 0.01
+        Mass lump = Mass.ofGrams(unbalance.gMm() / at.mm());
+        double count = weighing.unit().count(lump);
+        return lump.grams() < 0.01
                 ? ""
                 : said(
-                        ", as if %s g sat %s from the axle",
-                        PlainNumber.toFigures(grams, 1 + (grams >= 10 ? 1 : 0)), at.formatBoth(units));
+                        ", as if %s %s sat %s from the axle",
+                        PlainNumber.toFigures(count, 1 + (count >= 10 ? 1 : 0)),
+                        weighing.unit().symbol(),
+                        at.formatBoth(units));
     }
 
     private String otherwise() {

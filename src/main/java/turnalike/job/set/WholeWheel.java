@@ -127,11 +127,11 @@ public record WholeWheel(
     List<String> lines(UnitSystem units) {
         List<String> out = new ArrayList<>();
         out.add(said(
-                "  whole    %.0f g: spokes %.0f g%s%s; inertia about the axle %.3g kg·m²%s",
-                mass().grams(),
-                spokes.grams(),
-                hub.map(each -> said(", hub %.0f g", each.grams())).orElse(""),
-                rim.map(each -> said(", rim %.0f g", each.grams())).orElse(""),
+                "  whole    %s: spokes %s%s%s; inertia about the axle %.3g kg·m²%s",
+                told(mass(), units),
+                told(spokes, units),
+                hub.map(each -> ", hub " + told(each, units)).orElse(""),
+                rim.map(each -> ", rim " + told(each, units)).orElse(""),
                 inertiaGMm2() * 1e-9,
                 switch (rest) {
                     case BY_SIZES -> "";
@@ -148,9 +148,9 @@ public record WholeWheel(
                         "           by what hub and rim pull, %s toward %s, it would rock in %s there and back",
                         pull.format(), pull.at().formatDirection(), seconds(period))));
         out.add(said(
-                "           once balanced, %.0f g stuck on %s from the axle would rock it in %s there and back; a quarter as much takes twice"
+                "           once balanced, %s stuck on %s from the axle would rock it in %s there and back; a quarter as much takes twice"
                         + " as long",
-                TRIAL.grams(),
+                trial(units),
                 trialAt.formatBoth(units),
                 seconds(periodS(trialGMm()).orElseThrow())));
         if (!permitted().isEmpty()) {
@@ -168,6 +168,18 @@ public record WholeWheel(
                 each.grade().mmPerS(),
                 Moment.figure(each.gMm()),
                 seconds(periodS(each.gMm()).orElseThrow()));
+    }
+
+    /** Beside inches, in pounds too. */
+    private static String told(Mass mass, UnitSystem units) {
+        return units == UnitSystem.INCH ? said("%s (%.2f lb)", mass.formatGrams(), mass.pounds()) : mass.formatGrams();
+    }
+
+    /** The lump that is stuck on; beside inches, in ounces too. */
+    private static String trial(UnitSystem units) {
+        return units == UnitSystem.INCH
+                ? "%s (%s)".formatted(TRIAL.formatGrams(), TRIAL.formatOunces(1))
+                : TRIAL.formatGrams();
     }
 
     /** To a tenth of a second, as a watch in the hand tells it at best; slow swings to a whole one. */

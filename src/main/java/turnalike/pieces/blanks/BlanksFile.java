@@ -11,10 +11,10 @@ import java.util.Set;
 import java.util.function.Function;
 import turnalike.csv.CsvText;
 import turnalike.pieces.MassText;
-import turnalike.pieces.MassUnit;
 import turnalike.pieces.Piece;
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.MassUnit;
 import turnalike.units.Parsed;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
@@ -47,8 +47,9 @@ public final class BlanksFile {
      *
      * @param blanks those of the lines that had nothing wrong, in the file's order
      * @param problems everything wrong, in the file's order
+     * @param massUnit the unit that the file has the blanks' weights in
      */
-    public record Read(List<WeighedBlank> blanks, List<Problem> problems) {
+    public record Read(List<WeighedBlank> blanks, List<Problem> problems, MassUnit massUnit) {
         public Read {
             blanks = List.copyOf(blanks);
             problems = List.copyOf(problems);
@@ -72,7 +73,7 @@ public final class BlanksFile {
         CsvText table = CsvText.of(text, LABEL, FILE);
         if (table.lines().isEmpty()) {
             Problem empty = new Problem(FILE, "the file is empty", "give a header line and a line for each blank");
-            return new Read(List.of(), List.of(table.broken().orElse(empty)));
+            return new Read(List.of(), List.of(table.broken().orElse(empty)), MassUnit.GRAM);
         }
         BlanksFile file = new BlanksFile(units, table.lines().get(0));
         file.header(table.lines().get(0).number());
@@ -80,7 +81,11 @@ public final class BlanksFile {
             file.lines(table.lines().subList(1, table.lines().size()));
         }
         table.broken().ifPresent(file.problems::add);
-        return new Read(file.blanks, file.problems);
+        return new Read(file.blanks, file.problems, file.massUnit());
+    }
+
+    private MassUnit massUnit() {
+        return names.contains("mass_oz") ? MassUnit.OUNCE : MassUnit.GRAM;
     }
 
     private void header(long line) {
@@ -158,9 +163,11 @@ public final class BlanksFile {
                         "line %d, column finished".formatted(line.number()),
                         String.format(
                                 Locale.ROOT,
-                                "the finished piece weighs %.1f g, more than the %.1f g of its blank",
-                                after.grams(),
-                                mass.orElseThrow().grams()),
+                                "the finished piece weighs %.1f %s, more than the %.1f %s of its blank",
+                                massUnit().count(after),
+                                massUnit().symbol(),
+                                massUnit().count(mass.orElseThrow()),
+                                massUnit().symbol()),
                         "check both weights")));
         if (problems.size() == before) {
             blanks.add(

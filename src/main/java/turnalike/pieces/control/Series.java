@@ -7,9 +7,9 @@ import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import turnalike.pieces.Column;
-import turnalike.pieces.MassUnit;
 import turnalike.pieces.Piece;
 import turnalike.units.Mass;
+import turnalike.units.MassUnit;
 import turnalike.units.Parsed;
 import turnalike.units.UnitSystem;
 
@@ -40,7 +40,7 @@ public record Series(String name, List<ChartPoint> points) {
     }
 
     private static MassUnit massUnit(String name) {
-        return MassUnit.OUNCE.column().equalsIgnoreCase(name.strip()) ? MassUnit.OUNCE : MassUnit.GRAM;
+        return MassUnit.ofColumn(name);
     }
 
     /**

@@ -33,7 +33,6 @@ import turnalike.job.pieces.MendJob;
 import turnalike.job.price.LoggedTimes;
 import turnalike.job.price.PriceReport;
 import turnalike.pieces.MassText;
-import turnalike.pieces.MassUnit;
 import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
 import turnalike.pieces.control.ChartConstants;
@@ -41,6 +40,7 @@ import turnalike.pieces.control.RuleChoice;
 import turnalike.stock.boards.Board;
 import turnalike.stock.boards.CuttingPlan;
 import turnalike.units.Mass;
+import turnalike.units.MassUnit;
 import turnalike.units.Problem;
 import turnalike.web.api.Operation.Reply;
 import turnalike.web.kit.Refusal;
@@ -86,7 +86,9 @@ final class FigureOperations {
                             PiecesFile.Read read = pieces(kept);
                             Job job = kept.text().job();
                             return Answer.json(LikenessJson.print(
-                                    LikenessReport.of(job, read.pieces(), read.massUnit()), questions(job, read)));
+                                    LikenessReport.of(
+                                            job, read.pieces(), job.tolerances().masses()),
+                                    questions(job, read)));
                         }),
                 Operation.get(
                                 JOB + "/mend",
@@ -149,7 +151,10 @@ final class FigureOperations {
 
     private static PiecesFile.Read pieces(KeptJob kept) {
         return new PiecesFile.Read(
-                kept.pieces().stream().map(KeptPiece::piece).toList(), List.of(), List.of(), MassUnit.GRAM);
+                kept.pieces().stream().map(KeptPiece::piece).toList(),
+                List.of(),
+                List.of(),
+                kept.text().job().tolerances().masses());
     }
 
     private static List<Slip> questions(Job job, PiecesFile.Read read) {

@@ -71,8 +71,9 @@ final class TableOperations {
 
     private static Answer blanks(Call call) {
         KeptJob kept = call.job();
-        Job job = kept.text().job();
-        BlanksFile.Read read = BlanksFile.parse(table(call, "blanks"), job.units());
+        BlanksFile.Read read =
+                BlanksFile.parse(table(call, "blanks"), kept.text().job().units());
+        Job job = kept.text().job().toldIn(read.massUnit());
         Call.refuse(read.problems());
         Call.refuse(BlanksReport.problems(job, read.blanks()));
         ShopLog log = ShopLog.of(kept, call.store().done(kept.id()));

@@ -72,7 +72,8 @@ public record BenchView(KeptJob kept, Plan plan) {
 
     public List<Figure> figures() {
         return columns(job()).stream()
-                .map(column -> new Figure(column.format(), ColumnTargets.heading(job(), column)))
+                .map(column ->
+                        new Figure(column.format(job().tolerances().masses()), ColumnTargets.heading(job(), column)))
                 .toList();
     }
 

@@ -21,6 +21,6 @@ public record FigureView(String name, String value, String also, Optional<Workin
     }
 
     static FigureView of(String name, Mass mass, WeighingScale scale, Optional<Working> working) {
-        return new FigureView(name, scale.reading(mass), scale.ounces(mass), working);
+        return new FigureView(name, scale.reading(mass), scale.other(mass), working);
     }
 }

@@ -261,7 +261,7 @@ public final class JobView implements PutTogether {
 
     /** What to buy and mill, each figure with its working. */
     public List<FigureView> stock() {
-        return StockFigures.of(plan.stock(), units());
+        return StockFigures.of(plan.stock(), units(), job().tolerances().weighing());
     }
 
     /** Where milling it can hurt. */

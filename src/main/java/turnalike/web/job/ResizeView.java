@@ -2,7 +2,6 @@ package turnalike.web.job;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import turnalike.drawing.piece.BeforeAfter;
 import turnalike.job.Job;
@@ -109,10 +108,9 @@ public record ResizeView(KeptJob kept, Optional<JobText> before) {
     }
 
     private static String weight(Job job) {
-        return String.format(
-                Locale.ROOT,
-                "%.0f g",
-                Solid.of(job.pattern().outline(), job.wood().density()).mass().grams());
+        return job.tolerances()
+                .weighing()
+                .large(Solid.of(job.pattern().outline(), job.wood().density()).mass());
     }
 
     private static String sizes(Member member, Job job) {

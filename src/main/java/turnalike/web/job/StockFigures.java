@@ -5,13 +5,14 @@ import java.util.Locale;
 import java.util.Optional;
 import turnalike.stock.StockPlan;
 import turnalike.units.UnitSystem;
+import turnalike.units.WeighingScale;
 import turnalike.units.Working;
 
 /** What to buy and mill, as figures. */
 public final class StockFigures {
     private StockFigures() {}
 
-    public static List<FigureView> of(StockPlan stock, UnitSystem units) {
+    public static List<FigureView> of(StockPlan stock, UnitSystem units, WeighingScale scale) {
         List<Working> workings = stock.workings(units);
         var spares = stock.spares();
         String feet =
@@ -22,8 +23,8 @@ public final class StockFigures {
                 new FigureView("Rough blank", stock.rough().text(units), "to saw", find(workings, "Rough blank")),
                 new FigureView(
                         "Rough blank's weight",
-                        stock.roughMass().formatGrams(),
-                        stock.roughMass().formatOunces(1),
+                        scale.large(stock.roughMass()),
+                        scale.largeOther(stock.roughMass()),
                         find(workings, "Rough blank's weight")),
                 new FigureView(
                         "Blanks to make",

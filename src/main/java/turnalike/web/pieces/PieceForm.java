@@ -10,6 +10,7 @@ import turnalike.job.Job;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.pieces.ColumnTargets;
 import turnalike.pieces.Column;
+import turnalike.web.kit.FieldWidth;
 
 /** The columns of the table that is typed into, and one piece's fields in it. */
 public final class PieceForm {
@@ -44,7 +45,12 @@ public final class PieceForm {
      * @param had what was there
      * @param wrong what is wrong with it, or nothing
      */
-    public record Cell(String id, Head head, String value, String had, String wrong) {}
+    public record Cell(String id, Head head, String value, String had, String wrong) {
+        /** The class of its element; a mixed fraction wants a wider field, or its last digit is cut off. */
+        public String look() {
+            return FieldWidth.look(head.isFigure() ? "figure" : "", value);
+        }
+    }
 
     /** What anyone measures, where the job lays a caliper, whatever else was measured on any piece, and what is judged by eye. */
     private static List<Head> heads(Job job, SortedSet<Column> measured) {
@@ -55,7 +61,8 @@ public final class PieceForm {
         columns.addAll(measured);
         List<Head> out = new ArrayList<>();
         for (Column each : columns) {
-            out.add(new Head(each.format(), each.format(), ColumnTargets.heading(job, each), true));
+            String name = each.format(job.tolerances().masses());
+            out.add(new Head(name, name, ColumnTargets.heading(job, each), true));
         }
         job.likeness().noted().keySet().forEach(name -> out.add(new Head(NOTED + name, name, name, false)));
         return out;

@@ -69,7 +69,8 @@ public final class PiecesFeature implements Feature {
 
     private void show(Context ctx, int status, PieceFormEntry entry) {
         KeptJob kept = JobAddress.job(ctx, store);
-        String column = RequestInput.query(ctx, "column").orElse("mass_g");
+        String column = RequestInput.query(ctx, "column")
+                .orElse(kept.text().job().tolerances().masses().column());
         PieceOrder order = PieceOrder.of(asked(ctx, "sort").orElse(""));
         TablePart part = RequestInput.number(asked(ctx, "from"))
                 .map(row -> TablePart.from(row, kept.pieces().size()))
@@ -226,7 +227,8 @@ public final class PiecesFeature implements Feature {
 
     private void chartSheet(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
-        String column = RequestInput.query(ctx, "column").orElse("mass_g");
+        String column = RequestInput.query(ctx, "column")
+                .orElse(kept.text().job().tolerances().masses().column());
         List<Piece> pieces = kept.pieces().stream().map(KeptPiece::piece).toList();
         Paper paper = Papers.at(ctx);
         ControlReport report = new PieceChart(kept.text().job(), pieces, column)

@@ -19,7 +19,6 @@ import turnalike.job.pieces.LikenessReport;
 import turnalike.job.pieces.MendJob;
 import turnalike.job.pieces.MendWords;
 import turnalike.pieces.Column;
-import turnalike.pieces.MassUnit;
 import turnalike.pieces.Piece;
 import turnalike.units.Mass;
 import turnalike.units.Problem;
@@ -70,7 +69,11 @@ public final class PiecesView {
         this.form = new PieceForm(kept, measured);
         this.alike = pieces.size() < 2
                 ? List.of()
-                : LikenessReport.mostUnlike(kept.text().job(), pieces, MassUnit.GRAM, compared());
+                : LikenessReport.mostUnlike(
+                        kept.text().job(),
+                        pieces,
+                        kept.text().job().tolerances().masses(),
+                        compared());
         this.rows = made();
         this.chart = new PieceChart(kept.text().job(), pieces, column);
     }
@@ -225,7 +228,9 @@ public final class PiecesView {
 
     /** The columns a chart can be made of. */
     public List<String> columns() {
-        return measured.stream().map(Column::format).toList();
+        return measured.stream()
+                .map(each -> each.format(kept.text().job().tolerances().masses()))
+                .toList();
     }
 
     /** A column as a person calls it. */
@@ -237,6 +242,11 @@ public final class PiecesView {
 
     public String column() {
         return column;
+    }
+
+    /** The weight's column, in the unit that the scale shows. */
+    public String massColumn() {
+        return kept.text().job().tolerances().masses().column();
     }
 
     /** The control chart of the column that is looked at. */
@@ -289,6 +299,6 @@ public final class PiecesView {
                         scale.reading(Mass.ofGrams(least)),
                         scale.reading(Mass.ofGrams(most)),
                         scale.reckoned(Mass.ofGrams(mean)),
-                        scale.ounces(Mass.ofGrams(mean)));
+                        scale.other(Mass.ofGrams(mean)));
     }
 }

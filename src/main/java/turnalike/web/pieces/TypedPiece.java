@@ -3,10 +3,13 @@ package turnalike.web.pieces;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import turnalike.job.Job;
 import turnalike.job.kept.KeptJob;
 import turnalike.pieces.Piece;
 import turnalike.units.Length;
 import turnalike.units.LengthText;
+import turnalike.units.Mass;
+import turnalike.units.MassUnit;
 import turnalike.units.UnitSystem;
 
 /** What is kept of a piece, as a person would type it into the table. */
@@ -18,20 +21,24 @@ final class TypedPiece {
     /** A piece's figures by column, as they would be typed, and what is kept with it in further columns. */
     static Map<String, String> of(KeptJob kept, String label) {
         return kept.find(label)
-                .map(piece -> typed(piece.piece(), kept.text().job().units()))
+                .map(piece -> typed(piece.piece(), kept.text().job()))
                 .orElse(Map.of());
     }
 
-    private static Map<String, String> typed(Piece piece, UnitSystem units) {
+    private static Map<String, String> typed(Piece piece, Job job) {
+        MassUnit masses = job.tolerances().masses();
         Map<String, String> out = new LinkedHashMap<>(piece.extra());
         piece.measures()
                 .figures()
-                .forEach((column, figure) ->
-                        out.put(column.format(), column.isMass() ? grams(figure) : length(Length.ofMm(figure), units)));
+                .forEach((column, figure) -> out.put(
+                        column.format(masses),
+                        column.isMass()
+                                ? thousandths(masses.count(Mass.ofGrams(figure)))
+                                : length(Length.ofMm(figure), job.units())));
         return out;
     }
 
-    private static String grams(double figure) {
+    private static String thousandths(double figure) {
         String text = String.format(Locale.ROOT, "%.3f", figure);
         return text.replaceAll("\\.?0+$", "");
     }

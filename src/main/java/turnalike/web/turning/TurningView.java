@@ -108,7 +108,7 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
         turning().whip().ifPresent(whip -> {
             out.add(figure(
                     "Whips at",
-                    rpm(whip.first()),
+                    whips(whip.first()),
                     turning().isFarFromWhip() ? "no lathe comes near it" : "and again at " + rpm(whip.second()),
                     "Natural speeds"));
             out.add(figure(
@@ -176,10 +176,14 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
     private Row row(Stage stage) {
         return new Row(
                 stage.name(),
-                rpm(stage.first()),
-                rpm(stage.second()),
+                whips(stage.first()),
+                whips(stage.second()),
                 stage.most().text(units()),
                 bows(stage.buckling()));
+    }
+
+    private String whips(Speed natural) {
+        return turning().isBeyondLathes(natural) ? "above any lathe's speed" : rpm(natural);
     }
 
     private String bows(Force push) {

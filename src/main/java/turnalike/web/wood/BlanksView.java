@@ -13,6 +13,7 @@ import turnalike.stock.LossRecord;
 import turnalike.stock.Spares;
 import turnalike.units.Article;
 import turnalike.units.Listing;
+import turnalike.units.MassUnit;
 import turnalike.units.PlainNumber;
 import turnalike.units.WeighingScale;
 import turnalike.units.Working;
@@ -30,7 +31,9 @@ public record BlanksView(
     private static final int MOST_LABELS = 40;
 
     /** What is told of each, from its density on. */
-    static final List<String> HEADS = List.of("kg/m³", "Will give, g", "Nine in ten between", "Do");
+    static List<String> heads(MassUnit masses) {
+        return List.of("kg/m³", "Will give, " + masses.symbol(), "Nine in ten between", "Do");
+    }
 
     public BlanksView {
         sentences = List.copyOf(sentences);

@@ -75,9 +75,18 @@ final class TableFeature implements Feature {
                         : RequestInput.field(ctx, "c_" + key.name()))
                 .ifPresent(value -> cells.put(key.name(), value)));
         Optional<TableEdit.Seen> seen = seen(ctx);
-        int next = table.rows(JobAddress.job(ctx, store).text()).size() + 1;
-        TableEdit.Deed deed = seen.<TableEdit.Deed>map(row -> new TableEdit.Put(row, cells))
-                .orElseGet(() -> new TableEdit.Add(List.of(cells)));
+        JobText text = JobAddress.job(ctx, store).text();
+        List<ShopTable.Row> rows = table.rows(text);
+        int next = rows.size() + 1;
+        Map<String, String> was = rows.stream()
+                .filter(row ->
+                        seen.filter(each -> each.text().equals(row.text())).isPresent())
+                .findFirst()
+                .map(ShopTable.Row::cells)
+                .orElse(Map.of());
+        Map<String, String> kept = MassCells.of(text).kept(was, cells);
+        TableEdit.Deed deed = seen.<TableEdit.Deed>map(row -> new TableEdit.Put(row, kept))
+                .orElseGet(() -> new TableEdit.Add(List.of(kept)));
         keep(
                 ctx,
                 table,

@@ -7,8 +7,10 @@ import java.util.Map;
 import turnalike.job.edit.ShopTable;
 import turnalike.job.kept.JobText;
 import turnalike.job.keys.ShopKeys;
+import turnalike.units.MassUnit;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
+import turnalike.web.kit.FieldWidth;
 
 /**
  * One of the shop's tables as it is typed into.
@@ -84,7 +86,12 @@ public record TableView(
      * @param value as kept or as typed
      * @param wrong what is wrong with it; empty when nothing is
      */
-    public record Cell(String id, Head head, String value, String wrong) {}
+    public record Cell(String id, Head head, String value, String wrong) {
+        /** The class of its element; a mixed fraction wants a wider field, or its last digit is cut off. */
+        public String look() {
+            return head.isFigure() ? FieldWidth.look("figure", value) : "words";
+        }
+    }
 
     public TableView {
         heads = List.copyOf(heads);
@@ -105,9 +112,10 @@ public record TableView(
 
     static TableView of(ShopTable table, JobText text, TypedRow typed) {
         List<ShopTable.Row> kept = table.rows(text);
-        List<Head> heads = heads(table, kept, text.job().units());
+        List<Head> heads =
+                heads(table, kept, text.job().units(), text.job().tolerances().masses());
         List<Row> rows = new ArrayList<>();
-        kept.forEach(row -> rows.add(row(table, heads, row, typed)));
+        kept.forEach(row -> rows.add(row(table, heads, MassCells.of(text).seen(row), typed)));
         Map<String, String> next = new LinkedHashMap<>();
         if (table != ShopTable.TIMES) {
             next.put(table.label(), next(table, kept));
@@ -136,7 +144,7 @@ public record TableView(
     }
 
     /** Of the pairs for faults as many as are used, and one more. */
-    private static List<Head> heads(ShopTable table, List<ShopTable.Row> rows, UnitSystem units) {
+    private static List<Head> heads(ShopTable table, List<ShopTable.Row> rows, UnitSystem units, MassUnit masses) {
         int faults = 1;
         for (int number = 1; number < ShopKeys.MOST_FAULTS; number++) {
             String from = "from" + number;
@@ -150,7 +158,7 @@ public record TableView(
                 String fault = faults == 1 ? "Fault" : "Fault " + digits;
                 String label = isFault
                         ? key.name().startsWith("from") ? fault + " from" : "to"
-                        : LABELS.getOrDefault(key.name(), key.name());
+                        : LABELS.getOrDefault(key.name(), key.name()).replace(", g", ", " + masses.symbol());
                 out.add(new Head(
                         key.name(),
                         key.type().isLength() ? label + ", " + units.symbol() : label,
@@ -162,7 +170,7 @@ public record TableView(
 
     /** What the columns are called, without units. */
     static List<String> headings(ShopTable table) {
-        return heads(table, List.of(), UnitSystem.METRIC).stream()
+        return heads(table, List.of(), UnitSystem.METRIC, MassUnit.GRAM).stream()
                 .map(Head::label)
                 .toList();
     }

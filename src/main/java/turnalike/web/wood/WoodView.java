@@ -57,7 +57,7 @@ public record WoodView(
     }
 
     public List<FigureView> figures() {
-        return StockFigures.of(Plan.stock(job()), units());
+        return StockFigures.of(Plan.stock(job()), units(), job().tolerances().weighing());
     }
 
     /** The rough blanks, a line for each length. */
@@ -84,7 +84,7 @@ public record WoodView(
     public TableView blanks() {
         TableView table = TableView.of(ShopTable.BLANKS, kept.text(), typed);
         return forecast()
-                .map(each -> table.telling(BlanksView.HEADS, each.rows()))
+                .map(each -> table.telling(BlanksView.heads(job().tolerances().masses()), each.rows()))
                 .orElse(table);
     }
 

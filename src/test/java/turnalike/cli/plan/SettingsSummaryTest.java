@@ -22,7 +22,7 @@ class SettingsSummaryTest {
         // steps is too far.
         String text = SettingsSummary.text(InventedLeg.plan("\"settings\": {\"largest\": 20},", ""));
         assertThat(text)
-                .contains("taken from the marking stick, since no chain of openings up to 20 mm")
+                .contains("taken from the marking stick, since no chain of openings from 1.5 mm (1/16 in) to 20 mm")
                 .contains("in 3 steps (no fewer will do):");
     }
 

@@ -7,11 +7,11 @@ import org.junit.jupiter.api.Test;
 import turnalike.job.Job;
 import turnalike.job.read.JobReader;
 import turnalike.pieces.Column;
-import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.MassUnit;
 
 /** Likeness goes by what both pieces have, and says how little that is. */
 class LikenessReportTest {

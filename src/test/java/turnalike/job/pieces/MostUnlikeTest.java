@@ -9,11 +9,11 @@ import turnalike.Seeds;
 import turnalike.job.Job;
 import turnalike.job.read.JobReader;
 import turnalike.pieces.Column;
-import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.MassUnit;
 
 /** The most unlike alone, as the page asks for them of a large table. */
 class MostUnlikeTest {

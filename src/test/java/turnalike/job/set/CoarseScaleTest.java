@@ -10,11 +10,12 @@ import turnalike.job.Plan;
 import turnalike.job.pieces.ColumnTargets;
 import turnalike.job.pieces.MatchJob;
 import turnalike.job.read.JobReader;
-import turnalike.pieces.MassUnit;
 import turnalike.pieces.Piece;
 import turnalike.pieces.PiecesFile;
 import turnalike.units.Mass;
+import turnalike.units.MassUnit;
 import turnalike.units.UnitSystem;
+import turnalike.units.WeighingScale;
 
 /** Small pieces on a kitchen scale: a rod 100 mm long and 10 mm thick of 700 kg/m³ weighs 5.5 g. */
 class CoarseScaleTest {
@@ -40,10 +41,13 @@ class CoarseScaleTest {
     @Test
     void a_step_is_held_against_what_a_set_may_differ_by() {
         Mass piece = Mass.ofGrams(50);
-        assertThat(CoarseScale.words(Mass.ofGrams(5), 10, piece)).isEmpty();
-        assertThat(CoarseScale.words(Mass.ofGrams(5.01), 10, piece).orElseThrow())
+        assertThat(CoarseScale.words(new WeighingScale(Mass.ofGrams(5)), 10, piece))
+                .isEmpty();
+        assertThat(CoarseScale.words(new WeighingScale(Mass.ofGrams(5.01)), 10, piece)
+                        .orElseThrow())
                 .startsWith("one step of the scale, 5.01 g, is 10 % of a piece, more than the 10 %");
-        assertThat(CoarseScale.words(Mass.ofGrams(0), 0.1, piece)).isEmpty();
+        assertThat(CoarseScale.words(new WeighingScale(Mass.ofGrams(0)), 0.1, piece))
+                .isEmpty();
     }
 
     @Test

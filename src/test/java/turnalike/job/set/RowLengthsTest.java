@@ -28,7 +28,6 @@ import turnalike.job.pieces.MatchJob;
 import turnalike.job.pieces.MendJob;
 import turnalike.job.read.JobReader;
 import turnalike.pieces.Column;
-import turnalike.pieces.MassUnit;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
 import turnalike.pieces.PiecesFile;
@@ -40,6 +39,7 @@ import turnalike.stock.boards.Board;
 import turnalike.stock.boards.Wanted;
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.MassUnit;
 import turnalike.units.Problem;
 
 /** An invented stair: one turning over squares of two or three lengths. */

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import turnalike.Seeds;
-import turnalike.pieces.MassUnit;
+import turnalike.units.MassUnit;
 
 /** Both sides of the limits at which a chart, a drift or a capability says something else, and what it refuses. */
 class LimitsTest {

@@ -15,7 +15,7 @@ class PageWordsTest {
                 "set least_gap of the frame|set “Least between spokes” of the frame",
                 "unless the job gives turning.force_n|unless the job gives “Tool pushes with, N”",
                 "set it in turning.rules.strength_margin. Compression|set it in “strength margin” in the job file. Compression",
-                "within half of mass_pct either side|within half of “Weights of a set, %” either side",
+                "more than mass_pct says|more than “Weights of a set, %” says",
                 "frame: none; add \"frame\": {\"kind\": \"wheel\", …}|frame: none; choose one in the field “Goes into”",
                 "name it mass_g, or mass_oz for ounces|name it “Weight, g”, or “Weight, oz” for ounces",
                 "Table 5-13 (VERIFIED, S3)|Table 5-13 (seen)",

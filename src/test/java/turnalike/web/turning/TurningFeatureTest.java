@@ -39,11 +39,37 @@ class TurningFeatureTest {
             assertThat(page.split("class=\"sheet fit place\"", -1))
                     .hasSize(turning.cuts().size() + 1);
             assertThat(page)
-                    .contains(PlainNumber.toFigures(
-                                    turning.whip().orElseThrow().first().rpm(), 2)
-                            + " rpm")
+                    .contains(
+                            turning.isFarFromWhip()
+                                    ? "above any lathe's speed"
+                                    : PlainNumber.toFigures(
+                                                    turning.whip()
+                                                            .orElseThrow()
+                                                            .first()
+                                                            .rpm(),
+                                                    2) + " rpm")
                     .contains("How stiff it stays", "face shield", "common practice, no source")
                     .doesNotContainIgnoringCase("complies", "is safe", "Optional[", "style=\"");
+        }
+    }
+
+    @Test
+    void a_stout_foot_is_not_told_at_what_speeds_no_lathe_has_it_whips() throws Exception {
+        try (Served served = Served.in(folder)) {
+            String foot = """
+                    {"format": "turnalike-job", "version": 1, "units": "mm",
+                     "pattern": {"name": "Bun foot", "stock": {"section": "square", "size": 95, "length": 85},
+                      "members": [{"kind": "cylinder", "length": 18, "diameter": 60},
+                       {"kind": "bead", "length": 50, "root": 50, "crown": 90}]},
+                     "wood": {"species": "White oak"}, "turning": {"held": "screw"}}
+                    """;
+            JobText stout = JobText.read(foot).text().orElseThrow();
+            var id = served.demo();
+            served.store().edit(id, kept -> Edit.of("a foot", Change.of(stout)));
+            String page = served.get("/jobs/" + id.text() + "/turning").body();
+            assertThat(page).contains("How stiff it stays", "above any lathe's speed");
+            String stages = page.substring(page.indexOf("id=\"stages\""));
+            assertThat(stages.substring(0, stages.indexOf("</table>"))).doesNotContain(" rpm");
         }
     }
 

@@ -1,6 +1,4 @@
-package turnalike.pieces;
-
-import turnalike.units.Mass;
+package turnalike.units;
 
 /** The unit of a mass that carries none of its own, and the name of a pieces file's column in that unit. */
 public enum MassUnit {
@@ -20,6 +18,15 @@ public enum MassUnit {
     /** {@return the name of the column of masses in a pieces file} */
     public String column() {
         return column;
+    }
+
+    /**
+     * {@return the unit of that column's masses: ounces for {@code mass_oz}, else grams}
+     *
+     * @param column its name in a pieces file, in letters of either case
+     */
+    public static MassUnit ofColumn(String column) {
+        return OUNCE.column.equalsIgnoreCase(column.strip()) ? OUNCE : GRAM;
     }
 
     /** {@return the unit as written after a number} */
