@@ -81,30 +81,6 @@ final class FlatSections {
         }
     }
 
-    /**
-     * A view whose ends are known to be square where they are. A square's near rim is nearer to the camera than its axis, as a round's is, and
-     * seen farther out: by 2 to 4 per cent of the place, at a telephone's distance.
-     */
-    static ViewFit.View withSquareEnds(Picture picture, ViewFit.View view, Lens lens, double lengthMm) throws Unsure {
-        RoundOutline outline = RoundOutline.of(view.contour(), view.start(), view.end(), lengthMm);
-        EndCap start = view.start();
-        EndCap end = view.end();
-        for (Flat flat : new FlatSections(picture, outline, view.contour(), lens).find()) {
-            double near = outline.radiusMm(flat.middle());
-            if (flat.sure() && outline.placeMm(flat.from()) < near) {
-                start = squared(start, flat.end(view.contour(), outline, true));
-            }
-            if (flat.sure() && lengthMm - outline.placeMm(flat.to()) < near) {
-                end = squared(end, flat.end(view.contour(), outline, false));
-            }
-        }
-        return view.withEnds(start, end);
-    }
-
-    private static EndCap squared(EndCap cap, Optional<SquareEnd> end) {
-        return end.map(each -> cap.squared(1 - each.place() / cap.apex())).orElse(cap);
-    }
-
     List<Flat> find() {
         List<int[]> stretches = shape.find();
         // From the thickest down: what is found square no longer counts as turned.
