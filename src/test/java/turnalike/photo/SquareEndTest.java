@@ -124,6 +124,12 @@ class SquareEndTest {
         endsAreFound(0);
     }
 
+    /** Its second flat is a sliver of three pixels; taken for no turn at all the side was 8 % too large. */
+    @Test
+    void with_a_flat_that_is_hardly_turned_away() throws IOException {
+        endsAreFound(-6);
+    }
+
     @Test
     void with_two_flats_in_sight() throws IOException {
         endsAreFound(20);
