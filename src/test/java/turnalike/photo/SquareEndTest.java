@@ -124,7 +124,7 @@ class SquareEndTest {
         endsAreFound(0);
     }
 
-    /** Its second flat is a sliver of three pixels; taken for no turn at all the side was 8 % too large. */
+    /** Its second flat is a sliver of three pixels; taken for mirror images its edges disagreed, and the picture was refused. */
     @Test
     void with_a_flat_that_is_hardly_turned_away() throws IOException {
         endsAreFound(-6);
