@@ -26,10 +26,21 @@ final class EvenStretches {
 
     private static final double SHOULDER_LENGTH = 0.8;
 
+    /** Up to an end the outline is bounded by the ray that grazes its rim, and over an arris by 0.71 of that. */
+    private static final double RIM_SHARE = 0.6;
+
+    /** So far from the end, in half widths, that line reaches the width. */
+    private static final double BOUND_THERE = 1.6;
+
     private final RoundOutline outline;
 
-    EvenStretches(RoundOutline outline) {
+    /** X of the outermost ray at the start, and at the end. */
+    private final double[] outermost;
+
+    EvenStretches(RoundOutline outline, SquaredContour contour) {
         this.outline = outline;
+        double[] along = contour.points(true, 0)[0];
+        outermost = new double[] {along[0], along[along.length - 1]};
     }
 
     /** Each its first step of even width and its last, then both carried on to where it steps down. */
@@ -95,7 +106,30 @@ final class EvenStretches {
             on += way;
         }
         int end = way < 0 ? 0 : outline.count() - 1;
-        return Math.abs(outline.placeMm(end) - outline.placeMm(on)) < RIM_PIXELS * outline.mmPerPixel() ? end : on;
+        boolean near = Math.abs(outline.placeMm(end) - outline.placeMm(on)) < RIM_PIXELS * outline.mmPerPixel();
+        return near || isRim(on, way, end, even) ? end : on;
+    }
+
+    /**
+     * Whether nothing but the end's rim is from there on. Of a square's, which is no circle, nobody knows yet how near it is to the camera: the ray that
+     * grazes it bounds the outline by a straight line, and a tenon there would stay far below that.
+     */
+    private boolean isRim(int from, int way, int end, double even) {
+        double ray = outermost[way < 0 ? 0 : 1];
+        if (bound(from, ray) > BOUND_THERE * even) {
+            return false;
+        }
+        for (int k = from; k != end + way; k += way) {
+            double bound = bound(k, ray);
+            if (outline.radiusMm(k) < RIM_SHARE * Math.min(even, bound) - 2 * outline.mmPerPixel()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private double bound(int k, double ray) {
+        return Math.abs(outline.alongUnits(k) / ray - 1) * outline.mmPerUnit();
     }
 
     private boolean within(int k) {
@@ -117,7 +151,7 @@ final class EvenStretches {
         return false;
     }
 
-    /** The largest radius of what is turned: not in the stretch, nor in one as wide, nor in a square. */
+    /** The largest radius of what is turned and seen: not in the stretch, nor in one as wide, nor in a square, nor hidden behind any of these. */
     double widestBeside(List<int[]> stretches, boolean[] flat, int[] stretch) {
         double half = outline.radiusMm((stretch[0] + stretch[1]) / 2);
         boolean[] counts = new boolean[outline.count()];
@@ -129,10 +163,10 @@ final class EvenStretches {
             if (isAsWide((each[0] + each[1]) / 2, half)) {
                 int from = each[2];
                 int to = each[3];
-                while (within(from - 1) && isAsWide(from - 1, half)) {
+                while (within(from - 1) && (isAsWide(from - 1, half) || outline.isHidden(from - 1))) {
                     from--;
                 }
-                while (within(to + 1) && isAsWide(to + 1, half)) {
+                while (within(to + 1) && (isAsWide(to + 1, half) || outline.isHidden(to + 1))) {
                     to++;
                 }
                 Arrays.fill(counts, Math.max(0, from - rim), Math.min(counts.length, to + 1 + rim), false);

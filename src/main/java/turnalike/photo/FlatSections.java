@@ -29,6 +29,18 @@ final class FlatSections {
     /** An arris is a leap of at least so much of the light. */
     private static final double LEAST_LEAP = 0.15;
 
+    /** Where each flat is lit the more evenly, one of so much. */
+    private static final double LITTLE_LEAP = 0.08;
+
+    /** An arris that the light and the rim of an end tell within this, radians, is one and the same. */
+    private static final double NEAR_TURN = Math.toRadians(8);
+
+    /** Squares of one blank, seen in a view that is not yet right, differ in width by less. */
+    private static final double AS_WIDE = 0.05;
+
+    /** What is turned stands out of its blank by less. */
+    private static final double NEVER_ROUND = 1.12;
+
     /** From end to end an arris stays within this share of the half width. */
     private static final double ARRIS_STAYS = 0.12;
 
@@ -52,7 +64,7 @@ final class FlatSections {
         this.lens = lens;
         this.outline = outline;
         this.contour = contour;
-        shape = new EvenStretches(outline);
+        shape = new EvenStretches(outline, contour);
     }
 
     /**
@@ -81,32 +93,9 @@ final class FlatSections {
         }
     }
 
-    /**
-     * A view whose ends are known to be square where they are. A square's near rim is nearer to the camera than its axis, as a round's is, and
-     * seen farther out: by 2 to 4 per cent of the place, at a telephone's distance.
-     */
-    static ViewFit.View withSquareEnds(Picture picture, ViewFit.View view, Lens lens, double lengthMm) throws Unsure {
-        RoundOutline outline = RoundOutline.of(view.contour(), view.start(), view.end(), lengthMm);
-        EndCap start = view.start();
-        EndCap end = view.end();
-        for (Flat flat : new FlatSections(picture, outline, view.contour(), lens).find()) {
-            double near = outline.radiusMm(flat.middle());
-            if (flat.sure() && outline.placeMm(flat.from()) < near) {
-                start = squared(start, flat.end(view.contour(), outline, true));
-            }
-            if (flat.sure() && lengthMm - outline.placeMm(flat.to()) < near) {
-                end = squared(end, flat.end(view.contour(), outline, false));
-            }
-        }
-        return view.withEnds(start, end);
-    }
-
-    private static EndCap squared(EndCap cap, Optional<SquareEnd> end) {
-        return end.map(each -> cap.squared(1 - each.place() / cap.apex())).orElse(cap);
-    }
-
     List<Flat> find() {
         List<int[]> stretches = shape.find();
+        Optional<EndTurn> turn = turn(stretches);
         // From the thickest down: what is found square no longer counts as turned.
         List<Flat> found = new ArrayList<>();
         boolean[] flat = new boolean[outline.count()];
@@ -114,13 +103,55 @@ final class FlatSections {
                 .sorted((a, b) -> Double.compare(outline.radiusMm(b[0]), outline.radiusMm(a[0])))
                 .forEach(each -> {
                     double widest = shape.widestBeside(stretches, flat, each);
-                    judged(each, widest, rounds(each)).ifPresent(judged -> {
+                    judged(each, widest, rounds(each), turn).ifPresent(judged -> {
                         found.add(judged);
                         IntStream.rangeClosed(judged.from(), judged.to()).forEach(k -> flat[k] = true);
                     });
                 });
+        addOfSameBlank(found, stretches);
         found.sort((a, b) -> Integer.compare(a.from(), b.from()));
         return found;
+    }
+
+    /** What is as wide as a square and so thick as a round that the square's blank does not hold it is square too, however it is lit. */
+    private void addOfSameBlank(List<Flat> found, List<int[]> stretches) {
+        List<Flat> sure = found.stream().filter(Flat::sure).toList();
+        for (int[] each : stretches) {
+            int middle = (each[0] + each[1]) / 2;
+            double radius = outline.radiusMm(middle);
+            Optional<Flat> like = sure.stream()
+                    .filter(flat -> Math.abs(outline.radiusMm(flat.middle()) / radius - 1) < AS_WIDE)
+                    .filter(flat -> flat.share() * outline.radiusMm(flat.middle()) * NEVER_ROUND < radius)
+                    .findFirst();
+            boolean known = sure.stream().anyMatch(flat -> flat.from() <= middle && middle <= flat.to());
+            if (like.isPresent() && !known) {
+                SquareSection section = SquareSection.showing(
+                        seen(middle), like.orElseThrow().section().arris());
+                found.removeIf(flat -> flat.from() <= middle && middle <= flat.to());
+                found.add(
+                        new Flat(each[2], each[3], section, section.half() / outline.radiusUnits(middle), false, true));
+            }
+        }
+    }
+
+    /** How squares stand by the ends that they are: all were left of one blank. */
+    private Optional<EndTurn> turn(List<int[]> stretches) {
+        Optional<EndTurn> start = Optional.empty();
+        Optional<EndTurn> end = Optional.empty();
+        for (int[] each : stretches) {
+            double seen = seen((each[0] + each[1]) / 2);
+            start = each[2] == 0 ? EndTurn.of(contour, true, seen) : start;
+            end = each[3] == outline.count() - 1 ? EndTurn.of(contour, false, seen) : end;
+        }
+        return start.isEmpty()
+                ? end
+                : end.isEmpty() ? start : start.orElseThrow().with(end.orElseThrow());
+    }
+
+    /** Y of a round's edge there. */
+    private double seen(int k) {
+        double half = outline.radiusUnits(k);
+        return half / Math.sqrt(1 - half * half);
     }
 
     /** How the piece is lit where it is surely round: narrower than the stretch and hardly sloping. */
@@ -136,32 +167,36 @@ final class FlatSections {
     }
 
     /** What a stretch is, if it is not plainly round. */
-    private Optional<Flat> judged(int[] stretch, double widest, Optional<AcrossLight> rounds) {
+    private Optional<Flat> judged(int[] stretch, double widest, Optional<AcrossLight> rounds, Optional<EndTurn> turn) {
         int middle = (stretch[0] + stretch[1]) / 2;
         double half = outline.radiusUnits(middle);
-        double seen = half / Math.sqrt(1 - half * half);
-        SquareSection face = SquareSection.facing(seen);
-        double facing = face.half() / half;
-        if (facing * outline.radiusMm(middle) * STANDS_OUT < widest) {
+        double seen = seen(middle);
+        SquareSection widestFace = SquareSection.facing(seen);
+        if (!holds(widestFace, widest)) {
             return Optional.empty();
         }
+        SquareSection face = turn.map(each -> SquareSection.showing(seen, each.arris()))
+                .filter(each -> holds(each, widest))
+                .orElse(widestFace);
+        double facing = face.half() / half;
         int inner = Math.max(1, (stretch[1] - stretch[0]) / 12);
         AcrossLight light = AcrossLight.between(this::light, stretch[0] + inner, stretch[1] - inner);
         boolean unlike = rounds.isPresent() && light.unlike(rounds.orElseThrow()) > UNLIKE;
         AcrossLight.Arris arris = light.arris();
         AcrossLight.Run one = light.run(0, AcrossLight.ACROSS);
-        if (isFlat(one) && unlike) {
+        SquareSection byLight = SquareSection.turned(seen, arris.share() * half);
+        Optional<EndTurn> same = turn.filter(each -> each.from(byLight.arris()) < NEAR_TURN);
+        boolean fitsTwo = isTwo(arris, light.roundMisfit()) && (same.isPresent() || stays(stretch, arris.share()));
+        if (isFlat(one) && unlike && !(fitsTwo && 2 * arris.misfit() < one.misfit())) {
             int[] lit = litAlike(stretch, light, rounds.orElseThrow());
             return Optional.of(new Flat(lit[0], lit[1], face, facing, true, true));
         }
-        SquareSection two = SquareSection.turned(seen, arris.share() * half);
+        SquareSection two =
+                same.map(each -> SquareSection.showing(seen, each.arris())).orElse(byLight);
         double turned = two.half() / half;
-        boolean fitsTwo = arris.misfit() < MOST_MISFIT
-                && arris.unevenness() < UNEVEN
-                && arris.leap() > Math.max(LEAST_LEAP, arris.unevenness());
-        boolean fits = turned * outline.radiusMm(middle) * STANDS_OUT > widest;
-        if (fitsTwo && unlike && fits && stays(stretch, arris.share())) {
-            int[] lit = litAlike(stretch, light, rounds.orElseThrow());
+        boolean plainly = unlike || isPlain(arris, light.roundMisfit());
+        if (fitsTwo && plainly && holds(two, widest)) {
+            int[] lit = rounds.map(each -> litAlike(stretch, light, each)).orElse(new int[] {stretch[2], stretch[3]});
             return Optional.of(new Flat(lit[0], lit[1], two, turned, false, true));
         }
         // A round lit otherwise than the rest, by a shine or a shadow, keeps falling off to both sides.
@@ -172,6 +207,11 @@ final class FlatSections {
         boolean faceOn = isFlat(one);
         return Optional.of(
                 new Flat(stretch[2], stretch[3], faceOn ? face : two, faceOn ? facing : turned, faceOn, false));
+    }
+
+    /** Whether nothing turned stands out of such a square there. */
+    private boolean holds(SquareSection section, double widest) {
+        return section.half() * outline.mmPerUnit() * STANDS_OUT > widest;
     }
 
     /** From where to where a stretch is lit as its middle is and not as what is round: a round of nearly its width may follow it. */
@@ -192,6 +232,21 @@ final class FlatSections {
     private boolean isRound(int from, int to, AcrossLight flat, AcrossLight round) {
         AcrossLight here = AcrossLight.between(this::light, from, to);
         return here.unlike(round) < here.unlike(flat);
+    }
+
+    /** Whether the light is that of two flats: it leaps between them, or leaps by less where each is lit the more evenly. */
+    private static boolean isTwo(AcrossLight.Arris arris, double round) {
+        boolean leaps = arris.leap() > LEAST_LEAP
+                || (arris.leap() > LITTLE_LEAP && arris.leap() > 5 * arris.misfit() && 1.7 * arris.misfit() < round);
+        return leaps
+                && arris.misfit() < MOST_MISFIT
+                && arris.unevenness() < UNEVEN
+                && arris.leap() > arris.unevenness();
+    }
+
+    /** Whether it is so plainly theirs that what is round on the piece need not be lit otherwise. */
+    private static boolean isPlain(AcrossLight.Arris arris, double round) {
+        return arris.leap() > 2 * LEAST_LEAP && 3 * arris.unevenness() < arris.leap() && 4 * arris.misfit() < round;
     }
 
     private static boolean isFlat(AcrossLight.Run run) {

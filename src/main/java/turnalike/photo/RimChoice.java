@@ -34,6 +34,8 @@ final class RimChoice {
 
     private final double focal;
 
+    private final KnownSquares squares;
+
     /** One way to explain the ends, and how ill all that is known and seen agrees with it: twice a negative log likelihood. */
     private record Way(ViewFit.View view, double strays, double start, double end) {
         double cost() {
@@ -46,7 +48,8 @@ final class RimChoice {
         }
     }
 
-    RimChoice(ViewFit fit, double focal) {
+    RimChoice(ViewFit fit, double focal, KnownSquares squares) {
+        this.squares = squares;
         this.fit = fit;
         this.focal = focal;
     }
@@ -54,8 +57,8 @@ final class RimChoice {
     ViewFit.View best(Sight.AxisLine axis, double tilt) throws Unsure {
         SquaredContour first = fit.contour(axis, 0, tilt);
         List<Way> ways = new ArrayList<>();
-        for (double start : EndCap.faces(first, true)) {
-            for (double end : EndCap.faces(first, false)) {
+        for (double start : faces(first, true)) {
+            for (double end : faces(first, false)) {
                 ways.add(way(axis, start, end, true, true));
                 // How far a chamfer reaches is told the better, the nearer the view is to the true one.
                 Way last = ways.get(ways.size() - 1);
@@ -84,16 +87,25 @@ final class RimChoice {
                 .toList());
     }
 
+    /** A square's end is asked nothing, as no round's rim is seen there. */
+    private double[] faces(SquaredContour contour, boolean start) {
+        return (start ? squares.atStart() : squares.atEnd()) ? new double[] {1} : EndCap.faces(contour, start);
+    }
+
     private static double chamfered(SquaredContour contour, boolean start) {
         double[] faces = EndCap.faces(contour, start);
         return faces[faces.length - 1];
     }
 
     private Way way(Sight.AxisLine axis, double start, double end, boolean askStart, boolean askEnd) throws Unsure {
-        ViewFit.Tried tried = fit.tried(axis, new double[] {start, end}, askStart, askEnd);
+        ViewFit.Tried tried =
+                fit.tried(axis, new double[] {start, end}, askStart && !squares.atStart(), askEnd && !squares.atEnd());
         ViewFit.View view = tried.view();
         return new Way(
-                view, tried.strays() + (askStart && askEnd ? 0 : NOT_ASKED), cost(view.start()), cost(view.end()));
+                view,
+                tried.strays() + (askStart && askEnd ? 0 : NOT_ASKED),
+                squares.atStart() ? 0 : cost(view.start()),
+                squares.atEnd() ? 0 : cost(view.end()));
     }
 
     private double cost(EndCap cap) {

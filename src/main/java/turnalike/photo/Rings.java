@@ -50,8 +50,8 @@ record Rings(int count, double logFocal, double tilt, double[][] weight) {
     private static final double SOFT = 4;
 
     /** Reads the rims in a view that is about right. */
-    static Rings of(Picture picture, Lens lens, ViewFit.View view) throws Unsure {
-        List<Ring> rings = read(picture, lens, view);
+    static Rings of(Picture picture, Lens lens, ViewFit.View view, KnownSquares squares) throws Unsure {
+        List<Ring> rings = read(picture, lens, view, squares);
         double[] about = about(rings, view);
         List<Ring> plain = new ArrayList<>();
         List<Ring.Peak> peaks = new ArrayList<>();
@@ -65,7 +65,7 @@ record Rings(int count, double logFocal, double tilt, double[][] weight) {
         return plain.size() < LEAST ? NONE : agreed(plain, peaks, view);
     }
 
-    private static List<Ring> read(Picture picture, Lens lens, ViewFit.View view) throws Unsure {
+    private static List<Ring> read(Picture picture, Lens lens, ViewFit.View view, KnownSquares squares) throws Unsure {
         Sight sight = view.contour().sight();
         double pixels = sight.focal() * (view.end().apex() - view.start().apex());
         // An outline has steps of half a millimetre: of a piece that is so long they are what is wanted.
@@ -74,6 +74,9 @@ record Rings(int count, double logFocal, double tilt, double[][] weight) {
         RingLight light = new RingLight(picture, lens, sight);
         List<Ring> rings = new ArrayList<>();
         for (Shoulders.Rim rim : Shoulders.of(outline)) {
+            if (squares.holds(sight, rim.place() / (1 - rim.radius() * rim.radius()))) {
+                continue;
+            }
             double most = lean(view) + focal(view) * Math.abs(rim.place());
             rings.add(light.read(rim, Math.max(1, pixels / steps), most));
         }

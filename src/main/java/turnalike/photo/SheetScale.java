@@ -68,7 +68,9 @@ final class SheetScale {
             fit = fit(new ViewFit.TiltGuess(axis.tilt(), LYING));
             view = round < 2 ? fit.fit(view.axis()) : fit.fit(view.axis(), picture, sheet.lens());
         }
-        view = FlatSections.withSquareEnds(picture, view, sheet.lens(), ROUGHLY_MM);
+        SquaredView squared = SquaredView.of(picture, sheet.lens(), fit, view, ROUGHLY_MM);
+        fit = squared.fit();
+        view = squared.view();
         double lengthMm = lengthMm(view, 0);
         double farther = lengthMm(view, view.focalUncertainty()) / lengthMm - 1;
         double height = HEIGHT_MM / (sheet.cameraMm() - heightNow(view, sheet));

@@ -32,6 +32,21 @@ record SquareSection(double half, double arris) {
         return new SquareSection(Math.hypot(cosine, sine) / Math.sqrt(2), Math.atan2(sine, cosine));
     }
 
+    /**
+     * One whose turn is known.
+     *
+     * @param seen the mean Y of its two edges
+     * @param arris where its nearest arris stands
+     */
+    static SquareSection showing(double seen, double arris) {
+        SquareSection section = new SquareSection(seen / (Math.sqrt(2) * Math.cos(arris)), arris);
+        for (int round = 0; round < 4; round++) {
+            double mean = (section.seen(true) + section.seen(false)) / 2;
+            section = new SquareSection(section.half * seen / mean, arris);
+        }
+        return section;
+    }
+
     /** How far out its edge is seen, Y without its sign, on the side where Y is positive or on the other. */
     double seen(boolean positive) {
         double most = 0;

@@ -80,21 +80,20 @@ final class TraceReport {
 
     PhotoTrace.Traced answer() throws Unsure {
         RoundOutline outline = RoundOutline.of(view.contour(), view.start(), view.end(), lengthMm);
-        double[] apart = apartPixels(outline);
+        List<FlatSections.Flat> flats = new FlatSections(picture, outline, view.contour(), scale.lens()).find();
+        EdgesApart edges = new EdgesApart(outline, flats);
+        double[] apart = edges.pixels();
         check(outline, apart);
         Cores.Work<FoundSquares.Seen> byTilting = Cores.begin(() -> other(0, view.tiltUncertainty()));
         FoundSquares.Seen farther = other(view.focalUncertainty(), 0);
         FoundSquares.Seen tilted = byTilting.done();
         FoundSquares squares = FoundSquares.of(
-                new FlatSections(picture, outline, view.contour(), scale.lens()).find(),
-                new FoundSquares.Seen(view.contour(), outline),
-                List.of(farther, tilted),
-                scale.uncertainty());
+                flats, new FoundSquares.Seen(view.contour(), outline), List.of(farther, tilted), scale.uncertainty());
         List<Profile.Station> stations = new ArrayList<>();
         for (int k = 0; k < outline.count(); k++) {
             double byFocal = farther.outline().radiusMm(k) - outline.radiusMm(k);
             double byTilt = tilted.outline().radiusMm(k) - outline.radiusMm(k);
-            double byEdge = edgeMm(outline, k, apart[apart.length / 2]);
+            double byEdge = edgeMm(outline, edges, k, apart[apart.length / 2]);
             double bySquare = squares.doubtMm(k);
             double byScale = scale.uncertainty() * outline.radiusMm(k);
             stations.add(new Profile.Station(
@@ -119,17 +118,7 @@ final class TraceReport {
                 scale.from(),
                 focal.from(),
                 overlay(),
-                warnings(outline, squares));
-    }
-
-    /** What the edges' disagreement leaves open, twice, which is all of it where both are as sure; in pixels, the least first. */
-    private static double[] apartPixels(RoundOutline outline) {
-        double[] apart = new double[outline.count()];
-        for (int k = 0; k < apart.length; k++) {
-            apart[k] = 2 * outline.openMm(k) / outline.mmPerPixel();
-        }
-        Arrays.sort(apart);
-        return apart;
+                warnings(outline, edges, squares));
     }
 
     /** What the less sure of the two edges is uncertain by over half of the length and more, pixels. */
@@ -200,7 +189,7 @@ final class TraceReport {
         }
     }
 
-    private List<String> warnings(RoundOutline outline, FoundSquares squares) {
+    private List<String> warnings(RoundOutline outline, EdgesApart edges, FoundSquares squares) {
         List<String> warnings = new ArrayList<>(scale.warnings());
         warnings.addAll(squares.words());
         if (focal.uncertainty() > 0.1) {
@@ -226,7 +215,7 @@ final class TraceReport {
         int from = -1;
         double limit = Math.max(2, 4 * outline.noisePixels()) * outline.mmPerPixel();
         for (int k = 0; k <= outline.count(); k++) {
-            boolean off = k < outline.count() && 2 * outline.openMm(k) > limit && !outline.isHidden(k);
+            boolean off = k < outline.count() && 2 * edges.openMm(k) > limit && !outline.isHidden(k);
             if (off && from < 0) {
                 from = k;
             } else if (!off && from >= 0) {
@@ -253,14 +242,8 @@ final class TraceReport {
     }
 
     /** What the edges themselves leave open: how they differ nearby and all over, and how steep the outline runs. */
-    private static double edgeMm(RoundOutline outline, int k, double usuallyApart) {
-        int reach = 6;
-        double sum = 0;
-        int count = 0;
-        for (int i = Math.max(0, k - reach); i <= Math.min(outline.count() - 1, k + reach); i++) {
-            sum += outline.openMm(i) * outline.openMm(i);
-            count++;
-        }
+    private static double edgeMm(RoundOutline outline, EdgesApart edges, int k, double usuallyApart) {
+        double near = edges.nearMm(k, 6);
         double pixel = outline.mmPerPixel();
         int before = Math.max(0, k - 1);
         int after = Math.min(outline.count() - 1, k + 1);
@@ -268,7 +251,7 @@ final class TraceReport {
                 / Math.max(1e-9, outline.placeMm(after) - outline.placeMm(before));
         double usual = pixel * Math.hypot(LEAST_PIXELS, USUAL * usuallyApart);
         double place = ALONG * pixel * Math.min(6, Math.abs(slope));
-        return Math.sqrt(NEARBY * NEARBY * sum / count + usual * usual + place * place);
+        return Math.sqrt(NEARBY * NEARBY * near * near + usual * usual + place * place);
     }
 
     private PhotoTrace.Overlay overlay() {

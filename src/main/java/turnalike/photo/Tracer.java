@@ -90,10 +90,18 @@ final class Tracer {
                 focal,
                 ViewFit.TiltGuess.BY_EYE);
         Lens lens = Lens.none(picture.width(), picture.height());
-        ViewFit.View view = FlatSections.withSquareEnds(picture, fit.fit(axis, picture, lens), lens, span.mm());
-        PointedEnds ends = PointedEnds.apart(span, view, lens, pointed);
-        Scale scale =
-                new Scale(fit, view, focal, lens, ends.wholeMm(), 0, "the overall length that was given", List.of());
+        ViewFit.View rounds = fit.fit(axis, picture, lens);
+        SquaredView squared = SquaredView.of(picture, lens, fit, rounds, span.mm());
+        PointedEnds ends = PointedEnds.apart(span, squared.view(), lens, pointed);
+        Scale scale = new Scale(
+                squared.fit(),
+                squared.view(),
+                focal,
+                lens,
+                ends.wholeMm(),
+                0,
+                "the overall length that was given",
+                List.of());
         return new PointedScale(scale, ends);
     }
 

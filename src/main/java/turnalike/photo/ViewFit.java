@@ -1,7 +1,5 @@
 package turnalike.photo;
 
-import java.util.Arrays;
-
 /**
  * Finds where the camera stood: the axis such that the two edges are mirror images, and tilt and focal length such that flat ends bulge as they
  * must, held by what was known of both before.
@@ -9,9 +7,6 @@ import java.util.Arrays;
 final class ViewFit {
     /** What is known of a view is by so much more than it has unknowns: two ends and two guesses for lean and focal length; rings are two more. */
     private static final double DEGREES = 2;
-
-    /** Edges surer than this, pixels, count no more for the axis: wood and light stray by as much. */
-    private static final double LEAST_DOUBT = 0.1;
 
     /** An end whose bulge strays by more of its uncertainties than this from a view is not explained by it. */
     private static final double MOST_OFF = 3;
@@ -31,6 +26,8 @@ final class ViewFit {
     private final TiltGuess tiltGuess;
 
     private final Rings rings;
+
+    private final KnownSquares squares;
 
     /**
      * What is thought of the tilt before the ends are asked, radians.
@@ -55,7 +52,7 @@ final class ViewFit {
      * @param tiltGuess and of the tilt
      */
     ViewFit(double[] x, double[] y, double[] doubts, int width, int height, FocalGuess focal, TiltGuess tiltGuess) {
-        this(x, y, doubts, width, height, focal, tiltGuess, Rings.NONE);
+        this(x, y, doubts, width, height, focal, tiltGuess, Rings.NONE, KnownSquares.NONE);
     }
 
     private ViewFit(
@@ -66,7 +63,8 @@ final class ViewFit {
             int height,
             FocalGuess focal,
             TiltGuess tiltGuess,
-            Rings rings) {
+            Rings rings,
+            KnownSquares squares) {
         this.x = x;
         this.y = y;
         this.doubts = doubts;
@@ -75,6 +73,7 @@ final class ViewFit {
         this.focal = focal;
         this.tiltGuess = tiltGuess;
         this.rings = rings;
+        this.squares = squares;
     }
 
     /**
@@ -109,7 +108,8 @@ final class ViewFit {
 
     /** The view that agrees best with what was known and with the ends, each of which has a sharp rim or a chamfered one. */
     View fit(Sight.AxisLine guess) throws Unsure {
-        return new RimChoice(this, focal.pixels()).best(straightened(guess, 0, tiltGuess.tilt()), tiltGuess.tilt());
+        return new RimChoice(this, focal.pixels(), squares)
+                .best(straightened(guess, 0, tiltGuess.tilt()), tiltGuess.tilt());
     }
 
     /**
@@ -118,17 +118,16 @@ final class ViewFit {
      */
     View fit(Sight.AxisLine guess, Picture picture, Lens lens) throws Unsure {
         View view = fit(guess);
-        Rings first = Rings.of(picture, lens, view);
+        Rings first = Rings.of(picture, lens, view, squares);
         if (first.count() == 0) {
             return view;
         }
         double[] faces = {view.start().face(), view.end().face()};
-        Rings again = Rings.of(
-                picture,
-                lens,
-                with(first)
-                        .tried(view.axis(), faces, agrees(view.start()), agrees(view.end()))
-                        .view());
+        boolean askStart = !squares.atStart() && agrees(view.start());
+        boolean askEnd = !squares.atEnd() && agrees(view.end());
+        ViewFit.View held =
+                with(first).tried(view.axis(), faces, askStart, askEnd).view();
+        Rings again = Rings.of(picture, lens, held, squares);
         return with(again.count() == 0 ? first : again).fit(view.axis());
     }
 
@@ -138,7 +137,12 @@ final class ViewFit {
     }
 
     private ViewFit with(Rings seen) {
-        return new ViewFit(x, y, doubts, width, height, focal, tiltGuess, seen);
+        return new ViewFit(x, y, doubts, width, height, focal, tiltGuess, seen, squares);
+    }
+
+    /** The same, what is known of a piece's squares told: the axis then hangs on what is round, and no square's end is asked as a round's. */
+    ViewFit with(KnownSquares known) {
+        return new ViewFit(x, y, doubts, width, height, focal, tiltGuess, Rings.NONE, known);
     }
 
     /**
@@ -164,9 +168,12 @@ final class ViewFit {
         for (int round = 0; round < 8; round++) {
             axis = straightened(axis, logFocal, tilt);
             double step = 1e-3;
-            double[][] here = residuals(faces, axis, logFocal, tilt);
-            double[][] byFocal = residuals(faces, axis, logFocal + step, tilt);
-            double[][] byTilt = residuals(faces, axis, logFocal, tilt + step);
+            SquaredContour now = contour(axis, logFocal, tilt);
+            SquaredContour farther = contour(axis, logFocal + step, tilt);
+            SquaredContour leaning = contour(axis, logFocal, tilt + step);
+            double[][] here = residuals(faces, now);
+            double[][] byFocal = residuals(faces, farther);
+            double[][] byTilt = residuals(faces, leaning);
             double[][] rows = {
                 {1 / square(focal.uncertainty()), 0, -logFocal / square(focal.uncertainty())},
                 {0, 1 / square(tiltGuess.uncertainty()), (tiltGuess.tilt() - tilt) / square(tiltGuess.uncertainty())}
@@ -185,6 +192,7 @@ final class ViewFit {
                 }
             }
             rings.add(rows, logFocal, tilt);
+            squares.add(rows, now, farther, leaning, step);
             double determinant = rows[0][0] * rows[1][1] - rows[0][1] * rows[1][0];
             uncertain = new double[] {Math.sqrt(rows[1][1] / determinant), Math.sqrt(rows[0][0] / determinant)};
             double[] move = LeastSquares.solve(rows);
@@ -202,7 +210,8 @@ final class ViewFit {
                 + square((tilt - tiltGuess.tilt()) / tiltGuess.uncertainty())
                 + (asked[0] ? off(start) : 0)
                 + (asked[1] ? off(end) : 0)
-                + rings.strays(logFocal, tilt);
+                + rings.strays(logFocal, tilt)
+                + squares.strays(contour);
         double wide = Math.sqrt(Math.max(1, strays / (DEGREES + (rings.count() > 0 ? 2 : 0))));
         return new Tried(
                 new View(contour, axis, logFocal, tilt, wide * uncertain[0], wide * uncertain[1], start, end), strays);
@@ -239,8 +248,7 @@ final class ViewFit {
         return contour;
     }
 
-    private double[][] residuals(double[] faces, Sight.AxisLine axis, double logFocal, double tilt) throws Unsure {
-        SquaredContour contour = contour(axis, logFocal, tilt);
+    private static double[][] residuals(double[] faces, SquaredContour contour) {
         double[][] both = new double[2][];
         for (int k = 0; k < 2; k++) {
             EndCap cap = EndCap.of(contour, k == 0, faces[k]);
@@ -254,113 +262,17 @@ final class ViewFit {
         Sight.AxisLine axis = guess;
         for (int round = 0; round < 4; round++) {
             SquaredContour contour = contour(axis, logFocal, tilt);
-            double[][] middle = middle(contour);
-            double[] line = robustLine(middle, 0.5 / contour.sight().focal());
-            double from = middle[0][0];
-            double to = middle[0][middle[0].length - 1];
-            PixelPoint one = contour.sight().pixel(from, line[0] + line[1] * from);
-            PixelPoint other = contour.sight().pixel(to, line[0] + line[1] * to);
+            Midline line = Midline.of(contour, squares);
+            PixelPoint one = contour.sight().pixel(line.from(), line.at(line.from()));
+            PixelPoint other = contour.sight().pixel(line.to(), line.at(line.to()));
             axis = new Sight.AxisLine(
                     (one.x() + other.x()) / 2,
                     (one.y() + other.y()) / 2,
                     Math.atan2(other.y() - one.y(), other.x() - one.x()));
-            if (Math.abs(line[0]) * contour.sight().focal() < 1e-3 && Math.abs(line[1]) < 1e-6) {
+            if (Math.abs(line.level()) * contour.sight().focal() < 1e-3 && Math.abs(line.slope()) < 1e-6) {
                 break;
             }
         }
         return axis;
-    }
-
-    /** Places along, how far the middle between the edges is from the axis there, how steep the edges are, and what a place counts. */
-    static double[][] middle(SquaredContour contour) {
-        double[][] left = rising(contour.points(true, 0), contour.doubts(true));
-        double[][] right = rising(contour.points(false, 0), contour.doubts(false));
-        double from = Math.max(left[0][0], right[0][0]);
-        double to = Math.min(left[0][left[0].length - 1], right[0][right[0].length - 1]);
-        int count = Math.max(20, (int) ((to - from) * contour.sight().focal()));
-        double[][] middle = new double[4][count];
-        double step = 1 / contour.sight().focal();
-        Follower onLeft = new Follower(left);
-        Follower onRight = new Follower(right);
-        Follower ahead = new Follower(left);
-        Follower behind = new Follower(left);
-        Follower leftDoubts = new Follower(new double[][] {left[0], left[2]});
-        Follower rightDoubts = new Follower(new double[][] {right[0], right[2]});
-        for (int k = 0; k < count; k++) {
-            double at = from + (to - from) * (0.03 + 0.94 * k / (count - 1));
-            middle[0][k] = at;
-            middle[1][k] = (onLeft.valueAt(at) + onRight.valueAt(at)) / 2;
-            middle[2][k] = Math.abs(ahead.valueAt(at + step) - behind.valueAt(at - step)) / (2 * step);
-            double one = leftDoubts.valueAt(at);
-            double other = rightDoubts.valueAt(at);
-            middle[3][k] = LEAST_DOUBT * LEAST_DOUBT / (LEAST_DOUBT * LEAST_DOUBT + one * one + other * other);
-        }
-        return middle;
-    }
-
-    /** Only points that go on: where an edge runs back, the outer of the two. */
-    private static double[][] rising(double[][] points, double[] doubts) {
-        int n = points[0].length;
-        double[][] kept = new double[3][n];
-        int count = 0;
-        for (int i = 0; i < n; i++) {
-            if (count == 0 || points[0][i] > kept[0][count - 1]) {
-                kept[0][count] = points[0][i];
-                kept[1][count] = points[1][i];
-                kept[2][count++] = doubts[i];
-            }
-        }
-        return new double[][] {
-            Arrays.copyOf(kept[0], count), Arrays.copyOf(kept[1], count), Arrays.copyOf(kept[2], count)
-        };
-    }
-
-    /** Reads a rising chain at places that rise too, straight between its points. */
-    private static final class Follower {
-        private final double[] along;
-
-        private final double[] across;
-
-        private int low;
-
-        Follower(double[][] chain) {
-            along = chain[0];
-            across = chain[1];
-        }
-
-        double valueAt(double at) {
-            if (along.length < 2) {
-                return across[0];
-            }
-            while (low < along.length - 2 && along[low + 1] <= at) {
-                low++;
-            }
-            double share = Math.max(0, Math.min(1, (at - along[low]) / (along[low + 1] - along[low])));
-            return across[low] + share * (across[low + 1] - across[low]);
-        }
-    }
-
-    /** Of places that {@link #middle} gives. */
-    private static double[] robustLine(double[][] middle, double noise) {
-        double[] at = middle[0];
-        double[] value = middle[1];
-        double[] steep = middle[2];
-        double[] line = {0, 0};
-        for (int round = 0; round < 8; round++) {
-            double[][] rows = new double[2][3];
-            double scale = round < 2 ? 8 * noise : 2 * noise;
-            for (int k = 0; k < at.length; k++) {
-                double off = round == 0 ? 0 : (value[k] - line[0] - line[1] * at[k]) / (1 + 2 * steep[k]);
-                double weight = middle[3][k] / square(1 + 2 * steep[k]) / square(1 + square(off / scale));
-                rows[0][0] += weight;
-                rows[0][1] += weight * at[k];
-                rows[1][1] += weight * at[k] * at[k];
-                rows[0][2] += weight * value[k];
-                rows[1][2] += weight * value[k] * at[k];
-            }
-            rows[1][0] = rows[0][1];
-            line = LeastSquares.solve(rows);
-        }
-        return line;
     }
 }

@@ -58,7 +58,7 @@ class RingsTest {
         ViewFit.View view =
                 fit.tried(piece.view().axis(), new double[] {1, 1}, true, true).view();
         assertThat(Math.toDegrees(view.tilt() - thought)).isCloseTo(0, within(0.05));
-        return Rings.of(piece.picture(), piece.view().lens(), view);
+        return Rings.of(piece.picture(), piece.view().lens(), view, KnownSquares.NONE);
     }
 
     @ParameterizedTest

@@ -78,7 +78,23 @@ final class SquarePhotoScenes {
                         new double[] {8, 0, 0.8, 1.5},
                         40),
                 square("square, mahogany on paper", 524, PAPER, MAHOGANY, new double[] {-4, -1, 0.8, 1}, 15),
-                square("square, maple on felt", 525, FELT, PhotoScene.MAPLE, new double[] {5, 0, 0.8, 1}, 0));
+                square("square, maple on felt", 525, FELT, PhotoScene.MAPLE, new double[] {5, 0, 0.8, 1}, 0),
+                // Held out: hardly turned, seen over the arris, and leaning.
+                square(
+                        "square, walnut on linen, hardly turned",
+                        531,
+                        PhotoScene.LINEN,
+                        FurtherPhotoScenes.WALNUT,
+                        new double[] {-7, 0, 0.8, 1},
+                        -7),
+                square(
+                        "square, ash on green cloth, over its arris",
+                        532,
+                        FurtherPhotoScenes.GREEN_CLOTH,
+                        FurtherPhotoScenes.ASH,
+                        new double[] {4, 0, 0.8, 1},
+                        45),
+                square("square, beech on concrete, leaning", 533, CONCRETE, BEECH, new double[] {10, 3, 0.8, 1}, -30));
     }
 
     /** Figures: turn, tilt, light, noise. */
