@@ -18,7 +18,10 @@ final class DxfDrawing {
 
     private static final int MOST_PAIRS = 2_000_000;
     private static final int DEEPEST = 8;
+    /** No drawing of a piece holds so much; of one that does the rest is passed over. */
     private static final int MOST_STROKES = 100_000;
+
+    private static final int MOST_BLOCKS = 10_000;
 
     /** A group code, its value and the line it stands on. */
     private record Pair(int code, String value, int line) {
@@ -40,6 +43,7 @@ final class DxfDrawing {
     private Affine place = Affine.NONE;
 
     private int depth;
+    private int drawnBlocks;
     private int line = 1;
 
     private DxfDrawing() {}
@@ -164,9 +168,10 @@ final class DxfDrawing {
                 .map(each -> each.value().strip())
                 .findFirst()
                 .orElse(""));
-        if (block == null || depth >= DEEPEST) {
+        if (block == null || depth >= DEEPEST || drawnBlocks >= MOST_BLOCKS) {
             return;
         }
+        drawnBlocks++;
         List<Pair> head = new ArrayList<>();
         for (int i = block; i < pairs.size() && pairs.get(i).code() != 0; i++) {
             head.add(pairs.get(i));
@@ -286,7 +291,7 @@ final class DxfDrawing {
     }
 
     private void add(List<Spot> spots, boolean closed, List<Pair> entity) {
-        if (spots.size() < 2) {
+        if (spots.size() < 2 || strokes.size() >= MOST_STROKES) {
             return;
         }
         String layer = entity.stream()
@@ -301,9 +306,6 @@ final class DxfDrawing {
                         .map(each -> new Spot(-each.x(), each.y(), each.isKnot()))
                         .toList()
                 : spots;
-        if (strokes.size() >= MOST_STROKES) {
-            throw new NumberFormatException("too many lines");
-        }
         strokes.add(place.of(new Stroke(seen, closed, layer)));
     }
 

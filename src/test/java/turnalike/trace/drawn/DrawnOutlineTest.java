@@ -160,6 +160,19 @@ class DrawnOutlineTest {
         refused(blocked(blocks, put("NOWHERE", 0, 0, 1, 0)), "holds no line");
     }
 
+    /** Seven deep, ten times each, ten million in all: read to the end it would take minutes. */
+    @Test
+    void dxf_blocks_in_blocks_without_number_are_not_all_drawn() {
+        StringBuilder blocks = new StringBuilder();
+        for (int deep = 0; deep < 7; deep++) {
+            blocks.append("0\nBLOCK\n2\nB%d\n".formatted(deep)).append(at(0, 0));
+            blocks.append(put("B" + (deep + 1), 0, 0, 1, 0).repeat(10)).append("0\nENDBLK\n");
+        }
+        refused(blocked(blocks.toString(), put("B0", 0, 0, 1, 0)), "holds no line");
+        String line = "0\nBLOCK\n2\nB7\n" + at(0, 0) + line(0, 0, 0, 10).repeat(20) + "0\nENDBLK\n";
+        refused(blocked(blocks + line, put("B0", 0, 0, 1, 0)), "holds more than 20000 lines");
+    }
+
     private static DrawnOutline.Read blocked(String blocks, String entities) {
         String text = "0\nSECTION\n2\nBLOCKS\n%s0\nENDSEC\n0\nSECTION\n2\nENTITIES\n%s0\nENDSEC\n0\nEOF\n"
                 .formatted(blocks, entities);
