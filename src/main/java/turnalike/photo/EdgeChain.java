@@ -28,6 +28,9 @@ final class EdgeChain {
     /** Across by along, from where on a ray's touching place is the noise's: what is seen of it is no more than where it runs. */
     private static final double STEEP = 3;
 
+    /** Rays whose places lie apart by more than so many times what their points do skip something between them. */
+    private static final double EVEN = 3;
+
     private final double[] along;
 
     private final double[] across;
@@ -65,7 +68,7 @@ final class EdgeChain {
 
     private double left;
 
-    private Optional<List<double[]>> leaps = Optional.empty();
+    private Optional<List<Gap>> leaps = Optional.empty();
 
     /**
      * Fits the contour at each point of the edge.
@@ -165,16 +168,37 @@ final class EdgeChain {
     /**
      * Where the contour has a hollow corner: on its two sides the rays touch at places apart, and what lies between stands behind the thicker
      * part. Judged a little beside the corner, which the picture's softness rounds.
-     *
-     * @return pairs of places, each the last seen before and the first seen after
      */
-    List<double[]> leaps() {
-        List<double[]> found = leaps.orElseGet(this::followLeaps);
+    List<Gap> leaps() {
+        List<Gap> found = leaps.orElseGet(this::followLeaps);
         leaps = Optional.of(found);
         return found;
     }
 
-    private List<double[]> followLeaps() {
+    /**
+     * Between two points of the edge the rays skip part of the piece.
+     *
+     * @param before the last place seen before it, as far as the rays beside it tell
+     * @param after the first seen after it
+     * @param firstRay the first of the rays at the corner itself, or along the shoulder
+     * @param lastRay the last of them
+     */
+    record Gap(double before, double after, int firstRay, int lastRay) {
+        /** How many rays one is off the corner's middle. */
+        int off(int ray) {
+            return Math.abs(ray - (firstRay + lastRay) / 2);
+        }
+    }
+
+    /** Whether the rays around one touch one beside the other, as they do where all of the surface is seen. */
+    boolean isEven(int i) {
+        int before = Math.max(0, i - CORNER);
+        int after = Math.min(rays.length - 1, i + CORNER);
+        double apart = Math.abs(along[first + after] - along[first + before]);
+        return Math.abs(rays[after].place() - rays[before].place()) <= EVEN * apart;
+    }
+
+    private List<Gap> followLeaps() {
         double[] leap = new double[along.length];
         double[][] sides = new double[along.length][];
         for (int i = Math.max(first, CORNER + SIDE); i < Math.min(end, along.length - CORNER - SIDE); i++) {
@@ -185,7 +209,7 @@ final class EdgeChain {
             sides[i] = new double[] {before, after};
             leap[i] = after - before - Math.abs(along[i + CORNER] - along[i - CORNER]);
         }
-        List<double[]> found = new ArrayList<>();
+        List<Gap> found = new ArrayList<>();
         for (int i = first; i < end; i++) {
             // A slope that is off by noise moves the touching place the farther, the more aslant the ray.
             double unsure = 4 * noise * along[i] * along[i] * Math.abs(across[i]);
@@ -194,7 +218,7 @@ final class EdgeChain {
                 most = k == i || leap[k] < leap[i] || (leap[k] == leap[i] && k > i);
             }
             if (most) {
-                found.add(sides[i]);
+                found.add(new Gap(sides[i][0], sides[i][1], i - CORNER - first, i + CORNER - first));
             }
         }
         return found;
@@ -203,11 +227,9 @@ final class EdgeChain {
     /**
      * Where the contour steps: of rays that run along a shoulder nobody knows where they touch, so between the last ray before it and the first
      * one after it nothing was seen, be it a pixel only.
-     *
-     * @return pairs of places, each the last seen before and the first seen after
      */
-    List<double[]> steps() {
-        List<double[]> steps = new ArrayList<>();
+    List<Gap> steps() {
+        List<Gap> steps = new ArrayList<>();
         int i = first + 1;
         // What begins or ends with the edge itself is the piece's end.
         while (i < end - 1 && isSteep(i)) {
@@ -220,7 +242,7 @@ final class EdgeChain {
             }
             boolean high = Math.abs(across[i] - across[from - 1]) > LEAP / focal;
             if (i > from && i < end - 1 && high) {
-                steps.add(new double[] {middlePlace(from - 2), middlePlace(i + 1)});
+                steps.add(new Gap(middlePlace(from - 2), middlePlace(i + 1), from - 1 - first, i - first));
             }
             i = Math.max(i, from + 1);
         }

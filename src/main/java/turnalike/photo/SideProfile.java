@@ -18,6 +18,9 @@ final class SideProfile {
 
     private final double[] doubts;
 
+    /** Which of the edge's rays bounds each step. */
+    private final int[] rays;
+
     private final EdgeChain chain;
 
     private final Steps steps;
@@ -25,8 +28,9 @@ final class SideProfile {
     /** Worked out when first asked for: of most views only the radii are. */
     private Optional<boolean[]> hidden = Optional.empty();
 
-    private SideProfile(double[] radius, double[] doubts, EdgeChain chain, Steps steps) {
+    private SideProfile(double[] radius, double[] doubts, int[] rays, EdgeChain chain, Steps steps) {
         this.doubts = doubts;
+        this.rays = rays;
         this.radius = radius;
         this.chain = chain;
         this.steps = steps;
@@ -65,7 +69,7 @@ final class SideProfile {
         for (int k = 0; k < count; k++) {
             atSteps[k] = near(doubts, rays[k]);
         }
-        return new SideProfile(radius, atSteps, chain, steps);
+        return new SideProfile(radius, atSteps, rays, chain, steps);
     }
 
     /** What the points around one are uncertain by, root mean square. */
@@ -90,12 +94,34 @@ final class SideProfile {
         double from = steps.from();
         double step = (steps.to() - from) / (count - 1);
         boolean[] unseen = new boolean[count];
-        List<double[]> leaps = new ArrayList<>(chain.leaps());
-        leaps.addAll(chain.steps());
-        for (double[] leap : leaps) {
-            int first = (int) Math.max(0, Math.ceil((leap[0] - from) / step));
-            int last = (int) Math.min(count - 1, Math.floor((leap[1] - from) / step));
+        List<EdgeChain.Gap> gaps = new ArrayList<>(chain.leaps());
+        gaps.addAll(chain.steps());
+        for (EdgeChain.Gap gap : gaps) {
+            int first = (int) Math.max(0, Math.ceil((gap.before() - from) / step));
+            int last = (int) Math.min(count - 1, Math.floor((gap.after() - from) / step));
+            // Where the rays beside a corner touch is known but roughly. What hides the rest is thickest, and from
+            // there on a step that a ray farther off bounds was seen, but for the last one.
+            int thickest = first;
+            int behind = first;
             for (int k = first; k <= last; k++) {
+                thickest = radius[k] > radius[thickest] ? k : thickest;
+                behind = gap.off(rays[k]) < gap.off(rays[behind]) ? k : behind;
+            }
+            int begin = first;
+            int finish = last;
+            while (thickest < behind
+                    && begin + 1 < behind
+                    && rays[begin + 1] < gap.firstRay()
+                    && chain.isEven(rays[begin + 1])) {
+                begin++;
+            }
+            while (thickest > behind
+                    && finish - 1 > behind
+                    && rays[finish - 1] > gap.lastRay()
+                    && chain.isEven(rays[finish - 1])) {
+                finish--;
+            }
+            for (int k = begin; k <= finish; k++) {
                 unseen[k] = true;
             }
         }

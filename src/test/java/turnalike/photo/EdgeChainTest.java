@@ -54,11 +54,12 @@ class EdgeChainTest {
         SplittableRandom dice = new SplittableRandom(7);
         for (int round = 0; round < 20; round++) {
             double place = -(20 + 40 * dice.nextDouble()) * PIXEL;
-            List<double[]> steps = chain(stepped(place, 0.032, 0.016, dice)).steps();
+            List<EdgeChain.Gap> steps =
+                    chain(stepped(place, 0.032, 0.016, dice)).steps();
             assertThat(steps).hasSize(1);
             // The rim's arc is round at its top: it runs on for some two pixels before it is steep.
-            assertThat(steps.get(0)[0]).isBetween(place - 2 * PIXEL, place + 2.5 * PIXEL);
-            assertThat(steps.get(0)[1]).isBetween(steps.get(0)[0], place + 5 * PIXEL);
+            assertThat(steps.get(0).before()).isBetween(place - 2 * PIXEL, place + 2.5 * PIXEL);
+            assertThat(steps.get(0).after()).isBetween(steps.get(0).before(), place + 5 * PIXEL);
         }
     }
 

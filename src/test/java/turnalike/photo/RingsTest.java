@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import turnalike.trace.Profile;
 
 /** The lean from the rims of shoulders, in pictures whose view is known. */
 class RingsTest {
@@ -116,6 +117,25 @@ class RingsTest {
                 fit(piece, ViewFit.TiltGuess.BY_EYE).fit(piece.view().axis());
         double pixels = SteppedPiece.FOCAL * (view.end().apex() - view.start().apex());
         return Shoulders.of(RoundOutline.of(view.contour(), view.start(), view.end(), pixels / 2));
+    }
+
+    /** Up to its rim the thicker side was seen: a pixel is a millimetre here. */
+    @Test
+    void what_a_shoulder_hides_begins_at_its_rim() throws Unsure, IOException {
+        double rim = 0.2;
+        List<double[]> shouldered = List.of(new double[] {-0.3, rim, 0.045}, new double[] {rim, 0.31, 0.02});
+        SteppedPiece piece = new SteppedPiece(shouldered, new SteppedPiece.Seen(0, 0, STRAIGHT), EVEN);
+        ViewFit.View view =
+                fit(piece, ViewFit.TiltGuess.BY_EYE).fit(piece.view().axis());
+        RoundOutline outline = RoundOutline.of(view.contour(), view.start(), view.end(), 610);
+        double at = 610 * (rim + 0.3) / 0.61;
+        // Right at both ends, and beyond the rim.
+        List<Profile.Stretch> hidden = outline.hiddenStretches(1);
+        assertThat(hidden).hasSize(3);
+        assertThat(hidden.get(0).to().mm()).isLessThan(2);
+        assertThat(hidden.get(1).from().mm()).isBetween(at - 2, at + 1);
+        assertThat(hidden.get(1).to().mm()).isGreaterThan(at + 8);
+        assertThat(hidden.get(2).from().mm()).isGreaterThan(608);
     }
 
     @Test

@@ -76,7 +76,7 @@ record Affine(double a, double b, double c, double d, double e, double f) {
         return new Affine(1, 0, 0, 1, x, y);
     }
 
-    private static Affine turn(double degrees) {
+    static Affine turn(double degrees) {
         double cos = Math.cos(Math.toRadians(degrees));
         double sin = Math.sin(Math.toRadians(degrees));
         return new Affine(cos, sin, -sin, cos, 0, 0);

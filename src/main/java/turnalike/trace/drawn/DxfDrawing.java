@@ -1,6 +1,7 @@
 package turnalike.trace.drawn;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -8,7 +9,7 @@ import java.util.Optional;
 
 /**
  * Reads the outlines of a DXF file in text: lines, polylines old and new with their bulges, arcs, ellipses and splines of its entities.
- * Group codes as in Autodesk's DXF reference (from memory). Blocks put in elsewhere are not followed.
+ * Group codes as in Autodesk's DXF reference (from memory). A block is drawn wherever the drawing puts it in, once where it says rows of it.
  */
 final class DxfDrawing {
     /** {@code $INSUNITS}: what a unit is. */
@@ -16,6 +17,11 @@ final class DxfDrawing {
             1, 25.4, 2, 304.8, 4, 1.0, 5, 10.0, 6, 1000.0, 8, 25.4e-6, 9, 0.0254, 10, 914.4, 13, 0.001, 14, 100.0);
 
     private static final int MOST_PAIRS = 2_000_000;
+    private static final int DEEPEST = 8;
+    /** No drawing of a piece holds so much; of one that does the rest is passed over. */
+    private static final int MOST_STROKES = 100_000;
+
+    private static final int MOST_BLOCKS = 10_000;
 
     /** A group code, its value and the line it stands on. */
     private record Pair(int code, String value, int line) {
@@ -30,6 +36,14 @@ final class DxfDrawing {
 
     private final List<Pair> pairs = new ArrayList<>();
     private final List<Stroke> strokes = new ArrayList<>();
+    /** Of each block's name the place among the pairs where it begins. */
+    private final Map<String, Integer> blocks = new HashMap<>();
+
+    /** Where what is drawn now stands in the drawing, and in how many blocks. */
+    private Affine place = Affine.NONE;
+
+    private int depth;
+    private int drawnBlocks;
     private int line = 1;
 
     private DxfDrawing() {}
@@ -89,15 +103,38 @@ final class DxfDrawing {
     }
 
     private void entities() {
-        int at = 0;
-        while (at < pairs.size()
-                && !(pairs.get(at).code() == 2 && pairs.get(at).value().strip().equals("ENTITIES"))) {
-            at++;
+        int at = pairs.size();
+        for (int i = 0; i < pairs.size() && at == pairs.size(); i++) {
+            if (is(i, 0, "BLOCK")) {
+                blocks.putIfAbsent(text(i + 1, 2), i + 1);
+            } else if (is(i, 2, "ENTITIES")) {
+                at = i;
+            }
         }
+        drawFrom(at + 1);
+    }
+
+    private boolean is(int index, int code, String value) {
+        Pair pair = pairs.get(index);
+        return pair.code() == code && pair.value().strip().equals(value);
+    }
+
+    /** The first value of that code from a place on, within its entity; empty for none. */
+    private String text(int from, int code) {
+        for (int i = from; i < pairs.size() && pairs.get(i).code() != 0; i++) {
+            if (pairs.get(i).code() == code) {
+                return pairs.get(i).value().strip();
+            }
+        }
+        return "";
+    }
+
+    /** Draws the entities from a place among the pairs up to the end of their section or block. */
+    private void drawFrom(int from) {
         List<Pair> entity = new ArrayList<>();
         List<Pair> polyline = new ArrayList<>();
         List<List<Pair>> vertices = new ArrayList<>();
-        for (int i = at + 1; i < pairs.size(); i++) {
+        for (int i = from; i < pairs.size(); i++) {
             Pair pair = pairs.get(i);
             if (pair.code() != 0) {
                 entity.add(pair);
@@ -106,21 +143,51 @@ final class DxfDrawing {
             String kind = entity.isEmpty() || entity.get(0).code() != 0
                     ? ""
                     : entity.get(0).value().strip();
-            if (kind.equals("POLYLINE")) {
-                polyline = entity;
-                vertices = new ArrayList<>();
-            } else if (kind.equals("VERTEX")) {
-                vertices.add(entity);
-            } else if (kind.equals("SEQEND")) {
-                old(polyline, vertices);
-            } else {
-                draw(kind, entity);
+            switch (kind) {
+                case "POLYLINE" -> {
+                    polyline = entity;
+                    vertices = new ArrayList<>();
+                }
+                case "VERTEX" -> vertices.add(entity);
+                case "SEQEND" -> old(polyline, vertices);
+                case "INSERT" -> insert(entity);
+                default -> draw(kind, entity);
             }
             entity = new ArrayList<>(List.of(pair));
-            if (pair.value().strip().equals("ENDSEC")) {
+            if (is(i, 0, "ENDSEC") || is(i, 0, "ENDBLK")) {
                 return;
             }
         }
+    }
+
+    /** Draws a block where it is put in, turned and scaled; one that holds itself no deeper than any drawing goes. */
+    private void insert(List<Pair> entity) {
+        line = entity.get(0).line();
+        Integer block = blocks.get(entity.stream()
+                .filter(each -> each.code() == 2)
+                .map(each -> each.value().strip())
+                .findFirst()
+                .orElse(""));
+        if (block == null || depth >= DEEPEST || drawnBlocks >= MOST_BLOCKS) {
+            return;
+        }
+        drawnBlocks++;
+        List<Pair> head = new ArrayList<>();
+        for (int i = block; i < pairs.size() && pairs.get(i).code() != 0; i++) {
+            head.add(pairs.get(i));
+        }
+        Affine outside = place;
+        double wide = value(entity, 41, 1);
+        Affine behind = value(entity, 230, 1) < 0 ? new Affine(-1, 0, 0, 1, 0, 0) : Affine.NONE;
+        place = outside.after(behind)
+                .after(Affine.shift(value(entity, 10, 0), value(entity, 20, 0)))
+                .after(Affine.turn(value(entity, 50, 0)))
+                .after(new Affine(wide, 0, 0, value(entity, 42, wide), 0, 0))
+                .after(Affine.shift(-value(head, 10, 0), -value(head, 20, 0)));
+        depth++;
+        drawFrom(block);
+        depth--;
+        place = outside;
     }
 
     private void draw(String kind, List<Pair> entity) {
@@ -224,7 +291,7 @@ final class DxfDrawing {
     }
 
     private void add(List<Spot> spots, boolean closed, List<Pair> entity) {
-        if (spots.size() < 2) {
+        if (spots.size() < 2 || strokes.size() >= MOST_STROKES) {
             return;
         }
         String layer = entity.stream()
@@ -239,7 +306,7 @@ final class DxfDrawing {
                         .map(each -> new Spot(-each.x(), each.y(), each.isKnot()))
                         .toList()
                 : spots;
-        strokes.add(new Stroke(seen, closed, layer));
+        strokes.add(place.of(new Stroke(seen, closed, layer)));
     }
 
     private static double value(List<Pair> entity, int code, double otherwise) {

@@ -14,6 +14,9 @@ record Placed(List<Spot> spots, boolean isHalf) {
     private static final double WHOLE = 0.97;
 
     private static final double STRAIGHT = 2e-4;
+    /** Of the length; drawings are a little off where a curve was flattened. */
+    private static final double EVEN = 5e-3;
+
     /** A piece drawn nearly level or upright was meant so. */
     private static final double SQUARE_ON_RAD = Math.toRadians(1);
 
@@ -29,6 +32,15 @@ record Placed(List<Spot> spots, boolean isHalf) {
         List<Spot> edge = longest(outline.spots());
         Placed byEdge = turned(outline.spots(), angle(edge.get(0), edge.get(1)), edge.get(0), true);
         double length = byEdge.length();
+        if (byEdge.height() > edge.get(0).distance(edge.get(1))) {
+            // Thicker to one side than it is long, and alike about the edge's middle: that edge is the flat end of a
+            // whole piece.
+            Placed standing =
+                    turned(outline.spots(), angle(edge.get(0), edge.get(1)) + Math.PI / 2, middle(edge), false);
+            if (standing.isEven()) {
+                return standing;
+            }
+        }
         if (edge.get(0).distance(edge.get(1)) > WHOLE * length && byEdge.isOnOneSide() && !byEdge.isMirrored()) {
             return byEdge.upright();
         }
@@ -63,6 +75,22 @@ record Placed(List<Spot> spots, boolean isHalf) {
     private double length() {
         return spots.stream().mapToDouble(Spot::x).max().orElse(0)
                 - spots.stream().mapToDouble(Spot::x).min().orElse(0);
+    }
+
+    private double height() {
+        return spots.stream().mapToDouble(Spot::y).max().orElse(0)
+                - spots.stream().mapToDouble(Spot::y).min().orElse(0);
+    }
+
+    private static Spot middle(List<Spot> edge) {
+        return Spot.knot(
+                (edge.get(0).x() + edge.get(1).x()) / 2,
+                (edge.get(0).y() + edge.get(1).y()) / 2);
+    }
+
+    /** Whether both sides of it are alike. */
+    private boolean isEven() {
+        return new Sides(spots).all().stream().allMatch(each -> Math.abs(each.middle()) < EVEN * length());
     }
 
     private boolean isOnOneSide() {

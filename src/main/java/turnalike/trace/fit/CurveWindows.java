@@ -155,7 +155,7 @@ final class CurveWindows {
             Form form = fit.run().forms().get(i);
             boolean shared = i > from && fit.isTied(i);
             sum += i > from ? smooth(i) : 0;
-            sum += fit.chiOf(i) + perSize * (form.sizes() + 1 - (shared ? 1 : 0)) + form.rarity();
+            sum += fit.chiOf(i) + perSize * (form.sizes() + 1 - (shared ? 1 : 0)) + fit.rarity(i);
         }
         return sum;
     }

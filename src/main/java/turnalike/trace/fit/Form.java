@@ -25,6 +25,9 @@ enum Form {
     /** A vee. */
     POINT(2, 1, 0);
 
+    private static final double LONG_BEAD = 2;
+    private static final double ODD = 4;
+
     private final int sizes;
     private final double rarity;
     private final int endSize;
@@ -40,9 +43,14 @@ enum Form {
         return sizes;
     }
 
-    /** What is added to its cost so that of forms that explain alike the plainer is told; a choice of ours, far below one size's cost. */
-    double rarity() {
-        return rarity;
+    /**
+     * What is added to its cost, of one so long on a piece so thick, so that of forms that explain alike the plainer is told; a choice of ours,
+     * below one size's cost. What is short and bulges is a bead, and what is long a swell (common practice, no source): one that is not is told
+     * only where the stations say so.
+     */
+    double rarity(double lengthMm, double thickMm) {
+        boolean odd = (this == HUMP && lengthMm > LONG_BEAD * thickMm) || (this == BELLY && lengthMm < thickMm);
+        return odd ? rarity + ODD : rarity;
     }
 
     /** Which of its sizes is the radius where it ends; where it starts that is always the first. */

@@ -154,13 +154,19 @@ final class JointFit {
 
     double cost() {
         double sum = chi + perSize * (unknowns + run.size());
-        for (Form each : run.forms()) {
-            sum += each.rarity();
+        for (int i = 0; i < run.size(); i++) {
+            sum += rarity(i);
         }
         for (Seam each : run.seams()) {
             sum += perSize * each.unmeasured(data);
         }
         return sum;
+    }
+
+    double rarity(int form) {
+        Seam from = run.seams().get(form);
+        double length = run.seams().get(form + 1).placeMm() - from.placeMm();
+        return run.forms().get(form).rarity(length, 2 * data.r[Math.min(from.first(), data.size() - 1)]);
     }
 
     Run run() {

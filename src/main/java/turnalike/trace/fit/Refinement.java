@@ -115,7 +115,7 @@ final class Refinement {
         return fit.with(fit.run().withSeam(joint, Seams.between(data, last)));
     }
 
-    /** The best place between the two stations; where all are as good, the middle. */
+    /** The best place between the two stations; where all are as good, the likeliest. */
     private JointFit between(JointFit fit, int joint) {
         Seam seam = fit.run().seams().get(joint);
         if (!data.swept || seam.isShared() || !(data.x[seam.first()] > data.x[seam.last()])) {
@@ -123,21 +123,23 @@ final class Refinement {
         }
         double from = data.x[seam.last()];
         double step = (data.x[seam.first()] - from) / (BETWEEN - 1);
-        double[] chi = new double[BETWEEN];
+        double[] misfit = new double[BETWEEN];
         double least = Double.POSITIVE_INFINITY;
         for (int k = 0; k < BETWEEN; k++) {
-            chi[k] = at(fit, joint, from + k * step).chi();
-            least = Math.min(least, chi[k]);
+            double place = from + k * step;
+            misfit[k] = at(fit, joint, place).chi() + data.unlikely(seam.last(), place);
+            least = Math.min(least, misfit[k]);
         }
         double sum = 0;
         double places = 0;
         for (int k = 0; k < BETWEEN; k++) {
-            double likely = Math.exp(-Math.min(500, (chi[k] - least) / 2));
+            double likely = Math.exp(-Math.min(500, (misfit[k] - least) / 2));
             sum += likely;
             places += likely * (from + k * step);
         }
         JointFit other = sum > 0 ? at(fit, joint, places / sum) : fit;
-        return other.cost() <= fit.cost() + 0.5 ? other : fit;
+        double worth = data.unlikely(seam.last(), seam.placeMm()) - data.unlikely(seam.last(), places / sum);
+        return other.cost() <= fit.cost() + worth + 0.5 ? other : fit;
     }
 
     private JointFit at(JointFit fit, int joint, double placeMm) {

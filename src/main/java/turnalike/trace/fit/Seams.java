@@ -49,7 +49,7 @@ final class Seams {
 
     /** A seam somewhere between a station and the next. */
     static Seam between(Data data, int k) {
-        return new Seam((data.x[k] + data.x[k + 1]) / 2, k, k + 1);
+        return new Seam(data.likeliest(k), k, k + 1);
     }
 
     private static void few(Data data, int from, int to, List<Seam> out) {

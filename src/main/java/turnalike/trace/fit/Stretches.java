@@ -77,17 +77,18 @@ final class Stretches {
             return new Best(Form.LEVEL, Double.POSITIVE_INFINITY);
         }
         gather(from, to, lengthMm);
+        double thickMm = 2 * data.r[first];
         Form best = Form.LEVEL;
         double least = data.isTellable(Form.LEVEL, from, to) ? level(belly) + 2 * perSize : Double.POSITIVE_INFINITY;
         for (int k = 0; k < TWO.length && count >= 2; k++) {
-            double cost = two(TWO[k], sums[k], from, to, lengthMm) + 3 * perSize + TWO[k].rarity();
+            double cost = two(TWO[k], sums[k], from, to, lengthMm) + 3 * perSize + TWO[k].rarity(lengthMm, thickMm);
             if (cost < least && data.isTellable(TWO[k], from, to)) {
                 least = cost;
                 best = TWO[k];
             }
         }
         if (count >= 3 && data.isTellable(Form.BELLY, from, to)) {
-            double cost = three(belly) + 4 * perSize + Form.BELLY.rarity();
+            double cost = three(belly) + 4 * perSize + Form.BELLY.rarity(lengthMm, thickMm);
             if (cost < least) {
                 least = cost;
                 best = Form.BELLY;

@@ -63,6 +63,22 @@ class DrawnOutlineTest {
         isTheStep(svg(MM, "<path d=\"M0 0 V-10 H30 V-6 H100 V0 Z\"/>"), 1);
     }
 
+    /** Its flat end, 28 across, is the longest straight edge, and no axis of a half. */
+    @Test
+    void a_flat_end_may_be_the_longest_edge_of_a_whole_outline() {
+        String stout = "M0 14 L12 14 L18 10 L24 13 L40 7 L40 -7 L24 -13 L18 -10 L12 -14 L0 -14 Z";
+        for (String turn : List.of("", "rotate(90)", "rotate(30)")) {
+            DrawnOutline.Read read = svg(MM, "<path transform=\"%s\" d=\"%s\"/>".formatted(turn, stout));
+            assertThat(read.problems()).isEmpty();
+            assertThat(read.original().orElseThrow().profile().length().mm())
+                    .as(turn)
+                    .isCloseTo(40, within(1e-6));
+        }
+        // Half of a knob that is thicker than long stays a half.
+        DrawnOutline.Read knob = svg(MM, "<path d=\"M0 0 V5 L8 20 L12 24 L20 12 V0 Z\"/>");
+        assertThat(knob.original().orElseThrow().profile().length().mm()).isCloseTo(20, within(1e-6));
+    }
+
     @Test
     void transforms_and_units_are_followed() {
         isTheStep(svg(MM, "<g transform=\"translate(5 40)\"><path d=\"" + WHOLE + "\"/></g>"), 1);
@@ -128,6 +144,43 @@ class DrawnOutlineTest {
 
     private static String line(double x1, double y1, double x2, double y2) {
         return "0\nLINE\n8\n0\n10\n%s\n20\n%s\n11\n%s\n21\n%s\n".formatted(x1, y1, x2, y2);
+    }
+
+    @Test
+    void a_dxf_block_is_drawn_where_it_is_put_in() {
+        String side = "0\nLWPOLYLINE\n8\n0\n90\n6\n70\n1\n" + at(5, 0) + at(5, 10) + at(35, 10) + at(35, 6) + at(105, 6)
+                + at(105, 0);
+        String half = "0\nBLOCK\n8\n0\n2\nHALF\n70\n0\n" + at(5, 0) + side + "0\nENDBLK\n8\n0\n";
+        String outer = "0\nBLOCK\n8\n0\n2\nPIECE\n70\n0\n" + at(0, 0) + put("HALF", 3, 4, 1, 90) + "0\nENDBLK\n8\n0\n";
+        String self = "0\nBLOCK\n8\n0\n2\nSELF\n70\n0\n" + at(0, 0) + put("SELF", 1, 0, 1, 0) + "0\nENDBLK\n8\n0\n";
+        String blocks = half + outer + self;
+        isTheStep(blocked(blocks, put("HALF", 40, 7, 1, 0)), 1);
+        isTheStep(blocked(blocks, put("PIECE", 40, 7, 2, -90)), 2);
+        refused(blocked(blocks, put("SELF", 0, 0, 1, 0)), "holds no line");
+        refused(blocked(blocks, put("NOWHERE", 0, 0, 1, 0)), "holds no line");
+    }
+
+    /** Seven deep, ten times each, ten million in all: read to the end it would take minutes. */
+    @Test
+    void dxf_blocks_in_blocks_without_number_are_not_all_drawn() {
+        StringBuilder blocks = new StringBuilder();
+        for (int deep = 0; deep < 7; deep++) {
+            blocks.append("0\nBLOCK\n2\nB%d\n".formatted(deep)).append(at(0, 0));
+            blocks.append(put("B" + (deep + 1), 0, 0, 1, 0).repeat(10)).append("0\nENDBLK\n");
+        }
+        refused(blocked(blocks.toString(), put("B0", 0, 0, 1, 0)), "holds no line");
+        String line = "0\nBLOCK\n2\nB7\n" + at(0, 0) + line(0, 0, 0, 10).repeat(20) + "0\nENDBLK\n";
+        refused(blocked(blocks + line, put("B0", 0, 0, 1, 0)), "holds more than 20000 lines");
+    }
+
+    private static DrawnOutline.Read blocked(String blocks, String entities) {
+        String text = "0\nSECTION\n2\nBLOCKS\n%s0\nENDSEC\n0\nSECTION\n2\nENTITIES\n%s0\nENDSEC\n0\nEOF\n"
+                .formatted(blocks, entities);
+        return DrawnOutline.read(text, DrawnOutline.Format.DXF, Optional.empty(), UnitSystem.METRIC);
+    }
+
+    private static String put(String name, double x, double y, double times, double degrees) {
+        return "0\nINSERT\n8\n0\n2\n%s\n%s41\n%s\n42\n%s\n50\n%s\n".formatted(name, at(x, y), times, times, degrees);
     }
 
     @Test

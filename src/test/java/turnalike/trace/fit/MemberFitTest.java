@@ -177,6 +177,45 @@ class MemberFitTest {
                         member.length().mm() * 2 != Math.rint(member.length().mm() * 2));
     }
 
+    private static TracedRun measured(double[][] rows, double sigma) {
+        List<Profile.Station> stations = new ArrayList<>();
+        for (double[] each : rows) {
+            stations.add(new Profile.Station(Length.ofMm(each[0]), Length.ofMm(each[1]), Length.ofMm(sigma)));
+        }
+        Length length = Length.ofMm(rows[rows.length - 1][0]);
+        return MemberFit.of(new Original(new Profile(length, stations, List.of()), List.of(), SUREST), Snap.NONE);
+    }
+
+    @Test
+    void of_few_rows_a_tenon_measured_twice_is_no_taper_for_two_errors_and_one_that_tapers_is() {
+        double[][] rows = {{0, 7.34}, {17.5, 7.14}, {17.5, 12.5}, {25.4, 16.3}, {33.3, 12.5}, {33.3, 8.9}, {55.6, 8.9}};
+        assertThat(words(measured(rows, 0.06).run())).containsExactly("tenon", "bead", "tenon");
+        rows[1][1] = 6.6;
+        assertThat(words(measured(rows, 0.06).run())).containsExactly("taper", "bead", "tenon");
+    }
+
+    /** Between half an ellipse and a quadratic, nearer to the latter by less than the error lets one tell. */
+    @Test
+    void what_may_be_either_is_a_bead_where_short_and_a_swell_where_long() {
+        assertThat(words(measured(bulging(16), 0.08).run())).containsExactly("tenon", "bead", "tenon");
+        assertThat(words(measured(bulging(101), 0.08).run())).containsExactly("tenon", "swell", "tenon");
+    }
+
+    private static double[][] bulging(double length) {
+        double end = 20 + length;
+        return new double[][] {
+            {0, 9},
+            {20, 9},
+            {20, 18.7},
+            {20 + length / 4, 18.7 + 0.775 * 2.4},
+            {20 + length / 2, 21.1},
+            {20 + 3 * length / 4, 18.7 + 0.775 * 2.4},
+            {end, 18.7},
+            {end, 9},
+            {end + 20, 9}
+        };
+    }
+
     @Test
     void a_stretch_told_square_is_one_square_member() {
         List<Profile.Station> stations = new ArrayList<>();

@@ -12,6 +12,8 @@ import turnalike.outline.Outline;
 import turnalike.pattern.Cylinder;
 import turnalike.pattern.Details;
 import turnalike.pattern.Member;
+import turnalike.pattern.Taper;
+import turnalike.pattern.Tenon;
 import turnalike.trace.Original;
 import turnalike.trace.Profile;
 import turnalike.trace.Snap;
@@ -76,6 +78,24 @@ class SmearedRunsTest {
         assertThat(right).as("of %s", all).isGreaterThanOrEqualTo((int) Math.ceil(0.95 * all));
         assertThat(found).isLessThanOrEqualTo((int) (1.03 * all));
         assertThat(right).as("beside one that takes every error for its own").isGreaterThan(blind);
+    }
+
+    /** A taper's end alone says nothing of where it ends: what hides the foot of the step is its rim. */
+    @Test
+    void a_joint_of_which_one_side_was_hidden_stands_at_the_rim_that_hides_it() {
+        for (boolean thickFirst : new boolean[] {true, false}) {
+            Taper taper = new Taper(Length.ofMm(60), Length.ofMm(34), Length.ofMm(30), Details.NONE);
+            Tenon thin = new Tenon(Length.ofMm(40), Length.ofMm(18), Length.ZERO, Details.NONE);
+            List<Member> truth = thickFirst ? List.of(taper, thin) : List.of(thin, taper);
+            double rim = thickFirst ? 60 : 40;
+            Profile seen = read(RandomRuns.outline(truth), 0.03, 4);
+            Length from = Length.ofMm(thickFirst ? rim - 0.7 : rim - 5);
+            Length to = Length.ofMm(thickFirst ? rim + 5 : rim + 0.7);
+            Profile hidden = new Profile(seen.length(), seen.stations(), List.of(new Profile.Stretch(from, to)));
+            Score score = Score.of(truth, traced(hidden, PIXEL));
+            assertThat(score.wholeRun()).isTrue();
+            assertThat(score.right()).as("thick first %s", thickFirst).isEqualTo(2);
+        }
     }
 
     @Test
