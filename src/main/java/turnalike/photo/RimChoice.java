@@ -32,7 +32,10 @@ final class RimChoice {
 
     private final ViewFit fit;
 
-    private final double focal;
+    /** How unsure a guess is that is begun at once more from either side: an end's bulge tells its way only from near. */
+    static final double VAGUE = 0.1;
+
+    private final FocalGuess focal;
 
     /** One way to explain the ends, and how ill all that is known and seen agrees with it: twice a negative log likelihood. */
     private record Way(ViewFit.View view, double strays, double start, double end) {
@@ -46,17 +49,19 @@ final class RimChoice {
         }
     }
 
-    RimChoice(ViewFit fit, double focal) {
+    RimChoice(ViewFit fit, FocalGuess focal) {
         this.fit = fit;
         this.focal = focal;
     }
 
-    ViewFit.View best(Sight.AxisLine axis, double tilt) throws Unsure {
-        SquaredContour first = fit.contour(axis, 0, tilt);
+    ViewFit.View best(Sight.AxisLine guess, double tilt) throws Unsure {
+        double near = begun(guess, tilt);
+        Sight.AxisLine axis = fit.straightened(guess, near, tilt);
+        SquaredContour first = fit.contour(axis, near, tilt);
         List<Way> ways = new ArrayList<>();
         for (double start : EndCap.faces(first, true)) {
             for (double end : EndCap.faces(first, false)) {
-                ways.add(way(axis, start, end, true, true));
+                ways.add(way(axis, near, start, end, true, true));
                 // How far a chamfer reaches is told the better, the nearer the view is to the true one.
                 Way last = ways.get(ways.size() - 1);
                 boolean maybe = start < 1 || end < 1;
@@ -66,6 +71,7 @@ final class RimChoice {
                     SquaredContour there = last.view.contour();
                     last = way(
                             last.view.axis(),
+                            last.view.logFocal(),
                             start < 1 ? chamfered(there, true) : 1,
                             end < 1 ? chamfered(there, false) : 1,
                             true,
@@ -74,8 +80,8 @@ final class RimChoice {
                 }
             }
         }
-        ways.add(way(axis, 1, 1, false, true));
-        ways.add(way(axis, 1, 1, true, false));
+        ways.add(way(axis, near, 1, 1, false, true));
+        ways.add(way(axis, near, 1, 1, true, false));
         double leastStart = ways.stream().mapToDouble(Way::start).min().orElse(0);
         double leastEnd = ways.stream().mapToDouble(Way::end).min().orElse(0);
         return weighed(ways.stream()
@@ -84,20 +90,43 @@ final class RimChoice {
                 .toList());
     }
 
+    /** Where sharp rims agree best from: at the guess of the focal length, or well beside one that is vague. */
+    private double begun(Sight.AxisLine guess, double tilt) throws Unsure {
+        if (focal.uncertainty() < VAGUE) {
+            return 0;
+        }
+        double best = 0;
+        double least = Double.POSITIVE_INFINITY;
+        for (double near : new double[] {0, -focal.uncertainty(), focal.uncertainty(), 2 * focal.uncertainty()}) {
+            double cost = way(fit.straightened(guess, near, tilt), near, 1, 1, true, true)
+                    .cost();
+            if (cost < least) {
+                least = cost;
+                best = near;
+            }
+        }
+        return best;
+    }
+
     private static double chamfered(SquaredContour contour, boolean start) {
         double[] faces = EndCap.faces(contour, start);
         return faces[faces.length - 1];
     }
 
-    private Way way(Sight.AxisLine axis, double start, double end, boolean askStart, boolean askEnd) throws Unsure {
-        ViewFit.Tried tried = fit.tried(axis, new double[] {start, end}, askStart, askEnd);
+    private Way way(Sight.AxisLine axis, double near, double start, double end, boolean askStart, boolean askEnd)
+            throws Unsure {
+        ViewFit.Tried tried = fit.tried(axis, near, new double[] {start, end}, askStart, askEnd);
         ViewFit.View view = tried.view();
         return new Way(
-                view, tried.strays() + (askStart && askEnd ? 0 : NOT_ASKED), cost(view.start()), cost(view.end()));
+                view,
+                tried.strays() + (askStart && askEnd ? 0 : NOT_ASKED),
+                cost(view, view.start()),
+                cost(view, view.end()));
     }
 
-    private double cost(EndCap cap) {
-        double points = POINTS * cap.radius() / cap.face() * focal;
+    private static double cost(ViewFit.View view, EndCap cap) {
+        double points =
+                POINTS * cap.radius() / cap.face() * view.contour().sight().focal();
         double misfit = Math.max(0.03, Math.min(10, cap.misfit()));
         return (cap.flat() ? 0 : NO_RIM) + (cap.face() < 1 ? SELDOM : 0) + 2 * points * Math.log(misfit);
     }
