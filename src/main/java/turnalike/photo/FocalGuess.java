@@ -11,8 +11,13 @@ import turnalike.units.Angle;
  * @param from where it comes from, in words
  */
 record FocalGuess(double pixels, double uncertainty, String from) {
-    /** What most phones' main lens has, as on 36 mm film; common practice, no source. */
-    private static final double USUAL_EQUIVALENT = 27;
+    /**
+     * What a lens is taken to have of which nothing is said, as on 36 mm film: a phone's main one has some 27 mm, but a picture without the camera's data
+     * has often been cut down, which is as if by a longer lens, and larger cameras have 50 mm; common practice, no source.
+     */
+    private static final double USUAL_EQUIVALENT = 35;
+
+    private static final double ITS_UNCERTAINTY = 0.35;
 
     static FocalGuess of(Optional<Angle> view, CameraData camera, int width, int height) {
         double longer = Math.max(width, height);
@@ -34,7 +39,7 @@ record FocalGuess(double pixels, double uncertainty, String from) {
         }
         return new FocalGuess(
                 USUAL_EQUIVALENT * perMm,
-                0.25,
-                "a guess: the picture's file says nothing of the lens, a phone's usual one is taken");
+                ITS_UNCERTAINTY,
+                "a guess: the picture's file says nothing of the lens, a middling one is taken");
     }
 }

@@ -32,7 +32,13 @@ final class RimChoice {
 
     private final ViewFit fit;
 
-    private final double focal;
+    /** How unsure a guess is that is begun at once more from either side: an end's bulge tells its way only from near. */
+    static final double VAGUE = 0.1;
+
+    /** How closely in pixels. Set on two pictures: a sawn end that strayed by 0.06, and a drawn page whose edge did by 0.5. */
+    private static final double CLOSE = 0.25;
+
+    private final FocalGuess focal;
 
     private final KnownSquares squares;
 
@@ -48,18 +54,20 @@ final class RimChoice {
         }
     }
 
-    RimChoice(ViewFit fit, double focal, KnownSquares squares) {
+    RimChoice(ViewFit fit, FocalGuess focal, KnownSquares squares) {
         this.squares = squares;
         this.fit = fit;
         this.focal = focal;
     }
 
-    ViewFit.View best(Sight.AxisLine axis, double tilt) throws Unsure {
-        SquaredContour first = fit.contour(axis, 0, tilt);
+    ViewFit.View best(Sight.AxisLine guess, double tilt) throws Unsure {
+        double near = begun(guess, tilt);
+        Sight.AxisLine axis = fit.straightened(guess, near, tilt);
+        SquaredContour first = fit.contour(axis, near, tilt);
         List<Way> ways = new ArrayList<>();
         for (double start : faces(first, true)) {
             for (double end : faces(first, false)) {
-                ways.add(way(axis, start, end, true, true));
+                ways.add(way(axis, near, start, end, true, true));
                 // How far a chamfer reaches is told the better, the nearer the view is to the true one.
                 Way last = ways.get(ways.size() - 1);
                 boolean maybe = start < 1 || end < 1;
@@ -69,6 +77,7 @@ final class RimChoice {
                     SquaredContour there = last.view.contour();
                     last = way(
                             last.view.axis(),
+                            last.view.logFocal(),
                             start < 1 ? chamfered(there, true) : 1,
                             end < 1 ? chamfered(there, false) : 1,
                             true,
@@ -77,8 +86,8 @@ final class RimChoice {
                 }
             }
         }
-        ways.add(way(axis, 1, 1, false, true));
-        ways.add(way(axis, 1, 1, true, false));
+        ways.add(way(axis, near, 1, 1, false, true));
+        ways.add(way(axis, near, 1, 1, true, false));
         double leastStart = ways.stream().mapToDouble(Way::start).min().orElse(0);
         double leastEnd = ways.stream().mapToDouble(Way::end).min().orElse(0);
         return weighed(ways.stream()
@@ -92,24 +101,52 @@ final class RimChoice {
         return (start ? squares.atStart() : squares.atEnd()) ? new double[] {1} : EndCap.faces(contour, start);
     }
 
+    /** Where sharp rims agree best from: at the guess of the focal length, or well beside one that is vague. */
+    private double begun(Sight.AxisLine guess, double tilt) throws Unsure {
+        if (focal.uncertainty() < VAGUE) {
+            return 0;
+        }
+        double best = 0;
+        double least = Double.POSITIVE_INFINITY;
+        for (double near : new double[] {0, -focal.uncertainty(), focal.uncertainty(), 2 * focal.uncertainty()}) {
+            Way way = way(fit.straightened(guess, near, tilt), near, 1, 1, true, true);
+            double cost = way.cost();
+            if (near != 0 && !isSharp(way.view.start()) && !isSharp(way.view.end())) {
+                continue;
+            }
+            if (cost < least) {
+                least = cost;
+                best = near;
+            }
+        }
+        return best;
+    }
+
+    /** Whether an end's rim is seen as closely as a sawn one: what only resembles it may be bent to any lens. */
+    private static boolean isSharp(EndCap cap) {
+        return cap.flat() && cap.misfit() < CLOSE;
+    }
+
     private static double chamfered(SquaredContour contour, boolean start) {
         double[] faces = EndCap.faces(contour, start);
         return faces[faces.length - 1];
     }
 
-    private Way way(Sight.AxisLine axis, double start, double end, boolean askStart, boolean askEnd) throws Unsure {
-        ViewFit.Tried tried =
-                fit.tried(axis, new double[] {start, end}, askStart && !squares.atStart(), askEnd && !squares.atEnd());
+    private Way way(Sight.AxisLine axis, double near, double start, double end, boolean askStart, boolean askEnd)
+            throws Unsure {
+        ViewFit.Tried tried = fit.tried(
+                axis, near, new double[] {start, end}, askStart && !squares.atStart(), askEnd && !squares.atEnd());
         ViewFit.View view = tried.view();
         return new Way(
                 view,
                 tried.strays() + (askStart && askEnd ? 0 : NOT_ASKED),
-                squares.atStart() ? 0 : cost(view.start()),
-                squares.atEnd() ? 0 : cost(view.end()));
+                squares.atStart() ? 0 : cost(view, view.start()),
+                squares.atEnd() ? 0 : cost(view, view.end()));
     }
 
-    private double cost(EndCap cap) {
-        double points = POINTS * cap.radius() / cap.face() * focal;
+    private static double cost(ViewFit.View view, EndCap cap) {
+        double points =
+                POINTS * cap.radius() / cap.face() * view.contour().sight().focal();
         double misfit = Math.max(0.03, Math.min(10, cap.misfit()));
         return (cap.flat() ? 0 : NO_RIM) + (cap.face() < 1 ? SELDOM : 0) + 2 * points * Math.log(misfit);
     }

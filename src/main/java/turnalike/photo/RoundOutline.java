@@ -75,8 +75,10 @@ final class RoundOutline {
     static RoundOutline of(SquaredContour contour, EndCap start, EndCap end, double lengthMm) throws Unsure {
         EdgeChain left = contour.edge(true);
         EdgeChain right = contour.edge(false);
-        double from = start.isPlaced() ? start.place() : reach(left, right, true);
-        double to = end.isPlaced() ? end.place() : reach(left, right, false);
+        Optional<RoundedEnd> first = rounded(contour, start, true, left, right);
+        Optional<RoundedEnd> last = rounded(contour, end, false, left, right);
+        double from = first.map(RoundedEnd::place).orElseGet(start::place);
+        double to = last.map(RoundedEnd::place).orElseGet(end::place);
         double focal = contour.sight().focal();
         if (!(to > from)) {
             throw new Unsure(
@@ -93,7 +95,14 @@ final class RoundOutline {
         double[] open = new double[count];
         for (int k = 0; k < count; k++) {
             double share = shareOf(one.doubt(k), other.doubt(k));
-            radius[k] = mmPerUnit * (share * one.radius(k) + (1 - share) * other.radius(k));
+            double bound = share * one.radius(k) + (1 - share) * other.radius(k);
+            double at = from + (to - from) * k / (count - 1);
+            // Round a pole no ray touches: there the end's own form is what is known.
+            double form = first.filter(pole -> at < pole.seen())
+                    .or(() -> last.filter(pole -> at > pole.seen()))
+                    .map(pole -> pole.radius(at))
+                    .orElse(bound);
+            radius[k] = mmPerUnit * Math.min(bound, form);
             apart[k] = mmPerUnit * (one.radius(k) - other.radius(k));
             open[k] = Math.sqrt(share * (1 - share)) * Math.abs(apart[k]);
         }
@@ -132,6 +141,13 @@ final class RoundOutline {
                     || (right.isHidden(k) && left.isHiddenNear(k, near));
         }
         return unseen;
+    }
+
+    private static Optional<RoundedEnd> rounded(
+            SquaredContour contour, EndCap cap, boolean start, EdgeChain left, EdgeChain right) {
+        return cap.isPlaced()
+                ? Optional.empty()
+                : Optional.of(RoundedEnd.of(contour, start, reach(left, right, start)));
     }
 
     /** The outermost place that the edges reach at a rounded end: the middle one of the few outermost points, against noise. */

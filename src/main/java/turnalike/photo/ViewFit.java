@@ -11,6 +11,14 @@ final class ViewFit {
     /** An end whose bulge strays by more of its uncertainties than this from a view is not explained by it. */
     private static final double MOST_OFF = 3;
 
+    /**
+     * How often the rims are read anew in the view that they asked for themselves where nothing was known of the lens, unless it moved by less, in radians
+     * and in the focal length's log; once where the lens is known.
+     */
+    private static final int AGAIN = 5;
+
+    private static final double STILL = 0.02;
+
     private final double[] x;
 
     private final double[] y;
@@ -108,12 +116,11 @@ final class ViewFit {
 
     /** The view that agrees best with what was known and with the ends, each of which has a sharp rim or a chamfered one. */
     View fit(Sight.AxisLine guess) throws Unsure {
-        return new RimChoice(this, focal.pixels(), squares)
-                .best(straightened(guess, 0, tiltGuess.tilt()), tiltGuess.tilt());
+        return new RimChoice(this, focal, squares).best(guess, tiltGuess.tilt());
     }
 
     /**
-     * The same, held by the rims of the piece's shoulders too. They are read in the view that the ends lead to, and once more in the one that they ask
+     * The same, held by the rims of the piece's shoulders too. They are read in the view that the ends lead to, and again in the one that they ask
      * for themselves: there their radii are the right ones.
      */
     View fit(Sight.AxisLine guess, Picture picture, Lens lens) throws Unsure {
@@ -125,10 +132,25 @@ final class ViewFit {
         double[] faces = {view.start().face(), view.end().face()};
         boolean askStart = !squares.atStart() && agrees(view.start());
         boolean askEnd = !squares.atEnd() && agrees(view.end());
-        ViewFit.View held =
-                with(first).tried(view.axis(), faces, askStart, askEnd).view();
-        Rings again = Rings.of(picture, lens, held, squares);
-        return with(again.count() == 0 ? first : again).fit(view.axis());
+        Rings seen = first;
+        View at = view;
+        for (int round = 0; round < (focal.uncertainty() < RimChoice.VAGUE ? 1 : AGAIN); round++) {
+            View next = with(seen)
+                    .tried(at.axis(), at.logFocal(), faces, askStart, askEnd)
+                    .view();
+            Rings again = Rings.of(picture, lens, next, squares);
+            if (again.count() == 0) {
+                break;
+            }
+            seen = again;
+            boolean settled =
+                    Math.abs(next.tilt() - at.tilt()) < STILL && Math.abs(next.logFocal() - at.logFocal()) < STILL;
+            at = next;
+            if (settled) {
+                break;
+            }
+        }
+        return with(seen).fit(view.axis());
     }
 
     /** Whether a view explains an end: one that it does not leads a view astray that is asked for it once more. */
@@ -157,12 +179,13 @@ final class ViewFit {
      * The view that explains the ends best.
      *
      * @param guess the axis
+     * @param near the log of the focal length over its guess to begin at
      * @param faces each end's flat face, start first, as a share of the radius right behind it
      * @param asked whether each end's bulge is asked what the view is
      */
-    Tried tried(Sight.AxisLine guess, double[] faces, boolean... asked) throws Unsure {
+    Tried tried(Sight.AxisLine guess, double near, double[] faces, boolean... asked) throws Unsure {
         Sight.AxisLine axis = guess;
-        double logFocal = 0;
+        double logFocal = near;
         double tilt = tiltGuess.tilt();
         double[] uncertain = {focal.uncertainty(), tiltGuess.uncertainty()};
         for (int round = 0; round < 8; round++) {

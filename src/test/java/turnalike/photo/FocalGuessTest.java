@@ -30,7 +30,7 @@ class FocalGuessTest {
     @Test
     void without_either_a_usual_lens_is_taken_and_hardly_relied_on() {
         FocalGuess guess = FocalGuess.of(Optional.empty(), CameraData.NONE, 4000, 3000);
-        assertThat(guess.pixels()).isBetween(2800.0, 3300.0);
-        assertThat(guess.uncertainty()).isGreaterThan(0.2);
+        assertThat(guess.pixels()).isBetween(3800.0, 4100.0);
+        assertThat(guess.uncertainty()).isBetween(0.3, 0.4);
     }
 }

@@ -56,8 +56,8 @@ class RingsTest {
         double thought = Math.toRadians(piece.view().lean() + wrong);
         ViewFit fit = fit(piece, new ViewFit.TiltGuess(thought, 1e-4));
         // Both ends are asked, however ill they agree with a view that is wrong on purpose.
-        ViewFit.View view =
-                fit.tried(piece.view().axis(), new double[] {1, 1}, true, true).view();
+        ViewFit.View view = fit.tried(piece.view().axis(), 0, new double[] {1, 1}, true, true)
+                .view();
         assertThat(Math.toDegrees(view.tilt() - thought)).isCloseTo(0, within(0.05));
         return Rings.of(piece.picture(), piece.view().lens(), view, KnownSquares.NONE);
     }

@@ -43,8 +43,16 @@ class ViewFitTest {
     }
 
     private static ViewFit.View fit(List<double[]> circles, double leanDegrees, double noise) throws Unsure {
+        double usual = Math.toDegrees(2 * Math.atan(WIDTH / 2.0 / FOCAL));
+        FocalGuess guess = FocalGuess.of(Optional.of(Angle.ofDegrees(usual)), CameraData.NONE, WIDTH, HEIGHT);
+        return fit(circles, FOCAL, leanDegrees, noise, guess);
+    }
+
+    /** Seen through a lens of so many pixels, of which so much is known. */
+    static ViewFit.View fit(List<double[]> circles, double focal, double leanDegrees, double noise, FocalGuess guess)
+            throws Unsure {
         Sight.AxisLine axis = new Sight.AxisLine(WIDTH / 2.0, HEIGHT / 2.0, 0.1);
-        Sight sight = new Sight(FOCAL, WIDTH, HEIGHT, axis, Math.toRadians(leanDegrees));
+        Sight sight = new Sight(focal, WIDTH, HEIGHT, axis, Math.toRadians(leanDegrees));
         List<double[]> points = new ArrayList<>();
         for (double[] circle : circles) {
             for (int k = 0; k < 720; k++) {
@@ -61,8 +69,6 @@ class ViewFitTest {
                 line[i] += noise * dice.nextGaussian();
             }
         }
-        double usual = Math.toDegrees(2 * Math.atan(WIDTH / 2.0 / FOCAL));
-        FocalGuess guess = FocalGuess.of(Optional.of(Angle.ofDegrees(usual)), CameraData.NONE, WIDTH, HEIGHT);
         return new ViewFit(
                         round[0], round[1], new double[round[0].length], WIDTH, HEIGHT, guess, ViewFit.TiltGuess.BY_EYE)
                 .fit(axis);
@@ -158,5 +164,19 @@ class ViewFitTest {
         ViewFit.View view = fit(circles, 1, 0.05);
         assertThat(Math.toDegrees(view.tilt())).isCloseTo(1, within(1.0));
         assertThat(view.logFocal()).isCloseTo(0, within(0.06));
+    }
+
+    /** As of a stout piece taken from near, each through another lens, the file saying nothing: sawn ends tell the lens from far off the guess. */
+    @ParameterizedTest
+    @ValueSource(doubles = {24, 35, 60})
+    void sawn_ends_tell_a_lens_that_nothing_is_known_of(double equivalent) throws Unsure {
+        double focal = equivalent / 36 * WIDTH;
+        double half = 0.4 * WIDTH / focal;
+        List<double[]> circles = List.of(
+                new double[] {-half, 0.2 * half}, new double[] {0, 0.25 * half}, new double[] {half, 0.2 * half});
+        FocalGuess guess = FocalGuess.of(Optional.empty(), CameraData.NONE, WIDTH, HEIGHT);
+        ViewFit.View view = fit(circles, focal, 1, 0.05, guess);
+        assertThat(guess.pixels() * Math.exp(view.logFocal()) / focal).isCloseTo(1, within(0.08));
+        assertThat(Math.abs(view.tilt() - Math.toRadians(1))).isLessThan(3 * view.tiltUncertainty());
     }
 }
