@@ -28,7 +28,7 @@ import turnalike.units.UnitSystem;
 @Command(
         name = "trace",
         description = {
-            "A pattern from an original: the members that explain measured points or a drawn outline, with their sizes and how sure they are.",
+            "A pattern from an original: the members that explain a photograph, measured points or a drawn outline, with their sizes and how sure they are.",
             "A table (CSV) has the columns x and diameter, or side where the piece is square; two rows at one place are a shoulder. A drawing"
                     + " (SVG, DXF) has one closed outline, or half of one closed along its axis.",
             "With --out, also a job file ready for plan, and a picture of the members under what was read.",
@@ -37,7 +37,8 @@ import turnalike.units.UnitSystem;
         },
         footer = {
             "",
-            "Examples: turnalike trace points.csv --units in --snap --out copy",
+            "Examples: turnalike trace leg.jpg --span 710mm --out copy",
+            "          turnalike trace points.csv --units in --snap --out copy",
             "          turnalike trace --sheet --pages 3 --paper letter --out sheet",
             "          turnalike trace piece7.jpg --against 7k3m-2x9q-ht4d --store shop.db --log 7"
         },
