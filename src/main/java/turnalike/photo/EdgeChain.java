@@ -28,6 +28,12 @@ final class EdgeChain {
     /** Across by along, from where on a ray's touching place is the noise's: what is seen of it is no more than where it runs. */
     private static final double STEEP = 3;
 
+    /** Of a hollow corner so many more rays to each side bound what it hides: it is as soft as the picture. */
+    private static final int BESIDE = 3;
+
+    /** Without noise so many pixels of a piece in sight are bounded by a few rays side by side, at most. */
+    private static final double BOUND = 3;
+
     /** Rays whose places lie apart by more than so many times what their points do skip something between them. */
     private static final double EVEN = 3;
 
@@ -188,6 +194,11 @@ final class EdgeChain {
         int off(int ray) {
             return Math.abs(ray - (firstRay + lastRay) / 2);
         }
+
+        /** Whether it is one of those rays or near them, as far as the picture's softness rounds the corner. */
+        boolean isBeside(int ray) {
+            return off(ray) <= (lastRay - firstRay + 1) / 2 + BESIDE;
+        }
     }
 
     /** Whether the rays around one touch one beside the other, as they do where all of the surface is seen. */
@@ -196,6 +207,24 @@ final class EdgeChain {
         int after = Math.min(rays.length - 1, i + CORNER);
         double apart = Math.abs(along[first + after] - along[first + before]);
         return Math.abs(rays[after].place() - rays[before].place()) <= EVEN * apart;
+    }
+
+    /** Whether rays bound by so much more of the axis than they lie apart themselves that it is not the noise's. */
+    boolean skips(int one, int other, double bound) {
+        return bound - Math.abs(along(other) - along(one)) > 1 / focal;
+    }
+
+    /**
+     * How far along the axis a few rays side by side bound a piece that is in sight, at most: one that the noise put too near to the axis bounds its
+     * neighbours' places too.
+     *
+     * @param i one of them
+     * @param radius the piece's there
+     */
+    double mostBound(int i, double radius) {
+        // A ray passes a place z off where it touches, in its own length, by z²/2r farther out.
+        double aside = Math.abs(along(i)) * Math.sqrt(2 * radius * 2 * noise / focal);
+        return 2 * aside + BOUND / focal;
     }
 
     private List<Gap> followLeaps() {

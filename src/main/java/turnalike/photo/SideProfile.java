@@ -8,11 +8,15 @@ import java.util.Optional;
 /**
  * One edge as radii along the piece. No ray on the contour runs through the piece, so at every place each ray bounds the radius, and where the
  * surface was seen the least bound is met: the profile is the lower envelope of the rays. Behind a
- * hollow corner of the contour nothing was seen: the radius there is bounded, not measured.
+ * hollow corner of the contour nothing was seen: the radius there is bounded, not measured, and all of it by the few rays that touch the
+ * thicker part before it and run on through the corner.
  */
 final class SideProfile {
     /** By so many points to either side is judged how sure an edge is at a place. */
     private static final int NEAR = 6;
+
+    /** A few neighbouring rays: so many more than one. */
+    private static final int FEW = 2;
 
     private final double[] radius;
 
@@ -90,42 +94,64 @@ final class SideProfile {
     }
 
     private boolean[] unseen() {
-        int count = steps.count();
-        double from = steps.from();
-        double step = (steps.to() - from) / (count - 1);
-        boolean[] unseen = new boolean[count];
+        double step = (steps.to() - steps.from()) / (steps.count() - 1);
+        boolean[] unseen = new boolean[steps.count()];
         List<EdgeChain.Gap> gaps = new ArrayList<>(chain.leaps());
         gaps.addAll(chain.steps());
         for (EdgeChain.Gap gap : gaps) {
-            int first = (int) Math.max(0, Math.ceil((gap.before() - from) / step));
-            int last = (int) Math.min(count - 1, Math.floor((gap.after() - from) / step));
-            // Where the rays beside a corner touch is known but roughly. What hides the rest is thickest, and from
-            // there on a step that a ray farther off bounds was seen, but for the last one.
-            int thickest = first;
-            int behind = first;
-            for (int k = first; k <= last; k++) {
-                thickest = radius[k] > radius[thickest] ? k : thickest;
-                behind = gap.off(rays[k]) < gap.off(rays[behind]) ? k : behind;
+            markBehind(gap, unseen, step);
+        }
+        markShadows(unseen, step);
+        return unseen;
+    }
+
+    /** Marks what the rays at a corner bound. Where they touch tells but roughly what that is: on a steep flank the noise moves it far. */
+    private void markBehind(EdgeChain.Gap gap, boolean[] unseen, double step) {
+        int first = (int) Math.max(0, Math.ceil((gap.before() - steps.from()) / step));
+        int last = (int) Math.min(unseen.length - 1, Math.floor((gap.after() - steps.from()) / step));
+        // What hides the rest is thickest, and from there on a step that a ray farther off bounds was seen, but for
+        // the last one.
+        int thickest = first;
+        int behind = first;
+        for (int k = first; k <= last; k++) {
+            thickest = radius[k] > radius[thickest] ? k : thickest;
+            behind = gap.off(rays[k]) < gap.off(rays[behind]) ? k : behind;
+        }
+        while (thickest < behind
+                && first + 1 < behind
+                && rays[first + 1] < gap.firstRay()
+                && chain.isEven(rays[first + 1])) {
+            first++;
+        }
+        while (thickest > behind
+                && last - 1 > behind
+                && rays[last - 1] > gap.lastRay()
+                && chain.isEven(rays[last - 1])) {
+            last--;
+        }
+        // A flank that rounds over is bounded by its own rays one after the other: it was seen.
+        while (first <= last && !gap.isBeside(rays[first])) {
+            first++;
+        }
+        while (last >= first && !gap.isBeside(rays[last])) {
+            last--;
+        }
+        if (first <= last && chain.skips(rays[first], rays[last], step * (last - first))) {
+            Arrays.fill(unseen, first, last + 1, true);
+        }
+    }
+
+    /** Marks what a few neighbouring rays alone bound, farther than their noise lets one of them bound what is in sight. */
+    private void markShadows(boolean[] unseen, double step) {
+        for (int k = 0; k < rays.length; k++) {
+            int end = k;
+            while (end + 1 < rays.length && Math.abs(rays[end + 1] - rays[k]) <= FEW) {
+                end++;
             }
-            int begin = first;
-            int finish = last;
-            while (thickest < behind
-                    && begin + 1 < behind
-                    && rays[begin + 1] < gap.firstRay()
-                    && chain.isEven(rays[begin + 1])) {
-                begin++;
-            }
-            while (thickest > behind
-                    && finish - 1 > behind
-                    && rays[finish - 1] > gap.lastRay()
-                    && chain.isEven(rays[finish - 1])) {
-                finish--;
-            }
-            for (int k = begin; k <= finish; k++) {
-                unseen[k] = true;
+            if (step * (end - k) > chain.mostBound(rays[k], radius[k])) {
+                Arrays.fill(unseen, k, end + 1, true);
             }
         }
-        return unseen;
     }
 
     /** Even steps along the axis. */

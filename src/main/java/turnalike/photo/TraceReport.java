@@ -9,8 +9,8 @@ import turnalike.units.Length;
 
 /** Turns contour and view into the answer: radii with their uncertainty, what was hidden, and what to know before relying on it. */
 final class TraceReport {
-    /** Of a turned piece 1 to 32 per cent hid in the pictures tried, 42 of a stout one taken from near; most bodies not found right hide more. */
-    private static final double MOST_HIDDEN = 0.4;
+    /** Of turned pieces up to a sixth hid in the pictures tried, of bodies not found right up to a third. */
+    private static final double MOST_HIDDEN = 0.3;
 
     /**
      * What no edge is taken to be found better than, in pixels. This and the next three are set on the first two tables of
