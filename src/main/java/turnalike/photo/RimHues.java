@@ -11,15 +11,15 @@ final class RimHues {
     /** How wide the rim is, as a share of the picture. */
     private static final double RIM = 0.08;
 
-    /** Red's and blue's shares of the light are told apart by so much. */
-    private static final double BIN = 0.01;
+    /** Red's and blue's shares of the light are told apart in hundredths. */
+    private static final int BINS_TO_ONE = 100;
 
-    private static final int BINS = 101;
+    private static final int BINS = BINS_TO_ONE + 1;
 
     /** What a camera's noise and the blending of neighbours make of one hue, in bins. */
     private static final double SOFT = 1.0;
 
-    /** Fewer of the rim's pixels than this share of them are strays: any hue may be seen so often. */
+    /** So many of the rim's pixels, as a share of them, may be strays of any hue. */
     private static final float STRAYS = 0.00002f;
 
     /** By roots of light: darker than this, a pixel has no hue to go by. */
@@ -65,6 +65,8 @@ final class RimHues {
             light[c] = picture.planes()[c][pixel] * picture.planes()[c][pixel];
         }
         double whole = light[0] + light[1] + light[2];
-        return whole < 3 * DARK * DARK ? -1 : (int) (light[0] / whole / BIN) * BINS + (int) (light[2] / whole / BIN);
+        int red = (int) (BINS_TO_ONE * light[0] / Math.max(1e-9, whole));
+        int blue = (int) (BINS_TO_ONE * light[2] / Math.max(1e-9, whole));
+        return whole < 3 * DARK * DARK ? -1 : red * BINS + blue;
     }
 }

@@ -24,6 +24,7 @@ class RimHuesTest {
     private static final double[] STEEL = {0.3, 0.3, 0.31};
 
     /** A piece or a centre, lying along the picture. */
+    @SuppressWarnings("ArrayRecordComponent") // never compared
     private record Bar(double[] light, int from, int to, int middle, double thick) {
         boolean isAt(int x, int y) {
             double half = thick * (1 + 0.25 * Math.sin((x - from) / 45.0));
