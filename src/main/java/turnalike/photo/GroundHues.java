@@ -13,6 +13,9 @@ final class GroundHues {
      */
     private static final double ONE_HUE = 0.003;
 
+    /** Linear light of a ground so dark that its hues are mere noise. */
+    private static final double DARK = 0.1;
+
     private final float[][] means;
 
     private final float[][][] products;
@@ -35,7 +38,7 @@ final class GroundHues {
             if (band.data[i] > 0) {
                 double[][] aside = aside(i);
                 double size = Math.pow(means[0][i], 2) + Math.pow(means[1][i], 2) + Math.pow(means[2][i], 2);
-                spreads[count++] = (float) ((aside[0][0] + aside[1][1] + aside[2][2]) / Math.max(1e-9, size));
+                spreads[count++] = (float) ((aside[0][0] + aside[1][1] + aside[2][2]) / Math.max(DARK * DARK, size));
             }
         }
         several = count > 0 && Ranked.of(spreads, count, count * 3 / 4) > ONE_HUE;
