@@ -9,11 +9,17 @@ import boofcv.struct.image.GrayS32;
 import boofcv.struct.image.GrayU8;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Finds the one turned piece in the coarse picture: first by what is not ground, then by its colours and its two like sides. */
 final class BodyFinder {
+    /** What a ground of many colours is mistaken for where one colour is looked for. */
+    private static final Set<PhotoTrace.Reason> OF_THE_GROUND =
+            EnumSet.of(PhotoTrace.Reason.NO_PIECE, PhotoTrace.Reason.TWO_PIECES, PhotoTrace.Reason.CUT_OFF);
+
     private final CoarsePicture picture;
 
     private final int width;
@@ -50,6 +56,32 @@ final class BodyFinder {
 
     private Body find() throws Unsure {
         checkLight();
+        try {
+            return onEvenGround();
+        } catch (Unsure why) {
+            if (!OF_THE_GROUND.contains(why.answer().reason())) {
+                throw why;
+            }
+            try {
+                return byRim();
+            } catch (Unsure neither) {
+                throw why;
+            }
+        }
+    }
+
+    /** On a ground of any colours, as long as the picture's rim shows them. */
+    private Body byRim() throws Unsure {
+        Body body = bodyOf(patches(RimHues.timesSeen(picture)), In.RIM_HUE);
+        // What the rim shows of a piece that runs out there counts as the ground's.
+        if (BeyondEnds.lookLike(picture, body)) {
+            throw cutOff();
+        }
+        return body;
+    }
+
+    /** On a ground of one colour, changing smoothly. */
+    private Body onEvenGround() throws Unsure {
         // First by hue, which no shadow has of its own; else by light too.
         Ground.Distances ground = Ground.distances(picture);
         Cores.Work<Patches> inHue = Cores.begin(() -> patches(ground.byHue()));
@@ -59,9 +91,18 @@ final class BodyFinder {
                 && !byLight.likely.isEmpty()
                 && byHue.likely.get(0).length() < 0.8 * byLight.likely.get(0).length();
         boolean taken = !byHue.likely.isEmpty() && !hueSeesLess;
-        Patches found = taken ? byHue : byLight;
+        return bodyOf(taken ? byHue : byLight, taken ? In.HUE : In.LIGHT);
+    }
+
+    /** What patches differ from the ground in; no shadow does in hue. */
+    private enum In {
+        LIGHT,
+        HUE,
+        RIM_HUE
+    }
+
+    private Body bodyOf(Patches found, In what) throws Unsure {
         List<Blob> likely = found.likely;
-        GrayS32 labels = found.labels;
         if (likely.isEmpty()) {
             throw new Unsure(
                     PhotoTrace.Reason.NO_PIECE,
@@ -74,21 +115,22 @@ final class BodyFinder {
         for (Blob other : likely.subList(1, likely.size())) {
             if (other.length() > 0.7 * best.length()
                     && other.area() > 0.4 * best.area()
-                    && alike(best, other, labels)) {
+                    && alike(best, other, found.labels)) {
                 throw new Unsure(
                         PhotoTrace.Reason.TWO_PIECES,
                         "more than one piece lies in the picture",
                         "take one at a time, or cut the picture down to one");
             }
         }
-        if (taken) {
-            Optional<Body> asItIs = PatchBody.find(picture, surely(best, byHue), best);
+        if (what != In.LIGHT) {
+            byte[] own = what == In.HUE ? surely(best, found) : PatchBody.solid(patch(best, found.labels));
+            Optional<Body> asItIs = PatchBody.find(picture, own, best);
             if (asItIs.isPresent()) {
                 checkRim(asItIs.orElseThrow().mask());
                 return asItIs.orElseThrow();
             }
         }
-        return refined(best, labels);
+        return refined(best, found.labels);
     }
 
     /** Of a patch what is as far from the ground as most of it, and no stain of the ground that touches it. */
@@ -123,12 +165,16 @@ final class BodyFinder {
                 touches |= mask[y * width + x] > 0;
             }
             if (touches) {
-                throw new Unsure(
-                        PhotoTrace.Reason.CUT_OFF,
-                        "the piece runs out of the picture",
-                        "take it again, whole, with some ground all round it");
+                throw cutOff();
             }
         }
+    }
+
+    private static Unsure cutOff() {
+        return new Unsure(
+                PhotoTrace.Reason.CUT_OFF,
+                "the piece runs out of the picture",
+                "take it again, whole, with some ground all round it");
     }
 
     /** What is not ground, in patches, and those that could be the piece, the likeliest first. */

@@ -36,6 +36,9 @@ final class LocalColours {
 
     private static final int MARGIN = 32;
 
+    /** How far a ground's several hues are looked for. */
+    private static final int[] WIDER = {9, 20};
+
     /** Noise of a colour, in linear light, against which hues are told apart. */
     private static final double NOISE = 0.012;
 
@@ -86,6 +89,10 @@ final class LocalColours {
                 2,
                 side -> sides[side] =
                         side == 0 ? nearby(light, band, within, thin) : nearby(light, band, beyond, beyond));
+        float[][][] products = new float[2][][];
+        Cores.each(
+                2, which -> products[which] = nearby(GroundHues.products(light, which), band, beyond, beyond, WIDER));
+        GroundHues hues = new GroundHues(sides[1], products, band);
         for (int c = 0; c < 3; c++) {
             times[c] = new float[cells];
         }
@@ -93,7 +100,7 @@ final class LocalColours {
         Cores.parts(cells, (from, end) -> {
             for (int i = from; i < end; i++) {
                 if (band.data[i] > 0) {
-                    part(i, sides[0], sides[1]);
+                    part(i, sides[0], sides[1], hues);
                 }
             }
         });
@@ -135,7 +142,7 @@ final class LocalColours {
     }
 
     /** The plane that gives 1 in the piece and 0 on the ground as nearly as noise and brightness let it. */
-    private void part(int i, float[][] piece, float[][] ground) {
+    private void part(int i, float[][] piece, float[][] ground, GroundHues hues) {
         double[][] rows = new double[4][5];
         // Relative to the brighter of both, so that a dark picture is parted like a light one.
         double scale = 1e-4;
@@ -158,6 +165,7 @@ final class LocalColours {
             rows[c][c] += NOISE * NOISE;
         }
         rows[3][3] += BY_BRIGHTNESS;
+        hues.add(i, scale, rows);
         double[] plane = LeastSquares.solve(rows);
         for (int c = 0; c < 3; c++) {
             times[c][i] = (float) (0.5 * plane[c] / scale);
@@ -167,16 +175,20 @@ final class LocalColours {
 
     /** At each pixel asked for the mean linear light of the chosen pixels near it, of the nearest ring that has any. */
     private float[][] nearby(float[][] light, GrayU8 asked, GrayU8 chosen, GrayU8 next) {
+        return nearby(light, asked, chosen, next, RADII);
+    }
+
+    private float[][] nearby(float[][] light, GrayU8 asked, GrayU8 chosen, GrayU8 next, int... radii) {
         int cells = width * height;
         float[][] mean = new float[3][cells];
         boolean[] known = new boolean[cells];
         boolean all = false;
-        for (int round = 0; round < RADII.length && !all; round++) {
+        for (int round = 0; round < radii.length && !all; round++) {
             Sums sums = new Sums(light, round == 0 ? chosen : next);
             all = true;
             for (int i = 0; i < cells; i++) {
                 if (asked.data[i] > 0 && !known[i]) {
-                    known[i] = sums.mean(i, RADII[round], mean);
+                    known[i] = sums.mean(i, radii[round], mean);
                     all &= known[i];
                 }
             }

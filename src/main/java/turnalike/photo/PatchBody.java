@@ -1,5 +1,9 @@
 package turnalike.photo;
 
+import boofcv.alg.filter.binary.BinaryImageOps;
+import boofcv.struct.ConnectRule;
+import boofcv.struct.image.GrayS32;
+import boofcv.struct.image.GrayU8;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -22,6 +26,9 @@ final class PatchBody {
 
     /** A lathe's centre is taken to be no wider than this share of the piece's end; wider, it is the piece. */
     private static final double MOST_CENTRE = 0.75;
+
+    /** Half the width of what is closed within a patch, coarse pixels. */
+    private static final int PORES = 2;
 
     private final CoarsePicture picture;
 
@@ -70,6 +77,30 @@ final class PatchBody {
      */
     static Optional<BodyFinder.Body> find(CoarsePicture picture, byte[] patch, Blob blob) {
         return new PatchBody(picture, patch, blob).body();
+    }
+
+    /** A patch with its pores closed and its holes filled: grain and shine have many hues, some of them the ground's, and no piece has a hole. */
+    static byte[] solid(GrayU8 patch) {
+        int w = patch.width;
+        int h = patch.height;
+        GrayU8 closed = BinaryImageOps.erode8(BinaryImageOps.dilate8(patch, PORES, null), PORES, null);
+        GrayU8 open = BinaryImageOps.invert(closed, null);
+        GrayS32 parts = new GrayS32(w, h);
+        int count = BinaryImageOps.contour(open, ConnectRule.FOUR, parts).size();
+        boolean[] outside = new boolean[count + 1];
+        for (int x = 0; x < w; x++) {
+            outside[parts.data[x]] = true;
+            outside[parts.data[(h - 1) * w + x]] = true;
+        }
+        for (int y = 0; y < h; y++) {
+            outside[parts.data[y * w]] = true;
+            outside[parts.data[y * w + w - 1]] = true;
+        }
+        byte[] solid = new byte[w * h];
+        for (int i = 0; i < solid.length; i++) {
+            solid[i] = (byte) (open.data[i] > 0 && outside[parts.data[i]] ? 0 : 1);
+        }
+        return solid;
     }
 
     private void measure(Blob blob) {
