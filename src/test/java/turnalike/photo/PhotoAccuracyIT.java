@@ -313,6 +313,7 @@ class PhotoAccuracyIT {
             Pictures that the stated uncertainty was not set by: its four figures were set on the two tables above and the first of the runs of members, then tried here.
             By how much light at the rim strays from what is expected, and what counts as a shoulder there, was set by the sum over all pictures of this page, those held out
             among them.
+            What counts as hardly seen beside a step was set by the sum over all pictures as well.
             How much brighter a burnt-out ground is than can be written was set on all three such pictures, the post among them.
 
             | picture | rms, px | median, px | 95 % below, px | within | said hidden | shoulders |
