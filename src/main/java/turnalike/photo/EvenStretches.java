@@ -21,6 +21,9 @@ final class EvenStretches {
     /** An end's rim is so near, in pixels, that what stands beyond the even stretch is the rim. */
     private static final double RIM_PIXELS = 8;
 
+    /** A rounded shoulder reaches so many half widths beyond the even stretch, however many pixels that is. By trying. */
+    private static final double RIM_HALVES = 0.15;
+
     /** A shoulder falls by this share of the half width at least, within so many of them. */
     private static final double SHOULDER = 0.04;
 
@@ -158,7 +161,8 @@ final class EvenStretches {
         for (int k = 0; k < counts.length; k++) {
             counts[k] = !flat[k];
         }
-        int rim = (int) (RIM_PIXELS * outline.mmPerPixel() / outline.placeMm(1));
+        double beyond = Math.max(RIM_PIXELS * outline.mmPerPixel(), RIM_HALVES * half);
+        int rim = (int) (beyond / outline.placeMm(1));
         for (int[] each : stretches) {
             if (isAsWide((each[0] + each[1]) / 2, half)) {
                 int from = each[2];
