@@ -1,6 +1,7 @@
 package turnalike.trace.fit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import turnalike.outline.MonotoneCubic;
 import turnalike.outline.Polynomial;
@@ -14,6 +15,9 @@ import turnalike.units.Length;
  */
 final class CurveFit {
     private static final double NUDGE_MM = 0.01;
+    /** A point moves so many pieces to either side of it. */
+    private static final int REACH = 2;
+
     private static final double[] MOVES_MM = {-2, -1, -0.5, 0.5, 1, 2};
     private static final double CLOSEST_MM = 1.5;
     private static final int MOST_POINTS = 24;
@@ -111,20 +115,60 @@ final class CurveFit {
     }
 
     private double[] radii(List<double[]> points) {
-        List<MonotoneCubic.Point> through = new ArrayList<>();
-        double start = points.get(0)[0];
-        for (double[] each : points) {
-            through.add(new MonotoneCubic.Point(
-                    Length.ofMm(each[0] - start), Length.ofMm(Math.max(LEAST_RADIUS_MM, each[1]))));
-        }
-        List<Polynomial> pieces = MonotoneCubic.through(through);
+        int[] starts = starts(points);
         double[] out = new double[last - first + 1];
+        fill(out, points, starts, pieces(points, points.get(0)[0]), 0);
+        return out;
+    }
+
+    /** The first station of each piece, counted from the first of all, and one beyond the last. */
+    private int[] starts(List<double[]> points) {
+        int[] out = new int[points.size()];
         int piece = 0;
         for (int i = first; i <= last; i++) {
-            while (piece + 1 < pieces.size() && data.x[i] > points.get(piece + 1)[0]) {
-                piece++;
+            while (piece + 2 < points.size() && data.x[i] > points.get(piece + 1)[0]) {
+                out[++piece] = i - first;
             }
-            out[i - first] = pieces.get(piece).radiusMm(data.x[i] - points.get(piece)[0]);
+        }
+        Arrays.fill(out, piece + 1, out.length, last - first + 1);
+        return out;
+    }
+
+    private static List<Polynomial> pieces(List<double[]> points, double startMm) {
+        List<MonotoneCubic.Point> through = new ArrayList<>();
+        for (double[] each : points) {
+            through.add(new MonotoneCubic.Point(
+                    Length.ofMm(each[0] - startMm), Length.ofMm(Math.max(LEAST_RADIUS_MM, each[1]))));
+        }
+        return MonotoneCubic.through(through);
+    }
+
+    /** Puts in the radii that some pieces give, the first of which is the piece {@code from} of the whole curve. */
+    private void fill(double[] out, List<double[]> points, int[] starts, List<Polynomial> pieces, int from) {
+        for (int k = 0; k < pieces.size(); k++) {
+            int piece = from + k;
+            for (int i = starts[piece]; i < starts[piece + 1]; i++) {
+                out[i] = pieces.get(k).radiusMm(data.x[first + i] - points.get(piece)[0]);
+            }
+        }
+    }
+
+    /**
+     * By how much every station's radius follows a point's: dr/dρₖ. A point moves the slopes at its neighbours and so the two pieces to either
+     * side of it, no others; of the curve only these are made anew, with the one point more to either side that their slopes rest on.
+     */
+    private double[] following(List<double[]> points, int[] starts, int k, double[] here) {
+        int from = Math.max(0, k - REACH);
+        int to = Math.min(points.size() - 1, k + REACH);
+        int low = Math.max(0, from - 1);
+        List<double[]> some = new ArrayList<>(points.subList(low, Math.min(points.size(), to + 2)));
+        double[] moved = {points.get(k)[0], points.get(k)[1] + NUDGE_MM};
+        some.set(k - low, moved);
+        List<Polynomial> pieces = pieces(some, points.get(0)[0]).subList(from - low, to - low);
+        double[] out = here.clone();
+        fill(out, points, starts, pieces, from);
+        for (int i = 0; i < out.length; i++) {
+            out[i] = (out[i] - here[i]) / NUDGE_MM;
         }
         return out;
     }
@@ -146,14 +190,11 @@ final class CurveFit {
         int n = at.points().size();
         double[] here = radii(at.points());
         double[][] slopes = new double[n][];
+        int[] starts = starts(at.points());
         double from = at.points().get(0)[0];
         double to = at.points().get(n - 1)[0];
         for (int k = 0; k < n; k++) {
-            double[] moved = radii(with(at.points(), k, 0, NUDGE_MM));
-            for (int i = 0; i < moved.length; i++) {
-                moved[i] = (moved[i] - here[i]) / NUDGE_MM;
-            }
-            slopes[k] = data.apart(first, moved, from, to);
+            slopes[k] = data.apart(first, following(at.points(), starts, k, here), from, to);
         }
         double[] misses = data.apart(first, misses(here), from, to);
         double[][] m = new double[n][n];
@@ -163,7 +204,8 @@ final class CurveFit {
                 double da = slopes[a][i];
                 if (da != 0) {
                     right[a] += da * misses[i];
-                    for (int b = 0; b < n; b++) {
+                    // Points so far apart move no station together.
+                    for (int b = Math.max(0, a - 2 * REACH); b <= Math.min(n - 1, a + 2 * REACH); b++) {
                         m[a][b] += da * slopes[b][i];
                     }
                 }

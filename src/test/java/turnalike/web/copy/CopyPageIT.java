@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.microsoft.playwright.Browser.NewContextOptions;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Page.WaitForSelectorOptions;
 import com.microsoft.playwright.options.BoundingBox;
 import com.microsoft.playwright.options.FilePayload;
 import com.microsoft.playwright.options.ReducedMotion;
@@ -23,6 +24,9 @@ import turnalike.web.Served;
 
 /** The way of somebody with a photograph: chosen, traced, its ends pointed at, taken, and shown behind the drawing. */
 class CopyPageIT {
+    /** One after another three pictures are traced, on a machine that may have much else to do. */
+    private static final WaitForSelectorOptions PATIENT = new WaitForSelectorOptions().setTimeout(240_000);
+
     @TempDir
     private Path folder = Path.of("");
 
@@ -44,14 +48,14 @@ class CopyPageIT {
                 others.add(CompletableFuture.supplyAsync(() -> sent(served)));
             }
             page.locator("#trace").click();
-            page.waitForSelector("#take-it");
+            page.waitForSelector("#take-it", PATIENT);
             others.forEach(each -> assertThat(each.join()).isEqualTo(303));
             page.waitForSelector(".endhandle");
             assertThat(Axe.found(page)).isEmpty();
 
             handles(page);
             page.locator("#trace-again").click();
-            page.waitForSelector("#traced[data-running=no]");
+            page.waitForSelector("#traced[data-running=no]", PATIENT);
             page.waitForSelector(".endhandle");
 
             page.locator("#take-it").click();
