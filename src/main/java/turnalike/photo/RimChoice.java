@@ -38,6 +38,11 @@ final class RimChoice {
     /** How closely in pixels. Set on two pictures: a sawn end that strayed by 0.06, and a drawn page whose edge did by 0.5. */
     private static final double CLOSE = 0.25;
 
+    /** Two views are one if their lean, in radians, and their focal length's log lie no farther apart, and their costs. */
+    private static final double SAME = 0.002;
+
+    private static final double SAME_COST = 0.2;
+
     private final FocalGuess focal;
 
     private final KnownSquares squares;
@@ -46,6 +51,13 @@ final class RimChoice {
     private record Way(ViewFit.View view, double strays, double start, double end) {
         double cost() {
             return strays + start + end;
+        }
+
+        /** Whether it is the same come to from another beginning, which counts once. */
+        boolean isLike(Way other) {
+            return Math.abs(other.view.logFocal() - view.logFocal()) < SAME
+                    && Math.abs(other.view.tilt() - view.tilt()) < SAME
+                    && Math.abs(other.cost() - cost()) < SAME_COST;
         }
 
         /** The same, no end of which explains its points worse than the best way does by more than a shade or a knot beside it may feign. */
@@ -61,19 +73,32 @@ final class RimChoice {
     }
 
     ViewFit.View best(Sight.AxisLine guess, double tilt) throws Unsure {
-        double near = begun(guess, tilt);
-        Sight.AxisLine axis = fit.straightened(guess, near, tilt);
-        SquaredContour first = fit.contour(axis, near, tilt);
         List<Way> ways = new ArrayList<>();
+        for (double near : begun(guess, tilt)) {
+            List<Way> before = List.copyOf(ways);
+            ways.addAll(explained(fit.straightened(guess, near, tilt), near, tilt).stream()
+                    .filter(way -> before.stream().noneMatch(way::isLike))
+                    .toList());
+        }
+        double leastStart = ways.stream().mapToDouble(Way::start).min().orElse(0);
+        double leastEnd = ways.stream().mapToDouble(Way::end).min().orElse(0);
+        return weighed(ways.stream()
+                .map(way -> way.held(leastStart, leastEnd))
+                .sorted(Comparator.comparingDouble(Way::cost))
+                .toList());
+    }
+
+    /** The ways to explain the ends that are come to from there. */
+    private List<Way> explained(Sight.AxisLine axis, double near, double tilt) throws Unsure {
+        List<Way> ways = new ArrayList<>();
+        SquaredContour first = fit.contour(axis, near, tilt);
         for (double start : faces(first, true)) {
             for (double end : faces(first, false)) {
-                ways.add(way(axis, near, start, end, true, true));
+                Way last = way(axis, near, start, end, true, true);
+                ways.add(last);
                 // How far a chamfer reaches is told the better, the nearer the view is to the true one.
-                Way last = ways.get(ways.size() - 1);
                 boolean maybe = start < 1 || end < 1;
-                for (int again = 0;
-                        again < AGAIN && maybe && last.cost() < ways.get(0).cost() + FAR;
-                        again++) {
+                for (int again = 0; again < AGAIN && maybe && last.cost() < ways.get(0).cost() + FAR; again++) {
                     SquaredContour there = last.view.contour();
                     last = way(
                             last.view.axis(),
@@ -88,12 +113,7 @@ final class RimChoice {
         }
         ways.add(way(axis, near, 1, 1, false, true));
         ways.add(way(axis, near, 1, 1, true, false));
-        double leastStart = ways.stream().mapToDouble(Way::start).min().orElse(0);
-        double leastEnd = ways.stream().mapToDouble(Way::end).min().orElse(0);
-        return weighed(ways.stream()
-                .map(way -> way.held(leastStart, leastEnd))
-                .sorted(Comparator.comparingDouble(Way::cost))
-                .toList());
+        return ways;
     }
 
     /** A square's end is asked nothing, as no round's rim is seen there. */
@@ -101,25 +121,23 @@ final class RimChoice {
         return (start ? squares.atStart() : squares.atEnd()) ? new double[] {1} : EndCap.faces(contour, start);
     }
 
-    /** Where sharp rims agree best from: at the guess of the focal length, or well beside one that is vague. */
-    private double begun(Sight.AxisLine guess, double tilt) throws Unsure {
-        if (focal.uncertainty() < VAGUE) {
-            return 0;
+    /**
+     * The logs of the focal length over its guess to begin at: the guess, and well beside one that is vague, since an end's bulge tells its way
+     * only from near.
+     */
+    private double[] begun(Sight.AxisLine guess, double tilt) throws Unsure {
+        double vague = focal.uncertainty();
+        if (vague < VAGUE) {
+            return new double[] {0};
         }
-        double best = 0;
-        double least = Double.POSITIVE_INFINITY;
-        for (double near : new double[] {0, -focal.uncertainty(), focal.uncertainty(), 2 * focal.uncertainty()}) {
-            Way way = way(fit.straightened(guess, near, tilt), near, 1, 1, true, true);
-            double cost = way.cost();
-            if (near != 0 && !isSharp(way.view.start()) && !isSharp(way.view.end())) {
-                continue;
-            }
-            if (cost < least) {
-                least = cost;
-                best = near;
+        List<Double> out = new ArrayList<>(List.of(0.0));
+        for (double near : new double[] {-vague, vague, 2 * vague}) {
+            ViewFit.View view = way(fit.straightened(guess, near, tilt), near, 1, 1, true, true).view;
+            if (isSharp(view.start()) || isSharp(view.end())) {
+                out.add(near);
             }
         }
-        return best;
+        return out.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
     /** Whether an end's rim is seen as closely as a sawn one: what only resembles it may be bent to any lens. */
