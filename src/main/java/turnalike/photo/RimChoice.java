@@ -38,6 +38,12 @@ final class RimChoice {
     /** How closely in pixels. Set on two pictures: a sawn end that strayed by 0.06, and a drawn page whose edge did by 0.5. */
     private static final double CLOSE = 0.25;
 
+    /**
+     * No better than this, in its log, does a picture tell a focal length of which nothing else is known: on 55 made pictures stripped of their lens data
+     * two in three then lie within what is stated.
+     */
+    private static final double LEAST_OF_FOCAL = 0.02;
+
     /** Two views are one if their lean, in radians, and their focal length's log lie no farther apart, and their costs. */
     private static final double SAME = 0.002;
 
@@ -169,11 +175,15 @@ final class RimChoice {
         return (cap.flat() ? 0 : NO_RIM) + (cap.face() < 1 ? SELDOM : 0) + 2 * points * Math.log(misfit);
     }
 
+    private double leastOfFocal() {
+        return focal.uncertainty() < VAGUE ? 0 : LEAST_OF_FOCAL;
+    }
+
     /** Midway between all, each counting as likely as it is, its ends as the first has them, and as uncertain as the others leave it. */
     private ViewFit.View weighed(List<Way> ways) throws Unsure {
         ViewFit.View best = ways.get(0).view;
         double weights = 0;
-        double focal = 0;
+        double length = 0;
         double tilt = 0;
         double focalSquares = 0;
         double tiltSquares = 0;
@@ -182,16 +192,16 @@ final class RimChoice {
             double farther = way.view.logFocal() - best.logFocal();
             double leaning = way.view.tilt() - best.tilt();
             weights += weight;
-            focal += weight * farther;
+            length += weight * farther;
             tilt += weight * leaning;
             focalSquares += weight * (way.view.focalUncertainty() * way.view.focalUncertainty() + farther * farther);
             tiltSquares += weight * (way.view.tiltUncertainty() * way.view.tiltUncertainty() + leaning * leaning);
         }
-        focal /= weights;
+        length /= weights;
         tilt /= weights;
-        return fit.moved(best, focal, tilt)
+        return fit.moved(best, length, tilt)
                 .withUncertainty(
-                        Math.sqrt(Math.max(0, focalSquares / weights - focal * focal)),
+                        Math.hypot(leastOfFocal(), Math.sqrt(Math.max(0, focalSquares / weights - length * length))),
                         Math.sqrt(Math.max(0, tiltSquares / weights - tilt * tilt)));
     }
 }
