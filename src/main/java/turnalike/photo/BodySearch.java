@@ -30,7 +30,7 @@ final class BodySearch {
         Optional<Unsure> why = Optional.empty();
         try {
             BodyFinder.Body body = find(inBand, band, pointed);
-            if (!cover.reachesOut(band, body.mask())) {
+            if (!EvenAreas.reachesOut(coarse.width(), band, body.mask())) {
                 return new Found(body, inBand);
             }
             why = Optional.of(new Unsure(
@@ -44,7 +44,7 @@ final class BodySearch {
         CoarsePicture around = Ground.painted(coarse, beside, 0.5);
         try {
             BodyFinder.Body body = find(around, beside, pointed);
-            if (!cover.reachesOut(beside, body.mask())) {
+            if (!EvenAreas.reachesOut(coarse.width(), beside, body.mask())) {
                 return new Found(body, around);
             }
         } catch (Unsure nothing) {

@@ -126,15 +126,4 @@ final class SheetCover {
         int py = (int) Math.floor(point.y() / coarse.block());
         return px < 0 || py < 0 || px >= coarse.width() || py >= coarse.height() ? -1 : py * coarse.width() + px;
     }
-
-    /** Whether a body comes to the rim of what shows, or beyond. */
-    boolean reachesOut(byte[] shows, byte[] body) {
-        int width = coarse.width();
-        for (int i = width + 1; i < body.length - width - 1; i++) {
-            if (body[i] > 0 && (shows[i - 1] & shows[i + 1] & shows[i - width] & shows[i + width] & shows[i]) == 0) {
-                return true;
-            }
-        }
-        return false;
-    }
 }
