@@ -39,6 +39,8 @@ final class RoundOutline {
 
     private final double noise;
 
+    private final EndsUnseen ends;
+
     private RoundOutline(
             double length,
             double mmPerUnit,
@@ -50,7 +52,8 @@ final class RoundOutline {
             SideProfile left,
             SideProfile right,
             int near,
-            double noise) {
+            double noise,
+            EndsUnseen ends) {
         this.length = length;
         this.mmPerUnit = mmPerUnit;
         this.fromUnits = fromUnits;
@@ -62,6 +65,7 @@ final class RoundOutline {
         this.right = right;
         this.near = near;
         this.noise = noise;
+        this.ends = ends;
     }
 
     /**
@@ -117,7 +121,12 @@ final class RoundOutline {
                 one,
                 other,
                 (int) Math.ceil(4 / (focal * (to - from) / (count - 1))),
-                Math.max(left.noisePixels(), right.noisePixels()));
+                Math.max(left.noisePixels(), right.noisePixels()),
+                new EndsUnseen(mmPerUnit * unseen(first), mmPerUnit * unseen(last), lengthMm));
+    }
+
+    private static double unseen(Optional<RoundedEnd> end) {
+        return end.map(pole -> Math.abs(pole.place() - pole.seen())).orElse(0.0);
     }
 
     /** What an edge counts by that is uncertain by so much, pixels, beside another: by one over the squares, as of independent measures. */
@@ -192,6 +201,10 @@ final class RoundOutline {
 
     double mmPerUnit() {
         return mmPerUnit;
+    }
+
+    EndsUnseen ends() {
+        return ends;
     }
 
     /** Where a place in those units lies from the start end. */

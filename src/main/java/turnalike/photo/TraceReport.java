@@ -99,11 +99,13 @@ final class TraceReport {
             double byEdge = edgeMm(outline, edges, k, apart[apart.length / 2]);
             double bySquare = squares.doubtMm(k);
             double byScale = scale.uncertainty() * outline.radiusMm(k);
+            double byEnds = outline.ends().openMm(outline.placeMm(k), outline.radiusMm(k), slope(outline, k));
             stations.add(new Profile.Station(
                     Length.ofMm(outline.placeMm(k)),
                     Length.ofMm(squares.radiusMm(k)),
                     Length.ofMm(Math.sqrt(bySquare * bySquare
                             + byScale * byScale
+                            + byEnds * byEnds
                             + byFocal * byFocal
                             + byTilt * byTilt
                             + byEdge * byEdge))));
@@ -249,13 +251,17 @@ final class TraceReport {
     private static double edgeMm(RoundOutline outline, EdgesApart edges, int k, double usuallyApart) {
         double near = edges.nearMm(k, 6);
         double pixel = outline.mmPerPixel();
+        double usual = pixel * Math.hypot(LEAST_PIXELS, USUAL * usuallyApart);
+        double place = ALONG * pixel * Math.min(6, Math.abs(slope(outline, k)));
+        return Math.sqrt(NEARBY * NEARBY * near * near + usual * usual + place * place);
+    }
+
+    /** dr/dx at a station. */
+    private static double slope(RoundOutline outline, int k) {
         int before = Math.max(0, k - 1);
         int after = Math.min(outline.count() - 1, k + 1);
-        double slope = (outline.radiusMm(after) - outline.radiusMm(before))
+        return (outline.radiusMm(after) - outline.radiusMm(before))
                 / Math.max(1e-9, outline.placeMm(after) - outline.placeMm(before));
-        double usual = pixel * Math.hypot(LEAST_PIXELS, USUAL * usuallyApart);
-        double place = ALONG * pixel * Math.min(6, Math.abs(slope));
-        return Math.sqrt(NEARBY * NEARBY * near * near + usual * usual + place * place);
     }
 
     private PhotoTrace.Overlay overlay() {
