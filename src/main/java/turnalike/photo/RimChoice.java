@@ -104,7 +104,9 @@ final class RimChoice {
                 ways.add(last);
                 // How far a chamfer reaches is told the better, the nearer the view is to the true one.
                 boolean maybe = start < 1 || end < 1;
-                for (int again = 0; again < AGAIN && maybe && last.cost() < ways.get(0).cost() + FAR; again++) {
+                for (int again = 0;
+                        again < AGAIN && maybe && last.cost() < ways.get(0).cost() + FAR;
+                        again++) {
                     SquaredContour there = last.view.contour();
                     last = way(
                             last.view.axis(),

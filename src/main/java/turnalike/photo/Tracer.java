@@ -46,8 +46,8 @@ final class Tracer {
                             : wish.sheet().without());
             checkScale(sheet, span);
             go(effort, "finding the piece");
-            Asked asked = new Asked(
-                    picture, CoarseColour.of(file, camera.orientation()), focal, sheet, span, wish, effort);
+            Asked asked =
+                    new Asked(picture, CoarseColour.of(file, camera.orientation()), focal, sheet, span, wish, effort);
             Optional<BodySearch.Found> found = Optional.empty();
             try {
                 found = Optional.of(
@@ -74,8 +74,8 @@ final class Tracer {
      * What was found without its shadow; then what lies on a card or a cloth of which the picture shows the rim, each looked at as if the picture
      * ended there. The first that passes all checks counts.
      */
-    private static Optional<PhotoTrace> otherwise(
-            CoarsePicture whole, Optional<BodySearch.Found> found, Asked asked) throws Unsure {
+    private static Optional<PhotoTrace> otherwise(CoarsePicture whole, Optional<BodySearch.Found> found, Asked asked)
+            throws Unsure {
         Optional<PhotoTrace> unshaded = found.isEmpty() ? Optional.empty() : unshaded(found.orElseThrow(), asked);
         if (unshaded.isPresent()) {
             return unshaded;

@@ -118,7 +118,7 @@ final class Unshaded {
         GrayU8 near = BinaryImageOps.dilate8(mask, NEAR, null);
         GrayU8 far = BinaryImageOps.dilate8(near, FAR - NEAR, null);
         for (int i = 0; i < far.data.length; i++) {
-            far.data[i] = (byte) (near.data[i] > 0 ? 0 : far.data[i]);
+            far.data[i] = near.data[i] > 0 ? 0 : far.data[i];
         }
         return far;
     }

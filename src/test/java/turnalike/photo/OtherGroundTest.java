@@ -91,9 +91,11 @@ class OtherGroundTest {
         for (Profile.Station station : traced.profile().stations()) {
             double place = station.place().mm();
             boolean hidden = traced.profile().hidden().stream()
-                    .anyMatch(gap -> gap.from().mm() <= place && place <= gap.to().mm());
+                    .anyMatch(
+                            gap -> gap.from().mm() <= place && place <= gap.to().mm());
             boolean inside = place > 4 && place < PICTURE.shape().length() - 4;
-            double rise = inside ? PICTURE.shape().at(place + 1) - PICTURE.shape().at(place - 1) : 9;
+            double rise =
+                    inside ? PICTURE.shape().at(place + 1) - PICTURE.shape().at(place - 1) : 9;
             if (!hidden && Math.abs(rise) < 2) {
                 squares += Math.pow((station.radius().mm() - PICTURE.shape().at(place)) / traced.mmPerPixel(), 2);
                 count++;
