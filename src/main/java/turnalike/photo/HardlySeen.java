@@ -7,14 +7,20 @@ import turnalike.trace.Profile;
 import turnalike.units.Length;
 
 /**
- * Places in sight whose radius is as good as not seen: beside a step, where half a pixel along the piece is the whole step across. They are told as
- * hidden too.
+ * Places in sight whose radius is as good as not seen: beside a step, where half a pixel along the piece is the whole step across, and right beside what
+ * is hidden, whose corner the picture's softness rounds. They are told as hidden too.
  */
 final class HardlySeen {
     /** Less sure than this, in pixels, and than so many times what is usual on the piece, a radius was not seen. By trying, on all pictures of {@code docs/photo-accuracy.md}. */
     private static final double UNSURE = 0.35;
 
     private static final double TIMES = 2;
+
+    /**
+     * So many pixels to either side of what is hidden. A tenth of what lies so near held 36 parts in 100 of all squared errors on sixty pictures made by one who had
+     * not seen the program, and 30 on ours.
+     */
+    private static final double BESIDE_PIXELS = 2;
 
     private HardlySeen() {}
 
@@ -42,8 +48,15 @@ final class HardlySeen {
                         Length.ofMm(Math.max(0, at - step / 2)), Length.ofMm(Math.min(lengthMm, at + step / 2))));
             }
         }
-        all.sort(Comparator.comparingDouble(each -> each.from().mm()));
-        return joined(all, step);
+        double beside = BESIDE_PIXELS * pixelMm;
+        return joined(
+                all.stream()
+                        .map(each -> new Profile.Stretch(
+                                Length.ofMm(Math.max(0, each.from().mm() - beside)),
+                                Length.ofMm(Math.min(lengthMm, each.to().mm() + beside))))
+                        .sorted(Comparator.comparingDouble(each -> each.from().mm()))
+                        .toList(),
+                step);
     }
 
     private static double usual(List<Profile.Stretch> hidden, List<Profile.Station> stations) {

@@ -27,21 +27,31 @@ class HardlySeenTest {
     @Test
     void beside_a_step_two_places_are_hardly_seen() {
         List<Profile.Station> stations = stations(k -> k == 40 || k == 41 ? 0.8 : 0.1);
-        assertThat(HardlySeen.with(List.of(), List.of(), stations, 1)).containsExactly(stretch(19.75, 20.75));
+        assertThat(HardlySeen.with(List.of(), List.of(), stations, 1)).containsExactly(stretch(17.75, 22.75));
     }
 
     @Test
     void they_are_one_with_what_is_hidden_beside_them() {
         List<Profile.Station> stations = stations(k -> k > 44 && k < 47 ? 0.8 : 0.1);
         assertThat(HardlySeen.with(List.of(stretch(20, 22), stretch(40, 41)), List.of(), stations, 1))
-                .containsExactly(stretch(20, 23.25), stretch(40, 41));
+                .containsExactly(stretch(18, 25.25), stretch(38, 43));
+    }
+
+    /** The picture's softness rounds a corner over two pixels, be they small or large. */
+    @Test
+    void right_beside_what_is_hidden_is_hardly_seen() {
+        List<Profile.Station> stations = stations(k -> 0.1);
+        assertThat(HardlySeen.with(List.of(stretch(20, 22)), List.of(), stations, 0.5))
+                .containsExactly(stretch(19, 23));
+        assertThat(HardlySeen.with(List.of(stretch(0, 1)), List.of(), stations, 1.5))
+                .containsExactly(stretch(0, 4));
     }
 
     @Test
     void the_ends_bound_them() {
         List<Profile.Station> stations = stations(k -> k == 0 || k == 100 ? 0.8 : 0.1);
         assertThat(HardlySeen.with(List.of(), List.of(), stations, 1))
-                .containsExactly(stretch(0, 0.25), stretch(49.75, 50));
+                .containsExactly(stretch(0, 2.25), stretch(47.75, 50));
     }
 
     @Test
