@@ -48,15 +48,28 @@ final class HardlySeen {
                         Length.ofMm(Math.max(0, at - step / 2)), Length.ofMm(Math.min(lengthMm, at + step / 2))));
             }
         }
-        double beside = BESIDE_PIXELS * pixelMm;
         return joined(
                 all.stream()
-                        .map(each -> new Profile.Stretch(
-                                Length.ofMm(Math.max(0, each.from().mm() - beside)),
-                                Length.ofMm(Math.min(lengthMm, each.to().mm() + beside))))
+                        .map(each -> widened(each, squares, BESIDE_PIXELS * pixelMm, lengthMm))
                         .sorted(Comparator.comparingDouble(each -> each.from().mm()))
                         .toList(),
                 step);
+    }
+
+    /** With what lies beside it, but for a square, which is measured by its flats. */
+    private static Profile.Stretch widened(
+            Profile.Stretch hidden, List<Profile.Stretch> squares, double besideMm, double lengthMm) {
+        double from = hidden.from().mm();
+        double to = hidden.to().mm();
+        double first = Math.max(0, from - besideMm);
+        double last = Math.min(lengthMm, to + besideMm);
+        for (Profile.Stretch square : squares) {
+            boolean before = square.from().mm() < from;
+            first = before ? Math.max(first, Math.min(from, square.to().mm())) : first;
+            boolean after = square.to().mm() > to;
+            last = after ? Math.min(last, Math.max(to, square.from().mm())) : last;
+        }
+        return new Profile.Stretch(Length.ofMm(first), Length.ofMm(last));
     }
 
     private static double usual(List<Profile.Stretch> hidden, List<Profile.Station> stations) {

@@ -49,7 +49,7 @@ final class TraceReport {
      */
     private static final double MOST_SKEW = 1.5;
 
-    /** The same of a flat round whose rim was seen: of those seen well, wood on wood among them, the worst had 2.4, those that went wrong began at 3.5. */
+    /** The same of a flat round whose rim was seen, where it is asked for on both sides: of those seen well, wood on wood among them, the worst had 2.4, those that went wrong began at 3.5. */
     private static final double MOST_SKEW_AT_RIM = 3;
 
     /** An edge by so much less sure than the other, over so much of the length, is told of: the radii rest on the other one there. */
@@ -71,7 +71,11 @@ final class TraceReport {
 
     private final EdgeFit.Fitted contour;
 
-    TraceReport(Picture picture, Scale scale, EdgeFit.Fitted contour) {
+    private final boolean strict;
+
+    /** @param strict whether an end's rim must be seen on both sides */
+    TraceReport(Picture picture, Scale scale, EdgeFit.Fitted contour, boolean strict) {
+        this.strict = strict;
         this.picture = picture;
         this.scale = scale;
         focal = scale.focal();
@@ -185,7 +189,8 @@ final class TraceReport {
     private void checkEnds() throws Unsure {
         for (boolean start : new boolean[] {true, false}) {
             EndCap cap = start ? view.start() : view.end();
-            double most = cap.flat() ? MOST_SKEW_AT_RIM : cap.isPlaced() ? Double.POSITIVE_INFINITY : MOST_SKEW;
+            double most =
+                    !cap.isPlaced() ? MOST_SKEW : strict && cap.flat() ? MOST_SKEW_AT_RIM : Double.POSITIVE_INFINITY;
             if (cap.skew(view.contour(), start) > most * Math.max(1, contour.softness())) {
                 throw new Unsure(
                         PhotoTrace.Reason.LIKE_GROUND,

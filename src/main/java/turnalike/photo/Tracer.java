@@ -1,9 +1,7 @@
 package turnalike.photo;
 
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import turnalike.effort.Effort;
 import turnalike.effort.Progress;
 import turnalike.units.Length;
@@ -12,14 +10,6 @@ import turnalike.units.Length;
 final class Tracer {
     /** Fewer pixels than this from edge to edge say little of a shape. */
     private static final double LEAST_ACROSS = 16;
-
-    /** Why a picture is refused in which a shadow may have been taken for the piece, or a card for its ground. */
-    private static final Set<PhotoTrace.Reason> MAY_LIE_OTHERWISE = EnumSet.of(
-            PhotoTrace.Reason.NO_PIECE,
-            PhotoTrace.Reason.TWO_PIECES,
-            PhotoTrace.Reason.CUT_OFF,
-            PhotoTrace.Reason.NOT_ROUND,
-            PhotoTrace.Reason.LIKE_GROUND);
 
     private Tracer() {}
 
@@ -46,75 +36,19 @@ final class Tracer {
                             : wish.sheet().without());
             checkScale(sheet, span);
             go(effort, "finding the piece");
-            Asked asked =
-                    new Asked(picture, CoarseColour.of(file, camera.orientation()), focal, sheet, span, wish, effort);
-            Optional<BodySearch.Found> found = Optional.empty();
-            try {
-                found = Optional.of(
-                        bare.isPresent() && sheet.view().isEmpty()
-                                ? bare.orElseThrow().done()
-                                : BodySearch.find(whole, sheet.view(), pointed));
-                return traced(found.orElseThrow(), asked);
-            } catch (Unsure why) {
-                if (sheet.view().isPresent() || pointed.isPresent() || !MAY_LIE_OTHERWISE.contains(reason(why))) {
-                    throw why;
-                }
-                return otherwise(whole, found, asked).orElseThrow(() -> why);
+            CoarseColour colour = CoarseColour.of(file, camera.orientation());
+            Asked asked = new Asked(picture, colour, focal, sheet, span, wish, effort);
+            if (sheet.view().isPresent()) {
+                return traced(BodySearch.find(whole, sheet.view(), pointed), asked, false);
             }
+            SecondLook.Search search =
+                    () -> bare.isPresent() ? bare.orElseThrow().done() : BodySearch.find(whole, sheet.view(), pointed);
+            // Where somebody pointed there is nothing else to look at.
+            return pointed.isPresent()
+                    ? traced(search.found(), asked, false)
+                    : SecondLook.trace(whole, search, (found, strict) -> traced(found, asked, strict));
         } catch (Unsure unsure) {
             return unsure.answer();
-        }
-    }
-
-    private static PhotoTrace.Reason reason(Unsure why) {
-        return why.answer().reason();
-    }
-
-    /**
-     * What was found without its shadow; then what lies on a card or a cloth of which the picture shows the rim, each looked at as if the picture
-     * ended there. The first that passes all checks counts.
-     */
-    private static Optional<PhotoTrace> otherwise(CoarsePicture whole, Optional<BodySearch.Found> found, Asked asked)
-            throws Unsure {
-        Optional<PhotoTrace> unshaded = found.isEmpty() ? Optional.empty() : unshaded(found.orElseThrow(), asked);
-        if (unshaded.isPresent()) {
-            return unshaded;
-        }
-        for (byte[] shows : EvenAreas.of(whole)) {
-            CoarsePicture alone = Ground.painted(whole, shows, 0.5);
-            try {
-                BodyFinder.Body body = BodyFinder.find(alone, Optional.empty());
-                if (!EvenAreas.reachesOut(whole.width(), shows, body.mask())) {
-                    BodySearch.Found here = new BodySearch.Found(body, alone);
-                    Optional<PhotoTrace> trace = passed(here, asked);
-                    trace = trace.isPresent() ? trace : unshaded(here, asked);
-                    if (trace.isPresent()) {
-                        return trace;
-                    }
-                }
-            } catch (Unsure none) {
-                // Nothing lies there.
-            }
-        }
-        return Optional.empty();
-    }
-
-    private static Optional<PhotoTrace> unshaded(BodySearch.Found found, Asked asked) throws Unsure {
-        Optional<BodyFinder.Body> body = Unshaded.of(found.coarse(), found.body());
-        return body.isEmpty()
-                ? Optional.empty()
-                : passed(new BodySearch.Found(body.orElseThrow(), found.coarse()), asked);
-    }
-
-    /** The trace, unless it is refused; an end of the time given is no refusal of this one alone. */
-    private static Optional<PhotoTrace> passed(BodySearch.Found found, Asked asked) throws Unsure {
-        try {
-            return Optional.of(traced(found, asked));
-        } catch (Unsure refused) {
-            if (reason(refused) == PhotoTrace.Reason.STOPPED) {
-                throw refused;
-            }
-            return Optional.empty();
         }
     }
 
@@ -128,7 +62,7 @@ final class Tracer {
             PhotoWish wish,
             Effort effort) {}
 
-    private static PhotoTrace traced(BodySearch.Found found, Asked asked) throws Unsure {
+    private static PhotoTrace traced(BodySearch.Found found, Asked asked, boolean strict) throws Unsure {
         Picture picture = asked.picture;
         PhotoWish wish = asked.wish;
         SheetReading sheet = asked.sheet;
@@ -141,7 +75,7 @@ final class Tracer {
                 ? bySheet(picture, sheet, wish, contour, axis)
                 : bySpan(picture, asked.focal, asked.span.orElseThrow(), contour, axis, wish.ends());
         Scale scale = scaled.scale().warned(sheet.trouble().map(what -> what + ": it was not used"));
-        return scaled.ends().cut(new TraceReport(picture, scale, contour).answer());
+        return scaled.ends().cut(new TraceReport(picture, scale, contour, strict).answer());
     }
 
     private static void checkScale(SheetReading sheet, Optional<Length> span) throws Unsure {

@@ -48,6 +48,14 @@ class HardlySeenTest {
     }
 
     @Test
+    void nothing_of_a_square_is() {
+        List<Profile.Station> stations = stations(k -> 0.1);
+        List<Profile.Stretch> squares = List.of(stretch(0, 15), stretch(30, 50));
+        assertThat(HardlySeen.with(List.of(stretch(15.5, 17), stretch(29, 30)), squares, stations, 1))
+                .containsExactly(stretch(15, 19), stretch(27, 30));
+    }
+
+    @Test
     void the_ends_bound_them() {
         List<Profile.Station> stations = stations(k -> k == 0 || k == 100 ? 0.8 : 0.1);
         assertThat(HardlySeen.with(List.of(), List.of(), stations, 1))

@@ -1,0 +1,108 @@
+package turnalike.photo;
+
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A picture looked at in other ways before it is refused: what was found without its shadow, then what lies on a card or a cloth of which the picture shows
+ * the rim, each as if the picture ended there. The first that passes all checks counts.
+ */
+final class SecondLook {
+    /** Why a picture is refused in which a shadow may have been taken for the piece, or a card for its ground. */
+    private static final Set<PhotoTrace.Reason> MAY_LIE_OTHERWISE = EnumSet.of(
+            PhotoTrace.Reason.NO_PIECE,
+            PhotoTrace.Reason.TWO_PIECES,
+            PhotoTrace.Reason.CUT_OFF,
+            PhotoTrace.Reason.NOT_ROUND,
+            PhotoTrace.Reason.LIKE_GROUND);
+
+    private final CoarsePicture whole;
+
+    private final Attempt attempt;
+
+    private SecondLook(CoarsePicture whole, Attempt attempt) {
+        this.whole = whole;
+        this.attempt = attempt;
+    }
+
+    /** What finds a piece, or tells why there is none. */
+    interface Search {
+        BodySearch.Found found() throws Unsure;
+    }
+
+    /** Traces what was found, or tells why it cannot be. */
+    interface Attempt {
+        /** @param strict whether a flat end's rim must be seen on both sides */
+        PhotoTrace trace(BodySearch.Found found, boolean strict) throws Unsure;
+    }
+
+    /** As it is found, or else in one of the other ways. */
+    static PhotoTrace trace(CoarsePicture whole, Search search, Attempt attempt) throws Unsure {
+        Optional<BodySearch.Found> found = Optional.empty();
+        try {
+            found = Optional.of(search.found());
+            return attempt.trace(found.orElseThrow(), true);
+        } catch (Unsure why) {
+            PhotoTrace.Reason reason = why.answer().reason();
+            if (!MAY_LIE_OTHERWISE.contains(reason)) {
+                throw why;
+            }
+            Optional<PhotoTrace> other = new SecondLook(whole, attempt).otherwise(found);
+            if (other.isPresent()) {
+                return other.orElseThrow();
+            }
+            if (found.isEmpty() || reason != PhotoTrace.Reason.LIKE_GROUND) {
+                throw why;
+            }
+            // Nothing better: of an end that something lies beside, one half may tell enough.
+            return attempt.trace(found.orElseThrow(), false);
+        }
+    }
+
+    private Optional<PhotoTrace> otherwise(Optional<BodySearch.Found> found) throws Unsure {
+        Optional<PhotoTrace> trace = found.isEmpty() ? Optional.empty() : unshaded(found.orElseThrow());
+        for (byte[] shows :
+                trace.isPresent() ? new byte[0][] : EvenAreas.of(whole).toArray(new byte[0][])) {
+            Optional<BodySearch.Found> there = within(shows);
+            if (there.isPresent()) {
+                trace = passed(there.orElseThrow());
+                trace = trace.isPresent() ? trace : unshaded(there.orElseThrow());
+            }
+            if (trace.isPresent()) {
+                return trace;
+            }
+        }
+        return trace;
+    }
+
+    /** What lies wholly within an area, all else painted over. */
+    private Optional<BodySearch.Found> within(byte[] shows) {
+        CoarsePicture alone = Ground.painted(whole, shows, 0.5);
+        try {
+            BodyFinder.Body body = BodyFinder.find(alone, Optional.empty());
+            return EvenAreas.reachesOut(whole.width(), shows, body.mask())
+                    ? Optional.empty()
+                    : Optional.of(new BodySearch.Found(body, alone));
+        } catch (Unsure none) {
+            return Optional.empty();
+        }
+    }
+
+    private Optional<PhotoTrace> unshaded(BodySearch.Found found) throws Unsure {
+        Optional<BodyFinder.Body> body = Unshaded.of(found.coarse(), found.body());
+        return body.isEmpty() ? Optional.empty() : passed(new BodySearch.Found(body.orElseThrow(), found.coarse()));
+    }
+
+    /** The trace, unless it is refused; an end of the time given is no refusal of this one alone. */
+    private Optional<PhotoTrace> passed(BodySearch.Found found) throws Unsure {
+        try {
+            return Optional.of(attempt.trace(found, true));
+        } catch (Unsure refused) {
+            if (refused.answer().reason() == PhotoTrace.Reason.STOPPED) {
+                throw refused;
+            }
+            return Optional.empty();
+        }
+    }
+}
