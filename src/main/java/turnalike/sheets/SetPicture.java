@@ -122,7 +122,7 @@ public sealed interface SetPicture {
             return set.roundness()
                     .map(round -> content.with(new BenchCardContent.Fact(
                             "run-out of the rim",
-                            round.placed().rim().runOut().formatFineBoth(round.units()),
+                            round.placed().rim().runOut().formatMeasuredBoth(round.units()),
                             "about its best centre")))
                     .orElse(content);
         }

@@ -129,14 +129,14 @@ public record Roundness(
                     "the rim would run out by more than you want, so these seats are to be bored deeper: %s; boring brings it to %s;"
                             + " all that is told of the set holds once that is done",
                     seats(placed),
-                    placed.rim().runOut().formatFinestBoth(units));
+                    placed.rim().runOut().formatMeasuredFinestBoth(units));
         }
         return String.format(
                 Locale.ROOT,
                 "the scale cannot tell these sets and orders apart in balance, so the roundest was placed, with a run-out of"
                         + " %s instead of %s; a search below the scale's noise too places the best balanced",
-                placed.rim().runOut().formatFinestBoth(units),
-                balanced.formatFinestBoth(units));
+                placed.rim().runOut().formatMeasuredFinestBoth(units),
+                balanced.formatMeasuredFinestBoth(units));
     }
 
     /** What to say where the rim runs out by more than will do, and no boring was advised since it would cost balance. */

@@ -72,7 +72,7 @@ public record HandFigures(List<Row> rows, boolean tried, boolean better) {
                     .ifPresent(round -> out.add(row(
                             "Run-out of the rim",
                             "%s",
-                            round.placed().rim().runOut().formatFineBoth(units))));
+                            round.placed().rim().runOut().formatMeasuredBoth(units))));
             out.add(row(
                     "Weights within",
                     "%s",

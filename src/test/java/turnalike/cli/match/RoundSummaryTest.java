@@ -93,6 +93,30 @@ class RoundSummaryTest {
         assertThat(summary(wheel, csv.toString())).contains("would read 0.").doesNotContain("Boring");
     }
 
+    /** All but two weigh the same and those two hardly more: what the scale cannot see by far is told by no digits of chance. */
+    @Test
+    void a_trade_off_tells_no_digits_that_the_scale_cannot_see() throws IOException {
+        StringBuilder csv = new StringBuilder("piece,mass_g,length\n");
+        for (int i = 1; i <= 6; i++) {
+            csv.append(String.format(Locale.ROOT, "%d,%.3f,%.2f%n", i, i < 3 ? 50.004 : 50, 130 + i * i * 0.05));
+        }
+        String text = summary("{\"kind\": \"wheel\", \"places\": 6, \"hub_radius\": 60}", csv.toString());
+        assertThat(text).containsPattern("Trade-off .*\n +under \\d\\S* g·mm with a run-out of \\d");
+        assertThat(text).doesNotContain("0.000 g·mm");
+    }
+
+    /** All are as long as one another, to the step that they were measured in. */
+    @Test
+    void a_run_out_is_never_told_as_nothing() throws IOException {
+        StringBuilder csv = new StringBuilder("piece,mass_g,length\n");
+        for (int i = 1; i <= 6; i++) {
+            csv.append(String.format(Locale.ROOT, "%d,%.1f,130%n", i, 50 + i * 0.1));
+        }
+        String text = summary("{\"kind\": \"wheel\", \"places\": 6, \"hub_radius\": 60}", csv.toString());
+        assertThat(text).contains("run-out under 0.01 mm (0.001 in) about").doesNotContainPattern("\\b0 mm|\\b0 in");
+        assertThat(Language.GERMAN.say("under 0.001 in (0.01 mm)")).isEqualTo("unter 0,001 Zoll (0,01 mm)");
+    }
+
     @Test
     void legs_tell_their_groups() throws IOException {
         String text = summary("{\"kind\": \"legs\", \"places\": 4}", pieces(9));
