@@ -156,7 +156,14 @@ final class Catalogue {
                 .or(() -> filled(figures, whole(figures.frame())))
                 .or(() -> filled(lists, frame(lists.frame())))
                 .or(() -> filled(figures, frame(figures.frame())))
+                .or(() -> bounded(line, figures))
                 .map(found -> blanks.group(1) + Slots.asWas(found) + blanks.group(3));
+    }
+
+    /** What is told by a figure is told as well where the figure is too small to tell: "off by under 0.01 mm" by "off by # mm". */
+    private Optional<String> bounded(String line, Figures plain) {
+        Figures bounds = Figures.ofBounds(line, entries.getOrDefault(Figures.UNDER, Figures.UNDER));
+        return bounds.frame().equals(plain.frame()) ? Optional.empty() : filled(bounds, frame(bounds.frame()));
     }
 
     private Optional<String> filled(Figures figures, Optional<String> frame) {
