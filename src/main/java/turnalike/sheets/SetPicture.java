@@ -121,7 +121,7 @@ public sealed interface SetPicture {
                     .with(set.rockingInWords().stream().toList());
             return set.roundness()
                     .map(round -> content.with(new BenchCardContent.Fact(
-                            "run-out of the rim",
+                            "run-out of " + round.theRim(),
                             round.placed().rim().runOut().formatMeasuredBoth(round.units()),
                             "about its best centre")))
                     .orElse(content);

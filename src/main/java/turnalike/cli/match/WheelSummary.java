@@ -61,15 +61,19 @@ final class WheelSummary {
     private void roundness(WheelPlacement placement, Roundness roundness) {
         RimFit rim = roundness.placed().rim();
         line.put(
-                "Round      run-out %s about the rim's best centre, as the lengths were measured",
-                both(roundness, rim.runOut()));
+                "Round      run-out %s about %s best centre, as the lengths were measured",
+                both(roundness, rim.runOut()), roundness.tips() ? "the tips'" : "the rim's");
         line.put(
-                "           rim at %s from its centre, which lies %s off the axle toward %s",
+                "           %s %s from %s centre, which lies %s off the axle toward %s",
+                roundness.tips() ? "tips" : "rim at",
                 rim.radius().formatBoth(roundness.units()),
+                roundness.tips() ? "their" : "its",
                 both(roundness, rim.offset()),
                 rim.offsetAt().formatDirection());
         line.put(
-                "           a gauge held to the rim as it turns on its axle would read %s at most; seats off by up to %s add up to %s, bored or not",
+                "           a gauge held to %s as %s on its axle would read %s at most; seats off by up to %s add up to %s, bored or not",
+                roundness.theRim(),
+                roundness.tips() ? "the wheel turns" : "it turns",
                 both(roundness, roundness.aboutAxle(roundness.placed())),
                 both(roundness, roundness.seat()),
                 both(roundness, roundness.seat().times(2)));

@@ -122,7 +122,7 @@ public final class TradeOffDrawing {
         out.addAll(plot.alongTicks(alongTicks));
         out.add(TextLine.of(Lettering.SMALL, 0, HEAD_MM, "unbalance, g·mm"));
         double below = plot.field().bottom() + 4.6 + LINE_MM;
-        out.add(TextLine.ending(Lettering.SMALL, plot.field().right(), below, "run-out of the rim, mm"));
+        out.add(TextLine.ending(Lettering.SMALL, plot.field().right(), below, "run-out, mm"));
         out.add(steps(plot, room));
         List<Group> dots = dots(plot, room);
         out.addAll(dots);
