@@ -104,23 +104,22 @@ public record NextPieces(List<String> pieces, NextSet next) {
                             + " differ by more, or keep what is left for repairs")
                     .formatted(
                             scale.reckoned(Mass.ofGrams(work.meanG())),
-                            scale.reckoned(Mass.ofGrams(work.scatterG())),
+                            scale.scatter(Mass.ofGrams(work.scatterG())),
                             number(fewest(turning)));
         }
         double off = next.aim().grams() - work.meanG();
-        String aimed = Math.abs(off) <= SAME_SHARE * work.scatterG()
+        Mass aside = Mass.ofGrams(Math.abs(off));
+        String aimed = aside.grams() <= SAME_SHARE * work.scatterG()
+                        || !scale.scatter(aside).equals(scale.reckoned(aside))
                 ? ""
                 : ", or %s if you aim %s"
                         .formatted(
                                 number(turning.aimed()),
-                                "%s %s"
-                                        .formatted(
-                                                scale.reckoned(Mass.ofGrams(Math.abs(off))),
-                                                off > 0 ? "heavier" : "lighter"));
+                                "%s %s".formatted(scale.reckoned(aside), off > 0 ? "heavier" : "lighter"));
         return "; as your work runs, %s give or take %s, it takes %s to be 95 %% sure of them%s (simulated)"
                 .formatted(
                         scale.reckoned(Mass.ofGrams(work.meanG())),
-                        scale.reckoned(Mass.ofGrams(work.scatterG())),
+                        scale.scatter(Mass.ofGrams(work.scatterG())),
                         number(turning.asItRuns()),
                         aimed);
     }

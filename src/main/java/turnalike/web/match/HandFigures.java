@@ -74,9 +74,7 @@ public record HandFigures(List<Row> rows, boolean tried, boolean better) {
                             "%s",
                             round.placed().rim().runOut().formatMeasuredBoth(units))));
             out.add(row(
-                    "Weights within",
-                    "%s",
-                    set.weighing().reading(set.placement().massSpread())));
+                    "Weights within", "%s", set.weighing().apart(set.placement().massSpread())));
             return out;
         }
 

@@ -78,7 +78,8 @@ class PlanSummaryTest {
                         "\"kind\": \"tenon\", \"length\": 30, \"diameter\": 20", "\"kind\": \"square\", \"length\": 30")
                 .replace("\"section\": \"round\"", "\"section\": \"square\"");
         assertThat(PlanSummary.text(Plan.of(JobReader.read(leg).job().orElseThrow(), Effort.ofAsks(1000))))
-                .contains("where the weight sits, per 0.4 mm of diameter or of a square's side: 4 taper 1.37 g, 1 square");
+                .contains(
+                        "where the weight sits, per 0.4 mm of diameter or of a square's side: 4 taper 1.37 g, 1 square");
         assertThat(PlanSummary.text(InventedLeg.plan("", ""))).contains("per 0.4 mm of diameter: ");
     }
 }

@@ -62,6 +62,16 @@ class NextPiecesTest {
     }
 
     @Test
+    void work_that_is_read_alike_scatters_by_less_than_a_step_and_not_by_nothing() {
+        String words = NextPieces.ofPieces(weighed(566), weighed(566, 566, 566, 566, 566, 566), 4, 2)
+                .orElseThrow()
+                .inWords(new WeighingScale(Mass.ofGrams(1)));
+        assertThat(words).contains("as your work runs, 566 g give or take under 1 g, it takes 3 to be");
+        assertThat(Language.GERMAN.knows(words.replaceFirst("^[^;]*;[^;]*; ", "")))
+                .isTrue();
+    }
+
+    @Test
     void the_range_told_lies_within_the_one_that_is_sure_and_at_the_scales_steps() {
         int[] betweenSteps = new int[1];
         Seeds.each(60, random -> {
