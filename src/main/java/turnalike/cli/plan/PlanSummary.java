@@ -119,10 +119,10 @@ public final class PlanSummary {
         StockPlan stock = plan.stock();
         line("");
         line(
-                "Stock      %s for %s (%d spare, %.1f %% sure at %.0f %% loss)",
+                "Stock      %s for %s (%s spare, %.1f %% sure at %.0f %% loss)",
                 Article.count(stock.spares().blanks(), "blank"),
                 Article.count(job.count(), "piece"),
-                stock.spares().spares(),
+                stock.spares().spares() == 0 ? "no" : stock.spares().spares(),
                 100 * stock.spares().chance(),
                 100 * job.lossRate());
         line("  blank    %s", stock.finished().text(units));

@@ -82,4 +82,11 @@ class PlanSummaryTest {
                         "where the weight sits, per 0.4 mm of diameter or of a square's side: 4 taper 1.37 g, 1 square");
         assertThat(PlanSummary.text(InventedLeg.plan("", ""))).contains("per 0.4 mm of diameter: ");
     }
+
+    @Test
+    void one_piece_alone_has_no_spare() {
+        assertThat(PlanSummary.text(InventedLeg.plan("", ""))).contains("1 blank for 1 piece (no spare, 95.0 % sure");
+        assertThat(PlanSummary.text(InventedLeg.plan("\"count\": 12,", "")))
+                .contains(" blanks for 12 pieces (2 spare, ");
+    }
 }
