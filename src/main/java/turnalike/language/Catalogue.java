@@ -172,8 +172,20 @@ final class Catalogue {
 
     /** The translation with {@code #1}, {@code #2} … for the figures of the line, whichever way it was put together. */
     private Optional<String> frame(String frame) {
-        return remembered(
-                frames, frame, each -> whole(each).or(() -> inOtherCase(each)).or(() -> parts(each)));
+        return remembered(frames, frame, each -> whole(each)
+                .or(() -> inOtherCase(each))
+                .or(() -> stopped(each))
+                .or(() -> parts(each)));
+    }
+
+    /** Before it is parted: a line that only its stop keeps from an entry is no line of clauses, some of which any words would fit. */
+    private Optional<String> stopped(String frame) {
+        int last = frame.length() - 1;
+        if (last < 1 || ".,;:?!".indexOf(frame.charAt(last)) < 0) {
+            return Optional.empty();
+        }
+        String bare = frame.substring(0, last);
+        return whole(bare).or(() -> inOtherCase(bare)).map(said -> said + frame.charAt(last));
     }
 
     private static Optional<String> remembered(

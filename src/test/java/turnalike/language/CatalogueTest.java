@@ -44,6 +44,16 @@ class CatalogueTest {
             \treißt # an
             off by # in (# mm), at worst # in (# mm)
             \tum # Zoll (# mm), höchstens # Zoll (# mm) daneben
+            # *, # in
+            \t# *, # Zoll
+            spokes
+            \tSpeichen
+            # mm
+            \t# mm
+            from the end
+            \tvom Ende an
+            spokes: # in (# mm) apart, # in (# mm) from the end
+            \tSpeichen: # Zoll (# mm) auseinander, # Zoll (# mm) vom Ende
             shafts under # mm
             \tWellen unter # mm
             under
@@ -110,6 +120,16 @@ class CatalogueTest {
                 .isEqualTo("um unter 0,01 mm (0,001 Zoll), höchstens unter 0,01 mm (0,001 Zoll) daneben");
         assertThat(SMALL.say("shafts under 1.5 mm")).as("its own entry first").isEqualTo("Wellen unter 1,5 mm");
         assertThat(SMALL.say("nobody knows under 1.5")).isEqualTo("nobody knows under 1,5");
+    }
+
+    /** "# *, # in" fits a part of it, any words in it. */
+    @Test
+    void a_line_with_a_stop_is_its_entry_before_it_is_clauses() {
+        String line = "spokes: 7/8 in (22.2 mm) apart, 2 in (50.8 mm) from the end";
+        String german = "Speichen: 7/8 Zoll (22,2 mm) auseinander, 2 Zoll (50,8 mm) vom Ende";
+        assertThat(SMALL.say(line)).isEqualTo(german);
+        assertThat(SMALL.say(line + ".")).isEqualTo(german + ".");
+        assertThat(SMALL.say(line + ";")).isEqualTo(german + ";");
     }
 
     @Test
