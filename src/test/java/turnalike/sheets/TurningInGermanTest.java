@@ -102,4 +102,12 @@ class TurningInGermanTest {
         missing.addAll(missing(KNOB.formatted("\"held_at\": \"end\", \"speeds\": [500, 3400]")));
         assertThat(missing).isEmpty();
     }
+
+    /** Where the page sends whoever told where the pieces will live. */
+    @Test
+    void the_way_to_the_joints() {
+        assertThat(Language.GERMAN.say("How each joint stands through the year is told"))
+                .isEqualTo("Wie jede Verbindung durch das Jahr sitzt, steht");
+        assertThat(Language.GERMAN.say("with the wood")).isEqualTo("beim Holz");
+    }
 }
