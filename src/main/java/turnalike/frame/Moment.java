@@ -1,5 +1,8 @@
 package turnalike.frame;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Collection;
 import java.util.Locale;
 import turnalike.units.Angle;
@@ -14,6 +17,9 @@ import turnalike.units.PlainNumber;
  * @param at its direction, kept in [0°, 360°); 0° when the size is 0
  */
 public record Moment(double gMm, Angle at) {
+    /** Nothing less is told in figures: the third decimal of a g·mm is a hair's breadth of a milligram. */
+    private static final double LEAST_GMM = 0.001;
+
     /** No pull at all. */
     public static final Moment NONE = new Moment(0, Angle.ofDegrees(0));
 
@@ -46,6 +52,20 @@ public record Moment(double gMm, Angle at) {
     }
 
     /**
+     * {@return the same, but of less than what is told at all only that: {@code under 2 g·mm}} Digits of chance are no balance.
+     *
+     * @param leastGMm the least that is told in figures, in g·mm, not negative; it is rounded up to one figure
+     */
+    public String format(double leastGMm) {
+        return gMm < leastGMm
+                ? "under %s g·mm"
+                        .formatted(BigDecimal.valueOf(leastGMm)
+                                .round(new MathContext(1, RoundingMode.UP))
+                                .toPlainString())
+                : format();
+    }
+
+    /**
      * {@return the same of a size alone, without its unit}
      *
      * @param gMm in g·mm, not negative
@@ -53,6 +73,9 @@ public record Moment(double gMm, Angle at) {
     public static String figure(double gMm) {
         if (gMm >= 100 && gMm < 1e7) {
             return PlainNumber.toFigures(gMm, 3);
+        }
+        if (gMm < LEAST_GMM) {
+            return gMm == 0 ? "0" : "under " + LEAST_GMM;
         }
         return String.format(Locale.ROOT, gMm < 0.01 ? "%.3f" : "%.3g", gMm);
     }

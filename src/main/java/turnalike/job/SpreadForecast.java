@@ -3,6 +3,7 @@ package turnalike.job;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import turnalike.outline.Section;
 import turnalike.pattern.PlacedMember;
 import turnalike.stock.SetChance;
 import turnalike.stock.Spares;
@@ -72,7 +73,8 @@ public record SpreadForecast(Job job, MassScatter scatter, int blanks, Optional<
         PlacedMember member = job.pattern().placed().get(most);
         String turning = String.format(
                 Locale.ROOT,
-                "turning within %s scatters them by %s (%.1f %%), most of it the %s's %s",
+                "%s within %s scatters them by %s (%.1f %%), most of it the %s's %s",
+                hasSquares() ? "milling and turning" : "turning", // a square is as true as the blank was milled
                 job.tolerances().diameter().format(job.units()),
                 told(scatter.turned()),
                 100 * scatter.turnedShare(),
@@ -90,6 +92,10 @@ public record SpreadForecast(Job job, MassScatter scatter, int blanks, Optional<
                                 inHundred(of.byWeight().ofBlanks(blanks, job.lossRate())),
                                 inHundred(of.asTheyCome().ofBlanks(blanks, job.lossRate())),
                                 spares(of.byWeight()));
+    }
+
+    private boolean hasSquares() {
+        return job.pattern().members().stream().anyMatch(each -> each.section() == Section.SQUARE);
     }
 
     private String spares(SetChance byWeight) {

@@ -3,6 +3,7 @@ package turnalike.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import turnalike.units.Length;
 import turnalike.units.PlainNumber;
@@ -18,6 +19,10 @@ public final class YearWords {
     public static final String CAUTION =
             "Trust a trial joint before these figures: woods of one name move more and less than the printed mean, rings seldom run true, and"
                     + " bit, glue and finish count too. Where a joint bears a person, test it before it is used";
+
+    /** The last digit that a difference of sizes is told by. */
+    private static final Map<UnitSystem, String> LEAST =
+            Map.of(UnitSystem.INCH, "0.001 in", UnitSystem.METRIC, "0.01 mm");
 
     private YearWords() {}
 
@@ -147,10 +152,18 @@ public final class YearWords {
                 : String.format(Locale.ROOT, "%.2f mm", length.mm());
     }
 
-    /** A difference of sizes, to a thousandth of an inch and a hundredth of a millimetre. */
+    /** A difference of sizes, to a thousandth of an inch and a hundredth of a millimetre; of less, that it is under one. */
     static String small(Length length, UnitSystem units) {
-        return units == UnitSystem.INCH
-                ? String.format(Locale.ROOT, "%.3f in (%.2f mm)", length.inches(), length.mm())
-                : String.format(Locale.ROOT, "%.2f mm (%.3f in)", length.mm(), length.inches());
+        boolean isNothing = isNothing(length, UnitSystem.INCH) && isNothing(length, UnitSystem.METRIC);
+        String beside = isNothing ? LEAST.get(units.other()) : least(length, units.other());
+        return "%s (%s)".formatted(least(length, units), beside);
+    }
+
+    private static String least(Length length, UnitSystem units) {
+        return isNothing(length, units) ? "under " + LEAST.get(units) : size(length, units);
+    }
+
+    private static boolean isNothing(Length length, UnitSystem units) {
+        return Math.abs(units == UnitSystem.INCH ? length.inches() * 10 : length.mm()) < 0.005;
     }
 }

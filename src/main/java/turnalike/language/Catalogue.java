@@ -156,7 +156,14 @@ final class Catalogue {
                 .or(() -> filled(figures, whole(figures.frame())))
                 .or(() -> filled(lists, frame(lists.frame())))
                 .or(() -> filled(figures, frame(figures.frame())))
+                .or(() -> bounded(line, figures))
                 .map(found -> blanks.group(1) + Slots.asWas(found) + blanks.group(3));
+    }
+
+    /** What is told by a figure is told as well where the figure is too small to tell: "off by under 0.01 mm" by "off by # mm". */
+    private Optional<String> bounded(String line, Figures plain) {
+        Figures bounds = Figures.ofBounds(line, entries.getOrDefault(Figures.UNDER, Figures.UNDER));
+        return bounds.frame().equals(plain.frame()) ? Optional.empty() : filled(bounds, frame(bounds.frame()));
     }
 
     private Optional<String> filled(Figures figures, Optional<String> frame) {
@@ -165,8 +172,20 @@ final class Catalogue {
 
     /** The translation with {@code #1}, {@code #2} … for the figures of the line, whichever way it was put together. */
     private Optional<String> frame(String frame) {
-        return remembered(
-                frames, frame, each -> whole(each).or(() -> inOtherCase(each)).or(() -> parts(each)));
+        return remembered(frames, frame, each -> whole(each)
+                .or(() -> inOtherCase(each))
+                .or(() -> stopped(each))
+                .or(() -> parts(each)));
+    }
+
+    /** Before it is parted: a line that only its stop keeps from an entry is no line of clauses, some of which any words would fit. */
+    private Optional<String> stopped(String frame) {
+        int last = frame.length() - 1;
+        if (last < 1 || ".,;:?!".indexOf(frame.charAt(last)) < 0) {
+            return Optional.empty();
+        }
+        String bare = frame.substring(0, last);
+        return whole(bare).or(() -> inOtherCase(bare)).map(said -> said + frame.charAt(last));
     }
 
     private static Optional<String> remembered(

@@ -17,6 +17,11 @@ record Figures(String frame, List<String> figures) {
 
     private static final Pattern FIGURE = Pattern.compile(ONE);
 
+    /** Before a figure: what is too small to be told is less than that. */
+    static final String UNDER = "under";
+
+    private static final Pattern BOUND = Pattern.compile("(?:%s )?%s".formatted(UNDER, ONE));
+
     /** What a turner numbers pieces by: {@code n7}, {@code A-12}. */
     private static final String LABEL = "\\b\\p{L}{1,3}-?\\d+\\b";
 
@@ -40,6 +45,16 @@ record Figures(String frame, List<String> figures) {
     /** The same with one {@code #} for a whole list of figures, so that one entry serves lists of any length. */
     static Figures ofLists(String line) {
         return of(line, LIST);
+    }
+
+    /** The same with one {@code #} for {@code under 0.01} as for a figure; {@code under} is what that word is there. */
+    static Figures ofBounds(String line, String under) {
+        Figures bounds = of(line, BOUND);
+        return new Figures(
+                bounds.frame(),
+                bounds.figures().stream()
+                        .map(each -> each.startsWith(UNDER) ? under + each.substring(UNDER.length()) : each)
+                        .toList());
     }
 
     private static Figures of(String line, Pattern figure) {

@@ -1,8 +1,5 @@
 package turnalike.match;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.List;
 import turnalike.frame.Moment;
 import turnalike.units.Mass;
@@ -113,13 +110,26 @@ public record WheelPlacement(
      * of that, {@code under 2 g·mm}: digits of chance are no balance}
      */
     public String left() {
-        double leastGMm = noiseFloorGMm * LEAST_TOLD;
-        return unbalance.gMm() < leastGMm
-                ? "under %s g·mm"
-                        .formatted(BigDecimal.valueOf(leastGMm)
-                                .round(new MathContext(1, RoundingMode.UP))
-                                .toPlainString())
-                : unbalance.format();
+        return told(unbalance);
+    }
+
+    /**
+     * {@return another set's or order's unbalance, told as {@link #left} is}
+     *
+     * @param other what it leaves over
+     */
+    public String told(Moment other) {
+        return told(other, noiseFloorGMm);
+    }
+
+    /**
+     * {@return any unbalance, told so}
+     *
+     * @param moment what is left over
+     * @param noiseFloorGMm the unbalance that the scale alone can feign, not negative
+     */
+    public static String told(Moment moment, double noiseFloorGMm) {
+        return moment.format(noiseFloorGMm * LEAST_TOLD);
     }
 
     /** {@return whether what is left over stands out from all that scatters, so that there is a heavy side to speak of} */

@@ -2,9 +2,9 @@ package turnalike.pattern;
 
 /** What a cut is made with, by the trade's plain names. What each is for is common practice, no source. */
 public enum Tool {
-    /** Brings a square blank to round, on work whose grain runs along the lathe only. */
+    /** Brings a square blank to round, on work whose grain runs along the lathe only; none that is thin. */
     ROUGHING_GOUGE("roughing gouge"),
-    /** Hollows coves and follows other curves. */
+    /** Hollows coves and follows other curves; brings thin blanks to round. */
     SPINDLE_GOUGE("spindle gouge"),
     /** Planes what is straight and rolls what is round, its bevel rubbing. */
     SKEW("skew chisel"),

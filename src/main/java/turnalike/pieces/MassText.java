@@ -23,6 +23,9 @@ public final class MassText {
     private static final String HOW = "write it like 182.4, 182,4 g, 6 1/2 oz or 1 lb 3 oz";
     private static final double GRAMS_PER_POUND = 16 * Mass.GRAMS_PER_OUNCE;
 
+    /** More tell no two masses of a piece apart. */
+    private static final int OUNCE_DECIMALS = 15;
+
     private static final Map<String, Double> GRAMS_PER_UNIT = Map.ofEntries(
             Map.entry("g", 1.0),
             Map.entry("gram", 1.0),
@@ -86,6 +89,26 @@ public final class MassText {
      */
     public static String format(Mass mass) {
         return PlainNumber.exact(mass.grams());
+    }
+
+    /**
+     * {@return the mass as a cell of a column in that unit, in as few decimals as are read back as the same mass; in grams with their unit where no
+     * number of ounces is}
+     *
+     * @param mass any; only one above zero is read back
+     * @param unit of the column
+     */
+    public static String format(Mass mass, MassUnit unit) {
+        if (unit == MassUnit.GRAM) {
+            return format(mass);
+        }
+        for (int decimals = 0; decimals <= OUNCE_DECIMALS; decimals++) {
+            String told = PlainNumber.toDecimals(mass.ounces(), decimals);
+            if (unit.mass(Double.parseDouble(told)).equals(mass)) {
+                return told;
+            }
+        }
+        return format(mass) + " " + MassUnit.GRAM.symbol();
     }
 
     private static Parsed<Mass> within(double grams, String text) {

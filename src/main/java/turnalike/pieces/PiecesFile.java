@@ -72,10 +72,23 @@ public final class PiecesFile {
      * @throws IllegalArgumentException when two pieces bear the same label
      */
     public static String format(List<Piece> pieces, UnitSystem units) {
+        return format(pieces, units, MassUnit.GRAM);
+    }
+
+    /**
+     * The same with its masses in that unit, for a table that a person reads: {@code mass_oz} where the job is kept in ounces.
+     *
+     * @param pieces in the order of the lines
+     * @param units inches or millimetres, to read it with again
+     * @param masses grams or ounces; the column is named after it
+     * @return the file's whole text, header first
+     * @throws IllegalArgumentException when two pieces bear the same label
+     */
+    public static String format(List<Piece> pieces, UnitSystem units, MassUnit masses) {
         if (Set.copyOf(pieces.stream().map(Piece::label).toList()).size() != pieces.size()) {
             throw new IllegalArgumentException("two pieces bear the same label");
         }
-        return PiecesWriter.write(pieces, units);
+        return PiecesWriter.write(pieces, units, masses);
     }
 
     /**

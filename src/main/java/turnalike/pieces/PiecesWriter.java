@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import turnalike.csv.CsvText;
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.MassUnit;
 import turnalike.units.Parsed;
 import turnalike.units.UnitSystem;
 
@@ -22,7 +23,7 @@ final class PiecesWriter {
 
     private PiecesWriter() {}
 
-    static String write(List<Piece> pieces, UnitSystem units) {
+    static String write(List<Piece> pieces, UnitSystem units, MassUnit masses) {
         SortedSet<Column> columns = new TreeSet<>(Set.of(Column.MASS));
         Set<String> extras = new LinkedHashSet<>();
         for (Piece piece : pieces) {
@@ -30,16 +31,16 @@ final class PiecesWriter {
             extras.addAll(piece.extra().keySet());
         }
         List<String> header = new ArrayList<>(List.of(PiecesFile.LABEL));
-        columns.forEach(column -> header.add(column.format()));
+        columns.forEach(column -> header.add(column.isMass() ? masses.column() : column.format()));
         header.addAll(extras);
         StringBuilder out = new StringBuilder();
         out.append(CsvText.row(header));
-        pieces.forEach(piece -> out.append(CsvText.row(cells(piece, columns, extras, units))));
+        pieces.forEach(piece -> out.append(CsvText.row(cells(piece, columns, extras, units, masses))));
         return out.toString();
     }
 
     private static List<String> cells(
-            Piece piece, Collection<Column> columns, Collection<String> extras, UnitSystem units) {
+            Piece piece, Collection<Column> columns, Collection<String> extras, UnitSystem units, MassUnit masses) {
         List<String> cells = new ArrayList<>(List.of(piece.label()));
         for (Column column : columns) {
             Double figure = piece.measures().figures().get(column);
@@ -47,7 +48,7 @@ final class PiecesWriter {
                     figure == null
                             ? ""
                             : column.isMass()
-                                    ? MassText.format(Mass.ofGrams(figure))
+                                    ? MassText.format(Mass.ofGrams(figure), masses)
                                     : length(Length.ofMm(figure), units));
         }
         extras.forEach(name -> cells.add(piece.extra().getOrDefault(name, "")));

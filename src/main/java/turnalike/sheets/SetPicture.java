@@ -121,8 +121,8 @@ public sealed interface SetPicture {
                     .with(set.rockingInWords().stream().toList());
             return set.roundness()
                     .map(round -> content.with(new BenchCardContent.Fact(
-                            "run-out of the rim",
-                            round.placed().rim().runOut().formatFineBoth(round.units()),
+                            "run-out of " + round.theRim(),
+                            round.placed().rim().runOut().formatMeasuredBoth(round.units()),
                             "about its best centre")))
                     .orElse(content);
         }

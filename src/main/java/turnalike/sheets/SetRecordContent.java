@@ -57,7 +57,7 @@ public record SetRecordContent(
                         Moment.figure(placement.noiseFloorGMm()) + " g·mm",
                         "what the scale alone can feign"),
                 new BenchCardContent.Fact(
-                        "spread", wheel.weighing().reading(placement.massSpread()), "heaviest less lightest"));
+                        "spread", wheel.weighing().apart(placement.massSpread()), "heaviest less lightest"));
         List<String> notes = new ArrayList<>();
         notes.add(
                 placement.bestProven()

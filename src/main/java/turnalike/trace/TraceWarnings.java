@@ -76,7 +76,7 @@ public final class TraceWarnings {
         Length rms = run.miss().rms();
         if (rms.mm() > BAD_SIGMAS * scatter.mm()) {
             out.add("The members miss what was read by %s in the mean, more than it should be off (%s)."
-                    .formatted(rms.formatFineBoth(units), scatter.formatFineBoth(units)));
+                    .formatted(rms.formatMeasuredBoth(units), scatter.formatMeasuredBoth(units)));
         }
         double slip = Math.max(LEAST_SLIP_MM, SLIP_SIGMAS * scatter.mm());
         if (run.miss().worst().mm() > slip) {

@@ -130,7 +130,7 @@ final class CutOrder {
             if (!square(i)) {
                 add(
                         Phase.ROUND,
-                        Tool.ROUGHING_GOUGE,
+                        roughingTool(),
                         Optional.of(work.roughed()),
                         run.get(i).start(),
                         run.get(end).end(),
@@ -144,6 +144,11 @@ final class CutOrder {
             }
             i = end + 1;
         }
+    }
+
+    private Tool roughingTool() {
+        Length across = work.pattern().stock().size();
+        return across.compareTo(work.lathe().rules().roughingGouge()) < 0 ? Tool.SPINDLE_GOUGE : Tool.ROUGHING_GOUGE;
     }
 
     /** Where squares stand between there are several stretches to rough, each told by its shoulders. */

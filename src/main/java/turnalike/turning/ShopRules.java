@@ -18,6 +18,7 @@ import turnalike.units.Speed;
  * @param whipShare the share of a natural speed that is not passed; above 0, at most 1. Wood of one kind differs in stiffness by a fifth and
  *     more, and centres are not as stiff as they are reckoned
  * @param steadyFrom a piece shorter than so many of its greatest diameters wants no steady rest
+ * @param roughingGouge a thinner blank is roughed with a spindle gouge: a roughing gouge is wider than the work, and its edge catches the corners
  * @param pencil nothing thinner is parted down to: it breaks or is wrung off
  * @param parting the width of a sizing cut
  * @param overhang without a tailstock a piece stands out of its hold by no more than so many of its greatest diameters
@@ -38,6 +39,7 @@ public record ShopRules(
         Speed longWork,
         double whipShare,
         double steadyFrom,
+        Length roughingGouge,
         Length pencil,
         Length parting,
         double overhang,
@@ -59,6 +61,7 @@ public record ShopRules(
             Speed.ofRpm(600),
             0.5,
             8,
+            Length.ofMm(20),
             Length.ofMm(7),
             Length.ofMm(3),
             4,

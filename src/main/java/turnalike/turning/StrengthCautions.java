@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import turnalike.pattern.Warning;
 import turnalike.units.Force;
+import turnalike.units.Length;
 import turnalike.units.PlainNumber;
 
 /** What is said of members that the plain cut bends harder than the wood bears with a margin, and what would mend each. */
@@ -49,7 +50,7 @@ final class StrengthCautions {
                 "%s at %s, %s thick: %s at %s in cut %d bend it with %.0f MPa, where this wood breaks at %.0f on average; a margin of"
                         + " %s for a dig with the tool leaves %.0f. ",
                 breaks ? "the plain cut breaks it" : "a dig with the tool would break it",
-                work.both(strain.place()),
+                place(strain.place()),
                 work.both(strain.diameter()),
                 work.lathe().cutting().format(work.units()),
                 work.both(strain.loadAt()),
@@ -59,6 +60,11 @@ final class StrengthCautions {
                 PlainNumber.toFigures(strength.margin(), 3),
                 strength.allowedMpa());
         return new Warning(where, what + mendsTold(mends));
+    }
+
+    /** An end is told by its name: "at 0 mm" is no place that anybody points at. */
+    private String place(Length place) {
+        return place.isPositive() ? work.both(place) : "its start end";
     }
 
     private String mendsTold(Strain.Mends mends) {

@@ -223,6 +223,36 @@ public record Length(double mm) implements Comparable<Length> {
     }
 
     /**
+     * What was measured, or reckoned of what was measured: fine, and never told as nothing, which no caliper can say: {@code under 0.001 in}.
+     *
+     * @param units the units to print in
+     * @return the figure with its unit
+     */
+    public String formatMeasured(UnitSystem units) {
+        return LengthText.printMeasured(this, units, 2);
+    }
+
+    /**
+     * The same, the other system beside: {@code under 0.001 in (0.01 mm)}.
+     *
+     * @param first the units whose figure stands first
+     * @return both figures, each with its unit
+     */
+    public String formatMeasuredBoth(UnitSystem first) {
+        return LengthText.printMeasuredBoth(this, first, 2);
+    }
+
+    /**
+     * A decimal finer still, to tell two of them apart that differ little: {@code under 0.0001 in (0.001 mm)}.
+     *
+     * @param first the units whose figure stands first
+     * @return both figures, each with its unit
+     */
+    public String formatMeasuredFinestBoth(UnitSystem first) {
+        return LengthText.printMeasuredBoth(this, first, 3);
+    }
+
+    /**
      * Finest in the first system, the other beside: {@code 1 1/8 in (28.575 mm)}.
      *
      * @param first the units whose figure stands first

@@ -212,6 +212,31 @@ public final class LengthText {
         return digits(rounded) + " in";
     }
 
+    /** What {@link #printFine} tells; of less than half its last digit, that it is under one. */
+    static String printMeasured(Length length, UnitSystem units, int decimals) {
+        String fine = printFine(length, units, decimals);
+        return isNothing(fine) ? "under " + lastDigit(units, decimals) : fine;
+    }
+
+    /** The same in both systems; where neither tells anything the one word stands for both. */
+    static String printMeasuredBoth(Length length, UnitSystem first, int decimals) {
+        String told = printMeasured(length, first, decimals);
+        String beside =
+                isNothing(printFine(length, first, decimals)) && isNothing(printFine(length, first.other(), decimals))
+                        ? lastDigit(first.other(), decimals)
+                        : printMeasured(length, first.other(), decimals);
+        return told + " (" + beside + ")";
+    }
+
+    private static boolean isNothing(String printed) {
+        return printed.startsWith("0 ");
+    }
+
+    private static String lastDigit(UnitSystem units, int decimals) {
+        int scale = units == UnitSystem.METRIC ? decimals : decimals + 1;
+        return BigDecimal.ONE.movePointLeft(scale).toPlainString() + " " + units.symbol();
+    }
+
     private static String digits(BigDecimal rounded) {
         return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
     }

@@ -105,6 +105,39 @@ public record WeighingScale(Mass step, MassUnit unit) {
     }
 
     /**
+     * {@return how far readings lie apart, {@code 0.2 oz}; where it shows them alike, that it is less than a step, {@code under 0.1 oz}}
+     *
+     * @param difference of two readings
+     */
+    public String apart(Mass difference) {
+        return shows(difference) ? reading(difference) : "under " + least();
+    }
+
+    /**
+     * {@return how far work scatters, told as {@link #reckoned}, never as nothing: {@code under 0.1 oz}}
+     *
+     * @param scatter a deviation
+     */
+    public String scatter(Mass scatter) {
+        String told = reckoned(scatter);
+        return Double.parseDouble(told.replace(" " + unit.symbol(), "")) == 0 ? "under " + least() : told;
+    }
+
+    /**
+     * {@return whether it shows that mass as more than nothing}
+     *
+     * @param mass a reading or a difference of two
+     */
+    public boolean shows(Mass mass) {
+        return Double.parseDouble(figure(mass)) != 0;
+    }
+
+    /** Its step, or the last digit that it is told by where that is more. */
+    private String least() {
+        return PlainNumber.toFigures(Math.max(unit.count(step), Math.pow(10, -decimals())), 3) + " " + unit.symbol();
+    }
+
+    /**
      * {@return by how much the two differ as they are told: where {@code 50 g} and {@code 43 g} stand, {@code 7 g}}
      *
      * @param read what {@link #reading} tells

@@ -16,7 +16,8 @@ class MomentTest {
         assertThat(new Moment(1234.4, Angle.ofDegrees(0)).format()).isEqualTo("1230 g·mm");
         assertThat(new Moment(67, Angle.ofDegrees(0)).format()).isEqualTo("67.0 g·mm");
         assertThat(Moment.figure(0.123456)).isEqualTo("0.123");
-        assertThat(Moment.figure(0.00004)).isEqualTo("0.000");
+        assertThat(Moment.figure(0.00004)).isEqualTo("under 0.001");
+        assertThat(Moment.figure(0)).isEqualTo("0");
     }
 
     @Test

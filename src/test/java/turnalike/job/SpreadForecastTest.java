@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import turnalike.effort.Effort;
 import turnalike.job.answer.PlanJson;
 import turnalike.job.read.JobReader;
+import turnalike.language.Language;
 
 class SpreadForecastTest {
     private static Plan plan(String keys) {
@@ -43,6 +44,23 @@ class SpreadForecastTest {
                                 """).job().orElseThrow(), Effort.ofAsks(100));
         // A diameter off by up to 0.2 mm has a deviation of 0.2/√3 mm; of 1.36 g that is 2·0.115/6.
         assertThat(plan.spread().sentence()).contains("scatters them by 0.05 g (3.8 %)", "the 1 cylinder's 0.05 g");
+    }
+
+    /** Nobody turns a pommel: it is as true as the blank was milled. */
+    @Test
+    void a_piece_with_squares_is_milled_and_turned() {
+        String leg = """
+                {"format": "turnalike-job", "version": 1, "units": "mm",
+                 "pattern": {"name": "Leg", "stock": {"section": "square", "size": 60, "length": 430},
+                  "members": [{"kind": "square", "name": "pommel", "length": 110}, {"kind": "taper", "length": 320, "from": 56, "to": 30}]},
+                 "wood": {"density_kg_m3": 600}}
+                """;
+        Plan plan = Plan.of(JobReader.read(leg).job().orElseThrow(), Effort.ofAsks(100));
+        String sentence = plan.spread().sentence();
+        assertThat(sentence).startsWith("milling and turning within 0.4 mm scatters them by");
+        assertThat(Language.GERMAN.say("Milling" + sentence.substring(7)))
+                .startsWith("Hobeln und Drechseln auf 0,4 mm genau");
+        assertThat(plan("").spread().sentence()).startsWith("turning within");
     }
 
     @Test

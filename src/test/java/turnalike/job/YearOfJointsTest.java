@@ -89,6 +89,16 @@ class YearOfJointsTest {
                         each -> each.what().contains("at 40 %: above fibre saturation, 30 % here, wood does not move"));
     }
 
+    /** Half a thousandth of an inch of swelling and less: a year that hardly changes. */
+    @Test
+    void what_no_caliper_tells_is_told_so_and_not_as_nothing() {
+        Plan plan = plan("\"home\": {\"dry_pct\": 7.9, \"damp_pct\": 8.1}", ASH);
+        for (UnitSystem units : UnitSystem.values()) {
+            String lines = String.join("\n", YearWords.lines(plan.year().orElseThrow(), units));
+            assertThat(lines).contains("under 0.001 in").doesNotContain("0.000 in", " 0.00 mm");
+        }
+    }
+
     @Test
     void the_words_say_each_season_and_what_keeps_the_tenon_tight() {
         Plan plan = plan(HOME, ASH);

@@ -42,6 +42,22 @@ class CatalogueTest {
             \t# g·mm bleiben
             strikes #
             \treißt # an
+            off by # in (# mm), at worst # in (# mm)
+            \tum # Zoll (# mm), höchstens # Zoll (# mm) daneben
+            # *, # in
+            \t# *, # Zoll
+            spokes
+            \tSpeichen
+            # mm
+            \t# mm
+            from the end
+            \tvom Ende an
+            spokes: # in (# mm) apart, # in (# mm) from the end
+            \tSpeichen: # Zoll (# mm) auseinander, # Zoll (# mm) vom Ende
+            shafts under # mm
+            \tWellen unter # mm
+            under
+            \tunter
             """);
 
     @Test
@@ -94,6 +110,26 @@ class CatalogueTest {
         assertThat(SMALL.say("bore 15.9 mm (5/8 in) deep")).isEqualTo("15,9 mm (5/8 Zoll) tief bohren");
         assertThat(SMALL.say("bead, 12.5 mm")).isEqualTo("Rundstab, 12,5 mm");
         assertThat(SMALL.say("peg 3 mm wide, 12.5 mm")).isEqualTo("peg 3 mm wide, 12,5 mm");
+    }
+
+    @Test
+    void an_entry_serves_what_is_under_a_figure() {
+        assertThat(SMALL.say("off by under 0.001 in (0.01 mm), at worst 0.02 in (0.5 mm)"))
+                .isEqualTo("um unter 0,001 Zoll (0,01 mm), höchstens 0,02 Zoll (0,5 mm) daneben");
+        assertThat(SMALL.say("off by under 0.01 mm (0.001 in), at worst under 0.01 mm (0.001 in)"))
+                .isEqualTo("um unter 0,01 mm (0,001 Zoll), höchstens unter 0,01 mm (0,001 Zoll) daneben");
+        assertThat(SMALL.say("shafts under 1.5 mm")).as("its own entry first").isEqualTo("Wellen unter 1,5 mm");
+        assertThat(SMALL.say("nobody knows under 1.5")).isEqualTo("nobody knows under 1,5");
+    }
+
+    /** "# *, # in" fits a part of it, any words in it. */
+    @Test
+    void a_line_with_a_stop_is_its_entry_before_it_is_clauses() {
+        String line = "spokes: 7/8 in (22.2 mm) apart, 2 in (50.8 mm) from the end";
+        String german = "Speichen: 7/8 Zoll (22,2 mm) auseinander, 2 Zoll (50,8 mm) vom Ende";
+        assertThat(SMALL.say(line)).isEqualTo(german);
+        assertThat(SMALL.say(line + ".")).isEqualTo(german + ".");
+        assertThat(SMALL.say(line + ";")).isEqualTo(german + ";");
     }
 
     @Test

@@ -67,6 +67,19 @@ class MassTextTest {
         assertThat(MassText.parse(text, MassUnit.GRAM).isValue()).isFalse();
     }
 
+    /** What is written in ounces is read back as the same grams; where no figure does it, grams stand there. */
+    @Test
+    void ounces_are_written_as_they_were_typed_and_read_back_unchanged() {
+        assertThat(MassText.format(Mass.ofOunces(7.7), MassUnit.OUNCE)).isEqualTo("7.7");
+        assertThat(MassText.format(Mass.ofOunces(8), MassUnit.OUNCE)).isEqualTo("8");
+        assertThat(MassText.format(Mass.ofGrams(243.1), MassUnit.GRAM)).isEqualTo("243.1");
+        for (int tenths = 1; tenths < 5000; tenths++) {
+            Mass mass = Mass.ofGrams(tenths / 10.0);
+            assertThat(MassText.parse(MassText.format(mass, MassUnit.OUNCE), MassUnit.OUNCE))
+                    .isEqualTo(Parsed.of(mass));
+        }
+    }
+
     @Test
     void a_bare_number_is_in_the_column_s_unit() {
         assertThat(MassText.parse("2", MassUnit.OUNCE)).isEqualTo(Parsed.of(Mass.ofOunces(2)));

@@ -38,7 +38,11 @@ class SheetsInGermanTest {
             "sheets/orders/post",
             "sheets/orders/finial",
             "sheets/orders/legs",
-            "sheets/orders/wheel");
+            "sheets/orders/wheel",
+            "sheets/helm12",
+            "sheets/finials24",
+            "sheets/legs7",
+            "sheets/gallery");
 
     @Test
     void no_line_of_any_sheet_lacks_its_german() throws Exception {

@@ -11,6 +11,9 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import turnalike.job.InventedLeg;
+import turnalike.job.Job;
+import turnalike.job.read.JobReader;
 import turnalike.outline.Outline;
 import turnalike.outline.Section;
 import turnalike.pattern.Bead;
@@ -80,6 +83,31 @@ class CutsTest {
                 .contains("5 fillet: cut the flat between its lines, with a tool no wider than 2.4 mm")
                 .contains("7 fillet: cut the flat between its lines")
                 .anyMatch(each -> each.startsWith("2 vee: long point in the middle"));
+    }
+
+    /** A roughing gouge is two or three times as wide as a finial's blank. */
+    @Test
+    void a_thin_blank_is_roughed_with_a_spindle_gouge() {
+        for (Section section : Section.values()) {
+            assertThat(roughedWith(section, 9, ShopRules.USUAL)).containsExactly(Tool.SPINDLE_GOUGE);
+            assertThat(roughedWith(section, 19.05, ShopRules.USUAL)).containsExactly(Tool.SPINDLE_GOUGE);
+            assertThat(roughedWith(section, 20, ShopRules.USUAL)).containsExactly(Tool.ROUGHING_GOUGE);
+            assertThat(roughedWith(section, 20, roughingFrom(25.4))).containsExactly(Tool.SPINDLE_GOUGE);
+        }
+    }
+
+    private static List<Tool> roughedWith(Section section, double sizeMm, ShopRules rules) {
+        Turning turning = Turning.of(Works.of(
+                pattern(section, sizeMm, 80, rod(60, sizeMm / 2)),
+                Optional.of(Stiffness.given(11_000)),
+                Lathe.USUAL.withRules(rules)));
+        return phase(turning, Phase.ROUND).stream().map(Cut::tool).toList();
+    }
+
+    private static ShopRules roughingFrom(double mm) {
+        Job.Read read = JobReader.read(
+                InventedLeg.text("\"turning\": {\"rules\": {\"roughing_gouge\": %s}},".formatted(mm), ""));
+        return read.job().orElseThrow().lathe().rules();
     }
 
     @Test
@@ -363,6 +391,7 @@ class CutsTest {
                 usual.longWork(),
                 usual.whipShare(),
                 usual.steadyFrom(),
+                usual.roughingGouge(),
                 usual.pencil(),
                 usual.parting(),
                 usual.overhang(),

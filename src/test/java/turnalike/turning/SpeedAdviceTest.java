@@ -158,6 +158,7 @@ class SpeedAdviceTest {
                 usual.longWork(),
                 whip,
                 usual.steadyFrom(),
+                usual.roughingGouge(),
                 usual.pencil(),
                 usual.parting(),
                 usual.overhang(),

@@ -243,6 +243,12 @@ class LengthTextTest {
         assertThat(Length.ofMm(25.4 / 64 - 1.1e-6).formatFine(UnitSystem.INCH)).isEqualTo("0.016 in");
         assertThat(Length.ofMm(25.4 / 64 + 1.1e-6).formatFinest(UnitSystem.INCH))
                 .isEqualTo("0.0156 in");
+        assertThat(Length.ofMm(0.008).formatMeasuredBoth(UnitSystem.INCH)).isEqualTo("under 0.001 in (0.01 mm)");
+        assertThat(Length.ofMm(0.008).formatMeasuredBoth(UnitSystem.METRIC)).isEqualTo("0.01 mm (under 0.001 in)");
+        assertThat(Length.ZERO.formatMeasuredBoth(UnitSystem.METRIC)).isEqualTo("under 0.01 mm (0.001 in)");
+        assertThat(Length.ZERO.formatMeasuredFinestBoth(UnitSystem.INCH)).isEqualTo("under 0.0001 in (0.001 mm)");
+        assertThat(Length.ZERO.formatMeasured(UnitSystem.METRIC)).isEqualTo("under 0.01 mm");
+        assertThat(Length.ofMm(0.2).formatMeasuredBoth(UnitSystem.INCH)).isEqualTo("0.008 in (0.2 mm)");
         assertThat(Length.ofMm(0.2).formatFineBoth(UnitSystem.METRIC)).isEqualTo("0.2 mm (0.008 in)");
         assertThat(Length.ofMm(1.2345).formatFine(UnitSystem.METRIC)).isEqualTo("1.23 mm");
         assertThat(Length.ofMm(1.2345).formatFinest(UnitSystem.METRIC)).isEqualTo("1.234 mm");

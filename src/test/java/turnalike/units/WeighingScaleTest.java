@@ -86,6 +86,19 @@ class WeighingScaleTest {
         assertThat(of(0).atMost(g(243.01))).isEqualTo(g(243.01));
     }
 
+    /** What it shows alike may still differ by nearly a step. */
+    @Test
+    void what_it_does_not_show_is_under_a_step_and_not_nothing() {
+        WeighingScale tenths = new WeighingScale(Mass.ofOunces(0.1), MassUnit.OUNCE);
+        assertThat(tenths.apart(Mass.ofOunces(0.2))).isEqualTo("0.2 oz");
+        assertThat(tenths.apart(Mass.ofOunces(0.02))).isEqualTo("under 0.1 oz");
+        assertThat(of(5).apart(g(0))).isEqualTo("under 5 g");
+        assertThat(of(0).apart(g(0))).isEqualTo("under 0.1 g");
+        assertThat(of(0.1).in(MassUnit.OUNCE).apart(g(0))).isEqualTo("under 0.01 oz");
+        assertThat(of(1).scatter(g(0.3))).isEqualTo("0.3 g");
+        assertThat(of(1).scatter(g(0.003))).isEqualTo("under 1 g");
+    }
+
     @Test
     void ounces_are_no_finer_either() {
         assertThat(of(0.1).other(g(66.1))).isEqualTo("2.33 oz");

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import turnalike.job.kept.JobId;
+import turnalike.workbook.WorkbookTable;
 
 /** Where the scale shows ounces, the page asks for weights in them and tells them in them. */
 class OuncesOnPagesTest {
@@ -75,6 +76,15 @@ class OuncesOnPagesTest {
                 .contains("Weight, oz", "name=\"mass_oz\"", "value=\"8.4\"", "17 weighed, from 4.9 oz to 8.4 oz")
                 .doesNotContain("Weight, g");
         assertThat(served.get(job + "/bench").body()).contains("Weight, oz").doesNotContain("Weight, g");
+    }
+
+    @Test
+    void the_workbook_tells_ounces_as_the_page_does_and_the_csv_grams() throws IOException, InterruptedException {
+        assertThat(post("/pieces", "piece", "1", "mass_oz", "8.4")).isEqualTo(303);
+        WorkbookTable.Read read = WorkbookTable.read(served.file(job + "/pieces/pieces.xlsx"), "pieces.xlsx");
+        assertThat(read.problems()).isEmpty();
+        assertThat(read.text()).startsWith("\"piece\",\"mass_oz\"").contains("\"1\",\"8.4\"");
+        assertThat(served.get(job + "/pieces/pieces.csv").body()).startsWith("piece,mass_g");
     }
 
     @Test

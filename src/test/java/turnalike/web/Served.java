@@ -85,6 +85,12 @@ public final class Served implements AutoCloseable {
         return client.send(request(path).GET().build(), HttpResponse.BodyHandlers.ofString());
     }
 
+    /** A file to be kept, such as a workbook. */
+    public byte[] file(String path) throws IOException, InterruptedException {
+        return client.send(request(path).GET().build(), HttpResponse.BodyHandlers.ofByteArray())
+                .body();
+    }
+
     /** Sends a form as our own page does: with its origin, its cookie and its token. */
     public HttpResponse<String> post(String path, String form) throws IOException, InterruptedException {
         HttpRequest request = ours(path)

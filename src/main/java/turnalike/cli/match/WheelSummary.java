@@ -13,6 +13,7 @@ import turnalike.job.set.Roundness;
 import turnalike.job.set.SpeedGrade;
 import turnalike.job.set.WheelSet;
 import turnalike.match.TradeOff;
+import turnalike.match.WheelPlacement;
 import turnalike.units.Article;
 import turnalike.units.Length;
 
@@ -37,7 +38,7 @@ final class WheelSummary {
 
     void text(WheelSet set) {
         set.grade().ifPresent(this::grade);
-        set.roundness().ifPresent(this::roundness);
+        set.roundness().ifPresent(roundness -> roundness(set.placement(), roundness));
     }
 
     private void grade(SpeedGrade grade) {
@@ -57,37 +58,41 @@ final class WheelSummary {
                 : format(Locale.ROOT, "balance grade G%.2g", mmPerS);
     }
 
-    private void roundness(Roundness roundness) {
+    private void roundness(WheelPlacement placement, Roundness roundness) {
         RimFit rim = roundness.placed().rim();
         line.put(
-                "Round      run-out %s about the rim's best centre, as the lengths were measured",
-                both(roundness, rim.runOut()));
+                "Round      run-out %s about %s best centre, as the lengths were measured",
+                both(roundness, rim.runOut()), roundness.tips() ? "the tips'" : "the rim's");
         line.put(
-                "           rim at %s from its centre, which lies %s off the axle toward %s",
+                "           %s %s from %s centre, which lies %s off the axle toward %s",
+                roundness.tips() ? "tips" : "rim at",
                 rim.radius().formatBoth(roundness.units()),
+                roundness.tips() ? "their" : "its",
                 both(roundness, rim.offset()),
                 rim.offsetAt().formatDirection());
         line.put(
-                "           a gauge held to the rim as it turns on its axle would read %s at most; seats off by up to %s add up to %s, bored or not",
+                "           a gauge held to %s as %s on its axle would read %s at most; seats off by up to %s add up to %s, bored or not",
+                roundness.theRim(),
+                roundness.tips() ? "the wheel turns" : "it turns",
                 both(roundness, roundness.aboutAxle(roundness.placed())),
                 both(roundness, roundness.seat()),
                 both(roundness, roundness.seat().times(2)));
         if (roundness.isBored()) {
             line.put("           bore these seats deeper first: %s", roundness.seats(roundness.placed()));
         }
-        curve(roundness);
+        curve(placement, roundness);
         if (roundness.choseOrder() && roundness.curve().size() > 1) {
             line.put("           --strict searches below the scale's noise too");
         }
         for (TradeOff.Point way : roundness.bored()) {
             if (!way.equals(roundness.placed())) {
-                boring(roundness, way);
+                boring(placement, roundness, way);
             }
         }
     }
 
     /** Another set or order with its seats bored: all its figures are those after the boring. */
-    private void boring(Roundness roundness, TradeOff.Point way) {
+    private void boring(WheelPlacement placement, Roundness roundness, TradeOff.Point way) {
         String seats = roundness.seats(way);
         if (seats.isEmpty()) {
             return;
@@ -97,16 +102,16 @@ final class WheelSummary {
                 Article.count(roundness.deepened(way), "seat"),
                 both(roundness, roundness.aboutAxle(way)),
                 both(roundness, way.rim().runOut()),
-                way.unbalance().format());
+                placement.told(way.unbalance()));
         line.put("           pieces %s from place 1 on;", String.join(", ", roundness.labels(way)));
         line.put("           seats %s", seats);
     }
 
     private static String both(Roundness roundness, Length length) {
-        return length.formatFineBoth(roundness.units());
+        return length.formatMeasuredBoth(roundness.units());
     }
 
-    private void curve(Roundness roundness) {
+    private void curve(WheelPlacement placement, Roundness roundness) {
         List<TradeOff.Point> curve = roundness.curve();
         if (curve.size() < 2) {
             return;
@@ -125,7 +130,7 @@ final class WheelSummary {
             TradeOff.Point point = curve.get(i);
             line.put(
                     "           %s with a run-out of %s%s",
-                    point.unbalance().format(),
+                    placement.told(point.unbalance()),
                     both(roundness, point.rim().runOut()),
                     i == placed ? ", as placed" : "");
         }

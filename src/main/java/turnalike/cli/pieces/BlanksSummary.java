@@ -61,10 +61,10 @@ final class BlanksSummary {
         double mean = report.meanOfChosen().grams();
         line(
                 "Spread     %s of %s by the blanks' weights (%.1f %%); %s (%.1f %%) to expect once turned, %s %% wanted",
-                scale.reading(forecast.spread()),
+                scale.apart(forecast.spread()),
                 scale.reading(report.meanOfChosen()),
                 percent(forecast.spread().grams(), mean),
-                scale.reading(forecast.expectedSpread()),
+                scale.apart(forecast.expectedSpread()),
                 percent(forecast.expectedSpread().grams(), mean),
                 PlainNumber.exact(report.job().tolerances().massPct()));
         line(

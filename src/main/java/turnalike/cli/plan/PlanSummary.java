@@ -11,6 +11,7 @@ import turnalike.job.MemberWeight;
 import turnalike.job.Plan;
 import turnalike.job.YearWords;
 import turnalike.job.set.Misfit;
+import turnalike.outline.Section;
 import turnalike.sheets.Paper;
 import turnalike.sheets.PlanSheet;
 import turnalike.stock.StockPlan;
@@ -99,8 +100,11 @@ public final class PlanSummary {
         String step = units == UnitSystem.INCH ? "1/64 in" : "0.4 mm";
         MassUnit masses = job.tolerances().masses();
         line(
-                "  where the weight sits, per %s of diameter: %s",
+                "  where the weight sits, per %s of diameter%s: %s",
                 step,
+                heaviest.stream().anyMatch(each -> each.placed().member().section() == Section.SQUARE)
+                        ? " or of a square's side"
+                        : "",
                 heaviest.stream()
                         .map(each -> format(
                                 Locale.ROOT,
@@ -115,10 +119,10 @@ public final class PlanSummary {
         StockPlan stock = plan.stock();
         line("");
         line(
-                "Stock      %s for %s (%d spare, %.1f %% sure at %.0f %% loss)",
+                "Stock      %s for %s (%s spare, %.1f %% sure at %.0f %% loss)",
                 Article.count(stock.spares().blanks(), "blank"),
                 Article.count(job.count(), "piece"),
-                stock.spares().spares(),
+                stock.spares().spares() == 0 ? "no" : stock.spares().spares(),
                 100 * stock.spares().chance(),
                 100 * job.lossRate());
         line("  blank    %s", stock.finished().text(units));

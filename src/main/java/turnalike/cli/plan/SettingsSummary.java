@@ -186,9 +186,12 @@ final class SettingsSummary {
     private void calipers() {
         line("");
         line(
-                "Calipers   %s, sizing allowance %s included, within %s",
+                "Calipers   %s, %s, within %s",
                 Article.count(settings.calipers().size(), "opening"),
-                job.cutting().sizing().formatBoth(units),
+                job.cutting().sizing().isPositive()
+                        ? "sizing allowance %s included"
+                                .formatted(job.cutting().sizing().formatBoth(units))
+                        : "at finished sizes, nothing left on for sanding",
                 job.tolerances().diameter().formatBoth(units));
         for (CaliperSetting each : settings.calipers()) {
             line("  %-22s %s", each.opening().formatBoth(units), members(each.members()));

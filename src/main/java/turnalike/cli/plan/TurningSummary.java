@@ -76,7 +76,12 @@ final class TurningSummary {
                 "  whip     %s; under %s it %s at %s; %s",
                 turning.isFarFromWhip()
                         ? "no lathe comes near the speed it whips at"
-                        : "at about %s rpm, and again at %s".formatted(rpm(whip.first()), rpm(whip.second())),
+                        : "at about %s rpm%s"
+                                .formatted(
+                                        rpm(whip.first()),
+                                        turning.isBeyondLathes(whip.second())
+                                                ? ""
+                                                : ", and again at " + rpm(whip.second())),
                 whip.cutting().format(units),
                 whip.most().beyond()
                         ? whip.most().text(units)

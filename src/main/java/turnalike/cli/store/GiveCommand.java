@@ -17,6 +17,7 @@ import turnalike.job.kept.JobId;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
 import turnalike.pieces.PiecesFile;
+import turnalike.units.MassUnit;
 import turnalike.workbook.WorkbookFile;
 
 @Command(
@@ -66,7 +67,7 @@ public final class GiveCommand implements Runnable {
         Stores.with(() -> from.place().openToRead(), store -> {
             PrintWriter console = spec.commandLine().getOut();
             if (out.isPresent()) {
-                written(part(store.find(id).orElseThrow(() -> Stores.unknown(id))), out.get());
+                written(store.find(id).orElseThrow(() -> Stores.unknown(id)), out.get());
             } else if (pieces || jobText) {
                 console.print(part(store.find(id).orElseThrow(() -> Stores.unknown(id))));
             } else if (!store.give(id, new BufferedWriter(console, CHUNK))) {
@@ -80,21 +81,26 @@ public final class GiveCommand implements Runnable {
         });
     }
 
-    private static void written(String table, Path file) {
+    private static void written(KeptJob kept, Path file) {
         String name = String.valueOf(file.getFileName());
         boolean workbook = name.toLowerCase(Locale.ROOT).endsWith(".xlsx");
         Path folder = Optional.ofNullable(file.getParent()).orElse(Path.of("."));
         byte[] bytes = workbook
-                ? WorkbookFile.of("Pieces", table, PiecesFile::isFigure)
-                : table.getBytes(StandardCharsets.UTF_8);
+                ? WorkbookFile.of(
+                        "Pieces", table(kept, kept.text().job().tolerances().masses()), PiecesFile::isFigure)
+                : table(kept, MassUnit.GRAM).getBytes(StandardCharsets.UTF_8);
         new OutputFolder(folder).write(name, bytes);
     }
 
     private String part(KeptJob kept) {
-        return jobText
-                ? kept.text().text()
-                : PiecesFile.format(
-                        kept.pieces().stream().map(KeptPiece::piece).toList(),
-                        kept.text().job().units());
+        return jobText ? kept.text().text() : table(kept, MassUnit.GRAM);
+    }
+
+    /** A workbook is for people, who read it in the job's own unit of masses; programs find grams in CSV. */
+    private static String table(KeptJob kept, MassUnit masses) {
+        return PiecesFile.format(
+                kept.pieces().stream().map(KeptPiece::piece).toList(),
+                kept.text().job().units(),
+                masses);
     }
 }

@@ -40,11 +40,11 @@ final class TraceSummary {
         out.append(
                 "\nOff by %s in the mean over %d places, at worst %s at %s; a radius was taken to be known within %s.\n"
                         .formatted(
-                                miss.rms().formatFineBoth(units),
+                                miss.rms().formatMeasuredBoth(units),
                                 miss.stations(),
-                                miss.worst().formatFineBoth(units),
+                                miss.worst().formatMeasuredBoth(units),
                                 miss.worstAt().formatBoth(units),
-                                traced.run().scatter().formatFineBoth(units)));
+                                traced.run().scatter().formatMeasuredBoth(units)));
         out.append(
                 "Found by the least of misfit and number of sizes together (Schwarz's criterion): a detail smaller than what is known of a radius is not told.\n");
         traced.warnings()

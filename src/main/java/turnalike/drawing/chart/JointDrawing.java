@@ -216,13 +216,12 @@ public record JointDrawing(YearOfJoints.Stand stand, UnitSystem units) {
     }
 
     private String play(Length interference) {
-        if (Math.abs(interference.mm()) < 0.005) {
-            return "size for size";
-        }
         String size = units == UnitSystem.INCH
                 ? String.format(Locale.ROOT, "%.3f in", Math.abs(interference.inches()))
                 : String.format(Locale.ROOT, "%.2f mm", Math.abs(interference.mm()));
-        return size + (interference.isPositive() ? " tight" : " play");
+        return size.startsWith("0.000 ") || size.startsWith("0.00 ")
+                ? "size for size"
+                : size + (interference.isPositive() ? " tight" : " play");
     }
 
     private static String percent(Moisture moisture) {

@@ -18,6 +18,7 @@ import turnalike.drawing.svg.TextLine;
 import turnalike.drawing.svg.TextWrap;
 import turnalike.frame.Moment;
 import turnalike.match.TradeOff;
+import turnalike.match.WheelPlacement;
 import turnalike.units.Length;
 
 /**
@@ -28,6 +29,8 @@ public final class TradeOffDrawing {
     private static final double LINE_MM = 4.4;
     private static final double DOT_MM = 1.1;
     private static final double HEAD_MM = 3.4;
+
+    private static final double LEAST_RUN_OUT_MM = 0.001;
 
     private final List<TradeOff.Point> points;
     private final double noiseFloorGMm;
@@ -62,6 +65,11 @@ public final class TradeOffDrawing {
 
     private static double runOutMm(TradeOff.Point point) {
         return point.rim().runOut().mm();
+    }
+
+    /** No caliper tells a run-out from none at all. */
+    private static String runOut(double mm) {
+        return mm < LEAST_RUN_OUT_MM ? "under " + LEAST_RUN_OUT_MM : String.format(Locale.ROOT, "%.3g", mm);
     }
 
     /** Which point to look at first, in words. */
@@ -114,7 +122,7 @@ public final class TradeOffDrawing {
         out.addAll(plot.alongTicks(alongTicks));
         out.add(TextLine.of(Lettering.SMALL, 0, HEAD_MM, "unbalance, g·mm"));
         double below = plot.field().bottom() + 4.6 + LINE_MM;
-        out.add(TextLine.ending(Lettering.SMALL, plot.field().right(), below, "run-out of the rim, mm"));
+        out.add(TextLine.ending(Lettering.SMALL, plot.field().right(), below, "run-out, mm"));
         out.add(steps(plot, room));
         List<Group> dots = dots(plot, room);
         out.addAll(dots);
@@ -185,10 +193,10 @@ public final class TradeOffDrawing {
             shapes.addAll(room.label(Lettering.STRONG, x, y, DOT_MM + 1.2, number));
             String tip = String.format(
                     Locale.ROOT,
-                    "%s: unbalance %s g·mm, run-out %.3g mm",
+                    "%s: unbalance %s, run-out %s mm",
                     number,
-                    Moment.figure(gMm(point)),
-                    runOutMm(point));
+                    WheelPlacement.told(point.unbalance(), noiseFloorGMm),
+                    runOut(runOutMm(point)));
             out.add(new Group(0, 0, Map.of("class", "order", "data-order", number), Optional.of(tip), shapes));
         }
         return out;

@@ -137,9 +137,12 @@ record WheelElevation(Pattern pattern, WheelFit fit) {
                     : shape;
         }
 
-        /** The rim hides what runs into it. */
+        /** The rim hides what runs into it; round tips that stand free there is none, only the circle they lie on. */
         private List<Shape> rim() {
             double inner = scale * fit.innerRadius().mm();
+            if (fit.endsInTips()) {
+                return List.of(Path.circle(Pen.DASHED, middle, middle, inner));
+            }
             List<Path.Step> steps = new ArrayList<>(
                     Path.circle(Pen.PAPER, middle, middle, outerMm).steps());
             steps.add(new Path.Move(middle - inner, middle));

@@ -82,9 +82,9 @@ public final class TracePicture {
         TracedMember.Miss worst = traced.run().miss();
         String foot = "Worst: %s off at %s; %s in the mean"
                 .formatted(
-                        worst.worst().formatFine(units),
+                        worst.worst().formatMeasured(units),
                         worst.worstAt().format(units),
-                        worst.rms().formatFine(units));
+                        worst.rms().formatMeasured(units));
         shapes.add(TextLine.of(Lettering.SMALL, SIDE_MM, height - 2, foot));
         return new Svg(WIDTH, Length.ofMm(height), title, shapes);
     }

@@ -15,11 +15,12 @@ import turnalike.pieces.MassText;
 import turnalike.pieces.Piece;
 import turnalike.units.Angle;
 import turnalike.units.Length;
+import turnalike.units.MassUnit;
 import turnalike.units.PlainNumber;
 
 /**
  * A placed set as a table for a spreadsheet: a line for each place in order, then the pieces left over, whose place says {@code spare}. It reads
- * as a pieces file too. Angles in degrees, masses in g, lengths in mm.
+ * as a pieces file too. Angles in degrees, lengths in mm, masses in g or, of a set kept in ounces, in those.
  */
 public final class SetTable implements SetMatch.Cases<List<List<String>>> {
     /** What the file is called that holds it. */
@@ -44,7 +45,10 @@ public final class SetTable implements SetMatch.Cases<List<List<String>>> {
     public List<List<String>> wheel(WheelSet set) {
         Optional<Roundness> bored = set.roundness().filter(Roundness::isBored);
         List<List<String>> out = new ArrayList<>();
-        out.add(line(List.of("place", "piece", "mass_g", "angle_deg"), bored.map(each -> "bore_deeper_mm")));
+        out.add(line(
+                List.of("place", "piece", set.weighing().unit().column(), "angle_deg"),
+                bored.map(each -> "bore_deeper_mm")));
+        MassUnit masses = set.weighing().unit();
         for (Seat seat : set.placement().seats()) {
             Optional<String> deeper =
                     bored.map(each -> millimetres(each.deepenings().get(seat.place() - 1)));
@@ -52,12 +56,13 @@ public final class SetTable implements SetMatch.Cases<List<List<String>>> {
                     List.of(
                             Integer.toString(seat.place()),
                             seat.piece().label(),
-                            MassText.format(seat.piece().mass()),
+                            MassText.format(seat.piece().mass(), masses),
                             degrees(seat.angle())),
                     deeper));
         }
         for (Candidate spare : set.placement().spares()) {
-            out.add(line(List.of(SPARE, spare.label(), MassText.format(spare.mass()), ""), bored.map(each -> "")));
+            out.add(line(
+                    List.of(SPARE, spare.label(), MassText.format(spare.mass(), masses), ""), bored.map(each -> "")));
         }
         return out;
     }
@@ -66,31 +71,32 @@ public final class SetTable implements SetMatch.Cases<List<List<String>>> {
     public List<List<String>> row(RowSet set) {
         Optional<List<String>> lengths = Optional.of(set.lengths()).filter(each -> !each.isEmpty());
         List<List<String>> out = new ArrayList<>();
-        out.add(line(List.of("place", "piece", "mass_g"), lengths.map(each -> "of_length")));
+        out.add(line(List.of("place", "piece", set.weighing().unit().column()), lengths.map(each -> "of_length")));
         List<Piece> order = set.inOrder();
         for (int i = 0; i < order.size(); i++) {
             int place = i;
             out.add(line(
-                    List.of(Integer.toString(i + 1), order.get(i).label(), mass(order.get(i))),
+                    List.of(Integer.toString(i + 1), order.get(i).label(), mass(order.get(i), set)),
                     lengths.map(each -> each.get(place))));
         }
         set.spares()
-                .forEach(spare -> out.add(line(List.of(SPARE, spare.label(), mass(spare)), lengths.map(each -> ""))));
+                .forEach(spare ->
+                        out.add(line(List.of(SPARE, spare.label(), mass(spare, set)), lengths.map(each -> ""))));
         return out;
     }
 
     @Override
     public List<List<String>> legs(LegsSet set) {
         List<List<String>> out = new ArrayList<>();
-        out.add(List.of("place", "piece", "mass_g", "group"));
+        out.add(List.of("place", "piece", set.weighing().unit().column(), "group"));
         int place = 0;
         for (int group = 0; group < set.groups().size(); group++) {
             for (Piece piece : set.groups().get(group)) {
                 place++;
-                out.add(List.of(Integer.toString(place), piece.label(), mass(piece), Integer.toString(group + 1)));
+                out.add(List.of(Integer.toString(place), piece.label(), mass(piece, set), Integer.toString(group + 1)));
             }
         }
-        set.spares().forEach(spare -> out.add(List.of(SPARE, spare.label(), mass(spare), "")));
+        set.spares().forEach(spare -> out.add(List.of(SPARE, spare.label(), mass(spare, set), "")));
         return out;
     }
 
@@ -100,8 +106,10 @@ public final class SetTable implements SetMatch.Cases<List<List<String>>> {
         return out;
     }
 
-    private static String mass(Piece piece) {
-        return piece.mass().map(MassText::format).orElse("");
+    private static String mass(Piece piece, SetMatch set) {
+        return piece.mass()
+                .map(mass -> MassText.format(mass, set.weighing().unit()))
+                .orElse("");
     }
 
     private static String degrees(Angle angle) {

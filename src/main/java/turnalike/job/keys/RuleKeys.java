@@ -68,6 +68,13 @@ public final class RuleKeys {
             KeyType.number(0, 1000, USUAL.steadyFrom()),
             "a piece shorter than so many of its greatest diameters wants no steady rest");
 
+    /** The thinnest blank that a roughing gouge is for, {@link ShopRules#roughingGouge}. */
+    public static final Key<Size> ROUGHING_GOUGE = Key.may(
+            "roughing_gouge",
+            KeyType.aboveZero(USUAL.roughingGouge()),
+            "a thinner blank is roughed with a spindle gouge",
+            "20 mm");
+
     /** The least diameter that is parted down to, {@link ShopRules#pencil}. */
     public static final Key<Size> PENCIL =
             Key.may("pencil", KeyType.aboveZero(USUAL.pencil()), "nothing thinner is parted down to", "7 mm");
@@ -200,6 +207,7 @@ public final class RuleKeys {
                     OUT_OF_ROUND,
                     WHIP,
                     STEADY,
+                    ROUGHING_GOUGE,
                     PENCIL,
                     PARTING,
                     OVERHANG,

@@ -39,7 +39,7 @@ public record MemberRow(
                     each.member().kind().word(),
                     each.from().formatFine(units),
                     each.member().length().formatFine(units),
-                    each.miss().stations() == 0 ? "" : each.miss().rms().formatFine(units),
+                    each.miss().stations() == 0 ? "" : each.miss().rms().formatMeasured(units),
                     sizes(each, units),
                     each.uncertain()));
         }

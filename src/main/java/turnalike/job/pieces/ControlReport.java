@@ -145,6 +145,9 @@ public record ControlReport(
                         ? ": measure it again, and check the setting before the next piece."
                         : ": check the setting before the next piece.")));
         fromPieceToPiece().ifPresent(each -> out.add(holds(each)));
+        if (chart.meanMovingRange() == 0) {
+            out.add("All read the same: such limits call the next step of the scale a change; measure finer.");
+        }
         return out;
     }
 

@@ -86,9 +86,13 @@ public record MendWords(String head, String verdict, List<String> steps) {
 
         @Override
         public MendWords makeAnother(MendPlan.MakeAnother another) {
+            String cuts = scale().reading(another.cutsTakeOff());
             return words(
-                    "%s too much, and the deepest cuts within the tolerance take off %s. Turn another."
-                            .formatted(told(), scale().reading(another.cutsTakeOff())),
+                    cuts.equals(told())
+                            ? "%s too much, and the deepest cuts within the tolerance do not take off quite as much. Turn another."
+                                    .formatted(told())
+                            : "%s too much, and the deepest cuts within the tolerance take off %s. Turn another."
+                                    .formatted(told(), cuts),
                     List.of());
         }
 

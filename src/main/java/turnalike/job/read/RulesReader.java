@@ -29,6 +29,7 @@ final class RulesReader {
         Optional<Double> outOfRound = fields.number(RuleKeys.OUT_OF_ROUND);
         Optional<Double> whip = fields.number(RuleKeys.WHIP);
         Optional<Double> steady = fields.number(RuleKeys.STEADY);
+        Optional<Length> roughingGouge = fields.size(RuleKeys.ROUGHING_GOUGE);
         Optional<Length> pencil = fields.size(RuleKeys.PENCIL);
         Optional<Length> parting = fields.size(RuleKeys.PARTING);
         Optional<Double> overhang = fields.number(RuleKeys.OVERHANG);
@@ -54,6 +55,7 @@ final class RulesReader {
                 Speed.ofRpm(longWork.orElseThrow()),
                 whip.orElseThrow() / 100,
                 steady.orElseThrow(),
+                roughingGouge.orElseThrow(),
                 pencil.orElseThrow(),
                 parting.orElseThrow(),
                 overhang.orElseThrow(),

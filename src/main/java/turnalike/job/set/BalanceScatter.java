@@ -11,6 +11,7 @@ import turnalike.pieces.control.SampleStatistics;
 import turnalike.solid.Solid;
 import turnalike.units.Density;
 import turnalike.units.Length;
+import turnalike.units.UnitSystem;
 
 /**
  * How far the balance point of a piece that was not measured may lie from the pattern's.
@@ -27,21 +28,21 @@ record BalanceScatter(double deviationMm, double shiftMm, int freedom, String st
     /** A balance point does not ask for the density. */
     private static final Density ANY = Density.ofKgPerM3(1000);
 
-    static BalanceScatter of(Pattern pattern, Length diameter, List<Piece> pieces) {
+    static BalanceScatter of(Pattern pattern, Length diameter, List<Piece> pieces, UnitSystem units) {
         double usualMm = Solid.of(pattern.outline(), ANY).balance().mm();
         List<Double> off = pieces.stream()
                 .flatMap(piece -> piece.balance().stream())
                 .map(balance -> balance.mm() - usualMm)
                 .toList();
-        return off.size() >= ENOUGH ? sampled(off) : fromDiameters(pattern, diameter, usualMm);
+        return off.size() >= ENOUGH ? sampled(off, units) : fromDiameters(pattern, diameter, usualMm, units);
     }
 
-    private static BalanceScatter sampled(List<Double> off) {
+    private static BalanceScatter sampled(List<Double> off, UnitSystem units) {
         SampleStatistics sample = SampleStatistics.of(off);
         String stated = String.format(
                 Locale.ROOT,
-                "%.2f mm, as the %d measured ones scatter about their mean",
-                sample.deviation(),
+                "%s, as the %d measured ones scatter about their mean",
+                Length.ofMm(sample.deviation()).formatMeasured(units),
                 off.size());
         return new BalanceScatter(sample.deviation(), sample.mean(), off.size() - 1, stated);
     }
@@ -50,7 +51,7 @@ record BalanceScatter(double deviationMm, double shiftMm, int freedom, String st
      * Each member's diameter is off by up to the tolerance, all along it and whatever the others are: δ there moves the balance point by
      * δ·∫f(x − x̄)r dx / V, f the section's area factor, to first order; uniform errors, so δ has the variance t²/3.
      */
-    private static BalanceScatter fromDiameters(Pattern pattern, Length diameter, double usualMm) {
+    private static BalanceScatter fromDiameters(Pattern pattern, Length diameter, double usualMm, UnitSystem units) {
         double volume = 0;
         double squares = 0;
         for (PlacedMember member : pattern.placed()) {
@@ -65,9 +66,9 @@ record BalanceScatter(double deviationMm, double shiftMm, int freedom, String st
         double deviation = Math.sqrt(squares) / volume * uniformMm(diameter);
         String stated = String.format(
                 Locale.ROOT,
-                "%.2f mm, as diameters off by up to %.2f mm move it; wood denser at one end is not in it",
-                deviation,
-                diameter.mm());
+                "%s, as diameters off by up to %s move it; wood denser at one end is not in it",
+                Length.ofMm(deviation).formatMeasured(units),
+                diameter.formatFine(units));
         return new BalanceScatter(deviation, 0, 0, stated);
     }
 

@@ -74,8 +74,8 @@ final class ChosenWheel {
                                 watch)
                         .filter(each -> chosen.keeps(scatter.expectedGMm(each, outward)));
         Optional<Roundness> roundness = reading.rim()
-                .map(rim -> WeighedRoundness.of(
-                        rim, best, unlikeness(terms, pieces, pieces(rim)), terms, frame.runOut(), strict));
+                .map(rim ->
+                        WeighedRoundness.of(rim, best, unlikeness(terms, pieces, pieces(rim)), terms, frame, strict));
         WheelPlacement rounder = aliker.or(() -> roundness.map(each -> RounderPlacement.of(problem, best, each)))
                 .orElse(best);
         WheelPlacement placement = chosen.withAllSpares(rounder).with(scatter.of(rounder, outward));

@@ -38,8 +38,8 @@ record HandWheel(WheelPlacement placement, Optional<Roundness> roundness, List<S
             reading = RimReading.of(frame, seating, pieces, problem, found.placement());
         }
         WheelPlacement placement = found.placement();
-        Optional<Roundness> roundness = reading.rim()
-                .map(rim -> WeighedRoundness.ofOrder(rim, placement, terms, frame.runOut(), problem.strict()));
+        Optional<Roundness> roundness =
+                reading.rim().map(rim -> WeighedRoundness.ofOrder(rim, placement, terms, frame, problem.strict()));
         List<String> notes = new ArrayList<>(reading.notes());
         roundness.filter(Roundness::isBored).ifPresent(each -> notes.add(each.note()));
         return new HandWheel(

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 import turnalike.match.NextSet;
 import turnalike.match.WorkMass;
 import turnalike.pieces.Piece;
@@ -24,6 +25,11 @@ public record NextPieces(List<String> pieces, NextSet next) {
     private static final double SAME_SHARE = 0.05;
 
     private static final int MOST_DECIMALS = 4;
+
+    /** More than so many, and than so many times as many as are wanted, are no advice (common practice, no source). */
+    private static final int MOST_TURNED = 100;
+
+    private static final int MOST_TIMES = 3;
 
     public NextPieces {
         pieces = List.copyOf(pieces);
@@ -93,22 +99,40 @@ public record NextPieces(List<String> pieces, NextSet next) {
 
     private String inWords(NextSet.Turning turning, WeighingScale scale) {
         WorkMass work = turning.work();
+        if (isHopeless(turning)) {
+            return ("; as your work runs, %s give or take %s, it takes %s to be 95 %% sure of them at best (simulated): let a set's weights"
+                            + " differ by more, or keep what is left for repairs")
+                    .formatted(
+                            scale.reckoned(Mass.ofGrams(work.meanG())),
+                            scale.scatter(Mass.ofGrams(work.scatterG())),
+                            number(fewest(turning)));
+        }
         double off = next.aim().grams() - work.meanG();
-        String aimed = Math.abs(off) <= SAME_SHARE * work.scatterG()
+        Mass aside = Mass.ofGrams(Math.abs(off));
+        String aimed = aside.grams() <= SAME_SHARE * work.scatterG()
+                        || !scale.scatter(aside).equals(scale.reckoned(aside))
                 ? ""
                 : ", or %s if you aim %s"
                         .formatted(
                                 number(turning.aimed()),
-                                "%s %s"
-                                        .formatted(
-                                                scale.reckoned(Mass.ofGrams(Math.abs(off))),
-                                                off > 0 ? "heavier" : "lighter"));
+                                "%s %s".formatted(scale.reckoned(aside), off > 0 ? "heavier" : "lighter"));
         return "; as your work runs, %s give or take %s, it takes %s to be 95 %% sure of them%s (simulated)"
                 .formatted(
                         scale.reckoned(Mass.ofGrams(work.meanG())),
-                        scale.reckoned(Mass.ofGrams(work.scatterG())),
+                        scale.scatter(Mass.ofGrams(work.scatterG())),
                         number(turning.asItRuns()),
                         aimed);
+    }
+
+    /** Nobody turns so many to find a handful that weigh alike. */
+    private boolean isHopeless(NextSet.Turning turning) {
+        int most = Math.max(MOST_TURNED, MOST_TIMES * next.missing());
+        return fewest(turning).orElse(Integer.MAX_VALUE) > most;
+    }
+
+    private static OptionalInt fewest(NextSet.Turning turning) {
+        return IntStream.concat(turning.asItRuns().stream(), turning.aimed().stream())
+                .min();
     }
 
     private static String number(OptionalInt number) {

@@ -197,6 +197,12 @@ public record OnWheel(
         return Optional.of(what.of(rim, inner, outer));
     }
 
+    /** Whether spokes of that pattern reach into no rim, as a helm's with its handles: what lies farthest out are their tips. */
+    boolean endsInTips(Pattern pattern) {
+        return !Seating.of(pattern, hubEnd).rimTenon().isPositive()
+                && joinery.rimWidth().isEmpty();
+    }
+
     @Override
     public FrameKind kind() {
         return FrameKind.WHEEL;

@@ -51,7 +51,7 @@ record RimReading(Optional<TradeOff.Rim> rim, List<String> notes) {
                 placed.stream().filter(label -> !labels.contains(label)).toList();
         if (!unmeasured.isEmpty()) {
             return none(
-                    "the rim's roundness is not known: no length measured on piece " + String.join(", ", unmeasured));
+                    "the wheel's roundness is not known: no length measured on piece " + String.join(", ", unmeasured));
         }
         return judged(frame, problem, measured, Set.copyOf(placed));
     }
@@ -78,8 +78,9 @@ record RimReading(Optional<TradeOff.Rim> rim, List<String> notes) {
         }
         for (int place = 0; place < places; place++) {
             if (depths.get(place).mm() > FAR_FROM_ROUND * middleMm) {
-                return none("the rim's roundness is not judged: the seat of place %d is deeper than any slip; check it"
-                        .formatted(place + 1));
+                return none(
+                        "the wheel's roundness is not judged: the seat of place %d is deeper than any slip; check it"
+                                .formatted(place + 1));
             }
         }
         TradeOff.Rim rim = new TradeOff.Rim(
@@ -103,12 +104,12 @@ record RimReading(Optional<TradeOff.Rim> rim, List<String> notes) {
         String label = spoke.piece().label();
         if (spoke.length().mm() <= 0) {
             return Optional.of(
-                    "the rim's roundness is not judged: piece %s is no longer than its tenons; measure it again"
+                    "the wheel's roundness is not judged: piece %s is no longer than its tenons; measure it again"
                             .formatted(label));
         }
         if (!(Math.abs(spoke.length().mm() - middleMm) <= FAR_FROM_ROUND * middleMm)) {
             return Optional.of(
-                    "the rim's roundness is not judged: piece %s is far from as long as the others; measure it again"
+                    "the wheel's roundness is not judged: piece %s is far from as long as the others; measure it again"
                             .formatted(label));
         }
         return Optional.empty();

@@ -20,6 +20,7 @@ import turnalike.units.Working;
  * @param balanced the best balanced order's run-out
  * @param choseOrder whether roundness, not balance, chose the order placed
  * @param seat how far a seat's depth may be off from what is told of it, either way
+ * @param tips whether what is judged are the spokes' tips, as of a helm, and no rim
  * @param units in which lengths are told
  */
 public record Roundness(
@@ -30,6 +31,7 @@ public record Roundness(
         Length balanced,
         boolean choseOrder,
         Length seat,
+        boolean tips,
         UnitSystem units) {
     /** Run-outs nearer than this are alike: no caliper knows better, and adding up lengths is surer. */
     static final double ALIKE_MM = 1e-6;
@@ -103,7 +105,7 @@ public record Roundness(
         String listed = String.join(", ", seats);
         return left == 0 || seats.isEmpty()
                 ? listed
-                : "%s; %d by less than %s left out, which adds %s at most to what a gauge at the rim reads"
+                : "%s; %d by less than %s left out, which adds %s at most to what a gauge reads"
                         .formatted(
                                 listed,
                                 left,
@@ -122,21 +124,27 @@ public record Roundness(
                 .count();
     }
 
+    /** {@return what is judged, in words: the rim, or the spokes' tips} */
+    public String theRim() {
+        return tips ? "the tips" : "the rim";
+    }
+
     String note() {
         if (isBored()) {
             return String.format(
                     Locale.ROOT,
-                    "the rim would run out by more than you want, so these seats are to be bored deeper: %s; boring brings it to %s;"
+                    "%s would run out by more than you want, so these seats are to be bored deeper: %s; boring brings it to %s;"
                             + " all that is told of the set holds once that is done",
+                    theRim(),
                     seats(placed),
-                    placed.rim().runOut().formatFinestBoth(units));
+                    placed.rim().runOut().formatMeasuredFinestBoth(units));
         }
         return String.format(
                 Locale.ROOT,
                 "the scale cannot tell these sets and orders apart in balance, so the roundest was placed, with a run-out of"
                         + " %s instead of %s; a search below the scale's noise too places the best balanced",
-                placed.rim().runOut().formatFinestBoth(units),
-                balanced.formatFinestBoth(units));
+                placed.rim().runOut().formatMeasuredFinestBoth(units),
+                balanced.formatMeasuredFinestBoth(units));
     }
 
     /** What to say where the rim runs out by more than will do, and no boring was advised since it would cost balance. */
@@ -144,8 +152,9 @@ public record Roundness(
         return will.filter(wished -> runOutMm(placed) > wished.mm() + ALIKE_MM)
                 .map(wished -> String.format(
                         Locale.ROOT,
-                        "the rim runs out by more than the %s you want: no way of boring was found with as good a balance, so none is"
+                        "%s by more than the %s you want: no way of boring was found with as good a balance, so none is"
                                 + " advised; what boring would cost is told beside it",
+                        tips ? "the tips run out" : "the rim runs out",
                         wished.formatFineBoth(units)));
     }
 
@@ -155,7 +164,7 @@ public record Roundness(
         return List.of(
                 new Working(
                         "run-out",
-                        "largest less smallest distance from the centre of the least-squares circle through the spokes' rim ends;"
+                        "largest less smallest distance from the centre of the least-squares circle through the spokes' outer ends;"
                                 + " each at hub radius − seat depth, bored as told, + measured length − tenons",
                         "the circle: W. Gander, G. H. Golub and R. Strebel, BIT 34 (1994) 558–578; roundness after ISO 12181-1"
                                 + " (from memory)",

@@ -64,6 +64,9 @@ public record RowFit(
     /** Where a limit comes from that the job tells. */
     public static final String YOURS = "yours";
 
+    /** What is lower stands on furniture: no rail that somebody leans on is a foot high (common practice, no source). */
+    private static final Length LOW = Length.ofMm(300);
+
     private static final int TOLD_PLACES = 60;
     private static final int A_LINE = 6;
 
@@ -228,8 +231,22 @@ public record RowFit(
         }
         limit.ifPresent(most -> out.add("           your limit is %s: %s"
                 .formatted(new RuleSteps(units).print(most), isKept(most) ? "kept as drawn" : "not kept")));
-        out.add("  caution  check with your local authority: a figure of the drawing is no approval");
+        if (mayGuardDrop()) {
+            out.add("  caution  check with your local authority: a figure of the drawing is no approval");
+        }
         return out;
+    }
+
+    /**
+     * {@return whether somebody might lean on it above a drop} No job says so. A stair's rails rise or its pieces have their lengths, whoever sets a
+     * limit has one to keep, and what is not low may stand on a landing; a gallery on a desk or a shelf is none of these.
+     */
+    public boolean mayGuardDrop() {
+        return mayGuardDrop(stand, limit, !own.isEmpty());
+    }
+
+    static boolean mayGuardDrop(Stand stand, Optional<Length> limit, boolean ofLengths) {
+        return stand.isRaked() || limit.isPresent() || ofLengths || stand.height.compareTo(LOW) >= 0;
     }
 
     /**

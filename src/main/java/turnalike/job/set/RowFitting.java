@@ -80,7 +80,8 @@ final class RowFitting {
                 cuts,
                 rails.largestOpening(),
                 misfits,
-                workings());
+                workings(RowFit.mayGuardDrop(
+                        stand, rails.largestOpening(), !lengths.own().isEmpty())));
     }
 
     private List<RowFit.Beside> besides() {
@@ -262,7 +263,7 @@ final class RowFitting {
         return Optional.empty();
     }
 
-    private List<Working> workings() {
+    private List<Working> workings(boolean mayGuardDrop) {
         List<Working> out = new ArrayList<>();
         String spacing = rails.end().isPresent()
                 ? "(clear - 2 x the first axis' distance) / (places - 1)"
@@ -278,12 +279,14 @@ final class RowFitting {
                 Working.DERIVED,
                 "none larger by 0.00001 mm passes as drawn; a square counts with half its side where a ball passes and half its diagonal"
                         + " where pieces touch"));
-        out.add(new Working(
-                "a limit that is often set",
-                "no ball of 4 in (102 mm) through a guard, on the open side of a stair none of 4 3/8 in (111 mm): "
-                        + CODE,
-                CODE,
-                "yours comes first; check with your local authority: a figure of the drawing is no approval"));
+        if (mayGuardDrop) {
+            out.add(new Working(
+                    "a limit that is often set",
+                    "no ball of 4 in (102 mm) through a guard, on the open side of a stair none of 4 3/8 in (111 mm): "
+                            + CODE,
+                    CODE,
+                    "yours comes first; check with your local authority: a figure of the drawing is no approval"));
+        }
         if (!lengths.pairs().isEmpty()) {
             out.add(
                     new Working(

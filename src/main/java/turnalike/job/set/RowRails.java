@@ -48,7 +48,10 @@ record RowRails(
 
     static final Key<Size> LARGEST_OPENING = Key.may(
                     "largest_opening", KeyType.aboveZero(), "diameter of a ball that must not pass", "no limit")
-            .asked(KeySection.FRAME, "Ball that must not pass", "its diameter; ask your local authority");
+            .asked(
+                    KeySection.FRAME,
+                    "Ball that must not pass",
+                    "its diameter; of what guards a drop ask your local authority");
 
     static final Key<Size> RAILS_APART = Key.may(
                     "rails_apart",

@@ -25,15 +25,16 @@ final class WeighedRoundness {
      *
      * @param best the best balanced order
      * @param unlikeness of any two spokes, numbered as {@code rim} has them
-     * @param will what run-out will do, if told
+     * @param frame which tells what run-out will do, if any
      */
     static Roundness of(
             TradeOff.Rim rim,
             WheelPlacement best,
             Unlikeness unlikeness,
             SetTerms terms,
-            Optional<Length> will,
+            OnWheel frame,
             boolean strict) {
+        Optional<Length> will = frame.runOut();
         double alikeGMm = alikeGMm(best);
         TradeOff.Point asPlaced = asPlaced(rim, best);
         double leastGMm = best.unbalance().gMm() + alikeGMm;
@@ -62,7 +63,15 @@ final class WeighedRoundness {
                             : point);
         }
         return new Roundness(
-                rim, placed, curve, bored, balanced.rim().runOut(), costs || boring, terms.seat(), terms.units());
+                rim,
+                placed,
+                curve,
+                bored,
+                balanced.rim().runOut(),
+                costs || boring,
+                terms.seat(),
+                frame.endsInTips(terms.pattern()),
+                terms.units());
     }
 
     private static TradeOff.Point roundest(
@@ -105,8 +114,8 @@ final class WeighedRoundness {
      * Of the order that a person's hand had a part in and no other: every piece stays where it is, and nothing is weighed against it. Its seats
      * are bored as those of any other set are, only where the frame tells what run-out will do, and only as far as balance allows.
      */
-    static Roundness ofOrder(
-            TradeOff.Rim rim, WheelPlacement placed, SetTerms terms, Optional<Length> will, boolean strict) {
+    static Roundness ofOrder(TradeOff.Rim rim, WheelPlacement placed, SetTerms terms, OnWheel frame, boolean strict) {
+        Optional<Length> will = frame.runOut();
         TradeOff.Point point = asPlaced(rim, placed);
         Length lowest = rim.lowest(point.order());
         Length band = will.orElse(terms.tolerances().mark());
@@ -127,6 +136,7 @@ final class WeighedRoundness {
                 point.rim().runOut(),
                 settled.bored().isPositive(),
                 terms.seat(),
+                frame.endsInTips(terms.pattern()),
                 terms.units());
     }
 

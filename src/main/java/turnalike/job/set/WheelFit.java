@@ -109,9 +109,14 @@ public record WheelFit(
         return strip().times(1.0 / places);
     }
 
+    /** {@return whether the spokes reach into no rim that is told: where they end are their tips} */
+    public boolean endsInTips() {
+        return rimSeats.isEmpty() && outerRadius.isEmpty();
+    }
+
     /** Where the rim lies; of spokes with no tenon for one and no rim told, as of a helm with its handles, where they end. */
     private String ends(UnitSystem units) {
-        if (rimSeats.isEmpty() && outerRadius.isEmpty()) {
+        if (endsInTips()) {
             return "  tips     %s from the axle".formatted(innerRadius.formatBoth(units));
         }
         return (rimSeats.isPresent() ? "           " : "  rim      ")

@@ -37,7 +37,7 @@ final class WheelScatter {
     WheelScatter(SetTerms terms, OnWheel frame, List<Piece> pieces) {
         this.terms = terms;
         rim = frame.rimScatter(terms.pattern(), scaleG());
-        balance = BalanceScatter.of(terms.pattern(), terms.tolerances().diameter(), pieces);
+        balance = BalanceScatter.of(terms.pattern(), terms.tolerances().diameter(), pieces, terms.units());
         pieces.stream()
                 .filter(piece -> piece.balance().isPresent())
                 .map(Piece::label)
@@ -128,15 +128,9 @@ final class WheelScatter {
         out.add(new Expected.Share(
                 "balance points measured",
                 sums.known.rmsGMm(),
-                String.format(
-                        Locale.ROOT,
-                        "off by up to a mark's %s mm",
-                        plain(terms.tolerances().mark().mm()))));
+                "off by up to a mark's " + terms.tolerances().mark().formatMeasured(terms.units())));
         out.add(new Expected.Share(
-                "seats",
-                sums.seats.rmsGMm(),
-                String.format(
-                        Locale.ROOT, "off by up to %s mm", plain(terms.seat().mm()))));
+                "seats", sums.seats.rmsGMm(), "off by up to " + terms.seat().formatMeasured(terms.units())));
         out.add(new Expected.Share(
                 "hole directions",
                 sums.holes.rmsGMm(),

@@ -231,7 +231,11 @@ public record WheelSet(
     @Override
     public List<String> remarks() {
         List<String> out = new ArrayList<>();
-        out.add("masses within %s of one another".formatted(weighing.reading(placement.massSpread())));
+        String apart = weighing.apart(placement.massSpread());
+        out.add(
+                weighing.shows(placement.massSpread())
+                        ? "masses within %s of one another".formatted(apart)
+                        : "masses %s apart".formatted(apart));
         out.addAll(SetMatch.super.remarks());
         return out;
     }

@@ -137,11 +137,11 @@ public record CopyView(
         TracedMember.Miss miss = traced().orElseThrow().run().miss();
         return "Off by %s in the mean over %d places, at worst %s at %s; a radius was taken to be known within %s."
                 .formatted(
-                        miss.rms().formatFineBoth(units()),
+                        miss.rms().formatMeasuredBoth(units()),
                         miss.stations(),
-                        miss.worst().formatFineBoth(units()),
+                        miss.worst().formatMeasuredBoth(units()),
                         miss.worstAt().formatBoth(units()),
-                        traced().orElseThrow().run().scatter().formatFineBoth(units()));
+                        traced().orElseThrow().run().scatter().formatMeasuredBoth(units()));
     }
 
     /** What to know before relying on it; of a finished piece without what is said of members, which are the pattern's there. */

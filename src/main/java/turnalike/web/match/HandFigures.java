@@ -70,13 +70,11 @@ public record HandFigures(List<Row> rows, boolean tried, boolean better) {
                             : row("Heavy at", "no side that stands out"));
             set.roundness()
                     .ifPresent(round -> out.add(row(
-                            "Run-out of the rim",
+                            round.tips() ? "Run-out of the tips" : "Run-out of the rim",
                             "%s",
-                            round.placed().rim().runOut().formatFineBoth(units))));
+                            round.placed().rim().runOut().formatMeasuredBoth(units))));
             out.add(row(
-                    "Weights within",
-                    "%s",
-                    set.weighing().reading(set.placement().massSpread())));
+                    "Weights within", "%s", set.weighing().apart(set.placement().massSpread())));
             return out;
         }
 

@@ -28,6 +28,7 @@ import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
 import turnalike.sheets.ControlSheet;
 import turnalike.sheets.Paper;
+import turnalike.units.MassUnit;
 import turnalike.units.Problem;
 import turnalike.web.kit.Attachment;
 import turnalike.web.kit.Feature;
@@ -211,18 +212,20 @@ public final class PiecesFeature implements Feature {
     }
 
     private void csv(Context ctx) {
-        Attachment.send(ctx, "pieces.csv", "text/csv; charset=utf-8", text(ctx));
+        Attachment.send(ctx, "pieces.csv", "text/csv; charset=utf-8", text(JobAddress.job(ctx, store), MassUnit.GRAM));
     }
 
     private void workbook(Context ctx) {
-        byte[] bytes = WorkbookFile.of("Pieces", text(ctx), PiecesFile::isFigure);
+        KeptJob kept = JobAddress.job(ctx, store);
+        String table =
+                text(kept, kept.text().job().tolerances().masses()); // a person reads it, in the unit of the page
+        byte[] bytes = WorkbookFile.of("Pieces", table, PiecesFile::isFigure);
         Attachment.send(ctx, "pieces.xlsx", WorkbookFile.mediaType(), bytes);
     }
 
-    private String text(Context ctx) {
-        KeptJob kept = JobAddress.job(ctx, store);
+    private static String text(KeptJob kept, MassUnit masses) {
         List<Piece> pieces = kept.pieces().stream().map(KeptPiece::piece).toList();
-        return PiecesFile.format(pieces, kept.text().job().units());
+        return PiecesFile.format(pieces, kept.text().job().units(), masses);
     }
 
     private void chartSheet(Context ctx) {

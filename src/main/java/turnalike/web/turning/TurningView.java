@@ -109,7 +109,9 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
             out.add(figure(
                     "Whips at",
                     whips(whip.first()),
-                    turning().isFarFromWhip() ? "no lathe comes near it" : "and again at " + rpm(whip.second()),
+                    turning().isFarFromWhip()
+                            ? "no lathe comes near it"
+                            : turning().isBeyondLathes(whip.second()) ? "" : "and again at " + rpm(whip.second()),
                     "Natural speeds"));
             out.add(figure(
                     "Pushed aside at most",

@@ -102,10 +102,10 @@ public record BlanksView(
         out.add(String.format(
                 Locale.ROOT,
                 "Spread: %s of %s (%.1f %%) by the blanks' weights, %s (%.1f %%) to expect once turned; %s %% is wanted.",
-                scale.reading(forecast.spread()),
+                scale.apart(forecast.spread()),
                 scale.reading(report.meanOfChosen()),
                 percent(forecast.spread().grams(), mean),
-                scale.reading(forecast.expectedSpread()),
+                scale.apart(forecast.expectedSpread()),
                 percent(forecast.expectedSpread().grams(), mean),
                 PlainNumber.exact(report.job().tolerances().massPct())));
         out.add(String.format(

@@ -8,11 +8,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import turnalike.cli.Ran;
+import turnalike.job.InventedLeg;
+import turnalike.workbook.WorkbookTable;
 import turnalike.workbook.Workbooks;
 
 class InputFilesTest {
@@ -38,6 +42,33 @@ class InputFilesTest {
             assertThat(ran.code()).as(ran.err()).isZero();
             assertThat(ran.out()).contains("213.75");
         }
+    }
+
+    /** A person opens the workbook and reads what the page told; programs find grams in the CSV as ever. */
+    @Test
+    void the_workbook_of_a_job_kept_in_ounces_is_in_ounces_and_its_csv_in_grams() throws IOException {
+        String job = InventedLeg.text("\"tolerances\": {\"scale_oz\": 0.1},", "");
+        Path file = Files.writeString(folder.resolve("leg.job.json"), job);
+        String store = folder.resolve("shop.db").toString();
+        Matcher kept = Pattern.compile("\\w{4}-\\w{4}-\\w{4}")
+                .matcher(Ran.here("keep", file.toString(), "--store", store, "--json")
+                        .out());
+        assertThat(kept.find()).isTrue();
+        String id = kept.group();
+        assertThat(Ran.here("log", id, "--store", store, "--piece", "1", "--mass", "7.7 oz")
+                        .code())
+                .isZero();
+        for (String name : List.of("pieces.xlsx", "pieces.csv")) {
+            Path out = folder.resolve(name);
+            Ran ran = Ran.here("give", id, "--store", store, "--pieces", "--out", out.toString());
+            assertThat(ran.code()).as(ran.err()).isZero();
+        }
+        assertThat(WorkbookTable.read(Files.readAllBytes(folder.resolve("pieces.xlsx")), "pieces.xlsx")
+                        .text())
+                .isEqualToNormalizingNewlines("\"piece\",\"mass_oz\"\n\"1\",\"7.7\"\n");
+        assertThat(Files.readString(folder.resolve("pieces.csv")))
+                .isEqualToNormalizingNewlines("piece,mass_g\n1,218.2913280625\n");
+        assertThat(Ran.here("give", id, "--store", store, "--pieces").out()).contains("mass_g");
     }
 
     @Test

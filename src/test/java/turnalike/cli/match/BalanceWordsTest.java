@@ -102,7 +102,7 @@ class BalanceWordsTest {
         String alike = MatchSummary.text(set(1, ", \"rpm\": 90", 80, 50));
         assertThat(alike)
                 .contains("that is below balance grade G0.4, for information")
-                .contains("masses within 0 g of");
+                .contains("masses under 1 g apart");
         assertThat(alike.lines().filter(line -> line.contains("spare: pieces")))
                 .singleElement()
                 .asString()

@@ -61,6 +61,17 @@ class OuncesTest {
         }
     }
 
+    /** In a job in inches nobody reads what a mark may be off by in ten-thousandths of a millimetre. */
+    @Test
+    void what_may_be_off_is_told_in_the_job_s_lengths() throws IOException {
+        String frame = "{\"kind\": \"wheel\", \"places\": 4, \"hub_radius\": 3}";
+        String text = told("match", job(", \"mark\": \"1/64\", \"diameter\": \"1/64\"", frame));
+        assertThat(text)
+                .containsPattern("seats (under )?\\d+ % \\(off by up to 0\\.01 in\\)")
+                .containsPattern("as diameters off by up to 1/64 in move it|off by up to a mark's 1/64 in")
+                .doesNotContainPattern("off by up to (a mark's )?[\\d.]+ mm");
+    }
+
     @Test
     void a_scale_in_ounces_is_what_the_plan_and_all_that_follows_tell() throws IOException {
         Path job = job(", \"scale_oz\": 0.1", "{\"kind\": \"wheel\", \"places\": 4, \"hub_radius\": 3}");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -91,6 +92,64 @@ class RoundSummaryTest {
             csv.append(String.format(Locale.ROOT, "%d,%.1f,%.2f%n", i, 50 + i * 37 % 11 * 0.1, 130 + i * 5 % 7 * 0.02));
         }
         assertThat(summary(wheel, csv.toString())).contains("would read 0.").doesNotContain("Boring");
+    }
+
+    /** Beyond its rim a helm has handles: the lengths measured tell where their tips lie, and its rim is no part of the spokes' ends. */
+    @Test
+    void a_helm_s_tips_are_not_called_its_rim() throws IOException {
+        String helm = job("{\"kind\": \"wheel\", \"places\": 6, \"hub_radius\": 60, \"run_out\": 0.01}")
+                .replace(
+                        "\"tenon\", \"length\": 10, \"diameter\": 12",
+                        "\"cylinder\", \"length\": 10, \"diameter\": 12");
+        Path file = Files.writeString(folder.resolve("helm.job.json"), helm);
+        Path csv = Files.writeString(folder.resolve("helm.csv"), pieces(8));
+        Path sheets = folder.resolve("sheets");
+        Ran ran = Ran.here("match", file.toString(), csv.toString(), "--out", sheets.toString());
+        assertThat(ran.code()).as(ran.err()).isZero();
+        String text = ran.out();
+        assertThat(text)
+                .contains("about the tips' best centre", "held to the tips as the wheel turns on its axle")
+                .containsPattern("tips \\S+ mm \\(.*\\) from their centre, which lies")
+                .contains("the tips ");
+        assertThat(text.replaceAll("(?s)Written.*", "")).doesNotContain("the rim", "rim at");
+        assertThat(Files.readString(sheets.resolve("set-record-a4.svg"))).contains("run-out of the tips");
+        assertThat(Language.GERMAN.say("Run-out of the tips")).isEqualTo("Rundlauffehler der Spitzen");
+        String unmet =
+                "the tips run out by more than the 0.01 mm (0.001 in) you want: no way of boring was found with as good a"
+                        + " balance, so none is advised; what boring would cost is told beside it";
+        for (String note : List.of(
+                unmet,
+                unmet.replace("tips run", "rim runs"),
+                "the wheel's roundness is not known: no length measured on piece 7",
+                "the wheel's roundness is not judged: the seat of place 3 is deeper than any slip; check it",
+                "the wheel's roundness is not judged: piece 7 is no longer than its tenons; measure it again",
+                "the wheel's roundness is not judged: piece 7 is far from as long as the others; measure it again")) {
+            assertThat(Language.GERMAN.knows(note)).as(note).isTrue();
+        }
+    }
+
+    /** All but two weigh the same and those two hardly more: what the scale cannot see by far is told by no digits of chance. */
+    @Test
+    void a_trade_off_tells_no_digits_that_the_scale_cannot_see() throws IOException {
+        StringBuilder csv = new StringBuilder("piece,mass_g,length\n");
+        for (int i = 1; i <= 6; i++) {
+            csv.append(String.format(Locale.ROOT, "%d,%.3f,%.2f%n", i, i < 3 ? 50.004 : 50, 130 + i * i * 0.05));
+        }
+        String text = summary("{\"kind\": \"wheel\", \"places\": 6, \"hub_radius\": 60}", csv.toString());
+        assertThat(text).containsPattern("Trade-off .*\n +under \\d\\S* g·mm with a run-out of \\d");
+        assertThat(text).doesNotContain("0.000 g·mm");
+    }
+
+    /** All are as long as one another, to the step that they were measured in. */
+    @Test
+    void a_run_out_is_never_told_as_nothing() throws IOException {
+        StringBuilder csv = new StringBuilder("piece,mass_g,length\n");
+        for (int i = 1; i <= 6; i++) {
+            csv.append(String.format(Locale.ROOT, "%d,%.1f,130%n", i, 50 + i * 0.1));
+        }
+        String text = summary("{\"kind\": \"wheel\", \"places\": 6, \"hub_radius\": 60}", csv.toString());
+        assertThat(text).contains("run-out under 0.01 mm (0.001 in) about").doesNotContainPattern("\\b0 mm|\\b0 in");
+        assertThat(Language.GERMAN.say("under 0.001 in (0.01 mm)")).isEqualTo("unter 0,001 Zoll (0,01 mm)");
     }
 
     @Test

@@ -62,5 +62,31 @@ class PlanSummaryTest {
                 .replace("\"density_kg_m3\": 700", "\"species\": \"White ash\"");
         assertThat(PlanSummary.text(Plan.of(JobReader.read(slender).job().orElseThrow(), Effort.ofAsks(1000))))
                 .containsPattern("whip {5}at about \\d+00 rpm, and again at \\d+00; under 20 N");
+        // Of a spoke that whips at 11,000 no lathe comes near the second speed, 45,000.
+        String spoke = InventedLeg.text("", "")
+                .replace("\"length\": 100, \"from\": 36, \"to\": 26", "\"length\": 400, \"from\": 33, \"to\": 24")
+                .replace("\"length\": 220", "\"length\": 520")
+                .replace("\"density_kg_m3\": 700", "\"species\": \"White ash\"");
+        assertThat(PlanSummary.text(Plan.of(JobReader.read(spoke).job().orElseThrow(), Effort.ofAsks(1000))))
+                .containsPattern("whip {5}at about \\d+000 rpm; under 20 N");
+    }
+
+    @Test
+    void a_square_has_a_side_and_no_diameter() {
+        String leg = InventedLeg.text("", "")
+                .replace(
+                        "\"kind\": \"tenon\", \"length\": 30, \"diameter\": 20", "\"kind\": \"square\", \"length\": 30")
+                .replace("\"section\": \"round\"", "\"section\": \"square\"");
+        assertThat(PlanSummary.text(Plan.of(JobReader.read(leg).job().orElseThrow(), Effort.ofAsks(1000))))
+                .contains(
+                        "where the weight sits, per 0.4 mm of diameter or of a square's side: 4 taper 1.37 g, 1 square");
+        assertThat(PlanSummary.text(InventedLeg.plan("", ""))).contains("per 0.4 mm of diameter: ");
+    }
+
+    @Test
+    void one_piece_alone_has_no_spare() {
+        assertThat(PlanSummary.text(InventedLeg.plan("", ""))).contains("1 blank for 1 piece (no spare, 95.0 % sure");
+        assertThat(PlanSummary.text(InventedLeg.plan("\"count\": 12,", "")))
+                .contains(" blanks for 12 pieces (2 spare, ");
     }
 }

@@ -27,6 +27,14 @@ class SettingsSummaryTest {
     }
 
     @Test
+    void what_sizing_leaves_on_is_told_or_that_it_leaves_nothing() {
+        assertThat(SettingsSummary.text(InventedLeg.plan("", "")))
+                .contains("openings, at finished sizes, nothing left on for sanding, within 0.4 mm (1/64 in)");
+        assertThat(SettingsSummary.text(InventedLeg.plan("\"allowances\": {\"sizing\": 0.8},", "")))
+                .contains("openings, sizing allowance 0.8 mm (1/32 in) included, within");
+    }
+
+    @Test
     void each_mark_s_error_is_told_worst_case_and_root_sum_square() {
         String text = SettingsSummary.text(InventedLeg.plan("", ""));
         assertThat(text)

@@ -57,5 +57,7 @@ class JointDrawingTest {
         Svg still = new JointDrawing(stand("{\"dry_pct\": 8, \"damp_pct\": 8}"), UnitSystem.INCH).svg();
         assertThat(still.file()).contains("along: size for size", "diameter, in", "drawn 1 times their size");
         assertThat(ellipses(still, Pen.OUTLINE).get(0)).containsExactly(13, 13);
+        Svg slight = new JointDrawing(stand("{\"dry_pct\": 7.9, \"damp_pct\": 8.1}"), UnitSystem.INCH).svg();
+        assertThat(slight.file()).contains("along: size for size").doesNotContain("0.000 in");
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import turnalike.drawing.frame.Wheels;
 import turnalike.drawing.svg.Drawn;
@@ -12,6 +13,11 @@ import turnalike.drawing.svg.Group;
 import turnalike.drawing.svg.Path;
 import turnalike.drawing.svg.Pen;
 import turnalike.drawing.svg.Svg;
+import turnalike.frame.Moment;
+import turnalike.frame.RimFit;
+import turnalike.frame.RimPoint;
+import turnalike.match.TradeOff;
+import turnalike.units.Angle;
 import turnalike.units.Length;
 
 class TradeOffDrawingTest {
@@ -50,6 +56,19 @@ class TradeOffDrawingTest {
         }
         assertThat(curve(5, 900, 300).title()).contains("1 is balanced best, 5 is the roundest");
         assertThat(curve(1, 900, 300).title()).contains("your scale can see its unbalance");
+    }
+
+    /** Against a floor of 100 g·mm nothing below 1 is told in figures, and no run-out as none. */
+    @Test
+    void a_tip_tells_no_digits_of_chance() {
+        assertThat(curve(3, 0.02, 100).file()).contains("1: unbalance under 1 g·mm, run-out ");
+        RimFit round = RimFit.of(Stream.of(0, 90, 180, 270)
+                .map(degrees -> new RimPoint(Angle.ofDegrees(degrees), Length.ofMm(300)))
+                .toList());
+        TradeOff.Point point = new TradeOff.Point(List.of(0, 1, 2, 3), new Moment(5, Angle.ofDegrees(0)), round);
+        assertThat(TradeOffDrawing.svg(List.of(point), 100, Length.ofMm(160), Length.ofMm(110))
+                        .file())
+                .contains("1: unbalance 5.00 g·mm, run-out under 0.001 mm");
     }
 
     @Test

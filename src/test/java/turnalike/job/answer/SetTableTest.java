@@ -18,12 +18,16 @@ class SetTableTest {
     private static final String LABELS = "piece,mass_g,length\n=1+1,100,220\nb,101,220.1\nc,102.5,220.2\n@d,99,220\n";
 
     private static SetMatch match(String frame, String more, String csv) {
+        return match(frame, more, csv, "'scale_g': 20");
+    }
+
+    private static SetMatch match(String frame, String more, String csv, String scale) {
         Job job = JobReader.read("""
                 {'format': 'turnalike-job', 'version': 1, 'units': 'mm',
                  'pattern': {'stock': {'section': 'square', 'size': 40, 'length': 230},
                   'members': [{'kind': 'tenon', 'length': 20, 'diameter': 16}, {'kind': 'taper', 'length': 200, 'from': 30, 'to': 20}]},
-                 'wood': {'density_kg_m3': 700}, 'tolerances': {'mass_pct': 50, 'scale_g': 20}, 'frame': %s %s}
-                """.formatted(frame, more).replace('\'', '"'))
+                 'wood': {'density_kg_m3': 700}, 'tolerances': {'mass_pct': 50, %s}, 'frame': %s %s}
+                """.formatted(scale, frame, more).replace('\'', '"'))
                 .job()
                 .orElseThrow();
         List<Piece> pieces = PiecesFile.parse(csv, UnitSystem.METRIC).pieces();
@@ -47,6 +51,27 @@ class SetTableTest {
         assertThat(PiecesFile.parse(SetTable.csv(set), UnitSystem.METRIC).pieces())
                 .extracting(Piece::label)
                 .containsExactly("@d", "=1+1", "c", "b");
+    }
+
+    /** 7.7 oz are 218.2913280625 g: nobody reads that off a scale. */
+    @Test
+    void a_set_kept_in_ounces_is_told_in_ounces_and_reads_as_a_pieces_file() {
+        String csv = "piece,mass_oz\na,7.7\nb,7.6\nc,7.75\nd,7.8\n";
+        String[] frames = {
+            "{'kind': 'wheel', 'places': 3, 'hub_radius': 60}",
+            "{'kind': 'row', 'places': 3}",
+            "{'kind': 'legs', 'places': 3}"
+        };
+        for (String frame : frames) {
+            SetMatch set = match(frame, "", csv, "'scale_oz': 0.05");
+            String table = SetTable.csv(set);
+            assertThat(table).startsWith("place,piece,mass_oz").contains(",a,7.7", ",b,7.6", ",c,7.75", ",d,7.8");
+            assertThat(PiecesFile.parse(table, UnitSystem.METRIC).pieces())
+                    .extracting(Piece::mass)
+                    .containsExactlyInAnyOrderElementsOf(PiecesFile.parse(csv, UnitSystem.METRIC).pieces().stream()
+                            .map(Piece::mass)
+                            .toList());
+        }
     }
 
     @Test

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
 import turnalike.job.Job;
 import turnalike.job.read.JobReader;
+import turnalike.language.Language;
 import turnalike.pieces.Column;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
@@ -63,6 +64,15 @@ class ControlReportTest {
         return ControlReport.of(
                         JobReader.read(JOB).job(), pieces, "mass_g", ChartConstants.PRINTED, RuleChoice.SELF_STARTING)
                 .get();
+    }
+
+    @Test
+    void limits_without_width_are_told_for_what_they_are() {
+        ControlReport alike = weighed(566, 566, 566, 566, 566, 566);
+        assertThat(alike.findings())
+                .contains("All read the same: such limits call the next step of the scale a change; measure finer.")
+                .allMatch(Language.GERMAN::knows);
+        assertThat(weighed(566, 566, 566, 567, 566, 566).findings()).noneMatch(each -> each.startsWith("All read"));
     }
 
     @Test

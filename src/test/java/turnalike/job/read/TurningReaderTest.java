@@ -43,6 +43,7 @@ class TurningReaderTest {
                         Speed.ofRpm(500),
                         0.45,
                         9,
+                        Length.ofMm(16),
                         Length.ofMm(8),
                         Length.ofMm(2.5),
                         3,

@@ -9,6 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
+import turnalike.language.Language;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
 import turnalike.units.Mass;
@@ -34,6 +35,40 @@ class NextPiecesTest {
         assertThat(next.inWords(new WeighingScale(Mass.ofGrams(1))))
                 .contains("turn 3 more of 57 g, sure to pass together")
                 .doesNotContain("57 to 57");
+    }
+
+    /** Half a gram that scatters by a twentieth: no turner makes a hundred more for a set within two per cent. */
+    @Test
+    void work_that_scatters_too_far_is_told_so_and_not_how_many_hundred_to_turn() {
+        double[] turned = new double[30];
+        for (int i = 0; i < turned.length; i++) {
+            turned[i] = 0.54 + 0.01 * (i * 7 % 11 - 5);
+        }
+        WeighingScale scale = new WeighingScale(Mass.ofGrams(0.01));
+        String words = NextPieces.ofPieces(weighed(0.50), weighed(turned), 24, 2)
+                .orElseThrow()
+                .inWords(scale);
+        assertThat(words)
+                .contains(
+                        "sure of them at best (simulated): let a set's weights differ by more, or keep what is left for repairs")
+                .doesNotContain("if you aim");
+        assertThat(Language.GERMAN.knows(words.replaceFirst("^[^;]*;[^;]*; ", "")))
+                .as(words)
+                .isTrue();
+        String easy = NextPieces.ofPieces(weighed(0.50), weighed(turned), 4, 20)
+                .orElseThrow()
+                .inWords(scale);
+        assertThat(easy).contains("to be 95 % sure of them").doesNotContain("at best");
+    }
+
+    @Test
+    void work_that_is_read_alike_scatters_by_less_than_a_step_and_not_by_nothing() {
+        String words = NextPieces.ofPieces(weighed(566), weighed(566, 566, 566, 566, 566, 566), 4, 2)
+                .orElseThrow()
+                .inWords(new WeighingScale(Mass.ofGrams(1)));
+        assertThat(words).contains("as your work runs, 566 g give or take under 1 g, it takes 3 to be");
+        assertThat(Language.GERMAN.knows(words.replaceFirst("^[^;]*;[^;]*; ", "")))
+                .isTrue();
     }
 
     @Test

@@ -314,6 +314,39 @@ class RowFitTest {
                 .noneMatch(line -> line.contains("R312"));
     }
 
+    private static boolean isCautioned(double tallMm, Consumer<ObjectNode> frame) {
+        ObjectNode tree = tree(row -> frame.accept(row.put("places", 4).put("clear", 600)));
+        ((ObjectNode) tree.at("/pattern/members/1")).put("length", tallMm);
+        Job job = JobReader.read(Json.print(tree)).job().orElseThrow();
+        RowFit fit = (RowFit) job.frame()
+                .flatMap(each -> each.fit(job.pattern(), job.wood().density(), job.units()))
+                .orElseThrow();
+        String caution = "check with your local authority";
+        boolean worked =
+                fit.workings().stream().anyMatch(each -> each.sureness().contains(caution));
+        boolean told = fit.facts(UnitSystem.METRIC).stream().anyMatch(line -> line.contains(caution));
+        assertThat(worked).isEqualTo(told);
+        return told;
+    }
+
+    /** A gallery on a desk is no guard; whatever might be one is cautioned of, however low. */
+    @Test
+    void only_what_might_guard_a_drop_is_sent_to_the_local_authority() {
+        assertThat(isCautioned(60, row -> {})).isFalse();
+        assertThat(isCautioned(150, row -> {})).isFalse();
+        assertThat(isCautioned(300, row -> {})).isTrue();
+        assertThat(isCautioned(TALL, row -> {})).isTrue();
+        assertThat(isCautioned(150, row -> row.put("rake_deg", 35))).isTrue();
+        assertThat(isCautioned(150, row -> row.put("largest_opening", 100))).isTrue();
+        assertThat(isCautioned(150, row -> {
+                    row.remove("places");
+                    ArrayNode lengths = row.putArray("lengths");
+                    lengths.addObject().put("stretch", 1).put("length", 150).put("count", 2);
+                    lengths.addObject().put("stretch", 1).put("length", 180).put("count", 2);
+                }))
+                .isTrue();
+    }
+
     @Test
     void what_cannot_be_meant_is_told_with_its_mend() {
         assertThat(problems(frame -> frame.put("places", 3).put("clear", 500).put("rails_apart", 701)))
