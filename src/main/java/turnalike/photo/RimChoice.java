@@ -64,6 +64,8 @@ final class RimChoice {
         double near = begun(guess, tilt);
         Sight.AxisLine axis = fit.straightened(guess, near, tilt);
         SquaredContour first = fit.contour(axis, near, tilt);
+        Cores.Work<Way> startNotAsked = Cores.begin(() -> way(axis, near, 1, 1, false, true));
+        Cores.Work<Way> endNotAsked = Cores.begin(() -> way(axis, near, 1, 1, true, false));
         List<Way> ways = new ArrayList<>();
         for (double start : faces(first, true)) {
             for (double end : faces(first, false)) {
@@ -86,8 +88,8 @@ final class RimChoice {
                 }
             }
         }
-        ways.add(way(axis, near, 1, 1, false, true));
-        ways.add(way(axis, near, 1, 1, true, false));
+        ways.add(startNotAsked.done());
+        ways.add(endNotAsked.done());
         double leastStart = ways.stream().mapToDouble(Way::start).min().orElse(0);
         double leastEnd = ways.stream().mapToDouble(Way::end).min().orElse(0);
         return weighed(ways.stream()
