@@ -21,8 +21,8 @@ import java.util.zip.CRC32;
  */
 record PictureFile(
         String format, int width, int height, Optional<byte[]> exif, boolean coarseAcross, boolean coarseDown) {
-    /** The most pixels that are decoded. */
-    static final long MOST_PIXELS = 50_000_000;
+    /** From so many pixels on a picture is not decoded. One of 50 megapixels has some more than its name says: they are counted in whole ones. */
+    static final long TOO_MANY = 51_000_000;
 
     private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', 0x0D, 0x0A, 0x1A, 0x0A};
 
@@ -37,7 +37,7 @@ record PictureFile(
         } else {
             throw new Unsure(PhotoTrace.Reason.NOT_A_PICTURE, notAPicture(bytes), "save the picture as JPEG or PNG");
         }
-        if ((long) file.width * file.height > MOST_PIXELS) {
+        if ((long) file.width * file.height >= TOO_MANY) {
             throw new Unsure(
                     PhotoTrace.Reason.TOO_LARGE,
                     "the picture is %d by %d pixels, more than 50 megapixels".formatted(file.width, file.height),

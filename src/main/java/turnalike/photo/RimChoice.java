@@ -96,6 +96,8 @@ final class RimChoice {
 
     /** The ways to explain the ends that are come to from there. */
     private List<Way> explained(Sight.AxisLine axis, double near, double tilt) throws Unsure {
+        Cores.Work<Way> startNotAsked = Cores.begin(() -> way(axis, near, 1, 1, false, true));
+        Cores.Work<Way> endNotAsked = Cores.begin(() -> way(axis, near, 1, 1, true, false));
         List<Way> ways = new ArrayList<>();
         SquaredContour first = fit.contour(axis, near, tilt);
         for (double start : faces(first, true)) {
@@ -119,8 +121,8 @@ final class RimChoice {
                 }
             }
         }
-        ways.add(way(axis, near, 1, 1, false, true));
-        ways.add(way(axis, near, 1, 1, true, false));
+        ways.add(startNotAsked.done());
+        ways.add(endNotAsked.done());
         return ways;
     }
 

@@ -72,6 +72,17 @@ class PictureFileTest {
     }
 
     @Test
+    void fifty_megapixels_are_all_that_are_fewer_than_fifty_one() throws IOException, Unsure {
+        byte[] png = png();
+        for (int[] size : new int[][] {{8660, 5774}, {8192, 6144}, {8501, 5999}}) {
+            ByteBuffer.wrap(png).putInt(16, size[0]).putInt(20, size[1]);
+            assertThat(PictureFile.read(withSum(png)).width()).isEqualTo(size[0]);
+        }
+        ByteBuffer.wrap(png).putInt(16, 8500).putInt(20, 6000);
+        assertThat(reason(withSum(png))).isEqualTo(PhotoTrace.Reason.TOO_LARGE);
+    }
+
+    @Test
     void a_jpeg_header_that_says_too_much_is_noticed() throws IOException {
         byte[] jpeg = PhotoRender.jpeg(image(), 0.9f);
         for (int i = 2; i < jpeg.length - 9; i++) {
