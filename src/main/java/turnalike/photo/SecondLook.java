@@ -33,7 +33,11 @@ final class SecondLook {
 
     /** Traces what was found, or tells why it cannot be. */
     interface Attempt {
-        /** @param strict whether a flat end's rim must be seen on both sides */
+        /**
+         * Traces it.
+         *
+         * @param strict whether a flat end's rim must be seen on both sides
+         */
         PhotoTrace trace(BodySearch.Found found, boolean strict) throws Unsure;
     }
 

@@ -73,7 +73,11 @@ final class TraceReport {
 
     private final boolean strict;
 
-    /** @param strict whether an end's rim must be seen on both sides */
+    /**
+     * Of a contour in a view.
+     *
+     * @param strict whether an end's rim must be seen on both sides
+     */
     TraceReport(Picture picture, Scale scale, EdgeFit.Fitted contour, boolean strict) {
         this.strict = strict;
         this.picture = picture;
