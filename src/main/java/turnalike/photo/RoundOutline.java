@@ -126,7 +126,7 @@ final class RoundOutline {
     }
 
     private static double unseen(Optional<RoundedEnd> end) {
-        return end.map(pole -> Math.abs(pole.place() - pole.seen())).orElse(0.0);
+        return end.map(pole -> Math.abs(pole.place() - pole.back())).orElse(0.0);
     }
 
     /** What an edge counts by that is uncertain by so much, pixels, beside another: by one over the squares, as of independent measures. */

@@ -11,12 +11,13 @@ package turnalike.photo;
  *
  * @param place of the end along the axis, in units of the camera's distance
  * @param seen where the ray that grazes farthest out touches: from the end to there nothing was seen
+ * @param back how far back the end may stand, sawn off flat where nothing is seen or hardly told from round
  * @param level a over 1 − a
  * @param slope b over the same
  * @param bend c over the same
  * @param share one over 1 − a
  */
-record RoundedEnd(double place, double seen, double level, double slope, double bend, double share) {
+record RoundedEnd(double place, double seen, double back, double level, double slope, double bend, double share) {
     /** The shortest stretch asked and by how much longer the next one is, in points of each edge. */
     private static final int SHORTEST = 10;
 
@@ -36,6 +37,11 @@ record RoundedEnd(double place, double seen, double level, double slope, double 
 
     private static final int ROUNDS = 4;
 
+    private static final int HALVINGS = 40;
+
+    /** Of an end that runs back by less than this, in pixels, a flat face is not told from a round one. */
+    private static final double LEVEL = 1.5;
+
     /**
      * Reads one end.
      *
@@ -50,10 +56,13 @@ record RoundedEnd(double place, double seen, double level, double slope, double 
         int most = Math.min(edges[0][0].length, edges[1][0].length) / 2;
         int last = edges[0][0].length - 1;
         double apex = edges[0][0][start ? 0 : last];
-        RoundedEnd best = new RoundedEnd(otherwise, otherwise, 0, 0, 0, 0);
         if (!(apex * (start ? -1 : 1) > 0)) {
-            return best;
+            return new RoundedEnd(otherwise, otherwise, otherwise, 0, 0, 0, 0);
         }
+        // What it may be instead, a flat face smaller than the ball before it, bulges by no more than that ball's whole
+        // disc would.
+        double bulge = Math.min(0.5, widest(edges, start));
+        RoundedEnd best = new RoundedEnd(otherwise, otherwise, otherwise * (1 - bulge), 0, 0, 0, 0);
         for (int count = SHORTEST; count <= most; count = (int) Math.ceil(LONGER * count)) {
             double[] curve = new double[3];
             double left = contour.sight().focal() * fitted(edges, start, apex, count, curve);
@@ -65,7 +74,42 @@ record RoundedEnd(double place, double seen, double level, double slope, double 
             }
             best = of(curve, apex, best);
         }
-        return best;
+        return best.openBy(Math.abs(apex)
+                * blunt(edges, start, apex, LEVEL / contour.sight().focal()));
+    }
+
+    /** A face that is flat there, however small, may bulge by so much: the end stands by up to that before what was found. */
+    private RoundedEnd openBy(double bulge) {
+        double before = place - Math.signum(place) * bulge;
+        return Math.abs(back) < Math.abs(before)
+                ? this
+                : new RoundedEnd(place, seen, before, level, slope, bend, share);
+    }
+
+    /** How far out from the axis an end is level, within so much. */
+    private static double blunt(double[][][] edges, boolean start, double apex, double within) {
+        double most = 0;
+        for (double[][] edge : edges) {
+            for (int k = 0; k < edge[0].length; k++) {
+                int i = start ? k : edge[0].length - 1 - k;
+                if (Math.abs(edge[0][i] - apex) > within) {
+                    break;
+                }
+                most = Math.max(most, Math.abs(edge[1][i]));
+            }
+        }
+        return most;
+    }
+
+    /** The largest half width near an end. */
+    private static double widest(double[][][] edges, boolean start) {
+        double most = 0;
+        for (double[][] edge : edges) {
+            for (int k = 0; k < Math.min(ENOUGH, edge[1].length); k++) {
+                most = Math.max(most, Math.abs(edge[1][start ? k : edge[1].length - 1 - k]));
+            }
+        }
+        return most;
     }
 
     /** The quadric of such a curve over X − apex; what it was thought to be before where that has no end there. */
@@ -79,12 +123,31 @@ record RoundedEnd(double place, double seen, double level, double slope, double 
         double one = (-g1 + root) / (2 * bend);
         double other = (-g1 - root) / (2 * bend);
         double place = Math.abs(one - apex) < Math.abs(other - apex) ? one : other;
-        // The ray of the apex passes the axis there: no part of the piece lies beyond.
-        place = Math.abs(place) > Math.abs(apex) ? apex : place;
+        if (!(place * apex > 0 && Math.abs(place) > NEAREST * Math.abs(apex))) {
+            return before;
+        }
+        if (Math.abs(place) > Math.abs(apex)) {
+            return sawn(new RoundedEnd(place, place, place, g0, g1, bend, share), apex);
+        }
         double touched = apex / (1 - apex * curve[1] / 2);
         touched = Math.abs(touched) > Math.abs(place) ? place : touched;
-        boolean near = place * apex > 0 && Math.abs(place) > NEAREST * Math.abs(apex);
-        return near ? new RoundedEnd(place, touched, g0, g1, bend, share) : before;
+        return new RoundedEnd(place, touched, touched, g0, g1, bend, share);
+    }
+
+    /**
+     * A quadric whose pole lies beyond what is seen: it is sawn off before, at p, and the near half of the face's rim, of the quadric's radius r there, is what
+     * stands farthest out, at X = p / (1 − r). By halving.
+     */
+    private static RoundedEnd sawn(RoundedEnd whole, double apex) {
+        double inner = NEAREST * apex;
+        double outer = apex;
+        for (int k = 0; k < HALVINGS; k++) {
+            double middle = (inner + outer) / 2;
+            boolean beyond = Math.abs(middle) > Math.abs(apex * (1 - whole.radius(middle)));
+            inner = beyond ? inner : middle;
+            outer = beyond ? middle : outer;
+        }
+        return new RoundedEnd(outer, outer, outer, whole.level, whole.slope, whole.bend, whole.share);
     }
 
     /** Fits Y² over X − apex to so many points of each edge; gives what they stray by, root mean square. */

@@ -65,4 +65,21 @@ class RoundedEndTest {
     void a_sawn_end_is_the_same_form_without_depth() throws Unsure {
         assertThat(end(0.2, p -> 0.05).place()).isCloseTo(START, within(2 / FOCAL));
     }
+
+    /** A foot's ball, its face from a tenth to half as wide: what is found and how far back it may stand hold the true end between them. */
+    @Test
+    void a_ball_sawn_off_flat_ends_within_what_is_left_open() throws Unsure {
+        double pixel = 1 / FOCAL;
+        for (double round : new double[] {0.02, 0.03, 0.05}) {
+            for (int tenths = 1; tenths <= 5; tenths++) {
+                double off = round * Math.sqrt(1 - tenths * tenths / 100.0);
+                DoubleUnaryOperator ball = p -> Math.sqrt(Math.max(0, round * round - (p - off) * (p - off)));
+                RoundedEnd end = end(off, ball);
+                String which = "ball of %s, face of %d tenths: %s".formatted(round, tenths, end);
+                assertThat(end.place()).as(which).isLessThan(START + 4 * pixel);
+                assertThat(end.back()).as(which).isGreaterThan(START - 3 * pixel);
+                assertThat(end.back() - end.place()).as(which).isLessThan(0.3 * round);
+            }
+        }
+    }
 }
