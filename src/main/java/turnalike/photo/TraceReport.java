@@ -49,6 +49,12 @@ final class TraceReport {
      */
     private static final double MOST_SKEW = 1.5;
 
+    /**
+     * Of a piece picked from among much that is in the picture this share of all that is let pass, and both ends must be alike on both sides, a flat one
+     * too: what is not the piece, or not all of it, may be as slender.
+     */
+    private static final double PICKED = 0.6;
+
     /** An edge by so much less sure than the other, over so much of the length, is told of: the radii rest on the other one there. */
     private static final double ONE_SIDED = 2.5;
 
@@ -68,7 +74,15 @@ final class TraceReport {
 
     private final EdgeFit.Fitted contour;
 
-    TraceReport(Picture picture, Scale scale, EdgeFit.Fitted contour) {
+    /** Of what is let pass. */
+    private final double share;
+
+    private final boolean picked;
+
+    /** @param picked whether the piece was picked from among much else in the picture, by what it looks like and not by what lies round it */
+    TraceReport(Picture picture, Scale scale, EdgeFit.Fitted contour, boolean picked) {
+        this.picked = picked;
+        share = picked ? PICKED : 1;
         this.picture = picture;
         this.scale = scale;
         focal = scale.focal();
@@ -145,20 +159,20 @@ final class TraceReport {
                             ? "hold the camera still and let it focus on the piece"
                             : "make the picture smaller: it has more pixels than sharpness");
         }
-        if (contour.sure() > MOST_UNSURE * Math.max(1, contour.softness())) {
+        if (contour.sure() > share * MOST_UNSURE * Math.max(1, contour.softness())) {
             throw new Unsure(
                     PhotoTrace.Reason.LIKE_GROUND,
                     "the piece and what lies behind it are so alike in colour and light that its edge may be a line of the ground's",
                     "take it on a plain ground of another colour");
         }
-        if (lessSure(outline) > LOST * Math.max(1, contour.softness())) {
+        if (lessSure(outline) > share * LOST * Math.max(1, contour.softness())) {
             throw new Unsure(
                     PhotoTrace.Reason.LIKE_GROUND,
                     "one of the piece's edges is lost in what lies behind it over half of the length",
                     "take it on a plain ground of another colour, or in light that falls on both sides");
         }
         double most = apart[apart.length * 4 / 5];
-        if (most > Math.max(LEAST_APART, MOST_APART * widest)) {
+        if (most > share * Math.max(LEAST_APART, MOST_APART * widest)) {
             throw new Unsure(
                     PhotoTrace.Reason.NOT_ROUND,
                     ("the piece's two edges disagree by %.1f pixels and more over a fifth of its length: something of its colour,"
@@ -180,7 +194,8 @@ final class TraceReport {
     private void checkEnds() throws Unsure {
         for (boolean start : new boolean[] {true, false}) {
             EndCap cap = start ? view.start() : view.end();
-            if (!cap.isPlaced() && cap.skew(view.contour(), start) > MOST_SKEW * Math.max(1, contour.softness())) {
+            if ((picked || !cap.isPlaced())
+                    && cap.skew(view.contour(), start) > share * MOST_SKEW * Math.max(1, contour.softness())) {
                 throw new Unsure(
                         PhotoTrace.Reason.LIKE_GROUND,
                         "an end's outline is not alike on both sides of the axis: a shadow or the ground was taken for the piece there",

@@ -1,7 +1,9 @@
 package turnalike.photo;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import turnalike.effort.Effort;
 import turnalike.effort.Progress;
 import turnalike.units.Length;
@@ -10,6 +12,13 @@ import turnalike.units.Length;
 final class Tracer {
     /** Fewer pixels than this from edge to edge say little of a shape. */
     private static final double LEAST_ACROSS = 16;
+
+    /** Why a picture is refused in which something else may have been taken for the piece or for its ground. */
+    private static final Set<PhotoTrace.Reason> MAY_LIE_ELSEWHERE = EnumSet.of(
+            PhotoTrace.Reason.NO_PIECE,
+            PhotoTrace.Reason.CUT_OFF,
+            PhotoTrace.Reason.NOT_ROUND,
+            PhotoTrace.Reason.LIKE_GROUND);
 
     private Tracer() {}
 
@@ -36,23 +45,62 @@ final class Tracer {
                             : wish.sheet().without());
             checkScale(sheet, span);
             go(effort, "finding the piece");
-            BodySearch.Found found = bare.isPresent() && sheet.view().isEmpty()
-                    ? bare.orElseThrow().done()
-                    : BodySearch.find(whole, sheet.view(), pointed);
-            go(effort, "following its edges");
-            CoarsePicture coarse = found.coarse();
-            EdgeFit.Fitted contour =
-                    contour(picture, coarse, found.body(), CoarseColour.of(file, camera.orientation()));
-            go(effort, "working out where the camera stood");
-            Sight.AxisLine axis = directed(found.body(), coarse.block(), wish.ends());
-            PointedScale scaled = sheet.relied().isPresent()
-                    ? bySheet(picture, sheet, wish, contour, axis)
-                    : bySpan(picture, focal, span.orElseThrow(), contour, axis, wish.ends());
-            Scale scale = scaled.scale().warned(sheet.trouble().map(what -> what + ": it was not used"));
-            return scaled.ends().cut(new TraceReport(picture, scale, contour).answer());
+            Asked asked =
+                    new Asked(picture, CoarseColour.of(file, camera.orientation()), focal, sheet, span, wish, effort);
+            BodySearch.Found found;
+            try {
+                found = bare.isPresent() && sheet.view().isEmpty()
+                        ? bare.orElseThrow().done()
+                        : BodySearch.find(whole, sheet.view(), pointed);
+            } catch (Unsure why) {
+                return picked(whole, Optional.empty(), asked, why);
+            }
+            try {
+                return traced(found, asked, false);
+            } catch (Unsure why) {
+                return picked(whole, Optional.of(found.body()), asked, why);
+            }
         } catch (Unsure unsure) {
             return unsure.answer();
         }
+    }
+
+    /** Whatever else stands out from all round it, if it can be traced; else what was refused before stays so. */
+    private static PhotoTrace picked(CoarsePicture whole, Optional<BodyFinder.Body> found, Asked asked, Unsure why)
+            throws Unsure {
+        boolean elsewhere = MAY_LIE_ELSEWHERE.contains(why.answer().reason());
+        if (!elsewhere || asked.sheet.view().isPresent() || asked.wish.ends().isPresent()) {
+            throw why;
+        }
+        return PickedPiece.of(
+                        OwnColours.of(whole), found, body -> traced(new BodySearch.Found(body, whole), asked, true))
+                .orElseThrow(() -> why);
+    }
+
+    /** What is traced, and what is known of it. */
+    private record Asked(
+            Picture picture,
+            CoarseColour colour,
+            FocalGuess focal,
+            SheetReading sheet,
+            Optional<Length> span,
+            PhotoWish wish,
+            Effort effort) {}
+
+    private static PhotoTrace traced(BodySearch.Found found, Asked asked, boolean picked) throws Unsure {
+        Picture picture = asked.picture;
+        PhotoWish wish = asked.wish;
+        SheetReading sheet = asked.sheet;
+        go(asked.effort, "following its edges");
+        CoarsePicture coarse = found.coarse();
+        EdgeFit.Fitted contour = contour(picture, coarse, found.body(), asked.colour);
+        go(asked.effort, "working out where the camera stood");
+        Sight.AxisLine axis = directed(found.body(), coarse.block(), wish.ends());
+        PointedScale scaled = sheet.relied().isPresent()
+                ? bySheet(picture, sheet, wish, contour, axis)
+                : bySpan(picture, asked.focal, asked.span.orElseThrow(), contour, axis, wish.ends());
+        Scale scale = scaled.scale().warned(sheet.trouble().map(what -> what + ": it was not used"));
+        return scaled.ends().cut(new TraceReport(picture, scale, contour, picked).answer());
     }
 
     private static void checkScale(SheetReading sheet, Optional<Length> span) throws Unsure {
