@@ -54,6 +54,16 @@ final class BodyFinder {
         return new BodyFinder(picture, pointed).find();
     }
 
+    /** A piece that is about where a mask is 1, by the colours there and beside it. */
+    static Body near(CoarsePicture picture, byte[] mask) throws Unsure {
+        GrayS32 labels = new GrayS32(picture.width(), picture.height());
+        for (int i = 0; i < mask.length; i++) {
+            labels.data[i] = mask[i];
+        }
+        Blob blob = Blob.of(labels.data, 1, picture.width(), picture.height())[0];
+        return new BodyFinder(picture, Optional.empty()).refined(blob, labels);
+    }
+
     private Body find() throws Unsure {
         checkLight();
         try {

@@ -6,7 +6,8 @@ import java.util.Set;
 
 /**
  * A picture looked at in other ways before it is refused: what was found without its shadow, then what lies on a card or a cloth of which the picture shows
- * the rim, each as if the picture ended there. The first that passes all checks counts.
+ * the rim, each as if the picture ended there, then whatever stands out from all round it, as a piece in a lathe does. The first that passes all checks
+ * counts.
  */
 final class SecondLook {
     /** Why a picture is refused in which a shadow may have been taken for the piece, or a card for its ground. */
@@ -33,12 +34,8 @@ final class SecondLook {
 
     /** Traces what was found, or tells why it cannot be. */
     interface Attempt {
-        /**
-         * Traces it.
-         *
-         * @param strict whether a flat end's rim must be seen on both sides
-         */
-        PhotoTrace trace(BodySearch.Found found, boolean strict) throws Unsure;
+        /** Traces it with so much care. */
+        PhotoTrace trace(BodySearch.Found found, Care care) throws Unsure;
     }
 
     /** As it is found, or else in one of the other ways. */
@@ -46,13 +43,17 @@ final class SecondLook {
         Optional<BodySearch.Found> found = Optional.empty();
         try {
             found = Optional.of(search.found());
-            return attempt.trace(found.orElseThrow(), true);
+            return attempt.trace(found.orElseThrow(), Care.BOTH_SIDES);
         } catch (Unsure why) {
             PhotoTrace.Reason reason = why.answer().reason();
             if (!MAY_LIE_OTHERWISE.contains(reason)) {
                 throw why;
             }
-            Optional<PhotoTrace> other = new SecondLook(whole, attempt).otherwise(found);
+            SecondLook look = new SecondLook(whole, attempt);
+            Optional<PhotoTrace> other = look.otherwise(found);
+            if (other.isEmpty() && reason != PhotoTrace.Reason.TWO_PIECES) {
+                other = look.picked(found);
+            }
             if (other.isPresent()) {
                 return other.orElseThrow();
             }
@@ -60,7 +61,7 @@ final class SecondLook {
                 throw why;
             }
             // Nothing better: of an end that something lies beside, one half may tell enough.
-            return attempt.trace(found.orElseThrow(), false);
+            return attempt.trace(found.orElseThrow(), Care.USUAL);
         }
     }
 
@@ -78,6 +79,14 @@ final class SecondLook {
             }
         }
         return trace;
+    }
+
+    /** Whatever else stands out from all round it. */
+    private Optional<PhotoTrace> picked(Optional<BodySearch.Found> found) throws Unsure {
+        return PickedPiece.of(
+                OwnColours.of(whole),
+                found.map(BodySearch.Found::body),
+                body -> attempt.trace(new BodySearch.Found(body, whole), Care.PICKED));
     }
 
     /** What lies wholly within an area, all else painted over. */
@@ -101,7 +110,7 @@ final class SecondLook {
     /** The trace, unless it is refused; an end of the time given is no refusal of this one alone. */
     private Optional<PhotoTrace> passed(BodySearch.Found found) throws Unsure {
         try {
-            return Optional.of(attempt.trace(found, true));
+            return Optional.of(attempt.trace(found, Care.BOTH_SIDES));
         } catch (Unsure refused) {
             if (refused.answer().reason() == PhotoTrace.Reason.STOPPED) {
                 throw refused;

@@ -43,15 +43,6 @@ final class TraceReport {
      */
     private static final double LOST = 0.45;
 
-    /**
-     * An end that is no flat round whose rim tells where it stands, and whose two sides differ by more than this, in pixels or in softnesses, is not seen
-     * for what it is: of ends seen well the worst had 1.06, those that went wrong began at 2.4.
-     */
-    private static final double MOST_SKEW = 1.5;
-
-    /** The same of a flat round whose rim was seen, where it is asked for on both sides: of those seen well, wood on wood among them, the worst had 2.4, those that went wrong began at 3.5. */
-    private static final double MOST_SKEW_AT_RIM = 3;
-
     /** An edge by so much less sure than the other, over so much of the length, is told of: the radii rest on the other one there. */
     private static final double ONE_SIDED = 2.5;
 
@@ -71,15 +62,10 @@ final class TraceReport {
 
     private final EdgeFit.Fitted contour;
 
-    private final boolean strict;
+    private final Care care;
 
-    /**
-     * Of a contour in a view.
-     *
-     * @param strict whether an end's rim must be seen on both sides
-     */
-    TraceReport(Picture picture, Scale scale, EdgeFit.Fitted contour, boolean strict) {
-        this.strict = strict;
+    TraceReport(Picture picture, Scale scale, EdgeFit.Fitted contour, Care care) {
+        this.care = care;
         this.picture = picture;
         this.scale = scale;
         focal = scale.focal();
@@ -158,20 +144,20 @@ final class TraceReport {
                             ? "hold the camera still and let it focus on the piece"
                             : "make the picture smaller: it has more pixels than sharpness");
         }
-        if (contour.sure() > MOST_UNSURE * Math.max(1, contour.softness())) {
+        if (contour.sure() > care.share() * MOST_UNSURE * Math.max(1, contour.softness())) {
             throw new Unsure(
                     PhotoTrace.Reason.LIKE_GROUND,
                     "the piece and what lies behind it are so alike in colour and light that its edge may be a line of the ground's",
                     "take it on a plain ground of another colour");
         }
-        if (lessSure(outline) > LOST * Math.max(1, contour.softness())) {
+        if (lessSure(outline) > care.share() * LOST * Math.max(1, contour.softness())) {
             throw new Unsure(
                     PhotoTrace.Reason.LIKE_GROUND,
                     "one of the piece's edges is lost in what lies behind it over half of the length",
                     "take it on a plain ground of another colour, or in light that falls on both sides");
         }
         double most = apart[apart.length * 4 / 5];
-        if (most > Math.max(LEAST_APART, MOST_APART * widest)) {
+        if (most > care.share() * Math.max(LEAST_APART, MOST_APART * widest)) {
             throw new Unsure(
                     PhotoTrace.Reason.NOT_ROUND,
                     ("the piece's two edges disagree by %.1f pixels and more over a fifth of its length: something of its colour,"
@@ -193,9 +179,7 @@ final class TraceReport {
     private void checkEnds() throws Unsure {
         for (boolean start : new boolean[] {true, false}) {
             EndCap cap = start ? view.start() : view.end();
-            double most =
-                    !cap.isPlaced() ? MOST_SKEW : strict && cap.flat() ? MOST_SKEW_AT_RIM : Double.POSITIVE_INFINITY;
-            if (cap.skew(view.contour(), start) > most * Math.max(1, contour.softness())) {
+            if (cap.skew(view.contour(), start) > care.mostSkew(cap) * Math.max(1, contour.softness())) {
                 throw new Unsure(
                         PhotoTrace.Reason.LIKE_GROUND,
                         "an end's outline is not alike on both sides of the axis: a shadow or the ground was taken for the piece there",

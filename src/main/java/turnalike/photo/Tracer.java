@@ -39,14 +39,14 @@ final class Tracer {
             CoarseColour colour = CoarseColour.of(file, camera.orientation());
             Asked asked = new Asked(picture, colour, focal, sheet, span, wish, effort);
             if (sheet.view().isPresent()) {
-                return traced(BodySearch.find(whole, sheet.view(), pointed), asked, false);
+                return traced(BodySearch.find(whole, sheet.view(), pointed), asked, Care.USUAL);
             }
             SecondLook.Search search =
                     () -> bare.isPresent() ? bare.orElseThrow().done() : BodySearch.find(whole, sheet.view(), pointed);
             // Where somebody pointed there is nothing else to look at.
             return pointed.isPresent()
-                    ? traced(search.found(), asked, false)
-                    : SecondLook.trace(whole, search, (found, strict) -> traced(found, asked, strict));
+                    ? traced(search.found(), asked, Care.USUAL)
+                    : SecondLook.trace(whole, search, (found, care) -> traced(found, asked, care));
         } catch (Unsure unsure) {
             return unsure.answer();
         }
@@ -62,7 +62,7 @@ final class Tracer {
             PhotoWish wish,
             Effort effort) {}
 
-    private static PhotoTrace traced(BodySearch.Found found, Asked asked, boolean strict) throws Unsure {
+    private static PhotoTrace traced(BodySearch.Found found, Asked asked, Care care) throws Unsure {
         Picture picture = asked.picture;
         PhotoWish wish = asked.wish;
         SheetReading sheet = asked.sheet;
@@ -75,7 +75,7 @@ final class Tracer {
                 ? bySheet(picture, sheet, wish, contour, axis)
                 : bySpan(picture, asked.focal, asked.span.orElseThrow(), contour, axis, wish.ends());
         Scale scale = scaled.scale().warned(sheet.trouble().map(what -> what + ": it was not used"));
-        return scaled.ends().cut(new TraceReport(picture, scale, contour, strict).answer());
+        return scaled.ends().cut(new TraceReport(picture, scale, contour, care).answer());
     }
 
     private static void checkScale(SheetReading sheet, Optional<Length> span) throws Unsure {

@@ -47,7 +47,7 @@ public record SmallPicture(
         return copy;
     }
 
-    /** Draws the piece over what is there; the ground too, if wished. */
+    /** Draws the piece over what is there, and mixed with that along its edge; over the ground, if wished. */
     BufferedImage drawn(BufferedImage image, boolean ground) {
         SplittableRandom dice = new SplittableRandom(5);
         Pose pose = pose();
@@ -75,7 +75,7 @@ public record SmallPicture(
                     continue;
                 }
                 double[] wood = {0.40, 0.22, 0.10};
-                double[] card = {0.55, 0.57, 0.60};
+                double[] card = ground ? new double[] {0.55, 0.57, 0.60} : light(image.getRGB(x, y));
                 int rgb = 0;
                 for (int c = 0; c < 3; c++) {
                     double value = light * wood[c] + (1 - inside) * card[c];
@@ -87,6 +87,15 @@ public record SmallPicture(
             }
         }
         return image;
+    }
+
+    private static double[] light(int rgb) {
+        double[] light = new double[3];
+        for (int c = 0; c < 3; c++) {
+            double code = (rgb >> (16 - 8 * c) & 255) / 255.0;
+            light[c] = code <= 0.04045 ? code / 12.92 : Math.pow((code + 0.055) / 1.055, 2.4);
+        }
+        return light;
     }
 
     /** Farther from the piece than this, in pixels, and a pixel is all ground. */
