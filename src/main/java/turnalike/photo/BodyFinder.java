@@ -310,7 +310,7 @@ final class BodyFinder {
     private double[] midline(float[] likely, HalfWidths run) {
         Strip strip = run.strip();
         int[] widths = run.widths();
-        double[][] normal = new double[2][3];
+        StraightLine middle = new StraightLine();
         for (int t = run.first(); t <= run.last(); t++) {
             // Each side's own best edge near the common one.
             double[] edge = new double[2];
@@ -330,16 +330,8 @@ final class BodyFinder {
                     edge[side] = low;
                 }
             }
-            double off = (edge[0] - edge[1]) / 2;
-            double place = strip.from() + t;
-            double weight = 1 / (1 + off * off / 4);
-            normal[0][0] += weight;
-            normal[0][1] += weight * place;
-            normal[1][1] += weight * place * place;
-            normal[0][2] += weight * off;
-            normal[1][2] += weight * off * place;
+            middle.add(strip.from() + t, (edge[0] - edge[1]) / 2);
         }
-        normal[1][0] = normal[0][1];
-        return LeastSquares.solve(normal);
+        return middle.solved();
     }
 }

@@ -168,21 +168,13 @@ final class MirroredPatch {
 
     /** Moves the axis midway between the sides; where one of them has something beside the piece that counts little. */
     private void straighten() {
-        double[][] rows = new double[2][3];
+        StraightLine middle = new StraightLine();
         for (int t = 0; t < sides[0].length; t++) {
-            double off = (sides[0][t] - sides[1][t]) / 2;
             if (sides[0][t] > NONE) {
-                double weight = 1 / (1 + off * off / 4);
-                double place = from + t + 0.5;
-                rows[0][0] += weight;
-                rows[0][1] += weight * place;
-                rows[1][1] += weight * place * place;
-                rows[0][2] += weight * off;
-                rows[1][2] += weight * off * place;
+                middle.add(from + t + 0.5, (sides[0][t] - sides[1][t]) / 2);
             }
         }
-        rows[1][0] = rows[0][1];
-        double[] line = LeastSquares.solve(rows);
+        double[] line = middle.solved();
         x -= line[0] * Math.sin(angle);
         y += line[0] * Math.cos(angle);
         angle += Math.atan(line[1]);

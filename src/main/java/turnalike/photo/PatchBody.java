@@ -140,21 +140,13 @@ final class PatchBody {
 
     /** Moves the axis midway between the sides. */
     private void straighten() {
-        double[][] rows = new double[2][3];
+        StraightLine middle = new StraightLine();
         for (int t = 0; t < filled.length; t++) {
             if (filled[t] > 0) {
-                double off = (sides[0][t] - sides[1][t]) / 2;
-                double weight = 1 / (1 + off * off / 4);
-                double place = from + t;
-                rows[0][0] += weight;
-                rows[0][1] += weight * place;
-                rows[1][1] += weight * place * place;
-                rows[0][2] += weight * off;
-                rows[1][2] += weight * off * place;
+                middle.add(from + t, (sides[0][t] - sides[1][t]) / 2);
             }
         }
-        rows[1][0] = rows[0][1];
-        double[] line = LeastSquares.solve(rows);
+        double[] line = middle.solved();
         x -= line[0] * Math.sin(angle);
         y += line[0] * Math.cos(angle);
         angle += Math.atan(line[1]);
