@@ -48,6 +48,13 @@ final class TraceReport {
 
     private static final double MUCH = 0.2;
 
+    /**
+     * What a camera's own work on a picture, its tone curve and its sharpening, moves both edges by alike, in pixels: no difference between them shows it.
+     * Of sixty pictures, most of them treated so, by one who had not seen the program, 43 are traced: 60 places in 100 lay within what is stated without it,
+     * 69 with it.
+     */
+    private static final double BY_CAMERA = 0.1;
+
     private final Picture picture;
 
     private final FocalGuess focal;
@@ -109,7 +116,9 @@ final class TraceReport {
         return new PhotoTrace.Traced(
                 new Profile(
                         Length.ofMm(lengthMm),
-                        stations,
+                        stations.stream()
+                                .map(each -> withCamera(each, outline.mmPerPixel()))
+                                .toList(),
                         HardlySeen.with(hidden, squares.stretches(), stations, outline.mmPerPixel())),
                 new Profile(Length.ofMm(lengthMm), stations, hidden),
                 squares.stretches(),
@@ -118,6 +127,15 @@ final class TraceReport {
                 focal.from(),
                 overlay(),
                 warnings(outline, edges, squares));
+    }
+
+    /** What is told of a radius; members are fitted without it, for what moves all edges alike makes no member another. */
+    private static Profile.Station withCamera(Profile.Station station, double pixelMm) {
+        return new Profile.Station(
+                station.place(),
+                station.radius(),
+                Length.ofMm(
+                        Math.hypot(BY_CAMERA * pixelMm, station.uncertainty().mm())));
     }
 
     /** What the less sure of the two edges is uncertain by over half of the length and more, pixels. */
