@@ -64,8 +64,8 @@ public record RowFit(
     /** Where a limit comes from that the job tells. */
     public static final String YOURS = "yours";
 
-    /** What is lower stands on furniture: no rail that somebody leans on is a foot high (common practice, no source). */
-    private static final Length LOW = Length.ofMm(300);
+    /** What is lower stands on furniture: even what tops a low wall has taller pieces (common practice, no source). */
+    private static final Length LOW = Length.ofMm(200);
 
     private static final int TOLD_PLACES = 60;
     private static final int A_LINE = 6;

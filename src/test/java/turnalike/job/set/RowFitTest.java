@@ -334,7 +334,8 @@ class RowFitTest {
     void only_what_might_guard_a_drop_is_sent_to_the_local_authority() {
         assertThat(isCautioned(60, row -> {})).isFalse();
         assertThat(isCautioned(150, row -> {})).isFalse();
-        assertThat(isCautioned(300, row -> {})).isTrue();
+        assertThat(isCautioned(199, row -> {})).isFalse();
+        assertThat(isCautioned(200, row -> {})).isTrue();
         assertThat(isCautioned(TALL, row -> {})).isTrue();
         assertThat(isCautioned(150, row -> row.put("rake_deg", 35))).isTrue();
         assertThat(isCautioned(150, row -> row.put("largest_opening", 100))).isTrue();
