@@ -55,8 +55,8 @@ final class BeyondEnds {
         for (int k = NEAR; k < FAR; k++) {
             for (int h = -most; h <= most; h++) {
                 int pixel = Math.abs(h) < least ? -1 : pixel(end + k * way, h);
-                for (int c = 0; c < 3 && pixel >= 0; c++) {
-                    light[c] += picture.planes()[c][pixel] * picture.planes()[c][pixel];
+                if (pixel >= 0) {
+                    picture.addLight(pixel, light);
                 }
             }
         }

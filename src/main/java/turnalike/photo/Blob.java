@@ -24,6 +24,24 @@ record Blob(
         return length() / Math.max(1, Math.sqrt(12) * deviation);
     }
 
+    /** 1 where it is, row by row, of the labels that it was found by. */
+    byte[] mask(int[] labels) {
+        byte[] mask = new byte[labels.length];
+        for (int i = 0; i < mask.length; i++) {
+            mask[i] = (byte) (labels[i] == label ? 1 : 0);
+        }
+        return mask;
+    }
+
+    /** Of what a mask covers as one patch. */
+    static Blob of(byte[] mask, int width) {
+        int[] labels = new int[mask.length];
+        for (int i = 0; i < labels.length; i++) {
+            labels[i] = mask[i];
+        }
+        return of(labels, 1, width, mask.length / width)[0];
+    }
+
     /** Of all patches by their labels, one and more; the rest have label 0. */
     static Blob[] of(int[] labels, int count, int width, int height) {
         double[][] sums = new double[count + 1][6];

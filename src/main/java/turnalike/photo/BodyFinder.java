@@ -47,7 +47,23 @@ final class BodyFinder {
      * @param widest the largest half width
      */
     @SuppressWarnings("ArrayRecordComponent") // never compared, and large
-    record Body(byte[] mask, double x, double y, double angle, double from, double to, double widest) {}
+    record Body(byte[] mask, double x, double y, double angle, double from, double to, double widest) {
+        /**
+         * Whether it comes to the rim of what shows, or beyond.
+         *
+         * @param shows 1 where the picture does, row by row
+         * @param width how long a row is
+         */
+        boolean reachesOut(byte[] shows, int width) {
+            for (int i = width + 1; i < mask.length - width - 1; i++) {
+                if (mask[i] > 0
+                        && (shows[i - 1] & shows[i + 1] & shows[i - width] & shows[i + width] & shows[i]) == 0) {
+                    return true;
+                }
+            }
+            return false;
+        }
+    }
 
     /** @param pointed where the piece lies, if somebody pointed at it: what else is in the picture is then passed over */
     static Body find(CoarsePicture picture, Optional<PointedPlace> pointed) throws Unsure {
@@ -56,12 +72,8 @@ final class BodyFinder {
 
     /** A piece that is about where a mask is 1, by the colours there and beside it. */
     static Body near(CoarsePicture picture, byte[] mask) throws Unsure {
-        GrayS32 labels = new GrayS32(picture.width(), picture.height());
-        for (int i = 0; i < mask.length; i++) {
-            labels.data[i] = mask[i];
-        }
-        Blob blob = Blob.of(labels.data, 1, picture.width(), picture.height())[0];
-        return new BodyFinder(picture, Optional.empty()).refined(blob, labels);
+        BodyFinder finder = new BodyFinder(picture, Optional.empty());
+        return finder.refined(Blob.of(mask, picture.width()), finder.grey(mask.clone()));
     }
 
     private Body find() throws Unsure {
@@ -133,19 +145,19 @@ final class BodyFinder {
             }
         }
         if (what != In.LIGHT) {
-            byte[] own = what == In.HUE ? surely(best, found) : PatchBody.solid(patch(best, found.labels));
+            byte[] own = what == In.HUE ? surely(best, found) : PatchBody.solid(grey(best.mask(found.labels.data)));
             Optional<Body> asItIs = PatchBody.find(picture, own, best);
             if (asItIs.isPresent()) {
                 checkRim(asItIs.orElseThrow().mask());
                 return asItIs.orElseThrow();
             }
         }
-        return refined(best, found.labels);
+        return refined(best, grey(best.mask(found.labels.data)));
     }
 
     /** Of a patch what is as far from the ground as most of it, and no stain of the ground that touches it. */
     private byte[] surely(Blob blob, Patches patches) {
-        byte[] own = patch(blob, patches.labels).data;
+        byte[] own = blob.mask(patches.labels.data);
         float[] far = new float[blob.area()];
         int count = 0;
         for (int i = 0; i < own.length && count < far.length; i++) {
@@ -160,11 +172,10 @@ final class BodyFinder {
         return own;
     }
 
-    private GrayU8 patch(Blob blob, GrayS32 labels) {
+    /** A mask as BoofCV has it. */
+    private GrayU8 grey(byte[] mask) {
         GrayU8 own = new GrayU8(width, height);
-        for (int i = 0; i < labels.data.length; i++) {
-            own.data[i] = (byte) (labels.data[i] == blob.label() ? 1 : 0);
-        }
+        own.data = mask;
         return own;
     }
 
@@ -247,9 +258,8 @@ final class BodyFinder {
         return Math.sqrt(far) < 0.16;
     }
 
-    private Body refined(Blob blob, GrayS32 labels) throws Unsure {
+    private Body refined(Blob blob, GrayU8 own) throws Unsure {
         byte[] known = new byte[width * height];
-        GrayU8 own = patch(blob, labels);
         double x = blob.x();
         double y = blob.y();
         double angle = blob.angle();

@@ -30,7 +30,7 @@ final class BodySearch {
         Optional<Unsure> why = Optional.empty();
         try {
             BodyFinder.Body body = find(inBand, band, pointed);
-            if (!EvenAreas.reachesOut(coarse.width(), band, body.mask())) {
+            if (!body.reachesOut(band, coarse.width())) {
                 return new Found(body, inBand);
             }
             why = Optional.of(new Unsure(
@@ -44,7 +44,7 @@ final class BodySearch {
         CoarsePicture around = Ground.painted(coarse, beside, 0.5);
         try {
             BodyFinder.Body body = find(around, beside, pointed);
-            if (!EvenAreas.reachesOut(coarse.width(), beside, body.mask())) {
+            if (!body.reachesOut(beside, coarse.width())) {
                 return new Found(body, around);
             }
         } catch (Unsure nothing) {

@@ -73,6 +73,13 @@ final class CoarsePicture {
         return height;
     }
 
+    /** Adds a pixel's linear red, green and blue. */
+    void addLight(int pixel, double[] sums) {
+        for (int c = 0; c < sums.length; c++) {
+            sums[c] += planes[c][pixel] * planes[c][pixel];
+        }
+    }
+
     /** Roots of linear red, green, blue, row by row. */
     float[][] planes() {
         return planes;

@@ -54,16 +54,6 @@ final class EvenAreas {
         return new EvenAreas(picture).areas();
     }
 
-    /** Whether a body comes to the rim of what shows, or beyond. */
-    static boolean reachesOut(int width, byte[] shows, byte[] body) {
-        for (int i = width + 1; i < body.length - width - 1; i++) {
-            if (body[i] > 0 && (shows[i - 1] & shows[i + 1] & shows[i - width] & shows[i + width] & shows[i]) == 0) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     private List<byte[]> areas() {
         GrayU8 even = BinaryImageOps.erode8(even(), 1, null);
         GrayS32 labels = new GrayS32(width, height);

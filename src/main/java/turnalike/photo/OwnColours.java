@@ -114,7 +114,7 @@ final class OwnColours {
         GrayU8 own = new GrayU8(width, height);
         own.data = flooded(along, patch);
         byte[] solid = PatchBody.solid(own);
-        MirroredPatch mirrored = new MirroredPatch(solid, width, blob(solid, width));
+        MirroredPatch mirrored = new MirroredPatch(solid, width, Blob.of(solid, width));
         double share = mirrored.share();
         if (share >= LEAST_MIRRORED && new PatchSurroundings(tints, mirrored).letItBeRound()) {
             double likely = edge(solid) * Math.sqrt(mirrored.to() - mirrored.from()) * Math.pow(share, 4);
@@ -164,16 +164,8 @@ final class OwnColours {
     /** As a body of one hue, without a lathe's centres, if it is one; else as it is. */
     private BodyFinder.Body body(Candidate candidate) {
         byte[] whole = whole(candidate);
-        return PatchBody.find(picture, whole, blob(whole, picture.width()))
+        return PatchBody.find(picture, whole, Blob.of(whole, picture.width()))
                 .orElseGet(() -> candidate.mirrored.body(whole, tints.factor()));
-    }
-
-    private static Blob blob(byte[] mask, int width) {
-        int[] labels = new int[mask.length];
-        for (int i = 0; i < labels.length; i++) {
-            labels[i] = mask[i];
-        }
-        return Blob.of(labels, 1, width, mask.length / width)[0];
     }
 
     /** The patch in the picture itself: near its outline by its level there. */

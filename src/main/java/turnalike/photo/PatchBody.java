@@ -120,9 +120,7 @@ final class PatchBody {
                     pixels++;
                     int side = h < 0 ? 1 : 0;
                     sides[side][t] = Math.max(sides[side][t], Math.abs(h) / 2.0);
-                    for (int c = 0; c < 3; c++) {
-                        light[c] += picture.planes()[c][pixel] * picture.planes()[c][pixel];
-                    }
+                    picture.addLight(pixel, light);
                 }
             }
             double whole = Math.max(1e-9, light[0] + light[1] + light[2]);

@@ -29,9 +29,9 @@ final class PickedPiece {
         this.bodies = bodies;
     }
 
-    /** The rest of the way from a body to the answer. */
+    /** The rest of the way from a body to the answer, if there is one. */
     interface Tracing {
-        PhotoTrace of(BodyFinder.Body body) throws Unsure;
+        Optional<PhotoTrace> of(BodyFinder.Body body) throws Unsure;
     }
 
     /**
@@ -50,7 +50,7 @@ final class PickedPiece {
         for (int k = 0; k < bodies.size(); k++) {
             Optional<BodyFinder.Body> body =
                     body(k).filter(each -> found.isEmpty() || mostOf(found.orElseThrow(), each));
-            Optional<PhotoTrace> trace = body.isPresent() ? traced(body.orElseThrow()) : Optional.empty();
+            Optional<PhotoTrace> trace = body.isPresent() ? tracing.of(body.orElseThrow()) : Optional.empty();
             if (trace.isPresent()) {
                 return hasRival(body.orElseThrow(), k + 1) ? Optional.empty() : trace;
             }
@@ -69,7 +69,7 @@ final class PickedPiece {
         for (int k = from; k < bodies.size(); k++) {
             Optional<BodyFinder.Body> rival = body(k).filter(each ->
                     each.to() - each.from() > RIVAL * length && (!same(body, each) || endsElsewhere(body, each)));
-            if (rival.isPresent() && traced(rival.orElseThrow()).isPresent()) {
+            if (rival.isPresent() && tracing.of(rival.orElseThrow()).isPresent()) {
                 return true;
             }
         }
@@ -93,17 +93,6 @@ final class PickedPiece {
         try {
             return Optional.of(bodies.get(k).done());
         } catch (Unsure none) {
-            return Optional.empty();
-        }
-    }
-
-    private Optional<PhotoTrace> traced(BodyFinder.Body body) throws Unsure {
-        try {
-            return Optional.of(tracing.of(body));
-        } catch (Unsure none) {
-            if (none.answer().reason() == PhotoTrace.Reason.STOPPED) {
-                throw none;
-            }
             return Optional.empty();
         }
     }

@@ -61,9 +61,7 @@ final class RimHues {
 
     private static int bin(CoarsePicture picture, int pixel) {
         double[] light = new double[3];
-        for (int c = 0; c < 3; c++) {
-            light[c] = picture.planes()[c][pixel] * picture.planes()[c][pixel];
-        }
+        picture.addLight(pixel, light);
         double whole = light[0] + light[1] + light[2];
         int red = (int) (BINS_TO_ONE * light[0] / Math.max(1e-9, whole));
         int blue = (int) (BINS_TO_ONE * light[2] / Math.max(1e-9, whole));

@@ -66,19 +66,28 @@ final class SecondLook {
     }
 
     private Optional<PhotoTrace> otherwise(Optional<BodySearch.Found> found) throws Unsure {
-        Optional<PhotoTrace> trace = found.isEmpty() ? Optional.empty() : unshaded(found.orElseThrow());
-        for (byte[] shows :
-                trace.isPresent() ? new byte[0][] : EvenAreas.of(whole).toArray(new byte[0][])) {
-            Optional<BodySearch.Found> there = within(shows);
-            if (there.isPresent()) {
-                trace = passed(there.orElseThrow());
-                trace = trace.isPresent() ? trace : unshaded(there.orElseThrow());
-            }
+        if (found.isPresent()) {
+            Optional<PhotoTrace> trace = unshaded(found.orElseThrow());
             if (trace.isPresent()) {
                 return trace;
             }
         }
-        return trace;
+        for (byte[] shows : EvenAreas.of(whole)) {
+            Optional<PhotoTrace> trace = onArea(shows);
+            if (trace.isPresent()) {
+                return trace;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<PhotoTrace> onArea(byte[] shows) throws Unsure {
+        Optional<BodySearch.Found> there = within(shows);
+        if (there.isEmpty()) {
+            return Optional.empty();
+        }
+        Optional<PhotoTrace> trace = passed(there.orElseThrow(), Care.BOTH_SIDES);
+        return trace.isPresent() ? trace : unshaded(there.orElseThrow());
     }
 
     /** Whatever else stands out from all round it. */
@@ -86,7 +95,7 @@ final class SecondLook {
         return PickedPiece.of(
                 OwnColours.of(whole),
                 found.map(BodySearch.Found::body),
-                body -> attempt.trace(new BodySearch.Found(body, whole), Care.PICKED));
+                body -> passed(new BodySearch.Found(body, whole), Care.PICKED));
     }
 
     /** What lies wholly within an area, all else painted over. */
@@ -94,7 +103,7 @@ final class SecondLook {
         CoarsePicture alone = Ground.painted(whole, shows, 0.5);
         try {
             BodyFinder.Body body = BodyFinder.find(alone, Optional.empty());
-            return EvenAreas.reachesOut(whole.width(), shows, body.mask())
+            return body.reachesOut(shows, whole.width())
                     ? Optional.empty()
                     : Optional.of(new BodySearch.Found(body, alone));
         } catch (Unsure none) {
@@ -104,13 +113,15 @@ final class SecondLook {
 
     private Optional<PhotoTrace> unshaded(BodySearch.Found found) throws Unsure {
         Optional<BodyFinder.Body> body = Unshaded.of(found.coarse(), found.body());
-        return body.isEmpty() ? Optional.empty() : passed(new BodySearch.Found(body.orElseThrow(), found.coarse()));
+        return body.isEmpty()
+                ? Optional.empty()
+                : passed(new BodySearch.Found(body.orElseThrow(), found.coarse()), Care.BOTH_SIDES);
     }
 
     /** The trace, unless it is refused; an end of the time given is no refusal of this one alone. */
-    private Optional<PhotoTrace> passed(BodySearch.Found found) throws Unsure {
+    private Optional<PhotoTrace> passed(BodySearch.Found found, Care care) throws Unsure {
         try {
-            return Optional.of(attempt.trace(found, Care.BOTH_SIDES));
+            return Optional.of(attempt.trace(found, care));
         } catch (Unsure refused) {
             if (refused.answer().reason() == PhotoTrace.Reason.STOPPED) {
                 throw refused;

@@ -85,15 +85,7 @@ final class Unshaded {
         }
         int whole = before;
         return largest.filter(blob -> blob.area() > LEAST_LEFT * whole && blob.area() < MOST_LEFT * whole)
-                .flatMap(blob -> PatchBody.find(picture, patch(labels, blob.label()), blob));
-    }
-
-    private static byte[] patch(GrayS32 labels, int label) {
-        byte[] patch = new byte[labels.data.length];
-        for (int i = 0; i < patch.length; i++) {
-            patch[i] = (byte) (labels.data[i] == label ? 1 : 0);
-        }
-        return patch;
+                .flatMap(blob -> PatchBody.find(picture, blob.mask(labels.data), blob));
     }
 
     /** Near the axis and away from the ends. */
@@ -142,9 +134,7 @@ final class Unshaded {
 
     private void put(int pixel, double[] hue) {
         double[] light = new double[3];
-        for (int c = 0; c < 3; c++) {
-            light[c] = picture.planes()[c][pixel] * picture.planes()[c][pixel];
-        }
+        picture.addLight(pixel, light);
         double whole = Math.max(1e-9, light[0] + light[1] + light[2]);
         hue[0] = light[0] / whole;
         hue[1] = light[2] / whole;

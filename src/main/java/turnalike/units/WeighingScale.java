@@ -98,10 +98,14 @@ public record WeighingScale(Mass step, MassUnit unit) {
      * @param mass a mean, a median, a target
      */
     public String reckoned(Mass mass) {
+        return reckonedFigure(mass) + " " + unit.symbol();
+    }
+
+    private String reckonedFigure(Mass mass) {
         int tenth = step.grams() == 0 ? decimals() + 1 : (int) Math.ceil(-Math.log10(unit.count(step) / 2) - SLACK);
         String fine = fixed(mass, Math.min(MOST_DECIMALS, Math.max(decimals(), tenth)));
         String coarse = figure(mass);
-        return (Double.parseDouble(fine) == Double.parseDouble(coarse) ? coarse : fine) + " " + unit.symbol();
+        return Double.parseDouble(fine) == Double.parseDouble(coarse) ? coarse : fine;
     }
 
     /**
@@ -119,8 +123,7 @@ public record WeighingScale(Mass step, MassUnit unit) {
      * @param scatter a deviation
      */
     public String scatter(Mass scatter) {
-        String told = reckoned(scatter);
-        return Double.parseDouble(told.replace(" " + unit.symbol(), "")) == 0 ? "under " + least() : told;
+        return Double.parseDouble(reckonedFigure(scatter)) == 0 ? "under " + least() : reckoned(scatter);
     }
 
     /**
@@ -145,7 +148,7 @@ public record WeighingScale(Mass step, MassUnit unit) {
      */
     public String difference(Mass read, Mass reckoned) {
         String one = figure(read);
-        String other = reckoned(reckoned).replace(" " + unit.symbol(), "");
+        String other = reckonedFigure(reckoned);
         BigDecimal off = new BigDecimal(one).subtract(new BigDecimal(other)).abs();
         return (off.signum() == 0 ? "0" : off.toPlainString()) + " " + unit.symbol();
     }

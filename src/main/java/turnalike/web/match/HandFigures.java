@@ -70,7 +70,7 @@ public record HandFigures(List<Row> rows, boolean tried, boolean better) {
                             : row("Heavy at", "no side that stands out"));
             set.roundness()
                     .ifPresent(round -> out.add(row(
-                            round.tips() ? "Run-out of the tips" : "Run-out of the rim",
+                            "Run-out of " + round.theRim(),
                             "%s",
                             round.placed().rim().runOut().formatMeasuredBoth(units))));
             out.add(row(
