@@ -5,6 +5,7 @@ import java.util.List;
 import turnalike.pattern.Member;
 import turnalike.pattern.PlacedMember;
 import turnalike.settings.CaliperSetting;
+import turnalike.settings.Calipers;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 
@@ -25,6 +26,7 @@ public final class FinishedSizes {
                 .filter(placed -> setting.members().contains(placed.number() - 1))
                 .flatMap(placed -> placed.diameters().stream()
                         .map(Member.Diameter::size)
+                        .filter(Calipers::canSize)
                         .filter(size -> nearest(plan, placed, size).equals(setting)))
                 .sorted()
                 .toList();

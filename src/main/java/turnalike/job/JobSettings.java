@@ -22,7 +22,8 @@ import turnalike.units.Working;
  * How the pattern is laid out and sized.
  *
  * @param dividers the openings that reach every mark
- * @param calipers the openings that size every diameter
+ * @param calipers the openings that size every diameter but those too thin for one
+ * @param tooThin what is worked by eye since no caliper is set to so little, each member's sizes once, in the order of the run
  * @param otherUses for each divider setting, what else it is good for
  * @param tenons the wrenches that size each tenon which is measured
  * @param workings how they were found
@@ -30,11 +31,13 @@ import turnalike.units.Working;
 public record JobSettings(
         DividerPlan dividers,
         List<CaliperSetting> calipers,
+        List<SizedDiameter> tooThin,
         List<OtherUses> otherUses,
         List<TenonFit> tenons,
         List<Working> workings) {
     public JobSettings {
         calipers = List.copyOf(calipers);
+        tooThin = List.copyOf(tooThin);
         otherUses = List.copyOf(otherUses);
         tenons = List.copyOf(tenons);
         workings = List.copyOf(workings);
@@ -52,7 +55,11 @@ public record JobSettings(
         if (!fits.isEmpty()) {
             workings.add(TenonFit.WORKING);
         }
-        return new JobSettings(dividers, calipers, otherUses(job, dividers, calipers), fits, workings);
+        List<SizedDiameter> tooThin = measured(job).stream()
+                .filter(each -> !Calipers.canSize(each.finished()))
+                .distinct()
+                .toList();
+        return new JobSettings(dividers, calipers, tooThin, otherUses(job, dividers, calipers), fits, workings);
     }
 
     static DividerProblem problem(Job job) {
@@ -73,8 +80,9 @@ public record JobSettings(
         return new Working(
                 "caliper openings",
                 ("finished diameter + sizing allowance; one opening serves every diameter for which it is within %s of that and not"
-                                + " below the finished size; the fewest that serve all, none wider than the blank cleans up to")
-                        .formatted(tolerance),
+                                + " below the finished size; the fewest that serve all, none wider than the blank cleans up to;"
+                                + " what is finished below %s is left to the eye")
+                        .formatted(tolerance, Calipers.LEAST.format(job.units())),
                 Working.COMMON_PRACTICE + "; fewest by the greedy rule for interval stabbing, from memory",
                 "exact; sized over, then cut to the line; the sanding allowance lies within the sizing allowance");
     }
@@ -87,8 +95,14 @@ public record JobSettings(
                 .toList();
     }
 
-    /** Every diameter that is measured; what is done by eye is not. */
     private static List<SizedDiameter> sized(Job job) {
+        return measured(job).stream()
+                .filter(each -> Calipers.canSize(each.finished()))
+                .toList();
+    }
+
+    /** Every diameter that is measured; what is done by eye is not. */
+    private static List<SizedDiameter> measured(Job job) {
         List<SizedDiameter> out = new ArrayList<>();
         for (PlacedMember placed : job.pattern().placed()) {
             if (!placed.member().details().byEye()) {

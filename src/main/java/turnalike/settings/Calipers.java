@@ -7,7 +7,22 @@ import turnalike.units.Length;
 
 /** Groups the diameters to be sized into the fewest caliper openings. */
 public final class Calipers {
+    /**
+     * The thinnest that is sized with calipers: between jaws nearer than that a spire's tip is hardly seen, and they break it before they tell
+     * anything. Common practice, no source.
+     */
+    public static final Length LEAST = Length.ofInches(5 / 64.0);
+
     private Calipers() {}
+
+    /**
+     * {@return whether calipers size it} What is thinner is worked by eye, held against the template.
+     *
+     * @param finished diameter
+     */
+    public static boolean canSize(Length finished) {
+        return finished.compareTo(LEAST) >= 0;
+    }
 
     /**
      * {@return the fewest openings for these diameters, the smallest first} Each member is sized to its finished diameter and the sizing

@@ -94,7 +94,7 @@ final class BenchCard {
         out.add(head());
         out.add(piece());
         if (!content.given().isEmpty()) {
-            out.add(given());
+            out.add(sentences(content.given()));
         }
         if (!content.dividers().isEmpty()) {
             out.add(dividers());
@@ -102,6 +102,7 @@ final class BenchCard {
         if (!content.calipers().isEmpty()) {
             out.add(calipers());
         }
+        content.byEye().ifPresent(text -> out.add(sentences(List.of(text))));
         if (!content.cautions().isEmpty()) {
             out.add(cautions());
         }
@@ -160,11 +161,10 @@ final class BenchCard {
         return Flowing.whole(out, y + 1);
     }
 
-    /** What stands before the dividers are taken up. */
-    private Flowing given() {
+    private Flowing sentences(List<String> each) {
         List<Shape> out = new ArrayList<>();
         double y = 5;
-        for (String sentence : content.given()) {
+        for (String sentence : each) {
             for (String line : TextWrap.wrap(sentence, Lettering.BODY, widthMm)) {
                 out.add(TextLine.of(Lettering.BODY, 0, y, line));
                 y += 5.2;

@@ -1,6 +1,7 @@
 package turnalike.sheets;
 
 import java.util.List;
+import java.util.Optional;
 import turnalike.pattern.Pattern;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
@@ -15,6 +16,7 @@ import turnalike.units.UnitSystem;
  * @param given sentences about the marks that stand before any step; none where only the ends do
  * @param dividers in the order they are set
  * @param calipers in the order they are set
+ * @param byEye what is too thin for them, as a person reads it; empty where nothing is
  * @param cautions each a sentence or two; none leaves the box out
  */
 public record BenchCardContent(
@@ -26,6 +28,7 @@ public record BenchCardContent(
         List<String> given,
         List<Divider> dividers,
         List<Caliper> calipers,
+        Optional<String> byEye,
         List<String> cautions) {
     public BenchCardContent {
         facts = List.copyOf(facts);

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import turnalike.drawing.gauge.MarkingStick;
+import turnalike.job.ByEyeSizes;
 import turnalike.job.FinishedSizes;
 import turnalike.job.GivenWords;
 import turnalike.job.Job;
@@ -77,6 +78,7 @@ final class PlanSheets {
                 GivenWords.list(plan),
                 dividers(plan),
                 calipers(plan),
+                ByEyeSizes.sentence(plan),
                 cautions(plan));
     }
 

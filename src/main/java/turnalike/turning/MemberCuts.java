@@ -15,6 +15,7 @@ import turnalike.pattern.Member;
 import turnalike.pattern.PlacedMember;
 import turnalike.pattern.Tool;
 import turnalike.settings.CaliperSetting;
+import turnalike.settings.Calipers;
 import turnalike.settings.Wrenches;
 import turnalike.units.Article;
 import turnalike.units.Length;
@@ -356,8 +357,17 @@ final class MemberCuts {
         Tool tool = way.tool() == Tool.PARTING_TOOL ? Tool.SKEW : way.tool();
         return new CutMethod(
                 tool,
-                way.what() + ", by light cuts down to the calipers: thinner than a pencil, it bears no parting tool",
+                way.what() + ", by light cuts" + downTo(placed) + ": thinner than a pencil, it bears no parting tool",
                 way.caution());
+    }
+
+    /** What is too thin for calipers is judged by eye, all of the member or what is left of it. */
+    private String downTo(PlacedMember placed) {
+        boolean some = sized.stream().anyMatch(each -> each.member() == placed.number() - 1);
+        boolean all = placed.diameters().stream().map(Member.Diameter::size).allMatch(Calipers::canSize);
+        return some && all
+                ? " down to the calipers"
+                : some ? " down to the calipers and on by eye where they do not reach" : " and by eye";
     }
 
     /** Between walls nearer to one another than the parting tool is wide another must do. */

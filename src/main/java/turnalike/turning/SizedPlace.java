@@ -7,6 +7,7 @@ import java.util.Optional;
 import turnalike.pattern.Member;
 import turnalike.pattern.PlacedMember;
 import turnalike.settings.CaliperSetting;
+import turnalike.settings.Calipers;
 import turnalike.units.Length;
 
 /**
@@ -23,7 +24,9 @@ record SizedPlace(int member, Length place, CaliperSetting setting) {
         for (PlacedMember placed : work.pattern().placed()) {
             int index = placed.number() - 1;
             for (Member.Diameter diameter : placed.diameters()) {
-                nearest(work, index, diameter.size())
+                Optional.of(diameter.size())
+                        .filter(Calipers::canSize)
+                        .flatMap(size -> nearest(work, index, size))
                         .ifPresent(setting ->
                                 out.add(new SizedPlace(index, placed.start().plus(diameter.place()), setting)));
             }

@@ -11,6 +11,7 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
 import turnalike.units.Length;
+import turnalike.units.UnitSystem;
 
 class CalipersTest {
     private static final Offset<Double> NOISE = Offset.offset(1e-9);
@@ -60,6 +61,14 @@ class CalipersTest {
         assertThat(farApart.opening().mm()).isEqualTo(21.2, NOISE);
         assertThat(farApart.leastLeft().mm()).isEqualTo(0, NOISE);
         assertThat(group(1.0, 0.2, 20, 21.21)).hasSize(2);
+    }
+
+    @Test
+    void no_caliper_is_set_to_less_than_two_millimetres_or_five_sixty_fourths() {
+        assertThat(Calipers.canSize(Length.ofMm(2))).isTrue();
+        assertThat(Calipers.canSize(Length.ofInches(5 / 64.0))).isTrue();
+        assertThat(Calipers.canSize(Length.ofInches(1 / 16.0))).isFalse();
+        assertThat(Calipers.LEAST.formatBoth(UnitSystem.METRIC)).isEqualTo("2 mm (5/64 in)");
     }
 
     @Test

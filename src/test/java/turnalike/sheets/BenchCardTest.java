@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import turnalike.drawing.piece.Samples;
 import turnalike.drawing.svg.Lettered;
@@ -147,6 +148,7 @@ class BenchCardTest {
                 List.of("Ж".repeat(900)),
                 List.of(),
                 List.of(),
+                Optional.of("Ж".repeat(900)),
                 List.of("x".repeat(900), ""));
         String text = text(BenchCard.of(odd, Paper.A4));
         assertThat(text).contains("Ножки <b>&\"'</b> ??").contains("λόγος").contains("?");

@@ -3,6 +3,7 @@ package turnalike.sheets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import turnalike.pattern.Mark;
 import turnalike.pattern.Member;
@@ -54,6 +55,7 @@ final class SheetSamples {
                         .map(e -> new BenchCardContent.Caliper(
                                 e.getKey().plus(allowance), e.getKey().format(units), e.getValue()))
                         .toList(),
+                Optional.empty(),
                 List.of(
                         "Whip: the long taper bends under the skew. Begin slowly, use a steady rest, stand aside when the lathe starts.",
                         "Wear a face shield and keep the dust out of your lungs."));

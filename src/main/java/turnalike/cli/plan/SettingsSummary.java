@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import turnalike.job.ByEyeSizes;
 import turnalike.job.Job;
 import turnalike.job.JobSettings;
 import turnalike.job.Plan;
@@ -196,6 +197,7 @@ final class SettingsSummary {
         for (CaliperSetting each : settings.calipers()) {
             line("  %-22s %s", each.opening().formatBoth(units), members(each.members()));
         }
+        ByEyeSizes.find(plan).ifPresent(text -> line("  %-22s %s", "by eye", text));
     }
 
     private void tenons() {

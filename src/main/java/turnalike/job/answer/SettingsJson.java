@@ -39,6 +39,10 @@ final class SettingsJson {
             caliper.put("least_left_mm", each.leastLeft().mm());
             numbers(caliper.putArray("members"), each.members());
         }
+        ArrayNode tooThin = node.putArray("too_thin_for_calipers");
+        settings.tooThin().forEach(each -> tooThin.addObject()
+                .put("member", each.member())
+                .put("mm", each.finished().mm()));
         wrenches(node.putArray("wrenches"), settings.tenons());
         node.put("worst_mark_error_mm", plan.worst().mm());
         node.put("fewest_proven", plan.fewestProven());

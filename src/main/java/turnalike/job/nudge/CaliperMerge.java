@@ -12,6 +12,7 @@ import turnalike.job.Job;
 import turnalike.job.edit.NudgeEdit.Shift;
 import turnalike.pattern.Member;
 import turnalike.pattern.PlacedMember;
+import turnalike.settings.Calipers;
 import turnalike.units.Length;
 
 /**
@@ -57,6 +58,9 @@ final class CaliperMerge {
             }
             Set<String> told = new HashSet<>();
             for (Member.Diameter each : placed.diameters()) {
+                if (!Calipers.canSize(each.size())) {
+                    continue;
+                }
                 boolean own = placed.member().sizes().find(each.key()).isPresent();
                 boolean free = own && Moves.isFree(placed);
                 if (!own || told.add(each.key())) {

@@ -3,8 +3,10 @@ package turnalike.web.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import turnalike.drawing.gauge.SettingBars;
+import turnalike.job.ByEyeSizes;
 import turnalike.job.FinishedSizes;
 import turnalike.job.GivenWords;
 import turnalike.job.Plan;
@@ -63,6 +65,11 @@ public record SettingsView(Plan plan, boolean isFinal, double widthMm) {
                                                 .toList())))
                 .toList();
         return bars("Calipers", bars);
+    }
+
+    /** What is too thin for calipers, in a sentence. */
+    public Optional<String> byEye() {
+        return ByEyeSizes.sentence(plan);
     }
 
     /** As narrow as the longest opening lets them be, so that the calipers find room beside the dividers. */
