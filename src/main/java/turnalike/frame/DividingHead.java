@@ -3,6 +3,7 @@ package turnalike.frame;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import turnalike.units.Article;
 
 /**
  * A dividing head whose ring of holes serves for so many places. Heads with {@link #RINGS} are met with: common practice, no source.
@@ -39,11 +40,12 @@ public record DividingHead(int holes, int every) {
         return serving.isEmpty()
                 ? "none of a dividing head's usual rings of %s holes serves: prick by the strip"
                         .formatted(RINGS.stream().map(String::valueOf).collect(Collectors.joining(", ")))
-                : "on a dividing head "
-                        + serving.stream()
-                                .map(head -> head.every == 1
-                                        ? "every hole of %d".formatted(head.holes)
-                                        : "one hole in %d of %d".formatted(head.every, head.holes))
-                                .collect(Collectors.joining(", or "));
+                : "on a dividing head: "
+                        + serving.stream().map(DividingHead::pinned).collect(Collectors.joining("; or "));
+    }
+
+    /** As it is counted off at the head: {@code 36-hole ring, every 3rd hole}. */
+    private String pinned() {
+        return "%d-hole ring, every %shole".formatted(holes, every == 1 ? "" : Article.ordinal(every) + " ");
     }
 }

@@ -2,7 +2,7 @@ package turnalike.units;
 
 import java.util.Locale;
 
-/** The English article before a word or a figure, and counted nouns: {@code an 8 mm wrench}, {@code 1 group}, {@code 3 groups}. */
+/** The English article before a word or a figure, counted nouns and ordinals: {@code an 8 mm wrench}, {@code 3 groups}, {@code 2nd}. */
 public final class Article {
     private Article() {}
 
@@ -35,5 +35,21 @@ public final class Article {
      */
     public static String count(int count, String noun) {
         return count + " " + (count == 1 ? noun : noun + "s");
+    }
+
+    /**
+     * {@return which one it is: {@code 2nd}, {@code 11th}, {@code 32nd}}
+     *
+     * @param number 1 or more
+     */
+    public static String ordinal(int number) {
+        boolean teen = number / 10 % 10 == 1;
+        return number
+                + switch (teen ? 0 : number % 10) {
+                    case 1 -> "st";
+                    case 2 -> "nd";
+                    case 3 -> "rd";
+                    default -> "th";
+                };
     }
 }

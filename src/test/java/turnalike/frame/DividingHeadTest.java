@@ -19,8 +19,10 @@ class DividingHeadTest {
 
     @Test
     void it_says_which_or_that_none_does() {
-        assertThat(DividingHead.text(12)).startsWith("on a dividing head one hole in 2 of 24, or one hole in 3 of 36");
-        assertThat(DividingHead.text(96)).isEqualTo("on a dividing head every hole of 96");
+        assertThat(DividingHead.text(12))
+                .startsWith("on a dividing head: 24-hole ring, every 2nd hole; or 36-hole ring, every 3rd hole");
+        assertThat(DividingHead.text(96)).isEqualTo("on a dividing head: 96-hole ring, every hole");
+        assertThat(DividingHead.text(3)).contains("every 12th hole", "every 24th hole", "every 32nd hole");
         assertThat(DividingHead.text(14)).startsWith("none of a dividing head's usual rings");
     }
 }

@@ -2,6 +2,7 @@ package turnalike.units;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class ArticleTest {
@@ -28,5 +29,12 @@ class ArticleTest {
         assertThat(Article.count(1, "group")).isEqualTo("1 group");
         assertThat(Article.count(0, "group")).isEqualTo("0 groups");
         assertThat(Article.count(2, "group")).isEqualTo("2 groups");
+    }
+
+    @Test
+    void ordinals_end_as_they_are_spoken() {
+        assertThat(IntStream.of(1, 2, 3, 4, 11, 12, 13, 21, 32, 43, 111, 112).mapToObj(Article::ordinal))
+                .containsExactly(
+                        "1st", "2nd", "3rd", "4th", "11th", "12th", "13th", "21st", "32nd", "43rd", "111th", "112th");
     }
 }

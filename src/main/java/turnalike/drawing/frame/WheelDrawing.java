@@ -16,6 +16,7 @@ import turnalike.frame.Moment;
 import turnalike.match.Expected;
 import turnalike.match.WheelPlacement;
 import turnalike.units.Angle;
+import turnalike.units.Article;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 import turnalike.units.WeighingScale;
@@ -182,6 +183,6 @@ public record WheelDrawing(
     }
 
     private static String ordinal(int every) {
-        return every == 2 ? "second" : every + "th";
+        return every == 2 ? "second" : Article.ordinal(every);
     }
 }
