@@ -2,8 +2,10 @@ package turnalike.job;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import turnalike.settings.GivenMarks;
+import turnalike.units.Length;
 
 /** What stands before any step of the dividers, as sentences for the page and the sheets. */
 public final class GivenWords {
@@ -30,6 +32,25 @@ public final class GivenWords {
             out.add("From the stick: %s; %s.".formatted(marks(given.outOfReach()), plan.whyOutOfReach()));
         }
         return out;
+    }
+
+    /**
+     * {@return that the stick lays out the whole of a short piece, a sentence said before any divider is; empty where the piece is longer, or no
+     * divider is wanted}
+     *
+     * @param plan whose marks they are
+     */
+    public static Optional<String> stickAlone(Plan plan) {
+        Job job = plan.job();
+        Length length = job.pattern().length();
+        return !plan.settings().dividers().isForTheStickAlone(length)
+                ? Optional.empty()
+                : Optional.of(
+                        ("At %s the marking stick alone lays it all out: hold it along the piece and strike every mark, each off by %s"
+                                        + " at worst. Dividers are for who prefers them.")
+                                .formatted(
+                                        length.format(job.units()),
+                                        job.tolerances().mark().formatFineUp(job.units())));
     }
 
     private static String marks(List<Integer> marks) {

@@ -29,6 +29,9 @@ public record DividerPlan(
         int lowerBound,
         Ending endedBy,
         List<Working> workings) {
+    /** A piece no longer than this is held to the stick with one hand and takes every mark at once: common practice, no source. */
+    private static final Length STICK_ALONE = Length.ofInches(4);
+
     public DividerPlan {
         settings = List.copyOf(settings);
         errors = List.copyOf(errors);
@@ -46,6 +49,18 @@ public record DividerPlan(
     /** {@return how many settings the plan may be above the least: zero when proven} */
     public int gap() {
         return settings.size() - lowerBound;
+    }
+
+    /**
+     * {@return whether the piece is so short that the stick lays out by itself what these dividers would} Not where there are shoulder lines, which
+     * are struck before mounting, nor where there is nothing to step.
+     *
+     * @param length of the piece
+     */
+    public boolean isForTheStickAlone(Length length) {
+        return length.compareTo(STICK_ALONE) <= 0
+                && !settings.isEmpty()
+                && given.shoulders().isEmpty();
     }
 
     /** {@return the indices of the marks that the stick gives instead of dividers, by wish or for want of an opening; shoulders are none} */

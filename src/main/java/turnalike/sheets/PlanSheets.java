@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import turnalike.drawing.gauge.MarkingStick;
 import turnalike.job.ByEyeSizes;
 import turnalike.job.FinishedSizes;
@@ -75,7 +76,8 @@ final class PlanSheets {
                 job.units(),
                 job.pattern(),
                 facts(plan),
-                GivenWords.list(plan),
+                Stream.concat(GivenWords.stickAlone(plan).stream(), GivenWords.list(plan).stream())
+                        .toList(),
                 dividers(plan),
                 calipers(plan),
                 ByEyeSizes.sentence(plan),

@@ -176,7 +176,7 @@ final class CutOrder {
                 end,
                 List.of(Length.ZERO, end),
                 List.of(),
-                datumText(),
+                datumText() + stickAlone(),
                 "");
     }
 
@@ -184,6 +184,12 @@ final class CutOrder {
         return work.leadIn().isPositive()
                 ? ", laid %s in from the blank's start end,".formatted(work.both(work.leadIn()))
                 : "";
+    }
+
+    private String stickAlone() {
+        return !work.dividers().isForTheStickAlone(work.pattern().length())
+                ? ""
+                : "; so short a piece takes every mark from the stick now, and the rounds with the dividers may be left out";
     }
 
     private String datumText() {

@@ -12,6 +12,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import turnalike.job.ByEyeSizes;
+import turnalike.job.GivenWords;
 import turnalike.job.Job;
 import turnalike.job.JobSettings;
 import turnalike.job.Plan;
@@ -64,6 +65,7 @@ final class SettingsSummary {
                 : "fewer may do, at least %d; ended %s"
                         .formatted(dividers.lowerBound(), dividers.endedBy().words());
         line("");
+        GivenWords.stickAlone(plan).ifPresent(text -> line("Layout     %s", text));
         line(
                 "Dividers   %s (%s); worst mark error %s",
                 Article.count(dividers.settings().size(), "opening"),

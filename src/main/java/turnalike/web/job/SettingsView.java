@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import turnalike.drawing.gauge.SettingBars;
 import turnalike.job.ByEyeSizes;
 import turnalike.job.FinishedSizes;
@@ -27,7 +28,8 @@ public record SettingsView(Plan plan, boolean isFinal, double widthMm) {
 
     /** What stands before any step of the dividers, a sentence each. */
     public List<String> given() {
-        return GivenWords.list(plan);
+        return Stream.concat(GivenWords.stickAlone(plan).stream(), GivenWords.list(plan).stream())
+                .toList();
     }
 
     /** The dividers' openings, as bars of true length. */
