@@ -45,9 +45,18 @@ final class LongSheets {
         this.paper = paper;
         this.format = format;
         this.drawing = subject.drawing();
-        this.how = subject.how().stream()
+        this.how = how(subject.how(), strips().size() > 1).stream()
                 .flatMap(each -> TextWrap.wrap(each, Lettering.SMALL, wide() - besideMm()).stream())
                 .toList();
+    }
+
+    /** One strip alone has no joint. */
+    private static List<String> how(List<String> how, boolean hasJoints) {
+        List<String> out = new ArrayList<>(how);
+        if (hasJoints) {
+            out.set(out.size() - 1, out.get(out.size() - 1) + " Lay joint upon joint, line on line.");
+        }
+        return out;
     }
 
     /**
@@ -55,7 +64,7 @@ final class LongSheets {
      *
      * @param fileName without paper size or ending
      * @param title above each page
-     * @param how what to do with it, in lines that are broken where the length stands beside them
+     * @param how what to do with it, at least one line, which are broken where the length stands beside them
      * @param whole at full size in one piece, with every name
      * @param drawing the same without names, to be cut into strips
      * @param datum where the datum end lies in it, from its left edge

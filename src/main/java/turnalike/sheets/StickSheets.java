@@ -27,7 +27,7 @@ final class StickSheets {
         MarkingStick stick = MarkingStick.of(pattern, units, edge);
         String how =
                 ("Full size; figures in %s from the datum end. Cut along the long dashes; %s, short thick ticks show where to"
-                                + " take a diameter (Ø). Lay joint upon joint, line on line.")
+                                + " take a diameter (Ø).")
                         .formatted(
                                 units == UnitSystem.INCH ? "inches" : "millimetres",
                                 switch (edge) {

@@ -42,7 +42,7 @@ final class TemplateSheets {
                         List.of(
                                 "Full size. Glue to card, cut along the thick line, hold the curved edge to the piece with the"
                                         + " lathe stopped; on a square member hold it to a flat. Lines to the edge are marks, short ticks"
-                                        + " diameters (Ø). Lay joint upon joint."),
+                                        + " diameters (Ø)."),
                         drawing,
                         drawing,
                         template.datum(),

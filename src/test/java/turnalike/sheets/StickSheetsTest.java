@@ -180,6 +180,19 @@ class StickSheetsTest {
     }
 
     @Test
+    void only_a_stick_in_several_strips_has_joints_to_lay() {
+        assertThat(PdfReading.text(
+                        StickSheets.of(Samples.three(), UnitSystem.METRIC, Paper.A4)
+                                .pdf(),
+                        1))
+                .contains("Full size")
+                .doesNotContain("joint");
+        String joined = PdfReading.text(
+                StickSheets.of(Samples.newel(), UnitSystem.METRIC, Paper.A4).pdf(), 1);
+        assertThat(joined.replace('\n', ' ')).contains("Lay joint upon joint, line on line.");
+    }
+
+    @Test
     void the_svg_beside_the_pdf_is_the_whole_stick() {
         Sheet sheet = StickSheets.of(Samples.newel(), UnitSystem.METRIC, Paper.LETTER);
         assertThat(sheet.files().keySet())
