@@ -41,6 +41,7 @@ final class Cautions {
                 cautions.tailstock(stages);
             }
             cautions.bending(whip.get());
+            cautions.force();
             cautions.steady(whip.get());
         } else {
             cautions.add(
@@ -182,6 +183,18 @@ final class Cautions {
                             weakest.get().name(),
                             1 / (1 - share),
                             100 * Math.sqrt(1 - share)));
+        }
+    }
+
+    private void force() {
+        Length thinnest = work.pattern().outline().smallestRadius().times(2);
+        if (work.lathe().isHeavyOn(thinnest)) {
+            add(
+                    "force",
+                    "%s is a light cut on stout work, but a heavy one where the piece is thinner than a pencil, %s at its thinnest: how far"
+                                    .formatted(work.lathe().cutting().format(work.units()), work.both(thinnest))
+                            + " it gives way and what bends it are told for that all the same; say in turning.force_n what your own"
+                            + " finishing cut pushes with");
         }
     }
 

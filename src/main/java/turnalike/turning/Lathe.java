@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import turnalike.units.Force;
+import turnalike.units.Length;
 import turnalike.units.PlainNumber;
 import turnalike.units.Problem;
 import turnalike.units.Speed;
@@ -22,7 +23,8 @@ public record Lathe(
         Force cutting, List<Speed> steps, Optional<Speed> most, Optional<Force> tailstock, Held held, ShopRules rules) {
     /**
      * 20 N, about the weight of two litres of water: a light finishing cut on hardwood. Common practice, no source; a dull tool or a heavy
-     * cut pushes several times as hard.
+     * cut pushes several times as hard, a shaving off a thin spire less. How much less nobody has told, so it is not scaled down but said:
+     * {@link #isHeavyOn}.
      */
     public static final Force USUAL_CUTTING = Force.ofNewtons(20);
 
@@ -43,6 +45,16 @@ public record Lathe(
      */
     public Lathe(Force cutting, List<Speed> steps, Optional<Speed> most, Optional<Force> tailstock) {
         this(cutting, steps, most, tailstock, Held.BETWEEN_CENTRES, ShopRules.USUAL);
+    }
+
+    /**
+     * {@return whether the usual cutting force is more than anybody pushes with there: on what is thinner than a pencil, unless the turner tells
+     * another force}
+     *
+     * @param diameter of the piece where it is cut
+     */
+    public boolean isHeavyOn(Length diameter) {
+        return cutting.equals(USUAL_CUTTING) && diameter.compareTo(rules.pencil()) < 0;
     }
 
     /**

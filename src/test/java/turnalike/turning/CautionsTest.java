@@ -168,6 +168,32 @@ class CautionsTest {
     }
 
     @Test
+    void the_usual_force_is_told_to_be_heavy_on_what_is_thinner_than_a_pencil() {
+        assertThat(force(2, Lathe.USUAL_CUTTING))
+                .singleElement()
+                .asString()
+                .startsWith("20 N is a light cut on stout work, but a heavy one")
+                .contains("2 mm (5/64 in) at its thinnest", "turning.force_n");
+        assertThat(force(7, Lathe.USUAL_CUTTING)).isEmpty();
+        assertThat(force(2, Force.ofNewtons(4))).isEmpty();
+    }
+
+    private static List<String> force(double thinnestMm, Force cutting) {
+        Pattern spire = new Pattern(
+                "spire",
+                new Stock(Section.SQUARE, mm(45), mm(60)),
+                List.of(
+                        new Cylinder(mm(20), mm(30), Details.NONE),
+                        new Cylinder(mm(40), mm(thinnestMm), Details.NONE)));
+        Lathe lathe = new Lathe(cutting, List.of(), Optional.empty(), Optional.empty());
+        TurningProblem work = Works.of(spire, Optional.of(Stiffness.given(11_000)), lathe);
+        return Cautions.of(work, Optional.of(whip(0.01, 30, false)), List.of(), FREE).stream()
+                .filter(each -> each.where().equals("force"))
+                .map(Warning::what)
+                .toList();
+    }
+
+    @Test
     void figures_of_a_piece_reckoned_thicker_than_it_is_are_not_to_be_trusted() {
         assertThat(said(Lathe.USUAL, Optional.of(whip(0.01, 100, true)), List.of(), FREE))
                 .anyMatch(each -> each.contains("reckoned as that; do not trust these figures"));

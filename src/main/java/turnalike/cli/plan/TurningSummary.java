@@ -8,12 +8,14 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import turnalike.job.Plan;
+import turnalike.pattern.Pattern;
 import turnalike.pattern.PlacedMember;
 import turnalike.turning.Cut;
 import turnalike.turning.Phase;
 import turnalike.turning.SpeedRange;
 import turnalike.turning.Turning;
 import turnalike.turning.Whip;
+import turnalike.units.Length;
 import turnalike.units.PlainNumber;
 import turnalike.units.Speed;
 import turnalike.units.UnitSystem;
@@ -22,13 +24,15 @@ import turnalike.units.UnitSystem;
 final class TurningSummary {
     private final Turning turning;
     private final UnitSystem units;
+    private final Pattern pattern;
     private final List<PlacedMember> members;
     private final StringBuilder out = new StringBuilder();
 
     private TurningSummary(Plan plan) {
         this.turning = plan.turning();
         this.units = plan.job().units();
-        this.members = plan.job().pattern().placed();
+        this.pattern = plan.job().pattern();
+        this.members = pattern.placed();
     }
 
     static String text(Plan plan) {
@@ -73,7 +77,7 @@ final class TurningSummary {
 
     private void whip(Whip whip) {
         line(
-                "  whip     %s; under %s it %s at %s; %s",
+                "  whip     %s; under %s%s it %s at %s; %s",
                 turning.isFarFromWhip()
                         ? "no lathe comes near the speed it whips at"
                         : "at about %s rpm%s"
@@ -83,6 +87,7 @@ final class TurningSummary {
                                                 ? ""
                                                 : ", and again at " + rpm(whip.second())),
                 whip.cutting().format(units),
+                turning.lathe().isHeavyOn(across(whip.most().place())) ? ", a heavy cut on what is so thin," : "",
                 whip.most().beyond()
                         ? whip.most().text(units)
                         : "gives way " + whip.most().text(units),
@@ -92,6 +97,10 @@ final class TurningSummary {
                         : "bows under the tailstock at " + whip.buckling().formatRoughly(units));
         turning.steady()
                 .ifPresent(place -> line("  steady   helps most %s from the datum", place.formatRoughly(units)));
+    }
+
+    private Length across(Length place) {
+        return pattern.outline().radiusAt(place).times(2);
     }
 
     /** The wood's stiffness spreads by a fifth, a natural speed by half of that: two figures are sure. */
