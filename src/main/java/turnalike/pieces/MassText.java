@@ -10,6 +10,7 @@ import turnalike.units.Mass;
 import turnalike.units.MassUnit;
 import turnalike.units.Parsed;
 import turnalike.units.PlainNumber;
+import turnalike.units.WeighingScale;
 
 /**
  * Masses as a scale shows them and as people write them. The grammar: a number is {@code 182}, {@code 182.4}, {@code 182,4}, {@code .5},
@@ -23,8 +24,8 @@ public final class MassText {
     private static final String HOW = "write it like 182.4, 182,4 g, 6 1/2 oz or 1 lb 3 oz";
     private static final double GRAMS_PER_POUND = 16 * Mass.GRAMS_PER_OUNCE;
 
-    /** More tell no two masses of a piece apart. */
-    private static final int OUNCE_DECIMALS = 15;
+    /** No scale for pieces shows more. */
+    private static final int WEIGHED_DECIMALS = 3;
 
     private static final Map<String, Double> GRAMS_PER_UNIT = Map.ofEntries(
             Map.entry("g", 1.0),
@@ -92,23 +93,21 @@ public final class MassText {
     }
 
     /**
-     * {@return the mass as a cell of a column in that unit, in as few decimals as are read back as the same mass; in grams with their unit where no
-     * number of ounces is}
+     * {@return the mass as a cell of a table that a person reads} As it was weighed, where that was in the scale's unit: in as few decimals as are
+     * read back as the same mass. What was weighed in the other unit has no end of decimals in this one, and is told as the scale would show it.
      *
      * @param mass any; only one above zero is read back
-     * @param unit of the column
+     * @param scale of the job, in the unit of the column
      */
-    public static String format(Mass mass, MassUnit unit) {
-        if (unit == MassUnit.GRAM) {
-            return format(mass);
-        }
-        for (int decimals = 0; decimals <= OUNCE_DECIMALS; decimals++) {
-            String told = PlainNumber.toDecimals(mass.ounces(), decimals);
-            if (unit.mass(Double.parseDouble(told)).equals(mass)) {
+    public static String format(Mass mass, WeighingScale scale) {
+        double count = scale.unit().count(mass);
+        for (int decimals = 0; decimals <= WEIGHED_DECIMALS; decimals++) {
+            String told = PlainNumber.toDecimals(count, decimals);
+            if (scale.unit().mass(Double.parseDouble(told)).equals(mass)) {
                 return told;
             }
         }
-        return format(mass) + " " + MassUnit.GRAM.symbol();
+        return scale.shows(mass) ? scale.figure(mass) : PlainNumber.toFigures(count, 2);
     }
 
     private static Parsed<Mass> within(double grams, String text) {

@@ -2,9 +2,12 @@ package turnalike.pieces;
 
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
+import turnalike.units.Mass;
 import turnalike.units.MassUnit;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
+import turnalike.units.WeighingScale;
 
 /**
  * The pieces file: a table with a header, read as a CSV file or straight off a spreadsheet's clipboard. {@link #parse} and {@link #format}
@@ -72,23 +75,28 @@ public final class PiecesFile {
      * @throws IllegalArgumentException when two pieces bear the same label
      */
     public static String format(List<Piece> pieces, UnitSystem units) {
-        return format(pieces, units, MassUnit.GRAM);
+        return write(pieces, units, MassUnit.GRAM, MassText::format);
     }
 
     /**
-     * The same with its masses in that unit, for a table that a person reads: {@code mass_oz} where the job is kept in ounces.
+     * The same for a person to read, its masses in the job's unit, {@code mass_oz} where it is kept in ounces, and as its scale would show them:
+     * {@link MassText#format(turnalike.units.Mass, WeighingScale)}.
      *
      * @param pieces in the order of the lines
      * @param units inches or millimetres, to read it with again
-     * @param masses grams or ounces; the column is named after it
+     * @param scale of the job; the column is named after its unit
      * @return the file's whole text, header first
      * @throws IllegalArgumentException when two pieces bear the same label
      */
-    public static String format(List<Piece> pieces, UnitSystem units, MassUnit masses) {
+    public static String format(List<Piece> pieces, UnitSystem units, WeighingScale scale) {
+        return write(pieces, units, scale.unit(), mass -> MassText.format(mass, scale));
+    }
+
+    private static String write(List<Piece> pieces, UnitSystem units, MassUnit unit, Function<Mass, String> masses) {
         if (Set.copyOf(pieces.stream().map(Piece::label).toList()).size() != pieces.size()) {
             throw new IllegalArgumentException("two pieces bear the same label");
         }
-        return PiecesWriter.write(pieces, units, masses);
+        return PiecesWriter.write(pieces, units, unit.column(), masses);
     }
 
     /**

@@ -9,10 +9,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.Function;
 import turnalike.csv.CsvText;
 import turnalike.units.Length;
 import turnalike.units.Mass;
-import turnalike.units.MassUnit;
 import turnalike.units.Parsed;
 import turnalike.units.UnitSystem;
 
@@ -23,7 +23,7 @@ final class PiecesWriter {
 
     private PiecesWriter() {}
 
-    static String write(List<Piece> pieces, UnitSystem units, MassUnit masses) {
+    static String write(List<Piece> pieces, UnitSystem units, String massColumn, Function<Mass, String> masses) {
         SortedSet<Column> columns = new TreeSet<>(Set.of(Column.MASS));
         Set<String> extras = new LinkedHashSet<>();
         for (Piece piece : pieces) {
@@ -31,7 +31,7 @@ final class PiecesWriter {
             extras.addAll(piece.extra().keySet());
         }
         List<String> header = new ArrayList<>(List.of(PiecesFile.LABEL));
-        columns.forEach(column -> header.add(column.isMass() ? masses.column() : column.format()));
+        columns.forEach(column -> header.add(column.isMass() ? massColumn : column.format()));
         header.addAll(extras);
         StringBuilder out = new StringBuilder();
         out.append(CsvText.row(header));
@@ -40,7 +40,11 @@ final class PiecesWriter {
     }
 
     private static List<String> cells(
-            Piece piece, Collection<Column> columns, Collection<String> extras, UnitSystem units, MassUnit masses) {
+            Piece piece,
+            Collection<Column> columns,
+            Collection<String> extras,
+            UnitSystem units,
+            Function<Mass, String> masses) {
         List<String> cells = new ArrayList<>(List.of(piece.label()));
         for (Column column : columns) {
             Double figure = piece.measures().figures().get(column);
@@ -48,7 +52,7 @@ final class PiecesWriter {
                     figure == null
                             ? ""
                             : column.isMass()
-                                    ? MassText.format(Mass.ofGrams(figure), masses)
+                                    ? masses.apply(Mass.ofGrams(figure))
                                     : length(Length.ofMm(figure), units));
         }
         extras.forEach(name -> cells.add(piece.extra().getOrDefault(name, "")));

@@ -12,6 +12,7 @@ import turnalike.Seeds;
 import turnalike.units.Mass;
 import turnalike.units.MassUnit;
 import turnalike.units.Parsed;
+import turnalike.units.WeighingScale;
 
 /** An ounce is 28.349523125 g (see {@link Mass}); the figures here follow from that by hand. */
 class MassTextTest {
@@ -67,17 +68,36 @@ class MassTextTest {
         assertThat(MassText.parse(text, MassUnit.GRAM).isValue()).isFalse();
     }
 
-    /** What is written in ounces is read back as the same grams; where no figure does it, grams stand there. */
     @Test
-    void ounces_are_written_as_they_were_typed_and_read_back_unchanged() {
-        assertThat(MassText.format(Mass.ofOunces(7.7), MassUnit.OUNCE)).isEqualTo("7.7");
-        assertThat(MassText.format(Mass.ofOunces(8), MassUnit.OUNCE)).isEqualTo("8");
-        assertThat(MassText.format(Mass.ofGrams(243.1), MassUnit.GRAM)).isEqualTo("243.1");
-        for (int tenths = 1; tenths < 5000; tenths++) {
-            Mass mass = Mass.ofGrams(tenths / 10.0);
-            assertThat(MassText.parse(MassText.format(mass, MassUnit.OUNCE), MassUnit.OUNCE))
+    void what_was_weighed_in_the_column_s_unit_is_written_as_it_was_typed_and_read_back_unchanged() {
+        WeighingScale ounces = scale(0.05, MassUnit.OUNCE);
+        assertThat(MassText.format(Mass.ofOunces(7.75), ounces)).isEqualTo("7.75");
+        assertThat(MassText.format(Mass.ofOunces(8), ounces)).isEqualTo("8");
+        assertThat(MassText.format(Mass.ofGrams(243.12), scale(0.1, MassUnit.GRAM)))
+                .isEqualTo("243.12");
+        for (int hundredths = 1; hundredths < 5000; hundredths++) {
+            Mass mass = Mass.ofOunces(hundredths / 100.0);
+            assertThat(MassText.parse(MassText.format(mass, ounces), MassUnit.OUNCE))
                     .isEqualTo(Parsed.of(mass));
         }
+    }
+
+    /** 219.2 g are 7.732052… oz: no scale shows that. */
+    @Test
+    void what_was_weighed_in_the_other_unit_is_written_as_the_scale_would_show_it() {
+        assertThat(MassText.format(Mass.ofGrams(219.2), scale(0.1, MassUnit.OUNCE)))
+                .isEqualTo("7.7");
+        assertThat(MassText.format(Mass.ofGrams(219.2), scale(0.05, MassUnit.OUNCE)))
+                .isEqualTo("7.73");
+        assertThat(MassText.format(Mass.ofOunces(7.7), scale(0.1, MassUnit.GRAM)))
+                .isEqualTo("218.3");
+        // Nothing that was weighed is written as nothing, which would not be read back.
+        assertThat(MassText.format(Mass.ofGrams(0.54), scale(0.1, MassUnit.OUNCE)))
+                .isEqualTo("0.019");
+    }
+
+    private static WeighingScale scale(double step, MassUnit unit) {
+        return new WeighingScale(unit.mass(step), unit);
     }
 
     @Test

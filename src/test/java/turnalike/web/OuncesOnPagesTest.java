@@ -81,9 +81,10 @@ class OuncesOnPagesTest {
     @Test
     void the_workbook_tells_ounces_as_the_page_does_and_the_csv_grams() throws IOException, InterruptedException {
         assertThat(post("/pieces", "piece", "1", "mass_oz", "8.4")).isEqualTo(303);
+        assertThat(post("/pieces", "piece", "2", "mass_oz", "236.1 g")).isEqualTo(303);
         WorkbookTable.Read read = WorkbookTable.read(served.file(job + "/pieces/pieces.xlsx"), "pieces.xlsx");
         assertThat(read.problems()).isEmpty();
-        assertThat(read.text()).startsWith("\"piece\",\"mass_oz\"").contains("\"1\",\"8.4\"");
+        assertThat(read.text()).startsWith("\"piece\",\"mass_oz\"").contains("\"1\",\"8.4\"", "\"2\",\"8.3\"");
         assertThat(served.get(job + "/pieces/pieces.csv").body()).startsWith("piece,mass_g");
     }
 

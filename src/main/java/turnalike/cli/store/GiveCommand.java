@@ -4,6 +4,7 @@ import java.io.BufferedWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -13,11 +14,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import turnalike.cli.kit.OutputFolder;
 import turnalike.cli.kit.UserError;
+import turnalike.job.Job;
 import turnalike.job.kept.JobId;
 import turnalike.job.kept.KeptJob;
 import turnalike.job.kept.KeptPiece;
+import turnalike.pieces.Piece;
 import turnalike.pieces.PiecesFile;
-import turnalike.units.MassUnit;
 import turnalike.workbook.WorkbookFile;
 
 @Command(
@@ -86,21 +88,26 @@ public final class GiveCommand implements Runnable {
         boolean workbook = name.toLowerCase(Locale.ROOT).endsWith(".xlsx");
         Path folder = Optional.ofNullable(file.getParent()).orElse(Path.of("."));
         byte[] bytes = workbook
-                ? WorkbookFile.of(
-                        "Pieces", table(kept, kept.text().job().tolerances().masses()), PiecesFile::isFigure)
-                : table(kept, MassUnit.GRAM).getBytes(StandardCharsets.UTF_8);
+                ? WorkbookFile.of("Pieces", tableToRead(kept), PiecesFile::isFigure)
+                : table(kept).getBytes(StandardCharsets.UTF_8);
         new OutputFolder(folder).write(name, bytes);
     }
 
     private String part(KeptJob kept) {
-        return jobText ? kept.text().text() : table(kept, MassUnit.GRAM);
+        return jobText ? kept.text().text() : table(kept);
     }
 
-    /** A workbook is for people, who read it in the job's own unit of masses; programs find grams in CSV. */
-    private static String table(KeptJob kept, MassUnit masses) {
-        return PiecesFile.format(
-                kept.pieces().stream().map(KeptPiece::piece).toList(),
-                kept.text().job().units(),
-                masses);
+    private static String table(KeptJob kept) {
+        return PiecesFile.format(pieces(kept), kept.text().job().units());
+    }
+
+    /** A workbook is for people, who read masses as the job's scale shows them; programs find grams in CSV. */
+    private static String tableToRead(KeptJob kept) {
+        Job job = kept.text().job();
+        return PiecesFile.format(pieces(kept), job.units(), job.tolerances().weighing());
+    }
+
+    private static List<Piece> pieces(KeptJob kept) {
+        return kept.pieces().stream().map(KeptPiece::piece).toList();
     }
 }

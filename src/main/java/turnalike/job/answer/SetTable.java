@@ -15,12 +15,13 @@ import turnalike.pieces.MassText;
 import turnalike.pieces.Piece;
 import turnalike.units.Angle;
 import turnalike.units.Length;
-import turnalike.units.MassUnit;
 import turnalike.units.PlainNumber;
+import turnalike.units.WeighingScale;
 
 /**
  * A placed set as a table for a spreadsheet: a line for each place in order, then the pieces left over, whose place says {@code spare}. It reads
- * as a pieces file too. Angles in degrees, lengths in mm, masses in g or, of a set kept in ounces, in those.
+ * as a pieces file too. Angles in degrees, lengths in mm, masses in g or, of a set kept in ounces, in those, as the job's
+ * scale would show them.
  */
 public final class SetTable implements SetMatch.Cases<List<List<String>>> {
     /** What the file is called that holds it. */
@@ -48,7 +49,7 @@ public final class SetTable implements SetMatch.Cases<List<List<String>>> {
         out.add(line(
                 List.of("place", "piece", set.weighing().unit().column(), "angle_deg"),
                 bored.map(each -> "bore_deeper_mm")));
-        MassUnit masses = set.weighing().unit();
+        WeighingScale scale = set.weighing();
         for (Seat seat : set.placement().seats()) {
             Optional<String> deeper =
                     bored.map(each -> millimetres(each.deepenings().get(seat.place() - 1)));
@@ -56,13 +57,13 @@ public final class SetTable implements SetMatch.Cases<List<List<String>>> {
                     List.of(
                             Integer.toString(seat.place()),
                             seat.piece().label(),
-                            MassText.format(seat.piece().mass(), masses),
+                            MassText.format(seat.piece().mass(), scale),
                             degrees(seat.angle())),
                     deeper));
         }
         for (Candidate spare : set.placement().spares()) {
             out.add(line(
-                    List.of(SPARE, spare.label(), MassText.format(spare.mass(), masses), ""), bored.map(each -> "")));
+                    List.of(SPARE, spare.label(), MassText.format(spare.mass(), scale), ""), bored.map(each -> "")));
         }
         return out;
     }
@@ -107,9 +108,7 @@ public final class SetTable implements SetMatch.Cases<List<List<String>>> {
     }
 
     private static String mass(Piece piece, SetMatch set) {
-        return piece.mass()
-                .map(mass -> MassText.format(mass, set.weighing().unit()))
-                .orElse("");
+        return piece.mass().map(mass -> MassText.format(mass, set.weighing())).orElse("");
     }
 
     private static String degrees(Angle angle) {

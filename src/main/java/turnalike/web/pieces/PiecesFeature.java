@@ -28,7 +28,6 @@ import turnalike.pieces.PiecesFile;
 import turnalike.pieces.Slip;
 import turnalike.sheets.ControlSheet;
 import turnalike.sheets.Paper;
-import turnalike.units.MassUnit;
 import turnalike.units.Problem;
 import turnalike.web.kit.Attachment;
 import turnalike.web.kit.Feature;
@@ -212,20 +211,23 @@ public final class PiecesFeature implements Feature {
     }
 
     private void csv(Context ctx) {
-        Attachment.send(ctx, "pieces.csv", "text/csv; charset=utf-8", text(JobAddress.job(ctx, store), MassUnit.GRAM));
+        KeptJob kept = JobAddress.job(ctx, store);
+        String table = PiecesFile.format(pieces(kept), kept.text().job().units());
+        Attachment.send(ctx, "pieces.csv", "text/csv; charset=utf-8", table);
     }
 
     private void workbook(Context ctx) {
         KeptJob kept = JobAddress.job(ctx, store);
+        Job job = kept.text().job();
+        // A person reads it: as the page tells them.
         String table =
-                text(kept, kept.text().job().tolerances().masses()); // a person reads it, in the unit of the page
+                PiecesFile.format(pieces(kept), job.units(), job.tolerances().weighing());
         byte[] bytes = WorkbookFile.of("Pieces", table, PiecesFile::isFigure);
         Attachment.send(ctx, "pieces.xlsx", WorkbookFile.mediaType(), bytes);
     }
 
-    private static String text(KeptJob kept, MassUnit masses) {
-        List<Piece> pieces = kept.pieces().stream().map(KeptPiece::piece).toList();
-        return PiecesFile.format(pieces, kept.text().job().units(), masses);
+    private static List<Piece> pieces(KeptJob kept) {
+        return kept.pieces().stream().map(KeptPiece::piece).toList();
     }
 
     private void chartSheet(Context ctx) {

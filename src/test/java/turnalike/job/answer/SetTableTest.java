@@ -75,6 +75,17 @@ class SetTableTest {
     }
 
     @Test
+    void pieces_weighed_in_grams_are_told_in_a_set_of_ounces_as_the_scale_would_show_them() {
+        SetMatch set = match(
+                "{'kind': 'row', 'places': 2}",
+                ", 'by_hand': {'order': ['a', 'b']}",
+                "piece,mass_g\na,219.2\nb,7.7 oz\nc,221.3\n",
+                "'scale_oz': 0.1");
+        assertThat(SetTable.csv(set).lines())
+                .containsExactly("place,piece,mass_oz", "1,a,7.7", "2,b,7.7", "spare,c,7.8");
+    }
+
+    @Test
     void a_wheel_whose_seats_are_bored_tells_by_how_much_at_each_place() {
         SetMatch set = match(
                 "{'kind': 'wheel', 'places': 4, 'hub_radius': 60, 'seat_depths': [0, 0.5, 0, 0], 'run_out': 0.05}",
