@@ -120,7 +120,7 @@ public record YearOfJoints(Home home, Length snug, List<Stand> stands, List<Warn
                         each.tenon().where(),
                         "is %s thicker than its hole when %s; is that meant? So much crushes the wood or splits the %s"
                                 .formatted(
-                                        YearWords.small(year.tightest(), units),
+                                        year.tightest().formatSteadyBoth(units),
                                         year.tightestInDry() ? "dry" : "damp",
                                         each.hole())));
             }

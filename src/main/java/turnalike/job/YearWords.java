@@ -3,7 +3,6 @@ package turnalike.job;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import turnalike.units.Length;
 import turnalike.units.PlainNumber;
@@ -20,9 +19,8 @@ public final class YearWords {
             "Trust a trial joint before these figures: woods of one name move more and less than the printed mean, rings seldom run true, and"
                     + " bit, glue and finish count too. Where a joint bears a person, test it before it is used";
 
-    /** The last digit that a difference of sizes is told by. */
-    private static final Map<UnitSystem, String> LEAST =
-            Map.of(UnitSystem.INCH, "0.001 in", UnitSystem.METRIC, "0.01 mm");
+    /** A difference of sizes below this is none. */
+    private static final double NOTHING_MM = 0.0005;
 
     private YearWords() {}
 
@@ -47,7 +45,8 @@ public final class YearWords {
             out.add("  %s in the %s".formatted(stand.tenon().caption(), stand.hole()));
             joint(stand, year.snug(), units).forEach(line -> out.add("    " + line));
         }
-        out.add("  From %s tight on it is asked about. %s.".formatted(small(year.snug(), units), CAUTION));
+        out.add("  From %s tight on it is asked about. %s."
+                .formatted(year.snug().formatSteadyBoth(units), CAUTION));
         return out;
     }
 
@@ -100,25 +99,25 @@ public final class YearWords {
     private static String sizes(Joint.Sizes sizes, UnitSystem units) {
         return "tenon %s along its rings, %s across them, %s; hole %s across its grain, %s along it"
                 .formatted(
-                        size(sizes.tangential(), units),
-                        size(sizes.radial(), units),
-                        sizes.oval().abs().mm() < 0.0005
+                        sizes.tangential().formatSteady(units),
+                        sizes.radial().formatSteady(units),
+                        isNothing(sizes.oval())
                                 ? "round"
-                                : "oval by " + small(sizes.oval().abs(), units),
-                        size(sizes.holeAcross(), units),
-                        size(sizes.holeAlong(), units));
+                                : "oval by " + sizes.oval().abs().formatSteadyBoth(units),
+                        sizes.holeAcross().formatSteady(units),
+                        sizes.holeAlong().formatSteady(units));
     }
 
     private static String snug(JointYear year, Length most, UnitSystem units) {
         Moisture made = year.joint().tenonWood().made();
         Optional<Moisture> found = year.joint().snugMoisture(year.home());
-        String thicker = size(year.joint().snugDiameter(year.home()), units);
+        String thicker = year.joint().snugDiameter(year.home()).formatSteady(units);
         if (found.isEmpty()) {
             return ("no drying keeps it tight all year: even a tenon turned to size at %s is loose by %s; turn it %s thick at %s"
                             + " instead, or glue and wedge it")
                     .formatted(
                             Joint.DRIEST.text(),
-                            small(year.turnedAt(Joint.DRIEST).loosest().abs(), units),
+                            year.turnedAt(Joint.DRIEST).loosest().abs().formatSteadyBoth(units),
                             thicker,
                             made.text());
         }
@@ -132,7 +131,7 @@ public final class YearWords {
                         + " tight when %s%s); or turn it %s thick at %s")
                 .formatted(
                         told.text(),
-                        small(dry.tightest(), units),
+                        dry.tightest().formatSteadyBoth(units),
                         dry.tightestInDry() ? "dry" : "damp",
                         dry.tightest().compareTo(most) >= 0 ? ", which is asked about" : "",
                         thicker,
@@ -140,30 +139,27 @@ public final class YearWords {
     }
 
     private static String fit(Length interference, UnitSystem units) {
-        if (Math.abs(interference.mm()) < 0.0005) {
+        return fit(interference, interference.abs().formatSteadyBoth(units));
+    }
+
+    /**
+     * {@return how tenon and hole meet: {@code 0.22 mm tight}, {@code 0.08 mm of play}, {@code size for size}}
+     *
+     * @param interference tenon less hole
+     * @param units the one system it is told in
+     */
+    public static String briefFit(Length interference, UnitSystem units) {
+        return fit(interference, interference.abs().formatSteady(units));
+    }
+
+    private static String fit(Length interference, String told) {
+        if (isNothing(interference)) {
             return "size for size";
         }
-        return small(interference.abs(), units) + (interference.isPositive() ? " tight" : " of play");
+        return told + (interference.isPositive() ? " tight" : " of play");
     }
 
-    private static String size(Length length, UnitSystem units) {
-        return units == UnitSystem.INCH
-                ? String.format(Locale.ROOT, "%.3f in", length.inches())
-                : String.format(Locale.ROOT, "%.2f mm", length.mm());
-    }
-
-    /** A difference of sizes, to a thousandth of an inch and a hundredth of a millimetre; of less, that it is under one. */
-    static String small(Length length, UnitSystem units) {
-        boolean isNothing = isNothing(length, UnitSystem.INCH) && isNothing(length, UnitSystem.METRIC);
-        String beside = isNothing ? LEAST.get(units.other()) : least(length, units.other());
-        return "%s (%s)".formatted(least(length, units), beside);
-    }
-
-    private static String least(Length length, UnitSystem units) {
-        return isNothing(length, units) ? "under " + LEAST.get(units) : size(length, units);
-    }
-
-    private static boolean isNothing(Length length, UnitSystem units) {
-        return Math.abs(units == UnitSystem.INCH ? length.inches() * 10 : length.mm()) < 0.005;
+    private static boolean isNothing(Length difference) {
+        return Math.abs(difference.mm()) < NOTHING_MM;
     }
 }

@@ -253,6 +253,27 @@ public record Length(double mm) implements Comparable<Length> {
     }
 
     /**
+     * What was reckoned and stands below others like it: all its decimals, a hundredth of a millimetre or a thousandth of an inch, and never told as
+     * nothing: {@code 0.20 mm}, {@code under 0.001 in}.
+     *
+     * @param units the units to print in
+     * @return the figure with its unit
+     */
+    public String formatSteady(UnitSystem units) {
+        return LengthText.printSteady(this, units, 2);
+    }
+
+    /**
+     * The same, the other system beside: {@code 0.20 mm (0.008 in)}, {@code under 0.01 mm (0.001 in)}.
+     *
+     * @param first the units whose figure stands first
+     * @return both figures, each with its unit
+     */
+    public String formatSteadyBoth(UnitSystem first) {
+        return LengthText.printSteadyBoth(this, first, 2);
+    }
+
+    /**
      * Finest in the first system, the other beside: {@code 1 1/8 in (28.575 mm)}.
      *
      * @param first the units whose figure stands first

@@ -42,6 +42,8 @@ public final class LengthText {
     private static final String NUMBER = "(?:(?<whole>\\d{1,9})(?:-|\\s+))?(?<over>\\d{1,9})\\s?/\\s?(?<under>\\d{1,9})"
             + "|(?<decimal>\\d{1,9}(?:[.,]\\d{1,15})?|[.,]\\d{1,15})";
     private static final Pattern QUANTITY = Pattern.compile("(?:" + NUMBER + ")\\s*(?<unit>[a-z]+|['\"])?\\s*");
+    /** Printed of what rounds to zero. */
+    private static final Pattern NOTHING = Pattern.compile("-?0(\\.0+)? ");
 
     private LengthText() {}
 
@@ -214,27 +216,55 @@ public final class LengthText {
 
     /** What {@link #printFine} tells; of less than half its last digit, that it is under one. */
     static String printMeasured(Length length, UnitSystem units, int decimals) {
-        String fine = printFine(length, units, decimals);
-        return isNothing(fine) ? "under " + lastDigit(units, decimals) : fine;
+        return neverNothing(printFine(length, units, decimals), units, decimals);
     }
 
     /** The same in both systems; where neither tells anything the one word stands for both. */
     static String printMeasuredBoth(Length length, UnitSystem first, int decimals) {
-        String told = printMeasured(length, first, decimals);
-        String beside =
-                isNothing(printFine(length, first, decimals)) && isNothing(printFine(length, first.other(), decimals))
-                        ? lastDigit(first.other(), decimals)
-                        : printMeasured(length, first.other(), decimals);
-        return told + " (" + beside + ")";
+        return neverNothingBoth(
+                first, decimals, printFine(length, first, decimals), printFine(length, first.other(), decimals));
+    }
+
+    /** All decimals, trailing zeros too and in inches no fraction, so that figures in a column compare; of less, that it is under the last one. */
+    static String printSteady(Length length, UnitSystem units, int decimals) {
+        return neverNothing(steady(length, units, decimals), units, decimals);
+    }
+
+    /** The same in both systems, as {@link #printMeasuredBoth}. */
+    static String printSteadyBoth(Length length, UnitSystem first, int decimals) {
+        return neverNothingBoth(
+                first, decimals, steady(length, first, decimals), steady(length, first.other(), decimals));
+    }
+
+    private static String steady(Length length, UnitSystem units, int decimals) {
+        return String.format(
+                Locale.ROOT,
+                "%." + scale(units, decimals) + "f %s",
+                units == UnitSystem.INCH ? length.inches() : length.mm(),
+                units.symbol());
+    }
+
+    private static String neverNothing(String printed, UnitSystem units, int decimals) {
+        return isNothing(printed) ? "under " + lastDigit(units, decimals) : printed;
+    }
+
+    private static String neverNothingBoth(UnitSystem first, int decimals, String printed, String other) {
+        String beside = isNothing(printed) && isNothing(other)
+                ? lastDigit(first.other(), decimals)
+                : neverNothing(other, first.other(), decimals);
+        return neverNothing(printed, first, decimals) + " (" + beside + ")";
     }
 
     private static boolean isNothing(String printed) {
-        return printed.startsWith("0 ");
+        return NOTHING.matcher(printed).lookingAt();
+    }
+
+    private static int scale(UnitSystem units, int decimals) {
+        return units == UnitSystem.METRIC ? decimals : decimals + 1;
     }
 
     private static String lastDigit(UnitSystem units, int decimals) {
-        int scale = units == UnitSystem.METRIC ? decimals : decimals + 1;
-        return BigDecimal.ONE.movePointLeft(scale).toPlainString() + " " + units.symbol();
+        return BigDecimal.ONE.movePointLeft(scale(units, decimals)).toPlainString() + " " + units.symbol();
     }
 
     private static String digits(BigDecimal rounded) {

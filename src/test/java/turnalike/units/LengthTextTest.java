@@ -249,6 +249,15 @@ class LengthTextTest {
         assertThat(Length.ZERO.formatMeasuredFinestBoth(UnitSystem.INCH)).isEqualTo("under 0.0001 in (0.001 mm)");
         assertThat(Length.ZERO.formatMeasured(UnitSystem.METRIC)).isEqualTo("under 0.01 mm");
         assertThat(Length.ofMm(0.2).formatMeasuredBoth(UnitSystem.INCH)).isEqualTo("0.008 in (0.2 mm)");
+    }
+
+    @Test
+    void figures_of_a_column_keep_their_decimals_and_are_never_nothing() {
+        assertThat(Length.ofMm(0.2).formatSteadyBoth(UnitSystem.INCH)).isEqualTo("0.008 in (0.20 mm)");
+        assertThat(Length.ofInches(1 / 64.0).formatSteady(UnitSystem.INCH)).isEqualTo("0.016 in");
+        assertThat(Length.ofMm(0.008).formatSteadyBoth(UnitSystem.METRIC)).isEqualTo("0.01 mm (under 0.001 in)");
+        assertThat(Length.ofMm(0.004).formatSteadyBoth(UnitSystem.INCH)).isEqualTo("under 0.001 in (0.01 mm)");
+        assertThat(Length.ofMm(-0.004).formatSteady(UnitSystem.METRIC)).isEqualTo("under 0.01 mm");
         assertThat(Length.ofMm(0.2).formatFineBoth(UnitSystem.METRIC)).isEqualTo("0.2 mm (0.008 in)");
         assertThat(Length.ofMm(1.2345).formatFine(UnitSystem.METRIC)).isEqualTo("1.23 mm");
         assertThat(Length.ofMm(1.2345).formatFinest(UnitSystem.METRIC)).isEqualTo("1.234 mm");

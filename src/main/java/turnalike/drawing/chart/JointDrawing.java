@@ -12,6 +12,7 @@ import turnalike.drawing.svg.Shape;
 import turnalike.drawing.svg.Svg;
 import turnalike.drawing.svg.TextLine;
 import turnalike.job.YearOfJoints;
+import turnalike.job.YearWords;
 import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 import turnalike.wood.Moisture;
@@ -114,9 +115,15 @@ public record JointDrawing(YearOfJoints.Stand stand, UnitSystem units) {
                 Lettering.NUMBER, x, TOP_MM - 2, "%s, %s".formatted(season, percent(sizes.moisture()))));
         double base = TOP_MM + PANEL_MM + 4;
         out.add(TextLine.centred(
-                Lettering.TINY, x, base, "along: " + play(sizes.tangential().minus(sizes.holeAlong()))));
+                Lettering.TINY,
+                x,
+                base,
+                "along: " + YearWords.briefFit(sizes.tangential().minus(sizes.holeAlong()), units)));
         out.add(TextLine.centred(
-                Lettering.TINY, x, base + 3.6, "across: " + play(sizes.radial().minus(sizes.holeAcross()))));
+                Lettering.TINY,
+                x,
+                base + 3.6,
+                "across: " + YearWords.briefFit(sizes.radial().minus(sizes.holeAcross()), units)));
     }
 
     /** Year rings as they cross the tenon's end, level in the middle and bent like those of a large trunk. */
@@ -213,15 +220,6 @@ public record JointDrawing(YearOfJoints.Stand stand, UnitSystem units) {
 
     private double in(Length length) {
         return units == UnitSystem.INCH ? length.inches() : length.mm();
-    }
-
-    private String play(Length interference) {
-        String size = units == UnitSystem.INCH
-                ? String.format(Locale.ROOT, "%.3f in", Math.abs(interference.inches()))
-                : String.format(Locale.ROOT, "%.2f mm", Math.abs(interference.mm()));
-        return size.startsWith("0.000 ") || size.startsWith("0.00 ")
-                ? "size for size"
-                : size + (interference.isPositive() ? " tight" : " play");
     }
 
     private static String percent(Moisture moisture) {
