@@ -178,7 +178,7 @@ final class BenchCard {
                 .map(each -> new SettingBars.Bar(each.opening(), steps(each)))
                 .toList();
         return new FlowingBars(
-                "Dividers: set on the bar; strike all of round 1 first, then 2, then 3",
+                "Dividers: set on the bar; strike all of a round before the next",
                 bars,
                 content.units(),
                 Length.ofMm(widthMm),

@@ -113,19 +113,23 @@ final class Holding {
                         ? last.outline().startRadius()
                         : last.outline().endRadius())
                 .times(2);
-        String line = end == Held.At.START ? "the start line" : "the far end's line";
-        Length slope = work.slopes().at(end);
-        if (slope.isPositive()) {
-            return Optional.of(leftOn(place, line, slope));
+        String line = line(end);
+        if (work.slopes().at(end).isPositive()) {
+            return Optional.of(leftOn(place));
         }
+        Cut off = off(last, place, line, diameter);
+        return Optional.of(work.slopes().at(end.other()).isPositive() ? off.saying(off.what() + "; " + sloped()) : off);
+    }
+
+    private Cut off(PlacedMember last, Length place, String line, Length diameter) {
         if (last.member().section() == Section.SQUARE) {
-            return Optional.of(sawnOff(place, line));
+            return sawnOff(place, line);
         }
         if (held.by() == Held.By.SCREW) {
-            return Optional.of(offTheScrew(place, line));
+            return offTheScrew(place, line);
         }
         boolean thin = work.isTooThinToPart(diameter);
-        return Optional.of(cut(
+        return cut(
                 Phase.PARTING,
                 thin ? Tool.SAW : Tool.PARTING_TOOL,
                 place,
@@ -136,20 +140,38 @@ final class Holding {
                         : "part down at %s to a pencil's thickness, stop the lathe, and saw it off".formatted(line),
                 held.byOneEnd()
                         ? "never part right through: a loose piece flies; hold it only with the lathe stopped"
-                        : "never part right through between centres: the piece jams and flies"));
+                        : "never part right through between centres: the piece jams and flies");
     }
 
     /** What the slope takes beyond the line is not sawn away with the rest. */
-    private Cut leftOn(Length place, String line, Length slope) {
+    private Cut leftOn(Length place) {
         return cut(
                 Phase.PARTING,
                 Tool.SAW,
                 place,
                 List.of(place),
-                ("take the piece off the lathe with its spare length; on the bench, cut the end to its slope through %s: the"
-                                + " longer side reaches %s beyond it")
-                        .formatted(line, work.both(slope)),
+                "take the piece off the lathe with its spare length; " + sloped(),
                 "");
+    }
+
+    /** Cut each by its own eye the two slopes of a piece come to lean against one another. */
+    private String sloped() {
+        Length start = work.slopes().start();
+        Length end = work.slopes().end();
+        if (start.isPositive() && end.isPositive()) {
+            String beyond = work.both(start).equals(work.both(end))
+                    ? work.both(end) + " beyond each line"
+                    : "%s beyond the first and %s beyond the second".formatted(work.both(start), work.both(end));
+            return "on the bench, cut both ends to their slope, parallel to one another, through the start line and the far end's line: the"
+                    + " longer side reaches " + beyond;
+        }
+        Held.At one = start.isPositive() ? Held.At.START : Held.At.END;
+        return "on the bench, cut the end to its slope through %s: the longer side reaches %s beyond it"
+                .formatted(line(one), work.both(work.slopes().at(one)));
+    }
+
+    private static String line(Held.At end) {
+        return end == Held.At.START ? "the start line" : "the far end's line";
     }
 
     /** A square's corners split off under a parting tool, and a square end is sawn truer on the bench anyway. */

@@ -42,6 +42,9 @@ public final class LengthText {
     private static final String NUMBER = "(?:(?<whole>\\d{1,9})(?:-|\\s+))?(?<over>\\d{1,9})\\s?/\\s?(?<under>\\d{1,9})"
             + "|(?<decimal>\\d{1,9}(?:[.,]\\d{1,15})?|[.,]\\d{1,15})";
     private static final Pattern QUANTITY = Pattern.compile("(?:" + NUMBER + ")\\s*(?<unit>[a-z]+|['\"])?\\s*");
+    /** What is left beyond these of a sum of millimetres is noise. */
+    private static final int NOISE_DECIMALS = 9;
+
     /** Printed of what rounds to zero. */
     private static final Pattern NOTHING = Pattern.compile("-?0(\\.0+)? ");
 
@@ -194,7 +197,10 @@ public final class LengthText {
      * @param decimals how many at most, zero or more; a half goes to the even digit
      */
     public static Printed printMm(Length length, int decimals) {
-        BigDecimal rounded = BigDecimal.valueOf(length.mm()).setScale(decimals, RoundingMode.HALF_EVEN);
+        // What was reckoned of quarters of an inch comes to 6.3499999999999996 mm, which is half-way all the same.
+        BigDecimal rounded = BigDecimal.valueOf(length.mm())
+                .setScale(NOISE_DECIMALS, RoundingMode.HALF_EVEN)
+                .setScale(decimals, RoundingMode.HALF_EVEN);
         return new Printed(digits(rounded) + " mm", length.minus(Length.ofMm(rounded.doubleValue())));
     }
 

@@ -251,6 +251,15 @@ class LengthTextTest {
         assertThat(Length.ofMm(0.2).formatMeasuredBoth(UnitSystem.INCH)).isEqualTo("0.008 in (0.2 mm)");
     }
 
+    /** 1/4 in stood as 6.4 mm where it was typed and as 6.3 mm where it was the difference of two marks. */
+    @Test
+    void a_length_is_printed_alike_however_it_was_reckoned() {
+        Length reckoned = Length.ofInches(2.75).minus(Length.ofInches(2.5));
+        assertThat(reckoned.formatBoth(UnitSystem.INCH))
+                .isEqualTo(Length.ofInches(0.25).formatBoth(UnitSystem.INCH))
+                .isEqualTo("1/4 in (6.4 mm)");
+    }
+
     @Test
     void figures_of_a_column_keep_their_decimals_and_are_never_nothing() {
         assertThat(Length.ofMm(0.2).formatSteadyBoth(UnitSystem.INCH)).isEqualTo("0.008 in (0.20 mm)");

@@ -84,7 +84,7 @@ final class SettingsSummary {
         line(
                 "           marks are numbered from 0 at the start end to %d at the far end;",
                 plan.marks().size() - 1);
-        line("           strike every mark of round 1 first, then round 2, then round 3");
+        line("           strike every mark of a round before any of the next");
     }
 
     /** {@code round 1: 0>2 17>15  round 3: 14>12}: what the opening strikes in each round. */

@@ -108,21 +108,40 @@ class RowFitTest {
         assertThat(raked)
                 .last()
                 .asString()
-                .contains("cut the end to its slope through the far end's line", "20 mm (25/32 in) beyond it");
+                .contains(
+                        "cut both ends to their slope, parallel to one another, through the start line and the far end's line",
+                        "20 mm (25/32 in) beyond each line");
         List<String> level = cuts(0);
         assertThat(level).anyMatch(cut -> cut.contains("from the stick with square and knife"));
         assertThat(level).anyMatch(cut -> cut.startsWith("lay the stick against the drive end"));
         assertThat(level).last().asString().contains("saw the spare length off at the far end's line");
     }
 
+    @Test
+    void the_slope_of_the_start_end_alone_is_told_when_the_tenon_comes_off_its_spare_length() {
+        assertThat(cuts(45, members -> members.addObject()
+                        .put("kind", "tenon")
+                        .put("length", 100)
+                        .put("diameter", 20)))
+                .last()
+                .asString()
+                .startsWith("part down at the far end's line")
+                .endsWith(
+                        "; on the bench, cut the end to its slope through the start line: the longer side reaches 20 mm (25/32 in) beyond it");
+    }
+
     private static List<String> cuts(double rake) {
+        return cuts(rake, members -> members.addObject().put("kind", "square").put("length", 100));
+    }
+
+    private static List<String> cuts(double rake, Consumer<ArrayNode> last) {
         ObjectNode root =
                 tree(frame -> frame.put("places", 9).put("clear", 1000).put("rake_deg", rake));
         var members = (ArrayNode) root.at("/pattern/members");
         members.removeAll();
         members.addObject().put("kind", "square").put("length", 100);
         members.addObject().put("kind", "cylinder").put("length", 500).put("diameter", 30);
-        members.addObject().put("kind", "square").put("length", 100);
+        last.accept(members);
         Job job = JobReader.read(Json.print(root)).job().orElseThrow();
         return Plan.of(job, Effort.ofAsks(200)).turning().cuts().stream()
                 .map(Cut::what)
