@@ -78,7 +78,8 @@ class ProgramTest {
     @Test
     void arguments_it_does_not_know_are_told_with_what_comes_near() {
         assertToldOnOneLine(Ran.here("turn", "x.json"), "there is no command 'turn'; see 'turnalike --help'");
-        assertToldOnOneLine(Ran.here("pln", "x.json"), "there is no command 'pln'; is it plan or ");
+        assertToldOnOneLine(Ran.here("frobnicate"), "there is no command 'frobnicate'; see 'turnalike --help'");
+        assertToldOnOneLine(Ran.here("pln", "x.json"), "there is no command 'pln'; is it plan? else see");
         assertToldOnOneLine(
                 Ran.here("plan", "--jsn", DEMO_JOB),
                 "there is no option '--jsn'; is it --json?",
