@@ -15,6 +15,9 @@ import turnalike.units.Working;
 
 /** Sets a pattern under a seat as a leg: the end with a tenon is up, the start where both have one or neither. */
 final class LegsFitting {
+    /** The point of a bit reaches so far beyond its edges. Common practice, no source; a spade bit's reaches further. */
+    private static final Length POINT = Length.ofInches(1 / 4.0);
+
     private final int places;
     private final LegStance stance;
     private final LegAngles angles;
@@ -118,6 +121,17 @@ final class LegsFitting {
                     "a flat-bottomed hole %s deep at %s breaks through its top, though the tenon stops short"
                             .formatted(print(seat.tenon()), angles.lean().format()),
                     "bore %s less deep, or right through".formatted(print(left.abs()))));
+            return;
+        }
+        Length beyond = seat.along().orElseThrow().minus(seat.tenon());
+        if (beyond.compareTo(POINT) < 0) {
+            misfits.add(new Misfit(
+                    false,
+                    "seat",
+                    "only %s of it is left beyond the hole, and a bit's point reaches further than its edge: it may prick through the top"
+                            .formatted(print(beyond)),
+                    "bore %s less deep, or with a bit of a short point, a scrap first"
+                            .formatted(print(POINT.minus(beyond)))));
         }
     }
 

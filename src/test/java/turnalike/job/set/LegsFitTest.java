@@ -224,8 +224,19 @@ class LegsFitTest {
         double lean = Math.toRadians(20);
         double left = 32 - 30 * Math.cos(lean) - 12 * Math.sin(lean);
         assertThat(left).isNegative();
-        assertThat(fit(thick).misfits()).extracting(Misfit::where).containsExactly("seat");
+        assertThat(fit(thick).misfits()).singleElement().satisfies(misfit -> {
+            assertThat(misfit.where()).isEqualTo("seat");
+            assertThat(misfit.what()).contains("breaks through its top");
+        });
+        // The corner stays inside, but 5.1 mm along the axis a bit's point does not.
         assertThat(fit(thick.andThen(frame -> frame.put("seat_thickness", 33))).misfits())
+                .singleElement()
+                .satisfies(misfit -> {
+                    assertThat(misfit.where()).isEqualTo("seat");
+                    assertThat(misfit.what()).contains("only 5.1 mm (13/64 in) of it is left", "prick through the top");
+                    assertThat(misfit.mend()).startsWith("bore 1.2 mm (3/64 in) less deep");
+                });
+        assertThat(fit(thick.andThen(frame -> frame.put("seat_thickness", 35))).misfits())
                 .isEmpty();
     }
 
