@@ -189,4 +189,11 @@ class CatalogueTest {
         String line = "wholly unknown, and again; ".repeat(400);
         assertThat(SMALL.say(line)).isEqualTo(line);
     }
+
+    @Test
+    void the_crest_of_a_member_with_a_name_of_its_own_is_said_in_german_too() {
+        assertThat(Language.GERMAN.say("4 urn crest")).isEqualTo("4 urn, Scheitel");
+        assertThat(Language.GERMAN.say("4 bead crest")).isEqualTo("4 Rundstab, Scheitel");
+        assertThat(Language.GERMAN.say("2 neck bottom")).isEqualTo("2 neck, Grund");
+    }
 }
