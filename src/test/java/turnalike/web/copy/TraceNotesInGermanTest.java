@@ -17,6 +17,7 @@ import turnalike.language.Language;
 import turnalike.photo.SmallPicture;
 import turnalike.photo.TurnedShape;
 import turnalike.trace.Snap;
+import turnalike.trace.table.PointTable;
 import turnalike.units.Length;
 import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
@@ -72,6 +73,15 @@ class TraceNotesInGermanTest {
                 .orElseThrow()
                 .warnings();
         assertThat(notes).isNotEmpty();
+        assertThat(missing(notes)).isEmpty();
+    }
+
+    @Test
+    void of_rows_that_were_likely_mistyped() {
+        String table = "x,diameter\n0,200\n2,20\n2,20\n5,20\n8,50\n11,20\n150,20\n";
+        List<String> notes =
+                PointTable.read(table, UnitSystem.METRIC, Length.ofMm(0.2)).notes();
+        assertThat(notes).hasSize(4);
         assertThat(missing(notes)).isEmpty();
     }
 
