@@ -15,7 +15,7 @@ import turnalike.trace.Traced;
 import turnalike.trace.TracedRun;
 import turnalike.trace.drawn.DrawnOutline;
 import turnalike.trace.fit.MemberFit;
-import turnalike.trace.fit.RowFit;
+import turnalike.trace.fit.TracedRows;
 import turnalike.trace.table.PointTable;
 import turnalike.units.Length;
 import turnalike.units.Problem;
@@ -91,7 +91,7 @@ public record OriginalTrace(Optional<Traced> traced, Optional<PhotoTrace.Overlay
         if (read.original().isEmpty()) {
             return refused(read.problems());
         }
-        RowFit fit = MemberFit.ofRows(read.original().get(), wish.snap());
+        TracedRows fit = MemberFit.ofRows(read.original().get(), wish.snap());
         Length stray = Length.ofMm(2 * fit.strayMm().orElse(0));
         if (wish.error().isPresent()) {
             return table(read, fit, wish, List.of());
@@ -113,7 +113,7 @@ public record OriginalTrace(Optional<Traced> traced, Optional<PhotoTrace.Overlay
         return table(again, MemberFit.ofRows(again.original().get(), wish.snap()), wish, List.of(taken));
     }
 
-    private static OriginalTrace table(PointTable.Read read, RowFit fit, OriginalWish wish, List<String> error) {
+    private static OriginalTrace table(PointTable.Read read, TracedRows fit, OriginalWish wish, List<String> error) {
         Original original = read.original().orElseThrow();
         List<String> warnings = new ArrayList<>(TraceWarnings.of(original, fit.run(), wish.units()));
         warnings.addAll(DoubtWarnings.of(fit.doubts(), fit.run(), wish.units()));

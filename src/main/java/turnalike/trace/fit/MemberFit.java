@@ -47,9 +47,9 @@ public final class MemberFit {
      * @param original as it was read
      * @param snap what sizes are rounded to
      */
-    public static RowFit ofRows(Original original, Snap snap) {
+    public static TracedRows ofRows(Original original, Snap snap) {
         Found found = found(original, snap, true);
-        return new RowFit(
+        return new TracedRows(
                 found.run(), RowDoubts.of(found.data(), found.parts()), RowDoubts.stray(found.data(), found.parts()));
     }
 

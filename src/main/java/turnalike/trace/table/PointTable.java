@@ -67,7 +67,7 @@ public final class PointTable {
         PointTable table = new PointTable(CsvText.of(text, PointColumns.PLACE::isHeading, "table"), units);
         List<PointRow> points = table.points();
         if (table.problems.isEmpty()) {
-            table.problems.addAll(Slips.ofPlaces(points, units).problems);
+            table.problems.addAll(Mistypings.ofPlaces(points, units).problems);
         }
         if (table.problems.isEmpty()) {
             points = table.inOrder(points);
@@ -199,9 +199,9 @@ public final class PointTable {
                                     Length.ofMm(thickest).formatFine(units)),
                     "say by how much a single reading may be off, and in which unit");
         }
-        Slips slips = Slips.ofSizes(points, units);
-        problems.addAll(slips.problems);
-        notes.addAll(0, slips.notes);
+        Mistypings mistyped = Mistypings.ofSizes(points, units);
+        problems.addAll(mistyped.problems);
+        notes.addAll(0, mistyped.notes);
     }
 
     /** By place; rows at one place stay as they stand. */

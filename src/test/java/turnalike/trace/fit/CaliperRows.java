@@ -64,7 +64,7 @@ final class CaliperRows {
     }
 
     /** @param errorMm that a diameter is said to be measured within */
-    RowFit fit(double errorMm) {
+    TracedRows fit(double errorMm) {
         List<Profile.Station> stations = new ArrayList<>();
         for (double[] each : rows) {
             stations.add(new Profile.Station(Length.ofMm(each[0]), Length.ofMm(each[1] / 2), Length.ofMm(errorMm / 2)));

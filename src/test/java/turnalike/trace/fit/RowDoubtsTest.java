@@ -17,7 +17,7 @@ import turnalike.units.Length;
 /** Of rows set with calipers, what they leave open is marked, and what they tell is not. */
 @Tag("long-sums")
 class RowDoubtsTest {
-    private static List<String> words(RowFit fit) {
+    private static List<String> words(TracedRows fit) {
         return fit.marked().members().stream()
                 .map(each -> each.member().kind().word() + (each.uncertain() ? " ?" : ""))
                 .toList();
@@ -37,7 +37,7 @@ class RowDoubtsTest {
 
     @Test
     void three_rows_tell_no_vee_from_a_cove_and_one_more_half_way_down_does() {
-        RowFit three = dip(new double[] {43, 18}).fit(0.2);
+        TracedRows three = dip(new double[] {43, 18}).fit(0.2);
         assertThat(words(three)).containsExactly("cylinder", "cove ?", "cylinder");
         Doubt doubt = three.doubts().get(0);
         assertThat(doubt.member()).isEqualTo(2);
@@ -54,7 +54,7 @@ class RowDoubtsTest {
     /** A taper of its two ends, a swell of its three sizes. */
     @Test
     void what_has_no_more_rows_than_sizes_is_not_sure() {
-        RowFit fit = new CaliperRows(1, 0)
+        TracedRows fit = new CaliperRows(1, 0)
                 .row(0, 20)
                 .row(20, 20)
                 .row(30, 20)
@@ -65,7 +65,7 @@ class RowDoubtsTest {
                 .row(90, 20)
                 .fit(0.2);
         assertThat(words(fit)).containsExactly("tenon", "taper ?", "tenon");
-        RowFit three = new CaliperRows(1, 0)
+        TracedRows three = new CaliperRows(1, 0)
                 .row(0, 20)
                 .row(20, 20)
                 .row(20, 30)
@@ -88,7 +88,7 @@ class RowDoubtsTest {
             Length across = RandomRuns.outline(List.of(bead)).radiusAt(mm(x)).times(2);
             rows.row(40 + x, across.mm());
         }
-        RowFit fit = rows.row(56, 20).row(67, 20).row(79, 20).row(90, 20).fit(0.2);
+        TracedRows fit = rows.row(56, 20).row(67, 20).row(79, 20).row(90, 20).fit(0.2);
         assertThat(fit.marked().members()).hasSize(3);
         assertThat(fit.marked().members().get(1).uncertain()).isTrue();
         assertThat(fit.doubts()).extracting(Doubt::why).containsExactly(Doubt.Why.ENDS);
@@ -103,8 +103,8 @@ class RowDoubtsTest {
         int sure = 0;
         for (int seed = 1; seed <= Seeds.times(12); seed++) {
             List<Member> truth = new RandomRuns(seed).run(8);
-            RowFit joints = new CaliperRows(seed, 0.1).atJoints(truth, 4).fit(0.1);
-            RowFit others = new CaliperRows(seed, 0.1).anywhere(truth, 5).fit(0.1);
+            TracedRows joints = new CaliperRows(seed, 0.1).atJoints(truth, 4).fit(0.1);
+            TracedRows others = new CaliperRows(seed, 0.1).anywhere(truth, 5).fit(0.1);
             for (TracedMember each : joints.marked().members()) {
                 if (isTrue(truth, each)) {
                     right++;
@@ -228,7 +228,7 @@ class RowDoubtsTest {
             {96.0, 52.39},
             {101.6, 40.08}
         };
-        RowFit fit = rows(rows).fit(0.2);
+        TracedRows fit = rows(rows).fit(0.2);
         assertThat(words(fit)).startsWith("bead", "fillet", "cove").contains("swell");
         assertThat(fit.run().outline().radiusAt(mm(28.9)).mm()).isCloseTo(17.9, within(0.3));
     }
@@ -236,7 +236,7 @@ class RowDoubtsTest {
     @Test
     void how_far_rows_stray_is_told_from_the_table_itself() {
         List<Member> truth = new RandomRuns(4).run(8);
-        RowFit fit = new CaliperRows(2, 0.5).atJoints(truth, 3).fit(0.3);
+        TracedRows fit = new CaliperRows(2, 0.5).atJoints(truth, 3).fit(0.3);
         assertThat(2 * fit.strayMm().orElseThrow()).isCloseTo(0.5, within(0.1));
         assertThat(new CaliperRows(2, 0.5)
                         .row(0, 20)

@@ -12,7 +12,7 @@ import turnalike.units.UnitSystem;
  * times as thick as what stands before and behind it and measures it once. One that merely stands out by more than members do is asked about. What lies
  * within the plausible, as two digits swapped often do, cannot be told and is passed over.
  */
-final class Slips {
+final class Mistypings {
     private static final double[] POINT_MOVED = {0.1, 10, 0.01, 100};
     /** A size beyond its neighbours by so much is no member of one row where a moved decimal point makes it one of them. */
     private static final double FAR_OFF = 4;
@@ -34,7 +34,7 @@ final class Slips {
     final List<Problem> problems = new ArrayList<>();
     final List<String> notes = new ArrayList<>();
 
-    private Slips(List<PointRow> rows, UnitSystem units) {
+    private Mistypings(List<PointRow> rows, UnitSystem units) {
         this.rows = rows;
         this.units = units;
     }
@@ -44,12 +44,12 @@ final class Slips {
      *
      * @param rows as they stand in the table
      */
-    static Slips ofPlaces(List<PointRow> rows, UnitSystem units) {
-        Slips slips = new Slips(rows, units);
+    static Mistypings ofPlaces(List<PointRow> rows, UnitSystem units) {
+        Mistypings mistyped = new Mistypings(rows, units);
         for (int i = 1; i + 1 < rows.size(); i++) {
-            slips.place(i);
+            mistyped.place(i);
         }
-        return slips;
+        return mistyped;
     }
 
     /**
@@ -57,13 +57,13 @@ final class Slips {
      *
      * @param rows by place
      */
-    static Slips ofSizes(List<PointRow> rows, UnitSystem units) {
-        Slips slips = new Slips(rows, units);
+    static Mistypings ofSizes(List<PointRow> rows, UnitSystem units) {
+        Mistypings mistyped = new Mistypings(rows, units);
         for (int i = 0; i < rows.size(); i++) {
-            slips.size(i);
+            mistyped.size(i);
         }
-        slips.lastPlace();
-        return slips;
+        mistyped.lastPlace();
+        return mistyped;
     }
 
     private String fine(double mm) {

@@ -9,7 +9,7 @@ import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 
 /** Rows mistyped are told by their line with what was likely meant; what may be so passes. */
-class SlipsTest {
+class MistypingsTest {
     private static final String PLAIN = "x,diameter\n0,24.1\n10,24.2\n20,24.3\n30,24.5\n40,24.6\n50,24.8\n60,25\n";
 
     private static PointTable.Read read(String text) {

@@ -14,8 +14,8 @@ import turnalike.trace.TracedRun;
  * @param doubts which of them the rows do not bear out, and why; by their numbers
  * @param strayMm how far the rows stray round the members, one standard deviation of a radius; empty where too few tell
  */
-public record RowFit(TracedRun run, List<Doubt> doubts, OptionalDouble strayMm) {
-    public RowFit {
+public record TracedRows(TracedRun run, List<Doubt> doubts, OptionalDouble strayMm) {
+    public TracedRows {
         doubts = List.copyOf(doubts);
     }
 
