@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -70,12 +71,23 @@ public record CsvText(char separator, List<Line> lines, Optional<Problem> broken
      * @param file what a problem calls it: {@code pieces file}
      */
     public static CsvText of(String text, String firstColumn, String file) {
+        return of(text, firstColumn::equalsIgnoreCase, file);
+    }
+
+    /**
+     * {@return the cells of a table whose first column may bear several names}
+     *
+     * @param text the whole text
+     * @param isFirst whether a cell of the header heads the column that tells one separator from another
+     * @param file what a problem calls it: {@code table}
+     */
+    public static CsvText of(String text, Predicate<String> isFirst, String file) {
         Optional<Problem> rubbish = rubbish(text, file);
         if (rubbish.isPresent()) {
             return new CsvText(',', List.of(), rubbish);
         }
         String body = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
-        char separator = separator(body, firstColumn);
+        char separator = separator(body, isFirst);
         List<Line> lines = new ArrayList<>();
         long start = 1;
         // Blank lines are not skipped by the parser, else its line count could not name where a record starts.
@@ -121,11 +133,11 @@ public record CsvText(char separator, List<Line> lines, Optional<Problem> broken
                 "close it, double the marks within it, or write the inch mark after the number");
     }
 
-    private static char separator(String body, String firstColumn) {
+    private static char separator(String body, Predicate<String> isFirst) {
         String header = body.lines().filter(line -> !line.isBlank()).findFirst().orElse("");
         for (char separator : SEPARATORS) {
             for (String cell : header.split(String.valueOf(separator), -1)) {
-                if (firstColumn.equalsIgnoreCase(cell.replace("\"", "").strip())) {
+                if (isFirst.test(cell.replace("\"", "").strip())) {
                     return header.indexOf(separator) < 0 ? ',' : separator;
                 }
             }

@@ -70,7 +70,7 @@ public final class TraceWarnings {
                     .formatted(
                             uncertain.size() == 1
                                     ? "Member %d rests".formatted(uncertain.get(0))
-                                    : "Members %s rest".formatted(listed(uncertain))));
+                                    : "Members %s rest".formatted(DoubtWarnings.listed(uncertain))));
         }
         Length scatter = run.scatter();
         Length rms = run.miss().rms();
@@ -87,12 +87,6 @@ public final class TraceWarnings {
                                     run.miss().worst().formatFineBoth(units)));
         }
         return out;
-    }
-
-    private static String listed(List<Integer> numbers) {
-        String all = numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
-        int last = all.lastIndexOf(", ");
-        return all.substring(0, last) + " and" + all.substring(last + 1);
     }
 
     private static double total(List<Profile.Stretch> stretches) {

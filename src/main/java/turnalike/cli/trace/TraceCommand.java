@@ -29,7 +29,9 @@ import turnalike.units.UnitSystem;
         name = "trace",
         description = {
             "A pattern from an original: the members that explain a photograph, measured points or a drawn outline, with their sizes and how sure they are.",
-            "A table (CSV) has the columns x and diameter, or side where the piece is square; two rows at one place are a shoulder. A drawing"
+            "A table (CSV) has the columns x and diameter, or side where the piece is square; two rows at one place are a shoulder."
+                    + " Measure where each member begins and ends, where it is thickest or thinnest, and once more half way between: three rows tell no"
+                    + " vee from a cove. A drawing"
                     + " (SVG, DXF) has one closed outline, or half of one closed along its axis.",
             "With --out, also a job file ready for plan, and a picture of the members under what was read.",
             "A photograph with the printed sheet in it (--sheet) needs no length; with both, they check each other.",
@@ -72,7 +74,7 @@ public final class TraceCommand implements Runnable {
             paramLabel = "E",
             description =
                     "How far a diameter was measured to be off, one standard deviation (default 0.2 mm, half of what a"
-                            + " job's diameters may be off).")
+                            + " job's diameters may be off; more where the rows stray by more).")
     private Optional<String> error = Optional.empty();
 
     @Option(names = "--snap", description = "Round places and sizes to 0.5 mm, or to 1/64 in with --units in.")

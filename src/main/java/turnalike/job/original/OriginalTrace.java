@@ -8,12 +8,14 @@ import turnalike.effort.Effort;
 import turnalike.job.Tolerances;
 import turnalike.photo.PhotoTrace;
 import turnalike.photo.PhotoWish;
+import turnalike.trace.DoubtWarnings;
 import turnalike.trace.Original;
 import turnalike.trace.TraceWarnings;
 import turnalike.trace.Traced;
 import turnalike.trace.TracedRun;
 import turnalike.trace.drawn.DrawnOutline;
 import turnalike.trace.fit.MemberFit;
+import turnalike.trace.fit.TracedRows;
 import turnalike.trace.table.PointTable;
 import turnalike.units.Length;
 import turnalike.units.Problem;
@@ -28,6 +30,12 @@ import turnalike.units.Problem;
 public record OriginalTrace(Optional<Traced> traced, Optional<PhotoTrace.Overlay> overlay, List<Problem> problems) {
     /** No edge in a picture is taken to be found better than this, in pixels: common practice, no source. */
     private static final double SUREST_PIXELS = 0.1;
+
+    /** What a diameter is taken to be measured within where nothing is said of it. */
+    private static final Length USUAL = Tolerances.USUAL.diameter().times(0.5);
+
+    /** Rows that stray by so many times what is usual were not measured so well: of chance alone a few dozen do not. */
+    private static final double MORE = 1.25;
 
     public OriginalTrace {
         problems = List.copyOf(problems);
@@ -79,23 +87,44 @@ public record OriginalTrace(Optional<Traced> traced, Optional<PhotoTrace.Overlay
      * @param wish without a span
      */
     public static OriginalTrace table(String text, OriginalWish wish) {
-        Length usual = Tolerances.USUAL.diameter().times(0.5);
-        PointTable.Read read = PointTable.read(text, wish.units(), wish.error().orElse(usual));
+        PointTable.Read read = PointTable.read(text, wish.units(), wish.error().orElse(USUAL));
         if (read.original().isEmpty()) {
             return refused(read.problems());
         }
-        List<String> notes = new ArrayList<>(read.notes());
-        if (wish.error().isEmpty()) {
-            notes.add(
-                    "Diameters are taken to be measured within %s, half of what a job's may be off; --error says it better."
-                            .formatted(usual.formatFineBoth(wish.units())));
+        TracedRows fit = MemberFit.ofRows(read.original().get(), wish.snap());
+        Length stray = Length.ofMm(2 * fit.strayMm().orElse(0));
+        if (wish.error().isPresent()) {
+            return table(read, fit, wish, List.of());
         }
-        return found(traced(
+        String usual = USUAL.formatFineBoth(wish.units());
+        if (stray.mm() <= MORE * USUAL.mm()) {
+            String taken =
+                    "Diameters are taken to be measured within %s, half of what a job's may be off; --error says it better."
+                            .formatted(usual);
+            return table(read, fit, wish, List.of(taken));
+        }
+        PointTable.Read again = PointTable.read(text, wish.units(), stray);
+        if (again.original().isEmpty()) {
+            return refused(again.problems());
+        }
+        String taken =
+                "The rows stray by more than the usual %s round the members: diameters are taken to be measured within %s; --error says it better."
+                        .formatted(usual, stray.formatFineBoth(wish.units()));
+        return table(again, MemberFit.ofRows(again.original().get(), wish.snap()), wish, List.of(taken));
+    }
+
+    private static OriginalTrace table(PointTable.Read read, TracedRows fit, OriginalWish wish, List<String> error) {
+        Original original = read.original().orElseThrow();
+        List<String> warnings = new ArrayList<>(TraceWarnings.of(original, fit.run(), wish.units()));
+        warnings.addAll(DoubtWarnings.of(fit.doubts(), fit.run(), wish.units()));
+        warnings.addAll(read.notes());
+        warnings.addAll(error);
+        return found(new Traced(
                 Traced.Source.TABLE,
-                read.original().get(),
-                wish,
+                original,
+                fit.marked(),
                 new Traced.Scale(OptionalDouble.empty(), "places as measured"),
-                notes));
+                warnings));
     }
 
     /**

@@ -107,7 +107,10 @@ final class CurveWindows {
         }
         Form before = fit.run().forms().get(joint - 1);
         Form after = fit.run().forms().get(joint);
+        // Whoever set a row there, where others mark their shoulders, saw a joint.
+        boolean marked = data.shouldersTwice && fit.run().seams().get(joint).isShared();
         boolean unseen = fit.isTied(joint)
+                && !marked
                 && before != Form.LEVEL
                 && after != Form.LEVEL
                 && Math.abs(slope(joint - 1, true) - slope(joint, false)) < SEEN_CORNER;

@@ -10,6 +10,10 @@ final class Data {
     /** Wider apart, bends of the outline are not to be told from the scatter of radii. */
     private static final double FINE_MM = 1.5;
 
+    /** So many times as long as thick and more, what sinks between its ends may be a swell: a choice of ours, tried on tables drawn at random. */
+    private static final double HOLLOW = 1.5;
+
+    private static final double SHORT_HOLLOW = 12;
     private static final double LEAST_RISE_MM = 0.4;
     private static final int SWEPT_STATIONS = 40;
     /** So many of a hundred gaps are alike where a piece was swept from end to end; else stations were set at its features. */
@@ -58,6 +62,12 @@ final class Data {
     private final double shortestMm;
     final boolean swept;
     final double sigma;
+    /** Whether these are rows of a table, set where somebody chose. */
+    private final boolean ofRows;
+
+    /** Whether two rows of a table stand at one place somewhere: whoever set them measured shoulders on both sides. */
+    final boolean shouldersTwice;
+
     private final double spacing;
 
     private Data(
@@ -68,6 +78,7 @@ final class Data {
             Together together,
             double shortestMm,
             boolean swept,
+            boolean ofRows,
             double sigma) {
         this.x = x;
         this.r = r;
@@ -76,7 +87,9 @@ final class Data {
         this.together = together;
         this.shortestMm = shortestMm;
         this.swept = swept;
+        this.ofRows = ofRows && !swept;
         this.sigma = sigma;
+        this.shouldersTwice = this.ofRows && isTwice(x);
         this.spacing = x.length > 1 ? medianSpacing(x) : 0;
     }
 
@@ -86,8 +99,9 @@ final class Data {
      *
      * @param leastSigma no radius is known better than this, in millimetres
      * @param pixelMm what a pixel shows of the piece, in millimetres; zero where it was not read from a picture
+     * @param ofRows whether somebody measured it with calipers, row by row
      */
-    static Data of(Profile profile, double leastSigma, double pixelMm) {
+    static Data of(Profile profile, double leastSigma, double pixelMm, boolean ofRows) {
         List<Profile.Station> seen = new ArrayList<>();
         for (Profile.Station each : profile.stations()) {
             double at = each.place().mm();
@@ -120,7 +134,15 @@ final class Data {
         }
         Together together = Together.of(x, weight, reachMm, swept ? SOFT_PIXELS * pixelMm : 0);
         return new Data(
-                x, r, weight, corner, together, swept ? SHORTEST_PIXELS * pixelMm : 0, swept, n == 0 ? least : sum / n);
+                x,
+                r,
+                weight,
+                corner,
+                together,
+                swept ? SHORTEST_PIXELS * pixelMm : 0,
+                swept,
+                ofRows,
+                n == 0 ? least : sum / n);
     }
 
     /** What a corner's smearing may come to at a station: at a shoulder anything between its foot and its edge, else little. */
@@ -153,6 +175,14 @@ final class Data {
     /** A bead, cove or S that rises less is none that anyone would turn, or none that anyone could tell. */
     double leastRise() {
         return Math.max(LEAST_RISE_MM, 2 * sigma);
+    }
+
+    /**
+     * What a quadratic that sinks between its ends costs more, of rows that somebody set: short, it is a cove with a fillet on either side, which
+     * cost more sizes.
+     */
+    double hollow(double lengthMm, double thickMm) {
+        return ofRows && lengthMm < HOLLOW * thickMm ? SHORT_HOLLOW : 0;
     }
 
     /** Whether a station is so near a corner at that place that the picture smears it. */
@@ -244,7 +274,7 @@ final class Data {
             weights[i] = weight[n - 1 - i];
             corners[i] = weightAtCorner[n - 1 - i];
         }
-        return new Data(places, radii, weights, corners, together.mirrored(weights), shortestMm, swept, sigma);
+        return new Data(places, radii, weights, corners, together.mirrored(weights), shortestMm, swept, ofRows, sigma);
     }
 
     /** The first station at that place or beyond it. */
@@ -273,6 +303,14 @@ final class Data {
     /** From a station to the next, most often. */
     double spacing() {
         return spacing;
+    }
+
+    private static boolean isTwice(double[] x) {
+        boolean twice = false;
+        for (int i = 0; i + 1 < x.length; i++) {
+            twice |= x[i] == x[i + 1];
+        }
+        return twice;
     }
 
     private static double medianSpacing(double[] x) {

@@ -166,7 +166,9 @@ final class JointFit {
     double rarity(int form) {
         Seam from = run.seams().get(form);
         double length = run.seams().get(form + 1).placeMm() - from.placeMm();
-        return run.forms().get(form).rarity(length, 2 * data.r[Math.min(from.first(), data.size() - 1)]);
+        double thick = 2 * data.r[Math.min(from.first(), data.size() - 1)];
+        boolean hollow = run.forms().get(form) == Form.BELLY && 2 * size(form, 1) < size(form, 0) + size(form, 2);
+        return run.forms().get(form).rarity(length, thick) + (hollow ? data.hollow(length, thick) : 0);
     }
 
     Run run() {

@@ -38,8 +38,26 @@ public final class MemberFit {
      * @param snap what sizes are rounded to
      */
     public static TracedRun of(Original original, Snap snap) {
+        return found(original, snap, false).run();
+    }
+
+    /**
+     * {@return the members of a table of measured points, and which of them its rows do not bear out}
+     *
+     * @param original as it was read
+     * @param snap what sizes are rounded to
+     */
+    public static TracedRows ofRows(Original original, Snap snap) {
+        Found found = found(original, snap, true);
+        return new TracedRows(
+                found.run(), RowDoubts.of(found.data(), found.parts()), RowDoubts.stray(found.data(), found.parts()));
+    }
+
+    private record Found(Data data, List<Part> parts, TracedRun run) {}
+
+    private static Found found(Original original, Snap snap, boolean ofRows) {
         Data data = Data.of(
-                original.fitted(), original.surest().mm(), original.pixel().mm());
+                original.fitted(), original.surest().mm(), original.pixel().mm(), ofRows);
         double perSize = Math.log(Math.max(data.swept ? 3 : FEW_ROWS, data.size()));
         List<Part> parts = new ArrayList<>();
         for (Block block : Block.of(data, original)) {
@@ -50,7 +68,7 @@ public final class MemberFit {
         Grid grid = new Grid(snap.step().mm());
         List<Member> members = Naming.of(chamfers.parts(), shoulder, grid, chamfers.sizes());
         List<List<Integer>> guessed = ToldSizes.guessed(data, chamfers.parts());
-        return run(data, original.fitted(), members, guessed);
+        return new Found(data, chamfers.parts(), run(data, original.fitted(), members, guessed));
     }
 
     private static List<Part> round(Data data, Block block, double perSize) {

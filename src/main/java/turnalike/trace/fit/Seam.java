@@ -10,12 +10,16 @@ package turnalike.trace.fit;
 record Seam(double placeMm, int last, int first) {
     /**
      * What a joint costs, in sizes, because nobody measured both sides of it: whoever sets a caliper at a piece's features sets it at its
-     * joints, and twice at a shoulder. Else a form could end in a radius far from any that was measured. Of a piece swept from end to end
-     * nothing.
+     * joints, and twice at a shoulder. Else a form could end in a radius far from any that was measured. A shoulder right at a single row costs
+     * more where others have two. Of a piece swept from end to end nothing.
      */
     int unmeasured(Data data) {
         boolean inside = last >= 0 && first < data.size();
-        return !data.swept && inside && !isShared() && data.x[last] != data.x[first] ? 2 : 0;
+        if (data.swept || !inside || isShared() || data.x[last] == data.x[first]) {
+            return 0;
+        }
+        boolean onRow = placeMm == data.x[last] || placeMm == data.x[first];
+        return onRow && data.shouldersTwice ? 3 : 2;
     }
 
     boolean isShared() {

@@ -89,6 +89,7 @@ final class Stretches {
         }
         if (count >= 3 && data.isTellable(Form.BELLY, from, to)) {
             double cost = three(belly) + 4 * perSize + Form.BELLY.rarity(lengthMm, thickMm);
+            cost += isHollow ? data.hollow(lengthMm, thickMm) : 0;
             if (cost < least) {
                 least = cost;
                 best = Form.BELLY;
@@ -335,6 +336,9 @@ final class Stretches {
         belly[8] += r * square;
     }
 
+    /** Whether the quadratic found last sinks between its ends. */
+    private boolean isHollow;
+
     /** Σ w r² of the stretch. */
     private double whole;
 
@@ -410,6 +414,7 @@ final class Stretches {
         double[][] m = {{b[0], b[1], b[3]}, {b[1], b[2], b[4]}, {b[3], b[4], b[5]}};
         double[] right = {b[6], b[7], b[8]};
         double[] p = Cholesky.solve(m, right.clone(), 1e-12);
+        isHollow = p.length > 0 && p[2] > 0;
         return p.length == 0
                 ? Double.POSITIVE_INFINITY
                 : Math.max(0, whole - p[0] * right[0] - p[1] * right[1] - p[2] * right[2]);

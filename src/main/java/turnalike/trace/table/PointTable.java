@@ -2,8 +2,10 @@ package turnalike.trace.table;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import turnalike.csv.CsvText;
 import turnalike.trace.Original;
@@ -24,10 +26,14 @@ public final class PointTable {
     public static final int MOST = 500;
 
     private static final double THICKEST_MM = 2000;
+    /** Of readings that stray by so much of the thickest diameter no shape is told; likelier it is a unit mistaken. */
+    private static final double MOST_ERROR = 0.25;
+
     private static final Length SUREST = Length.ofMm(0.03);
 
     private final CsvText rows;
     private final UnitSystem units;
+    private final Map<PointColumns, PointColumns.Column> columns = new EnumMap<>(PointColumns.class);
     private final List<Problem> problems = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
 
@@ -58,10 +64,16 @@ public final class PointTable {
      * @param error how far a diameter was measured to be off, one standard deviation, above zero
      */
     public static Read read(String text, UnitSystem units, Length error) {
-        PointTable table = new PointTable(CsvText.of(text, "x", "table"), units);
+        PointTable table = new PointTable(CsvText.of(text, PointColumns.PLACE::isHeading, "table"), units);
         List<PointRow> points = table.points();
         if (table.problems.isEmpty()) {
+            table.problems.addAll(Mistypings.ofPlaces(points, units).problems);
+        }
+        if (table.problems.isEmpty()) {
             points = table.inOrder(points);
+        }
+        if (table.problems.isEmpty()) {
+            table.asked(points, error);
         }
         if (!table.problems.isEmpty()) {
             return new Read(Optional.empty(), table.problems, List.of());
@@ -83,14 +95,8 @@ public final class PointTable {
             problem("table", "is empty", "give a header line x,diameter and a row for each place");
             return out;
         }
-        int x = rows.column("x");
-        int diameter = rows.column("diameter");
-        int side = rows.column("side");
-        if (x < 0 || (diameter < 0 && side < 0)) {
-            problem(
-                    "line " + rows.lines().get(0).number(),
-                    "the header has no column '%s'".formatted(x < 0 ? "x" : "diameter"),
-                    "begin with x,diameter or x,diameter,side");
+        header();
+        if (!problems.isEmpty()) {
             return out;
         }
         int count = rows.lines().size() - 1;
@@ -102,12 +108,40 @@ public final class PointTable {
             return out;
         }
         for (CsvText.Line line : rows.lines().subList(1, rows.lines().size())) {
-            row(line, x, diameter, side).ifPresent(out::add);
+            row(line).ifPresent(out::add);
         }
         return out;
     }
 
-    private Optional<PointRow> row(CsvText.Line line, int x, int diameter, int side) {
+    private void header() {
+        CsvText.Line header = rows.lines().get(0);
+        String where = "line " + header.number();
+        for (PointColumns each : PointColumns.values()) {
+            List<PointColumns.Column> found = each.in(header);
+            found.stream().findFirst().ifPresent(column -> columns.put(each, column));
+            if (found.size() > 1) {
+                problem(where, "the header has two columns '%s'".formatted(each.word()), "leave one of them");
+            }
+        }
+        boolean hasPlace = columns.containsKey(PointColumns.PLACE);
+        boolean hasSize = columns.containsKey(PointColumns.DIAMETER) || columns.containsKey(PointColumns.SIDE);
+        if (!hasPlace || !hasSize) {
+            problem(
+                    where,
+                    "the header has no column '%s'"
+                            .formatted((hasPlace ? PointColumns.DIAMETER : PointColumns.PLACE).word()),
+                    "begin with x,diameter or x,diameter,side; a unit may stand beside the name, as x (mm), in each cell, as 20 mm, or"
+                            + " for all in --units");
+        }
+    }
+
+    private String cell(CsvText.Line line, PointColumns which) {
+        return Optional.ofNullable(columns.get(which))
+                .map(each -> each.of(line))
+                .orElse("");
+    }
+
+    private Optional<PointRow> row(CsvText.Line line) {
         int most = rows.lines().get(0).cells().size();
         if (line.cells().size() > most) {
             boolean comma = rows.separator() == ',';
@@ -119,8 +153,8 @@ public final class PointTable {
                             : "leave nothing beside the columns of the header");
             return Optional.empty();
         }
-        boolean round = !line.cell(diameter).isEmpty();
-        boolean square = !line.cell(side).isEmpty();
+        boolean round = !cell(line, PointColumns.DIAMETER).isEmpty();
+        boolean square = !cell(line, PointColumns.SIDE).isEmpty();
         if (round == square) {
             problem(
                     "line " + line.number(),
@@ -128,29 +162,46 @@ public final class PointTable {
                     "give the diameter of what is round, the side across the flats of what is square");
             return Optional.empty();
         }
-        Optional<Length> place = length(line, "x", line.cell(x));
-        Optional<Length> size = length(line, round ? "diameter" : "side", line.cell(round ? diameter : side));
+        PointColumns across = round ? PointColumns.DIAMETER : PointColumns.SIDE;
+        Optional<Length> place = length(line, PointColumns.PLACE);
+        Optional<Length> size = length(line, across);
         if (size.isPresent() && !size.get().isPositive()) {
-            problem(at(line, round ? "diameter" : "side"), "must be above zero", "give the size measured there");
+            problem(at(line, across), "must be above zero", "give the size measured there");
             return Optional.empty();
         }
         if (size.isPresent() && size.get().mm() > THICKEST_MM) {
-            problem(at(line, round ? "diameter" : "side"), "is more than 2 m", "check the unit and the decimal sign");
+            problem(at(line, across), "is more than 2 m", "check the unit and the decimal sign");
             return Optional.empty();
         }
-        return place.flatMap(
-                where -> size.map(across -> new PointRow(line.number(), where.mm(), across.mm() / 2, square)));
+        return place.flatMap(where -> size.map(each -> new PointRow(line.number(), where.mm(), each.mm() / 2, square)));
     }
 
-    private Optional<Length> length(CsvText.Line line, String column, String cell) {
-        return Length.parse(cell, units).fold(Optional::of, (what, mend) -> {
+    private Optional<Length> length(CsvText.Line line, PointColumns column) {
+        return Length.parse(cell(line, column), units).fold(Optional::of, (what, mend) -> {
             problem(at(line, column), what, mend);
             return Optional.empty();
         });
     }
 
-    private static String at(CsvText.Line line, String column) {
-        return "line %d: %s".formatted(line.number(), column);
+    private static String at(CsvText.Line line, PointColumns column) {
+        return "line %d: %s".formatted(line.number(), column.word());
+    }
+
+    /** What the rows say cannot well be, though each alone might. */
+    private void asked(List<PointRow> points, Length error) {
+        double thickest = points.stream().mapToDouble(PointRow::radiusMm).max().orElse(0) * 2;
+        if (error.mm() > MOST_ERROR * thickest) {
+            problem(
+                    "--error",
+                    "%s is more than a quarter of the thickest diameter, %s"
+                            .formatted(
+                                    error.formatFine(units),
+                                    Length.ofMm(thickest).formatFine(units)),
+                    "say by how much a single reading may be off, and in which unit");
+        }
+        Mistypings mistyped = Mistypings.ofSizes(points, units);
+        problems.addAll(mistyped.problems);
+        notes.addAll(0, mistyped.notes);
     }
 
     /** By place; rows at one place stay as they stand. */
@@ -167,6 +218,7 @@ public final class PointTable {
             sorted = new ArrayList<>(points);
             java.util.Collections.reverse(sorted);
         }
+        withoutDoubles(sorted);
         for (int i = 2; i < sorted.size(); i++) {
             if (sorted.get(i).placeMm() == sorted.get(i - 2).placeMm()) {
                 problem(
@@ -175,12 +227,31 @@ public final class PointTable {
                         "give two at a shoulder: the size before it and the size after it");
             }
         }
+        if (sorted.size() < FEWEST) {
+            problem(
+                    "table",
+                    "has %d different rows".formatted(sorted.size()),
+                    "give %d to %d, one for each place".formatted(FEWEST, MOST));
+            return sorted;
+        }
         double first = sorted.get(0).placeMm();
         double last = sorted.get(sorted.size() - 1).placeMm();
         if (last - first < 1) {
             problem("table", "all places lie within 1 mm", "check the column x, and the unit");
         }
         return sorted;
+    }
+
+    private void withoutDoubles(List<PointRow> sorted) {
+        for (int i = sorted.size() - 1; i > 0; i--) {
+            PointRow one = sorted.get(i - 1);
+            PointRow other = sorted.get(i);
+            if (one.isSameAs(other)) {
+                sorted.remove(i);
+                notes.add("Line %d says the same as line %d and is left out."
+                        .formatted(Math.max(one.line(), other.line()), Math.min(one.line(), other.line())));
+            }
+        }
     }
 
     private static boolean isFalling(List<PointRow> points) {

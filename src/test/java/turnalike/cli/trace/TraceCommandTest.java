@@ -68,6 +68,39 @@ class TraceCommandTest {
         assertThat(bead.get("crown").doubleValue()).isCloseTo(1.5 * 25.4, within(0.2));
     }
 
+    /** In the table, in words and in the JSON, whose names stay as they were. */
+    @Test
+    void a_dip_of_three_rows_is_marked_with_the_reading_that_tells_what_it_is() throws IOException {
+        String dip = "x,diameter\n0,24\n20,24\n40,24\n43,18\n46,24\n66,24\n80,24\n";
+        Ran told = Ran.here("trace", table(dip));
+        assertThat(told.out())
+                .contains("  2  cove ? ")
+                .contains(
+                        "! Member 2 (cove) may as well be a vee, by its 3 rows: one more reading tells, best at 41.2 mm");
+        JsonNode found = json(Ran.here("trace", table(dip), "--json"));
+        assertThat(found.get("member_fits").findValuesAsText("uncertain")).containsExactly("false", "true", "false");
+        assertThat(found.get("warnings").get(0).textValue()).startsWith("Member 2 (cove)");
+    }
+
+    /** Rows up to 0.6 mm off, where 0.2 mm is usual: said by --error, that is taken, and nothing is said of it. */
+    @Test
+    void rows_that_stray_by_more_than_is_usual_are_taken_to_be_off_by_that() throws IOException {
+        StringBuilder rows = new StringBuilder("x,diameter\n");
+        double[] off = {0.5, -0.3, -0.6, 0.4, 0.1, -0.5, 0.6, -0.2};
+        for (int k = 0; k < 32; k++) {
+            rows.append(3 * k + k % 3)
+                    .append(',')
+                    .append((k < 16 ? 20 : 40) + off[k % 8])
+                    .append('\n');
+        }
+        JsonNode found = json(Ran.here("trace", table(rows.toString()), "--json"));
+        assertThat(found.get("members").findValuesAsText("kind")).containsExactly("tenon", "cylinder");
+        assertThat(2 * found.get("uncertainty_mm").doubleValue()).isCloseTo(0.45, within(0.06));
+        assertThat(found.get("warnings").toString()).contains("The rows stray by more than the usual 0.2 mm");
+        JsonNode said = json(Ran.here("trace", table(rows.toString()), "--json", "--error", "0.2"));
+        assertThat(said.get("warnings").toString()).doesNotContain("The rows stray");
+    }
+
     @Test
     void what_it_writes_is_a_job_that_plan_takes() throws IOException {
         for (String units : new String[] {"in", "mm"}) {
@@ -116,6 +149,16 @@ class TraceCommandTest {
         refused("leg.csv: table: has 1 row", "x,diameter\n0,20\n");
         refused("--units: was 'ft'", TABLE, "--units", "ft");
         refused("--error: must be above zero", TABLE, "--error", "0");
+        refused(
+                "--error: 1.969 in is more than a quarter of the thickest diameter, 1 3/4 in",
+                TABLE,
+                "--units",
+                "in",
+                "--error",
+                "50mm");
+        refused(
+                "line 4: diameter: 210 mm stands among 20 mm and 22 mm; write 21 mm",
+                "x,diameter\n0,20\n5,20\n9,210\n15,22\n20,22\n");
         refused("--span: a table gives its own lengths", TABLE, "--span", "300");
         Ran other = Ran.here("trace", folder.resolve("spindle.stl").toString());
         assertThat(other.code()).isEqualTo(2);

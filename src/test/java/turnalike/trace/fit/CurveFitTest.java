@@ -62,7 +62,7 @@ class CurveFitTest {
         for (int i = 0; i < x.length; i++) {
             stations.add(new Profile.Station(Length.ofMm(x[i]), Length.ofMm(r[i]), Length.ofMm(SIGMA_MM)));
         }
-        Data data = Data.of(new Profile(Length.ofMm(120), stations, List.of()), SIGMA_MM, 0);
+        Data data = Data.of(new Profile(Length.ofMm(120), stations, List.of()), SIGMA_MM, 0, false);
         CurveFit.Found found = CurveFit.of(
                 data,
                 0,

@@ -29,7 +29,7 @@ class ToldSizesTest {
         for (double[] each : rows) {
             stations.add(new Profile.Station(Length.ofMm(each[0]), Length.ofMm(each[1]), Length.ofMm(0.1)));
         }
-        return Data.of(new Profile(Length.ofMm(200), stations, List.of()), 0.1, 0);
+        return Data.of(new Profile(Length.ofMm(200), stations, List.of()), 0.1, 0, false);
     }
 
     @Test

@@ -106,7 +106,7 @@ class PointTableTest {
                 .singleElement()
                 .asString()
                 .contains("line 5: is the third row at one place");
-        assertThat(lines(read("x,diameter\n5,20\n5,20\n5.1,21\n5.1,22\n5.2,20\n")))
+        assertThat(lines(read("x,diameter\n5,20\n5,20.5\n5.1,21\n5.1,22\n5.2,20\n")))
                 .singleElement()
                 .asString()
                 .contains("within 1 mm");
@@ -118,5 +118,70 @@ class PointTableTest {
                 .singleElement()
                 .asString()
                 .contains("a spreadsheet's own file, not CSV");
+    }
+
+    private static double lastPlace(String header) {
+        String rows = "\n0;20\n10;21\n20;22\n30;23\n40;24\n";
+        PointTable.Read read = PointTable.read(header + rows, UnitSystem.METRIC, Length.ofMm(0.2));
+        assertThat(lines(read)).as(header).isEmpty();
+        return read.original().orElseThrow().profile().length().mm();
+    }
+
+    @Test
+    void headings_name_units_of_their_column_and_may_be_german() {
+        for (String header : List.of(
+                "x (mm);diameter (mm)",
+                "x_mm;diameter_mm",
+                "X [mm];Diameter [mm]",
+                "x, mm;Dia, mm",
+                "Position;Durchmesser",
+                "Stelle;Durchmesser in mm",
+                "Platz;Ø",
+                "\"place\";\"diameter\"")) {
+            assertThat(lastPlace(header)).as(header).isEqualTo(40);
+        }
+        assertThat(lastPlace("x (cm);diameter (mm)")).isEqualTo(400);
+        assertThat(lastPlace("x (in);diameter (inches)")).isEqualTo(40 * 25.4);
+        Original original = read("Stelle (Zoll),Durchmesser (mm),Vierkant\n0,,20\n1,,20\n1,20,\n2,1 in,\n3,20,\n")
+                .original()
+                .orElseThrow();
+        assertThat(original.profile().length().mm()).isEqualTo(3 * 25.4);
+        assertThat(original.profile().stations().get(3).radius()).isEqualTo(Length.ofInches(0.5));
+        assertThat(original.squares()).hasSize(1);
+    }
+
+    @Test
+    void a_heading_with_another_unit_is_told_where_units_go_and_two_equal_columns_are_refused() {
+        assertThat(lines(read("x (ells),diameter\n0,1\n")))
+                .singleElement()
+                .asString()
+                .contains("no column 'x'")
+                .contains("as x (mm)")
+                .contains("as 20 mm")
+                .contains("--units");
+        assertThat(lines(read("x,diameter,diameter\n0,20,21\n")))
+                .containsExactly("line 1: the header has two columns 'diameter'; leave one of them");
+        assertThat(lines(read("x,place,diameter\n0,20,21\n")))
+                .containsExactly("line 1: the header has two columns 'x'; leave one of them");
+    }
+
+    @Test
+    void a_row_that_stands_twice_counts_once_and_is_told() {
+        PointTable.Read read = read("x,diameter\n0,20\n10,20\n10,20\n10,30\n20,30\n30,30\n");
+        assertThat(read.original().orElseThrow().profile().stations()).hasSize(5);
+        assertThat(read.notes()).containsExactly("Line 4 says the same as line 3 and is left out.");
+        assertThat(lines(read("x,diameter\n0,20\n10,20\n10,20\n20,30\n20,30\n30,30\n")))
+                .containsExactly("table: has 4 different rows; give 5 to 500, one for each place");
+    }
+
+    @Test
+    void an_error_of_which_no_shape_could_be_told_is_refused() {
+        String rows = "x,diameter\n0,20\n10,21\n20,30\n30,23\n40,24\n";
+        assertThat(lines(PointTable.read(rows, UnitSystem.METRIC, Length.ofMm(50))))
+                .singleElement()
+                .asString()
+                .startsWith("--error: 50 mm is more than a quarter of the thickest diameter, 30 mm");
+        assertThat(PointTable.read(rows, UnitSystem.METRIC, Length.ofMm(7)).original())
+                .isPresent();
     }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -16,7 +17,11 @@ import turnalike.job.original.OriginalWish;
 import turnalike.language.Language;
 import turnalike.photo.SmallPicture;
 import turnalike.photo.TurnedShape;
+import turnalike.trace.Doubt;
+import turnalike.trace.DoubtWarnings;
 import turnalike.trace.Snap;
+import turnalike.trace.TracedRun;
+import turnalike.trace.table.PointTable;
 import turnalike.units.Length;
 import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
@@ -44,15 +49,16 @@ class TraceNotesInGermanTest {
         return missing;
     }
 
-    private static OriginalWish wish(double mm) {
-        return OriginalWish.of(UnitSystem.METRIC, Optional.of(Length.ofMm(mm)), Optional.empty(), Snap.NONE);
+    private static OriginalWish wish(Optional<Length> span) {
+        return OriginalWish.of(UnitSystem.METRIC, span, Optional.empty(), Snap.NONE);
     }
 
     @Test
     void of_a_photograph() throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         ImageIO.write(SmallPicture.of(STEPPED).image(), "png", bytes);
-        List<String> notes = OriginalTrace.photograph(bytes.toByteArray(), wish(STEPPED.length()), Effort.unlimited())
+        List<String> notes = OriginalTrace.photograph(
+                        bytes.toByteArray(), wish(Optional.of(Length.ofMm(STEPPED.length()))), Effort.unlimited())
                 .traced()
                 .orElseThrow()
                 .warnings();
@@ -66,13 +72,64 @@ class TraceNotesInGermanTest {
         for (int k = 0; k <= 30; k++) {
             table.append(2 * k).append(',').append(k == 17 ? 31 : 20 + 0.1 * k).append('\n');
         }
-        OriginalWish wish = OriginalWish.of(UnitSystem.METRIC, Optional.empty(), Optional.empty(), Snap.NONE);
-        List<String> notes = OriginalTrace.table(table.toString(), wish)
+        List<String> notes = OriginalTrace.table(table.toString(), wish(Optional.empty()))
                 .traced()
                 .orElseThrow()
                 .warnings();
         assertThat(notes).isNotEmpty();
         assertThat(missing(notes)).isEmpty();
+    }
+
+    @Test
+    void of_rows_that_were_likely_mistyped() {
+        String table = "x,diameter\n0,200\n2,20\n2,20\n5,20\n8,50\n11,20\n150,20\n";
+        List<String> notes =
+                PointTable.read(table, UnitSystem.METRIC, Length.ofMm(0.2)).notes();
+        assertThat(notes).hasSize(4);
+        assertThat(missing(notes)).isEmpty();
+    }
+
+    @Test
+    void of_members_that_the_rows_do_not_bear_out() {
+        TracedRun run = OriginalTrace.table(
+                        "x,diameter\n0,20\n20,20\n20,30\n60,36\n60,20\n80,20\n", wish(Optional.empty()))
+                .traced()
+                .orElseThrow()
+                .run();
+        Doubt.Rival rival = new Doubt.Rival("vee", 3, Length.ofMm(41.2));
+        List<String> notes = new ArrayList<>();
+        for (List<Integer> members : List.of(List.of(2), List.of(1, 2, 3))) {
+            List<Doubt> doubts = new ArrayList<>();
+            for (int member : members) {
+                doubts.add(new Doubt(member, Doubt.Why.RIVAL, Optional.of(rival)));
+                doubts.add(new Doubt(member, Doubt.Why.FEW, Optional.empty()));
+                doubts.add(new Doubt(member, Doubt.Why.ENDS, Optional.empty()));
+            }
+            notes.addAll(DoubtWarnings.of(doubts, run, UnitSystem.METRIC));
+        }
+        notes.addAll(DoubtWarnings.of(
+                List.of(new Doubt(2, Doubt.Why.RIVAL, Optional.of(new Doubt.Rival("cove", 1, Length.ofMm(3))))),
+                run,
+                UnitSystem.INCH));
+        notes.addAll(straying());
+        assertThat(notes).hasSizeGreaterThan(9).anyMatch(note -> note.startsWith("The rows stray"));
+        assertThat(missing(notes)).isEmpty();
+    }
+
+    /** Rows half a millimetre off, to and fro. */
+    private static List<String> straying() {
+        StringBuilder table = new StringBuilder("x,diameter\n");
+        double[] off = {0.5, -0.3, -0.6, 0.4, 0.1, -0.5, 0.6, -0.2};
+        for (int k = 0; k < 32; k++) {
+            table.append(3 * k + k % 3)
+                    .append(',')
+                    .append(k < 16 ? 20 + off[k % 8] : 40 + off[k % 8])
+                    .append('\n');
+        }
+        return OriginalTrace.table(table.toString(), wish(Optional.empty()))
+                .traced()
+                .orElseThrow()
+                .warnings();
     }
 
     /** Such as come of awkward originals only. */
