@@ -106,7 +106,7 @@ public record OriginalTrace(Optional<Traced> traced, Optional<PhotoTrace.Overlay
      * @param wish with a span where it is to be scaled
      */
     public static OriginalTrace drawing(String text, DrawnOutline.Format format, OriginalWish wish) {
-        DrawnOutline.Read read = DrawnOutline.read(text, format, wish.span(), wish.units());
+        DrawnOutline.Read read = DrawnOutline.read(text, format, wish.span(), wish.error(), wish.units());
         return read.original().isEmpty()
                 ? refused(read.problems())
                 : found(traced(Traced.Source.DRAWING, read.original().get(), wish, read.scale(), read.notes()));

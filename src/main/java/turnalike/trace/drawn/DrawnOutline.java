@@ -25,11 +25,15 @@ public final class DrawnOutline {
     private static final double CROOKED = 0.15;
 
     private static final double STEP_MM = 1e-3;
+    /** Halfway through a step of a picture's pixels the outline it was drawn from is this share of the step off, in the mean. */
+    private static final double STEP_SHARE = 0.3;
 
     private final List<String> notes = new ArrayList<>();
+    private final Optional<Length> error;
     private final UnitSystem units;
 
-    private DrawnOutline(UnitSystem units) {
+    private DrawnOutline(Optional<Length> error, UnitSystem units) {
+        this.error = error;
         this.units = units;
     }
 
@@ -65,6 +69,20 @@ public final class DrawnOutline {
      * @param units of a drawing that names none, and to print in
      */
     public static Read read(String text, Format format, Optional<Length> span, UnitSystem units) {
+        return read(text, format, span, Optional.empty(), units);
+    }
+
+    /**
+     * {@return the same of one whose diameters are known so well}
+     *
+     * @param text of the file
+     * @param format which it is
+     * @param span the overall length to scale it to, if it is not to be of its own size
+     * @param error one standard deviation of a diameter; empty to see it from how the outline wavers
+     * @param units of a drawing that names none, and to print in
+     */
+    public static Read read(
+            String text, Format format, Optional<Length> span, Optional<Length> error, UnitSystem units) {
         boolean inches = units == UnitSystem.INCH;
         Drawing drawing = format == Format.SVG
                 ? SvgDrawing.read(text)
@@ -72,7 +90,7 @@ public final class DrawnOutline {
                         text,
                         inches ? 25.4 : 1,
                         inches ? "inches, as --units says" : "millimetres, since it names no unit");
-        return new DrawnOutline(units).read(drawing, format == Format.SVG, span);
+        return new DrawnOutline(error, units).read(drawing, format == Format.SVG, span);
     }
 
     private Read read(Drawing drawing, boolean yDown, Optional<Length> span) {
@@ -138,7 +156,10 @@ public final class DrawnOutline {
     }
 
     private Read outline(Placed placed, boolean isTemplate, Traced.Scale scale) {
-        Sides sides = new Sides(placed.spots());
+        Stairs stairs = Stairs.of(placed.spots());
+        double shake = shake(stairs);
+        Length surest = Length.ofMm(Math.max(SUREST.mm(), shake));
+        Sides sides = new Sides(stairs.spots());
         List<Sides.Across> across = sides.all();
         double middle = placed.isHalf() ? 0 : middle(across);
         if (!placed.isHalf()) {
@@ -156,14 +177,14 @@ public final class DrawnOutline {
         for (Sides.Across each : across) {
             double r = isTemplate ? each.low() : placed.isHalf() ? each.high() : each.half();
             Station station = new Station(
-                    Length.ofMm(Math.max(0, each.x() - sides.start())), Length.ofMm(Math.max(0, r)), SUREST);
+                    Length.ofMm(Math.max(0, each.x() - sides.start())), Length.ofMm(Math.max(0, r)), surest);
             if (stations.isEmpty() || !isRepeated(stations.get(stations.size() - 1), station)) {
                 stations.add(station);
             }
         }
         Length length = Length.ofMm(sides.end() - sides.start());
         Profile profile = new Profile(length, stations, List.of());
-        Profile fitted = new Profile(length, FitStations.of(stations, sides), List.of());
+        Profile fitted = new Profile(length, FitStations.of(stations, sides, shake), List.of());
         notes.add(
                 isTemplate
                         ? "The drawing is one of our own checking templates: radii are counted from its axis."
@@ -172,7 +193,27 @@ public final class DrawnOutline {
                                 : "The drawing is a whole outline: its axis lies halfway between its sides.");
         notes.add("A drawing does not tell what was left square: set such members to square in the job.");
         return new Read(
-                Optional.of(new Original(profile, List.of(), SUREST, fitted, Length.ZERO)), scale, List.of(), notes);
+                Optional.of(new Original(profile, List.of(), surest, fitted, Length.ZERO)), scale, List.of(), notes);
+    }
+
+    /** One standard deviation of a radius: as told, else as the outline itself shows it; zero where it shows none. */
+    private double shake(Stairs stairs) {
+        if (error.isPresent()) {
+            return error.get().mm() / 2;
+        }
+        if (stairs.stepMm() > 0) {
+            notes.add(
+                    "The outline runs in steps of %s, as one drawn round a picture's pixels does: it was followed halfway through them; --error says it better."
+                            .formatted(Length.ofMm(stairs.stepMm()).formatMeasuredBoth(units)));
+            return STEP_SHARE * stairs.stepMm();
+        }
+        double shake = Shake.of(stairs.spots());
+        if (shake < SUREST.mm()) {
+            return 0;
+        }
+        notes.add("The outline wavers by some %s: members are fitted to within that; --error says it better."
+                .formatted(Length.ofMm(shake).formatMeasuredBoth(units)));
+        return shake;
     }
 
     /** Just before a place and just after it the same radius was found: no shoulder. */

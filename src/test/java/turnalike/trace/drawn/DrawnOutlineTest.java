@@ -79,6 +79,22 @@ class DrawnOutlineTest {
         assertThat(knob.original().orElseThrow().profile().length().mm()).isCloseTo(20, within(1e-6));
     }
 
+    /** Of many points only corners are joints; whether one is, was asked of what lies beyond the end. */
+    @Test
+    void a_corner_right_before_the_end_is_one_though_nothing_lies_beyond() {
+        StringBuilder path = new StringBuilder("M0 0");
+        for (int i = 0; i <= 200; i++) {
+            path.append(" L%s 10".formatted(i / 2.0));
+        }
+        DrawnOutline.Read read = svg(MM, "<path d=\"%s L100.05 0 Z\"/>".formatted(path));
+        assertThat(read.problems()).isEmpty();
+        double widest = read.original().orElseThrow().fitted().stations().stream()
+                .mapToDouble(each -> each.radius().mm())
+                .max()
+                .orElseThrow();
+        assertThat(widest).isCloseTo(10, within(1e-6));
+    }
+
     @Test
     void transforms_and_units_are_followed() {
         isTheStep(svg(MM, "<g transform=\"translate(5 40)\"><path d=\"" + WHOLE + "\"/></g>"), 1);
