@@ -116,18 +116,31 @@ public final class InputFiles {
             if (!Files.exists(path)) {
                 throw UserError.of(name, "no such file", "check the name and the folder you are in");
             }
-            if (Files.size(path) > (long) mostMib << 20) {
-                throw UserError.of(name, "is larger than %d MiB".formatted(mostMib), mend);
+            if (!Files.isRegularFile(path) && !isOpenAlready(path)) {
+                throw UserError.of(
+                        name, "is a device or a pipe, not a file", "save what comes from it and name that file");
             }
-            return inParts(path);
+            long most = (long) mostMib << 20;
+            Optional<byte[]> bytes = Files.size(path) > most ? Optional.empty() : inParts(path, (int) most);
+            return bytes.orElseThrow(() -> UserError.of(name, "is larger than %d MiB".formatted(mostMib), mend));
         } catch (IOException unreadable) {
             throw UserError.of(
                     name, "cannot be read (" + DiskTrouble.reason(unreadable) + ")", "check that you may read it");
         }
     }
 
-    /** Java reads a whole file at once through a copy of it beside the heap, and keeps that. */
-    private static byte[] inParts(Path path) throws IOException {
+    /** What the shell hands over: another command's output in place of a file. A pipe of its own may wait for ever. */
+    private static boolean isOpenAlready(Path path) {
+        Path at = path.toAbsolutePath().normalize();
+        return at.startsWith("/dev/fd") || at.startsWith("/proc") || at.equals(Path.of("/dev/stdin"));
+    }
+
+    /**
+     * Java reads a whole file at once through a copy of it beside the heap, and keeps that.
+     *
+     * @return empty where it holds more than the most, whatever size it tells
+     */
+    private static Optional<byte[]> inParts(Path path, int most) throws IOException {
         byte[] bytes = new byte[(int) Files.size(path)];
         int count = 0;
         try (InputStream in = Files.newInputStream(path)) {
@@ -137,13 +150,16 @@ public final class InputFiles {
                 count += Math.max(0, read);
             }
             // A pipe says that it holds nothing.
-            byte[] more = in.readAllBytes();
+            byte[] more = in.readNBytes(most - count + 1);
+            if (count + more.length > most) {
+                return Optional.empty();
+            }
             if (more.length == 0 && count == bytes.length) {
-                return bytes;
+                return Optional.of(bytes);
             }
             byte[] all = Arrays.copyOf(bytes, count + more.length);
             System.arraycopy(more, 0, all, count, more.length);
-            return all;
+            return Optional.of(all);
         }
     }
 
