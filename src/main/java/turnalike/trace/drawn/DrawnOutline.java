@@ -131,6 +131,9 @@ public final class DrawnOutline {
                             : "%d other lines of the drawing were left aside; the largest closed outline is the piece."
                                     .formatted(choice.others()));
         }
+        if (choice.isFramed()) {
+            notes.add("A rectangle round the outline is taken for the drawing's frame.");
+        }
         Traced.Scale scale = new Traced.Scale(OptionalDouble.of(mm), from);
         List<Spot> spots = unscaled.spots().stream()
                 .map(each -> new Spot(each.x() * mm, each.y() * mm, each.isKnot()))
