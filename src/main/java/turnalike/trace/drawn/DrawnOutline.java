@@ -25,6 +25,8 @@ public final class DrawnOutline {
     private static final double CROOKED = 0.15;
 
     private static final double STEP_MM = 1e-3;
+    /** Of the length; less is where the parts of a line meet. */
+    private static final double UNDERCUT_MM = 0.2;
     /** Halfway through a step of a picture's pixels the outline it was drawn from is this share of the step off, in the mean. */
     private static final double STEP_SHARE = 0.3;
 
@@ -101,9 +103,10 @@ public final class DrawnOutline {
         if (choice.outline().isEmpty()) {
             return refused(new Problem(
                     "drawing",
-                    choice.what(),
+                    drawing.notes().isEmpty() ? choice.what() : choice.what() + ". " + trimmed(drawing.notes()),
                     "draw one closed outline of the piece, or half of it closed along its axis"));
         }
+        notes.addAll(drawing.notes());
         Stroke drawn = yDown
                 ? new Affine(1, 0, 0, -1, 0, 0).of(choice.outline().get())
                 : choice.outline().get();
@@ -141,6 +144,11 @@ public final class DrawnOutline {
         return outline(new Placed(spots, unscaled.isHalf()), axis.isPresent(), scale);
     }
 
+    /** The first of the notes, as the end of a sentence. */
+    private static String trimmed(List<String> notes) {
+        return notes.get(0).substring(0, notes.get(0).length() - 1);
+    }
+
     private static Read refused(Problem problem) {
         return new Read(Optional.empty(), new Traced.Scale(OptionalDouble.empty(), ""), List.of(problem), List.of());
     }
@@ -171,9 +179,7 @@ public final class DrawnOutline {
                 return refused(crooked.get());
             }
         }
-        int undercut =
-                (int) across.stream().filter(each -> each.crossings() > 2).count();
-        if (undercut > 2) {
+        if (undercut(across) > UNDERCUT_MM) {
             notes.add("In places the outline folds back over itself (an undercut); its outermost line was taken.");
         }
         List<Station> stations = new ArrayList<>();
@@ -187,7 +193,7 @@ public final class DrawnOutline {
         }
         Length length = Length.ofMm(sides.end() - sides.start());
         Profile profile = new Profile(length, stations, List.of());
-        Profile fitted = new Profile(length, FitStations.of(stations, sides, shake), List.of());
+        Profile fitted = new Profile(length, FitStations.of(told(stations, shake), sides, shake), List.of());
         notes.add(
                 isTemplate
                         ? "The drawing is one of our own checking templates: radii are counted from its axis."
@@ -197,6 +203,22 @@ public final class DrawnOutline {
         notes.add("A drawing does not tell what was left square: set such members to square in the job.");
         return new Read(
                 Optional.of(new Original(profile, List.of(), surest, fitted, Length.ZERO)), scale, List.of(), notes);
+    }
+
+    /** What a steady hand drew too narrow for any member is left out; a shaky one is fitted to within its shake. */
+    private List<Station> told(List<Station> stations, double shake) {
+        if (shake > 0) {
+            return stations;
+        }
+        NarrowNotches narrow = NarrowNotches.without(stations);
+        if (!narrow.placesMm().isEmpty()) {
+            notes.add(
+                    "At %s the outline has a notch or ridge narrower than any member, left out (%d in all): widen it in the drawing if it is meant."
+                            .formatted(
+                                    Length.ofMm(narrow.placesMm().get(0)).formatBoth(units),
+                                    narrow.placesMm().size()));
+        }
+        return narrow.stations();
     }
 
     /** One standard deviation of a radius: as told, else as the outline itself shows it; zero where it shows none. */
@@ -217,6 +239,16 @@ public final class DrawnOutline {
         notes.add("The outline wavers by some %s: members are fitted to within that; --error says it better."
                 .formatted(Length.ofMm(shake).formatMeasuredBoth(units)));
         return shake;
+    }
+
+    /** Over how much of its length the outline is crossed more than twice. */
+    private static double undercut(List<Sides.Across> across) {
+        double sum = 0;
+        for (int i = 0; i + 1 < across.size(); i++) {
+            boolean both = across.get(i).crossings() > 2 && across.get(i + 1).crossings() > 2;
+            sum += both ? across.get(i + 1).x() - across.get(i).x() : 0;
+        }
+        return sum;
     }
 
     /** Just before a place and just after it the same radius was found: no shoulder. */

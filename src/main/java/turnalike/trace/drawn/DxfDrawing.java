@@ -74,6 +74,7 @@ final class DxfDrawing {
                     told ? "the drawing's own units" : untold,
                     told,
                     template ? Optional.of(0.0) : Optional.empty(),
+                    List.of(),
                     Optional.empty());
         } catch (NumberFormatException mistake) {
             return Drawing.none("line " + dxf.line, "is not DXF there", "save the drawing as DXF in text once more");
