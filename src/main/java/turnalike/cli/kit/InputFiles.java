@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import turnalike.job.Job;
 import turnalike.job.read.JobReader;
 import turnalike.pieces.Piece;
@@ -37,6 +38,12 @@ public final class InputFiles {
             "\u00ff\u00fe", "text in UTF-16",
             "\u00fe\u00ff", "text in UTF-16",
             "%PDF", "a PDF");
+
+    /** Other kinds of drawing, by how they begin. */
+    private static final Map<Pattern, String> DRAWINGS = Map.of(
+            Pattern.compile("AC10\\d\\d\\x00"), "a DWG drawing",
+            Pattern.compile("AutoCAD Binary DXF"), "a binary DXF drawing",
+            Pattern.compile("\\x1f\\x8b"), "a compressed file, as a .svgz is");
 
     private InputFiles() {}
 
@@ -91,6 +98,13 @@ public final class InputFiles {
 
     private static String text(byte[] bytes, Path path) {
         String name = path.toString();
+        Optional<String> drawing = drawingOf(bytes);
+        if (drawing.isPresent()) {
+            throw UserError.of(
+                    name,
+                    "is " + drawing.get() + ", whatever its name",
+                    "save it as plain SVG, or as DXF in text (ASCII)");
+        }
         Optional<String> kind = kindOf(bytes);
         if (kind.isPresent()) {
             throw UserError.of(name, "is " + kind.get() + ", whatever its name", SAVE_AS_TEXT);
@@ -168,6 +182,14 @@ public final class InputFiles {
         String start = new String(bytes, 0, Math.min(4, bytes.length), StandardCharsets.ISO_8859_1);
         return FIRST_BYTES.entrySet().stream()
                 .filter(each -> start.startsWith(each.getKey()))
+                .map(Map.Entry::getValue)
+                .findFirst();
+    }
+
+    private static Optional<String> drawingOf(byte[] bytes) {
+        String start = new String(bytes, 0, Math.min(32, bytes.length), StandardCharsets.ISO_8859_1);
+        return DRAWINGS.entrySet().stream()
+                .filter(each -> each.getKey().matcher(start).lookingAt())
                 .map(Map.Entry::getValue)
                 .findFirst();
     }

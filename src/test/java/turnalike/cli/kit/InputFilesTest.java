@@ -99,6 +99,23 @@ class InputFilesTest {
     }
 
     @Test
+    void other_drawings_are_named() throws IOException {
+        Path file = folder.resolve("piece.dxf");
+        for (String[] each : new String[][] {
+            {"AC1032\0\0\0 ...", "a DWG drawing"},
+            {"AutoCAD Binary DXF\r\n", "a binary DXF drawing"},
+            {"\u001f\u008b\b\0", "a compressed file"}
+        }) {
+            Files.write(file, each[0].getBytes(StandardCharsets.ISO_8859_1));
+            Ran ran = Ran.here("trace", file.toString());
+            assertThat(ran.code()).isEqualTo(2);
+            assertThat(ran.err())
+                    .contains("piece.dxf: is " + each[1])
+                    .contains("save it as plain SVG, or as DXF in text");
+        }
+    }
+
+    @Test
     void a_file_larger_than_what_is_read_at_once_comes_whole() throws IOException {
         for (int size : new int[] {0, 1, 1 << 20, (3 << 20) + 7}) {
             byte[] bytes = new byte[size];
