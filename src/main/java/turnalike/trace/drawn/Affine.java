@@ -82,7 +82,7 @@ record Affine(double a, double b, double c, double d, double e, double f) {
         for (String each : text.strip().split("\\s*,\\s*|\\s+", -1)) {
             Matcher number = NUMBER.matcher(each);
             Double unit = number.matches() ? UNITS.get(number.group(2)) : null;
-            double value = unit == null ? Double.NaN : SvgNumbers.number(number.group(1)) * unit;
+            double value = unit == null ? Double.NaN : SvgSizes.number(number.group(1)) * unit;
             if (!(Math.abs(value) < 1e9)) {
                 return List.of();
             }

@@ -140,8 +140,8 @@ final class Strokes {
     private static List<Stroke> joined(List<Stroke> drawn, double near) {
         List<Stroke> out =
                 new ArrayList<>(drawn.stream().filter(Stroke::isClosed).toList());
-        Silhouette.Found found =
-                Silhouette.of(drawn.stream().filter(each -> !each.isClosed()).toList(), near);
+        OuterBorder.Found found =
+                OuterBorder.of(drawn.stream().filter(each -> !each.isClosed()).toList(), near);
         out.addAll(found.closed());
         List<Stroke> open = new ArrayList<>(found.rest());
         while (!open.isEmpty()) {

@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import javax.xml.stream.XMLStreamException;
 import turnalike.units.Problem;
 
 /** Reads the outlines of an SVG file: paths and all shapes, wherever groups, clones and transforms put them. */
@@ -32,7 +31,7 @@ final class SvgDrawing {
 
     private Optional<Problem> problem = Optional.empty();
     private Optional<Double> axisY = Optional.empty();
-    private double mmPerUnit = SvgNumbers.MM_PER_PX;
+    private double mmPerUnit = SvgSizes.MM_PER_PX;
     private String from = "pixels of 1/96 in, since the drawing names no unit";
     private boolean isTold;
     private boolean isSvg;
@@ -41,18 +40,17 @@ final class SvgDrawing {
     private SvgDrawing() {}
 
     static Drawing read(String text) {
-        try {
-            return new SvgDrawing().drawing(SvgNode.read(text));
-        } catch (XMLStreamException trouble) {
-            int line = trouble.getLocation() == null ? 1 : trouble.getLocation().getLineNumber();
-            String where = "line " + line;
-            return usesEntities(text)
-                    ? Drawing.none(
-                            where,
-                            "uses words that its document type defines (entities), which are not read",
-                            "export the drawing as plain SVG")
-                    : Drawing.none(where, "is not XML there", "export the drawing as SVG once more");
+        SvgNode.Read read = SvgNode.read(text);
+        if (read.file().isPresent()) {
+            return new SvgDrawing().drawing(read.file().get());
         }
+        String where = "line " + read.badLine();
+        return usesEntities(text)
+                ? Drawing.none(
+                        where,
+                        "uses words that its document type defines (entities), which are not read",
+                        "export the drawing as plain SVG")
+                : Drawing.none(where, "is not XML there", "export the drawing as SVG once more");
     }
 
     private static boolean usesEntities(String text) {
@@ -126,8 +124,8 @@ final class SvgDrawing {
     private void element(SvgNode node, Affine here) {
         switch (node.name()) {
             case "path" -> path(node, here);
-            case "polygon" -> add(SvgShapes.polygon(SvgNumbers.numbers(node.get("points")), true), here);
-            case "polyline" -> add(SvgShapes.polygon(SvgNumbers.numbers(node.get("points")), false), here);
+            case "polygon" -> add(SvgShapes.polygon(SvgSizes.numbers(node.get("points")), true), here);
+            case "polyline" -> add(SvgShapes.polygon(SvgSizes.numbers(node.get("points")), false), here);
             case "line" -> add(SvgShapes.line(node), here);
             case "rect" -> add(SvgShapes.rectangle(node), here);
             case "circle" -> add(SvgShapes.ellipse(node, node.number("r"), node.number("r")), here);
@@ -179,7 +177,7 @@ final class SvgDrawing {
      * @param sized the element that says how large it is to be
      */
     private Affine nested(SvgNode node, SvgNode sized) {
-        double[] box = SvgNumbers.numbers(node.get("viewBox"));
+        double[] box = SvgSizes.numbers(node.get("viewBox"));
         boolean isSelf = node.equals(sized);
         Affine at = Affine.shift(isSelf ? node.number("x", 0) : 0, isSelf ? node.number("y", 0) : 0);
         if (!SvgView.isBox(box)) {
@@ -200,9 +198,9 @@ final class SvgDrawing {
 
     /** How large its unit is; and whether it is stretched one way. */
     private Affine root(SvgNode node) {
-        double[] box = SvgNumbers.numbers(node.get("viewBox"));
-        double width = SvgNumbers.mm(node.get("width"));
-        double height = SvgNumbers.mm(node.get("height"));
+        double[] box = SvgSizes.numbers(node.get("viewBox"));
+        double width = SvgSizes.mm(node.get("width"));
+        double height = SvgSizes.mm(node.get("height"));
         boolean viewed = SvgView.isBox(box);
         if (width <= 0 || height <= 0 || (box.length > 0 && !viewed)) {
             refuse(
@@ -217,7 +215,7 @@ final class SvgDrawing {
             stretched = new Affine(view.across() / mmPerUnit, 0, 0, view.down() / mmPerUnit, 0, 0);
             from = "the drawing's own size and view box";
         }
-        String unit = SvgNumbers.unit(node.get("width")) + SvgNumbers.unit(node.get("height"));
+        String unit = SvgSizes.unit(node.get("width")) + SvgSizes.unit(node.get("height"));
         isTold = (width > 0 || height > 0) && !unit.isEmpty() && !unit.contains("px");
         if (!viewed) {
             from = "pixels of 1/96 in";

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.MissingResourceException;
+import java.util.Optional;
 import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
@@ -25,8 +26,25 @@ import javax.xml.stream.XMLStreamReader;
 record SvgNode(String name, Map<String, String> attributes, List<SvgNode> children, int line) {
     private static final int DEEPEST = 200;
 
-    /** The whole file as one element; its only child is the root. The list of children grows while it is read. */
-    static SvgNode read(String text) throws XMLStreamException {
+    /**
+     * What came of reading a file.
+     *
+     * @param file all of it as one element, whose only child is the root; empty when it is not XML
+     * @param badLine where it is not
+     */
+    record Read(Optional<SvgNode> file, int badLine) {}
+
+    static Read read(String text) {
+        try {
+            return new Read(Optional.of(file(text)), 0);
+        } catch (XMLStreamException trouble) {
+            int line = trouble.getLocation() == null ? 1 : trouble.getLocation().getLineNumber();
+            return new Read(Optional.empty(), line);
+        }
+    }
+
+    /** The list of children grows while it is read. */
+    private static SvgNode file(String text) throws XMLStreamException {
         XMLInputFactory factory = XMLInputFactory.newFactory();
         factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
         factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);
@@ -90,7 +108,7 @@ record SvgNode(String name, Map<String, String> attributes, List<SvgNode> childr
     }
 
     double number(String attribute, double otherwise) {
-        double value = SvgNumbers.number(get(attribute));
+        double value = SvgSizes.number(get(attribute));
         return Double.isNaN(value) ? otherwise : value;
     }
 

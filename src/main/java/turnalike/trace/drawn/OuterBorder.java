@@ -14,7 +14,7 @@ import java.util.Map;
  * and what lies within it is none. Strokes and the places where they meet are taken as a map of countries; round each connected part of the
  * map goes one border, the one that encloses the most.
  */
-final class Silhouette {
+final class OuterBorder {
     /** A way along a stroke from one place to another; its way back has the next number, or the one before. */
     private record Way(int from, int to, Stroke stroke, double angle) {}
 
@@ -26,7 +26,7 @@ final class Silhouette {
     private final List<Stroke> closed = new ArrayList<>();
     private final List<Stroke> rest = new ArrayList<>();
 
-    private Silhouette(double near) {
+    private OuterBorder(double near) {
         this.near = near;
     }
 
@@ -40,9 +40,9 @@ final class Silhouette {
 
     /** @param near places no farther apart are one */
     static Found of(List<Stroke> open, double near) {
-        Silhouette silhouette = new Silhouette(near);
-        silhouette.trace(open);
-        return new Found(silhouette.closed, silhouette.rest);
+        OuterBorder border = new OuterBorder(near);
+        border.trace(open);
+        return new Found(border.closed, border.rest);
     }
 
     private void trace(List<Stroke> open) {

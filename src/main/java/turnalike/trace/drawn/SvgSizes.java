@@ -6,14 +6,14 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Numbers and sizes as SVG writes them. A px is 1/96 in (CSS Values and Units; from memory). */
-final class SvgNumbers {
+final class SvgSizes {
     static final double MM_PER_PX = 25.4 / 96;
     private static final Map<String, Double> MM_PER_UNIT = Map.of(
             "", MM_PER_PX, "px", MM_PER_PX, "mm", 1.0, "cm", 10.0, "in", 25.4, "pt", 25.4 / 72, "pc", 25.4 / 6, "q",
             0.25);
     private static final Pattern SIZE = Pattern.compile("\\s*([0-9.eE+-]+)\\s*([a-zA-Z%]*)\\s*");
 
-    private SvgNumbers() {}
+    private SvgSizes() {}
 
     static String unit(String size) {
         Matcher matcher = SIZE.matcher(size);
