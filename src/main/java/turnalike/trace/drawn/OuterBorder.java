@@ -51,8 +51,11 @@ final class OuterBorder {
             place(each.end());
         }
         List<Stroke> left = new ArrayList<>();
+        List<Spot> byX = new ArrayList<>(places);
+        byX.sort(Comparator.comparingDouble(Spot::x));
+        double[] xs = byX.stream().mapToDouble(Spot::x).toArray();
         for (Stroke each : open) {
-            for (Stroke part : parted(each)) {
+            for (Stroke part : parted(each, byX, xs)) {
                 boolean ring = place(part.start()) == place(part.end());
                 if (ring && part.spots().size() > 3) {
                     closed.add(ring(part));
@@ -97,7 +100,7 @@ final class OuterBorder {
     }
 
     /** A straight line is parted wherever another begins or ends on it. */
-    private List<Stroke> parted(Stroke line) {
+    private List<Stroke> parted(Stroke line, List<Spot> byX, double[] xs) {
         if (line.spots().size() != 2) {
             return List.of(line);
         }
@@ -107,7 +110,10 @@ final class OuterBorder {
         double ux = (b.x() - a.x()) / length;
         double uy = (b.y() - a.y()) / length;
         List<Spot> on = new ArrayList<>();
-        for (Spot each : length > 2 * near ? places : List.<Spot>of()) {
+        int first = Arrays.binarySearch(xs, Math.min(a.x(), b.x()) - near);
+        double last = Math.max(a.x(), b.x()) + near;
+        for (int i = first < 0 ? -first - 1 : first; i < xs.length && xs[i] <= last && length > 2 * near; i++) {
+            Spot each = byX.get(i);
             double dx = each.x() - a.x();
             double dy = each.y() - a.y();
             double along = dx * ux + dy * uy;

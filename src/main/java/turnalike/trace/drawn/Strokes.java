@@ -18,6 +18,8 @@ final class Strokes {
     private static final double DETAIL = 0.01;
 
     private static final int MOST = 20_000;
+    /** Of more that enclose nothing no outline comes, and to lead on each takes its time. */
+    private static final int MOST_LED_ON = 4_000;
 
     private Strokes() {}
 
@@ -144,6 +146,10 @@ final class Strokes {
                 OuterBorder.of(drawn.stream().filter(each -> !each.isClosed()).toList(), near);
         out.addAll(found.closed());
         List<Stroke> open = new ArrayList<>(found.rest());
+        if (open.size() > MOST_LED_ON) {
+            out.addAll(open);
+            return out;
+        }
         while (!open.isEmpty()) {
             Stroke at = open.remove(open.size() - 1);
             boolean grew = true;
