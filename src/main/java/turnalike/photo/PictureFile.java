@@ -3,6 +3,7 @@ package turnalike.photo;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Optional;
 import java.util.zip.CRC32;
 
@@ -25,6 +26,10 @@ record PictureFile(
     static final long TOO_MANY = 51_000_000;
 
     private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', 0x0D, 0x0A, 0x1A, 0x0A};
+
+    /** Other formats' first bytes; from memory. */
+    private static final Map<String, String> OTHER_KINDS =
+            Map.of("GIF8", "GIF", "BM", "BMP", "II*\0", "TIFF or raw", "MM\0*", "TIFF or raw");
 
     private static final byte[] EXIF = {'E', 'x', 'i', 'f', 0, 0};
 
@@ -52,6 +57,14 @@ record PictureFile(
         }
         if (bytes.length > 12 && startsWith(bytes, 4, "ftyp".getBytes(StandardCharsets.US_ASCII))) {
             return "this is a HEIC or AVIF picture, or a film, not JPEG or PNG";
+        }
+        for (Map.Entry<String, String> each : OTHER_KINDS.entrySet()) {
+            if (startsWith(bytes, 0, each.getKey().getBytes(StandardCharsets.ISO_8859_1))) {
+                return "this is a %s picture, not JPEG or PNG".formatted(each.getValue());
+            }
+        }
+        if (startsWith(bytes, 8, "WEBP".getBytes(StandardCharsets.US_ASCII))) {
+            return "this is a WEBP picture, not JPEG or PNG";
         }
         return "this is neither a JPEG nor a PNG picture";
     }
@@ -82,6 +95,11 @@ record PictureFile(
                 height = buffer.getInt(at + 12);
             } else if (type.equals("eXIf")) {
                 exif = Optional.of(Arrays.copyOfRange(bytes, at + 8, at + 8 + length));
+            } else if (type.equals("acTL")) {
+                throw new Unsure(
+                        PhotoTrace.Reason.NOT_A_PICTURE,
+                        "this is a moving picture (APNG)",
+                        "save a single picture of it as JPEG or PNG");
             } else if (type.equals("IDAT")) {
                 data = true;
             } else if (type.equals("IEND")) {
@@ -133,6 +151,12 @@ record PictureFile(
             if (frame && length >= 8) {
                 height = both(bytes, at + 5);
                 width = both(bytes, at + 7);
+                if (bytes[at + 9] == 4) {
+                    throw new Unsure(
+                            PhotoTrace.Reason.NOT_A_PICTURE,
+                            "this JPEG is in a printer's four colours (CMYK)",
+                            "save it in a screen's colours (RGB)");
+                }
                 // Brightness stands first and is sampled the most often; colour, where there is any, once for each
                 // unit.
                 sampling = length >= 17 ? bytes[at + 11] & 0xFF : 0x11;

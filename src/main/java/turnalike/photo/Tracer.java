@@ -19,6 +19,7 @@ final class Tracer {
             CameraData camera = CameraData.of(file.exif());
             go(effort, "reading the picture");
             Picture picture = Picture.decode(bytes, file, camera.orientation());
+            checkSize(picture);
             go(effort, "looking for the printed sheet");
             FocalGuess focal = FocalGuess.of(wish.view(), camera, picture.width(), picture.height());
             Cores.Work<SheetReading> looked = Cores.begin(() -> SheetReading.of(picture, focal, wish.sheet()));
@@ -49,6 +50,16 @@ final class Tracer {
                     : SecondLook.trace(whole, search, (found, care) -> traced(found, asked, care));
         } catch (Unsure unsure) {
             return unsure.answer();
+        }
+    }
+
+    /** A piece with some ground on both sides of it is thicker than this in any picture that says something of it. */
+    private static void checkSize(Picture picture) throws Unsure {
+        if (Math.min(picture.width(), picture.height()) < LEAST_ACROSS + 2) {
+            throw new Unsure(
+                    PhotoTrace.Reason.TOO_SMALL,
+                    "the picture is only %d by %d pixels".formatted(picture.width(), picture.height()),
+                    "take a picture with more pixels");
         }
     }
 

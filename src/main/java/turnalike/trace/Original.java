@@ -25,6 +25,8 @@ public record Original(Profile profile, List<Stretch> squares, Length surest, Pr
         this(profile, squares, surest, profile, Length.ZERO);
     }
 
+    private static final double COARSE = 0.025;
+
     public Original {
         squares = List.copyOf(squares);
         if (!surest.isPositive()) {
@@ -36,5 +38,20 @@ public record Original(Profile profile, List<Stretch> squares, Length surest, Pr
                 throw new IllegalArgumentException("squares stand in order, apart, %s does not".formatted(i));
             }
         }
+    }
+
+    /**
+     * Whether a picture shows it so small that no name is sure: radii are known no better than a fortieth of the greatest. Set on a made picture
+     * in four sizes: from there on downwards coves came out as vees and fillets as beads.
+     *
+     * @param scatter one standard deviation of a radius
+     * @return false for what was measured or drawn
+     */
+    public boolean isCoarse(Length scatter) {
+        double greatest = fitted.stations().stream()
+                .mapToDouble(each -> each.radius().mm())
+                .max()
+                .orElse(0);
+        return pixel.isPositive() && scatter.mm() > COARSE * greatest;
     }
 }

@@ -65,7 +65,11 @@ public final class TraceWarnings {
                     "Beside steps, over %s in all, the radii count as not seen either: half a pixel along is the whole step across there."
                             .formatted(Length.ofMm(beside).format(units)));
         }
-        if (!uncertain.isEmpty()) {
+        if (original.isCoarse(run.scatter())) {
+            out.add(
+                    "Radii are known to within %s only, too little for this piece: no member's kind and size is sure; come nearer, or take a picture with more pixels."
+                            .formatted(run.scatter().formatMeasuredBoth(units)));
+        } else if (!uncertain.isEmpty()) {
             out.add("%s on what was not seen: measure it on the piece."
                     .formatted(
                             uncertain.size() == 1

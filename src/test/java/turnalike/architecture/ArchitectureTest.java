@@ -181,7 +181,7 @@ class ArchitectureTest {
                 .that(pure())
                 .and()
                 // Takes an SVG's text apart; it is handed the text, and follows nothing that the text names.
-                .haveNameNotMatching("turnalike\\.trace\\.drawn\\.SvgDrawing")
+                .haveNameNotMatching("turnalike\\.trace\\.drawn\\.SvgNode")
                 .should()
                 .dependOnClassesThat(resideInAnyPackage("java.nio.file..", "java.net..", "java.sql..", "javax..")
                         .and(resideOutsideOfPackages("javax.imageio..")))

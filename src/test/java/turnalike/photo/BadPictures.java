@@ -57,6 +57,11 @@ public final class BadPictures {
                 new Bad("two.png", png(two), "more than one piece"),
                 new Bad("none.png", png(empty()), "looks like a turned piece"),
                 new Bad("blurred.png", png(blurred(good.image())), "blurred"),
+                new Bad("tiny.png", png(new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB)), "only 1 by 1 pixels"),
+                new Bad(
+                        "strip.png",
+                        png(new BufferedImage(8, 900, BufferedImage.TYPE_INT_RGB)),
+                        "only 8 by 900 pixels"),
                 new Bad("bomb.png", bomb, "more than 50 megapixels"),
                 new Bad("lying.png", lying, "header promises more than the picture holds"),
                 new Bad("short.png", Arrays.copyOf(png, png.length * 3 / 5), "ends before the picture does"),

@@ -49,6 +49,44 @@ class PictureFileTest {
     }
 
     @Test
+    void other_kinds_of_picture_are_named() throws IOException {
+        for (String[] each : new String[][] {
+            {"GIF89a......", "a GIF picture"},
+            {"BM..........", "a BMP picture"},
+            {"II*\0........", "a TIFF or raw picture"},
+            {"RIFF....WEBPVP8 ", "a WEBP picture"}
+        }) {
+            assertThat(said(each[0].getBytes(StandardCharsets.ISO_8859_1))).contains(each[1]);
+        }
+        // One more part right behind the header, with the check sum that belongs to it.
+        byte[] png = png();
+        ByteBuffer moving = ByteBuffer.allocate(png.length + 20);
+        byte[] part = {'a', 'c', 'T', 'L', 0, 0, 0, 2, 0, 0, 0, 0};
+        CRC32 sum = new CRC32();
+        sum.update(part);
+        moving.put(png, 0, 33).putInt(8).put(part).putInt((int) sum.getValue()).put(png, 33, png.length - 33);
+        assertThat(said(moving.array())).contains("APNG");
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        ImageIO.write(image(), "jpg", out);
+        byte[] jpeg = out.toByteArray();
+        for (int i = 2; i < jpeg.length; i++) {
+            if (jpeg[i - 1] == (byte) 0xFF && jpeg[i] == (byte) 0xC0) {
+                jpeg[i + 8] = 4;
+                break;
+            }
+        }
+        assertThat(said(jpeg)).contains("CMYK");
+    }
+
+    private static String said(byte[] bytes) {
+        try {
+            return PictureFile.read(bytes).format();
+        } catch (Unsure unsure) {
+            return unsure.answer().what();
+        }
+    }
+
+    @Test
     void a_file_cut_short_anywhere_is_noticed() throws IOException {
         byte[] jpeg = PhotoRender.withFocal(PhotoRender.jpeg(image(), 0.9f), 26, 1);
         for (byte[] whole : new byte[][] {png(), jpeg}) {

@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import turnalike.job.Job;
 import turnalike.job.read.JobReader;
 import turnalike.pieces.Piece;
@@ -37,6 +38,12 @@ public final class InputFiles {
             "\u00ff\u00fe", "text in UTF-16",
             "\u00fe\u00ff", "text in UTF-16",
             "%PDF", "a PDF");
+
+    /** Other kinds of drawing, by how they begin. */
+    private static final Map<Pattern, String> DRAWINGS = Map.of(
+            Pattern.compile("AC10\\d\\d\\x00"), "a DWG drawing",
+            Pattern.compile("AutoCAD Binary DXF"), "a binary DXF drawing",
+            Pattern.compile("\\x1f\\x8b"), "a compressed file, as a .svgz is");
 
     private InputFiles() {}
 
@@ -91,6 +98,13 @@ public final class InputFiles {
 
     private static String text(byte[] bytes, Path path) {
         String name = path.toString();
+        Optional<String> drawing = drawingOf(bytes);
+        if (drawing.isPresent()) {
+            throw UserError.of(
+                    name,
+                    "is " + drawing.get() + ", whatever its name",
+                    "save it as plain SVG, or as DXF in text (ASCII)");
+        }
         Optional<String> kind = kindOf(bytes);
         if (kind.isPresent()) {
             throw UserError.of(name, "is " + kind.get() + ", whatever its name", SAVE_AS_TEXT);
@@ -116,18 +130,31 @@ public final class InputFiles {
             if (!Files.exists(path)) {
                 throw UserError.of(name, "no such file", "check the name and the folder you are in");
             }
-            if (Files.size(path) > (long) mostMib << 20) {
-                throw UserError.of(name, "is larger than %d MiB".formatted(mostMib), mend);
+            if (!Files.isRegularFile(path) && !isOpenAlready(path)) {
+                throw UserError.of(
+                        name, "is a device or a pipe, not a file", "save what comes from it and name that file");
             }
-            return inParts(path);
+            long most = (long) mostMib << 20;
+            Optional<byte[]> bytes = Files.size(path) > most ? Optional.empty() : inParts(path, (int) most);
+            return bytes.orElseThrow(() -> UserError.of(name, "is larger than %d MiB".formatted(mostMib), mend));
         } catch (IOException unreadable) {
             throw UserError.of(
                     name, "cannot be read (" + DiskTrouble.reason(unreadable) + ")", "check that you may read it");
         }
     }
 
-    /** Java reads a whole file at once through a copy of it beside the heap, and keeps that. */
-    private static byte[] inParts(Path path) throws IOException {
+    /** What the shell hands over: another command's output in place of a file. A pipe of its own may wait for ever. */
+    private static boolean isOpenAlready(Path path) {
+        Path at = path.toAbsolutePath().normalize();
+        return at.startsWith("/dev/fd") || at.startsWith("/proc") || at.equals(Path.of("/dev/stdin"));
+    }
+
+    /**
+     * Java reads a whole file at once through a copy of it beside the heap, and keeps that.
+     *
+     * @return empty where it holds more than the most, whatever size it tells
+     */
+    private static Optional<byte[]> inParts(Path path, int most) throws IOException {
         byte[] bytes = new byte[(int) Files.size(path)];
         int count = 0;
         try (InputStream in = Files.newInputStream(path)) {
@@ -137,13 +164,16 @@ public final class InputFiles {
                 count += Math.max(0, read);
             }
             // A pipe says that it holds nothing.
-            byte[] more = in.readAllBytes();
+            byte[] more = in.readNBytes(most - count + 1);
+            if (count + more.length > most) {
+                return Optional.empty();
+            }
             if (more.length == 0 && count == bytes.length) {
-                return bytes;
+                return Optional.of(bytes);
             }
             byte[] all = Arrays.copyOf(bytes, count + more.length);
             System.arraycopy(more, 0, all, count, more.length);
-            return all;
+            return Optional.of(all);
         }
     }
 
@@ -152,6 +182,14 @@ public final class InputFiles {
         String start = new String(bytes, 0, Math.min(4, bytes.length), StandardCharsets.ISO_8859_1);
         return FIRST_BYTES.entrySet().stream()
                 .filter(each -> start.startsWith(each.getKey()))
+                .map(Map.Entry::getValue)
+                .findFirst();
+    }
+
+    private static Optional<String> drawingOf(byte[] bytes) {
+        String start = new String(bytes, 0, Math.min(32, bytes.length), StandardCharsets.ISO_8859_1);
+        return DRAWINGS.entrySet().stream()
+                .filter(each -> each.getKey().matcher(start).lookingAt())
                 .map(Map.Entry::getValue)
                 .findFirst();
     }

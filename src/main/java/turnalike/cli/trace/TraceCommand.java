@@ -73,8 +73,9 @@ public final class TraceCommand implements Runnable {
             names = "--error",
             paramLabel = "E",
             description =
-                    "How far a diameter was measured to be off, one standard deviation (default 0.2 mm, half of what a"
-                            + " job's diameters may be off; more where the rows stray by more).")
+                    "How far a diameter was measured to be off, one standard deviation (of a table by default 0.2 mm,"
+                            + " half of what a job's diameters may be off, and more where the rows stray by more; of a"
+                            + " drawing what its outline wavers by).")
     private Optional<String> error = Optional.empty();
 
     @Option(names = "--snap", description = "Round places and sizes to 0.5 mm, or to 1/64 in with --units in.")

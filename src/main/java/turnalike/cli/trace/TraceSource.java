@@ -58,9 +58,6 @@ final class TraceSource {
     }
 
     private static Traced drawing(Path source, DrawnOutline.Format format, OriginalWish wish) {
-        if (wish.error().isPresent()) {
-            throw UserError.of("--error", "a drawing was not measured", "leave it out");
-        }
         return found(source, OriginalTrace.drawing(InputFiles.text(source), format, wish));
     }
 

@@ -10,6 +10,7 @@ import turnalike.photo.PhotoTrace;
 import turnalike.photo.PhotoWish;
 import turnalike.trace.DoubtWarnings;
 import turnalike.trace.Original;
+import turnalike.trace.Profile;
 import turnalike.trace.TraceWarnings;
 import turnalike.trace.Traced;
 import turnalike.trace.TracedRun;
@@ -37,6 +38,13 @@ public record OriginalTrace(Optional<Traced> traced, Optional<PhotoTrace.Overlay
     /** Rows that stray by so many times what is usual were not measured so well: of chance alone a few dozen do not. */
     private static final double MORE = 1.25;
 
+    /** Shorter, longer or thinner a piece is none that anyone would trace: the length was mistyped. Bounds of ours, wide on purpose. */
+    private static final double SHORTEST_MM = 5;
+
+    private static final double LONGEST_MM = 6000;
+    private static final double THINNEST_MM = 1;
+    private static final String SPAN_MEND = "check the overall length and its unit";
+
     public OriginalTrace {
         problems = List.copyOf(problems);
     }
@@ -57,12 +65,28 @@ public record OriginalTrace(Optional<Traced> traced, Optional<PhotoTrace.Overlay
      * @param effort how long it may take; what it has come to is told there
      */
     public static OriginalTrace photograph(byte[] picture, OriginalWish wish, Effort effort) {
+        if (wish.span()
+                .filter(each -> each.mm() < SHORTEST_MM || each.mm() > LONGEST_MM)
+                .isPresent()) {
+            return refused(
+                    "photograph",
+                    "no turned piece is %s long".formatted(wish.span().get().formatMeasuredBoth(wish.units())),
+                    SPAN_MEND);
+        }
         PhotoWish known = new PhotoWish(wish.span(), wish.ends(), Optional.empty(), wish.sheet());
         PhotoTrace answer = PhotoTrace.of(picture, known, effort);
         if (answer instanceof PhotoTrace.NotSure unsure) {
             return refused("photograph", unsure.what(), unsure.mend());
         }
         PhotoTrace.Traced seen = (PhotoTrace.Traced) answer;
+        double thick = 2 * greatestRadius(seen.profile());
+        if (thick < THINNEST_MM) {
+            return refused(
+                    "photograph",
+                    "of that length the piece is only %s thick"
+                            .formatted(Length.ofMm(thick).formatMeasuredBoth(wish.units())),
+                    SPAN_MEND);
+        }
         List<String> notes = new ArrayList<>(seen.warnings());
         notes.add("Angle of view: " + seen.viewFrom() + ".");
         notes.add("What is not lit as flats is taken to be round: measure what may be a square.");
@@ -78,6 +102,13 @@ public record OriginalTrace(Optional<Traced> traced, Optional<PhotoTrace.Overlay
                 new Traced.Scale(OptionalDouble.of(seen.mmPerPixel()), seen.scaleFrom()),
                 notes);
         return new OriginalTrace(Optional.of(traced), Optional.of(seen.overlay()), List.of());
+    }
+
+    private static double greatestRadius(Profile profile) {
+        return profile.stations().stream()
+                .mapToDouble(each -> each.radius().mm())
+                .max()
+                .orElse(0);
     }
 
     /**
@@ -135,7 +166,7 @@ public record OriginalTrace(Optional<Traced> traced, Optional<PhotoTrace.Overlay
      * @param wish with a span where it is to be scaled
      */
     public static OriginalTrace drawing(String text, DrawnOutline.Format format, OriginalWish wish) {
-        DrawnOutline.Read read = DrawnOutline.read(text, format, wish.span(), wish.units());
+        DrawnOutline.Read read = DrawnOutline.read(text, format, wish.span(), wish.error(), wish.units());
         return read.original().isEmpty()
                 ? refused(read.problems())
                 : found(traced(Traced.Source.DRAWING, read.original().get(), wish, read.scale(), read.notes()));

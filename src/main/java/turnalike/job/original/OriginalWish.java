@@ -11,7 +11,7 @@ import turnalike.units.UnitSystem;
  *
  * @param units how bare numbers in it are read, and what is printed in
  * @param span the piece's overall length; a photograph needs it or the sheet, a drawing may have it, a table gives its own
- * @param error one standard deviation of a measured diameter; of a table alone
+ * @param error one standard deviation of a measured diameter; of a table or a drawing
  * @param snap whether sizes are rounded
  * @param ends where the piece begins and ends in a photograph, if somebody pointed at them
  * @param sheet what is known of the printed sheet in a photograph

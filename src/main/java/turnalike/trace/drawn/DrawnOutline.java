@@ -25,11 +25,17 @@ public final class DrawnOutline {
     private static final double CROOKED = 0.15;
 
     private static final double STEP_MM = 1e-3;
+    /** Of the length; less is where the parts of a line meet. */
+    private static final double UNDERCUT_MM = 0.2;
+    /** Halfway through a step of a picture's pixels the outline it was drawn from is this share of the step off, in the mean. */
+    private static final double STEP_SHARE = 0.3;
 
     private final List<String> notes = new ArrayList<>();
+    private final Optional<Length> error;
     private final UnitSystem units;
 
-    private DrawnOutline(UnitSystem units) {
+    private DrawnOutline(Optional<Length> error, UnitSystem units) {
+        this.error = error;
         this.units = units;
     }
 
@@ -65,6 +71,20 @@ public final class DrawnOutline {
      * @param units of a drawing that names none, and to print in
      */
     public static Read read(String text, Format format, Optional<Length> span, UnitSystem units) {
+        return read(text, format, span, Optional.empty(), units);
+    }
+
+    /**
+     * {@return the same of one whose diameters are known so well}
+     *
+     * @param text of the file
+     * @param format which it is
+     * @param span the overall length to scale it to, if it is not to be of its own size
+     * @param error one standard deviation of a diameter; empty to see it from how the outline wavers
+     * @param units of a drawing that names none, and to print in
+     */
+    public static Read read(
+            String text, Format format, Optional<Length> span, Optional<Length> error, UnitSystem units) {
         boolean inches = units == UnitSystem.INCH;
         Drawing drawing = format == Format.SVG
                 ? SvgDrawing.read(text)
@@ -72,7 +92,7 @@ public final class DrawnOutline {
                         text,
                         inches ? 25.4 : 1,
                         inches ? "inches, as --units says" : "millimetres, since it names no unit");
-        return new DrawnOutline(units).read(drawing, format == Format.SVG, span);
+        return new DrawnOutline(error, units).read(drawing, format == Format.SVG, span);
     }
 
     private Read read(Drawing drawing, boolean yDown, Optional<Length> span) {
@@ -83,9 +103,10 @@ public final class DrawnOutline {
         if (choice.outline().isEmpty()) {
             return refused(new Problem(
                     "drawing",
-                    choice.what(),
+                    drawing.notes().isEmpty() ? choice.what() : choice.what() + ". " + trimmed(drawing.notes()),
                     "draw one closed outline of the piece, or half of it closed along its axis"));
         }
+        notes.addAll(drawing.notes());
         Stroke drawn = yDown
                 ? new Affine(1, 0, 0, -1, 0, 0).of(choice.outline().get())
                 : choice.outline().get();
@@ -113,11 +134,19 @@ public final class DrawnOutline {
                             : "%d other lines of the drawing were left aside; the largest closed outline is the piece."
                                     .formatted(choice.others()));
         }
+        if (choice.isFramed()) {
+            notes.add("A rectangle round the outline is taken for the drawing's frame.");
+        }
         Traced.Scale scale = new Traced.Scale(OptionalDouble.of(mm), from);
         List<Spot> spots = unscaled.spots().stream()
                 .map(each -> new Spot(each.x() * mm, each.y() * mm, each.isKnot()))
                 .toList();
         return outline(new Placed(spots, unscaled.isHalf()), axis.isPresent(), scale);
+    }
+
+    /** The first of the notes, as the end of a sentence. */
+    private static String trimmed(List<String> notes) {
+        return notes.get(0).substring(0, notes.get(0).length() - 1);
     }
 
     private static Read refused(Problem problem) {
@@ -138,7 +167,10 @@ public final class DrawnOutline {
     }
 
     private Read outline(Placed placed, boolean isTemplate, Traced.Scale scale) {
-        Sides sides = new Sides(placed.spots());
+        Stairs stairs = Stairs.of(placed.spots());
+        double shake = shake(stairs);
+        Length surest = Length.ofMm(Math.max(SUREST.mm(), shake));
+        Sides sides = new Sides(stairs.spots());
         List<Sides.Across> across = sides.all();
         double middle = placed.isHalf() ? 0 : middle(across);
         if (!placed.isHalf()) {
@@ -147,23 +179,21 @@ public final class DrawnOutline {
                 return refused(crooked.get());
             }
         }
-        int undercut =
-                (int) across.stream().filter(each -> each.crossings() > 2).count();
-        if (undercut > 2) {
+        if (undercut(across) > UNDERCUT_MM) {
             notes.add("In places the outline folds back over itself (an undercut); its outermost line was taken.");
         }
         List<Station> stations = new ArrayList<>();
         for (Sides.Across each : across) {
             double r = isTemplate ? each.low() : placed.isHalf() ? each.high() : each.half();
             Station station = new Station(
-                    Length.ofMm(Math.max(0, each.x() - sides.start())), Length.ofMm(Math.max(0, r)), SUREST);
+                    Length.ofMm(Math.max(0, each.x() - sides.start())), Length.ofMm(Math.max(0, r)), surest);
             if (stations.isEmpty() || !isRepeated(stations.get(stations.size() - 1), station)) {
                 stations.add(station);
             }
         }
         Length length = Length.ofMm(sides.end() - sides.start());
         Profile profile = new Profile(length, stations, List.of());
-        Profile fitted = new Profile(length, FitStations.of(stations, sides), List.of());
+        Profile fitted = new Profile(length, FitStations.of(told(stations, shake), sides, shake), List.of());
         notes.add(
                 isTemplate
                         ? "The drawing is one of our own checking templates: radii are counted from its axis."
@@ -172,7 +202,53 @@ public final class DrawnOutline {
                                 : "The drawing is a whole outline: its axis lies halfway between its sides.");
         notes.add("A drawing does not tell what was left square: set such members to square in the job.");
         return new Read(
-                Optional.of(new Original(profile, List.of(), SUREST, fitted, Length.ZERO)), scale, List.of(), notes);
+                Optional.of(new Original(profile, List.of(), surest, fitted, Length.ZERO)), scale, List.of(), notes);
+    }
+
+    /** What a steady hand drew too narrow for any member is left out; a shaky one is fitted to within its shake. */
+    private List<Station> told(List<Station> stations, double shake) {
+        if (shake > 0) {
+            return stations;
+        }
+        NarrowNotches narrow = NarrowNotches.without(stations);
+        if (!narrow.placesMm().isEmpty()) {
+            notes.add(
+                    "At %s the outline has a notch or ridge narrower than any member, left out (%d in all): widen it in the drawing if it is meant."
+                            .formatted(
+                                    Length.ofMm(narrow.placesMm().get(0)).formatBoth(units),
+                                    narrow.placesMm().size()));
+        }
+        return narrow.stations();
+    }
+
+    /** One standard deviation of a radius: as told, else as the outline itself shows it; zero where it shows none. */
+    private double shake(Stairs stairs) {
+        if (error.isPresent()) {
+            return error.get().mm() / 2;
+        }
+        if (stairs.stepMm() > 0) {
+            notes.add(
+                    "The outline runs in steps of %s, as one drawn round a picture's pixels does: it was followed halfway through them; --error says it better."
+                            .formatted(Length.ofMm(stairs.stepMm()).formatMeasuredBoth(units)));
+            return STEP_SHARE * stairs.stepMm();
+        }
+        double shake = Shake.of(stairs.spots());
+        if (shake < SUREST.mm()) {
+            return 0;
+        }
+        notes.add("The outline wavers by some %s: members are fitted to within that; --error says it better."
+                .formatted(Length.ofMm(shake).formatMeasuredBoth(units)));
+        return shake;
+    }
+
+    /** Over how much of its length the outline is crossed more than twice. */
+    private static double undercut(List<Sides.Across> across) {
+        double sum = 0;
+        for (int i = 0; i + 1 < across.size(); i++) {
+            boolean both = across.get(i).crossings() > 2 && across.get(i + 1).crossings() > 2;
+            sum += both ? across.get(i + 1).x() - across.get(i).x() : 0;
+        }
+        return sum;
     }
 
     /** Just before a place and just after it the same radius was found: no shoulder. */

@@ -2,10 +2,12 @@ package turnalike.trace.drawn;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Reads the outlines of a DXF file in text: lines, polylines old and new with their bulges, arcs, ellipses and splines of its entities.
@@ -39,6 +41,12 @@ final class DxfDrawing {
     /** Of each block's name the place among the pairs where it begins. */
     private final Map<String, Integer> blocks = new HashMap<>();
 
+    /** Layers that are off or frozen. */
+    private final Set<String> unseen = new HashSet<>();
+
+    /** The layer of the block that is being drawn: what it has on layer 0 goes with that. */
+    private String outerLayer = "0";
+
     /** Where what is drawn now stands in the drawing, and in how many blocks. */
     private Affine place = Affine.NONE;
 
@@ -66,6 +74,7 @@ final class DxfDrawing {
                     told ? "the drawing's own units" : untold,
                     told,
                     template ? Optional.of(0.0) : Optional.empty(),
+                    List.of(),
                     Optional.empty());
         } catch (NumberFormatException mistake) {
             return Drawing.none("line " + dxf.line, "is not DXF there", "save the drawing as DXF in text once more");
@@ -105,13 +114,45 @@ final class DxfDrawing {
     private void entities() {
         int at = pairs.size();
         for (int i = 0; i < pairs.size() && at == pairs.size(); i++) {
-            if (is(i, 0, "BLOCK")) {
+            if (is(i, 0, "LAYER")) {
+                layer(i + 1);
+            } else if (is(i, 0, "BLOCK")) {
                 blocks.putIfAbsent(text(i + 1, 2), i + 1);
             } else if (is(i, 2, "ENTITIES")) {
                 at = i;
             }
         }
         drawFrom(at + 1);
+    }
+
+    /** An entry of the table of layers: the colour of one that is off is below zero, and the first bit of its flags says that it is frozen. */
+    private void layer(int at) {
+        line = pairs.get(Math.min(at, pairs.size() - 1)).line();
+        String colour = text(at, 62);
+        String flags = text(at, 70);
+        boolean off = !colour.isEmpty() && Integer.parseInt(colour) < 0;
+        boolean frozen = !flags.isEmpty() && (Integer.parseInt(flags) & 1) != 0;
+        if (off || frozen) {
+            unseen.add(text(at, 2).toUpperCase(Locale.ROOT));
+        }
+    }
+
+    /** In paper space, invisible, or on a layer that is off or frozen. */
+    private boolean isUnseen(List<Pair> entity) {
+        return value(entity, 67, 0) != 0 || value(entity, 60, 0) != 0 || unseen.contains(seenOn(entity));
+    }
+
+    private String seenOn(List<Pair> entity) {
+        String own = layerOf(entity);
+        return own.equals("0") || own.isEmpty() ? outerLayer : own;
+    }
+
+    private static String layerOf(List<Pair> entity) {
+        return entity.stream()
+                .filter(each -> each.code() == 8)
+                .map(each -> each.value().strip().toUpperCase(Locale.ROOT))
+                .findFirst()
+                .orElse("");
     }
 
     private boolean is(int index, int code, String value) {
@@ -168,7 +209,7 @@ final class DxfDrawing {
                 .map(each -> each.value().strip())
                 .findFirst()
                 .orElse(""));
-        if (block == null || depth >= DEEPEST || drawnBlocks >= MOST_BLOCKS) {
+        if (block == null || isUnseen(entity) || depth >= DEEPEST || drawnBlocks >= MOST_BLOCKS) {
             return;
         }
         drawnBlocks++;
@@ -177,6 +218,8 @@ final class DxfDrawing {
             head.add(pairs.get(i));
         }
         Affine outside = place;
+        String outsideLayer = outerLayer;
+        outerLayer = seenOn(entity);
         double wide = value(entity, 41, 1);
         Affine behind = value(entity, 230, 1) < 0 ? new Affine(-1, 0, 0, 1, 0, 0) : Affine.NONE;
         place = outside.after(behind)
@@ -188,6 +231,7 @@ final class DxfDrawing {
         drawFrom(block);
         depth--;
         place = outside;
+        outerLayer = outsideLayer;
     }
 
     private void draw(String kind, List<Pair> entity) {
@@ -291,14 +335,9 @@ final class DxfDrawing {
     }
 
     private void add(List<Spot> spots, boolean closed, List<Pair> entity) {
-        if (spots.size() < 2 || strokes.size() >= MOST_STROKES) {
+        if (spots.size() < 2 || isUnseen(entity) || strokes.size() >= MOST_STROKES) {
             return;
         }
-        String layer = entity.stream()
-                .filter(each -> each.code() == 8)
-                .map(each -> each.value().strip().toUpperCase(Locale.ROOT))
-                .findFirst()
-                .orElse("");
         // Drawn from behind: the entity's own x runs the other way.
         boolean behind = value(entity, 230, 1) < 0;
         List<Spot> seen = behind
@@ -306,7 +345,7 @@ final class DxfDrawing {
                         .map(each -> new Spot(-each.x(), each.y(), each.isKnot()))
                         .toList()
                 : spots;
-        strokes.add(place.of(new Stroke(seen, closed, layer)));
+        strokes.add(place.of(new Stroke(seen, closed, layerOf(entity))));
     }
 
     private static double value(List<Pair> entity, int code, double otherwise) {

@@ -19,14 +19,22 @@ final class FitStations {
     private static final double STEP_MM = 0.01;
     private static final double HAIR_MM = 0.02;
 
-    private final List<Station> stations;
+    /** What a shaking hand draws is a shoulder only where it is so many times as high as the hand shakes. */
+    private static final double SURE_STEP = 6;
 
-    private FitStations(List<Station> stations) {
+    private final List<Station> stations;
+    private final double stepMm;
+    private final boolean isShaky;
+
+    private FitStations(List<Station> stations, double shakeMm) {
         this.stations = stations;
+        this.stepMm = Math.max(STEP_MM, SURE_STEP * shakeMm);
+        this.isShaky = shakeMm > 0;
     }
 
-    static List<Station> of(List<Station> stations, Sides sides) {
-        return new FitStations(stations).chosen(sides);
+    /** @param shakeMm how far the outline wavers; zero where each of its points is meant */
+    static List<Station> of(List<Station> stations, Sides sides, double shakeMm) {
+        return new FitStations(stations, shakeMm).chosen(sides);
     }
 
     private List<Station> chosen(Sides sides) {
@@ -70,6 +78,9 @@ final class FitStations {
                 .toList();
         NavigableSet<Double> out = new TreeSet<>();
         inside.stream().filter(this::isStep).forEach(x -> addClear(out, x));
+        if (isShaky) {
+            return out;
+        }
         inside.stream().filter(x -> knots.size() <= MOST_KNOTS || isCorner(x)).forEach(x -> addClear(out, x));
         return out;
     }
@@ -111,7 +122,7 @@ final class FitStations {
     }
 
     private boolean isStep(double x) {
-        return Math.abs(at(x, true).radius().minus(at(x, false).radius()).mm()) > STEP_MM;
+        return Math.abs(at(x, true).radius().minus(at(x, false).radius()).mm()) > stepMm;
     }
 
     private boolean isCorner(double x) {
@@ -138,7 +149,8 @@ final class FitStations {
         }
         Station before = stations.get(Math.max(0, low - 1));
         double run = here.place().mm() - before.place().mm();
-        double share = run > 0 ? (x - before.place().mm()) / run : 0;
+        // A place beyond the end, as beside a corner right at it, has the end's radius.
+        double share = run > 0 ? Math.min(1, (x - before.place().mm()) / run) : 0;
         double r = before.radius().mm() * (1 - share) + here.radius().mm() * share;
         return new Station(Length.ofMm(x), Length.ofMm(r), here.uncertainty());
     }

@@ -14,6 +14,9 @@ record Placed(List<Spot> spots, boolean isHalf) {
     private static final double WHOLE = 0.97;
 
     private static final double STRAIGHT = 2e-4;
+    private static final double ROUND = 1e-6;
+    /** Of the length: a shorter edge is a bit of a curve and no flat end. */
+    private static final double FLAT_END = 0.01;
     /** Of the length; drawings are a little off where a curve was flattened. */
     private static final double EVEN = 5e-3;
 
@@ -32,7 +35,8 @@ record Placed(List<Spot> spots, boolean isHalf) {
         List<Spot> edge = longest(outline.spots());
         Placed byEdge = turned(outline.spots(), angle(edge.get(0), edge.get(1)), edge.get(0), true);
         double length = byEdge.length();
-        if (byEdge.height() > edge.get(0).distance(edge.get(1))) {
+        double edgeLength = edge.get(0).distance(edge.get(1));
+        if (byEdge.height() > edgeLength && edgeLength > FLAT_END * byEdge.height()) {
             // Thicker to one side than it is long, and alike about the edge's middle: that edge is the flat end of a
             // whole piece.
             Placed standing =
@@ -45,7 +49,11 @@ record Placed(List<Spot> spots, boolean isHalf) {
             return byEdge.upright();
         }
         double[] moments = moments(outline);
-        double angle = 0.5 * Math.atan2(2 * moments[4], moments[2] - moments[3]);
+        double slender = Math.hypot(2 * moments[4], moments[2] - moments[3]);
+        // A ball is as long whichever way it is turned: as it was drawn.
+        double angle = slender < ROUND * (moments[2] + moments[3])
+                ? 0
+                : 0.5 * Math.atan2(2 * moments[4], moments[2] - moments[3]);
         return turned(outline.spots(), angle, Spot.knot(moments[0], moments[1]), false);
     }
 

@@ -41,6 +41,12 @@ record Stroke(List<Spot> spots, boolean isClosed, String layer) {
     }
 
     double size() {
+        double[] box = box();
+        return Math.hypot(box[1] - box[0], box[3] - box[2]);
+    }
+
+    /** From left to right, from low to high. */
+    double[] box() {
         double left = Double.POSITIVE_INFINITY;
         double right = Double.NEGATIVE_INFINITY;
         double low = Double.POSITIVE_INFINITY;
@@ -51,6 +57,6 @@ record Stroke(List<Spot> spots, boolean isClosed, String layer) {
             low = Math.min(low, each.y());
             high = Math.max(high, each.y());
         }
-        return Math.hypot(right - left, high - low);
+        return new double[] {left, right, low, high};
     }
 }

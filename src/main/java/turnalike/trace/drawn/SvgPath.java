@@ -8,10 +8,14 @@ import java.util.List;
  * to the first mistake, as the specification asks of a reader.
  */
 final class SvgPath {
+    /** So many characters of a mistake's surroundings are shown. */
+    private static final int NEAR = 16;
+
     private final String text;
     private final String layer;
     private final List<Stroke> strokes = new ArrayList<>();
     private List<Spot> spots = new ArrayList<>();
+    private boolean hasMistake;
     private int at;
     private double x;
     private double y;
@@ -28,14 +32,30 @@ final class SvgPath {
         this.layer = layer;
     }
 
-    static List<Stroke> read(String text, String layer) {
+    static SvgPath of(String text, String layer) {
         SvgPath path = new SvgPath(text, layer);
         try {
             path.commands();
         } catch (NumberFormatException mistake) {
+            path.hasMistake = true;
             path.end(false);
         }
-        return path.strokes;
+        return path;
+    }
+
+    List<Stroke> strokes() {
+        return List.copyOf(strokes);
+    }
+
+    /** Whether it was not read to its end. */
+    boolean hasMistake() {
+        return hasMistake;
+    }
+
+    /** What stands right before the place where reading ended, and there. */
+    String near() {
+        return text.substring(Math.max(0, at - NEAR), Math.min(text.length(), at + NEAR / 2))
+                .strip();
     }
 
     private void commands() {

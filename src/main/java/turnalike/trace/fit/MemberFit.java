@@ -68,7 +68,7 @@ public final class MemberFit {
         Grid grid = new Grid(snap.step().mm());
         List<Member> members = Naming.of(chamfers.parts(), shoulder, grid, chamfers.sizes());
         List<List<Integer>> guessed = ToldSizes.guessed(data, chamfers.parts());
-        return new Found(data, chamfers.parts(), run(data, original.fitted(), members, guessed));
+        return new Found(data, chamfers.parts(), run(data, original, members, guessed));
     }
 
     private static List<Part> round(Data data, Block block, double perSize) {
@@ -86,7 +86,10 @@ public final class MemberFit {
         return sizes.stream().filter(each -> each < keys.size()).map(keys::get).toList();
     }
 
-    private static TracedRun run(Data data, Profile profile, List<Member> members, List<List<Integer>> guessed) {
+    private static TracedRun run(Data data, Original original, List<Member> members, List<List<Integer>> guessed) {
+        Profile profile = original.fitted();
+        Length scatter = Length.ofMm(data.sigma);
+        boolean coarse = original.isCoarse(scatter);
         List<Outline> outlines = new ArrayList<>();
         Length at = Length.ZERO;
         for (int i = 0; i < members.size(); i++) {
@@ -104,9 +107,9 @@ public final class MemberFit {
             double to = outlines.get(i).end().mm();
             TracedMember.Miss miss = misses.between(data, from, to);
             List<String> keys = keys(members.get(i), guessed.get(i));
-            boolean uncertain = Hidden.restsOn(profile, from, to, miss.stations()) || !keys.isEmpty();
+            boolean uncertain = coarse || Hidden.restsOn(profile, from, to, miss.stations()) || !keys.isEmpty();
             out.add(new TracedMember(members.get(i), outlines.get(i).start(), miss, uncertain, keys));
         }
-        return new TracedRun(out, whole, misses.between(data, -1, at.mm() + 1), Length.ofMm(data.sigma));
+        return new TracedRun(out, whole, misses.between(data, -1, at.mm() + 1), scatter);
     }
 }

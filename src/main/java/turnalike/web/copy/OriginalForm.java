@@ -108,7 +108,9 @@ public record OriginalForm(
         switch (kind) {
             case PHOTOGRAPH -> refuse(within, "Measured within", "a photograph tells its own uncertainty", problems);
             case TABLE -> refuse(length, "Overall length", "a table gives its own lengths", problems);
-            case SVG, DXF -> refuse(within, "Measured within", "a drawing was not measured", problems);
+            case SVG, DXF -> {
+                // A drawing may have both: its own size, and how well it was drawn.
+            }
         }
         boolean photograph = kind == OriginalKind.PHOTOGRAPH;
         return OriginalWish.of(system(), length, within, snap ? Snap.in(system()) : Snap.NONE)

@@ -1,8 +1,11 @@
 package turnalike.cli.kit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,6 +13,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -95,12 +99,73 @@ class InputFilesTest {
     }
 
     @Test
+    void other_drawings_are_named() throws IOException {
+        Path file = folder.resolve("piece.dxf");
+        for (String[] each : new String[][] {
+            {"AC1032\0\0\0 ...", "a DWG drawing"},
+            {"AutoCAD Binary DXF\r\n", "a binary DXF drawing"},
+            {"\u001f\u008b\b\0", "a compressed file"}
+        }) {
+            Files.write(file, each[0].getBytes(StandardCharsets.ISO_8859_1));
+            Ran ran = Ran.here("trace", file.toString());
+            assertThat(ran.code()).isEqualTo(2);
+            assertThat(ran.err())
+                    .contains("piece.dxf: is " + each[1])
+                    .contains("save it as plain SVG, or as DXF in text");
+        }
+    }
+
+    @Test
     void a_file_larger_than_what_is_read_at_once_comes_whole() throws IOException {
         for (int size : new int[] {0, 1, 1 << 20, (3 << 20) + 7}) {
             byte[] bytes = new byte[size];
             new Random(size).nextBytes(bytes);
             Path file = Files.write(folder.resolve("picture.jpg"), bytes);
             assertThat(InputFiles.picture(file)).isEqualTo(bytes);
+        }
+    }
+
+    /** Without an end, or with none until somebody writes into it. */
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void a_device_or_a_pipe_is_no_file() throws Exception {
+        Path pipe = folder.resolve("pipe.jpg");
+        assertThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor())
+                .isZero();
+        Path zero = Files.createSymbolicLink(folder.resolve("zero.jpg"), Path.of("/dev/zero"));
+        for (Path each : List.of(pipe, zero)) {
+            Ran ran = Ran.here("trace", each.toString(), "--span", "300 mm");
+            assertThat(ran.code()).isEqualTo(2);
+            assertThat(ran.err()).contains(each + ": is a device or a pipe, not a file; save what comes from it");
+        }
+    }
+
+    /** What the shell hands over is read, and no more of it than of a file. */
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void what_tells_no_size_is_read_to_a_bound() {
+        assertThatThrownBy(() -> InputFiles.picture(Path.of("/proc/self/fd/../../../dev/zero")))
+                .hasMessageContaining("is a device");
+        try (RandomAccessFile open = new RandomAccessFile("/dev/zero", "r")) {
+            assertThatThrownBy(() -> InputFiles.text(handed(open))).hasMessageContaining("is larger than 16 MiB");
+        } catch (IOException none) {
+            throw new UncheckedIOException(none);
+        }
+    }
+
+    /** The open file by the name that the system has for it. */
+    private static Path handed(RandomAccessFile open) throws IOException {
+        assertThat(open.getFD().valid()).isTrue();
+        try (Stream<Path> all = Files.list(Path.of("/proc/self/fd"))) {
+            return all.filter(each -> {
+                        try {
+                            return Files.readSymbolicLink(each).equals(Path.of("/dev/zero"));
+                        } catch (IOException closed) {
+                            return false;
+                        }
+                    })
+                    .findFirst()
+                    .orElseThrow();
         }
     }
 

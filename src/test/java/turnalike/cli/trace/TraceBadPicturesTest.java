@@ -21,6 +21,10 @@ class TraceBadPicturesTest {
         for (BadPictures.Bad bad : BadPictures.of(Originals.picture())) {
             refused(Files.write(folder.resolve(bad.name()), bad.bytes()), bad.said(), "--span", "400 mm");
         }
+        Path good = Files.write(folder.resolve("p8.jpg"), Originals.photograph());
+        refused(good, "no turned piece is under 0.01 mm", "--span", "0.001 mm");
+        refused(good, "no turned piece is 7000 mm", "--span", "7 m");
+        refused(good, "of that length the piece is only 0.", "--span", "5 mm");
         refused(Files.write(folder.resolve("p7.jpg"), Originals.photograph()), "nothing says how large the piece is");
     }
 

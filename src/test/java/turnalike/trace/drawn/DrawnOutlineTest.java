@@ -79,6 +79,82 @@ class DrawnOutlineTest {
         assertThat(knob.original().orElseThrow().profile().length().mm()).isCloseTo(20, within(1e-6));
     }
 
+    /** Of many points only corners are joints; whether one is, was asked of what lies beyond the end. */
+    @Test
+    void a_corner_right_before_the_end_is_one_though_nothing_lies_beyond() {
+        StringBuilder path = new StringBuilder("M0 0");
+        for (int i = 0; i <= 200; i++) {
+            path.append(" L%s 10".formatted(i / 2.0));
+        }
+        DrawnOutline.Read read = svg(MM, "<path d=\"%s L100.05 0 Z\"/>".formatted(path));
+        assertThat(read.problems()).isEmpty();
+        double widest = read.original().orElseThrow().fitted().stations().stream()
+                .mapToDouble(each -> each.radius().mm())
+                .max()
+                .orElseThrow();
+        assertThat(widest).isCloseTo(10, within(1e-6));
+    }
+
+    /** As an elevation is drawn: the line across at the shoulder lies over both sides' own, one parts the thin part, and the axis stands out. */
+    @Test
+    void lines_across_and_the_axis_are_no_outline() {
+        String cross = line(30, -10, 30, 10) + line(70, 6, 70, -6) + line(50, 6, 50, 8) + line(-5, 0, 105, 0);
+        String outline = line(0, 10, 30, 10)
+                + line(30, 10, 30, 6)
+                + line(30, 6, 100, 6)
+                + line(100, 6, 100, -6)
+                + line(100, -6, 70, -6)
+                + line(70, -6, 30, -6)
+                + line(30, -6, 30, -10)
+                + line(30, -10, 0, -10)
+                + line(0, -10, 0, 10);
+        isTheStep(dxf(cross + outline, 4), 1);
+        isTheStep(dxf(outline + cross, 4), 1);
+        String half = line(0, 10, 30, 10) + line(30, 10, 30, 6) + line(30, 6, 100, 6) + line(100, 6, 100, 0);
+        isTheStep(dxf(half + line(0, 0, 0, 10) + line(-5, 0, 105, 0) + line(30, 0, 30, 10), 4), 1);
+    }
+
+    @Test
+    void a_frame_is_not_the_piece() {
+        String frame = "<rect x=\"-20\" y=\"-40\" width=\"140\" height=\"80\"/>";
+        for (String body : List.of("<path d=\"" + WHOLE + "\"/>", "<path d=\"" + HALF + "\"/>")) {
+            DrawnOutline.Read read = svg(MM, frame + frame.replace("-20", "-18") + body);
+            isTheStep(read, 1);
+            assertThat(read.notes()).anyMatch(line -> line.contains("drawing's frame"));
+        }
+        String lines =
+                line(-20, -40, 120, -40) + line(120, -40, 120, 40) + line(120, 40, -20, 40) + line(-20, 40, -20, -40);
+        String piece = "0\nLWPOLYLINE\n8\n0\n90\n6\n70\n1\n" + at(0, 0) + at(0, 10) + at(30, 10) + at(30, 6)
+                + at(100, 6) + at(100, 0);
+        isTheStep(dxf(lines + piece, 4), 1);
+        // A plain cylinder in a frame, or a plain one with a hole through it: either may be.
+        refused(
+                svg(MM, frame + "<rect x=\"0\" y=\"-5\" width=\"100\" height=\"10\"/>"),
+                "either may be the piece: 140 by 80 and 100 by 10");
+        DrawnOutline.Read dowel = svg(MM, frame + "<path d=\"M0 0 h4 v4 h-3 z\"/>");
+        assertThat(dowel.original().orElseThrow().profile().length().mm()).isCloseTo(140, within(1e-6));
+    }
+
+    @Test
+    void what_a_dxf_drawing_does_not_show_is_no_outline() {
+        String piece = "0\nLWPOLYLINE\n8\n0\n90\n6\n70\n1\n" + at(0, 0) + at(0, 10) + at(30, 10) + at(30, 6)
+                + at(100, 6) + at(100, 0);
+        String other = "0\nLWPOLYLINE\n8\nAside\n%s90\n4\n70\n1\n" + at(-90, 0) + at(0, 300) + at(30, 310) + at(95, 50);
+        String layers =
+                "0\nSECTION\n2\nTABLES\n0\nTABLE\n2\nLAYER\n0\nLAYER\n2\nASIDE\n70\n%s\n62\n%s\n0\nENDTAB\n0\nENDSEC\n";
+        isTheStep(dxf(piece + other.formatted("67\n1\n"), 4), 1);
+        isTheStep(dxf(piece + other.formatted("60\n1\n"), 4), 1);
+        for (String layer : List.of(layers.formatted(0, -7), layers.formatted(1, 7))) {
+            isTheStep(
+                    DrawnOutline.read(
+                            layer + "0\nSECTION\n2\nENTITIES\n" + piece + other.formatted("") + "0\nENDSEC\n0\nEOF\n",
+                            DrawnOutline.Format.DXF,
+                            Optional.empty(),
+                            UnitSystem.METRIC),
+                    1);
+        }
+    }
+
     @Test
     void transforms_and_units_are_followed() {
         isTheStep(svg(MM, "<g transform=\"translate(5 40)\"><path d=\"" + WHOLE + "\"/></g>"), 1);

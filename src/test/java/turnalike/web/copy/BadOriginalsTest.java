@@ -72,7 +72,13 @@ class BadOriginalsTest {
                     "span",
                     "Overall length");
             told(
-                    upload(served, Map.of("units", "mm", "error", "1"), "a.svg", Originals.DRAWING),
+                    Originals.done(
+                            served,
+                            served.upload(
+                                    "/copy",
+                                    Map.of("units", "mm", "span", "400", "error", "1"),
+                                    "a.jpg",
+                                    Originals.photograph())),
                     "error",
                     "Measured within");
             told(upload(served, mm, "a.pdf", "%PDF"), "a.pdf", "save it as one of these");

@@ -21,6 +21,7 @@ import turnalike.trace.Doubt;
 import turnalike.trace.DoubtWarnings;
 import turnalike.trace.Snap;
 import turnalike.trace.TracedRun;
+import turnalike.trace.drawn.DrawnOutline;
 import turnalike.trace.table.PointTable;
 import turnalike.units.Length;
 import turnalike.units.SentenceCase;
@@ -130,6 +131,25 @@ class TraceNotesInGermanTest {
                 .traced()
                 .orElseThrow()
                 .warnings();
+    void of_drawings() {
+        OriginalWish wish = OriginalWish.of(UnitSystem.METRIC, Optional.empty(), Optional.empty(), Snap.NONE);
+        String head = "<svg width='200mm' height='100mm' viewBox='0 0 200 100'>";
+        StringBuilder shaky = new StringBuilder("M0 0 ");
+        for (int i = 0; i <= 60; i++) {
+            shaky.append("L").append(i).append(' ').append(i % 2 == 0 ? 9 : 10).append(' ');
+        }
+        for (String body : List.of(
+                "<rect x='-9' y='-9' width='90' height='60'/><path id='p' d='M0 0 h1 q'/><path d='M0 0 V10 H45 L40 5 H60 V0 Z'/><use href='#no'/>",
+                "<path d='M0 0 V10 H30 L30.05 20 L30.1 10 H60 V0 Z'/><path d='M0 0 h1 q'/>",
+                "<path d='M0 10 H30 V6 H100 V-6 H30 V-10.5 H0 Z'/><path d='M0 0 h1 m3 3 h1'/>",
+                "<path d='" + shaky + "L60 0 Z'/>")) {
+            List<String> notes = OriginalTrace.drawing(head + body + "</svg>", DrawnOutline.Format.SVG, wish)
+                    .traced()
+                    .orElseThrow()
+                    .warnings();
+            assertThat(notes).hasSizeGreaterThan(1);
+            assertThat(missing(notes)).as(body).isEmpty();
+        }
     }
 
     /** Such as come of awkward originals only. */
