@@ -131,6 +131,9 @@ class TraceNotesInGermanTest {
                 .traced()
                 .orElseThrow()
                 .warnings();
+    }
+
+    @Test
     void of_drawings() {
         OriginalWish wish = OriginalWish.of(UnitSystem.METRIC, Optional.empty(), Optional.empty(), Snap.NONE);
         String head = "<svg width='200mm' height='100mm' viewBox='0 0 200 100'>";
