@@ -35,9 +35,14 @@ enum Care {
         return share;
     }
 
+    /** Of a rim that is chamfered or rounded over, which a shadow on one side can feign, no more than of what has no rim. */
+    private double atBroken() {
+        return Double.isInfinite(atRim) ? atRim : MOST_SKEW;
+    }
+
     /** By how much an end's two sides may differ, in pixels or in softnesses. */
     double mostSkew(EndCap cap) {
-        double ofPlaced = cap.flat() ? atRim : atSquare;
+        double ofPlaced = cap.flat() ? cap.edge().isSharp() ? atRim : atBroken() : atSquare;
         return share * (cap.isPlaced() ? ofPlaced : MOST_SKEW);
     }
 }

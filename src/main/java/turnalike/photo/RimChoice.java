@@ -11,7 +11,7 @@ import java.util.List;
  */
 final class RimChoice {
     /** Points of an end that stray by themselves, for each pixel of its radius. */
-    private static final double POINTS = 0.6;
+    static final double POINTS = 0.6;
 
     /** How often a chamfer is measured anew in the view that it led to. */
     private static final int AGAIN = 2;
@@ -19,10 +19,13 @@ final class RimChoice {
     /** What costs by so much more than sharp rims is not looked at again. */
     private static final double FAR = 12;
 
-    /** What an end that fits no rim at all costs, and what a chamfer costs: the usual end of a piece is sawn off. Both by trying. */
+    /** What an end that fits no rim at all costs, and what a chamfer or a rounding costs: the usual end of a piece is sawn off. Both by trying. */
     private static final double NO_RIM = 16;
 
     private static final double SELDOM = 8;
+
+    /** What an end costs that is a ball as far as is seen. By trying. */
+    private static final double BALL = 6;
 
     /** What it costs not to ask one of the ends: shade or a shadow beside it can bend its rim as no view would. By trying. */
     private static final double NOT_ASKED = 14;
@@ -96,16 +99,16 @@ final class RimChoice {
 
     /** The ways to explain the ends that are come to from there. */
     private List<Way> explained(Sight.AxisLine axis, double near, double tilt) throws Unsure {
-        Cores.Work<Way> startNotAsked = Cores.begin(() -> way(axis, near, 1, 1, false, true));
-        Cores.Work<Way> endNotAsked = Cores.begin(() -> way(axis, near, 1, 1, true, false));
+        Cores.Work<Way> startNotAsked = Cores.begin(() -> way(axis, near, EndEdge.SHARP, EndEdge.SHARP, false, true));
+        Cores.Work<Way> endNotAsked = Cores.begin(() -> way(axis, near, EndEdge.SHARP, EndEdge.SHARP, true, false));
         List<Way> ways = new ArrayList<>();
         SquaredContour first = fit.contour(axis, near, tilt);
-        for (double start : faces(first, true)) {
-            for (double end : faces(first, false)) {
+        for (EndEdge start : edges(first, true)) {
+            for (EndEdge end : edges(first, false)) {
                 Way last = way(axis, near, start, end, true, true);
                 ways.add(last);
                 // How far a chamfer reaches is told the better, the nearer the view is to the true one.
-                boolean maybe = start < 1 || end < 1;
+                boolean maybe = !start.isSharp() || !end.isSharp();
                 for (int again = 0;
                         again < AGAIN && maybe && last.cost() < ways.get(0).cost() + FAR;
                         again++) {
@@ -113,8 +116,8 @@ final class RimChoice {
                     last = way(
                             last.view.axis(),
                             last.view.logFocal(),
-                            start < 1 ? chamfered(there, true) : 1,
-                            end < 1 ? chamfered(there, false) : 1,
+                            again(there, true, start),
+                            again(there, false, end),
                             true,
                             true);
                     ways.add(last);
@@ -127,8 +130,8 @@ final class RimChoice {
     }
 
     /** A square's end is asked nothing, as no round's rim is seen there. */
-    private double[] faces(SquaredContour contour, boolean start) {
-        return (start ? squares.atStart() : squares.atEnd()) ? new double[] {1} : EndCap.faces(contour, start);
+    private List<EndEdge> edges(SquaredContour contour, boolean start) {
+        return (start ? squares.atStart() : squares.atEnd()) ? List.of(EndEdge.SHARP) : EndCap.edges(contour, start);
     }
 
     /**
@@ -142,7 +145,8 @@ final class RimChoice {
         }
         List<Double> out = new ArrayList<>(List.of(0.0));
         for (double near : new double[] {-vague, vague, 2 * vague}) {
-            ViewFit.View view = way(fit.straightened(guess, near, tilt), near, 1, 1, true, true).view;
+            ViewFit.View view =
+                    way(fit.straightened(guess, near, tilt), near, EndEdge.SHARP, EndEdge.SHARP, true, true).view;
             if (isSharp(view.start()) || isSharp(view.end())) {
                 out.add(near);
             }
@@ -155,15 +159,21 @@ final class RimChoice {
         return cap.flat() && cap.misfit() < CLOSE;
     }
 
-    private static double chamfered(SquaredContour contour, boolean start) {
-        double[] faces = EndCap.faces(contour, start);
-        return faces[faces.length - 1];
+    /** The same kind of edge as it is measured in another view; sharp where none such is seen there. */
+    private static EndEdge again(SquaredContour contour, boolean start, EndEdge known) {
+        if (known.isSharp()) {
+            return known;
+        }
+        return EndCap.edges(contour, start).stream()
+                .filter(edge -> !edge.isSharp() && edge.round() > 0 == known.round() > 0)
+                .findFirst()
+                .orElse(EndEdge.SHARP);
     }
 
-    private Way way(Sight.AxisLine axis, double near, double start, double end, boolean askStart, boolean askEnd)
+    private Way way(Sight.AxisLine axis, double near, EndEdge start, EndEdge end, boolean askStart, boolean askEnd)
             throws Unsure {
         ViewFit.Tried tried = fit.tried(
-                axis, near, new double[] {start, end}, askStart && !squares.atStart(), askEnd && !squares.atEnd());
+                axis, near, new EndEdge[] {start, end}, askStart && !squares.atStart(), askEnd && !squares.atEnd());
         ViewFit.View view = tried.view();
         return new Way(
                 view,
@@ -173,10 +183,17 @@ final class RimChoice {
     }
 
     private static double cost(ViewFit.View view, EndCap cap) {
-        double points =
-                POINTS * cap.radius() / cap.face() * view.contour().sight().focal();
+        double points = POINTS * cap.behind() * view.contour().sight().focal();
         double misfit = Math.max(0.03, Math.min(10, cap.misfit()));
-        return (cap.flat() ? 0 : NO_RIM) + (cap.face() < 1 ? SELDOM : 0) + 2 * points * Math.log(misfit);
+        return form(cap) + 2 * points * Math.log(misfit);
+    }
+
+    /** What its form costs beside a sawn end's, before the points are asked. */
+    private static double form(EndCap cap) {
+        if (cap.isBall()) {
+            return BALL;
+        }
+        return (cap.flat() ? 0 : NO_RIM) + (cap.edge().isSharp() ? 0 : SELDOM);
     }
 
     private double leastOfFocal() {

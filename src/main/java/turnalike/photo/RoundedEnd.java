@@ -1,5 +1,7 @@
 package turnalike.photo;
 
+import java.util.Optional;
+
 /**
  * Where a rounded or pointed end stands. From aside its pole is not on the contour: the piece's flank hides it by what the end rounds over. But near
  * its end a ball, a dome, a cone, or a flat disc is a quadric, r² = a + b·p + c·p² over the place p, and of such a one the contour's Y² is of
@@ -58,6 +60,10 @@ record RoundedEnd(double place, double seen, double back, double level, double s
         double apex = edges[0][0][start ? 0 : last];
         if (!(apex * (start ? -1 : 1) > 0)) {
             return new RoundedEnd(otherwise, otherwise, otherwise, 0, 0, 0, 0);
+        }
+        Optional<RoundedEnd> tip = PointedTip.of(edges, start, contour.sight().focal());
+        if (tip.isPresent()) {
+            return tip.orElseThrow();
         }
         // What it may be instead, a flat face smaller than the ball before it, bulges by no more than that ball's whole
         // disc would.

@@ -129,14 +129,14 @@ final class ViewFit {
         if (first.count() == 0) {
             return view;
         }
-        double[] faces = {view.start().face(), view.end().face()};
+        EndEdge[] edges = {view.start().edge(), view.end().edge()};
         boolean askStart = !squares.atStart() && agrees(view.start());
         boolean askEnd = !squares.atEnd() && agrees(view.end());
         Rings seen = first;
         View at = view;
         for (int round = 0; round < (focal.uncertainty() < RimChoice.VAGUE ? 1 : AGAIN); round++) {
             View next = with(seen)
-                    .tried(at.axis(), at.logFocal(), faces, askStart, askEnd)
+                    .tried(at.axis(), at.logFocal(), edges, askStart, askEnd)
                     .view();
             Rings again = Rings.of(picture, lens, next, squares);
             if (again.count() == 0) {
@@ -180,10 +180,10 @@ final class ViewFit {
      *
      * @param guess the axis
      * @param near the log of the focal length over its guess to begin at
-     * @param faces each end's flat face, start first, as a share of the radius right behind it
+     * @param edges each end's rim, start first
      * @param asked whether each end's bulge is asked what the view is
      */
-    Tried tried(Sight.AxisLine guess, double near, double[] faces, boolean... asked) throws Unsure {
+    Tried tried(Sight.AxisLine guess, double near, EndEdge[] edges, boolean... asked) throws Unsure {
         Sight.AxisLine axis = guess;
         double logFocal = near;
         double tilt = tiltGuess.tilt();
@@ -194,9 +194,9 @@ final class ViewFit {
             SquaredContour now = contour(axis, logFocal, tilt);
             SquaredContour farther = contour(axis, logFocal + step, tilt);
             SquaredContour leaning = contour(axis, logFocal, tilt + step);
-            double[][] here = residuals(faces, now);
-            double[][] byFocal = residuals(faces, farther);
-            double[][] byTilt = residuals(faces, leaning);
+            double[][] here = residuals(edges, now);
+            double[][] byFocal = residuals(edges, farther);
+            double[][] byTilt = residuals(edges, leaning);
             double[][] rows = {
                 {1 / square(focal.uncertainty()), 0, -logFocal / square(focal.uncertainty())},
                 {0, 1 / square(tiltGuess.uncertainty()), (tiltGuess.tilt() - tilt) / square(tiltGuess.uncertainty())}
@@ -227,8 +227,8 @@ final class ViewFit {
         }
         axis = straightened(axis, logFocal, tilt);
         SquaredContour contour = contour(axis, logFocal, tilt);
-        EndCap start = EndCap.of(contour, true, faces[0]);
-        EndCap end = EndCap.of(contour, false, faces[1]);
+        EndCap start = EndCap.of(contour, true, edges[0]);
+        EndCap end = EndCap.of(contour, false, edges[1]);
         double strays = square(logFocal / focal.uncertainty())
                 + square((tilt - tiltGuess.tilt()) / tiltGuess.uncertainty())
                 + (asked[0] ? off(start) : 0)
@@ -271,10 +271,10 @@ final class ViewFit {
         return contour;
     }
 
-    private static double[][] residuals(double[] faces, SquaredContour contour) {
+    private static double[][] residuals(EndEdge[] edges, SquaredContour contour) {
         double[][] both = new double[2][];
         for (int k = 0; k < 2; k++) {
-            EndCap cap = EndCap.of(contour, k == 0, faces[k]);
+            EndCap cap = EndCap.of(contour, k == 0, edges[k]);
             both[k] = new double[] {cap.disagreement(), cap.flat() ? cap.uncertainty() : 1};
         }
         return both;

@@ -42,7 +42,8 @@ class EvenStretchesTest {
         Sight sight = new Sight(FAR * perMm, width, (int) (600 * perMm), axis, 0);
         SquaredContour contour = new SquaredContour(sight, round[0], round[1], new double[round[0].length]);
         seen.add(contour);
-        return RoundOutline.of(contour, EndCap.of(contour, true, 1), EndCap.of(contour, false, 1), LENGTH);
+        return RoundOutline.of(
+                contour, EndCap.of(contour, true, EndEdge.SHARP), EndCap.of(contour, false, EndEdge.SHARP), LENGTH);
     }
 
     /** The same piece in few and in many pixels: what is turned is as thick, the shoulders' rounds are none of it. */

@@ -44,7 +44,8 @@ class RoundOutlineTest {
         }
         Sight sight = new Sight(FOCAL, WIDTH, HEIGHT, new Sight.AxisLine(WIDTH / 2.0, y, 0), 0);
         SquaredContour contour = new SquaredContour(sight, lines[0], lines[1], lines[2]);
-        return RoundOutline.of(contour, EndCap.of(contour, true, 1), EndCap.of(contour, false, 1), 300);
+        return RoundOutline.of(
+                contour, EndCap.of(contour, true, EndEdge.SHARP), EndCap.of(contour, false, EndEdge.SHARP), 300);
     }
 
     /** A cylinder's rays touch it: r over the root of 1 − r² is how wide it is seen. */

@@ -1,0 +1,45 @@
+package turnalike.photo;
+
+/**
+ * What was done to the rim of a flat end: nothing, a chamfer at 45 degrees, or rounding over by a quarter of a circle.
+ *
+ * @param chamfer how wide the chamfer is, as a share of the piece's radius right behind it; 0 where there is none
+ * @param round the rounding's radius, as the same share; 0 where there is none
+ * @param open how much of the log of the end's bulge it leaves open that this is not known better, one standard deviation
+ */
+record EndEdge(double chamfer, double round, double open) {
+    static final EndEdge SHARP = new EndEdge(0, 0, 0);
+
+    static EndEdge chamfered(double share) {
+        return new EndEdge(share, 0, 0);
+    }
+
+    static EndEdge rounded(double share) {
+        return new EndEdge(0, share, 0);
+    }
+
+    EndEdge opened(double log) {
+        return new EndEdge(chamfer, round, log);
+    }
+
+    boolean isSharp() {
+        return chamfer == 0 && round == 0;
+    }
+
+    /** The flat face's radius as a share of the piece's right behind the edge. */
+    double face() {
+        return 1 - chamfer - round;
+    }
+
+    /**
+     * Where the end stands along the axis. Of a rim that nothing rounds the near point is seen, at the depth 1 − r: the place is X of it times that. Over a
+     * rounded one slides the ray that touches its circle in the plane of camera and axis, whose middle lies deeper by the face's radius and farther back by
+     * the rounding's.
+     *
+     * @param apex X where the contour crosses the axis
+     * @param behind the piece's radius right behind the edge, in units of the distance
+     */
+    double place(double apex, double behind) {
+        return apex * (1 - behind * face()) - Math.signum(apex) * behind * round * (Math.sqrt(1 + apex * apex) - 1);
+    }
+}
