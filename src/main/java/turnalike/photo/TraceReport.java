@@ -50,10 +50,9 @@ final class TraceReport {
 
     /**
      * What a camera's own work on a picture, its tone curve and its sharpening, moves both edges by alike, in pixels: no difference between them shows it.
-     * Of sixty pictures, most of them treated so, by one who had not seen the program, 43 are traced: 60 places in 100 lay within what is stated without it,
-     * 69 with it.
+     * Of 96 pictures by one who had not seen the program, most of them treated so, 66 places in 100 lie within what is stated with it, and 60 with a tenth.
      */
-    private static final double BY_CAMERA = 0.1;
+    private static final double BY_CAMERA = 0.15;
 
     private final Picture picture;
 

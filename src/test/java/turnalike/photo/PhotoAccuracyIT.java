@@ -302,7 +302,7 @@ class PhotoAccuracyIT {
             a sensor; as POV-Ray makes them of itself, adding up codes, edges stand up to a tenth of a pixel farther into what is brighter.
             The radius' error is in pixels of about 0.65 mm, at every half millimetre that the trace says it saw, but for
             shoulders and ends, where half a pixel along is more than one across (last column). What is hardly seen beside a step, and two pixels beside what is hidden, is said to be hidden too. "Within" is how much of it lies within the stated
-            uncertainty, of which two thirds are meant; a tenth of a pixel in it is for what cameras do to their pictures, which is not done to these, so that here more do.
+            uncertainty, of which two thirds are meant; 0.15 pixels in it are for what cameras do to their pictures, which is not done to these, so that here more do.
 
             | picture | rms, px | median, px | 95 % below, px | within | said hidden | shoulders |
             | --- | ---: | ---: | ---: | ---: | ---: | ---: |
