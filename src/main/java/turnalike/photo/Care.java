@@ -3,11 +3,11 @@ package turnalike.photo;
 /** How carefully what was traced is looked at before it is told. */
 enum Care {
     /** As much as is known to go well with what stands alone on its ground; of an end that something lies beside, one half may tell enough. */
-    USUAL(1, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY),
+    USUAL(1, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY),
     /** So that something better is looked for, if there is any: a flat end's rim must be seen on both sides. */
-    BOTH_SIDES(1, Care.MOST_SKEW_AT_RIM, Double.POSITIVE_INFINITY),
+    BOTH_SIDES(1, Care.MOST_SKEW_AT_RIM, Care.MOST_SKEW, Double.POSITIVE_INFINITY),
     /** For what was picked from among much else by what it looks like: what is not the piece, or not all of it, may be as slender. */
-    PICKED(0.6, Care.MOST_SKEW, Care.MOST_SKEW);
+    PICKED(0.6, Care.MOST_SKEW, Care.MOST_SKEW, Care.MOST_SKEW);
 
     /**
      * An end that is no flat round whose rim tells where it stands, and whose two sides differ by more than this, in pixels or in softnesses, is not seen
@@ -22,11 +22,15 @@ enum Care {
 
     private final double atRim;
 
+    /** Of a rim that is chamfered or rounded over, which a shadow on one side can feign, no more than of what has no rim. */
+    private final double atBroken;
+
     private final double atSquare;
 
-    Care(double share, double atRim, double atSquare) {
+    Care(double share, double atRim, double atBroken, double atSquare) {
         this.share = share;
         this.atRim = atRim;
+        this.atBroken = atBroken;
         this.atSquare = atSquare;
     }
 
@@ -35,14 +39,9 @@ enum Care {
         return share;
     }
 
-    /** Of a rim that is chamfered or rounded over, which a shadow on one side can feign, no more than of what has no rim. */
-    private double atBroken() {
-        return Double.isInfinite(atRim) ? atRim : MOST_SKEW;
-    }
-
     /** By how much an end's two sides may differ, in pixels or in softnesses. */
     double mostSkew(EndCap cap) {
-        double ofPlaced = cap.flat() ? cap.edge().isSharp() ? atRim : atBroken() : atSquare;
+        double ofPlaced = cap.flat() ? cap.edge().isSharp() ? atRim : atBroken : atSquare;
         return share * (cap.isPlaced() ? ofPlaced : MOST_SKEW);
     }
 }

@@ -107,25 +107,43 @@ record EndCap(
 
     /** What the rim of an end may be: sharp first, then chamfered and rounded as fits best, if either fits better. */
     static List<EndEdge> edges(SquaredContour contour, boolean start) {
+        EndCap sharp = of(contour, start, EndEdge.SHARP);
         List<EndEdge> edges = new ArrayList<>(List.of(EndEdge.SHARP));
-        double sharp = of(contour, start, EndEdge.SHARP).likely();
-        broken(contour, start, EndEdge::chamfered, CHAMFER_STEP, CHAMFERS, sharp)
-                .ifPresent(edges::add);
-        broken(contour, start, EndEdge::rounded, ROUND_STEP, ROUNDS, sharp).ifPresent(edges::add);
+        chamfered(contour, start, sharp).ifPresent(edges::add);
+        rounded(contour, start, sharp).ifPresent(edges::add);
         return edges;
+    }
+
+    /** The same kind of edge as it is measured in another view; sharp where none such is seen there. */
+    static EndEdge edge(SquaredContour contour, boolean start, EndEdge known) {
+        if (known.isSharp()) {
+            return known;
+        }
+        EndCap sharp = of(contour, start, EndEdge.SHARP);
+        return (known.round() > 0 ? rounded(contour, start, sharp) : chamfered(contour, start, sharp))
+                .orElse(EndEdge.SHARP);
+    }
+
+    private static Optional<EndEdge> chamfered(SquaredContour contour, boolean start, EndCap sharp) {
+        return broken(contour, start, EndEdge::chamfered, CHAMFER_STEP, CHAMFERS, sharp);
+    }
+
+    private static Optional<EndEdge> rounded(SquaredContour contour, boolean start, EndCap sharp) {
+        return broken(contour, start, EndEdge::rounded, ROUND_STEP, ROUNDS, sharp);
     }
 
     /** That of such edges which fits best, unless a sharp one does. */
     private static Optional<EndEdge> broken(
-            SquaredContour contour, boolean start, DoubleFunction<EndEdge> edge, double step, int count, double sharp) {
+            SquaredContour contour, boolean start, DoubleFunction<EndEdge> edge, double step, int count, EndCap sharp) {
         EndCap[] caps = new EndCap[count + 1];
         double[] misfits = new double[count + 1];
         int least = count;
-        misfits[0] = sharp;
-        for (int k = count; k >= 0; k--) {
-            caps[k] = of(contour, start, k == 0 ? EndEdge.SHARP : edge.apply(Math.min(1, step * k)));
-            misfits[k] = k == 0 ? sharp : caps[k].likely();
-            least = k > 0 && misfits[k] < misfits[least] ? k : least;
+        caps[0] = sharp;
+        misfits[0] = sharp.likely();
+        for (int k = count; k > 0; k--) {
+            caps[k] = of(contour, start, edge.apply(Math.min(1, step * k)));
+            misfits[k] = caps[k].likely();
+            least = misfits[k] < misfits[least] ? k : least;
         }
         boolean isSharp = least == 1 && misfits[0] < misfits[1];
         if (isSharp || !(misfits[least] < BROKEN * misfits[0])) {

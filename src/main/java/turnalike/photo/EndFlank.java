@@ -10,6 +10,8 @@ final class EndFlank {
 
     private static final double LEAST_LONG = 12;
 
+    private static final int LEAST_POINTS = 10;
+
     /** A flank that strays from a straight line by more, in pixels, or that is steeper, is no taper: a bead may stand there. */
     private static final double STRAIGHT = 0.35;
 
@@ -54,8 +56,7 @@ final class EndFlank {
     /** What a straight flank that begins so deep adds out to the rim. */
     private double taper(double depth, double rim, double side) {
         double end = depth + Math.max(LONG * depth, LEAST_LONG / focal);
-        double[] sums = new double[5];
-        double squares = 0;
+        FittedLine flank = new FittedLine();
         for (double[][] edge : sides) {
             int n = edge[0].length;
             for (int k = 0; k < n; k++) {
@@ -65,26 +66,14 @@ final class EndFlank {
                     break;
                 }
                 if (deep >= depth) {
-                    double y = Math.abs(edge[1][i]) - rim;
-                    sums[0]++;
-                    sums[1] += deep;
-                    sums[2] += deep * deep;
-                    sums[3] += y;
-                    sums[4] += deep * y;
-                    squares += y * y;
+                    flank.add(deep, Math.abs(edge[1][i]) - rim);
                 }
             }
         }
-        if (sums[0] < 10) {
-            return 0;
-        }
-        double middle = sums[1] / sums[0];
-        double level = sums[3] / sums[0];
-        double spread = sums[2] - middle * sums[1];
-        double slope = (sums[4] - middle * sums[3]) / spread;
-        double left = squares - sums[0] * level * level - slope * slope * spread;
-        boolean straight = Math.sqrt(Math.max(0, left) / sums[0]) * focal < STRAIGHT;
-        return straight && Math.abs(slope) < STEEPEST ? level + slope * (side - middle) : 0;
+        boolean taper = flank.count() >= LEAST_POINTS
+                && flank.strays() * focal < STRAIGHT
+                && Math.abs(flank.slope()) < STEEPEST;
+        return taper ? flank.at(side) : 0;
     }
 
     /** Half the width where the edges first pass a place so deep. */

@@ -33,7 +33,7 @@ final class PointedTip {
      */
     static Optional<RoundedEnd> of(double[][][] edges, boolean start, double focal) {
         double apex = edges[0][0][start ? 0 : edges[0][0].length - 1];
-        double[] sums = new double[6];
+        FittedLine side = new FittedLine();
         for (double[][] edge : edges) {
             int n = edge[0].length;
             for (int k = 0; k < n; k++) {
@@ -43,27 +43,16 @@ final class PointedTip {
                     break;
                 }
                 if (y > FROM) {
-                    double x = (edge[0][i] - apex) * focal * (start ? -1 : 1);
-                    sums[0]++;
-                    sums[1] += y;
-                    sums[2] += y * y;
-                    sums[3] += x;
-                    sums[4] += x * y;
-                    sums[5] += x * x;
+                    side.add(y, (edge[0][i] - apex) * focal * (start ? -1 : 1));
                 }
             }
         }
-        if (sums[0] < LEAST_POINTS) {
+        if (side.count() < LEAST_POINTS) {
             return Optional.empty();
         }
-        double middle = sums[1] / sums[0];
-        double level = sums[3] / sums[0];
-        double spread = sums[2] - middle * sums[1];
-        double slope = (sums[4] - middle * sums[3]) / spread;
-        double beyond = level - slope * middle;
-        double strays = Math.sqrt(Math.max(0, sums[5] - level * sums[3] - slope * slope * spread) / sums[0]);
-        double rise = -1 / slope;
-        if (!(slope < 0 && rise < STEEPEST && beyond > 0 && beyond * rise < THIN && strays * rise < STRAIGHT)) {
+        double beyond = side.at(0);
+        double rise = -1 / side.slope();
+        if (!(rise > 0 && rise < STEEPEST && beyond > 0 && beyond * rise < THIN && side.strays() * rise < STRAIGHT)) {
             return Optional.empty();
         }
         return Optional.of(cone(apex + (start ? -1 : 1) * beyond / focal, apex, rise));

@@ -103,8 +103,9 @@ final class RimChoice {
         Cores.Work<Way> endNotAsked = Cores.begin(() -> way(axis, near, EndEdge.SHARP, EndEdge.SHARP, true, false));
         List<Way> ways = new ArrayList<>();
         SquaredContour first = fit.contour(axis, near, tilt);
+        List<EndEdge> ends = edges(first, false);
         for (EndEdge start : edges(first, true)) {
-            for (EndEdge end : edges(first, false)) {
+            for (EndEdge end : ends) {
                 Way last = way(axis, near, start, end, true, true);
                 ways.add(last);
                 // How far a chamfer reaches is told the better, the nearer the view is to the true one.
@@ -116,8 +117,8 @@ final class RimChoice {
                     last = way(
                             last.view.axis(),
                             last.view.logFocal(),
-                            again(there, true, start),
-                            again(there, false, end),
+                            EndCap.edge(there, true, start),
+                            EndCap.edge(there, false, end),
                             true,
                             true);
                     ways.add(last);
@@ -157,17 +158,6 @@ final class RimChoice {
     /** Whether an end's rim is seen as closely as a sawn one: what only resembles it may be bent to any lens. */
     private static boolean isSharp(EndCap cap) {
         return cap.flat() && cap.misfit() < CLOSE;
-    }
-
-    /** The same kind of edge as it is measured in another view; sharp where none such is seen there. */
-    private static EndEdge again(SquaredContour contour, boolean start, EndEdge known) {
-        if (known.isSharp()) {
-            return known;
-        }
-        return EndCap.edges(contour, start).stream()
-                .filter(edge -> !edge.isSharp() && edge.round() > 0 == known.round() > 0)
-                .findFirst()
-                .orElse(EndEdge.SHARP);
     }
 
     private Way way(Sight.AxisLine axis, double near, EndEdge start, EndEdge end, boolean askStart, boolean askEnd)
