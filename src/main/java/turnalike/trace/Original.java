@@ -48,10 +48,7 @@ public record Original(Profile profile, List<Stretch> squares, Length surest, Pr
      * @return false for what was measured or drawn
      */
     public boolean isCoarse(Length scatter) {
-        double greatest = fitted.stations().stream()
-                .mapToDouble(each -> each.radius().mm())
-                .max()
-                .orElse(0);
-        return pixel.isPositive() && scatter.mm() > COARSE * greatest;
+        return pixel.isPositive()
+                && scatter.mm() > COARSE * fitted.largestRadius().mm();
     }
 }

@@ -1,5 +1,6 @@
 package turnalike.trace;
 
+import java.util.Comparator;
 import java.util.List;
 import turnalike.units.Length;
 
@@ -29,6 +30,14 @@ public record Profile(Length length, List<Station> stations, List<Stretch> hidde
                 throw new IllegalArgumentException("stations must rise, %s does not".formatted(i));
             }
         }
+    }
+
+    /** {@return the radius where it is thickest} */
+    public Length largestRadius() {
+        return stations.stream()
+                .map(Station::radius)
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
     }
 
     /**

@@ -58,10 +58,9 @@ public final class AgainstPicture {
         this.heldMm = byEnd ? longer : 0;
         double left = Math.min(0, heldMm);
         double right = Math.max(pattern.length().mm() + heldMm, pattern.length().mm() + longer);
-        double widest = pattern.outline().largestRadius().mm();
-        for (Profile.Station each : comparison.profile().stations()) {
-            widest = Math.max(widest, each.radius().mm());
-        }
+        double widest = Math.max(
+                pattern.outline().largestRadius().mm(),
+                comparison.profile().largestRadius().mm());
         double along = (WIDTH.mm() - 2 * SIDE_MM) / (right - left);
         this.scale = DrawingScale.of(Math.min(along, TALLEST_MM / (2 * widest)));
         this.reachMm = scale.paperOverWood() * widest;

@@ -39,10 +39,9 @@ public final class TracePicture {
     private TracePicture(Traced traced) {
         this.traced = traced;
         Outline outline = traced.run().outline();
-        double widest = outline.largestRadius().mm();
-        for (Profile.Station each : traced.original().profile().stations()) {
-            widest = Math.max(widest, each.radius().mm());
-        }
+        double widest = Math.max(
+                outline.largestRadius().mm(),
+                traced.original().profile().largestRadius().mm());
         double along = (WIDTH.mm() - 2 * SIDE_MM) / outline.length().mm();
         this.scale = DrawingScale.of(Math.min(along, TALLEST_MM / (2 * widest)));
         this.reachMm = scale.paperOverWood() * widest;

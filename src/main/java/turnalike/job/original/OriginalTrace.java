@@ -10,7 +10,6 @@ import turnalike.photo.PhotoTrace;
 import turnalike.photo.PhotoWish;
 import turnalike.trace.DoubtWarnings;
 import turnalike.trace.Original;
-import turnalike.trace.Profile;
 import turnalike.trace.TraceWarnings;
 import turnalike.trace.Traced;
 import turnalike.trace.TracedRun;
@@ -79,12 +78,11 @@ public record OriginalTrace(Optional<Traced> traced, Optional<PhotoTrace.Overlay
             return refused("photograph", unsure.what(), unsure.mend());
         }
         PhotoTrace.Traced seen = (PhotoTrace.Traced) answer;
-        double thick = 2 * greatestRadius(seen.profile());
-        if (thick < THINNEST_MM) {
+        Length thick = seen.profile().largestRadius().times(2);
+        if (thick.mm() < THINNEST_MM) {
             return refused(
                     "photograph",
-                    "of that length the piece is only %s thick"
-                            .formatted(Length.ofMm(thick).formatMeasuredBoth(wish.units())),
+                    "of that length the piece is only %s thick".formatted(thick.formatMeasuredBoth(wish.units())),
                     SPAN_MEND);
         }
         List<String> notes = new ArrayList<>(seen.warnings());
@@ -102,13 +100,6 @@ public record OriginalTrace(Optional<Traced> traced, Optional<PhotoTrace.Overlay
                 new Traced.Scale(OptionalDouble.of(seen.mmPerPixel()), seen.scaleFrom()),
                 notes);
         return new OriginalTrace(Optional.of(traced), Optional.of(seen.overlay()), List.of());
-    }
-
-    private static double greatestRadius(Profile profile) {
-        return profile.stations().stream()
-                .mapToDouble(each -> each.radius().mm())
-                .max()
-                .orElse(0);
     }
 
     /**
