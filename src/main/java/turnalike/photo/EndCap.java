@@ -16,7 +16,8 @@ import java.util.function.DoubleFunction;
  * @param disagreement log of bulge expected over bulge seen; 0 when the view is right. Only of a flat end
  * @param uncertainty of that, standard deviation
  * @param edge what was done to the rim
- * @param misfit how far the contour strays from such a rim, in pixels
+ * @param misfit how far the contour strays from such a rim, in pixels, across the end's face
+ * @param strays how far it strays from the whole of such an end's outline, some of its flank as well
  */
 record EndCap(
         boolean flat,
@@ -26,7 +27,8 @@ record EndCap(
         double disagreement,
         double uncertainty,
         EndEdge edge,
-        double misfit) {
+        double misfit,
+        double strays) {
     /** A chamfered or rounded rim is looked for in so many such steps of the radius right behind the end. */
     private static final double CHAMFER_STEP = 0.03;
 
@@ -62,7 +64,7 @@ record EndCap(
     private static final double MOST_SKEW = 5;
 
     /** So much of the rim is asked, of its radius: nearer to its side the contour runs along the piece and tells nothing. */
-    private static final double ASKED = 0.94;
+    static final double ASKED = 0.94;
 
     /** Whether it is known where the end stands, and not only how far it is seen to reach. */
     boolean isPlaced() {
@@ -91,12 +93,13 @@ record EndCap(
 
     /** An end that tells nothing of the view. */
     private static EndCap rounded(double apex, double radius) {
-        return new EndCap(false, false, apex, radius, 0, 1, EndEdge.SHARP, Double.POSITIVE_INFINITY);
+        return new EndCap(
+                false, false, apex, radius, 0, 1, EndEdge.SHARP, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
     }
 
     /** A square's end, whose nearest side or arris stands so far before the axis. */
     EndCap squared(double before) {
-        return new EndCap(false, true, apex, before, 0, 1, EndEdge.SHARP, misfit);
+        return new EndCap(false, true, apex, before, 0, 1, EndEdge.SHARP, misfit, strays);
     }
 
     /** The same end in another view of it. */
@@ -176,18 +179,19 @@ record EndCap(
         int n = left[0].length;
         double apex = start ? left[0][0] : left[0][n - 1];
         double outward = start ? -1 : 1;
-        double rim = new EndFlank(new double[][][] {left, right}, start, focal).rim(edge);
+        EndFlank.Seen flank = new EndFlank(new double[][][] {left, right}, start, focal).seen(edge);
+        double rim = flank.rim();
         double radius = rim / Math.sqrt(1 + rim * rim);
         if (!(apex * outward > 0.03) || !(rim * focal > 4)) {
             return rounded(apex, radius);
         }
-        EndCap whole = fitted(new double[][][] {left, right}, start, apex, rim, radius, focal, edge);
+        EndCap whole = fitted(new double[][][] {left, right}, start, apex, flank, radius, focal, edge);
         if (whole.flat) {
             return whole;
         }
         // A shadow that is taken for wood stands beside one half of the rim; the other tells as much for itself.
-        EndCap one = fitted(new double[][][] {left}, start, apex, rim, radius, focal, edge);
-        EndCap other = fitted(new double[][][] {right}, start, apex, rim, radius, focal, edge);
+        EndCap one = fitted(new double[][][] {left}, start, apex, flank, radius, focal, edge);
+        EndCap other = fitted(new double[][][] {right}, start, apex, flank, radius, focal, edge);
         boolean first = one.flat && !(other.flat && other.misfit < one.misfit);
         return first ? one : other.flat ? other : whole;
     }
@@ -196,12 +200,13 @@ record EndCap(
             double[][][] sides,
             boolean start,
             double apexGuess,
-            double rim,
+            EndFlank.Seen flank,
             double behind,
             double focal,
             EndEdge edge) {
         double outward = start ? -1 : 1;
         double apex = apexGuess;
+        double rim = flank.rim();
         SeenRim shape = SeenRim.of(behind, edge, Math.abs(edge.place(apex, behind)));
         double bulge = edge.place(apex, behind);
         double reach = 2.5 * (Math.abs(apexGuess) + edge.round()) * rim + 6 / focal;
@@ -263,8 +268,9 @@ record EndCap(
         // Points follow one another within the picture's softness: about one in three speaks for itself.
         double uncertainty = Math.hypot(0.01, 1.7 * spread * error / Math.abs(bulge));
         uncertainty = Math.hypot(uncertainty, edge.isSharp() ? UNSURE_SHARP : Math.max(UNSURE, edge.open()));
+        double strays = focal * new EndLine(shape, apex, bulge, outward, flank, focal).strays(sides, start);
         boolean flat = spread * focal < 0.8 && Math.abs(disagreement) < 0.5 && edge.round() < BALL;
-        return new EndCap(flat, false, apex, behind, disagreement, uncertainty, edge, misfit * focal);
+        return new EndCap(flat, false, apex, behind, disagreement, uncertainty, edge, misfit * focal, strays);
     }
 
     /**

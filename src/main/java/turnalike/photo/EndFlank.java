@@ -42,19 +42,29 @@ final class EndFlank {
         outward = start ? -1 : 1;
     }
 
-    /** Half the width there, Y; of an edge that is rounded over, where the rounding begins. */
-    double rim(EndEdge edge) {
+    /**
+     * A flank, followed out to the rim as the straight line that it is, or level where it is none.
+     *
+     * @param rim half the width there, Y; of an edge that is rounded over, where the rounding begins
+     * @param slope how much wider it is for each unit farther in
+     */
+    record Seen(double rim, double slope) {}
+
+    /** The flank behind such an edge. */
+    Seen seen(EndEdge edge) {
         double rim = 0;
         double depth = 6 / focal;
         for (int round = 0; round < 4; round++) {
             rim = acrossAt(depth);
             depth = (1.3 * Math.abs(apex) + edge.round()) * rim + 3 / focal;
         }
-        return rim + taper(depth, rim, (Math.abs(apex) + edge.round()) * rim);
+        // Where a sharp rim turns into the flank: it is seen at the place (1 − r)·|apex| in depth 1 − r².
+        double radius = rim / Math.sqrt(1 + rim * rim);
+        return followed(depth, rim, Math.abs(apex) * radius / (1 + radius) + edge.round() * rim);
     }
 
-    /** What a straight flank that begins so deep adds out to the rim. */
-    private double taper(double depth, double rim, double side) {
+    /** A flank that is straight from so deep on, followed out to its side's end. */
+    private Seen followed(double depth, double rim, double side) {
         double end = depth + Math.max(LONG * depth, LEAST_LONG / focal);
         FittedLine flank = new FittedLine();
         for (double[][] edge : sides) {
@@ -73,7 +83,7 @@ final class EndFlank {
         boolean taper = flank.count() >= LEAST_POINTS
                 && flank.strays() * focal < STRAIGHT
                 && Math.abs(flank.slope()) < STEEPEST;
-        return taper ? flank.at(side) : 0;
+        return taper ? new Seen(rim + flank.at(side), flank.slope()) : new Seen(rim, 0);
     }
 
     /** Half the width where the edges first pass a place so deep. */

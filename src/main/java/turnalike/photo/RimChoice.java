@@ -13,6 +13,12 @@ final class RimChoice {
     /** Points of an end that stray by themselves, for each pixel of its radius. */
     static final double POINTS = 0.6;
 
+    /** A flank strays by so much, pixels, in any case. */
+    private static final double BESIDE = 0.2;
+
+    /** So many points of it are asked for each of the face. */
+    private static final double ALONG = 0.7;
+
     /** How often a chamfer is measured anew in the view that it led to. */
     private static final int AGAIN = 2;
 
@@ -56,6 +62,14 @@ final class RimChoice {
 
     private final KnownSquares squares;
 
+    /** The axis and the lean to begin at. */
+    private final Sight.AxisLine guess;
+
+    private final double tilt;
+
+    /** How many points of either end speak for themselves, the start's first: as many in each way, or the one that has the end larger would be the likelier. */
+    private final double[] points;
+
     /** One way to explain the ends, and how ill all that is known and seen agrees with it: twice a negative log likelihood. */
     private record Way(ViewFit.View view, double strays, double start, double end) {
         double cost() {
@@ -75,17 +89,27 @@ final class RimChoice {
         }
     }
 
-    RimChoice(ViewFit fit, FocalGuess focal, KnownSquares squares) {
+    RimChoice(ViewFit fit, FocalGuess focal, KnownSquares squares, Sight.AxisLine guess, double tilt) throws Unsure {
         this.squares = squares;
         this.fit = fit;
         this.focal = focal;
+        this.guess = guess;
+        this.tilt = tilt;
+        SquaredContour contour = fit.contour(fit.straightened(guess, 0, tilt), 0, tilt);
+        points = new double[] {points(contour, true), points(contour, false)};
     }
 
-    ViewFit.View best(Sight.AxisLine guess, double tilt) throws Unsure {
+    private static double points(SquaredContour contour, boolean start) {
+        return POINTS
+                * EndCap.of(contour, start, EndEdge.SHARP).behind()
+                * contour.sight().focal();
+    }
+
+    ViewFit.View best() throws Unsure {
         List<Way> ways = new ArrayList<>();
-        for (double near : begun(guess, tilt)) {
+        for (double near : begun()) {
             List<Way> before = List.copyOf(ways);
-            ways.addAll(explained(fit.straightened(guess, near, tilt), near, tilt).stream()
+            ways.addAll(explained(fit.straightened(guess, near, tilt), near).stream()
                     .filter(way -> before.stream().noneMatch(way::isLike))
                     .toList());
         }
@@ -98,7 +122,7 @@ final class RimChoice {
     }
 
     /** The ways to explain the ends that are come to from there. */
-    private List<Way> explained(Sight.AxisLine axis, double near, double tilt) throws Unsure {
+    private List<Way> explained(Sight.AxisLine axis, double near) throws Unsure {
         Cores.Work<Way> startNotAsked = Cores.begin(() -> way(axis, near, EndEdge.SHARP, EndEdge.SHARP, false, true));
         Cores.Work<Way> endNotAsked = Cores.begin(() -> way(axis, near, EndEdge.SHARP, EndEdge.SHARP, true, false));
         List<Way> ways = new ArrayList<>();
@@ -139,7 +163,7 @@ final class RimChoice {
      * The logs of the focal length over its guess to begin at: the guess, and well beside one that is vague, since an end's bulge tells its way
      * only from near.
      */
-    private double[] begun(Sight.AxisLine guess, double tilt) throws Unsure {
+    private double[] begun() throws Unsure {
         double vague = focal.uncertainty();
         if (vague < VAGUE) {
             return new double[] {0};
@@ -168,14 +192,14 @@ final class RimChoice {
         return new Way(
                 view,
                 tried.strays() + (askStart && askEnd ? 0 : NOT_ASKED),
-                squares.atStart() ? 0 : cost(view, view.start()),
-                squares.atEnd() ? 0 : cost(view, view.end()));
+                squares.atStart() ? 0 : cost(view.start(), points[0]),
+                squares.atEnd() ? 0 : cost(view.end(), points[1]));
     }
 
-    private static double cost(ViewFit.View view, EndCap cap) {
-        double points = POINTS * cap.behind() * view.contour().sight().focal();
-        double misfit = Math.max(0.03, Math.min(10, cap.misfit()));
-        return form(cap) + 2 * points * Math.log(misfit);
+    private static double cost(EndCap cap, double points) {
+        double across = Math.max(0.03, Math.min(10, cap.misfit()));
+        double beside = Math.hypot(BESIDE, Math.min(10, cap.strays()));
+        return form(cap) + 2 * points * (Math.log(across) + ALONG * Math.log(beside));
     }
 
     /** What its form costs beside a sawn end's, before the points are asked. */

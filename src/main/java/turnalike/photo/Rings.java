@@ -16,9 +16,6 @@ import java.util.List;
 record Rings(int count, double logFocal, double tilt, double[][] weight) {
     static final Rings NONE = new Rings(0, 0, 0, new double[2][2]);
 
-    /** A rim alone may be a shadow's border; two that agree seldom are. */
-    private static final int LEAST = 2;
-
     /** How far a view may be wrong: its lean, radians, and the log of its focal length, by so much and so many times what it is uncertain by. */
     private static final double LEAN = Math.toRadians(1.5);
 
@@ -33,39 +30,50 @@ record Rings(int count, double logFocal, double tilt, double[][] weight) {
     /** The outline that rims are looked for on has a step to a pixel, but no more than so many. */
     private static final int STEPS = 900;
 
-    /** Below this, light hardly leaps along a rim. This and the next four are by trying. */
+    /** Below this, light hardly leaps along a rim; by trying. */
     private static final double PLAIN = 0.4;
 
-    /** How far below a rim's best place tells nothing any more, and what a standard deviation from what was known before costs. */
-    private static final double TELLING = 0.3;
-
-    private static final double KNOWN = 0.02;
-
-    /** What the lean of all rims may be off by in common, radians, and what that of a pair may be: the more pairs agree, the less. */
+    /** What the lean of all rims may be off by in common, radians: places and radii are read in a view that is about right. */
     private static final double COMMON = Math.toRadians(0.15);
 
-    private static final double PAIR = Math.toRadians(1);
+    /** Where rims leave so much of the variance, they say nothing; that counts so much of what was known, so that it can be reckoned with. */
+    private static final double OPEN = 0.95;
 
-    /** A rim that strays by so many standard deviations, squared, counts half as much in strays, and ever less beyond. */
-    private static final double SOFT = 4;
+    private static final double HARDLY = 1e-3;
 
-    /** Reads the rims in a view that is about right. */
-    static Rings of(Picture picture, Lens lens, ViewFit.View view, KnownSquares squares) throws Unsure {
-        List<Ring> rings = read(picture, lens, view, squares);
-        double[] about = about(rings, view);
-        List<Ring> plain = new ArrayList<>();
-        List<Ring.Peak> peaks = new ArrayList<>();
-        for (Ring ring : rings) {
-            Ring.Peak peak = ring.peak(error(ring, about));
-            if (peak.height() > PLAIN) {
-                plain.add(ring);
-                peaks.add(peak);
-            }
-        }
-        return plain.size() < LEAST ? NONE : agreed(plain, peaks, view);
+    /**
+     * By so much more, radians, the lean is taken to be unsure that was known before, while rims are asked: which of several leaps of light is a rim's must not
+     * hang on ends that were misread.
+     */
+    private static final double DOUBTED = Math.toRadians(1.15);
+
+    /** Leans and focal lengths are looked at up to so many standard deviations of what was known before, at so many steps to either side. */
+    private static final double LEANS_FAR = 4;
+
+    private static final int LEANS = 80;
+
+    private static final double FOCALS_FAR = 3;
+
+    private static final int FOCALS = 12;
+
+    /**
+     * Reads the rims.
+     *
+     * @param at a view that is about right, for where the rims are
+     * @param before what was known of lean and focal length without them
+     */
+    static Rings of(Picture picture, Lens lens, ViewFit.View at, ViewFit.View before, KnownSquares squares)
+            throws Unsure {
+        List<Ring> plain = read(picture, lens, at, before, squares).stream()
+                .filter(ring -> ring.highest() > PLAIN)
+                .toList();
+        ViewFit.View doubted =
+                before.withUncertainty(before.focalUncertainty(), Math.hypot(DOUBTED, before.tiltUncertainty()));
+        return plain.isEmpty() ? NONE : told(plain, at, doubted);
     }
 
-    private static List<Ring> read(Picture picture, Lens lens, ViewFit.View view, KnownSquares squares) throws Unsure {
+    private static List<Ring> read(
+            Picture picture, Lens lens, ViewFit.View view, ViewFit.View before, KnownSquares squares) throws Unsure {
         Sight sight = view.contour().sight();
         double pixels = sight.focal() * (view.end().apex() - view.start().apex());
         // An outline has steps of half a millimetre: of a piece that is so long they are what is wanted.
@@ -77,7 +85,7 @@ record Rings(int count, double logFocal, double tilt, double[][] weight) {
             if (squares.holds(sight, rim.place() / (1 - rim.radius() * rim.radius()))) {
                 continue;
             }
-            double most = lean(view) + focal(view) * Math.abs(rim.place());
+            double most = lean(before) + focal(before) * Math.abs(rim.place());
             rings.add(light.read(rim, Math.max(1, pixels / steps), most));
         }
         return rings;
@@ -91,86 +99,87 @@ record Rings(int count, double logFocal, double tilt, double[][] weight) {
         return Math.min(MOST_FOCAL, FOCAL + TIMES * view.focalUncertainty());
     }
 
-    /** What a ring sees of a view whose focal length and lean are wrong by so much. */
-    private static double error(Ring ring, double[] wrong) {
-        return ring.place() * wrong[0] + wrong[1];
-    }
-
-    /** Where most rims leap together: what focal length and lean are about wrong by. */
-    private static double[] about(List<Ring> rings, ViewFit.View view) {
-        double[] least =
-                rings.stream().mapToDouble(ring -> ring.highest() - TELLING).toArray();
-        double[] best = new double[2];
+    /**
+     * What the rims add to what was known: the mean and the spread of all views, each as likely as all rims and what was known before make it, less what was
+     * known. Whatever a rim says, one leap of light or several, counts as it is.
+     */
+    private static Rings told(List<Ring> rings, ViewFit.View at, ViewFit.View before) {
+        List<double[]> tables = rings.stream().map(Ring::likely).toList();
+        double[] sums = new double[6];
         double most = Double.NEGATIVE_INFINITY;
-        double lean = lean(view);
-        double focal = focal(view);
-        int focals = 10;
-        int leans = (int) Math.ceil(lean / Math.toRadians(0.1));
-        for (int i = -focals; i <= focals; i++) {
-            for (int j = -leans; j <= leans; j++) {
-                double[] wrong = {focal * i / focals, lean * j / leans};
-                double sum = -KNOWN * TIMES * TIMES * (square(wrong[0] / focal) + square(wrong[1] / lean));
-                for (int k = 0; k < least.length; k++) {
+        double[][] logs = new double[2 * FOCALS + 1][2 * LEANS + 1];
+        for (int i = -FOCALS; i <= FOCALS; i++) {
+            for (int j = -LEANS; j <= LEANS; j++) {
+                double f = FOCALS_FAR * i / FOCALS;
+                double t = LEANS_FAR * j / LEANS;
+                double focal = before.logFocal() + f * before.focalUncertainty() - at.logFocal();
+                double lean = before.tilt() + t * before.tiltUncertainty() - at.tilt();
+                double log = -(f * f + t * t) / 2;
+                for (int k = 0; k < tables.size(); k++) {
                     Ring ring = rings.get(k);
-                    sum += Math.max(0, ring.value(error(ring, wrong)) - least[k]);
+                    log += Math.log(ring.likely(tables.get(k), ring.place() * focal + lean));
                 }
-                if (sum > most) {
-                    most = sum;
-                    best = wrong;
+                logs[i + FOCALS][j + LEANS] = log;
+                most = Math.max(most, log);
+            }
+        }
+        for (int i = -FOCALS; i <= FOCALS; i++) {
+            for (int j = -LEANS; j <= LEANS; j++) {
+                double weight = Math.exp(logs[i + FOCALS][j + LEANS] - most);
+                double f = FOCALS_FAR * i / FOCALS;
+                double t = LEANS_FAR * j / LEANS;
+                sums[0] += weight;
+                sums[1] += weight * f;
+                sums[2] += weight * t;
+                sums[3] += weight * f * f;
+                sums[4] += weight * f * t;
+                sums[5] += weight * t * t;
+            }
+        }
+        double focal = sums[1] / sums[0];
+        double lean = sums[2] / sums[0];
+        double common = square(COMMON / before.tiltUncertainty());
+        return less(rings.size(), before, new double[] {focal, lean}, new double[] {
+            sums[3] / sums[0] - focal * focal,
+            sums[4] / sums[0] - focal * lean,
+            sums[5] / sums[0] - lean * lean + common
+        });
+    }
+
+    /**
+     * A guess that together with what was known before gives such a mean and such a spread. Both are in standard deviations of what was known, from its
+     * mean, focal length first: so along either of the spread's own two directions it is a plain difference of weights. Along one that rims leave as open
+     * as it was they say nothing.
+     *
+     * @param mean of focal length and lean
+     * @param spread the focal length's variance, what both vary together, the lean's variance
+     */
+    private static Rings less(int count, ViewFit.View before, double[] mean, double[] spread) {
+        double turn = 0.5 * Math.atan2(2 * spread[1], spread[0] - spread[2]);
+        double half = (spread[0] + spread[2]) / 2;
+        double apart = Math.hypot((spread[0] - spread[2]) / 2, spread[1]);
+        double[] guess = new double[2];
+        double[][] weight = new double[2][2];
+        for (int k = 0; k < 2; k++) {
+            double[] way = k == 0
+                    ? new double[] {Math.cos(turn), Math.sin(turn)}
+                    : new double[] {-Math.sin(turn), Math.cos(turn)};
+            double left = k == 0 ? half + apart : half - apart;
+            boolean told = left < OPEN;
+            double at = (way[0] * mean[0] + way[1] * mean[1]) / (told ? 1 - left : 1);
+            double counts = told ? 1 / left - 1 : HARDLY;
+            for (int i = 0; i < 2; i++) {
+                guess[i] += way[i] * at;
+                for (int j = 0; j < 2; j++) {
+                    weight[i][j] += counts * way[i] * way[j];
                 }
             }
         }
-        return best;
-    }
-
-    /** The guess that the rims agree on; one that goes its own way, as a shadow's border does, counts little. */
-    private static Rings agreed(List<Ring> rings, List<Ring.Peak> peaks, ViewFit.View view) {
-        double[] wrong = new double[2];
-        double[][] rows = new double[2][3];
-        double strays = 0;
-        for (int round = 0; round < 6; round++) {
-            rows = new double[2][3];
-            strays = 0;
-            for (int k = 0; k < peaks.size(); k++) {
-                Ring.Peak peak = peaks.get(k);
-                double e = rings.get(k).place();
-                double off = round == 0 ? 0 : peak.error() - error(rings.get(k), wrong);
-                double apart = square(off / peak.uncertainty());
-                double counts = 1 / square(peak.uncertainty() * (1 + apart / SOFT));
-                rows[0][0] += counts * e * e;
-                rows[0][1] += counts * e;
-                rows[1][1] += counts;
-                rows[0][2] += counts * e * peak.error();
-                rows[1][2] += counts * peak.error();
-                strays += SOFT * Math.log1p(apart / SOFT);
-            }
-            rows[1][0] = rows[0][1];
-            wrong = LeastSquares.solve(held(rows, 1 / square(view.focalUncertainty())));
-        }
-        // Two rims agree in some lean and focal length whatever they say: one far from what was thought of it counts as
-        // straying.
-        strays += square(wrong[0] / view.focalUncertainty());
-        double wide = Math.max(1, strays / (peaks.size() - 1));
-        double pairs = peaks.size() * (peaks.size() - 1) / 2.0;
-        double more = square(COMMON) + square(PAIR / pairs);
-        return new Rings(peaks.size(), view.logFocal() + wrong[0], view.tilt() + wrong[1], widened(rows, wide, more));
-    }
-
-    /** The same, and the focal length as it is where rims near to one another leave it open. */
-    private static double[][] held(double[][] rows, double weight) {
-        return new double[][] {{rows[0][0] + weight, rows[0][1], rows[0][2]}, rows[1].clone()};
-    }
-
-    /** The weight of a guess whose variances are so many times as large, and the lean's by so much more. */
-    private static double[][] widened(double[][] rows, double times, double lean) {
-        double f = rows[0][0] / times;
-        double both = rows[0][1] / times;
-        double t = rows[1][1] / times;
-        // The inverse of a sum in one corner, without that of the weight itself, which there may be none of.
-        double less = lean / (1 + lean * t);
-        return new double[][] {
-            {f - less * both * both, both - less * both * t}, {both - less * both * t, t - less * t * t}
-        };
+        double f = before.focalUncertainty();
+        double t = before.tiltUncertainty();
+        return new Rings(count, before.logFocal() + f * guess[0], before.tilt() + t * guess[1], new double[][] {
+            {weight[0][0] / f / f, weight[0][1] / f / t}, {weight[1][0] / f / t, weight[1][1] / t / t}
+        });
     }
 
     private static double square(double value) {

@@ -89,14 +89,18 @@ sealed interface SeenRim {
     }
 
     /**
-     * The outermost of all balls that fill the rounding, each of which has its middle on one circle: a table by Y, for they are asked often.
+     * The outermost of all balls that fill the rounding, each of which has its middle on one circle: a table by Y, for they are asked often. Its places
+     * stand the closer together the nearer to the side, where the rounding turns into the flank.
      *
-     * @param x at each step of Y
-     * @param step the step
+     * @param x at each place of the table, which divide a right angle evenly whose sine is Y over the most
+     * @param most the largest Y
      */
     @SuppressWarnings("ArrayRecordComponent") // never compared
-    record Rounded(double[] x, double step) implements SeenRim {
+    record Rounded(double[] x, double most) implements SeenRim {
         private static final int STEPS = 64;
+
+        /** So much of the largest Y is reached, where no ray would touch any ball that is rounded off. */
+        private static final double REACHED = 0.9999;
 
         /** How finely the ball is looked for, which lies the farther round the rim the farther out from the axis. */
         private static final int HALVINGS = 26;
@@ -106,12 +110,12 @@ sealed interface SeenRim {
         static Rounded of(double radius, EndEdge edge, double place) {
             double ball = radius * edge.round();
             double ring = radius - ball;
-            double most = radius / Math.sqrt(1 - radius * radius);
+            double most = REACHED * radius / Math.sqrt(1 - radius * radius);
             double[] x = new double[STEPS + 1];
             for (int k = 0; k <= STEPS; k++) {
-                x[k] = farthest(place - ball, ring, ball, 0.98 * most * k / STEPS) / place;
+                x[k] = farthest(place - ball, ring, ball, most * Math.sin(Math.PI / 2 * k / STEPS)) / place;
             }
-            return new Rounded(x, 0.98 * most / STEPS);
+            return new Rounded(x, most);
         }
 
         /** Of all balls the one farthest out: by the golden section, as farther round they come nearer and then fall back. */
@@ -161,8 +165,8 @@ sealed interface SeenRim {
 
         @Override
         public double at(double y) {
-            double at = Math.min(x.length - 1.001, Math.abs(y) / step);
-            int k = (int) at;
+            double at = Math.asin(Math.min(1, Math.abs(y) / most)) * STEPS / (Math.PI / 2);
+            int k = Math.min(STEPS - 1, (int) at);
             return x[k] + (at - k) * (x[k + 1] - x[k]);
         }
     }

@@ -116,7 +116,7 @@ final class ViewFit {
 
     /** The view that agrees best with what was known and with the ends, each of which has a sharp rim or a chamfered one. */
     View fit(Sight.AxisLine guess) throws Unsure {
-        return new RimChoice(this, focal, squares).best(guess, tiltGuess.tilt());
+        return new RimChoice(this, focal, squares, guess, tiltGuess.tilt()).best();
     }
 
     /**
@@ -125,7 +125,7 @@ final class ViewFit {
      */
     View fit(Sight.AxisLine guess, Picture picture, Lens lens) throws Unsure {
         View view = fit(guess);
-        Rings first = Rings.of(picture, lens, view, squares);
+        Rings first = Rings.of(picture, lens, view, view, squares);
         if (first.count() == 0) {
             return view;
         }
@@ -138,7 +138,7 @@ final class ViewFit {
             View next = with(seen)
                     .tried(at.axis(), at.logFocal(), edges, askStart, askEnd)
                     .view();
-            Rings again = Rings.of(picture, lens, next, squares);
+            Rings again = Rings.of(picture, lens, next, view, squares);
             if (again.count() == 0) {
                 break;
             }

@@ -164,6 +164,29 @@ class ViewFitTest {
         return circles;
     }
 
+    /** The faces behind a chamfer and behind a rounding nearly three times as wide bulge alike; the one turns into the flank at a corner. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-2, 0, 2})
+    void a_chamfer_is_told_from_a_wide_rounding_by_its_corner(double lean) throws Unsure {
+        ViewFit.View view = fit(cylinder(0.2 * RADIUS, 0), lean, 0.15);
+        SquaredContour contour = view.contour();
+        EndCap chamfered = EndCap.of(contour, true, EndEdge.chamfered(0.2));
+        EndCap rounded = EndCap.of(contour, true, EndEdge.rounded(0.5));
+        assertThat(rounded.strays()).isGreaterThan(2 * chamfered.strays());
+        assertThat(view.start().edge().chamfer()).isCloseTo(0.2, within(0.05));
+        assertThat(view.start().place() - view.end().place()).isCloseTo(-2 * HALF, within(0.003 * HALF));
+    }
+
+    @Test
+    void a_rounding_is_told_from_a_chamfer_by_its_swing() throws Unsure {
+        ViewFit.View view = fit(rounded(0.5), 1, 0.15);
+        SquaredContour contour = view.contour();
+        EndCap chamfered = EndCap.of(contour, true, EndEdge.chamfered(0.2));
+        EndCap rounded = EndCap.of(contour, true, EndEdge.rounded(0.5));
+        assertThat(chamfered.strays()).isGreaterThan(1.5 * rounded.strays());
+        assertThat(view.start().edge().round()).isCloseTo(0.5, within(0.15));
+    }
+
     /** A tenon that tapers towards its end is thinner at the rim than where the flank is read. */
     @ParameterizedTest
     @ValueSource(doubles = {-2, 0, 2})
