@@ -44,8 +44,8 @@ public final class PlanSummary {
         }
         summary.out.append(LengthsSummary.text(plan));
         plan.frame()
-                .ifPresent(fit ->
-                        summary.out.append(FrameSummary.text(fit, plan.job().units())));
+                .ifPresent(fit -> summary.out.append(FrameSummary.text(
+                        fit, plan.job().units(), plan.job().tolerances().masses())));
         summary.trammel();
         summary.year();
         summary.out.append(TurningSummary.text(plan));

@@ -11,6 +11,7 @@ import turnalike.outline.Outline;
 import turnalike.turning.EndSlopes;
 import turnalike.units.Angle;
 import turnalike.units.Length;
+import turnalike.units.MassUnit;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 
@@ -191,7 +192,7 @@ public record RowFit(
     }
 
     @Override
-    public List<String> facts(UnitSystem units) {
+    public List<String> facts(UnitSystem units, MassUnit masses) {
         List<String> out = new ArrayList<>();
         int places = stand.places.size();
         out.add("Frame      a row of %d between posts %s apart, rails %s apart%s"

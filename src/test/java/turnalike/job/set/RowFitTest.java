@@ -22,6 +22,7 @@ import turnalike.job.fields.Json;
 import turnalike.job.read.JobReader;
 import turnalike.turning.Cut;
 import turnalike.units.Length;
+import turnalike.units.MassUnit;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 
@@ -75,7 +76,7 @@ class RowFitTest {
         assertThat(fit.widest()).isEqualTo(fit.end().diameter());
         assertThat(fit.isKept(between)).isFalse();
         assertThat(fit(wideEnds.andThen(frame -> frame.put("largest_opening", between.mm() + 1)))
-                        .facts(UnitSystem.METRIC))
+                        .facts(UnitSystem.METRIC, MassUnit.GRAM))
                 .anyMatch(line -> line.endsWith(": not kept"));
     }
 
@@ -129,6 +130,19 @@ class RowFitTest {
                 .endsWith(
                         "; on the bench, cut the end to its slope through the start line: the longer side reaches 20 mm (25/32 in) beyond it");
     }
+    /** What the frame tells of the slope, what the blank keeps for it and where the stick is laid are one figure, in steps of a rule. */
+    @Test
+    void the_slope_is_one_figure_wherever_it_is_told() {
+        // Half of 40 mm times tan 37 degrees is 15.07 mm: the next half millimetre is 15.5.
+        Plan raked =
+                plan(37, members -> members.addObject().put("kind", "square").put("length", 100));
+        List<String> cuts = raked.turning().cuts().stream().map(Cut::what).toList();
+        assertThat(raked.frame().orElseThrow().facts(UnitSystem.METRIC, MassUnit.GRAM))
+                .anyMatch(line -> line.contains("the longer side reaches 15.5 mm (39/64 in) at each end"));
+        assertThat(cuts).anyMatch(cut -> cut.startsWith("lay the stick 15.5 mm (39/64 in) from the blank's start end"));
+        assertThat(cuts).last().asString().contains("15.5 mm (39/64 in) beyond each line");
+    }
+
 
     private static List<String> cuts(double rake) {
         return cuts(rake, members -> members.addObject().put("kind", "square").put("length", 100));
@@ -163,7 +177,7 @@ class RowFitTest {
             assertThat(cut.upper()).isFalse();
             assertThat(cut.beyond().mm()).isCloseTo(20, within(1e-9));
         });
-        assertThat(fit.facts(UnitSystem.METRIC))
+        assertThat(fit.facts(UnitSystem.METRIC, MassUnit.GRAM))
                 .anyMatch(line -> line.contains("no tenon at the lower end: cut it on the slope, 45° off square"));
         assertThat(fit.misfits()).isEmpty();
         assertThat(squareEnded(root, 639).misfits()).singleElement().satisfies(misfit -> assertThat(misfit.sentence())
@@ -328,7 +342,7 @@ class RowFitTest {
             assertThat(working.source()).isEqualTo("International Residential Code 2018, R312.1.3");
             assertThat(working.sureness()).contains("check with your local authority");
         });
-        assertThat(fit.facts(UnitSystem.METRIC))
+        assertThat(fit.facts(UnitSystem.METRIC, MassUnit.GRAM))
                 .anyMatch(line -> line.contains("check with your local authority"))
                 .noneMatch(line -> line.contains("R312"));
     }
@@ -343,7 +357,7 @@ class RowFitTest {
         String caution = "check with your local authority";
         boolean worked =
                 fit.workings().stream().anyMatch(each -> each.sureness().contains(caution));
-        boolean told = fit.facts(UnitSystem.METRIC).stream().anyMatch(line -> line.contains(caution));
+        boolean told = fit.facts(UnitSystem.METRIC, MassUnit.GRAM).stream().anyMatch(line -> line.contains(caution));
         assertThat(worked).isEqualTo(told);
         return told;
     }
