@@ -182,7 +182,7 @@ final class CutOrder {
 
     private String laidIn() {
         return work.leadIn().isPositive()
-                ? ", laid %s in from the blank's start end,".formatted(work.both(work.leadIn()))
+                ? ", laid %s from the blank's start end,".formatted(work.both(work.leadIn()))
                 : "";
     }
 
@@ -204,7 +204,7 @@ final class CutOrder {
                     .formatted(holding.spareAt().side());
         }
         if (work.leadIn().isPositive()) {
-            return ("lay the stick %s in from the blank's start end, which the slope of that end takes; strike the datum line"
+            return ("lay the stick %s from the blank's start end, which the slope of that end takes; strike the datum line"
                             + " there and the far end's line")
                     .formatted(work.both(work.leadIn()));
         }

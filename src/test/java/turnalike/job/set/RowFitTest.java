@@ -102,10 +102,9 @@ class RowFitTest {
     void the_order_of_cuts_leaves_a_sloping_end_its_wood() {
         List<String> raked = cuts(45);
         assertThat(raked)
-                .anyMatch(cut -> cut.contains(
-                        "from the stick, laid 20 mm (25/32 in) in from the blank's start end, with square"));
-        assertThat(raked)
-                .anyMatch(cut -> cut.startsWith("lay the stick 20 mm (25/32 in) in from the blank's start end"));
+                .anyMatch(cut ->
+                        cut.contains("from the stick, laid 20 mm (25/32 in) from the blank's start end, with square"));
+        assertThat(raked).anyMatch(cut -> cut.startsWith("lay the stick 20 mm (25/32 in) from the blank's start end"));
         assertThat(raked)
                 .last()
                 .asString()
@@ -130,6 +129,7 @@ class RowFitTest {
                 .endsWith(
                         "; on the bench, cut the end to its slope through the start line: the longer side reaches 20 mm (25/32 in) beyond it");
     }
+
     /** What the frame tells of the slope, what the blank keeps for it and where the stick is laid are one figure, in steps of a rule. */
     @Test
     void the_slope_is_one_figure_wherever_it_is_told() {
@@ -143,12 +143,15 @@ class RowFitTest {
         assertThat(cuts).last().asString().contains("15.5 mm (39/64 in) beyond each line");
     }
 
-
     private static List<String> cuts(double rake) {
         return cuts(rake, members -> members.addObject().put("kind", "square").put("length", 100));
     }
 
     private static List<String> cuts(double rake, Consumer<ArrayNode> last) {
+        return plan(rake, last).turning().cuts().stream().map(Cut::what).toList();
+    }
+
+    private static Plan plan(double rake, Consumer<ArrayNode> last) {
         ObjectNode root =
                 tree(frame -> frame.put("places", 9).put("clear", 1000).put("rake_deg", rake));
         var members = (ArrayNode) root.at("/pattern/members");
@@ -156,10 +159,7 @@ class RowFitTest {
         members.addObject().put("kind", "square").put("length", 100);
         members.addObject().put("kind", "cylinder").put("length", 500).put("diameter", 30);
         last.accept(members);
-        Job job = JobReader.read(Json.print(root)).job().orElseThrow();
-        return Plan.of(job, Effort.ofAsks(200)).turning().cuts().stream()
-                .map(Cut::what)
-                .toList();
+        return Plan.of(JobReader.read(Json.print(root)).job().orElseThrow(), Effort.ofAsks(200));
     }
 
     /** A square end lies on a sloping rail only when it is cut to the slope: at 45 degrees half its side further on the longer side. */
