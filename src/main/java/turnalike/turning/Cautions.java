@@ -149,8 +149,11 @@ final class Cautions {
                                 !EndThrust.isBorne(given.get(), stage.buckling().newtons()));
     }
 
-    private static Optional<Stage> weakest(List<Stage> stages) {
-        return stages.stream().min(Comparator.comparing(Stage::buckling));
+    /** A point is turned with nothing pressing along it. */
+    private Optional<Stage> weakest(List<Stage> stages) {
+        return stages.stream()
+                .filter(stage -> !work.isPointed() || stage.thrust().isPresent())
+                .min(Comparator.comparing(Stage::buckling));
     }
 
     private void tailstock(List<Stage> stages) {
@@ -203,7 +206,17 @@ final class Cautions {
         String steady = work.isTooShortForSteady()
                 ? ""
                 : " or a steady rest at " + whip.steady().formatRoughly(work.units());
-        if (whip.most().beyond()) {
+        if (whip.most().beyond() && work.held().byOneEnd()) {
+            add(
+                    "bending",
+                    String.format(
+                            Locale.ROOT,
+                            "go back to nothing that is done: finished, it would give way at %s further than it is thick to its middle under"
+                                    + " %s; from the tip back each part is done and sanded before the next is begun, with a hand behind%s",
+                            work.both(whip.most().place()),
+                            whip.cutting().format(work.units()),
+                            steady));
+        } else if (whip.most().beyond()) {
             add(
                     "bending",
                     String.format(

@@ -117,9 +117,40 @@ final class CutStrains {
         return out;
     }
 
+    private boolean isInStretches(Cut cut) {
+        return cut.phase() == Phase.FROM_TIP
+                && !cut.sizes()
+                && Stretches.isCutInStretches(work, run.get(cut.members().get(0)));
+    }
+
+    /** Where the stress must be known: what is cut in stretches, at every width of the tool from its end toward the tip. */
+    private List<Length> places(Cut cut) {
+        if (!isInStretches(cut)) {
+            return cut.places();
+        }
+        double step = work.lathe().rules().parting().mm();
+        double length = cut.to().minus(cut.from()).mm();
+        List<Length> out = new ArrayList<>();
+        for (double at = 0; at < length; at += step) {
+            out.add(
+                    work.held().at() == Held.At.START
+                            ? cut.to().minus(Length.ofMm(at))
+                            : cut.from().plus(Length.ofMm(at)));
+        }
+        return out;
+    }
+
+    /** Whether a place is down to its size when the tool pushes at another: of what is cut in stretches, not what lies behind the tool. */
+    private boolean isThinned(Cut cut, double toolMm, double placeMm) {
+        PlacedMember placed = run.get(cut.members().get(0));
+        boolean inStretches = isInStretches(cut) && within(placeMm, placed.start(), placed.end());
+        double behind = work.held().at() == Held.At.START ? toolMm - placeMm : placeMm - toolMm;
+        return !inStretches || behind < work.lathe().rules().parting().mm() + SAME_MM;
+    }
+
     private List<Strain> strains(Done done) {
         Cut cut = done.cut();
-        Beam beam = beam(done.outline(), cut.places());
+        Beam beam = beam(done.outline(), places(cut));
         BeamMesh mesh = beam.mesh();
         double[] worst = new double[mesh.nodeMm.length];
         int[] from = new int[mesh.nodeMm.length];
@@ -128,7 +159,7 @@ final class CutStrains {
             BeamStatics.Push push = pushes.at(loaded);
             for (int node = 0; node < worst.length; node++) {
                 double stress = stressMpa(mesh, push.momentNmm(node), node);
-                if (stress > worst[node]) {
+                if (stress > worst[node] && isThinned(cut, mesh.nodeMm[loaded], mesh.nodeMm[node])) {
                     worst[node] = stress;
                     from[node] = loaded;
                 }
@@ -182,11 +213,15 @@ final class CutStrains {
 
     private Strain mended(Strain strain, Done done) {
         double share = allowedMpa / strain.stressMpa();
-        Beam beam = beam(done.outline(), done.cut().places());
+        Beam beam = beam(done.outline(), places(done.cut()));
         BeamStatics.Pushes pushes = beam.pushes();
-        List<BeamStatics.Push> byTool =
-                pushed(done.cut(), beam.mesh()).stream().map(pushes::at).toList();
-        Bent bent = new Bent(beam.mesh(), pushes, byTool, nearest(beam.mesh(), strain.place()));
+        int node = nearest(beam.mesh(), strain.place());
+        double[] at = beam.mesh().nodeMm;
+        List<BeamStatics.Push> byTool = pushed(done.cut(), beam.mesh()).stream()
+                .filter(loaded -> isThinned(done.cut(), at[loaded], at[node]))
+                .map(pushes::at)
+                .toList();
+        Bent bent = new Bent(beam.mesh(), pushes, byTool, node);
         int support = bestSupport(bent, done.outline());
         Strain.Mends mends = new Strain.Mends(
                 cutLastMpa(strain),

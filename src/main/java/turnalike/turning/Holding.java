@@ -84,7 +84,7 @@ final class Holding {
     /** How the tip comes free of the tailstock, or loses the spare length that stood there; empty where neither is so. */
     Optional<Cut> tip() {
         boolean spare = work.partsOff() && spareAt() != held.at();
-        if (!held.byOneEnd() || (!held.tailstock() && !spare)) {
+        if (!held.byOneEnd() || (!held.tailstock() && !spare) || work.isPointed()) {
             return Optional.empty();
         }
         Length place = work.place(held.at().other());

@@ -287,7 +287,13 @@ final class MemberCuts {
 
     /** The member brought to its shape, from the tip back after those named. */
     Cut fromTip(int index, Set<Integer> before) {
-        Cut whole = member(Phase.FROM_TIP, index);
+        Cut cut = member(Phase.FROM_TIP, index);
+        String how = Stretches.isCutInStretches(work, run.get(index)) ? Stretches.HOW : "";
+        int caption = caption(index).length() + 2;
+        Cut whole = cut.saying(cut.what().substring(0, caption)
+                + beforePoint(index)
+                + cut.what().substring(caption)
+                + how);
         return partedInside(index, before)
                 .map(place -> whole.saying(
                         "%s: roll from the crown down to the line toward the tip first; then part the other"
@@ -328,6 +334,12 @@ final class MemberCuts {
                 List.of());
     }
 
+    private String beforePoint(int index) {
+        return work.isPointed() && index == ThinTip.member(work).number() - 1
+                ? "take the tailstock's cup or pad away first, since nothing bears so long and thin a point; "
+                : "";
+    }
+
     /** What the tailstock bears stays thick until it goes. */
     private String tip(Phase phase, int index) {
         Held held = work.held();
@@ -338,7 +350,7 @@ final class MemberCuts {
         }
         Outline outline = run.get(index).outline();
         Length radius = end == Held.At.START ? outline.startRadius() : outline.endRadius();
-        return work.isTooThinToPart(radius.times(2))
+        return work.isTooThinToPart(radius.times(2)) && !work.isPointed()
                 ? "; leave the tip itself a pencil thick while the tailstock bears it"
                 : "";
     }

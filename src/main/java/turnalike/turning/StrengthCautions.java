@@ -7,6 +7,7 @@ import turnalike.pattern.Warning;
 import turnalike.units.Force;
 import turnalike.units.Length;
 import turnalike.units.PlainNumber;
+import turnalike.units.SentenceCase;
 
 /** What is said of members that the plain cut bends harder than the wood bears with a margin, and what would mend each. */
 final class StrengthCautions {
@@ -59,7 +60,7 @@ final class StrengthCautions {
                 strength.rupture().mpa(),
                 PlainNumber.toFigures(strength.margin(), 3),
                 strength.allowedMpa());
-        return new Warning(where, what + mendsTold(mends));
+        return new Warning(where, what + mendsTold(strain, mends));
     }
 
     /** An end is told by its name: "at 0 mm" is no place that anybody points at. */
@@ -67,18 +68,27 @@ final class StrengthCautions {
         return place.isPositive() ? work.both(place) : "its start end";
     }
 
-    private String mendsTold(Strain.Mends mends) {
-        return String.format(
-                Locale.ROOT,
-                "Size and cut it last of all: %.0f MPa%s; one more support at %s: %.0f MPa%s; or push with no more than %s; or leave it"
-                        + " %s thick",
-                mends.lastMpa(),
-                enough(mends.lastMpa()),
-                work.both(mends.support()),
-                mends.supportedMpa(),
-                enough(mends.supportedMpa()),
-                noMore(mends.force()).format(work.units()),
-                work.both(mends.diameter()));
+    /** What is held by one end is turned from its tip back: of a member that comes early by that it is no mend to come last. */
+    private String mendsTold(Strain strain, Strain.Mends mends) {
+        boolean isLastAlready = work.held().byOneEnd() && mends.lastMpa() >= strain.stressMpa();
+        List<String> out = new ArrayList<>();
+        if (!isLastAlready) {
+            out.add(String.format(
+                    Locale.ROOT, "size and cut it last of all: %.0f MPa%s", mends.lastMpa(), enough(mends.lastMpa())));
+        }
+        // At a free tip no support takes anything from the cut that is made there.
+        if (!work.held().byOneEnd() || mends.supportedMpa() < strain.stressMpa() * (1 - 1e-3)) {
+            out.add(String.format(
+                    Locale.ROOT,
+                    "one more support at %s: %.0f MPa%s",
+                    work.both(mends.support()),
+                    mends.supportedMpa(),
+                    enough(mends.supportedMpa())));
+        }
+        out.add((out.isEmpty() ? "" : "or ") + "push with no more than "
+                + noMore(mends.force()).format(work.units()));
+        out.add("or leave it %s thick".formatted(work.both(mends.diameter())));
+        return SentenceCase.capital(String.join("; ", out));
     }
 
     /** Down to a tenth of a newton, where that is anything: a limit is not rounded up. */

@@ -6,10 +6,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
+import turnalike.language.Language;
+import turnalike.language.Speech;
 import turnalike.outline.Section;
 import turnalike.pattern.Bead;
 import turnalike.pattern.Cove;
@@ -20,6 +23,7 @@ import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
 import turnalike.pattern.Samples;
 import turnalike.pattern.Stock;
+import turnalike.pattern.Swell;
 import turnalike.pattern.Taper;
 import turnalike.pattern.Tenon;
 import turnalike.pattern.Tool;
@@ -346,6 +350,54 @@ class HeldCutsTest {
                         .cuts()
                         .toString())
                 .doesNotContain(thick);
+    }
+
+    /** A spire of 75 mm, 4.5 mm thick and down to 1 mm: the tailstock bears it no more, and it is done while all behind it is thick. */
+    @Test
+    void a_long_thin_point_is_turned_first_and_off_the_tailstock() {
+        Turning spire = turning(spire(75), CHUCK);
+        List<Cut> fromTip = phase(spire, Phase.FROM_TIP);
+        assertThat(fromTip.get(0).what())
+                .startsWith(
+                        "3 taper: take the tailstock's cup or pad away first, since nothing bears so long and thin a point; plane")
+                .endsWith("each stretch done and sanded before the wood behind it is thinned");
+        assertThat(phase(spire, Phase.TIP)).isEmpty();
+        assertThat(spire.cuts().toString()).doesNotContain("leave the tip itself a pencil thick");
+        assertThat(spire.whip().orElseThrow().ends()).isEqualTo(Supports.CHUCK);
+        // Until it is round and laid out the tailstock is up and presses; from then on nothing does.
+        assertThat(spire.stages().get(1).thrust()).isPresent();
+        assertThat(spire.stages().subList(2, spire.stages().size()))
+                .allSatisfy(stage -> assertThat(stage.thrust()).isEmpty());
+        assertThat(said(spire))
+                .contains("once the tailstock is away for the point it stands out", "go back to nothing");
+        String german = Speech.in(Language.GERMAN, () -> Stream.concat(
+                        Stream.of(fromTip.get(0).what()), said(spire).lines())
+                .map(Speech::of)
+                .collect(Collectors.joining("\n")));
+        assertThat(german)
+                .contains(
+                        "zuerst den Ring oder Druckteller",
+                        "zu nichts Fertigem zurückgehen",
+                        "ist der Reitstock für die Spitze weg")
+                .doesNotContain("tailstock", "sanded", "go back");
+        // Three pencils' thickness of it is a stub, left on until the tailstock goes.
+        Turning stub = turning(spire(20), CHUCK);
+        assertThat(phase(stub, Phase.TIP)).hasSize(1);
+        assertThat(stub.whip().orElseThrow().ends()).isEqualTo(Supports.CHUCK_AND_TAILSTOCK);
+        assertThat(turning(spire(75), new Held(Held.By.CHUCK, Held.At.START, false))
+                        .cuts()
+                        .toString())
+                .doesNotContain("cup or pad");
+    }
+
+    private static Pattern spire(double pointMm) {
+        return new Pattern(
+                "spire",
+                new Stock(Section.SQUARE, mm(20), mm(105 + pointMm)),
+                List.of(
+                        new Cylinder(mm(30), mm(14), Details.NONE),
+                        new Swell(mm(40), mm(8), mm(13.5), mm(6), Details.NONE),
+                        new Taper(mm(pointMm), mm(4.5), mm(1), Details.NONE)));
     }
 
     @Test

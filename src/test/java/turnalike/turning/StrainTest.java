@@ -17,6 +17,7 @@ import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
 import turnalike.pattern.Samples;
 import turnalike.pattern.Stock;
+import turnalike.pattern.Taper;
 import turnalike.pattern.Warning;
 import turnalike.units.Force;
 import turnalike.units.Length;
@@ -150,6 +151,35 @@ class StrainTest {
                         "with %.0f MPa, where this wood breaks at 106".formatted(atTip),
                         "19 MPa, enough",
                         "push with no more than 1.5 N; or leave it");
+    }
+
+    /** The wood behind the tool is thick yet: a point is bent by no more than the tool's width of itself, and what is cut later by none of it. */
+    @Test
+    void a_point_turned_from_its_tip_back_is_bent_as_it_stands_when_the_tool_is_there() {
+        Pattern pattern = new Pattern(
+                "spire",
+                new Stock(Section.ROUND, mm(20), mm(150)),
+                List.of(
+                        rod(40, 14),
+                        new Taper(mm(30), mm(5), mm(10), Details.NONE),
+                        new Taper(mm(50), mm(5), mm(2), Details.NONE)));
+        Turning turning = Turning.of(Works.of(
+                pattern,
+                Optional.of(Stiffness.given(11_000)),
+                Optional.of(ASH),
+                lathe(new Held(Held.By.CHUCK, Held.At.START, true))));
+        Strain point = turning.strength().orElseThrow().strains().get(0);
+        assertThat(point.member()).isEqualTo(2);
+        // 2 mm thick at the tip, 0.06 mm more for each millimetre inward, the tool 3 mm wide.
+        assertThat(point.loadAt().mm()).isCloseTo(120, within(1e-6));
+        assertThat(point.place().mm()).isCloseTo(117, within(1e-6));
+        assertThat(point.stressMpa()).isCloseTo(20 * 3 / modulus(2.18), withinPercentage(0.1));
+        // The neck behind it, 5 mm at 40 mm, would break under a cut 30 mm further out; that cut comes before.
+        assertThat(turning.strength().orElseThrow().strains())
+                .filteredOn(strain -> strain.member() == 1)
+                .allSatisfy(strain -> assertThat(strain.stressMpa()).isLessThan(20 * 3.1 / modulus(5)));
+        String told = turning.cautions().get(0).what();
+        assertThat(told).contains("Push with no more than ").doesNotContain("last of all", "one more support");
     }
 
     @Test

@@ -92,9 +92,12 @@ final class TurningSummary {
                         ? whip.most().text(units)
                         : "gives way " + whip.most().text(units),
                 whip.most().place().formatBoth(units),
-                turning.isFarFromBowing()
-                        ? "no tailstock presses hard enough to bow it"
-                        : "bows under the tailstock at " + whip.buckling().formatRoughly(units));
+                !whip.ends().bearsThrust()
+                        ? "no tailstock presses on it then"
+                        : turning.isFarFromBowing()
+                                ? "no tailstock presses hard enough to bow it"
+                                : "bows under the tailstock at "
+                                        + whip.buckling().formatRoughly(units));
         turning.steady()
                 .ifPresent(place -> line("  steady   helps most %s from the datum", place.formatRoughly(units)));
     }

@@ -128,11 +128,13 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
                             place.formatRoughly(units()),
                             "from the start end",
                             "Steady rest")));
-            out.add(figure(
-                    "Bows under the tailstock at",
-                    bows(whip.buckling()),
-                    turning().isFarFromBowing() ? whip.buckling().formatRoughly(units()) : "",
-                    "Buckling"));
+            if (whip.ends().bearsThrust()) {
+                out.add(figure(
+                        "Bows under the tailstock at",
+                        bows(whip.buckling()),
+                        turning().isFarFromBowing() ? whip.buckling().formatRoughly(units()) : "",
+                        "Buckling"));
+            }
         });
         return out;
     }
