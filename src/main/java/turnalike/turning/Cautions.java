@@ -91,44 +91,49 @@ final class Cautions {
 
     private void steps(SpeedAdvice speeds) {
         List<Speed> steps = work.lathe().steps();
-        if (!steps.isEmpty() && speeds.turningSteps().isEmpty()) {
-            SpeedRange range = speeds.turning();
+        if (steps.isEmpty()) {
+            return;
+        }
+        SpeedRange range = speeds.turning();
+        if (speeds.turningSteps().isEmpty()) {
             boolean slower = steps.get(0).compareTo(range.to()) <= 0;
             add(
                     "lathe steps",
                     slower
                             ? String.format(
                                     Locale.ROOT,
-                                    "no step lies from %.0f to %.0f rpm; take the next slower one, %.0f",
-                                    range.from().rpm(),
-                                    range.to().rpm(),
+                                    "no step lies from %s; take the next slower one, %.0f",
+                                    told(range),
                                     slower(range).rpm())
-                            : String.format(
-                                    Locale.ROOT,
-                                    "every step is faster than %.0f rpm; this piece wants a slower lathe%s",
-                                    range.to().rpm(),
-                                    work.isTooShortForSteady() ? "" : " or a steady rest"));
+                            : "every step is faster than %s rpm; this piece wants a slower lathe%s"
+                                    .formatted(
+                                            range.to().noFaster(),
+                                            work.isTooShortForSteady() ? "" : " or a steady rest"));
         }
-        boolean roughs =
-                !steps.isEmpty() && steps.get(0).compareTo(speeds.roughing().to()) <= 0;
-        if (roughs && speeds.roughingSteps().isEmpty()) {
+        SpeedRange roughing = speeds.roughing();
+        boolean roughs = steps.get(0).compareTo(roughing.to()) <= 0;
+        // Where both ranges are one, one caution says it.
+        boolean isTold = told(roughing).equals(told(range));
+        if (roughs && speeds.roughingSteps().isEmpty() && !isTold) {
             add(
                     "lathe steps",
                     String.format(
                             Locale.ROOT,
-                            "for roughing no step lies from %.0f to %.0f rpm; take the next slower one, %.0f",
-                            speeds.roughing().from().rpm(),
-                            speeds.roughing().to().rpm(),
-                            slower(speeds.roughing()).rpm()));
+                            "for roughing no step lies from %s; take the next slower one, %.0f",
+                            told(roughing),
+                            slower(roughing).rpm()));
         }
-        if (!steps.isEmpty() && !roughs) {
+        if (!roughs) {
             add(
                     "lathe steps",
-                    String.format(
-                            Locale.ROOT,
-                            "the slowest step is above %.0f rpm, the most for roughing; knock the corners off first",
-                            speeds.roughing().to().rpm()));
+                    "the slowest step is above %s rpm, the most for roughing; knock the corners off first"
+                            .formatted(roughing.to().noFaster()));
         }
+    }
+
+    /** As the plan tells it. */
+    private static String told(SpeedRange range) {
+        return "%s to %s rpm".formatted(range.from().about(), range.to().noFaster());
     }
 
     /** The fastest of the lathe's steps that is not above a range; there must be one. */

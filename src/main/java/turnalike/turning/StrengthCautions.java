@@ -14,6 +14,9 @@ final class StrengthCautions {
     /** Told in full; the rest are counted. */
     private static final int MOST_TOLD = 3;
 
+    /** Stresses nearer to one another than this share are the same. */
+    private static final double SAME = 1e-3;
+
     private final TurningProblem work;
     private final BendingStrength strength;
 
@@ -68,16 +71,16 @@ final class StrengthCautions {
         return place.isPositive() ? work.both(place) : "its start end";
     }
 
-    /** What is held by one end is turned from its tip back: of a member that comes early by that it is no mend to come last. */
+    /** Of a member that comes last already, or first since it is held by one end, it is no mend to come last. */
     private String mendsTold(Strain strain, Strain.Mends mends) {
-        boolean isLastAlready = work.held().byOneEnd() && mends.lastMpa() >= strain.stressMpa();
+        boolean isLastAlready = mends.lastMpa() >= strain.stressMpa() * (1 - SAME);
         List<String> out = new ArrayList<>();
         if (!isLastAlready) {
             out.add(String.format(
                     Locale.ROOT, "size and cut it last of all: %.0f MPa%s", mends.lastMpa(), enough(mends.lastMpa())));
         }
         // At a free tip no support takes anything from the cut that is made there.
-        if (!work.held().byOneEnd() || mends.supportedMpa() < strain.stressMpa() * (1 - 1e-3)) {
+        if (!work.held().byOneEnd() || mends.supportedMpa() < strain.stressMpa() * (1 - SAME)) {
             out.add(String.format(
                     Locale.ROOT,
                     "one more support at %s: %.0f MPa%s",
