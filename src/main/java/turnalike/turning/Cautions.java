@@ -73,7 +73,7 @@ final class Cautions {
                             Locale.ROOT,
                             "held to %s rpm by the piece's own whip, below what is common for its diameter%s",
                             speeds.turning().to().noFaster(),
-                            work.isTooShortForSteady() ? "" : "; a steady rest lets it be turned with less shake"));
+                            work.wantsNoSteady() ? "" : "; a steady rest lets it be turned with less shake"));
         }
     }
 
@@ -106,9 +106,7 @@ final class Cautions {
                                     told(range),
                                     slower(range).rpm())
                             : "every step is faster than %s rpm; this piece wants a slower lathe%s"
-                                    .formatted(
-                                            range.to().noFaster(),
-                                            work.isTooShortForSteady() ? "" : " or a steady rest"));
+                                    .formatted(range.to().noFaster(), work.wantsNoSteady() ? "" : " or a steady rest"));
         }
         SpeedRange roughing = speeds.roughing();
         boolean roughs = steps.get(0).compareTo(roughing.to()) <= 0;
@@ -208,7 +206,7 @@ final class Cautions {
 
     /** A piece that gives way by s leaves the diameter 2 s too large. */
     private void bending(Whip whip) {
-        String steady = work.isTooShortForSteady()
+        String steady = work.wantsNoSteady()
                 ? ""
                 : " or a steady rest at " + whip.steady().formatRoughly(work.units());
         if (whip.most().beyond() && work.held().byOneEnd()) {
@@ -255,7 +253,7 @@ final class Cautions {
     }
 
     private void steady(Whip whip) {
-        if (work.isTooShortForSteady()) {
+        if (work.wantsNoSteady()) {
             return;
         }
         PlacedMember there = work.pattern().placed().stream()

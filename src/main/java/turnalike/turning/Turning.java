@@ -127,7 +127,7 @@ public record Turning(
                 work.lathe(),
                 work.stiffness(),
                 whip,
-                whip.filter(each -> !work.isTooShortForSteady()).map(Whip::steady),
+                whip.filter(each -> !work.wantsNoSteady()).map(Whip::steady),
                 stages,
                 strength,
                 borne ? Optional.of(speeds) : Optional.empty(),

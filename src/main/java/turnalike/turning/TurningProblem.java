@@ -141,10 +141,13 @@ public record TurningProblem(
         return !bears(Held.At.END) || start.compareTo(end) < 0 ? start : end;
     }
 
-    /** A piece shorter than so many of its greatest diameters wants no steady rest. */
-    boolean isTooShortForSteady() {
+    /**
+     * Whether no steady rest is of use: on a piece shorter than so many of its greatest diameters, or one that ends in a point, along which none runs
+     * and which is done before anything is thin.
+     */
+    boolean wantsNoSteady() {
         double greatest = 2 * pattern.outline().largestRadius().mm();
-        return pattern.length().mm() < lathe.rules().steadyFrom() * greatest;
+        return isPointed() || pattern.length().mm() < lathe.rules().steadyFrom() * greatest;
     }
 
     /** A length in a sentence: the job's units, the other beside. */

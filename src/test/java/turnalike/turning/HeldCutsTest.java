@@ -368,7 +368,9 @@ class HeldCutsTest {
         assertThat(spire.stages().get(1).thrust()).isPresent();
         assertThat(spire.stages().subList(2, spire.stages().size()))
                 .allSatisfy(stage -> assertThat(stage.thrust()).isEmpty());
+        assertThat(spire.steady()).isEmpty();
         assertThat(said(spire))
+                .doesNotContain("steady")
                 .contains("once the tailstock is away for the point it stands out", "go back to nothing");
         String german = Speech.in(Language.GERMAN, () -> Stream.concat(
                         Stream.of(fromTip.get(0).what()), said(spire).lines())
