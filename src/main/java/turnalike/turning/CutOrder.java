@@ -45,6 +45,7 @@ final class CutOrder {
         order.datum();
         order.out.addAll(LayoutCuts.of(work));
         if (work.held().byOneEnd()) {
+            order.holding.away().ifPresent(order.out::add);
             order.fromTip();
         } else {
             order.out.addAll(order.members.sizing());

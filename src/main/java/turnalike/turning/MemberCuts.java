@@ -289,11 +289,7 @@ final class MemberCuts {
     Cut fromTip(int index, Set<Integer> before) {
         Cut cut = member(Phase.FROM_TIP, index);
         String how = Stretches.isCutInStretches(work, run.get(index)) ? Stretches.HOW : "";
-        int caption = caption(index).length() + 2;
-        Cut whole = cut.saying(cut.what().substring(0, caption)
-                + beforePoint(index)
-                + cut.what().substring(caption)
-                + how);
+        Cut whole = cut.saying(cut.what() + how);
         return partedInside(index, before)
                 .map(place -> whole.saying(
                         "%s: roll from the crown down to the line toward the tip first; then part the other"
@@ -332,12 +328,6 @@ final class MemberCuts {
                 Optional.empty(),
                 Optional.empty(),
                 List.of());
-    }
-
-    private String beforePoint(int index) {
-        return work.isPointed() && index == ThinTip.member(work).number() - 1
-                ? "take the tailstock's cup or pad away first, since nothing bears so long and thin a point; "
-                : "";
     }
 
     /** What the tailstock bears stays thick until it goes. */

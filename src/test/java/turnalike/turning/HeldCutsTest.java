@@ -358,9 +358,12 @@ class HeldCutsTest {
         Turning spire = turning(spire(75), CHUCK);
         List<Cut> fromTip = phase(spire, Phase.FROM_TIP);
         assertThat(fromTip.get(0).what())
-                .startsWith(
-                        "3 taper: take the tailstock's cup or pad away first, since nothing bears so long and thin a point; plane")
+                .startsWith("3 taper: ")
                 .endsWith("each stretch done and sanded before the wood behind it is thinned");
+        Cut away = phase(spire, Phase.AWAY).get(0);
+        assertThat(away.what())
+                .startsWith("take the tailstock's cup or pad away: nothing bears so long and thin a point");
+        assertThat(spire.cuts().get(away.order())).isEqualTo(fromTip.get(0));
         assertThat(phase(spire, Phase.TIP)).isEmpty();
         assertThat(spire.cuts().toString()).doesNotContain("leave the tip itself a pencil thick");
         assertThat(spire.whip().orElseThrow().ends()).isEqualTo(Supports.CHUCK);
@@ -373,12 +376,13 @@ class HeldCutsTest {
                 .doesNotContain("steady")
                 .contains("once the tailstock is away for the point it stands out", "go back to nothing");
         String german = Speech.in(Language.GERMAN, () -> Stream.concat(
-                        Stream.of(fromTip.get(0).what()), said(spire).lines())
+                        Stream.of(fromTip.get(0).what(), away.what()),
+                        said(spire).lines())
                 .map(Speech::of)
                 .collect(Collectors.joining("\n")));
         assertThat(german)
                 .contains(
-                        "zuerst den Ring oder Druckteller",
+                        "den Ring oder Druckteller",
                         "zu nichts Fertigem zurückgehen",
                         "ist der Reitstock für die Spitze weg")
                 .doesNotContain("tailstock", "sanded", "go back");
@@ -390,6 +394,7 @@ class HeldCutsTest {
                         .cuts()
                         .toString())
                 .doesNotContain("cup or pad");
+        assertThat(phase(stub, Phase.AWAY)).isEmpty();
     }
 
     private static Pattern spire(double pointMm) {

@@ -128,7 +128,7 @@ final class TurningSummary {
     private static int lineOf(Phase phase) {
         return switch (phase) {
             case HOLDING, SHOULDERS, ROUND, DATUM -> 0;
-            case LAYOUT -> 1;
+            case LAYOUT, AWAY -> 1;
             case SIZING -> 2;
             case FROM_TIP, DETAILS -> 3;
             case SLENDER -> 4;
