@@ -69,7 +69,8 @@ class PagesInGermanTest {
                 awaitMatch(served, at);
                 walk.frame(at);
             }
-            // Held by one end, in inches or in a year of its own an order is told of other cautions and workings than the demo.
+            // Held by one end, in inches or in a year of its own an order is told of other cautions and workings than
+            // the demo.
             for (String order : List.of("spire", "finial", "legs", "wheel", "post")) {
                 String text =
                         Files.readString(Path.of("src/test/resources/turnalike/sheets/orders", order + ".job.json"));
