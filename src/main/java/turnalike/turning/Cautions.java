@@ -216,7 +216,7 @@ final class Cautions {
                             Locale.ROOT,
                             "go back to nothing that is done: finished, it would give way at %s further than it is thick to its middle under"
                                     + " %s; from the tip back each part is done and sanded before the next is begun, with a hand behind%s",
-                            work.both(whip.most().place()),
+                            work.at(whip.most().place()),
                             whip.cutting().format(work.units()),
                             steady));
         } else if (whip.most().beyond()) {
@@ -226,7 +226,7 @@ final class Cautions {
                             Locale.ROOT,
                             "the finished piece cannot be cut unsupported: at %s it gives way further than it is thick to its middle under"
                                     + " %s; give it a hand behind%s, or leave it thicker or shorter",
-                            work.both(whip.most().place()),
+                            work.at(whip.most().place()),
                             whip.cutting().format(work.units()),
                             steady));
         }
@@ -240,7 +240,7 @@ final class Cautions {
                                     + " than the %s allowed; light cuts with a sharp tool, a hand behind%s",
                             whip.cutting().format(work.units()),
                             whip.most().sag().formatFine(work.units()),
-                            work.both(whip.most().place()),
+                            work.at(whip.most().place()),
                             left.formatFine(work.units()),
                             work.diameterTolerance().formatFine(work.units()),
                             steady));

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import turnalike.pattern.Warning;
 import turnalike.units.Force;
-import turnalike.units.Length;
 import turnalike.units.PlainNumber;
 import turnalike.units.SentenceCase;
 
@@ -54,21 +53,16 @@ final class StrengthCautions {
                 "%s at %s, %s thick: %s at %s in cut %d bend it with %.0f MPa, where this wood breaks at %.0f on average; a margin of"
                         + " %s for a dig with the tool leaves %.0f. ",
                 breaks ? "the plain cut breaks it" : "a dig with the tool would break it",
-                place(strain.place()),
+                work.at(strain.place()),
                 work.both(strain.diameter()),
                 work.lathe().cutting().format(work.units()),
-                work.both(strain.loadAt()),
+                work.at(strain.loadAt()),
                 strain.cut(),
                 strain.stressMpa(),
                 strength.rupture().mpa(),
                 PlainNumber.toFigures(strength.margin(), 3),
                 strength.allowedMpa());
         return new Warning(where, what + mendsTold(strain, mends));
-    }
-
-    /** An end is told by its name: "at 0 mm" is no place that anybody points at. */
-    private String place(Length place) {
-        return place.isPositive() ? work.both(place) : "its start end";
     }
 
     /** Of a member that comes last already, or first since it is held by one end, it is no mend to come last. */

@@ -150,6 +150,11 @@ public record TurningProblem(
         return isPointed() || pattern.length().mm() < lathe.rules().steadyFrom() * greatest;
     }
 
+    /** A place in a sentence after "at": an end is told by its name, "at 0 mm" is no place that anybody points at. */
+    String at(Length place) {
+        return place.isPositive() ? both(place) : "its start end";
+    }
+
     /** A length in a sentence: the job's units, the other beside. */
     String both(Length length) {
         return length.formatBoth(units);

@@ -29,6 +29,8 @@ import turnalike.pattern.Tenon;
 import turnalike.pattern.Tool;
 import turnalike.pattern.Warning;
 import turnalike.units.Length;
+import turnalike.units.Working;
+import turnalike.wood.Rupture;
 import turnalike.wood.Stiffness;
 
 /** A piece held by one end: from the tip back, sized as it goes, the tip's support last; and what is said of the hold. */
@@ -395,6 +397,22 @@ class HeldCutsTest {
                         .toString())
                 .doesNotContain("cup or pad");
         assertThat(phase(stub, Phase.AWAY)).isEmpty();
+    }
+
+    /** "20 N at 0 mm" is no place that anybody points at. */
+    @Test
+    void a_point_at_the_start_is_told_by_its_name() {
+        Turning turned = Turning.of(Works.of(
+                spire(75).mirrored(),
+                Optional.of(Stiffness.given(11_000)),
+                Optional.of(new Rupture(106, new Working("Strength", "as printed", "table", "average"))),
+                Lathe.USUAL.withHeld(new Held(Held.By.CHUCK, Held.At.END, true))));
+        assertThat(said(turned))
+                .contains("20 N at its start end in cut ", "it would give way at its start end further")
+                .doesNotContain("at 0 mm");
+        String german = Speech.in(
+                Language.GERMAN, () -> said(turned).lines().map(Speech::of).collect(Collectors.joining()));
+        assertThat(german).contains("20 N an seinem Kopfende in Schnitt").doesNotContain("start end");
     }
 
     private static Pattern spire(double pointMm) {

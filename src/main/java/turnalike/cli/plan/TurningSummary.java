@@ -91,7 +91,7 @@ final class TurningSummary {
                 whip.most().beyond()
                         ? whip.most().text(units)
                         : "gives way " + whip.most().text(units),
-                whip.most().place().formatBoth(units),
+                whip.most().place().isPositive() ? whip.most().place().formatBoth(units) : "its start end",
                 !whip.ends().bearsThrust()
                         ? "no tailstock presses on it then"
                         : turning.isFarFromBowing()
