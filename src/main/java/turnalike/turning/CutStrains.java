@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import turnalike.outline.Outline;
 import turnalike.outline.Section;
 import turnalike.pattern.PlacedMember;
@@ -272,18 +273,25 @@ final class CutStrains {
         return most;
     }
 
+    /** Where a rest can run; on any round place where it can nowhere. */
     private int bestSupport(Bent bent, Outline outline) {
+        return bestSupport(bent, place -> RestPlaces.carries(outline, place))
+                .or(() -> bestSupport(bent, place -> outline.sectionAt(place) == Section.ROUND))
+                .orElse(bent.node());
+    }
+
+    private Optional<Integer> bestSupport(Bent bent, Predicate<Length> may) {
         BeamMesh mesh = bent.mesh();
-        int best = bent.node();
+        Optional<Integer> best = Optional.empty();
         double least = Double.POSITIVE_INFINITY;
         int step = Math.max(1, mesh.elements() / SUPPORTS);
         for (int support = step; support < mesh.elements(); support += step) {
-            Length place = Length.ofMm(mesh.nodeMm[support]);
-            boolean round = outline.sectionAt(place) == Section.ROUND;
-            double stress = round ? supportedMpa(bent, support) : Double.POSITIVE_INFINITY;
+            double stress = may.test(Length.ofMm(mesh.nodeMm[support]))
+                    ? supportedMpa(bent, support)
+                    : Double.POSITIVE_INFINITY;
             if (stress < least) {
                 least = stress;
-                best = support;
+                best = Optional.of(support);
             }
         }
         return best;

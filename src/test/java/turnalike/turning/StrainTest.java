@@ -16,6 +16,7 @@ import turnalike.pattern.Details;
 import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
 import turnalike.pattern.Samples;
+import turnalike.pattern.Square;
 import turnalike.pattern.Stock;
 import turnalike.pattern.Taper;
 import turnalike.pattern.Warning;
@@ -180,6 +181,27 @@ class StrainTest {
                 .allSatisfy(strain -> assertThat(strain.stressMpa()).isLessThan(20 * 3.1 / modulus(5)));
         String told = turning.cautions().get(0).what();
         assertThat(told).contains("Push with no more than ").doesNotContain("last of all", "one more support");
+    }
+
+    /** A rest runs on the plain stretch, not beside the square on a slope of ten millimetres where the sum would put it. */
+    @Test
+    void one_more_support_is_told_where_a_rest_can_run() {
+        Pattern pattern = new Pattern(
+                "leg",
+                new Stock(Section.SQUARE, mm(90), mm(700)),
+                List.of(
+                        new Square(mm(140), mm(90), Details.NONE),
+                        new Taper(mm(8), mm(84), mm(60), Details.NONE),
+                        rod(230, 50),
+                        rod(14, 8),
+                        rod(280, 40)));
+        Turning leg = Turning.of(
+                Works.of(pattern, Optional.of(Stiffness.given(11_000)), Optional.of(ASH), lathe(Held.BETWEEN_CENTRES)));
+        Strain neck = leg.strength().orElseThrow().strains().get(0);
+        assertThat(neck.member()).isEqualTo(3);
+        Strain.Mends mends = neck.mends().orElseThrow();
+        assertThat(mends.support().mm()).isBetween(158.0, 368.0);
+        assertThat(mends.supportedMpa()).isLessThan(neck.stressMpa() / 2);
     }
 
     @Test
