@@ -108,7 +108,7 @@ final class FairPlaces {
         Arrays.fill(least, Cost.NEVER);
         least[0] = Cost.NOTHING;
         for (int from = 0; from + 1 < xMm.length; from++) {
-            if (least[from] != Cost.NEVER) {
+            if (!least[from].equals(Cost.NEVER)) {
                 leave(from);
             }
         }
