@@ -121,7 +121,7 @@ final class CutStrains {
     private boolean isInStretches(Cut cut) {
         return cut.phase() == Phase.FROM_TIP
                 && !cut.sizes()
-                && Stretches.isCutInStretches(work, run.get(cut.members().get(0)));
+                && ThinStretches.isCutInStretches(work, run.get(cut.members().get(0)));
     }
 
     /** Where the stress must be known: what is cut in stretches, at every width of the tool from its end toward the tip. */

@@ -288,7 +288,7 @@ final class MemberCuts {
     /** The member brought to its shape, from the tip back after those named. */
     Cut fromTip(int index, Set<Integer> before) {
         Cut cut = member(Phase.FROM_TIP, index);
-        String how = Stretches.isCutInStretches(work, run.get(index)) ? Stretches.HOW : "";
+        String how = ThinStretches.isCutInStretches(work, run.get(index)) ? ThinStretches.HOW : "";
         Cut whole = cut.saying(cut.what() + how);
         return partedInside(index, before)
                 .map(place -> whole.saying(
