@@ -7,7 +7,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -193,6 +197,31 @@ class PackageTest {
         assertThat(none.err()).hasLineCount(1).contains("JAVA_HOME has no Java at");
     }
 
+    private static Set<String> words(String script, String list) {
+        Matcher found = Pattern.compile(list).matcher(script);
+        assertThat(found.find()).as(list).isTrue();
+        return new TreeSet<>(List.of(found.group(1).strip().split("[ |]+")));
+    }
+
+    /** What is wrong with a Java is told alike, and one without a file beside it is asked what it is. */
+    @Test
+    void both_scripts_refuse_in_the_same_words() throws IOException {
+        String unix = Files.readString(Path.of("scripts/packed/turnalike"));
+        String windows = Files.readString(Path.of("scripts/packed/turnalike.bat"));
+        for (String each : List.of(
+                "JAVA_HOME has no Java at",
+                "let it name one, 17 or later, or unset it",
+                "no Java found; install one, 17 or later",
+                "does not start; install Java 17 or later",
+                "install 17 or later, or name one in JAVA_HOME")) {
+            assertThat(unix).contains(each);
+            assertThat(windows).contains(each);
+        }
+        assertThat(windows).contains(".\\java.exe -version", "%JAVA_HOME:\"=%").doesNotContain("major=17");
+        // "Aktive Codepage: 850." is no number with its point.
+        assertThat(windows).contains("tokens=2 delims=:.");
+    }
+
     /** The two scripts ask for the same program; what Windows lacks is that classes are made ready. */
     @Test
     void both_scripts_start_the_same_program() throws IOException {
@@ -209,6 +238,13 @@ class PackageTest {
             assertThat(windows).contains(each);
         }
         assertThat(windows).contains("LSS 17", "GEQ 24", "exit /b 2").doesNotContain("findstr");
+        assertThat(words(windows, "in \\(([a-z ]+)\\) do if \"%asked%\"==\"%%c\" set \"heap=-Xms64m -Xmn40m\""))
+                .isEqualTo(words(unix, "(?m)^ *([a-z |]+)\\) heap='-Xms64m -Xmn40m'"))
+                .hasSize(8);
+        assertThat(words(windows, "in \\(([a-z ]+)\\) do if \"%asked%\"==\"%%c\" set \"mode=\""))
+                .containsOnlyOnceElementsOf(words(unix, "(?m)^ *([a-z |]+)\\) mode= ;;"))
+                .containsOnlyOnceElementsOf(words(unix, "(?m)^ *([a-z |]+)\\) mode= heap"))
+                .hasSize(4);
         assertThat(unix).startsWith("#!/bin/sh\n").contains("-ge 17", "-ge 24");
     }
 }

@@ -13,7 +13,7 @@ import turnalike.units.Length;
 
 /**
  * Where a curve through points is sized: both ends, every peak, hollow and step, and the fewest places between at which it must be sized for
- * the straight line from each to the next to stay within the tolerance. Each has a mark, since nobody finds a place on a curve without
+ * the straight line from each to the next to stay within the tolerance, some millimetres apart. Each has a mark, since nobody finds a place on a curve without
  * one; only the head of a step that is as good as upright shares the line at its foot.
  */
 final class CurveSizing {
@@ -52,7 +52,8 @@ final class CurveSizing {
             Turn to = must.get(i);
             if (!from.stepFollows()) {
                 // The tolerance is one of the diameter, the gap one of the radius.
-                for (double x : FairPlaces.between(curve, from.xMm(), to.xMm(), own, withinMm / 2)) {
+                for (double x :
+                        FairPlaces.between(curve, from.xMm(), to.xMm(), own, withinMm / 2, FairPlaces.APART_MM)) {
                     places.add(new Turn(x, "place", true, false));
                 }
             }

@@ -13,10 +13,12 @@ import turnalike.outline.Chords;
  *
  * <p>Places are looked for among stations: the stretch divided evenly, at most {@link #STATION_MM} apart or into {@link #MOST_STATIONS}
  * where it is long, and besides the curve's own points there. A chord between two stations may stand when its exact gap (see
- * {@link Chords#gapMm}) is within the tolerance, and between neighbouring stations always, since nothing nearer is marked. A choice of
+ * {@link Chords#gapMm}) is within the tolerance, between neighbouring stations always, since nothing nearer is marked, and where it is too
+ * short for a place between that keeps its distance from both: there the eye and the template lead. No chord is shorter than that distance
+ * unless the whole stretch is. A choice of
  * places is a path of chords from the first station to the last, and what is to be least adds up along it: first the chords that are not
- * within the tolerance (none, unless the stations are too far apart for the curve), then the chords, then what places stand nearer to one
- * another than a tool for sizing cuts is wide, then the sum of the gaps' squares, which spreads what is left evenly. Every chord goes
+ * within the tolerance (none, unless the curve bends more sharply than its places may stand), then the chords, then the sum of the gaps'
+ * squares, which spreads what is left evenly. Every chord goes
  * forward, so the least that a station can be reached with is known before any chord that leaves it is looked at, and no choice among
  * these stations has fewer places (shortest path in a graph without circles, a textbook method; from memory). Taking the furthest chord
  * each time would not do: past a bend a shorter one may lead further.
@@ -31,8 +33,12 @@ final class FairPlaces {
     /** How wide a tool for sizing cuts usually is (common practice, no source): two cuts nearer together are one. */
     private static final double TOOL_MM = 3;
 
+    /** As much wood as the tool is wide stays between two cuts, or the second breaks into the first. */
+    static final double APART_MM = 2 * TOOL_MM;
+
     private final Chords curve;
     private final double withinMm;
+    private final double apartMm;
     private final double[] xMm;
     private final double[] radiusMm;
     /** The least each station can be reached with, so far, and from which one. */
@@ -40,37 +46,29 @@ final class FairPlaces {
 
     private final int[] before;
 
-    private FairPlaces(Chords curve, double withinMm, double[] xMm) {
+    private FairPlaces(Chords curve, double withinMm, double apartMm, double[] xMm) {
         this.curve = curve;
         this.withinMm = withinMm;
+        this.apartMm = apartMm;
         this.xMm = xMm;
         this.radiusMm = DoubleStream.of(xMm).map(curve::radiusMm).toArray();
         this.least = new Cost[xMm.length];
         this.before = new int[xMm.length];
     }
 
-    private record Cost(int outside, int chords, double crowdedMm, double squares) {
-        static final Cost NOTHING = new Cost(0, 0, 0, 0);
-        static final Cost NEVER = new Cost(Integer.MAX_VALUE, 0, 0, 0);
+    private record Cost(int outside, int chords, double squares) {
+        static final Cost NOTHING = new Cost(0, 0, 0);
+        static final Cost NEVER = new Cost(Integer.MAX_VALUE, 0, 0);
 
-        Cost with(double runMm, double gapMm, boolean isOutside) {
-            return new Cost(
-                    outside + (isOutside ? 1 : 0),
-                    chords + 1,
-                    crowdedMm + Math.max(0, TOOL_MM - runMm),
-                    squares + gapMm * gapMm);
+        Cost with(double gapMm, boolean isOutside) {
+            return new Cost(outside + (isOutside ? 1 : 0), chords + 1, squares + gapMm * gapMm);
         }
 
         boolean below(Cost other) {
             if (outside != other.outside) {
                 return outside < other.outside;
             }
-            if (chords != other.chords) {
-                return chords < other.chords;
-            }
-            return Math.abs(crowdedMm - other.crowdedMm) > SLACK_MM
-                    ? crowdedMm < other.crowdedMm
-                    : squares < other.squares;
+            return chords != other.chords ? chords < other.chords : squares < other.squares;
         }
     }
 
@@ -82,9 +80,11 @@ final class FairPlaces {
      * @param toMm the place after
      * @param ownMm the curve's own points, anywhere on it
      * @param withinMm how far a radius may be off, above zero
+     * @param apartMm no nearer than this to one another or to either end; zero for as near as may be
      */
-    static List<Double> between(Chords curve, double fromMm, double toMm, List<Double> ownMm, double withinMm) {
-        return new FairPlaces(curve, withinMm, stations(fromMm, toMm, ownMm)).fewest();
+    static List<Double> between(
+            Chords curve, double fromMm, double toMm, List<Double> ownMm, double withinMm, double apartMm) {
+        return new FairPlaces(curve, withinMm, apartMm, stations(fromMm, toMm, ownMm)).fewest();
     }
 
     /** Both ends and all stations between, rising. */
@@ -108,7 +108,9 @@ final class FairPlaces {
         Arrays.fill(least, Cost.NEVER);
         least[0] = Cost.NOTHING;
         for (int from = 0; from + 1 < xMm.length; from++) {
-            leave(from);
+            if (!least[from].equals(Cost.NEVER)) {
+                leave(from);
+            }
         }
         List<Double> out = new ArrayList<>();
         for (int at = before[xMm.length - 1]; at > 0; at = before[at]) {
@@ -125,29 +127,34 @@ final class FairPlaces {
         double lowest = Double.NEGATIVE_INFINITY;
         double highest = Double.POSITIVE_INFINITY;
         double room = withinMm + SLACK_MM;
-        for (int to = from + 1; to < xMm.length && lowest <= highest; to++) {
+        for (int to = from + 1; to < xMm.length; to++) {
             double run = xMm[to] - xMm[from];
             double rise = radiusMm[to] - radiusMm[from];
-            boolean neighbours = to == from + 1;
-            if (neighbours || (lowest <= rise / run && rise / run <= highest)) {
-                reach(from, to, neighbours);
+            // Between twice the distance and a station more there may be none that keeps it on both sides.
+            boolean undivided = apartMm > 0 && run < 2 * apartMm + STATION_MM;
+            boolean stands = to == from + 1 || undivided;
+            if (!stands && lowest > highest) {
+                return;
+            }
+            boolean isWhole = from == 0 && to == xMm.length - 1;
+            if ((run >= apartMm - SLACK_MM || isWhole) && (stands || (lowest <= rise / run && rise / run <= highest))) {
+                reach(from, to, stands);
             }
             lowest = Math.max(lowest, (rise - room) / run);
             highest = Math.min(highest, (rise + room) / run);
         }
     }
 
-    private void reach(int from, int to, boolean neighbours) {
-        double runMm = xMm[to] - xMm[from];
+    private void reach(int from, int to, boolean stands) {
         // Even with no gap at all it would be no better: the gap, which costs a look at every piece of the curve
         // between, is not asked.
-        if (!least[from].with(runMm, 0, false).below(least[to])) {
+        if (!least[from].with(0, false).below(least[to])) {
             return;
         }
         double gapMm = curve.gapMm(xMm[from], xMm[to]);
         boolean outside = gapMm > withinMm + SLACK_MM;
-        Cost cost = least[from].with(runMm, gapMm, outside);
-        if ((neighbours || !outside) && cost.below(least[to])) {
+        Cost cost = least[from].with(gapMm, outside);
+        if ((stands || !outside) && cost.below(least[to])) {
             least[to] = cost;
             before[to] = from;
         }

@@ -185,7 +185,8 @@ final class FrameSheets {
         double right = (flow.widthMm() - svg.width().mm()) / 2;
         parts.add(Flowing.whole(
                 List.of(Group.at(right, 0, svg.shapes())), svg.height().mm() + 2));
-        parts.add(flow.sentences("Figures", fit.sentences(units)));
+        parts.add(flow.sentences(
+                "Figures", fit.sentences(units, plan.job().tolerances().masses())));
         trammel(plan, paper).ifPresent(lines -> parts.add(flow.sentences("The rim by a trammel", lines)));
         return flow.sheet(parts);
     }

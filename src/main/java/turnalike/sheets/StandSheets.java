@@ -169,7 +169,9 @@ final class StandSheets {
                                         + " bit leans so that the foot"
                                         + " stands outward.",
                                 "Bore a scrap of the same wood first, stand a leg in it and look from the front and from the side.")));
-        parts.add(flow.sentences("Figures", legs.sentences(plan.job().units())));
+        parts.add(flow.sentences(
+                "Figures",
+                legs.sentences(plan.job().units(), plan.job().tolerances().masses())));
         return flow.sheet(parts);
     }
 }

@@ -38,7 +38,7 @@ public record CornerCut(Length side) {
 
     Working working(UnitSystem units, boolean cornersStay) {
         String how =
-                ("s = %s: mark each face in from both edges by s (1 - 1/sqrt 2) = 0.2929 s = %s and cut the corners off at 45°"
+                ("s = %s: mark each face at s (1 - 1/sqrt 2) = 0.2929 s = %s from both its edges and cut the corners off at 45°"
                                 + " between the marks; each corner goes down by s (sqrt 2 - 1)/2 = %s; eight faces of s (sqrt 2 - 1)"
                                 + " = %s; largest round %s")
                         .formatted(

@@ -73,7 +73,7 @@ final class Cautions {
                             Locale.ROOT,
                             "held to %s rpm by the piece's own whip, below what is common for its diameter%s",
                             speeds.turning().to().noFaster(),
-                            work.isTooShortForSteady() ? "" : "; a steady rest lets it be turned with less shake"));
+                            work.wantsNoSteady() ? "" : "; a steady rest lets it be turned with less shake"));
         }
     }
 
@@ -91,44 +91,47 @@ final class Cautions {
 
     private void steps(SpeedAdvice speeds) {
         List<Speed> steps = work.lathe().steps();
-        if (!steps.isEmpty() && speeds.turningSteps().isEmpty()) {
-            SpeedRange range = speeds.turning();
+        if (steps.isEmpty()) {
+            return;
+        }
+        SpeedRange range = speeds.turning();
+        if (speeds.turningSteps().isEmpty()) {
             boolean slower = steps.get(0).compareTo(range.to()) <= 0;
             add(
                     "lathe steps",
                     slower
                             ? String.format(
                                     Locale.ROOT,
-                                    "no step lies from %.0f to %.0f rpm; take the next slower one, %.0f",
-                                    range.from().rpm(),
-                                    range.to().rpm(),
+                                    "no step lies from %s; take the next slower one, %.0f",
+                                    told(range),
                                     slower(range).rpm())
-                            : String.format(
-                                    Locale.ROOT,
-                                    "every step is faster than %.0f rpm; this piece wants a slower lathe%s",
-                                    range.to().rpm(),
-                                    work.isTooShortForSteady() ? "" : " or a steady rest"));
+                            : "every step is faster than %s rpm; this piece wants a slower lathe%s"
+                                    .formatted(range.to().noFaster(), work.wantsNoSteady() ? "" : " or a steady rest"));
         }
-        boolean roughs =
-                !steps.isEmpty() && steps.get(0).compareTo(speeds.roughing().to()) <= 0;
-        if (roughs && speeds.roughingSteps().isEmpty()) {
+        SpeedRange roughing = speeds.roughing();
+        boolean roughs = steps.get(0).compareTo(roughing.to()) <= 0;
+        // Where both ranges are one, one caution says it.
+        boolean isTold = told(roughing).equals(told(range));
+        if (roughs && speeds.roughingSteps().isEmpty() && !isTold) {
             add(
                     "lathe steps",
                     String.format(
                             Locale.ROOT,
-                            "for roughing no step lies from %.0f to %.0f rpm; take the next slower one, %.0f",
-                            speeds.roughing().from().rpm(),
-                            speeds.roughing().to().rpm(),
-                            slower(speeds.roughing()).rpm()));
+                            "for roughing no step lies from %s; take the next slower one, %.0f",
+                            told(roughing),
+                            slower(roughing).rpm()));
         }
-        if (!steps.isEmpty() && !roughs) {
+        if (!roughs) {
             add(
                     "lathe steps",
-                    String.format(
-                            Locale.ROOT,
-                            "the slowest step is above %.0f rpm, the most for roughing; knock the corners off first",
-                            speeds.roughing().to().rpm()));
+                    "the slowest step is above %s rpm, the most for roughing; knock the corners off first"
+                            .formatted(roughing.to().noFaster()));
         }
+    }
+
+    /** As the plan tells it. */
+    private static String told(SpeedRange range) {
+        return "%s to %s rpm".formatted(range.from().about(), range.to().noFaster());
     }
 
     /** The fastest of the lathe's steps that is not above a range; there must be one. */
@@ -149,8 +152,11 @@ final class Cautions {
                                 !EndThrust.isBorne(given.get(), stage.buckling().newtons()));
     }
 
-    private static Optional<Stage> weakest(List<Stage> stages) {
-        return stages.stream().min(Comparator.comparing(Stage::buckling));
+    /** A point is turned with nothing pressing along it. */
+    private Optional<Stage> weakest(List<Stage> stages) {
+        return stages.stream()
+                .filter(stage -> !work.isPointed() || stage.thrust().isPresent())
+                .min(Comparator.comparing(Stage::buckling));
     }
 
     private void tailstock(List<Stage> stages) {
@@ -200,17 +206,27 @@ final class Cautions {
 
     /** A piece that gives way by s leaves the diameter 2 s too large. */
     private void bending(Whip whip) {
-        String steady = work.isTooShortForSteady()
+        String steady = work.wantsNoSteady()
                 ? ""
                 : " or a steady rest at " + whip.steady().formatRoughly(work.units());
-        if (whip.most().beyond()) {
+        if (whip.most().beyond() && work.held().byOneEnd()) {
+            add(
+                    "bending",
+                    String.format(
+                            Locale.ROOT,
+                            "go back to nothing that is done: finished, it would give way at %s further than it is thick to its middle under"
+                                    + " %s; from the tip back each part is done and sanded before the next is begun, with a hand behind%s",
+                            work.at(whip.most().place()),
+                            whip.cutting().format(work.units()),
+                            steady));
+        } else if (whip.most().beyond()) {
             add(
                     "bending",
                     String.format(
                             Locale.ROOT,
                             "the finished piece cannot be cut unsupported: at %s it gives way further than it is thick to its middle under"
                                     + " %s; give it a hand behind%s, or leave it thicker or shorter",
-                            work.both(whip.most().place()),
+                            work.at(whip.most().place()),
                             whip.cutting().format(work.units()),
                             steady));
         }
@@ -224,7 +240,7 @@ final class Cautions {
                                     + " than the %s allowed; light cuts with a sharp tool, a hand behind%s",
                             whip.cutting().format(work.units()),
                             whip.most().sag().formatFine(work.units()),
-                            work.both(whip.most().place()),
+                            work.at(whip.most().place()),
                             left.formatFine(work.units()),
                             work.diameterTolerance().formatFine(work.units()),
                             steady));
@@ -237,7 +253,7 @@ final class Cautions {
     }
 
     private void steady(Whip whip) {
-        if (work.isTooShortForSteady()) {
+        if (work.wantsNoSteady()) {
             return;
         }
         PlacedMember there = work.pattern().placed().stream()

@@ -45,6 +45,7 @@ final class CutOrder {
         order.datum();
         order.out.addAll(LayoutCuts.of(work));
         if (work.held().byOneEnd()) {
+            order.holding.away().ifPresent(order.out::add);
             order.fromTip();
         } else {
             order.out.addAll(order.members.sizing());
@@ -182,7 +183,7 @@ final class CutOrder {
 
     private String laidIn() {
         return work.leadIn().isPositive()
-                ? ", laid %s in from the blank's start end,".formatted(work.both(work.leadIn()))
+                ? ", laid %s from the blank's start end,".formatted(work.both(work.leadIn()))
                 : "";
     }
 
@@ -204,7 +205,7 @@ final class CutOrder {
                     .formatted(holding.spareAt().side());
         }
         if (work.leadIn().isPositive()) {
-            return ("lay the stick %s in from the blank's start end, which the slope of that end takes; strike the datum line"
+            return ("lay the stick %s from the blank's start end, which the slope of that end takes; strike the datum line"
                             + " there and the far end's line")
                     .formatted(work.both(work.leadIn()));
         }

@@ -23,15 +23,18 @@ final class CutStiffness {
 
     private final TurningProblem work;
     private final BeamWood wood;
+    private final BeamLoad roughing;
     private final BeamLoad load;
     private final StageOutlines shapes;
     private final Set<Integer> slender;
     private final List<Integer> thin;
 
+    /** @param load what presses on it until it is round; what holds it afterwards may be less, see {@link TurningProblem#supportsOfShaping} */
     CutStiffness(TurningProblem work, BeamWood wood, BeamLoad load, Set<Integer> slender) {
         this.work = work;
         this.wood = wood;
-        this.load = load;
+        this.roughing = load;
+        this.load = new BeamLoad(work.supportsOfShaping(), load.thrust(), load.cutting());
         this.shapes = new StageOutlines(work);
         this.slender = slender;
         this.thin = ThinParts.of(work, slender);
@@ -39,13 +42,13 @@ final class CutStiffness {
 
     /** The blank. */
     Stage blank() {
-        return stage("blank", shapes.blank());
+        return stage("blank", shapes.blank(), roughing);
     }
 
     /** Every stage once the blank is round, in order. */
     List<Stage> later() {
         List<Stage> out = new ArrayList<>();
-        out.add(stage("roughed cylinder", shapes.roughed()));
+        out.add(stage("roughed cylinder", shapes.roughed(), roughing));
         if (work.held().byOneEnd()) {
             List<Integer> way = work.towardTheHeadstock();
             out.add(stage("half the members cut, from the tip", shapes.after(firstHalf(way), Set.of())));
@@ -89,6 +92,10 @@ final class CutStiffness {
     }
 
     private Stage stage(String name, Outline outline) {
+        return stage(name, outline, load);
+    }
+
+    private Stage stage(String name, Outline outline, BeamLoad load) {
         List<Length> places = new ArrayList<>();
         for (int i = 0; i <= SAG_PLACES; i++) {
             places.add(outline.length().times(i / (double) SAG_PLACES));

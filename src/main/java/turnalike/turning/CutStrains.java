@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import turnalike.outline.Outline;
 import turnalike.outline.Section;
 import turnalike.pattern.PlacedMember;
@@ -117,9 +118,40 @@ final class CutStrains {
         return out;
     }
 
+    private boolean isInStretches(Cut cut) {
+        return cut.phase() == Phase.FROM_TIP
+                && !cut.sizes()
+                && ThinStretches.isCutInStretches(work, run.get(cut.members().get(0)));
+    }
+
+    /** Where the stress must be known: what is cut in stretches, at every width of the tool from its end toward the tip. */
+    private List<Length> places(Cut cut) {
+        if (!isInStretches(cut)) {
+            return cut.places();
+        }
+        double step = work.lathe().rules().parting().mm();
+        double length = cut.to().minus(cut.from()).mm();
+        List<Length> out = new ArrayList<>();
+        for (double at = 0; at < length; at += step) {
+            out.add(
+                    work.held().at() == Held.At.START
+                            ? cut.to().minus(Length.ofMm(at))
+                            : cut.from().plus(Length.ofMm(at)));
+        }
+        return out;
+    }
+
+    /** Whether a place is down to its size when the tool pushes at another: of what is cut in stretches, not what lies behind the tool. */
+    private boolean isThinned(Cut cut, double toolMm, double placeMm) {
+        PlacedMember placed = run.get(cut.members().get(0));
+        boolean inStretches = isInStretches(cut) && within(placeMm, placed.start(), placed.end());
+        double behind = work.held().at() == Held.At.START ? toolMm - placeMm : placeMm - toolMm;
+        return !inStretches || behind < work.lathe().rules().parting().mm() + SAME_MM;
+    }
+
     private List<Strain> strains(Done done) {
         Cut cut = done.cut();
-        Beam beam = beam(done.outline(), cut.places());
+        Beam beam = beam(done.outline(), places(cut));
         BeamMesh mesh = beam.mesh();
         double[] worst = new double[mesh.nodeMm.length];
         int[] from = new int[mesh.nodeMm.length];
@@ -128,7 +160,7 @@ final class CutStrains {
             BeamStatics.Push push = pushes.at(loaded);
             for (int node = 0; node < worst.length; node++) {
                 double stress = stressMpa(mesh, push.momentNmm(node), node);
-                if (stress > worst[node]) {
+                if (stress > worst[node] && isThinned(cut, mesh.nodeMm[loaded], mesh.nodeMm[node])) {
                     worst[node] = stress;
                     from[node] = loaded;
                 }
@@ -182,11 +214,15 @@ final class CutStrains {
 
     private Strain mended(Strain strain, Done done) {
         double share = allowedMpa / strain.stressMpa();
-        Beam beam = beam(done.outline(), done.cut().places());
+        Beam beam = beam(done.outline(), places(done.cut()));
         BeamStatics.Pushes pushes = beam.pushes();
-        List<BeamStatics.Push> byTool =
-                pushed(done.cut(), beam.mesh()).stream().map(pushes::at).toList();
-        Bent bent = new Bent(beam.mesh(), pushes, byTool, nearest(beam.mesh(), strain.place()));
+        int node = nearest(beam.mesh(), strain.place());
+        double[] at = beam.mesh().nodeMm;
+        List<BeamStatics.Push> byTool = pushed(done.cut(), beam.mesh()).stream()
+                .filter(loaded -> isThinned(done.cut(), at[loaded], at[node]))
+                .map(pushes::at)
+                .toList();
+        Bent bent = new Bent(beam.mesh(), pushes, byTool, node);
         int support = bestSupport(bent, done.outline());
         Strain.Mends mends = new Strain.Mends(
                 cutLastMpa(strain),
@@ -237,18 +273,25 @@ final class CutStrains {
         return most;
     }
 
+    /** Where a rest can run; on any round place where it can nowhere. */
     private int bestSupport(Bent bent, Outline outline) {
+        return bestSupport(bent, place -> RestPlaces.carries(outline, place))
+                .or(() -> bestSupport(bent, place -> outline.sectionAt(place) == Section.ROUND))
+                .orElse(bent.node());
+    }
+
+    private Optional<Integer> bestSupport(Bent bent, Predicate<Length> may) {
         BeamMesh mesh = bent.mesh();
-        int best = bent.node();
+        Optional<Integer> best = Optional.empty();
         double least = Double.POSITIVE_INFINITY;
         int step = Math.max(1, mesh.elements() / SUPPORTS);
         for (int support = step; support < mesh.elements(); support += step) {
-            Length place = Length.ofMm(mesh.nodeMm[support]);
-            boolean round = outline.sectionAt(place) == Section.ROUND;
-            double stress = round ? supportedMpa(bent, support) : Double.POSITIVE_INFINITY;
+            double stress = may.test(Length.ofMm(mesh.nodeMm[support]))
+                    ? supportedMpa(bent, support)
+                    : Double.POSITIVE_INFINITY;
             if (stress < least) {
                 least = stress;
-                best = support;
+                best = Optional.of(support);
             }
         }
         return best;

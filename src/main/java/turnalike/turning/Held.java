@@ -93,6 +93,11 @@ public record Held(By by, At at, boolean tailstock) {
         return at == At.START ? fromStart : fromStart.turned();
     }
 
+    /** {@return the same hold with nothing at the other end} Not between centres. */
+    Held withoutTailstock() {
+        return new Held(by, at, false);
+    }
+
     /** {@return whether one end alone drives and holds the piece, so that it is turned from the other end back} */
     public boolean byOneEnd() {
         return by != By.CENTRES;

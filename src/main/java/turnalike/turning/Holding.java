@@ -81,10 +81,25 @@ final class Holding {
                         : "lathe stopped; one turn by hand");
     }
 
+    /** How the tailstock goes before a point is turned; empty where it stays up to the end or was never there. */
+    Optional<Cut> away() {
+        if (!work.isPointed()) {
+            return Optional.empty();
+        }
+        Length place = work.place(held.at().other());
+        return Optional.of(cut(
+                Phase.AWAY,
+                Tool.HOLD,
+                place,
+                List.of(place),
+                "take the tailstock's cup or pad away: nothing bears so long and thin a point as comes first now",
+                "lathe stopped; from here on light cuts, a hand behind, and nothing that is done is gone back to"));
+    }
+
     /** How the tip comes free of the tailstock, or loses the spare length that stood there; empty where neither is so. */
     Optional<Cut> tip() {
         boolean spare = work.partsOff() && spareAt() != held.at();
-        if (!held.byOneEnd() || (!held.tailstock() && !spare)) {
+        if (!held.byOneEnd() || (!held.tailstock() && !spare) || work.isPointed()) {
             return Optional.empty();
         }
         Length place = work.place(held.at().other());

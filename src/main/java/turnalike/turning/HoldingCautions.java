@@ -43,7 +43,19 @@ final class HoldingCautions {
         thinRoundTheScrew().ifPresent(out::add);
         Length greatest = work.pattern().outline().largestRadius().times(2);
         double diameters = work.pattern().length().mm() / greatest.mm();
-        if (!held.tailstock() && diameters > work.lathe().rules().overhang()) {
+        boolean farOut = diameters > work.lathe().rules().overhang();
+        if (work.isPointed() && farOut) {
+            out.add(new Warning(
+                    WHERE,
+                    String.format(
+                            Locale.ROOT,
+                            "once the tailstock is away for the point it stands out %.1f times its greatest diameter, more than the %.1f that"
+                                    + " is common: leave the wood behind the point as thick as the blank is until that is done, cut"
+                                    + " lightly, and give it a hand behind",
+                            diameters,
+                            work.lathe().rules().overhang())));
+        }
+        if (!held.tailstock() && farOut) {
             out.add(new Warning(
                     WHERE,
                     String.format(

@@ -287,7 +287,9 @@ final class MemberCuts {
 
     /** The member brought to its shape, from the tip back after those named. */
     Cut fromTip(int index, Set<Integer> before) {
-        Cut whole = member(Phase.FROM_TIP, index);
+        Cut cut = member(Phase.FROM_TIP, index);
+        String how = ThinStretches.isCutInStretches(work, run.get(index)) ? ThinStretches.HOW : "";
+        Cut whole = cut.saying(cut.what() + how);
         return partedInside(index, before)
                 .map(place -> whole.saying(
                         "%s: roll from the crown down to the line toward the tip first; then part the other"
@@ -338,7 +340,7 @@ final class MemberCuts {
         }
         Outline outline = run.get(index).outline();
         Length radius = end == Held.At.START ? outline.startRadius() : outline.endRadius();
-        return work.isTooThinToPart(radius.times(2))
+        return work.isTooThinToPart(radius.times(2)) && !work.isPointed()
                 ? "; leave the tip itself a pencil thick while the tailstock bears it"
                 : "";
     }

@@ -17,6 +17,9 @@ public enum Phase {
     /** Marking the members' places. */
     LAYOUT("layout"),
 
+    /** A piece held by one end that comes to a point: nothing bears that while it is turned. */
+    AWAY("tailstock away"),
+
     /** Cuts to a caliper's opening, which give each member its diameter. */
     SIZING("sizing cuts"),
 
@@ -64,7 +67,7 @@ public enum Phase {
     public boolean cutsMembers() {
         return switch (this) {
             case FROM_TIP, DETAILS, SLENDER, TENONS, THIN -> true;
-            case HOLDING, SHOULDERS, ROUND, DATUM, LAYOUT, SIZING, SANDING, TIP, PARTING -> false;
+            case HOLDING, SHOULDERS, ROUND, DATUM, LAYOUT, AWAY, SIZING, SANDING, TIP, PARTING -> false;
         };
     }
 }

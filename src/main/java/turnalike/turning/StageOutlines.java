@@ -17,6 +17,7 @@ final class StageOutlines {
     private final List<SizedPlace> sized;
     private final LateSizing waiting;
     private final double roughRadiusMm;
+    private final ThinTip tip;
 
     StageOutlines(TurningProblem work) {
         this.work = work;
@@ -24,6 +25,7 @@ final class StageOutlines {
         this.sized = SizedPlace.of(work);
         this.waiting = new LateSizing(work, SlenderMembers.of(work));
         this.roughRadiusMm = work.roughed().mm() / 2;
+        this.tip = ThinTip.of(work);
     }
 
     /** The blank cut to the finished length. */
@@ -55,13 +57,22 @@ final class StageOutlines {
         List<Outline> parts = new ArrayList<>();
         for (PlacedMember placed : run) {
             int index = placed.number() - 1;
-            if (finished.contains(index) || placed.member().section() == Section.SQUARE) {
+            if (finished.contains(index) && staysThick(index)) {
+                parts.add(tip.left(work));
+            } else if (finished.contains(index) || placed.member().section() == Section.SQUARE) {
                 parts.add(placed.outline());
             } else {
                 parts.add(rough(placed, slotted.contains(index), late.contains(index)));
             }
         }
         return Outline.join(parts);
+    }
+
+    /** As long as the tailstock bears it, the tip is left a pencil thick. */
+    private boolean staysThick(int index) {
+        return tip.length().isPositive()
+                && !work.isPointed()
+                && index == ThinTip.member(work).number() - 1;
     }
 
     /** Finished, with the blank's spare length still on at the far end, roughed. */
@@ -102,7 +113,9 @@ final class StageOutlines {
         double width = Math.min(work.lathe().rules().parting().mm(), length);
         List<Slot> out = new ArrayList<>();
         for (SizedPlace each : sized) {
-            if (each.member() == placed.number() - 1 && (late || !waiting.waits(each))) {
+            // What is thinner than a pencil is not parted down to: there is no slot before the member itself is cut.
+            boolean parted = !work.isTooThinToPart(each.setting().finished());
+            if (each.member() == placed.number() - 1 && parted && (late || !waiting.waits(each))) {
                 double middle = each.place().minus(placed.start()).mm();
                 double from = Math.min(Math.max(0, middle - width / 2), length - width);
                 double radius = Math.min(roughRadiusMm, each.setting().opening().mm() / 2);

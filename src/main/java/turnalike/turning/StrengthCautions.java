@@ -5,13 +5,16 @@ import java.util.List;
 import java.util.Locale;
 import turnalike.pattern.Warning;
 import turnalike.units.Force;
-import turnalike.units.Length;
 import turnalike.units.PlainNumber;
+import turnalike.units.SentenceCase;
 
 /** What is said of members that the plain cut bends harder than the wood bears with a margin, and what would mend each. */
 final class StrengthCautions {
     /** Told in full; the rest are counted. */
     private static final int MOST_TOLD = 3;
+
+    /** Stresses nearer to one another than this share are the same. */
+    private static final double SAME = 1e-3;
 
     private final TurningProblem work;
     private final BendingStrength strength;
@@ -50,35 +53,39 @@ final class StrengthCautions {
                 "%s at %s, %s thick: %s at %s in cut %d bend it with %.0f MPa, where this wood breaks at %.0f on average; a margin of"
                         + " %s for a dig with the tool leaves %.0f. ",
                 breaks ? "the plain cut breaks it" : "a dig with the tool would break it",
-                place(strain.place()),
+                work.at(strain.place()),
                 work.both(strain.diameter()),
                 work.lathe().cutting().format(work.units()),
-                work.both(strain.loadAt()),
+                work.at(strain.loadAt()),
                 strain.cut(),
                 strain.stressMpa(),
                 strength.rupture().mpa(),
                 PlainNumber.toFigures(strength.margin(), 3),
                 strength.allowedMpa());
-        return new Warning(where, what + mendsTold(mends));
+        return new Warning(where, what + mendsTold(strain, mends));
     }
 
-    /** An end is told by its name: "at 0 mm" is no place that anybody points at. */
-    private String place(Length place) {
-        return place.isPositive() ? work.both(place) : "its start end";
-    }
-
-    private String mendsTold(Strain.Mends mends) {
-        return String.format(
-                Locale.ROOT,
-                "Size and cut it last of all: %.0f MPa%s; one more support at %s: %.0f MPa%s; or push with no more than %s; or leave it"
-                        + " %s thick",
-                mends.lastMpa(),
-                enough(mends.lastMpa()),
-                work.both(mends.support()),
-                mends.supportedMpa(),
-                enough(mends.supportedMpa()),
-                noMore(mends.force()).format(work.units()),
-                work.both(mends.diameter()));
+    /** Of a member that comes last already, or first since it is held by one end, it is no mend to come last. */
+    private String mendsTold(Strain strain, Strain.Mends mends) {
+        boolean isLastAlready = mends.lastMpa() >= strain.stressMpa() * (1 - SAME);
+        List<String> out = new ArrayList<>();
+        if (!isLastAlready) {
+            out.add(String.format(
+                    Locale.ROOT, "size and cut it last of all: %.0f MPa%s", mends.lastMpa(), enough(mends.lastMpa())));
+        }
+        // At a free tip no support takes anything from the cut that is made there.
+        if (!work.held().byOneEnd() || mends.supportedMpa() < strain.stressMpa() * (1 - SAME)) {
+            out.add(String.format(
+                    Locale.ROOT,
+                    "one more support at %s: %.0f MPa%s",
+                    work.both(mends.support()),
+                    mends.supportedMpa(),
+                    enough(mends.supportedMpa())));
+        }
+        out.add((out.isEmpty() ? "" : "or ") + "push with no more than "
+                + noMore(mends.force()).format(work.units()));
+        out.add("or leave it %s thick".formatted(work.both(mends.diameter())));
+        return SentenceCase.capital(String.join("; ", out));
     }
 
     /** Down to a tenth of a newton, where that is anything: a limit is not rounded up. */

@@ -127,7 +127,7 @@ public record Turning(
                 work.lathe(),
                 work.stiffness(),
                 whip,
-                whip.filter(each -> !work.isTooShortForSteady()).map(Whip::steady),
+                whip.filter(each -> !work.wantsNoSteady()).map(Whip::steady),
                 stages,
                 strength,
                 borne ? Optional.of(speeds) : Optional.empty(),
@@ -139,7 +139,9 @@ public record Turning(
     private static Optional<BendingStrength> strength(TurningProblem work, List<Cut> cuts) {
         return work.stiffness().flatMap(stiffness -> work.rupture().map(rupture -> {
             double margin = work.lathe().rules().strengthMargin();
-            BeamLoad usual = load(work, EndThrust.givenOrUsual(work.lathe()));
+            EndThrust thrust = EndThrust.givenOrUsual(work.lathe());
+            BeamLoad usual =
+                    new BeamLoad(work.supportsOfShaping(), thrust, work.lathe().cutting());
             CutStrains strains =
                     new CutStrains(work, BeamWood.of(stiffness, work.density()), usual, rupture.mpa() / margin);
             return new BendingStrength(rupture, margin, strains.of(cuts));
@@ -148,7 +150,8 @@ public record Turning(
 
     /** The finished piece's figures count a thrust that the job gives; a supposed one only holds the speeds back. */
     private static BeamLoad finished(TurningProblem work) {
-        return load(work, EndThrust.givenOrNone(work.lathe().tailstock()));
+        EndThrust given = EndThrust.givenOrNone(work.lathe().tailstock());
+        return new BeamLoad(work.supportsOfShaping(), given, work.lathe().cutting());
     }
 
     private static BeamLoad load(TurningProblem work, EndThrust thrust) {

@@ -48,9 +48,23 @@ public record TurningProblem(
         calipers = List.copyOf(calipers);
     }
 
-    /** What holds the piece. */
+    /** What holds the piece until it is round and laid out, and mostly to the end. */
     Supports supports() {
         return lathe.held().supports();
+    }
+
+    /** What holds it while it is brought to its shape. */
+    Supports supportsOfShaping() {
+        return isPointed() ? lathe.held().withoutTailstock().supports() : supports();
+    }
+
+    /**
+     * Whether the tip is a long thin point: the tailstock is taken away before it is turned, first of all, while the rest stands thick behind it.
+     * Nothing that thin can be borne at its end, and with the rest done a cut on it would bend every neck behind.
+     */
+    boolean isPointed() {
+        return ThinTip.of(this).length().mm()
+                > lathe.rules().pencil().times(ThinTip.STUB_PENCILS).mm();
     }
 
     /** What the blank is longer by than the finished piece. */
@@ -113,20 +127,32 @@ public record TurningProblem(
         return end == Held.At.START ? Length.ZERO : pattern.length();
     }
 
+    private boolean bears(Held.At end) {
+        return end == held().at() || (held().bears(end) && !isPointed());
+    }
+
     /** How far a place is from the nearer end at which something bears the piece. */
     Length fromSupport(Length place) {
         Length start = place;
         Length end = pattern.length().minus(place);
-        if (!held().bears(Held.At.START)) {
+        if (!bears(Held.At.START)) {
             return end;
         }
-        return !held().bears(Held.At.END) || start.compareTo(end) < 0 ? start : end;
+        return !bears(Held.At.END) || start.compareTo(end) < 0 ? start : end;
     }
 
-    /** A piece shorter than so many of its greatest diameters wants no steady rest. */
-    boolean isTooShortForSteady() {
+    /**
+     * Whether no steady rest is of use: on a piece shorter than so many of its greatest diameters, or one that ends in a point, along which none runs
+     * and which is done before anything is thin.
+     */
+    boolean wantsNoSteady() {
         double greatest = 2 * pattern.outline().largestRadius().mm();
-        return pattern.length().mm() < lathe.rules().steadyFrom() * greatest;
+        return isPointed() || pattern.length().mm() < lathe.rules().steadyFrom() * greatest;
+    }
+
+    /** A place in a sentence after "at": an end is told by its name, "at 0 mm" is no place that anybody points at. */
+    String at(Length place) {
+        return place.isPositive() ? both(place) : "its start end";
     }
 
     /** A length in a sentence: the job's units, the other beside. */

@@ -75,6 +75,16 @@ class PiecesCommandsTest {
                 .contains("single values, in", ">centre 15.0");
     }
 
+    /** Whoever weighs in ounces is sent to the table's own column. */
+    @Test
+    void control_names_the_columns_that_the_table_has() throws IOException {
+        String pieces = file("ounces.csv", "piece,mass_oz,d1\n1,8.1,1.5\n2,8.3,1.5\n");
+        assertThat(Ran.here("control", pieces, "--column", "weight").err())
+                .contains("no piece has a figure in column 'weight'; chart one of mass_oz, d1")
+                .doesNotContain("mass_g");
+        assertThat(Ran.here("control", "--help").out()).contains("--column mass_oz, for a table in ounces");
+    }
+
     @Test
     void control_names_the_piece_that_stands_out() throws IOException {
         StringBuilder csv = new StringBuilder("piece,mass_g\n");

@@ -37,6 +37,7 @@ class SheetsInGermanTest {
             "sheets/orders/balusters",
             "sheets/orders/post",
             "sheets/orders/finial",
+            "sheets/orders/spire",
             "sheets/orders/legs",
             "sheets/orders/wheel",
             "sheets/helm12",

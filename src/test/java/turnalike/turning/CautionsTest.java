@@ -361,6 +361,26 @@ class CautionsTest {
                 .noneMatch(each -> each.contains("for roughing no step"));
     }
 
+    /** With a square left in it a piece is roughed and turned within one range, told in the plan's own figures. */
+    @Test
+    void one_range_for_both_is_told_once_and_as_the_plan_tells_it() {
+        Pattern pommel = new Pattern(
+                "leg",
+                new Stock(Section.SQUARE, Length.ofMm(90), Length.ofMm(700)),
+                List.of(
+                        new Square(Length.ofMm(140), Length.ofMm(90), Details.NONE),
+                        new Cylinder(Length.ofMm(540), Length.ofMm(60), Details.NONE)));
+        Turning turning = Turning.of(
+                Works.of(pommel, Optional.of(Stiffness.given(11_000)), lathe(Optional.empty(), 300, 550, 850)));
+        assertThat(turning.cautions().stream()
+                        .filter(each -> each.where().equals("lathe steps"))
+                        .map(Warning::what))
+                .containsExactly("no step lies from %s to %s rpm; take the next slower one, 300"
+                        .formatted(
+                                turning.speeds().turning().from().about(),
+                                turning.speeds().turning().to().noFaster()));
+    }
+
     @Test
     void a_lathe_whose_slowest_step_is_above_the_roughing_speed_is_told() {
         assertThat(steps(List.of(1500.0), 600, 1500)).isEmpty();

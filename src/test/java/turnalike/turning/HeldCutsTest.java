@@ -6,10 +6,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import turnalike.Seeds;
+import turnalike.language.Language;
+import turnalike.language.Speech;
 import turnalike.outline.Section;
 import turnalike.pattern.Bead;
 import turnalike.pattern.Cove;
@@ -20,11 +23,14 @@ import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
 import turnalike.pattern.Samples;
 import turnalike.pattern.Stock;
+import turnalike.pattern.Swell;
 import turnalike.pattern.Taper;
 import turnalike.pattern.Tenon;
 import turnalike.pattern.Tool;
 import turnalike.pattern.Warning;
 import turnalike.units.Length;
+import turnalike.units.Working;
+import turnalike.wood.Rupture;
 import turnalike.wood.Stiffness;
 
 /** A piece held by one end: from the tip back, sized as it goes, the tip's support last; and what is said of the hold. */
@@ -346,6 +352,77 @@ class HeldCutsTest {
                         .cuts()
                         .toString())
                 .doesNotContain(thick);
+    }
+
+    /** A spire of 75 mm, 4.5 mm thick and down to 1 mm: the tailstock bears it no more, and it is done while all behind it is thick. */
+    @Test
+    void a_long_thin_point_is_turned_first_and_off_the_tailstock() {
+        Turning spire = turning(spire(75), CHUCK);
+        List<Cut> fromTip = phase(spire, Phase.FROM_TIP);
+        assertThat(fromTip.get(0).what())
+                .startsWith("3 taper: ")
+                .endsWith("each stretch done and sanded before the wood behind it is thinned");
+        Cut away = phase(spire, Phase.AWAY).get(0);
+        assertThat(away.what())
+                .startsWith("take the tailstock's cup or pad away: nothing bears so long and thin a point");
+        assertThat(spire.cuts().get(away.order())).isEqualTo(fromTip.get(0));
+        assertThat(phase(spire, Phase.TIP)).isEmpty();
+        assertThat(spire.cuts().toString()).doesNotContain("leave the tip itself a pencil thick");
+        assertThat(spire.whip().orElseThrow().ends()).isEqualTo(Supports.CHUCK);
+        // Until it is round and laid out the tailstock is up and presses; from then on nothing does.
+        assertThat(spire.stages().get(1).thrust()).isPresent();
+        assertThat(spire.stages().subList(2, spire.stages().size()))
+                .allSatisfy(stage -> assertThat(stage.thrust()).isEmpty());
+        assertThat(spire.steady()).isEmpty();
+        assertThat(said(spire))
+                .doesNotContain("steady")
+                .contains("once the tailstock is away for the point it stands out", "go back to nothing");
+        String german = Speech.in(Language.GERMAN, () -> Stream.concat(
+                        Stream.of(fromTip.get(0).what(), away.what()),
+                        said(spire).lines())
+                .map(Speech::of)
+                .collect(Collectors.joining("\n")));
+        assertThat(german)
+                .contains(
+                        "den Ring oder Druckteller",
+                        "zu nichts Fertigem zurückgehen",
+                        "ist der Reitstock für die Spitze weg")
+                .doesNotContain("tailstock", "sanded", "go back");
+        // Three pencils' thickness of it is a stub, left on until the tailstock goes.
+        Turning stub = turning(spire(20), CHUCK);
+        assertThat(phase(stub, Phase.TIP)).hasSize(1);
+        assertThat(stub.whip().orElseThrow().ends()).isEqualTo(Supports.CHUCK_AND_TAILSTOCK);
+        assertThat(turning(spire(75), new Held(Held.By.CHUCK, Held.At.START, false))
+                        .cuts()
+                        .toString())
+                .doesNotContain("cup or pad");
+        assertThat(phase(stub, Phase.AWAY)).isEmpty();
+    }
+
+    /** "20 N at 0 mm" is no place that anybody points at. */
+    @Test
+    void a_point_at_the_start_is_told_by_its_name() {
+        Turning turned = Turning.of(Works.of(
+                spire(75).mirrored(),
+                Optional.of(Stiffness.given(11_000)),
+                Optional.of(new Rupture(106, new Working("Strength", "as printed", "table", "average"))),
+                Lathe.USUAL.withHeld(new Held(Held.By.CHUCK, Held.At.END, true))));
+        assertThat(said(turned))
+                .contains("20 N at its start end in cut ", "it would give way at its start end further")
+                .doesNotContain("at 0 mm");
+        String german = Speech.in(
+                Language.GERMAN, () -> said(turned).lines().map(Speech::of).collect(Collectors.joining()));
+        assertThat(german).contains("20 N an seinem Kopfende in Schnitt").doesNotContain("start end");
+    }
+
+    private static Pattern spire(double pointMm) {
+        return new Pattern(
+                "spire",
+                new Stock(Section.SQUARE, mm(20), mm(105 + pointMm)),
+                List.of(
+                        new Cylinder(mm(30), mm(14), Details.NONE),
+                        new Swell(mm(40), mm(8), mm(13.5), mm(6), Details.NONE),
+                        new Taper(mm(pointMm), mm(4.5), mm(1), Details.NONE)));
     }
 
     @Test

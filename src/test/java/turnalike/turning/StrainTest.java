@@ -16,7 +16,9 @@ import turnalike.pattern.Details;
 import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
 import turnalike.pattern.Samples;
+import turnalike.pattern.Square;
 import turnalike.pattern.Stock;
+import turnalike.pattern.Taper;
 import turnalike.pattern.Warning;
 import turnalike.units.Force;
 import turnalike.units.Length;
@@ -152,12 +154,65 @@ class StrainTest {
                         "push with no more than 1.5 N; or leave it");
     }
 
+    /** The wood behind the tool is thick yet: a point is bent by no more than the tool's width of itself, and what is cut later by none of it. */
+    @Test
+    void a_point_turned_from_its_tip_back_is_bent_as_it_stands_when_the_tool_is_there() {
+        Pattern pattern = new Pattern(
+                "spire",
+                new Stock(Section.ROUND, mm(20), mm(150)),
+                List.of(
+                        rod(40, 14),
+                        new Taper(mm(30), mm(5), mm(10), Details.NONE),
+                        new Taper(mm(50), mm(5), mm(2), Details.NONE)));
+        Turning turning = Turning.of(Works.of(
+                pattern,
+                Optional.of(Stiffness.given(11_000)),
+                Optional.of(ASH),
+                lathe(new Held(Held.By.CHUCK, Held.At.START, true))));
+        Strain point = turning.strength().orElseThrow().strains().get(0);
+        assertThat(point.member()).isEqualTo(2);
+        // 2 mm thick at the tip, 0.06 mm more for each millimetre inward, the tool 3 mm wide.
+        assertThat(point.loadAt().mm()).isCloseTo(120, within(1e-6));
+        assertThat(point.place().mm()).isCloseTo(117, within(1e-6));
+        assertThat(point.stressMpa()).isCloseTo(20 * 3 / modulus(2.18), withinPercentage(0.1));
+        // The neck behind it, 5 mm at 40 mm, would break under a cut 30 mm further out; that cut comes before.
+        assertThat(turning.strength().orElseThrow().strains())
+                .filteredOn(strain -> strain.member() == 1)
+                .allSatisfy(strain -> assertThat(strain.stressMpa()).isLessThan(20 * 3.1 / modulus(5)));
+        String told = turning.cautions().get(0).what();
+        assertThat(told).contains("Push with no more than ").doesNotContain("last of all", "one more support");
+    }
+
+    /** A rest runs on the plain stretch, not beside the square on a slope of ten millimetres where the sum would put it. */
+    @Test
+    void one_more_support_is_told_where_a_rest_can_run() {
+        Pattern pattern = new Pattern(
+                "leg",
+                new Stock(Section.SQUARE, mm(90), mm(700)),
+                List.of(
+                        new Square(mm(140), mm(90), Details.NONE),
+                        new Taper(mm(8), mm(84), mm(60), Details.NONE),
+                        rod(230, 50),
+                        rod(14, 8),
+                        rod(280, 40)));
+        Turning leg = Turning.of(
+                Works.of(pattern, Optional.of(Stiffness.given(11_000)), Optional.of(ASH), lathe(Held.BETWEEN_CENTRES)));
+        Strain neck = leg.strength().orElseThrow().strains().get(0);
+        assertThat(neck.member()).isEqualTo(3);
+        Strain.Mends mends = neck.mends().orElseThrow();
+        assertThat(mends.support().mm()).isBetween(158.0, 368.0);
+        assertThat(mends.supportedMpa()).isLessThan(neck.stressMpa() / 2);
+    }
+
     @Test
     void what_breaks_is_told_first() {
         List<Warning> cautions = turning(Held.BETWEEN_CENTRES, rod(200, 40), rod(10, NECK_MM), rod(200, 40))
                 .cautions();
         assertThat(cautions.get(0).where()).startsWith("member 2, ");
-        assertThat(cautions.get(0).what()).contains("the plain cut breaks it", "not enough by itself");
+        // It is the last of the cuts already: to cut it last is no mend.
+        assertThat(cautions.get(0).what())
+                .contains("the plain cut breaks it", "One more support at")
+                .doesNotContain("cut it last");
     }
 
     @Test

@@ -35,7 +35,11 @@ import turnalike.units.UnitSystem;
             "Charts one column of the pieces in the order they were turned: centre, limits, and what looks like a change in the work.",
             "The rules bring a signal in at most one stable set in twenty of up to 40 pieces; --rules chooses others."
         },
-        footer = {"", "Example: turnalike control pieces.csv --column mass_g --job wheel.job.json --out charts"},
+        footer = {
+            "",
+            "Example: turnalike control pieces.csv --column mass_g --job wheel.job.json --out charts",
+            "         turnalike control pieces.csv --column mass_oz, for a table in ounces"
+        },
         mixinStandardHelpOptions = true)
 public final class ControlCommand implements Runnable {
     @Parameters(paramLabel = "PIECES.csv", description = "The pieces, in the order they were turned.")
@@ -45,7 +49,8 @@ public final class ControlCommand implements Runnable {
             names = "--column",
             paramLabel = "NAME",
             required = true,
-            description = "mass_g, mass_oz, length, balance, d1, d2, … or any column of numbers.")
+            description =
+                    "mass_g or mass_oz, whichever the table has; length, balance, d1, d2, … or any column of numbers.")
     private String column = "";
 
     @Option(names = "--d2", paramLabel = "X", description = "Mean moving range over sigma (default 1.128, as printed).")
@@ -96,8 +101,7 @@ public final class ControlCommand implements Runnable {
             throw InputFiles.in(piecesFile, read.problems());
         }
         String file = String.valueOf(piecesFile.getFileName());
-        ControlReport report =
-                accept(file + ": " + column, ControlReport.of(job, read.pieces(), column, constants(), choice()));
+        ControlReport report = accept(file + ": " + column, ControlReport.of(job, read, column, constants(), choice()));
         List<Slip> questions =
                 job.map(each -> ColumnTargets.questions(each, read)).orElse(read.slips());
         Optional<OutputFolder> folder = out.map(OutputFolder::new);

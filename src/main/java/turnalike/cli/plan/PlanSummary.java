@@ -44,8 +44,8 @@ public final class PlanSummary {
         }
         summary.out.append(LengthsSummary.text(plan));
         plan.frame()
-                .ifPresent(fit ->
-                        summary.out.append(FrameSummary.text(fit, plan.job().units())));
+                .ifPresent(fit -> summary.out.append(FrameSummary.text(
+                        fit, plan.job().units(), plan.job().tolerances().masses())));
         summary.trammel();
         summary.year();
         summary.out.append(TurningSummary.text(plan));
@@ -132,7 +132,17 @@ public final class PlanSummary {
                 String.format(Locale.ROOT, "%.4f m3", stock.timber().cubicMetres()),
                 String.format(Locale.ROOT, "%.1f board feet", stock.timber().boardFeet()));
         line("  weights  %s", plan.spread().sentence());
-        line("  octagon  mark %s in from each edge", stock.cornerCut().markIn().formatBoth(units));
+        octagon(stock);
+    }
+
+    /** Round stock has no corners to take off, and those of a square that stays are left on. */
+    private void octagon(StockPlan stock) {
+        if (job.pattern().stock().section() == Section.SQUARE) {
+            boolean stays = job.pattern().members().stream().anyMatch(each -> each.section() == Section.SQUARE);
+            line(
+                    "  octagon  mark each face %s from both its edges%s",
+                    stock.cornerCut().markIn().formatBoth(units), stays ? ", between the squares only" : "");
+        }
     }
 
     private void year() {

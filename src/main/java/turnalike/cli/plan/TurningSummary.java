@@ -91,10 +91,13 @@ final class TurningSummary {
                 whip.most().beyond()
                         ? whip.most().text(units)
                         : "gives way " + whip.most().text(units),
-                whip.most().place().formatBoth(units),
-                turning.isFarFromBowing()
-                        ? "no tailstock presses hard enough to bow it"
-                        : "bows under the tailstock at " + whip.buckling().formatRoughly(units));
+                whip.most().place().isPositive() ? whip.most().place().formatBoth(units) : "its start end",
+                !whip.ends().bearsThrust()
+                        ? "no tailstock presses on it then"
+                        : turning.isFarFromBowing()
+                                ? "no tailstock presses hard enough to bow it"
+                                : "bows under the tailstock at "
+                                        + whip.buckling().formatRoughly(units));
         turning.steady()
                 .ifPresent(place -> line("  steady   helps most %s from the datum", place.formatRoughly(units)));
     }
@@ -125,7 +128,7 @@ final class TurningSummary {
     private static int lineOf(Phase phase) {
         return switch (phase) {
             case HOLDING, SHOULDERS, ROUND, DATUM -> 0;
-            case LAYOUT -> 1;
+            case LAYOUT, AWAY -> 1;
             case SIZING -> 2;
             case FROM_TIP, DETAILS -> 3;
             case SLENDER -> 4;

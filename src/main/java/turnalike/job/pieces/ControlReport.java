@@ -11,6 +11,7 @@ import turnalike.job.Tolerances;
 import turnalike.pieces.Column;
 import turnalike.pieces.KeyedFigure;
 import turnalike.pieces.Piece;
+import turnalike.pieces.PiecesFile;
 import turnalike.pieces.control.Capability;
 import turnalike.pieces.control.ChartConstants;
 import turnalike.pieces.control.ControlChart;
@@ -70,10 +71,27 @@ public record ControlReport(
      */
     public static Parsed<ControlReport> of(
             Optional<Job> job, List<Piece> pieces, String column, ChartConstants constants, RuleChoice rules) {
+        MassUnit masses = job.map(each -> each.tolerances().masses()).orElse(MassUnit.GRAM);
+        return of(job, new PiecesFile.Read(pieces, List.of(), List.of(), masses), column, constants, rules);
+    }
+
+    /**
+     * The same of a table's pieces.
+     *
+     * @param job as above
+     * @param read the table, nothing wrong in it; what else of it may be charted is told by its own names
+     * @param column as above
+     * @param constants as above
+     * @param rules as above
+     * @return as above
+     */
+    public static Parsed<ControlReport> of(
+            Optional<Job> job, PiecesFile.Read read, String column, ChartConstants constants, RuleChoice rules) {
         return Series.of(
-                        job.map(each -> ColumnTargets.lengths(each).allAsDrawn(pieces))
-                                .orElse(pieces),
-                        column)
+                        job.map(each -> ColumnTargets.lengths(each).allAsDrawn(read.pieces()))
+                                .orElse(read.pieces()),
+                        column,
+                        read.massUnit())
                 .fold(
                         series -> ControlChart.of(series.points(), constants, rules.rules())
                                 .fold(

@@ -13,6 +13,7 @@ import turnalike.pieces.Column;
 import turnalike.pieces.Likeness;
 import turnalike.pieces.LikenessWords;
 import turnalike.pieces.Measures;
+import turnalike.pieces.NearestPieces;
 import turnalike.pieces.Piece;
 import turnalike.units.MassUnit;
 import turnalike.units.Working;
@@ -119,25 +120,10 @@ public record LikenessReport(List<PieceLikeness> pieces, List<Pair> pairs, List<
         Likeness likeness = Likeness.among(pieces, job.tolerances().forLikeness(), job.likeness());
         Measures reference = Likeness.reference(ColumnTargets.shape(job), pieces);
         LikenessWords words = ColumnTargets.words(job, mass);
-        boolean all = pieces.size() <= MOST_PIECES_PAIRED;
         List<Pair> pairs = new ArrayList<>();
-        List<Optional<Pair>> nearest = new ArrayList<>(Collections.nCopies(pieces.size(), Optional.empty()));
-        for (int i = 0; i < pieces.size(); i++) {
-            for (int j = i + 1; j < pieces.size(); j++) {
-                List<Likeness.Part> parts = likeness.parts(pieces.get(i), pieces.get(j));
-                if (!parts.isEmpty()) {
-                    Pair pair = Pair.of(pieces.get(i), pieces.get(j), parts, likeness);
-                    nearest.set(i, nearer(nearest.get(i), pair));
-                    nearest.set(j, nearer(nearest.get(j), pair.turned()));
-                    if (all) {
-                        pairs.add(pair);
-                    }
-                }
-            }
-        }
-        if (!all) {
-            nearest.forEach(each -> each.ifPresent(pairs::add));
-        }
+        List<Optional<Pair>> nearest = pieces.size() <= MOST_PIECES_PAIRED
+                ? paired(likeness, pieces, pairs)
+                : nearest(likeness, pieces, pairs);
         List<PieceLikeness> entries = new ArrayList<>();
         int measures = measures(job, pieces);
         for (int i = 0; i < pieces.size(); i++) {
@@ -181,6 +167,41 @@ public record LikenessReport(List<PieceLikeness> pieces, List<Pair> pairs, List<
     }
 
     private record Compared(Piece piece, Likeness.Figure figure) {}
+
+    /** Every pair, and of each piece the one with what is most like it. */
+    private static List<Optional<Pair>> paired(Likeness likeness, List<Piece> pieces, List<Pair> pairs) {
+        List<Optional<Pair>> nearest = new ArrayList<>(Collections.nCopies(pieces.size(), Optional.empty()));
+        for (int i = 0; i < pieces.size(); i++) {
+            for (int j = i + 1; j < pieces.size(); j++) {
+                List<Likeness.Part> parts = likeness.parts(pieces.get(i), pieces.get(j));
+                if (!parts.isEmpty()) {
+                    Pair pair = Pair.of(pieces.get(i), pieces.get(j), parts, likeness);
+                    nearest.set(i, nearer(nearest.get(i), pair));
+                    nearest.set(j, nearer(nearest.get(j), pair.turned()));
+                    pairs.add(pair);
+                }
+            }
+        }
+        return nearest;
+    }
+
+    /** Of each piece the pair with what is most like it, and no other pairs. */
+    private static List<Optional<Pair>> nearest(Likeness likeness, List<Piece> pieces, List<Pair> pairs) {
+        List<Optional<Pair>> nearest = new ArrayList<>();
+        int[] found = NearestPieces.of(likeness, pieces);
+        for (int i = 0; i < found.length; i++) {
+            if (found[i] == NearestPieces.NONE) {
+                nearest.add(Optional.empty());
+            } else {
+                Piece other = pieces.get(found[i]);
+                List<Likeness.Part> parts = likeness.parts(pieces.get(i), other);
+                Pair pair = Pair.of(pieces.get(i), other, parts, likeness);
+                nearest.add(Optional.of(pair));
+                pairs.add(pair);
+            }
+        }
+        return nearest;
+    }
 
     private static Optional<Pair> nearest(Likeness likeness, Piece piece, List<Piece> pieces) {
         Optional<Pair> nearest = Optional.empty();

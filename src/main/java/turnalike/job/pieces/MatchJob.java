@@ -23,8 +23,11 @@ public final class MatchJob {
      */
     public static List<Problem> problems(Job job, List<Piece> pieces) {
         if (job.frame().isEmpty()) {
-            return List.of(new Problem(
-                    "frame", "the job has no frame to place the set in", "add \"frame\": {\"kind\": \"wheel\", …}"));
+            return List.of(
+                    new Problem(
+                            "frame",
+                            "the job has no frame to place the set in",
+                            "add \"frame\": {\"kind\": \"wheel\" (or \"row\"; or \"legs\" for groups that shall only look alike), …}"));
         }
         List<Problem> out = new ArrayList<>();
         for (Piece piece : pieces) {

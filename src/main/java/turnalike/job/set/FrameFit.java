@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import turnalike.turning.EndSlopes;
 import turnalike.units.Length;
+import turnalike.units.MassUnit;
 import turnalike.units.SentenceCase;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
@@ -25,18 +26,20 @@ public sealed interface FrameFit permits WheelFit, RowFit, LegsFit {
      * the same}
      *
      * @param units in which lengths are told, the other beside
+     * @param masses in which masses are told
      */
-    List<String> facts(UnitSystem units);
+    List<String> facts(UnitSystem units, MassUnit masses);
 
     /**
      * {@return the same figures as sentences, for paper}
      *
      * @param units in which lengths are told, the other beside
+     * @param masses in which masses are told
      */
-    default List<String> sentences(UnitSystem units) {
+    default List<String> sentences(UnitSystem units, MassUnit masses) {
         List<String> out = new ArrayList<>();
         String subject = "";
-        for (String line : facts(units)) {
+        for (String line : facts(units, masses)) {
             if (line.startsWith(GOES_ON)) {
                 int last = out.size() - 1;
                 String before = out.get(last);

@@ -7,6 +7,7 @@ import turnalike.frame.LegAngles;
 import turnalike.outline.Outline;
 import turnalike.units.Angle;
 import turnalike.units.Length;
+import turnalike.units.MassUnit;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 
@@ -168,7 +169,7 @@ public record LegsFit(
     }
 
     @Override
-    public List<String> facts(UnitSystem units) {
+    public List<String> facts(UnitSystem units, MassUnit masses) {
         List<String> out = new ArrayList<>();
         out.add(
                 isRound()

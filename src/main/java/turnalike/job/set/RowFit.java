@@ -11,6 +11,7 @@ import turnalike.outline.Outline;
 import turnalike.turning.EndSlopes;
 import turnalike.units.Angle;
 import turnalike.units.Length;
+import turnalike.units.MassUnit;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 
@@ -114,7 +115,8 @@ public record RowFit(
      * An end without a tenon, cut so that it lies on its rail.
      *
      * @param upper whether it is the end at the upper rail
-     * @param beyond how much further than on its axis it reaches on its longer side; zero where the rails are level
+     * @param beyond how much further than on its axis it reaches on its longer side, rounded up to a step of the job's rule; zero where the rails
+     *     are level
      */
     public record CutEnd(boolean upper, Length beyond) {
         private String word() {
@@ -191,7 +193,7 @@ public record RowFit(
     }
 
     @Override
-    public List<String> facts(UnitSystem units) {
+    public List<String> facts(UnitSystem units, MassUnit masses) {
         List<String> out = new ArrayList<>();
         int places = stand.places.size();
         out.add("Frame      a row of %d between posts %s apart, rails %s apart%s"
@@ -288,7 +290,7 @@ public record RowFit(
             return Optional.of("  ends     " + which + " square, to the rails");
         }
         List<String> beyond = cuts.stream()
-                .map(each -> new RuleSteps(units).up(each.beyond()).formatBoth(units))
+                .map(each -> each.beyond().formatBoth(units))
                 .distinct()
                 .toList();
         return Optional.of(
@@ -310,9 +312,7 @@ public record RowFit(
             return "no tenon at the upper end: cut it square, to the rail";
         }
         return "no tenon at the upper end: cut it on the slope, %s off square; beyond the axis its longer side reaches %s, which the blank must have"
-                .formatted(
-                        stand.rake.format(),
-                        new RuleSteps(units).up(cut.beyond()).formatBoth(units));
+                .formatted(stand.rake.format(), cut.beyond().formatBoth(units));
     }
 
     /** From the one face every time, so that slips do not add up. */

@@ -126,9 +126,12 @@ final class RowFitting {
         return out;
     }
 
-    /** A square stands with a flat to the post: half its side. */
+    /**
+     * A square stands with a flat to the post: half its side. In steps of a rule, and never less, from here on: what is told of the frame, left on
+     * the blank and laid in from its end is one figure.
+     */
     private Length beyond(Length radius) {
-        return radius.times(Math.tan(rails.rake().radians()));
+        return steps.up(radius.times(Math.tan(rails.rake().radians())));
     }
 
     /** The slope at an end takes more of the blank than the piece is long on its axis. */

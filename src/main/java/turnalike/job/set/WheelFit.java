@@ -8,6 +8,7 @@ import turnalike.frame.DividingHead;
 import turnalike.frame.SegmentedRim;
 import turnalike.units.Angle;
 import turnalike.units.Length;
+import turnalike.units.MassUnit;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 
@@ -136,7 +137,7 @@ public record WheelFit(
     }
 
     @Override
-    public List<String> facts(UnitSystem units) {
+    public List<String> facts(UnitSystem units, MassUnit masses) {
         List<String> out = new ArrayList<>();
         out.add(String.format(
                 Locale.ROOT,
@@ -166,7 +167,7 @@ public record WheelFit(
         whole.segmentsPull()
                 .ifPresent(pull -> out.add("           as they were weighed its segments pull %s toward %s"
                         .formatted(pull.format(), pull.at().formatDirection())));
-        out.addAll(whole.lines(units));
+        out.addAll(whole.lines(units, masses));
         if (hub.isPresent() || rimSeats.isPresent()) {
             out.add("  boring   " + DividingHead.text(places));
             out.add("           bore a scrap of the same wood first and try the tenon in it");

@@ -10,6 +10,7 @@ import turnalike.frame.Moment;
 import turnalike.frame.RockingTest;
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.MassUnit;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 
@@ -124,14 +125,14 @@ public record WholeWheel(
     }
 
     /** What it weighs, its inertia, and how it would rock, a line each. */
-    List<String> lines(UnitSystem units) {
+    List<String> lines(UnitSystem units, MassUnit masses) {
         List<String> out = new ArrayList<>();
         out.add(said(
                 "  whole    %s: spokes %s%s%s; inertia about the axle %.3g kg·m²%s",
-                told(mass(), units),
-                told(spokes, units),
-                hub.map(each -> ", hub " + told(each, units)).orElse(""),
-                rim.map(each -> ", rim " + told(each, units)).orElse(""),
+                told(mass(), units, masses),
+                told(spokes, units, masses),
+                hub.map(each -> ", hub " + told(each, units, masses)).orElse(""),
+                rim.map(each -> ", rim " + told(each, units, masses)).orElse(""),
                 inertiaGMm2() * 1e-9,
                 switch (rest) {
                     case BY_SIZES -> "";
@@ -150,7 +151,7 @@ public record WholeWheel(
         out.add(said(
                 "           once balanced, %s stuck on %s from the axle would rock it in %s there and back; a quarter as much takes twice"
                         + " as long",
-                trial(units),
+                trial(units, masses),
                 trialAt.formatBoth(units),
                 seconds(periodS(trialGMm()).orElseThrow())));
         if (!permitted().isEmpty()) {
@@ -170,13 +171,20 @@ public record WholeWheel(
                 seconds(periodS(each.gMm()).orElseThrow()));
     }
 
-    /** Beside inches, in pounds too. */
-    private static String told(Mass mass, UnitSystem units) {
-        return units == UnitSystem.INCH ? said("%s (%.2f lb)", mass.formatGrams(), mass.pounds()) : mass.formatGrams();
+    /** Beside inches, in pounds too; whose scale shows ounces reads pounds first. */
+    private static String told(Mass mass, UnitSystem units, MassUnit masses) {
+        String pounds = said("%.2f lb", mass.pounds());
+        if (masses == MassUnit.OUNCE) {
+            return "%s (%s)".formatted(pounds, mass.formatGrams());
+        }
+        return units == UnitSystem.INCH ? "%s (%s)".formatted(mass.formatGrams(), pounds) : mass.formatGrams();
     }
 
     /** The lump that is stuck on; beside inches, in ounces too. */
-    private static String trial(UnitSystem units) {
+    private static String trial(UnitSystem units, MassUnit masses) {
+        if (masses == MassUnit.OUNCE) {
+            return "%s (%s)".formatted(TRIAL.formatOunces(1), TRIAL.formatGrams());
+        }
         return units == UnitSystem.INCH
                 ? "%s (%s)".formatted(TRIAL.formatGrams(), TRIAL.formatOunces(1))
                 : TRIAL.formatGrams();

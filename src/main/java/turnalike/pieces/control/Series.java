@@ -49,8 +49,9 @@ public record Series(String name, List<ChartPoint> points) {
      * @param pieces in the order they were turned
      * @param name {@code mass_g}, {@code mass_oz}, {@code length}, {@code balance}, {@code d1}, {@code m1} or an extra column's, which is
      *     taken letter for letter
+     * @param masses the unit that the pieces' masses are kept in: what else may be charted is told by its name there
      */
-    public static Parsed<Series> of(List<Piece> pieces, String name) {
+    public static Parsed<Series> of(List<Piece> pieces, String name, MassUnit masses) {
         Optional<Column> known = Column.find(name);
         if (known.isPresent()) {
             MassUnit unit = massUnit(name);
@@ -60,12 +61,12 @@ public record Series(String name, List<ChartPoint> points) {
                 figure.ifPresent(each -> points.add(
                         new ChartPoint(piece.label(), known.get().isMass() ? unit.count(Mass.ofGrams(each)) : each)));
             }
-            return points.isEmpty() ? nowhere(pieces, name) : Parsed.of(new Series(name.strip(), points));
+            return points.isEmpty() ? nowhere(pieces, name, masses) : Parsed.of(new Series(name.strip(), points));
         }
-        return ofExtra(pieces, name);
+        return ofExtra(pieces, name, masses);
     }
 
-    private static Parsed<Series> ofExtra(List<Piece> pieces, String name) {
+    private static Parsed<Series> ofExtra(List<Piece> pieces, String name, MassUnit masses) {
         List<ChartPoint> points = new ArrayList<>();
         for (Piece piece : pieces) {
             String cell = piece.extra().get(name);
@@ -80,10 +81,10 @@ public record Series(String name, List<ChartPoint> points) {
             points.add(new ChartPoint(
                     piece.label(), Double.parseDouble(cell.strip().replace(',', '.'))));
         }
-        return points.isEmpty() ? nowhere(pieces, name) : Parsed.of(new Series(name, points));
+        return points.isEmpty() ? nowhere(pieces, name, masses) : Parsed.of(new Series(name, points));
     }
 
-    private static Parsed<Series> nowhere(List<Piece> pieces, String name) {
+    private static Parsed<Series> nowhere(List<Piece> pieces, String name, MassUnit masses) {
         TreeSet<Column> measured = new TreeSet<>();
         pieces.forEach(piece -> measured.addAll(piece.measures().figures().keySet()));
         return Parsed.refused(
@@ -93,6 +94,8 @@ public record Series(String name, List<ChartPoint> points) {
                         : "chart one of "
                                 + String.join(
                                         ", ",
-                                        measured.stream().map(Column::format).toList()));
+                                        measured.stream()
+                                                .map(each -> each.format(masses))
+                                                .toList()));
     }
 }

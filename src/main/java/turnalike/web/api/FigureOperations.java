@@ -219,7 +219,7 @@ final class FigureOperations {
         RuleChoice rules = RuleChoice.find(word)
                 .orElseThrow(() -> Refusal.of(
                         422, "rules", "no choice is called '%s'".formatted(word), "give one of " + RuleChoice.words()));
-        ControlReport report = ControlReport.of(Optional.of(job), read.pieces(), column, ChartConstants.PRINTED, rules)
+        ControlReport report = ControlReport.of(Optional.of(job), read, column, ChartConstants.PRINTED, rules)
                 .fold(found -> found, (what, mend) -> {
                     throw Refusal.of(422, column, what, mend);
                 });

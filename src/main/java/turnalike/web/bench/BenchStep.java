@@ -59,7 +59,7 @@ public record BenchStep(
 
     /** While it is out of round the speed for roughing; from the first cut on the round, the slower one of a piece that whips. */
     private static String speed(Turning turning, Cut cut) {
-        boolean still = cut.phase() == Phase.HOLDING || cut.tool() == Tool.SAW;
+        boolean still = cut.tool() == Tool.HOLD || cut.tool() == Tool.SAW;
         return still
                 ? ""
                 : turning.offered()

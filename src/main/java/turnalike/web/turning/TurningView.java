@@ -85,7 +85,7 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
                         elevation(fit, FRAME_WIDTH_MM),
                         elevation(fit, NARROW_FRAME_WIDTH_MM),
                         fit.misfits().stream().map(Misfit::sentence).toList(),
-                        fit.sentences(units())));
+                        fit.sentences(units(), plan.job().tolerances().masses())));
     }
 
     private String elevation(FrameFit fit, double widthMm) {
@@ -128,11 +128,13 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
                             place.formatRoughly(units()),
                             "from the start end",
                             "Steady rest")));
-            out.add(figure(
-                    "Bows under the tailstock at",
-                    bows(whip.buckling()),
-                    turning().isFarFromBowing() ? whip.buckling().formatRoughly(units()) : "",
-                    "Buckling"));
+            if (whip.ends().bearsThrust()) {
+                out.add(figure(
+                        "Bows under the tailstock at",
+                        bows(whip.buckling()),
+                        turning().isFarFromBowing() ? whip.buckling().formatRoughly(units()) : "",
+                        "Buckling"));
+            }
         });
         return out;
     }

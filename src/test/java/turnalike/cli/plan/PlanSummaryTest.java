@@ -27,6 +27,25 @@ class PlanSummaryTest {
         assertThat(text("in", "1 3/4")).containsPattern("rough .* \\d\\.\\d board feet \\(0\\.\\d{4} m3\\) in all");
     }
 
+    /** Inches end in "in": nothing that follows begins with another. */
+    @Test
+    void the_octagon_is_told_where_there_are_corners_to_take_off() {
+        assertThat(text("in", "1 3/4"))
+                .contains("  octagon  mark each face 33/64 in (13 mm) from both its edges\n")
+                .doesNotContain(") in from");
+        String square = InventedLeg.text("", "").replace("\"section\": \"round\"", "\"section\": \"square\"");
+        String pommel = square.replace(
+                "\"kind\": \"tenon\", \"length\": 30, \"diameter\": 20", "\"kind\": \"square\", \"length\": 30");
+        assertThat(summary(square)).contains("from both its edges\n");
+        assertThat(summary(pommel)).contains("from both its edges, between the squares only\n");
+        assertThat(summary(square.replace("\"section\": \"square\"", "\"section\": \"round\"")))
+                .doesNotContain("octagon");
+    }
+
+    private static String summary(String job) {
+        return PlanSummary.text(Plan.of(JobReader.read(job).job().orElseThrow(), Effort.ofAsks(1000)));
+    }
+
     @Test
     void roughing_is_told_with_its_own_speeds() {
         String knob = """

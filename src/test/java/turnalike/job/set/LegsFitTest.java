@@ -17,6 +17,7 @@ import turnalike.job.fields.Json;
 import turnalike.job.fields.Reading;
 import turnalike.job.read.JobReader;
 import turnalike.units.Length;
+import turnalike.units.MassUnit;
 import turnalike.units.UnitSystem;
 
 /** Plain rods as legs, against points and vectors worked out here. */
@@ -141,12 +142,12 @@ class LegsFitTest {
         LegsFit three = fit(frame ->
                 frame.put("places", 3).put("rake_deg", 12).put("splay_deg", 9).put("height", 330));
         assertThat(three.isPairOnly()).isTrue();
-        assertThat(three.facts(UnitSystem.METRIC))
+        assertThat(three.facts(UnitSystem.METRIC, MassUnit.GRAM))
                 .anyMatch(line ->
                         line.startsWith("           two that mirror one another stand so; of 3 legs the others lean"));
         LegsFit four = fit(four(12, 9));
         assertThat(four.isPairOnly()).isFalse();
-        assertThat(four.facts(UnitSystem.METRIC)).noneMatch(line -> line.contains("mirror"));
+        assertThat(four.facts(UnitSystem.METRIC, MassUnit.GRAM)).noneMatch(line -> line.contains("mirror"));
     }
 
     @Test
@@ -199,7 +200,7 @@ class LegsFitTest {
     /** Whatever else is told of legs, this stands last. */
     @Test
     void what_bears_people_is_left_to_licensed_practice() {
-        assertThat(seat(20, 50).facts(UnitSystem.METRIC))
+        assertThat(seat(20, 50).facts(UnitSystem.METRIC, MassUnit.GRAM))
                 .last()
                 .asString()
                 .contains("bore a scrap", "licensed practice");
@@ -211,10 +212,11 @@ class LegsFitTest {
         assertThat(seat(20, 50).standsOff().orElseThrow().mm())
                 .isCloseTo(36 * Math.tan(Math.toRadians(20)), within(1e-9));
         assertThat(seat(0, 50).standsOff()).isEmpty();
-        assertThat(seat(20, 50).facts(UnitSystem.METRIC)).anyMatch(line -> line.contains("stands off by 13.1 mm"));
-        assertThat(fit(four(11, 7)).facts(UnitSystem.METRIC))
+        assertThat(seat(20, 50).facts(UnitSystem.METRIC, MassUnit.GRAM))
+                .anyMatch(line -> line.contains("stands off by 13.1 mm"));
+        assertThat(fit(four(11, 7)).facts(UnitSystem.METRIC, MassUnit.GRAM))
                 .anyMatch(line -> line.contains("they meet inside the leg"));
-        assertThat(seat(20, 50).facts(UnitSystem.METRIC)).noneMatch(line -> line.contains("they meet"));
+        assertThat(seat(20, 50).facts(UnitSystem.METRIC, MassUnit.GRAM)).noneMatch(line -> line.contains("they meet"));
     }
 
     @Test

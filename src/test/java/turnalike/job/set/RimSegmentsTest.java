@@ -107,7 +107,8 @@ class RimSegmentsTest {
         double holes = 5 * Math.PI / 4 * 12 * 12 * 10;
         assertThat(((WheelFit) fit).whole().rim().orElseThrow().grams())
                 .isCloseTo(grams * (ring - holes) / ring, within(1e-6));
-        assertThat(fit.sentences(job.units())).anyMatch(line -> line.contains("its segments pull"));
+        assertThat(fit.sentences(job.units(), job.tolerances().masses()))
+                .anyMatch(line -> line.contains("its segments pull"));
         assertThat(new ObjectMapper()
                         .readTree(PlanJson.print(Plan.of(job, Effort.ofAsks(500))))
                         .get("frame")

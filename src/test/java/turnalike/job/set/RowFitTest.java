@@ -22,6 +22,7 @@ import turnalike.job.fields.Json;
 import turnalike.job.read.JobReader;
 import turnalike.turning.Cut;
 import turnalike.units.Length;
+import turnalike.units.MassUnit;
 import turnalike.units.Problem;
 import turnalike.units.UnitSystem;
 
@@ -75,7 +76,7 @@ class RowFitTest {
         assertThat(fit.widest()).isEqualTo(fit.end().diameter());
         assertThat(fit.isKept(between)).isFalse();
         assertThat(fit(wideEnds.andThen(frame -> frame.put("largest_opening", between.mm() + 1)))
-                        .facts(UnitSystem.METRIC))
+                        .facts(UnitSystem.METRIC, MassUnit.GRAM))
                 .anyMatch(line -> line.endsWith(": not kept"));
     }
 
@@ -101,10 +102,9 @@ class RowFitTest {
     void the_order_of_cuts_leaves_a_sloping_end_its_wood() {
         List<String> raked = cuts(45);
         assertThat(raked)
-                .anyMatch(cut -> cut.contains(
-                        "from the stick, laid 20 mm (25/32 in) in from the blank's start end, with square"));
-        assertThat(raked)
-                .anyMatch(cut -> cut.startsWith("lay the stick 20 mm (25/32 in) in from the blank's start end"));
+                .anyMatch(cut ->
+                        cut.contains("from the stick, laid 20 mm (25/32 in) from the blank's start end, with square"));
+        assertThat(raked).anyMatch(cut -> cut.startsWith("lay the stick 20 mm (25/32 in) from the blank's start end"));
         assertThat(raked)
                 .last()
                 .asString()
@@ -130,11 +130,28 @@ class RowFitTest {
                         "; on the bench, cut the end to its slope through the start line: the longer side reaches 20 mm (25/32 in) beyond it");
     }
 
+    /** What the frame tells of the slope, what the blank keeps for it and where the stick is laid are one figure, in steps of a rule. */
+    @Test
+    void the_slope_is_one_figure_wherever_it_is_told() {
+        // Half of 40 mm times tan 37 degrees is 15.07 mm: the next half millimetre is 15.5.
+        Plan raked =
+                plan(37, members -> members.addObject().put("kind", "square").put("length", 100));
+        List<String> cuts = raked.turning().cuts().stream().map(Cut::what).toList();
+        assertThat(raked.frame().orElseThrow().facts(UnitSystem.METRIC, MassUnit.GRAM))
+                .anyMatch(line -> line.contains("the longer side reaches 15.5 mm (39/64 in) at each end"));
+        assertThat(cuts).anyMatch(cut -> cut.startsWith("lay the stick 15.5 mm (39/64 in) from the blank's start end"));
+        assertThat(cuts).last().asString().contains("15.5 mm (39/64 in) beyond each line");
+    }
+
     private static List<String> cuts(double rake) {
         return cuts(rake, members -> members.addObject().put("kind", "square").put("length", 100));
     }
 
     private static List<String> cuts(double rake, Consumer<ArrayNode> last) {
+        return plan(rake, last).turning().cuts().stream().map(Cut::what).toList();
+    }
+
+    private static Plan plan(double rake, Consumer<ArrayNode> last) {
         ObjectNode root =
                 tree(frame -> frame.put("places", 9).put("clear", 1000).put("rake_deg", rake));
         var members = (ArrayNode) root.at("/pattern/members");
@@ -142,10 +159,7 @@ class RowFitTest {
         members.addObject().put("kind", "square").put("length", 100);
         members.addObject().put("kind", "cylinder").put("length", 500).put("diameter", 30);
         last.accept(members);
-        Job job = JobReader.read(Json.print(root)).job().orElseThrow();
-        return Plan.of(job, Effort.ofAsks(200)).turning().cuts().stream()
-                .map(Cut::what)
-                .toList();
+        return Plan.of(JobReader.read(Json.print(root)).job().orElseThrow(), Effort.ofAsks(200));
     }
 
     /** A square end lies on a sloping rail only when it is cut to the slope: at 45 degrees half its side further on the longer side. */
@@ -163,7 +177,7 @@ class RowFitTest {
             assertThat(cut.upper()).isFalse();
             assertThat(cut.beyond().mm()).isCloseTo(20, within(1e-9));
         });
-        assertThat(fit.facts(UnitSystem.METRIC))
+        assertThat(fit.facts(UnitSystem.METRIC, MassUnit.GRAM))
                 .anyMatch(line -> line.contains("no tenon at the lower end: cut it on the slope, 45° off square"));
         assertThat(fit.misfits()).isEmpty();
         assertThat(squareEnded(root, 639).misfits()).singleElement().satisfies(misfit -> assertThat(misfit.sentence())
@@ -328,7 +342,7 @@ class RowFitTest {
             assertThat(working.source()).isEqualTo("International Residential Code 2018, R312.1.3");
             assertThat(working.sureness()).contains("check with your local authority");
         });
-        assertThat(fit.facts(UnitSystem.METRIC))
+        assertThat(fit.facts(UnitSystem.METRIC, MassUnit.GRAM))
                 .anyMatch(line -> line.contains("check with your local authority"))
                 .noneMatch(line -> line.contains("R312"));
     }
@@ -343,7 +357,7 @@ class RowFitTest {
         String caution = "check with your local authority";
         boolean worked =
                 fit.workings().stream().anyMatch(each -> each.sureness().contains(caution));
-        boolean told = fit.facts(UnitSystem.METRIC).stream().anyMatch(line -> line.contains(caution));
+        boolean told = fit.facts(UnitSystem.METRIC, MassUnit.GRAM).stream().anyMatch(line -> line.contains(caution));
         assertThat(worked).isEqualTo(told);
         return told;
     }

@@ -18,10 +18,13 @@ import turnalike.job.Plan;
 import turnalike.job.fields.Json;
 import turnalike.job.pieces.MatchJob;
 import turnalike.job.read.JobReader;
+import turnalike.language.Language;
+import turnalike.language.Speech;
 import turnalike.pieces.Measures;
 import turnalike.pieces.Piece;
 import turnalike.units.Length;
 import turnalike.units.Mass;
+import turnalike.units.MassUnit;
 import turnalike.units.UnitSystem;
 
 /** A wheel of plain cylinders, where everything is told by a line of trigonometry; and what is said to mend it does. */
@@ -410,7 +413,7 @@ class WheelFitTest {
                         && each.where().equals("rim")
                         && each.what().startsWith("the mortises run out of its faces, 1 mm")
                         && each.mend().startsWith("a rim 30 mm"));
-        assertThat(rim.facts(UnitSystem.METRIC))
+        assertThat(rim.facts(UnitSystem.METRIC, MassUnit.GRAM))
                 .anyMatch(line -> line.contains("coming out at the rim's outside by 2 mm"));
         assertThat(fit(10, 90, frame -> frame.put("rim_width", 35).put("rim_thickness", 20))
                         .misfits())
@@ -459,7 +462,7 @@ class WheelFitTest {
         assertThat(whole.periodS(whole.trialGMm()).orElseThrow()).isCloseTo(trial, withinPercentage(0.01));
         assertThat(whole.permitted().get(0).gMm()).isCloseTo(allowed, within(1e-6));
         assertThat(whole.periodS(allowed).orElseThrow()).isCloseTo(grade, withinPercentage(0.01));
-        assertThat(fit.facts(UnitSystem.METRIC))
+        assertThat(fit.facts(UnitSystem.METRIC, MassUnit.GRAM))
                 .anyMatch(line -> line.contains(
                         "10 g stuck on 380 mm (14 61/64 in) from the axle would rock it in %.0f s there and back"
                                 .formatted(trial)))
@@ -467,6 +470,31 @@ class WheelFitTest {
                         "at 45 turns a minute balance grade G16 allows %.0f g·mm (a swing of %.1f s), balance grade G40"
                                 .formatted(100 * Math.rint(allowed / 100), grade)));
         assertThat(fit.workings()).anyMatch(working -> working.figure().equals("rocking of the whole wheel"));
+    }
+
+    /** Whose scale shows ounces reads pounds and ounces first, beside millimetres too. */
+    @Test
+    void the_whole_wheel_weighs_what_the_jobs_scale_would_say() {
+        WheelFit fit = fit(10, 90, frame -> frame.put("rim_width", 120)
+                .put("rim_thickness", 60)
+                .put("hub_length", 100)
+                .put("counterweight_radius", 380));
+        String pounds = "%.2f lb".formatted(fit.whole().mass().pounds());
+        String grams = fit.whole().mass().formatGrams();
+        assertThat(grams).endsWith(" kg");
+        assertThat(fit.facts(UnitSystem.INCH, MassUnit.OUNCE))
+                .anyMatch(line -> line.startsWith("  whole    %s (%s): spokes ".formatted(pounds, grams)))
+                .anyMatch(line -> line.contains("once balanced, 0.4 oz (10 g) stuck on"));
+        assertThat(fit.facts(UnitSystem.INCH, MassUnit.GRAM))
+                .anyMatch(line -> line.startsWith("  whole    %s (%s): spokes ".formatted(grams, pounds)));
+        assertThat(fit.facts(UnitSystem.METRIC, MassUnit.GRAM))
+                .anyMatch(line -> line.startsWith("  whole    %s: spokes ".formatted(grams)));
+        for (MassUnit masses : MassUnit.values()) {
+            assertThat(fit.sentences(UnitSystem.INCH, masses).stream()
+                            .map(line -> Speech.in(Language.GERMAN, () -> Speech.of(line))))
+                    .anyMatch(line -> line.startsWith("Das Ganze: ") && line.contains(": Speichen "))
+                    .noneMatch(line -> line.contains("Whole") || line.contains("rim ") || line.contains("hub "));
+        }
     }
 
     /** A wheel let go from a small angle, four quarters of its swing. */
@@ -485,7 +513,7 @@ class WheelFitTest {
 
     @Test
     void a_wheel_of_which_hub_or_rim_is_not_told_asks_for_them() {
-        assertThat(fit(10, 90, frame -> {}).facts(UnitSystem.METRIC))
+        assertThat(fit(10, 90, frame -> {}).facts(UnitSystem.METRIC, MassUnit.GRAM))
                 .noneMatch(line -> line.contains("rock it"))
                 .anyMatch(line -> line.contains("once the hub's length and the rim's width and thickness are told"));
     }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import turnalike.pieces.PiecesFile;
+import turnalike.units.MassUnit;
 import turnalike.units.Parsed;
 import turnalike.units.UnitSystem;
 
@@ -163,15 +164,28 @@ class ControlChartTest {
         var pieces = PiecesFile.parse(
                         "piece,mass_oz,length,d1,temp,note\n1,6,559,,\"20,5\",a\n2,,560,22,21,b\n", UnitSystem.METRIC)
                 .pieces();
-        assertThat(Series.of(pieces, "length").get().points())
+        assertThat(Series.of(pieces, "length", MassUnit.GRAM).get().points())
                 .containsExactly(new ChartPoint("1", 559), new ChartPoint("2", 560));
-        assertThat(Series.of(pieces, "mass_oz").get().points().get(0).value()).isCloseTo(6, within(1e-12));
-        assertThat(Series.of(pieces, "mass_g").get().points().get(0).value()).isCloseTo(170.09713875, within(1e-9));
-        assertThat(Series.of(pieces, "temp").get().points())
+        assertThat(Series.of(pieces, "mass_oz", MassUnit.GRAM)
+                        .get()
+                        .points()
+                        .get(0)
+                        .value())
+                .isCloseTo(6, within(1e-12));
+        assertThat(Series.of(pieces, "mass_g", MassUnit.GRAM)
+                        .get()
+                        .points()
+                        .get(0)
+                        .value())
+                .isCloseTo(170.09713875, within(1e-9));
+        assertThat(Series.of(pieces, "temp", MassUnit.GRAM).get().points())
                 .containsExactly(new ChartPoint("1", 20.5), new ChartPoint("2", 21));
-        assertThat(Series.of(pieces, "note")).isInstanceOf(Parsed.Refused.class);
-        assertThat(Series.of(pieces, "d9"))
+        assertThat(Series.of(pieces, "note", MassUnit.GRAM)).isInstanceOf(Parsed.Refused.class);
+        assertThat(Series.of(pieces, "d9", MassUnit.GRAM))
                 .isInstanceOfSatisfying(Parsed.Refused.class, refused -> assertThat(refused.mend())
                         .isEqualTo("chart one of mass_g, length, d1"));
+        assertThat(Series.of(pieces, "mass", MassUnit.OUNCE))
+                .isInstanceOfSatisfying(Parsed.Refused.class, refused -> assertThat(refused.mend())
+                        .isEqualTo("chart one of mass_oz, length, d1"));
     }
 }
