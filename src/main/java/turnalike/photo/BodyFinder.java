@@ -70,16 +70,20 @@ final class BodyFinder {
         return new BodyFinder(picture, pointed).find();
     }
 
+    /** The piece by light where hue is taken first, and by hue where light is: something beside it may be of its hue, or of its light. */
+    static Body otherwise(CoarsePicture picture) throws Unsure {
+        return new BodyFinder(picture, Optional.empty()).onEvenGround(true);
+    }
+
     /** A piece that is about where a mask is 1, by the colours there and beside it. */
     static Body near(CoarsePicture picture, byte[] mask) throws Unsure {
-        BodyFinder finder = new BodyFinder(picture, Optional.empty());
-        return finder.refined(Blob.of(mask, picture.width()), finder.grey(mask.clone()));
+        return LearntBody.of(picture, Blob.of(mask, picture.width()), mask.clone());
     }
 
     private Body find() throws Unsure {
         checkLight();
         try {
-            return onEvenGround();
+            return onEvenGround(false);
         } catch (Unsure why) {
             if (!OF_THE_GROUND.contains(why.answer().reason())) {
                 throw why;
@@ -103,7 +107,7 @@ final class BodyFinder {
     }
 
     /** On a ground of one colour, changing smoothly. */
-    private Body onEvenGround() throws Unsure {
+    private Body onEvenGround(boolean otherwise) throws Unsure {
         // First by hue, which no shadow has of its own; else by light too.
         Ground.Distances ground = Ground.distances(picture);
         Cores.Work<Patches> inHue = Cores.begin(() -> patches(ground.byHue()));
@@ -112,7 +116,7 @@ final class BodyFinder {
         boolean hueSeesLess = !byHue.likely.isEmpty()
                 && !byLight.likely.isEmpty()
                 && byHue.likely.get(0).length() < 0.8 * byLight.likely.get(0).length();
-        boolean taken = !byHue.likely.isEmpty() && !hueSeesLess;
+        boolean taken = (!byHue.likely.isEmpty() && !hueSeesLess) != otherwise;
         return bodyOf(taken ? byHue : byLight, taken ? In.HUE : In.LIGHT);
     }
 
@@ -148,11 +152,11 @@ final class BodyFinder {
             byte[] own = what == In.HUE ? surely(best, found) : PatchBody.solid(grey(best.mask(found.labels.data)));
             Optional<Body> asItIs = PatchBody.find(picture, own, best);
             if (asItIs.isPresent()) {
-                checkRim(asItIs.orElseThrow().mask());
+                checkRim(asItIs.orElseThrow().mask(), width, height);
                 return asItIs.orElseThrow();
             }
         }
-        return refined(best, grey(best.mask(found.labels.data)));
+        return LearntBody.of(picture, best, best.mask(found.labels.data));
     }
 
     /** Of a patch what is as far from the ground as most of it, and no stain of the ground that touches it. */
@@ -179,7 +183,8 @@ final class BodyFinder {
         return own;
     }
 
-    private void checkRim(byte[] mask) throws Unsure {
+    /** That it runs out of the picture nowhere. */
+    static void checkRim(byte[] mask, int width, int height) throws Unsure {
         for (int y = 0; y < height; y++) {
             boolean touches = mask[y * width] > 0 || mask[y * width + width - 1] > 0;
             for (int x = 0; x < width && (y == 0 || y == height - 1); x++) {
@@ -231,8 +236,12 @@ final class BodyFinder {
     }
 
     private void checkLight() throws Unsure {
-        float[] green = picture.planes()[1];
-        float bright = Ranked.ofMany(green, (int) (green.length * 0.98));
+        // Whatever its colour: on a red cloth green and blue may be black.
+        float[] brightest = picture.planes()[0].clone();
+        for (int i = 0; i < brightest.length; i++) {
+            brightest[i] = Math.max(brightest[i], Math.max(picture.planes()[1][i], picture.planes()[2][i]));
+        }
+        float bright = Ranked.ofMany(brightest, (int) (brightest.length * 0.98));
         // The root of linear light: 0.1 is a hundredth of full light, code 25 of 255.
         if (bright < 0.11) {
             throw new Unsure(
@@ -256,92 +265,5 @@ final class BodyFinder {
             far += Math.pow(mean[0][c] - mean[1][c], 2);
         }
         return Math.sqrt(far) < 0.16;
-    }
-
-    private Body refined(Blob blob, GrayU8 own) throws Unsure {
-        byte[] known = new byte[width * height];
-        double x = blob.x();
-        double y = blob.y();
-        double angle = blob.angle();
-        double from = blob.from();
-        double to = blob.to();
-        double middle = (from + to) / 2;
-        double half = Math.max(4, Math.sqrt(12) * blob.deviation() / 2);
-        HalfWidths run = HalfWidths.of(new Strip(x, y, angle, from, to, 4), new int[0]);
-        for (int round = 0; round < 4; round++) {
-            double margin = Math.max(10, 0.06 * (to - from));
-            int reach = (int) Math.ceil(Math.max(8, 2.2 * half) + 6);
-            Strip strip = new Strip(x, y, angle, from - margin, to + margin, reach);
-            mark(known, strip, own, round == 0 ? 0.8 : 0.9, middle, to - from);
-            float[] likely = Strip.likelihood(picture, known);
-            run = HalfWidths.of(strip, strip.halfWidths(likely, width, height, 1.2));
-            if (run.last() - run.first() < 20) {
-                throw new Unsure(
-                        PhotoTrace.Reason.NO_PIECE,
-                        "the piece cannot be told from what lies around it",
-                        "take it on a plain ground of another colour");
-            }
-            from = run.from();
-            to = run.to();
-            own.data = run.painted(width, height);
-            double[] line = midline(likely, run);
-            // The line is given across the strip: shift the axis to it.
-            double shift = line[0];
-            double turn = Math.atan(line[1]);
-            x = strip.pointX(0, shift);
-            y = strip.pointY(0, shift);
-            angle += turn;
-            half = run.widest();
-            middle = (from + to) / 2;
-        }
-        Body body = new Body(own.data, x, y, angle, from, to, half);
-        Body mirrored = MirrorBody.of(picture, body);
-        checkRim(mirrored.mask());
-        return mirrored;
-    }
-
-    /** Marks what is surely piece and surely not: the patch without its rim, less its outer tenths, and the strip beyond its rim. */
-    private void mark(byte[] known, Strip strip, GrayU8 own, double core, double middle, double length) {
-        Arrays.fill(known, (byte) 0);
-        GrayU8 inner = BinaryImageOps.erode8(own, 2, null);
-        GrayU8 outer = BinaryImageOps.dilate8(own, 4, null);
-        for (int t = 0; t < strip.count(); t++) {
-            boolean within = Math.abs(strip.from() + t - middle) < core * length / 2;
-            for (int h = -2 * strip.reach(); h <= 2 * strip.reach(); h++) {
-                int pixel = strip.pixel(t, h, width, height);
-                if (pixel >= 0) {
-                    known[pixel] = (byte) (inner.data[pixel] > 0 && within ? 1 : outer.data[pixel] == 0 ? -1 : 0);
-                }
-            }
-        }
-    }
-
-    /** Where the middle of the likely pixels lies across the strip, as a straight line over the place along: at 0 and its slope. */
-    private double[] midline(float[] likely, HalfWidths run) {
-        Strip strip = run.strip();
-        int[] widths = run.widths();
-        StraightLine middle = new StraightLine();
-        for (int t = run.first(); t <= run.last(); t++) {
-            // Each side's own best edge near the common one.
-            double[] edge = new double[2];
-            for (int side = 0; side < 2; side++) {
-                double best = Double.POSITIVE_INFINITY;
-                double sum = 0;
-                int low = Math.max(0, widths[t] - 8);
-                for (int h = low; h < Math.min(strip.reach(), widths[t] + 8); h++) {
-                    int pixel = strip.pixel(t, side == 0 ? h + 0.5 : -h - 0.5, width, height);
-                    sum -= pixel < 0 ? -1 : likely[pixel];
-                    if (sum < best) {
-                        best = sum;
-                        edge[side] = h + 1;
-                    }
-                }
-                if (best >= 0) {
-                    edge[side] = low;
-                }
-            }
-            middle.add(strip.from() + t, (edge[0] - edge[1]) / 2);
-        }
-        return middle.solved();
     }
 }

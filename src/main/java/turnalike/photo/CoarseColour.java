@@ -17,6 +17,11 @@ record CoarseColour(double acrossVariance, double downVariance) {
         return new CoarseColour(across ? VARIANCE : 0, down ? VARIANCE : 0);
     }
 
+    /** In the picture made so many times smaller. */
+    CoarseColour smaller(int factor) {
+        return new CoarseColour(acrossVariance / (factor * factor), downVariance / (factor * factor));
+    }
+
     /** The softening along a line, a standard deviation in pixels. */
     double along(double[] direction) {
         return Math.sqrt(acrossVariance * direction[0] * direction[0] + downVariance * direction[1] * direction[1]);

@@ -25,7 +25,8 @@ public sealed interface PhotoTrace permits PhotoTrace.Traced, PhotoTrace.NotSure
      * @param profile from the start end on, a station every 0.5 mm or closer; each station's uncertainty holds in about two of three places
      * @param fitted the same for members to be fitted to: what is hardly seen beside a step is not hidden there, for it tells where the step is
      * @param squares stretches lit as flats, in order: their radius is half their side
-     * @param mmPerPixel how much of the piece, at the middle of its axis, one pixel of the picture shows
+     * @param mmPerPixel how much of the piece, at the middle of its axis, one pixel of the picture shows; where that has much grain,
+     *     one of the picture made smaller, as it was traced
      * @param scaleFrom where the scale came from, in words
      * @param viewFrom where the angle of view came from, in words
      * @param overlay where it lies in the picture

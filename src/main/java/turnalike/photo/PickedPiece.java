@@ -31,7 +31,7 @@ final class PickedPiece {
 
     /** The rest of the way from a body to the answer, if there is one. */
     interface Tracing {
-        Optional<PhotoTrace> of(BodyFinder.Body body) throws Unsure;
+        Optional<PhotoTrace.Traced> of(BodyFinder.Body body) throws Unsure;
     }
 
     /**
@@ -41,16 +41,16 @@ final class PickedPiece {
      * @param found what was taken for it before, if anything was: then it is there, whatever else can be traced
      * @param tracing how to trace it
      */
-    static Optional<PhotoTrace> of(
+    static Optional<PhotoTrace.Traced> of(
             List<Cores.Work<BodyFinder.Body>> bodies, Optional<BodyFinder.Body> found, Tracing tracing) throws Unsure {
         return new PickedPiece(tracing, bodies).trace(found);
     }
 
-    private Optional<PhotoTrace> trace(Optional<BodyFinder.Body> found) throws Unsure {
+    private Optional<PhotoTrace.Traced> trace(Optional<BodyFinder.Body> found) throws Unsure {
         for (int k = 0; k < bodies.size(); k++) {
             Optional<BodyFinder.Body> body =
                     body(k).filter(each -> found.isEmpty() || mostOf(found.orElseThrow(), each));
-            Optional<PhotoTrace> trace = body.isPresent() ? tracing.of(body.orElseThrow()) : Optional.empty();
+            Optional<PhotoTrace.Traced> trace = body.isPresent() ? tracing.of(body.orElseThrow()) : Optional.empty();
             if (trace.isPresent()) {
                 return hasRival(body.orElseThrow(), k + 1) ? Optional.empty() : trace;
             }

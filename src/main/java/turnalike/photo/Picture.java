@@ -81,6 +81,11 @@ final class Picture {
         stepY = turned ? column : line;
     }
 
+    /** One of bytes in the order red, green, blue, row by row. */
+    static Picture of(byte[] data, int width, int height) {
+        return new Picture(data, RED_FIRST, 3, width, height, 1);
+    }
+
     static Picture decode(byte[] bytes, PictureFile file, int orientation) throws Unsure {
         try {
             if (file.format().equals("png") && PngRows.reads(bytes)) {

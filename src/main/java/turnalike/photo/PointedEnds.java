@@ -143,7 +143,7 @@ final class PointedEnds {
     }
 
     /** The trace of the part between the ends. */
-    PhotoTrace cut(PhotoTrace.Traced all) {
+    PhotoTrace.Traced cut(PhotoTrace.Traced all) {
         if (cuts.isEmpty()) {
             return all;
         }

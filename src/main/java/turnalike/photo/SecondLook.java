@@ -18,12 +18,19 @@ final class SecondLook {
             PhotoTrace.Reason.NOT_ROUND,
             PhotoTrace.Reason.LIKE_GROUND);
 
+    /** A smaller share of the length of what was found first, and what is found otherwise is no more than part of the piece. */
+    private static final double LEAST_OF = 0.7;
+
     private final CoarsePicture whole;
 
     private final Attempt attempt;
 
-    private SecondLook(CoarsePicture whole, Attempt attempt) {
+    /** What is shorter, in pixels of the picture, is only a part of the piece. */
+    private final double leastLong;
+
+    private SecondLook(CoarsePicture whole, double leastLong, Attempt attempt) {
         this.whole = whole;
+        this.leastLong = leastLong;
         this.attempt = attempt;
     }
 
@@ -35,11 +42,18 @@ final class SecondLook {
     /** Traces what was found, or tells why it cannot be. */
     interface Attempt {
         /** Traces it with so much care. */
-        PhotoTrace trace(BodySearch.Found found, Care care) throws Unsure;
+        PhotoTrace.Traced trace(BodySearch.Found found, Care care) throws Unsure;
+    }
+
+    /** Traces the picture made smaller, if there is much grain in it. */
+    interface Smaller {
+        /** Of what is no shorter in the picture than so many pixels. */
+        Optional<PhotoTrace> trace(double leastLong) throws Unsure;
     }
 
     /** As it is found, or else in one of the other ways. */
-    static PhotoTrace trace(CoarsePicture whole, Search search, Attempt attempt) throws Unsure {
+    static PhotoTrace trace(CoarsePicture whole, Search search, Attempt attempt, Smaller smaller) throws Unsure {
+        SecondLook look = new SecondLook(whole, 0, attempt);
         Optional<BodySearch.Found> found = Optional.empty();
         try {
             found = Optional.of(search.found());
@@ -49,8 +63,11 @@ final class SecondLook {
             if (!MAY_LIE_OTHERWISE.contains(reason)) {
                 throw why;
             }
-            SecondLook look = new SecondLook(whole, attempt);
-            Optional<PhotoTrace> other = look.otherwise(found);
+            Optional<PhotoTrace> inLessGrain = smaller.trace(LEAST_OF * longOf(found));
+            if (inLessGrain.isPresent()) {
+                return inLessGrain.orElseThrow();
+            }
+            Optional<PhotoTrace.Traced> other = look.otherwise(found);
             if (other.isEmpty() && reason != PhotoTrace.Reason.TWO_PIECES) {
                 other = look.picked(found);
             }
@@ -65,15 +82,48 @@ final class SecondLook {
         }
     }
 
-    private Optional<PhotoTrace> otherwise(Optional<BodySearch.Found> found) throws Unsure {
+    /**
+     * The same without what takes longest, to pick the piece from among much else.
+     *
+     * @param whole the picture
+     * @param leastLong what is shorter, in pixels of the picture, is only a part of the piece
+     * @param attempt at tracing what is found
+     * @return none where it is refused
+     */
+    static Optional<PhotoTrace.Traced> shortly(CoarsePicture whole, double leastLong, Attempt attempt) throws Unsure {
+        SecondLook look = new SecondLook(whole, leastLong, attempt);
+        Optional<BodySearch.Found> found = look.found(whole);
         if (found.isPresent()) {
-            Optional<PhotoTrace> trace = unshaded(found.orElseThrow());
+            Optional<PhotoTrace.Traced> trace = look.passed(found.orElseThrow(), Care.BOTH_SIDES);
             if (trace.isPresent()) {
                 return trace;
             }
         }
+        Optional<PhotoTrace.Traced> other = look.otherwise(found);
+        return other.isPresent() || found.isEmpty() ? other : look.passed(found.orElseThrow(), Care.USUAL);
+    }
+
+    private Optional<BodySearch.Found> found(CoarsePicture picture) {
+        try {
+            return Optional.of(BodySearch.find(picture, Optional.empty(), Optional.empty()));
+        } catch (Unsure none) {
+            return Optional.empty();
+        }
+    }
+
+    private Optional<PhotoTrace.Traced> otherwise(Optional<BodySearch.Found> found) throws Unsure {
+        if (found.isPresent()) {
+            Optional<PhotoTrace.Traced> trace = unshaded(found.orElseThrow());
+            if (trace.isPresent()) {
+                return trace;
+            }
+        }
+        Optional<PhotoTrace.Traced> inOtherLight = byOther(found);
+        if (inOtherLight.isPresent()) {
+            return inOtherLight;
+        }
         for (byte[] shows : EvenAreas.of(whole)) {
-            Optional<PhotoTrace> trace = onArea(shows);
+            Optional<PhotoTrace.Traced> trace = onArea(shows);
             if (trace.isPresent()) {
                 return trace;
             }
@@ -81,17 +131,37 @@ final class SecondLook {
         return Optional.empty();
     }
 
-    private Optional<PhotoTrace> onArea(byte[] shows) throws Unsure {
+    private Optional<PhotoTrace.Traced> onArea(byte[] shows) throws Unsure {
         Optional<BodySearch.Found> there = within(shows);
         if (there.isEmpty()) {
             return Optional.empty();
         }
-        Optional<PhotoTrace> trace = passed(there.orElseThrow(), Care.BOTH_SIDES);
+        Optional<PhotoTrace.Traced> trace = passed(there.orElseThrow(), Care.BOTH_SIDES);
         return trace.isPresent() ? trace : unshaded(there.orElseThrow());
     }
 
+    /** What is found by light where hue was asked, or by hue where light was; no smaller part of the piece than what was found before. */
+    private Optional<PhotoTrace.Traced> byOther(Optional<BodySearch.Found> found) throws Unsure {
+        try {
+            BodyFinder.Body body = BodyFinder.otherwise(whole);
+            BodySearch.Found other = new BodySearch.Found(body, whole);
+            return longOf(Optional.of(other)) < LEAST_OF * longOf(found)
+                    ? Optional.empty()
+                    : passed(other, Care.BOTH_SIDES);
+        } catch (Unsure none) {
+            stopIfStopped(none);
+            return Optional.empty();
+        }
+    }
+
+    private static void stopIfStopped(Unsure refused) throws Unsure {
+        if (refused.answer().reason() == PhotoTrace.Reason.STOPPED) {
+            throw refused;
+        }
+    }
+
     /** Whatever else stands out from all round it. */
-    private Optional<PhotoTrace> picked(Optional<BodySearch.Found> found) throws Unsure {
+    private Optional<PhotoTrace.Traced> picked(Optional<BodySearch.Found> found) throws Unsure {
         return PickedPiece.of(
                 OwnColours.of(whole),
                 found.map(BodySearch.Found::body),
@@ -111,21 +181,29 @@ final class SecondLook {
         }
     }
 
-    private Optional<PhotoTrace> unshaded(BodySearch.Found found) throws Unsure {
+    private Optional<PhotoTrace.Traced> unshaded(BodySearch.Found found) throws Unsure {
         Optional<BodyFinder.Body> body = Unshaded.of(found.coarse(), found.body());
         return body.isEmpty()
                 ? Optional.empty()
                 : passed(new BodySearch.Found(body.orElseThrow(), found.coarse()), Care.BOTH_SIDES);
     }
 
+    /** How long in the picture a body is that was found, in its pixels. */
+    private static double longOf(Optional<BodySearch.Found> found) {
+        return found.map(each ->
+                        each.coarse().block() * (each.body().to() - each.body().from()))
+                .orElse(0.0);
+    }
+
     /** The trace, unless it is refused; an end of the time given is no refusal of this one alone. */
-    private Optional<PhotoTrace> passed(BodySearch.Found found, Care care) throws Unsure {
+    private Optional<PhotoTrace.Traced> passed(BodySearch.Found found, Care care) throws Unsure {
+        if (longOf(Optional.of(found)) < leastLong) {
+            return Optional.empty();
+        }
         try {
             return Optional.of(attempt.trace(found, care));
         } catch (Unsure refused) {
-            if (refused.answer().reason() == PhotoTrace.Reason.STOPPED) {
-                throw refused;
-            }
+            stopIfStopped(refused);
             return Optional.empty();
         }
     }

@@ -47,7 +47,11 @@ final class Tracer {
             // Where somebody pointed there is nothing else to look at.
             return pointed.isPresent()
                     ? traced(search.found(), asked, Care.USUAL)
-                    : SecondLook.trace(whole, search, (found, care) -> traced(found, asked, care));
+                    : SecondLook.trace(
+                            whole,
+                            search,
+                            (found, care) -> traced(found, asked, care),
+                            least -> inLessGrain(asked, least));
         } catch (Unsure unsure) {
             return unsure.answer();
         }
@@ -71,9 +75,38 @@ final class Tracer {
             SheetReading sheet,
             Optional<Length> span,
             PhotoWish wish,
-            Effort effort) {}
+            Effort effort) {
+        /** The same of the picture made so many times smaller. */
+        Asked smaller(int factor) {
+            return new Asked(
+                    PictureNoise.reduced(picture, factor),
+                    colour.smaller(factor),
+                    focal.smaller(factor),
+                    sheet,
+                    span,
+                    wish,
+                    effort);
+        }
+    }
 
-    private static PhotoTrace traced(BodySearch.Found found, Asked asked, Care care) throws Unsure {
+    /** The trace of a picture with much grain that was made smaller. */
+    private static Optional<PhotoTrace> inLessGrain(Asked asked, double leastLong) throws Unsure {
+        if (!PictureNoise.isMuch(asked.picture)) {
+            return Optional.empty();
+        }
+        int most = PictureNoise.mostSmaller(asked.picture);
+        for (int factor = 2; factor <= most; factor++) {
+            Asked small = asked.smaller(factor);
+            Optional<PhotoTrace.Traced> trace = SecondLook.shortly(
+                    CoarsePicture.of(small.picture), leastLong / factor, (found, care) -> traced(found, small, care));
+            if (trace.isPresent()) {
+                return Optional.of(PictureNoise.ofWhole(trace.orElseThrow(), factor, asked.picture));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static PhotoTrace.Traced traced(BodySearch.Found found, Asked asked, Care care) throws Unsure {
         Picture picture = asked.picture;
         PhotoWish wish = asked.wish;
         SheetReading sheet = asked.sheet;
