@@ -3,6 +3,8 @@ package turnalike.photo;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import turnalike.trace.Profile;
+import turnalike.units.Length;
 
 /**
  * The grain that a camera's noise makes of a picture in low light. Where there is much of it single pixels tell little: a contour that is walked from pixel to
@@ -22,6 +24,12 @@ final class PictureNoise {
     private static final double OF_SECOND_DIFFERENCE = 6;
 
     private static final int MOST_SMALLER = 4;
+
+    /**
+     * What such a trace is unsure by beside what it says of itself, pixels of the smaller picture: of ten pictures by one who had not seen the program 59 places in 100
+     * lay within what was stated without it.
+     */
+    private static final double IN_GRAIN = 0.25;
 
     private static final int LEAST_LONG = 400;
 
@@ -99,7 +107,7 @@ final class PictureNoise {
                 "there is much grain in the picture: it was made %d times smaller, and a pixel stands for as much more of the piece"
                         .formatted(factor));
         return new PhotoTrace.Traced(
-                small.profile(),
+                lessSure(small.profile(), IN_GRAIN * small.mmPerPixel()),
                 small.fitted(),
                 small.squares(),
                 small.mmPerPixel(),
@@ -113,6 +121,18 @@ final class PictureNoise {
                         enlarged(lies.leftEdge(), factor),
                         enlarged(lies.rightEdge(), factor)),
                 warnings);
+    }
+
+    private static Profile lessSure(Profile profile, double byMm) {
+        return new Profile(
+                profile.length(),
+                profile.stations().stream()
+                        .map(each -> new Profile.Station(
+                                each.place(),
+                                each.radius(),
+                                Length.ofMm(Math.hypot(byMm, each.uncertainty().mm()))))
+                        .toList(),
+                profile.hidden());
     }
 
     private static List<PixelPoint> enlarged(List<PixelPoint> points, int factor) {

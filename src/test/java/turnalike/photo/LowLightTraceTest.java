@@ -67,6 +67,8 @@ class LowLightTraceTest {
         int count = 0;
         for (Profile.Station station : traced.profile().stations()) {
             double place = station.place().mm();
+            // As sure as a pixel of the picture as given tells no radius of this one.
+            assertThat(station.uncertainty().mm()).isGreaterThan(0.25 * traced.mmPerPixel());
             boolean hidden = traced.profile().hidden().stream()
                     .anyMatch(
                             gap -> gap.from().mm() <= place && place <= gap.to().mm());
