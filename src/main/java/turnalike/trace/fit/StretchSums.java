@@ -7,14 +7,7 @@ import java.util.Arrays;
  * long piece millions of stations pass here.
  */
 final class StretchSums {
-    private static final double COARSE = 0.1;
-
-    /** Forms of two sizes other than the straight, in the order in which their sums stand. */
-    static final Form[] TWO = {
-        Form.STRAIGHT, Form.HUMP, Form.LEVEL_AT_START, Form.LEVEL_AT_END, Form.S, Form.REVERSE_S, Form.POINT
-    };
-
-    private static final int POINT = 6;
+    private static final Form[] TWO = TwoSizes.FORMS;
 
     private final Data data;
     private final double[] weight;
@@ -34,8 +27,9 @@ final class StretchSums {
 
     StretchSums(Data data) {
         this.data = data;
-        this.weight = weights(data, data.weight);
-        this.weightAtCorner = weights(data, data.weightAtCorner);
+        SeamWeights weights = new SeamWeights(data);
+        this.weight = weights.alone;
+        this.weightAtCorner = weights.atCorner;
         this.together = data.together.with(weight);
         this.ones = new double[data.size()];
         this.radii = new double[data.size()];
@@ -62,26 +56,6 @@ final class StretchSums {
 
     double whole() {
         return whole;
-    }
-
-    /**
-     * A seam among fixed places stands up to half a spacing off the joint, and where the outline is steep that alone shifts radii: their
-     * variance there is larger by the square of slope times spacing over twelve (that of an even spread).
-     */
-    private static double[] weights(Data data, double[] known) {
-        double[] out = known.clone();
-        // What a joint half a spacing off does to forms that are not steep, roughly: without it, what is drawn exactly
-        // would be cut up to follow it.
-        double coarse = data.swept ? COARSE * data.spacing() : 0;
-        for (int i = 0; i < out.length; i++) {
-            out[i] = 1 / (1 / out[i] + coarse * coarse);
-        }
-        for (int i = 2; data.swept && i + 2 < out.length; i++) {
-            double run = data.x[i + 2] - data.x[i - 2];
-            double rise = run > 0 ? (data.r[i + 2] - data.r[i - 2]) / 4 : 0;
-            out[i] = 1 / (1 / out[i] + rise * rise / 12);
-        }
-        return out;
     }
 
     /**
@@ -145,7 +119,7 @@ final class StretchSums {
     private void atPoint(Seam from, Seam to, double lengthMm, int low, int high) {
         double tip = (from.placeMm() + to.placeMm()) / 2;
         double r0 = data.r[from.first()];
-        double[] sum = sums[POINT];
+        double[] sum = sums[TwoSizes.POINT];
         boolean before = false;
         for (int i = low; i <= high; i++) {
             boolean near = data.isNear(i, tip);
@@ -294,9 +268,9 @@ final class StretchSums {
         double own = stands ? alone : together.own[i];
         double back = stands ? 0 : together.back[i];
         double r = own * (data.r[i] - r0) - (back == 0 ? 0 : back * (data.r[i - 1] - r0));
-        shares(u(Math.max(first, i - 1), from, lengthMm), shareBefore);
+        TwoSizes.shares(u(Math.max(first, i - 1), from, lengthMm), shareBefore);
         double before = shareBefore[0] - 0.5;
-        shares(u(i, from, lengthMm), share);
+        TwoSizes.shares(u(i, from, lengthMm), share);
         for (int k = 0; k < TWO.length; k++) {
             int begin = data.swept && TWO[k].steepAtStart() ? first + 1 : first;
             int end = data.swept && TWO[k].steepAtEnd() ? to.last() - 1 : to.last();
@@ -320,17 +294,6 @@ final class StretchSums {
         belly[6] += r * one;
         belly[7] += r * line;
         belly[8] += r * square;
-    }
-
-    private static void shares(double u, double[] share) {
-        double rest = 1 - u;
-        share[0] = u;
-        share[1] = 2 * Math.sqrt(u * rest);
-        share[2] = 1 - Math.sqrt(rest * (1 + u));
-        share[3] = Math.sqrt(u * (1 + rest));
-        share[4] = u < 0.5 ? 2 * u * u : 1 - 2 * rest * rest;
-        share[5] = u < 0.5 ? 2 * u * rest : 1 - 2 * u * rest;
-        share[6] = 1 - Math.abs(2 * u - 1);
     }
 
     /** To the sums of one form: of one, its share and the radius, with one another. */

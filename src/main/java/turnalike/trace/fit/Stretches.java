@@ -40,8 +40,8 @@ final class Stretches {
         double least = data.isTellable(Form.LEVEL, from, to)
                 ? level(sums.belly()) + perForm + perSize
                 : Double.POSITIVE_INFINITY;
-        for (int k = 0; k < StretchSums.TWO.length && count >= 2; k++) {
-            Form form = StretchSums.TWO[k];
+        for (int k = 0; k < TwoSizes.FORMS.length && count >= 2; k++) {
+            Form form = TwoSizes.FORMS[k];
             double cost = two(form, sums.of(k), from, to, lengthMm) + perForm + 2 * perSize;
             cost += form.rarity(lengthMm, thickMm, rise);
             if (cost < least && data.isTellable(form, from, to)) {

@@ -8,9 +8,9 @@ import org.junit.jupiter.api.Test;
 
 /** What a narrow level stretch below both its neighbours is called. */
 class NamingTest {
-    private static String middle(Part before, Part after) {
-        Part narrow = Part.of(Form.LEVEL, before.toMm(), after.fromMm(), List.of(12.0));
-        return Naming.of(List.of(before, narrow, after), 0.25, new Grid(0.01), List.of(0.0, 0.0))
+    private static String middle(Part left, Part right) {
+        Part narrow = Part.of(Form.LEVEL, 30, 35, List.of(12.0));
+        return Naming.of(List.of(left, narrow, right), 0.25, new Grid(0.01), List.of(0.0, 0.0))
                 .get(1)
                 .kind()
                 .word();
