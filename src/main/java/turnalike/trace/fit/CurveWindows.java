@@ -18,6 +18,7 @@ final class CurveWindows {
     /** A corner of some ten degrees can be seen (a choice of ours). */
     private static final double SEEN_CORNER = 0.18;
 
+    private static final double BESIDE = 0.1;
     private static final double UNSEEN_SIZES = 3;
 
     private final Data data;
@@ -117,12 +118,14 @@ final class CurveWindows {
         return unseen ? smoothWorth() : 0;
     }
 
-    /** Of a form over the tenth of it next to a joint. */
+    /** Of a form over the tenth of it next to a joint, or over as much less as a picture smears there: an arc may stand upright at its end. */
     private double slope(int form, boolean atEnd) {
         double length = fit.run().seams().get(form + 1).placeMm()
                 - fit.run().seams().get(form).placeMm();
-        double from = atEnd ? 0.9 : 0;
-        return (fit.radius(form, from + 0.1) - fit.radius(form, from)) / (0.1 * length);
+        double soft = data.together.softMm;
+        double part = soft > 0 ? Math.min(BESIDE, soft / length) : BESIDE;
+        double from = atEnd ? 1 - part : 0;
+        return (fit.radius(form, from + part) - fit.radius(form, from)) / (part * length);
     }
 
     private double leastCurve() {

@@ -28,26 +28,10 @@ final class Data {
      */
     private static final double CAUTION = 1.5;
 
-    /** So far to either side of a corner a picture smears it, pixels. */
-    private static final double SOFT_PIXELS = 2.5;
-
-    /** By how much, as a multiple of what the outline bends there, and at most in pixels. */
-    private static final double SMEARED = 1.5;
-
-    private static final double MOST_SMEARED = 1;
-    /** No member but a shoulder runs so steeply over the whole of what is smeared. */
-    private static final double STEEP = 2;
-
     /** Of a form shorter than so many pixels a picture does not tell the kind; of a level or a point than so much of it. */
     private static final double SHORTEST_PIXELS = 8;
 
     private static final double SOONER = 0.75;
-
-    /** Stations of a picture that lie so many times the usual way apart have something hidden between them. */
-    private static final double GAP = 2.5;
-
-    /** What hides the rest ends at a joint, or so near: its share of the gap, in the mean. Measured on the made pictures. */
-    private static final double BEHIND = 0.2;
 
     /** The median of |N(0, 1)|. */
     private static final double MEDIAN_NORMAL = 0.674490;
@@ -69,6 +53,7 @@ final class Data {
     final boolean shouldersTwice;
 
     private final double spacing;
+    final Gaps gaps;
 
     private Data(
             double[] x,
@@ -91,6 +76,7 @@ final class Data {
         this.sigma = sigma;
         this.shouldersTwice = this.ofRows && isTwice(x);
         this.spacing = x.length > 1 ? medianSpacing(x) : 0;
+        this.gaps = new Gaps(x, r, spacing, shortestMm / SHORTEST_PIXELS);
     }
 
     /**
@@ -127,12 +113,12 @@ final class Data {
         for (int i = 0; i < n; i++) {
             double stated = seen.get(i).uncertainty().mm() * (reachMm > 0 ? CAUTION : 1);
             double sigma = Math.max(least, stated);
-            double smeared = reachMm > 0 ? smeared(x, r, i, pixelMm) : 0;
+            double smeared = reachMm > 0 ? CornerSmear.mostMm(x, r, i, pixelMm) : 0;
             weight[i] = 1 / (sigma * sigma);
             corner[i] = 1 / (sigma * sigma + smeared * smeared);
             sum += sigma;
         }
-        Together together = Together.of(x, weight, reachMm, swept ? SOFT_PIXELS * pixelMm : 0);
+        Together together = Together.of(x, weight, reachMm, swept ? CornerSmear.PIXELS * pixelMm : 0);
         return new Data(
                 x,
                 r,
@@ -145,31 +131,12 @@ final class Data {
                 n == 0 ? least : sum / n);
     }
 
-    /** What a corner's smearing may come to at a station: at a shoulder anything between its foot and its edge, else little. */
-    private static double smeared(double[] x, double[] r, int i, double pixelMm) {
-        double soft = SOFT_PIXELS * pixelMm;
-        double rise = Math.abs(at(x, r, i, soft) - at(x, r, i, -soft));
-        double bent = Math.min(MOST_SMEARED * pixelMm, SMEARED * bend(x, r, i, soft));
-        return rise > STEEP * 2 * soft ? Math.max(bent, rise / 2) : bent;
-    }
-
-    /** By how much a station lies off the middle between what was read so far to either side of it. */
-    private static double bend(double[] x, double[] r, int i, double reachMm) {
-        return Math.abs((at(x, r, i, -reachMm) + at(x, r, i, reachMm)) / 2 - r[i]);
-    }
-
-    /** The radius so far from a station, on straight lines between stations. */
-    private static double at(double[] x, double[] r, int i, double byMm) {
-        int step = byMm < 0 ? -1 : 1;
-        double to = x[i] + byMm;
-        int k = i;
-        while (k + step >= 0 && k + step < x.length && step * (to - x[k + step]) > 0) {
-            k += step;
-        }
-        if (k + step < 0 || k + step >= x.length) {
-            return r[k];
-        }
-        return r[k] + (r[k + step] - r[k]) * (to - x[k]) / (x[k + step] - x[k]);
+    /**
+     * What a form costs beside its sizes: its joint's place as one more, and which of the kinds it is, of nine alike likely ones −2 ln(1/9) in χ²'s
+     * measure (J. Rissanen, Automatica 14 (1978) 465–471; from memory). Of rows a size costs as much as of so many that this is in it.
+     */
+    double perForm(double perSize) {
+        return perSize + (swept ? 2 * Math.log(Form.values().length) : 0);
     }
 
     /** A bead, cove or S that rises less is none that anyone would turn, or none that anyone could tell. */
@@ -229,32 +196,6 @@ final class Data {
         boolean inside = from.last() >= 0 && to.first() < x.length;
         double least = form == Form.LEVEL || form == Form.POINT ? SOONER * shortestMm : shortestMm;
         return !inside || to.placeMm() - from.placeMm() >= least;
-    }
-
-    /**
-     * How unlikely it is that a joint between a station and the next stands there, as χ² counts; none where all places are as likely. What a
-     * picture does not show is hidden by what is thicker, mostly by the edge that it ends in, so that the joint is sought on that side
-     * (an exponential distribution).
-     */
-    double unlikely(int last, double placeMm) {
-        double from = thicker(last);
-        return isGap(last) ? 2 * Math.abs(placeMm - from) / (BEHIND * (x[last + 1] - x[last])) : 0;
-    }
-
-    /** Where a joint between a station and the next is to be expected before anything is fitted. */
-    double likeliest(int last) {
-        double from = thicker(last);
-        double middle = (x[last] + x[last + 1]) / 2;
-        return isGap(last) ? from + 2 * BEHIND * (middle - from) : middle;
-    }
-
-    private double thicker(int last) {
-        return r[last] >= r[last + 1] ? x[last] : x[last + 1];
-    }
-
-    private boolean isGap(int last) {
-        boolean inside = shortestMm > 0 && last >= 0 && last + 1 < x.length;
-        return inside && x[last + 1] - x[last] > GAP * spacing();
     }
 
     int size() {

@@ -44,12 +44,14 @@ enum Form {
     }
 
     /**
-     * What is added to its cost, of one so long on a piece so thick, so that of forms that explain alike the plainer is told; a choice of ours,
-     * below one size's cost. What is short and bulges is a bead, and what is long a swell (common practice, no source): one that is not is told
-     * only where the stations say so.
+     * What is added to its cost, of one so long that rises so much on a piece so thick, so that of forms that explain alike the plainer is told; a
+     * choice of ours, below one size's cost. What is short and bulges is a bead, and what is long a swell, and neither a bead nor a cove is more than
+     * half a circle: what is deeper is cut as a vee (common practice, no source). One that is not so is told only where the stations say so.
      */
-    double rarity(double lengthMm, double thickMm) {
-        boolean odd = (this == HUMP && lengthMm > LONG_BEAD * thickMm) || (this == BELLY && lengthMm < thickMm);
+    double rarity(double lengthMm, double thickMm, double riseMm) {
+        boolean tall = 2 * Math.abs(riseMm) > lengthMm;
+        boolean odd =
+                (this == HUMP && (tall || lengthMm > LONG_BEAD * thickMm)) || (this == BELLY && lengthMm < thickMm);
         return odd ? rarity + ODD : rarity;
     }
 

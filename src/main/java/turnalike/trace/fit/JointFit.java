@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * A run fitted as a whole: the sizes of all forms at once, radii that two neighbours share being one size, by weighted least squares.
  * Its cost is Schwarz's criterion: χ² plus ln n for each size, each joint's place and each form (G. Schwarz, Annals of Statistics 6 (1978)
- * 461–464; from memory), plus the forms' rarity.
+ * 461–464; from memory), plus which of the kinds each form is and its rarity.
  */
 final class JointFit {
     private static final double LEAST_RADIUS_MM = 0.05;
@@ -153,9 +153,9 @@ final class JointFit {
     }
 
     double cost() {
-        double sum = chi + perSize * (unknowns + run.size());
+        double sum = chi + perSize * unknowns + data.perForm(perSize) * run.size();
         for (int i = 0; i < run.size(); i++) {
-            sum += rarity(i);
+            sum += rarity(i) + (i > 0 && isTiedUnseen(i) ? perSize : 0);
         }
         for (Seam each : run.seams()) {
             sum += perSize * each.unmeasured(data);
@@ -163,12 +163,18 @@ final class JointFit {
         return sum;
     }
 
+    /** That radii meet where nothing was seen says nothing for it: a step there is as easily had, and what hides it mostly is one. */
+    private boolean isTiedUnseen(int seam) {
+        return tied[seam] && data.gaps.isAfter(run.seams().get(seam).last());
+    }
+
     double rarity(int form) {
         Seam from = run.seams().get(form);
         double length = run.seams().get(form + 1).placeMm() - from.placeMm();
         double thick = 2 * data.r[Math.min(from.first(), data.size() - 1)];
         boolean hollow = run.forms().get(form) == Form.BELLY && 2 * size(form, 1) < size(form, 0) + size(form, 2);
-        return run.forms().get(form).rarity(length, thick) + (hollow ? data.hollow(length, thick) : 0);
+        double rise = size(form, run.forms().get(form).sizes() - 1) - size(form, 0);
+        return run.forms().get(form).rarity(length, thick, rise) + (hollow ? data.hollow(length, thick) : 0);
     }
 
     Run run() {

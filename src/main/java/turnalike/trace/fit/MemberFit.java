@@ -14,7 +14,7 @@ import turnalike.units.Length;
 /**
  * From a profile to the members that explain it, one way for all sources: the fewest whose sizes explain the stations within their
  * uncertainty, by Schwarz's criterion (see {@link JointFit}). First the cheapest run of forms among fixed places, exactly, by dynamic
- * programming ({@link Stretches}); then the places are bettered ({@link Refinement}); what no forms explain becomes a curve through points
+ * programming ({@link CheapestRun}); then the places are bettered ({@link Refinement}); what no forms explain becomes a curve through points
  * ({@link CurveWindows}); last each form gets its name ({@link Naming}).
  */
 public final class MemberFit {
@@ -73,7 +73,7 @@ public final class MemberFit {
 
     private static List<Part> round(Data data, Block block, double perSize) {
         List<Seam> seams = Seams.of(data, block.first(), block.last(), block.fromMm(), block.toMm());
-        Run run = Stretches.cheapest(data, seams, perSize);
+        Run run = CheapestRun.of(data, seams, perSize);
         JointFit fit = new Refinement(data, perSize).of(run);
         return CurveWindows.of(data, fit, perSize);
     }

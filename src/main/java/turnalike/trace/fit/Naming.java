@@ -25,8 +25,8 @@ import turnalike.units.Length;
 
 /**
  * What a turner calls each form by what stands beside it. A level stretch is a tenon at an end below a shoulder, a groove where it is narrow
- * and both walls rise from it, a fillet where it is narrow, else a cylinder; narrow is up to {@link #NARROW_MM} or a quarter of the
- * diameter (common practice, no source).
+ * and both walls rise from it to what goes on behind it, a fillet where it is narrow, else a cylinder;
+ * narrow is up to {@link #NARROW_MM} or a quarter of the diameter (common practice, no source).
  */
 final class Naming {
     private static final double NARROW_MM = 8;
@@ -133,13 +133,25 @@ final class Naming {
             return new Tenon(length, diameter, edge, Optional.empty(), Details.NONE);
         }
         boolean narrow = length.mm() <= Math.max(NARROW_MM, NARROW_SHARE * diameter.mm());
-        if (narrow && wallBefore >= shoulderMm && wallAfter >= shoulderMm) {
+        if (narrow && wallBefore >= shoulderMm && wallAfter >= shoulderMm && isCutInto(i)) {
             Length rim = diameter(diameter.mm() / 2 + Math.min(wallBefore, wallAfter));
             if (rim.compareTo(diameter) > 0) {
                 return new Groove(length, rim, diameter, Details.NONE);
             }
         }
         return narrow ? new Fillet(length, diameter, Details.NONE) : new Cylinder(length, diameter, Details.NONE);
+    }
+
+    /**
+     * Whether it is cut into what goes on behind it: both rims alike, and no arc that stands upright on either side. What lies between two members of
+     * their own sets them off, be it as deep.
+     */
+    private boolean isCutInto(int i) {
+        Part before = parts.get(i - 1);
+        Part after = parts.get(i + 1);
+        boolean upright = (!before.isCurve() && before.form().steepAtEnd())
+                || (!after.isCurve() && after.form().steepAtStart());
+        return !upright && Math.abs(before.endRadius() - after.startRadius()) < shoulderMm;
     }
 
     private Member curve(Part part) {

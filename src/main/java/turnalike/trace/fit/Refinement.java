@@ -127,7 +127,7 @@ final class Refinement {
         double least = Double.POSITIVE_INFINITY;
         for (int k = 0; k < BETWEEN; k++) {
             double place = from + k * step;
-            misfit[k] = at(fit, joint, place).chi() + data.unlikely(seam.last(), place);
+            misfit[k] = at(fit, joint, place).chi() + unlikely(fit, joint, place);
             least = Math.min(least, misfit[k]);
         }
         double sum = 0;
@@ -138,8 +138,13 @@ final class Refinement {
             places += likely * (from + k * step);
         }
         JointFit other = sum > 0 ? at(fit, joint, places / sum) : fit;
-        double worth = data.unlikely(seam.last(), seam.placeMm()) - data.unlikely(seam.last(), places / sum);
+        double worth = unlikely(fit, joint, seam.placeMm()) - unlikely(fit, joint, places / sum);
         return other.cost() <= fit.cost() + worth + 0.5 ? other : fit;
+    }
+
+    private double unlikely(JointFit fit, int joint, double placeMm) {
+        List<Form> forms = fit.run().forms();
+        return data.gaps.unlikely(fit.run().seams().get(joint).last(), placeMm, forms.get(joint - 1), forms.get(joint));
     }
 
     private JointFit at(JointFit fit, int joint, double placeMm) {

@@ -40,7 +40,7 @@ final class Seams {
                 if (!data.swept && k > from) {
                     out.add(new Seam(data.x[k], k, k));
                 }
-                out.add(between(data, k));
+                between(data, k, out);
             }
         }
         out.add(new Seam(endMm, to, to + 1));
@@ -49,7 +49,17 @@ final class Seams {
 
     /** A seam somewhere between a station and the next. */
     static Seam between(Data data, int k) {
-        return new Seam(data.likeliest(k), k, k + 1);
+        return new Seam(data.gaps.likeliest(k, false), k, k + 1);
+    }
+
+    /** Where something is hidden there, behind its edge or farther behind what rounds over. */
+    private static void between(Data data, int k, List<Seam> out) {
+        Seam edge = between(data, k);
+        Seam round = new Seam(data.gaps.likeliest(k, true), k, k + 1);
+        out.add(edge.placeMm() <= round.placeMm() ? edge : round);
+        if (data.gaps.isAfter(k)) {
+            out.add(edge.placeMm() <= round.placeMm() ? round : edge);
+        }
     }
 
     private static void few(Data data, int from, int to, List<Seam> out) {
@@ -61,7 +71,7 @@ final class Seams {
                 out.add(new Seam(data.x[k], k, k));
                 out.add(new Seam(data.x[k], k, k + 1));
             }
-            out.add(between(data, k));
+            between(data, k, out);
         }
     }
 

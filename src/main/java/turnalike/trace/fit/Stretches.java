@@ -1,68 +1,25 @@
 package turnalike.trace.fit;
 
-import java.util.Arrays;
-import java.util.List;
-
 /** How well each form explains the stations between two seams, by weighted least squares: χ², the sum of squared standardised misses. */
 final class Stretches {
     private static final double LEAST_RADIUS_MM = 0.05;
-    private static final double COARSE = 0.1;
-
-    /** Forms of two sizes other than the straight, in the order in which their sums stand. */
-    private static final Form[] TWO = {
-        Form.STRAIGHT, Form.HUMP, Form.LEVEL_AT_START, Form.LEVEL_AT_END, Form.S, Form.REVERSE_S, Form.POINT
-    };
-
-    private static final int POINT = 6;
 
     private final Data data;
     private final double perSize;
-    private final double[] weight;
-    private final double[] weightAtCorner;
-    private final Together together;
-    /** What a level of one, and the radii themselves, come to at each station beside the one before it. */
-    private final double[] ones;
-
-    private final double[] radii;
+    private final StretchSums sums;
     private final int fewest;
-    private final double[] share = new double[TWO.length];
-    private final double[] shareBefore = new double[TWO.length];
-    private final double[][] sums = new double[TWO.length][6];
-    private final double[] belly = new double[9];
+
+    /** Whether the quadratic found last sinks between its ends. */
+    private boolean isHollow;
+
+    /** By how much the form of two sizes found last rises. */
+    private double rise;
 
     Stretches(Data data, double perSize) {
         this.data = data;
         this.perSize = perSize;
-        this.weight = weights(data, data.weight);
-        this.weightAtCorner = weights(data, data.weightAtCorner);
-        this.together = data.together.with(weight);
-        this.ones = new double[data.size()];
-        this.radii = new double[data.size()];
-        for (int i = 1; i < ones.length; i++) {
-            ones[i] = together.own[i] - together.back[i];
-            radii[i] = together.own[i] * data.r[i] - together.back[i] * data.r[i - 1];
-        }
+        this.sums = new StretchSums(data);
         this.fewest = data.fewest();
-    }
-
-    /**
-     * A seam among fixed places stands up to half a spacing off the joint, and where the outline is steep that alone shifts radii: their
-     * variance there is larger by the square of slope times spacing over twelve (that of an even spread).
-     */
-    private static double[] weights(Data data, double[] known) {
-        double[] out = known.clone();
-        // What a joint half a spacing off does to forms that are not steep, roughly: without it, what is drawn exactly
-        // would be cut up to follow it.
-        double coarse = data.swept ? COARSE * data.spacing() : 0;
-        for (int i = 0; i < out.length; i++) {
-            out[i] = 1 / (1 / out[i] + coarse * coarse);
-        }
-        for (int i = 2; data.swept && i + 2 < out.length; i++) {
-            double run = data.x[i + 2] - data.x[i - 2];
-            double rise = run > 0 ? (data.r[i + 2] - data.r[i - 2]) / 4 : 0;
-            out[i] = 1 / (1 / out[i] + rise * rise / 12);
-        }
-        return out;
     }
 
     /** The form that explains a stretch at the least cost, and that cost; infinite when none has enough stations. */
@@ -76,19 +33,24 @@ final class Stretches {
         if (count < fewest || !(lengthMm > 0.3)) {
             return new Best(Form.LEVEL, Double.POSITIVE_INFINITY);
         }
-        gather(from, to, lengthMm);
+        sums.gather(from, to, lengthMm);
+        double perForm = data.perForm(perSize);
         double thickMm = 2 * data.r[first];
         Form best = Form.LEVEL;
-        double least = data.isTellable(Form.LEVEL, from, to) ? level(belly) + 2 * perSize : Double.POSITIVE_INFINITY;
-        for (int k = 0; k < TWO.length && count >= 2; k++) {
-            double cost = two(TWO[k], sums[k], from, to, lengthMm) + 3 * perSize + TWO[k].rarity(lengthMm, thickMm);
-            if (cost < least && data.isTellable(TWO[k], from, to)) {
+        double least = data.isTellable(Form.LEVEL, from, to)
+                ? level(sums.belly()) + perForm + perSize
+                : Double.POSITIVE_INFINITY;
+        for (int k = 0; k < TwoSizes.FORMS.length && count >= 2; k++) {
+            Form form = TwoSizes.FORMS[k];
+            double cost = two(form, sums.of(k), from, to, lengthMm) + perForm + 2 * perSize;
+            cost += form.rarity(lengthMm, thickMm, rise);
+            if (cost < least && data.isTellable(form, from, to)) {
                 least = cost;
-                best = TWO[k];
+                best = form;
             }
         }
         if (count >= 3 && data.isTellable(Form.BELLY, from, to)) {
-            double cost = three(belly) + 4 * perSize + Form.BELLY.rarity(lengthMm, thickMm);
+            double cost = three(sums.belly()) + perForm + 3 * perSize + Form.BELLY.rarity(lengthMm, thickMm, 0);
             cost += isHollow ? data.hollow(lengthMm, thickMm) : 0;
             if (cost < least) {
                 least = cost;
@@ -98,276 +60,12 @@ final class Stretches {
         return new Best(best, least);
     }
 
-    /**
-     * The sums of each form. Of all but the few stations beside the seams nothing hangs on these, so that the loops ask nothing. Added up is only
-     * what no other sum gives: the two S are each other's rest of 2u. Of a long piece millions of stations pass here.
-     */
-    private void gather(Seam from, Seam to, double lengthMm) {
-        for (double[] each : sums) {
-            Arrays.fill(each, 0);
-        }
-        Arrays.fill(belly, 0);
-        whole = 0;
-        int last = to.last();
-        int low = from.first() + 2;
-        int high = last - 1;
-        if (together.softMm > 0) {
-            while (low <= high && isNear(low - 1, from, to)) {
-                low++;
-            }
-            while (high >= low && isNear(high, from, to)) {
-                high--;
-            }
-        }
-        if (low <= high) {
-            between(from, lengthMm, low, high);
-        }
-        for (int i = from.first(); i < Math.min(low, last + 1); i++) {
-            atEnd(from, to, lengthMm, i);
-        }
-        for (int i = Math.max(low, high + 1); i <= last; i++) {
-            atEnd(from, to, lengthMm, i);
-        }
-        if (together.softMm > 0) {
-            atPoint(from, to, lengthMm, low, high);
-        }
-        whole = sums[0][5];
-    }
-
-    private boolean isNear(int station, Seam from, Seam to) {
-        return data.isNear(station, from.placeMm()) || data.isNear(station, to.placeMm());
-    }
-
-    private void between(Seam from, double lengthMm, int low, int high) {
-        powers(from, lengthMm, low, high);
-        double w0 = belly[0];
-        double w1 = belly[1] + 0.5 * w0;
-        double w2 = belly[2] + belly[1] + 0.25 * w0;
-        double wr = belly[6];
-        double wru = belly[7] + 0.5 * wr;
-        put(0, w1, w2, wru);
-        roots(from, lengthMm, low, high);
-        bends(from, lengthMm, low, high);
-        for (double[] each : sums) {
-            each[0] = w0;
-            each[3] = wr;
-            each[5] = whole;
-        }
-    }
-
-    /** The point's tip is a corner of its own: the stations beside it count as such, and each alone. */
-    private void atPoint(Seam from, Seam to, double lengthMm, int low, int high) {
-        double tip = (from.placeMm() + to.placeMm()) / 2;
-        double r0 = data.r[from.first()];
-        double[] sum = sums[POINT];
-        boolean before = false;
-        for (int i = low; i <= high; i++) {
-            boolean near = data.isNear(i, tip);
-            if (!near && !before) {
-                continue;
-            }
-            double s = Form.POINT.share(u(i, from, lengthMm));
-            double line = together.own[i] * s - together.back[i] * Form.POINT.share(u(i - 1, from, lengthMm));
-            double r = radii[i] - ones[i] * r0;
-            double alone = Math.sqrt(near ? weightAtCorner[i] : weight[i]);
-            double was = alone * (data.r[i] - r0);
-            sum[0] += alone * alone - ones[i] * ones[i];
-            sum[1] += alone * alone * s - ones[i] * line;
-            sum[2] += alone * s * alone * s - line * line;
-            sum[3] += alone * was - ones[i] * r;
-            sum[4] += alone * s * was - line * r;
-            sum[5] += was * was - r * r;
-            before = near;
-        }
-    }
-
-    private void put(int form, double share, double squared, double timesRadius) {
-        sums[form][1] = share;
-        sums[form][2] = squared;
-        sums[form][4] = timesRadius;
-    }
-
-    /** The sums of what one, v = u − ½, v² and the radius come to at each station beside the one before it, with one another. */
-    private void powers(Seam from, double lengthMm, int first, int last) {
-        double r0 = data.r[from.first()];
-        double w0 = 0;
-        double w1 = 0;
-        double w11 = 0;
-        double w2 = 0;
-        double w12 = 0;
-        double w22 = 0;
-        double wr = 0;
-        double wrv = 0;
-        double wrvv = 0;
-        double wrr = 0;
-        double before = u(first - 1, from, lengthMm) - 0.5;
-        for (int i = first; i <= last; i++) {
-            double v = u(i, from, lengthMm) - 0.5;
-            double own = together.own[i];
-            double back = together.back[i];
-            double one = ones[i];
-            double r = radii[i] - one * r0;
-            double line = own * v - back * before;
-            double square = own * v * v - back * before * before;
-            w0 += one * one;
-            w1 += one * line;
-            w11 += line * line;
-            w2 += one * square;
-            w12 += line * square;
-            w22 += square * square;
-            wr += r * one;
-            wrv += r * line;
-            wrvv += r * square;
-            wrr += r * r;
-            before = v;
-        }
-        double[] all = {w0, w1, w11, w2, w12, w22, wr, wrv, wrvv};
-        System.arraycopy(all, 0, belly, 0, all.length);
-        whole = wrr;
-    }
-
-    /** The three arcs: twice the root of u(1 − u), 1 − √(1 − u²), √(1 − (1 − u)²). */
-    private void roots(Seam from, double lengthMm, int first, int last) {
-        double w0 = belly[0];
-        double wr = belly[6];
-        double r0 = data.r[from.first()];
-        double[] hump = new double[3];
-        double[] start = new double[3];
-        double[] end = new double[3];
-        double u = u(first - 1, from, lengthMm);
-        double humpBefore = Math.sqrt(u * (1 - u));
-        double startBefore = Math.sqrt((1 - u) * (1 + u));
-        double endBefore = Math.sqrt(u * (2 - u));
-        for (int i = first; i <= last; i++) {
-            u = u(i, from, lengthMm);
-            double own = together.own[i];
-            double back = together.back[i];
-            double r = radii[i] - ones[i] * r0;
-            double both = Math.sqrt(u * (1 - u));
-            double atStart = Math.sqrt((1 - u) * (1 + u));
-            double atEnd = Math.sqrt(u * (2 - u));
-            add(hump, ones[i], own * both - back * humpBefore, r);
-            add(start, ones[i], own * atStart - back * startBefore, r);
-            add(end, ones[i], own * atEnd - back * endBefore, r);
-            humpBefore = both;
-            startBefore = atStart;
-            endBefore = atEnd;
-        }
-        put(1, 2 * hump[0], 4 * hump[1], 2 * hump[2]);
-        put(2, w0 - start[0], w0 - 2 * start[0] + start[1], wr - start[2]);
-        put(3, end[0], end[1], end[2]);
-    }
-
-    private static void add(double[] sums, double one, double s, double r) {
-        sums[0] += one * s;
-        sums[1] += s * s;
-        sums[2] += r * s;
-    }
-
-    /** The two S and the point, which change in the middle. */
-    private void bends(Seam from, double lengthMm, int first, int last) {
-        double w0 = belly[0];
-        double wr = belly[6];
-        double r0 = data.r[from.first()];
-        double[] bent = new double[3];
-        double[] off = new double[3];
-        double bentU = 0;
-        double before = u(first - 1, from, lengthMm);
-        double bentBefore = Form.S.share(before);
-        for (int i = first; i <= last; i++) {
-            double u = u(i, from, lengthMm);
-            double own = together.own[i];
-            double back = together.back[i];
-            double r = radii[i] - ones[i] * r0;
-            double s = u < 0.5 ? 2 * u * u : 1 - 2 * (1 - u) * (1 - u);
-            double curved = own * s - back * bentBefore;
-            add(bent, ones[i], curved, r);
-            add(off, ones[i], own * Math.abs(2 * u - 1) - back * Math.abs(2 * before - 1), r);
-            bentU += curved * (own * u - back * before);
-            before = u;
-            bentBefore = s;
-        }
-        put(4, bent[0], bent[1], bent[2]);
-        put(5, 2 * sums[0][1] - bent[0], 4 * (sums[0][2] - bentU) + bent[1], 2 * sums[0][4] - bent[2]);
-        put(6, w0 - off[0], w0 - 2 * off[0] + off[1], wr - off[2]);
-    }
-
-    /** How far along the stretch a station stands, from 0 to 1. */
-    private double u(int station, Seam from, double lengthMm) {
-        return Math.min(1, Math.max(0, (data.x[station] - from.placeMm()) / lengthMm));
-    }
-
-    /** One of the stations at an end: half of it where a seam stands on it, none of it for forms that stand upright there. */
-    private void atEnd(Seam from, Seam to, double lengthMm, int i) {
-        int first = from.first();
-        double r0 = data.r[first];
-        boolean half = (i == first && from.isShared()) || (i == to.last() && to.isShared());
-        boolean near = isNear(i, from, to);
-        boolean stands = half || near || i == first || isNear(i - 1, from, to);
-        double alone = Math.sqrt(half ? weight[i] / 2 : near ? weightAtCorner[i] : weight[i]);
-        double own = stands ? alone : together.own[i];
-        double back = stands ? 0 : together.back[i];
-        double r = own * (data.r[i] - r0) - (back == 0 ? 0 : back * (data.r[i - 1] - r0));
-        shares(u(Math.max(first, i - 1), from, lengthMm), shareBefore);
-        double before = shareBefore[0] - 0.5;
-        shares(u(i, from, lengthMm), share);
-        for (int k = 0; k < TWO.length; k++) {
-            int begin = data.swept && TWO[k].steepAtStart() ? first + 1 : first;
-            int end = data.swept && TWO[k].steepAtEnd() ? to.last() - 1 : to.last();
-            if (i == begin && i <= end) {
-                addAll(sums[k], alone, alone * share[k], alone * (data.r[i] - r0));
-            } else if (i > begin && i <= end) {
-                addAll(sums[k], own - back, own * share[k] - back * shareBefore[k], r);
-            }
-        }
-        double v = share[0] - 0.5;
-        bend(own - back, own * v - back * before, own * v * v - back * before * before, r);
-    }
-
-    private void bend(double one, double line, double square, double r) {
-        belly[0] += one * one;
-        belly[1] += one * line;
-        belly[2] += line * line;
-        belly[3] += one * square;
-        belly[4] += line * square;
-        belly[5] += square * square;
-        belly[6] += r * one;
-        belly[7] += r * line;
-        belly[8] += r * square;
-    }
-
-    /** Whether the quadratic found last sinks between its ends. */
-    private boolean isHollow;
-
-    /** Σ w r² of the stretch. */
-    private double whole;
-
-    private static void shares(double u, double[] share) {
-        double rest = 1 - u;
-        share[0] = u;
-        share[1] = 2 * Math.sqrt(u * rest);
-        share[2] = 1 - Math.sqrt(rest * (1 + u));
-        share[3] = Math.sqrt(u * (1 + rest));
-        share[4] = u < 0.5 ? 2 * u * u : 1 - 2 * rest * rest;
-        share[5] = u < 0.5 ? 2 * u * rest : 1 - 2 * u * rest;
-        share[6] = 1 - Math.abs(2 * u - 1);
-    }
-
-    /** To the sums of one form: of one, its share and the radius, with one another. */
-    private static void addAll(double[] sums, double one, double s, double r) {
-        sums[0] += one * one;
-        sums[1] += one * s;
-        sums[2] += s * s;
-        sums[3] += one * r;
-        sums[4] += s * r;
-        sums[5] += r * r;
-    }
-
     private double level(double[] b) {
-        return Math.max(0, whole - b[6] * b[6] / b[0]);
+        return Math.max(0, sums.whole() - b[6] * b[6] / b[0]);
     }
 
     private double two(Form form, double[] t, Seam from, Seam to, double lengthMm) {
+        rise = 0;
         if (!(t[0] > 0)) {
             return Double.POSITIVE_INFINITY;
         }
@@ -377,7 +75,7 @@ final class Stretches {
         if (!(ss > 1e-9 * t[0])) {
             return Double.POSITIVE_INFINITY;
         }
-        double rise = sr / ss;
+        rise = sr / ss;
         double foot = data.r[from.first()] + t[3] / t[0] - rise * t[1] / t[0];
         if (foot < LEAST_RADIUS_MM || foot + rise < LEAST_RADIUS_MM || (form == Form.POINT && rise >= 0)) {
             return Double.POSITIVE_INFINITY;
@@ -387,11 +85,10 @@ final class Stretches {
         }
         double chi = Math.max(0, rr - rise * sr);
         if (data.swept && form.steepAtStart()) {
-            chi += atSteepEnd(
-                    form, foot, rise, from.first(), (data.x[from.first()] - from.placeMm()) / lengthMm, false);
+            chi += atSteepEnd(form, foot, from.first(), (data.x[from.first()] - from.placeMm()) / lengthMm, false);
         }
         if (data.swept && form.steepAtEnd()) {
-            chi += atSteepEnd(form, foot, rise, to.last(), (to.placeMm() - data.x[to.last()]) / lengthMm, true);
+            chi += atSteepEnd(form, foot, to.last(), (to.placeMm() - data.x[to.last()]) / lengthMm, true);
         }
         return chi;
     }
@@ -400,13 +97,13 @@ final class Stretches {
      * Where an arc stands upright, a radius says next to nothing while its end may lie anywhere between two stations: the station next to
      * it only counts with how far it lies outside all that this end allows.
      */
-    private double atSteepEnd(Form form, double foot, double rise, int station, double away, boolean atEnd) {
+    private double atSteepEnd(Form form, double foot, int station, double away, boolean atEnd) {
         double furthest = Math.min(1, 2 * away);
         double onEnd = foot + rise * form.share(atEnd ? 1 : 0);
         double inside = foot + rise * form.share(atEnd ? 1 - furthest : furthest);
         double r = data.r[station];
         double outside = Math.max(0, Math.max(Math.min(onEnd, inside) - r, r - Math.max(onEnd, inside)));
-        return outside * outside * weight[station];
+        return outside * outside * sums.weight(station);
     }
 
     /** The quadratic's, by the normal equations about the middle. */
@@ -417,32 +114,6 @@ final class Stretches {
         isHollow = p.length > 0 && p[2] > 0;
         return p.length == 0
                 ? Double.POSITIVE_INFINITY
-                : Math.max(0, whole - p[0] * right[0] - p[1] * right[1] - p[2] * right[2]);
-    }
-
-    /** The cheapest run of forms from the first seam to the last: dynamic programming, exact over these seams and forms. */
-    static Run cheapest(Data data, List<Seam> seams, double perSize) {
-        Stretches stretches = new Stretches(data, perSize);
-        int n = seams.size();
-        double[] cost = new double[n];
-        int[] before = new int[n];
-        Form[] form = new Form[n];
-        Arrays.fill(cost, Double.POSITIVE_INFINITY);
-        Arrays.fill(form, Form.LEVEL);
-        cost[0] = 0;
-        for (int to = 1; to < n; to++) {
-            for (int from = 0; from < to; from++) {
-                double soFar = cost[from] + seams.get(to).unmeasured(data) * perSize;
-                if (soFar + 2 * perSize < cost[to]) {
-                    Best best = stretches.best(seams.get(from), seams.get(to));
-                    if (soFar + best.cost() < cost[to]) {
-                        cost[to] = soFar + best.cost();
-                        before[to] = from;
-                        form[to] = best.form();
-                    }
-                }
-            }
-        }
-        return Run.back(seams, before, form);
+                : Math.max(0, sums.whole() - p[0] * right[0] - p[1] * right[1] - p[2] * right[2]);
     }
 }

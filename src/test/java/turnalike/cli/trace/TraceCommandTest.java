@@ -62,7 +62,7 @@ class TraceCommandTest {
         assertThat(found.get("fit").has("worst_at_mm")).isTrue();
         assertThat(found.get("warnings").isArray()).isTrue();
         assertThat(found.get("members").findValuesAsText("kind"))
-                .containsExactly("square", "groove", "bead", "taper", "cylinder", "tenon");
+                .containsExactly("square", "fillet", "bead", "taper", "cylinder", "tenon");
         JsonNode bead = found.get("members").get(2);
         assertThat(bead.get("length").doubleValue()).isCloseTo(0.75 * 25.4, within(0.02));
         assertThat(bead.get("crown").doubleValue()).isCloseTo(1.5 * 25.4, within(0.2));
