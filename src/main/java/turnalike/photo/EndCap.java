@@ -144,7 +144,7 @@ record EndCap(
         caps[0] = sharp;
         misfits[0] = sharp.likely();
         for (int k = count; k > 0; k--) {
-            caps[k] = of(contour, start, edge.apply(Math.min(1, step * k)));
+            caps[k] = face(contour, start, edge.apply(Math.min(1, step * k)));
             misfits[k] = caps[k].likely();
             least = misfits[k] < misfits[least] ? k : least;
         }
@@ -173,6 +173,15 @@ record EndCap(
      * @param edge what was done to its rim
      */
     static EndCap of(SquaredContour contour, boolean start, EndEdge edge) {
+        return read(contour, start, edge, true);
+    }
+
+    /** The same without how far the whole outline strays, which takes longest to ask. */
+    static EndCap face(SquaredContour contour, boolean start, EndEdge edge) {
+        return read(contour, start, edge, false);
+    }
+
+    private static EndCap read(SquaredContour contour, boolean start, EndEdge edge, boolean isWhole) {
         double focal = contour.sight().focal();
         double[][] left = contour.points(true, 0);
         double[][] right = contour.points(false, 0);
@@ -185,13 +194,13 @@ record EndCap(
         if (!(apex * outward > 0.03) || !(rim * focal > 4)) {
             return rounded(apex, radius);
         }
-        EndCap whole = fitted(new double[][][] {left, right}, start, apex, flank, radius, focal, edge);
+        EndCap whole = fitted(new double[][][] {left, right}, start, apex, flank, radius, focal, edge, isWhole);
         if (whole.flat) {
             return whole;
         }
         // A shadow that is taken for wood stands beside one half of the rim; the other tells as much for itself.
-        EndCap one = fitted(new double[][][] {left}, start, apex, flank, radius, focal, edge);
-        EndCap other = fitted(new double[][][] {right}, start, apex, flank, radius, focal, edge);
+        EndCap one = fitted(new double[][][] {left}, start, apex, flank, radius, focal, edge, isWhole);
+        EndCap other = fitted(new double[][][] {right}, start, apex, flank, radius, focal, edge, isWhole);
         boolean first = one.flat && !(other.flat && other.misfit < one.misfit);
         return first ? one : other.flat ? other : whole;
     }
@@ -203,7 +212,8 @@ record EndCap(
             EndFlank.Seen flank,
             double behind,
             double focal,
-            EndEdge edge) {
+            EndEdge edge,
+            boolean isWhole) {
         double outward = start ? -1 : 1;
         double apex = apexGuess;
         double rim = flank.rim();
@@ -268,7 +278,9 @@ record EndCap(
         // Points follow one another within the picture's softness: about one in three speaks for itself.
         double uncertainty = Math.hypot(0.01, 1.7 * spread * error / Math.abs(bulge));
         uncertainty = Math.hypot(uncertainty, edge.isSharp() ? UNSURE_SHARP : Math.max(UNSURE, edge.open()));
-        double strays = focal * new EndLine(shape, apex, bulge, outward, flank, focal).strays(sides, start);
+        double strays = isWhole
+                ? focal * new EndLine(shape, apex, bulge, outward, flank, focal).strays(sides, start)
+                : Double.POSITIVE_INFINITY;
         boolean flat = spread * focal < 0.8 && Math.abs(disagreement) < 0.5 && edge.round() < BALL;
         return new EndCap(flat, false, apex, behind, disagreement, uncertainty, edge, misfit * focal, strays);
     }

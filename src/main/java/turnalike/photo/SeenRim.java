@@ -92,7 +92,7 @@ sealed interface SeenRim {
      * The outermost of all balls that fill the rounding, each of which has its middle on one circle: a table by Y, for they are asked often. Its places
      * stand the closer together the nearer to the side, where the rounding turns into the flank.
      *
-     * @param x at each place of the table, which divide a right angle evenly whose sine is Y over the most
+     * @param x at each place of the table: evenly by how far the root of what Y lacks of the most has fallen, as a share
      * @param most the largest Y
      */
     @SuppressWarnings("ArrayRecordComponent") // never compared
@@ -113,9 +113,13 @@ sealed interface SeenRim {
             double most = REACHED * radius / Math.sqrt(1 - radius * radius);
             double[] x = new double[STEPS + 1];
             for (int k = 0; k <= STEPS; k++) {
-                x[k] = farthest(place - ball, ring, ball, most * Math.sin(Math.PI / 2 * k / STEPS)) / place;
+                x[k] = farthest(place - ball, ring, ball, most * (1 - square(1 - (double) k / STEPS))) / place;
             }
             return new Rounded(x, most);
+        }
+
+        private static double square(double value) {
+            return value * value;
         }
 
         /** Of all balls the one farthest out: by the golden section, as farther round they come nearer and then fall back. */
@@ -165,7 +169,7 @@ sealed interface SeenRim {
 
         @Override
         public double at(double y) {
-            double at = Math.asin(Math.min(1, Math.abs(y) / most)) * STEPS / (Math.PI / 2);
+            double at = STEPS * (1 - Math.sqrt(Math.max(0, 1 - Math.abs(y) / most)));
             int k = Math.min(STEPS - 1, (int) at);
             return x[k] + (at - k) * (x[k + 1] - x[k]);
         }

@@ -274,7 +274,7 @@ final class ViewFit {
     private static double[][] residuals(EndEdge[] edges, SquaredContour contour) {
         double[][] both = new double[2][];
         for (int k = 0; k < 2; k++) {
-            EndCap cap = EndCap.of(contour, k == 0, edges[k]);
+            EndCap cap = EndCap.face(contour, k == 0, edges[k]);
             both[k] = new double[] {cap.disagreement(), cap.flat() ? cap.uncertainty() : 1};
         }
         return both;
