@@ -80,7 +80,7 @@ class PagesInGermanTest {
                             .text());
             // Held by one end, in inches or in a year of its own an order is told of other cautions and workings than
             // the demo.
-            for (String order : List.of("spire", "finial", "legs", "wheel", "post")) {
+            for (String order : List.of("spire", "finial", "legs", "wheel", "post", "balusters")) {
                 String text =
                         Files.readString(Path.of("src/test/resources/turnalike/sheets/orders", order + ".job.json"));
                 String bare =
