@@ -2,6 +2,7 @@ package turnalike.settings;
 
 import java.util.ArrayList;
 import java.util.List;
+import turnalike.units.Article;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 
@@ -47,8 +48,11 @@ final class DividerWorkings {
         boolean some = !given.outOfReach().isEmpty();
         return new Working(
                 "fewest divider settings",
-                "%d settings; no sound plan%s has fewer than %d"
-                        .formatted(settings, some ? " with as few marks from the stick" : "", lowerBound),
+                "%s; no sound plan%s has fewer than %d"
+                        .formatted(
+                                Article.count(settings, "setting"),
+                                some ? " with as few marks from the stick" : "",
+                                lowerBound),
                 Working.DERIVED
                         + ": a labelling spanning tree with a depth limit (Chang and Leu, Information Processing Letters 63, 1997; "
                         + "from memory), by annealing and then branch and bound over all choices of openings",

@@ -23,7 +23,7 @@ final class TurningFacts {
         return new CutCardContent(
                 job.title(),
                 "%s, held %s: marks are numbered from 0 at the start end"
-                        .formatted(job.pattern().name(), job.lathe().held().text()),
+                        .formatted(job.pattern().name(), plan.turning().heldText()),
                 job.units(),
                 job.pattern(),
                 facts(plan),

@@ -114,9 +114,16 @@ public record Held(By by, At at, boolean tailstock) {
 
     /** {@return it in words: {@code in the chuck by its start, without the tailstock}} */
     public String text() {
-        return byOneEnd()
-                ? "%s by its %s, %s the tailstock".formatted(by.where(), at.word(), tailstock ? "with" : "without")
-                : by.where();
+        return text(tailstock ? "with the tailstock" : "without the tailstock");
+    }
+
+    /** {@return it in words where the tailstock goes before a point is turned} */
+    String textUntilPoint() {
+        return text("with the tailstock until the point");
+    }
+
+    private String text(String tail) {
+        return byOneEnd() ? "%s by its %s, %s".formatted(by.where(), at.word(), tail) : by.where();
     }
 
     /**

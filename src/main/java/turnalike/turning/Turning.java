@@ -86,6 +86,12 @@ public record Turning(
         return push.newtons() >= FAR_PUSH * lathe.rules().thrustMost().newtons();
     }
 
+    /** {@return how the piece is held, in words; whether the tailstock stays up to the end too} */
+    public String heldText() {
+        boolean goesEarly = cuts.stream().anyMatch(cut -> cut.phase() == Phase.AWAY);
+        return goesEarly ? lathe.held().textUntilPoint() : lathe.held().text();
+    }
+
     /** {@return how fast it may turn} Throws {@link IllegalStateException} where no speed is offered. */
     public SpeedAdvice speeds() {
         return offered.orElseThrow(

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -84,6 +85,41 @@ class SetRuleTest {
                 .asString()
                 .endsWith(", within 2.04 %");
         assertThat(rule.passes(new int[] {0, 1, 2})).isTrue();
+    }
+
+    /** By hand: two of each mass are equally alike; the median of the eight is 103, between the pieces of 102 and 104 g. */
+    @Test
+    void of_sets_equally_alike_the_one_nearest_the_middle_of_all_is_taken() {
+        double[] massesG = {100, 100, 102, 102, 104, 104, 109, 109};
+        int[] both = new SetRule(massesG, 2, 0.02).alikest();
+        assertThat(both).as("equally near: the lighter").containsExactly(2, 3);
+        massesG[0] = 110;
+        massesG[1] = 111;
+        assertThat(new SetRule(massesG, 2, 0.02).alikest())
+                .as("the median is 106.5")
+                .containsExactly(4, 5);
+        // What is more alike is taken wherever it lies.
+        assertThat(new SetRule(new double[] {90, 90, 100, 100.5, 101, 101.5}, 2, 0.02).alikest())
+                .containsExactly(0, 1);
+        assertThat(new SetRule(new double[] {90}, 0, 0.02).alikest()).isEmpty();
+    }
+
+    /** Thousands weighed to the gram, as a workshop that turns one pattern for years keeps them: no set at the edge, and none less alike. */
+    @Test
+    void of_thousands_that_weigh_alike_a_typical_set_is_taken() {
+        Seeds.each(20, random -> {
+            double[] massesG = new double[3000];
+            for (int i = 0; i < massesG.length; i++) {
+                massesG[i] = Math.rint(400 + 12 * random.nextGaussian());
+            }
+            SetRule rule = new SetRule(massesG, 12, 0.02);
+            int[] set = rule.alikest();
+            assertThat(rule.share(set)).isZero();
+            double[] sorted = massesG.clone();
+            Arrays.sort(sorted);
+            double medianG = (sorted[1499] + sorted[1500]) / 2;
+            assertThat(massesG[set[0]]).isCloseTo(medianG, within(0.5));
+        });
     }
 
     @Test

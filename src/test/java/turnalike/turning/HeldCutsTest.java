@@ -397,6 +397,11 @@ class HeldCutsTest {
                         .toString())
                 .doesNotContain("cup or pad");
         assertThat(phase(stub, Phase.AWAY)).isEmpty();
+        // So the heading does not promise the tailstock to the end.
+        assertThat(spire.heldText()).isEqualTo("in the chuck by its start, with the tailstock until the point");
+        assertThat(stub.heldText()).isEqualTo("in the chuck by its start, with the tailstock");
+        assertThat(Language.GERMAN.say(spire.heldText()))
+                .isEqualTo("am Kopfende im Futter, bis zur Spitze mit dem Reitstock");
     }
 
     /** "20 N at 0 mm" is no place that anybody points at. */

@@ -58,7 +58,7 @@ final class TurningSummary {
                 "Turning    %s, set by %s",
                 range(turning.speeds().turning(), turning.speeds().turningSteps()),
                 turning.speeds().limit().text());
-        line("  held     %s", turning.lathe().held().text());
+        line("  held     %s", turning.heldText());
         line(
                 "  rough    %s",
                 range(turning.speeds().roughing(), turning.speeds().roughingSteps()));

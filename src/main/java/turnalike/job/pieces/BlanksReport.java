@@ -260,8 +260,8 @@ public record BlanksReport(Job job, BlankForecast forecast, LossRecord losses, L
                         "holds for shops that scatter as the prior says; finished masses are at the blank's own moisture"),
                 new Working(
                         "which to turn",
-                        "the run of neighbours in order of estimated mass whose ends differ least; finished pieces count as they"
-                                + " weigh and may be left out",
+                        "the run of neighbours in order of estimated mass whose ends differ least; of those equally narrow the one nearest"
+                                + " the median of all; finished pieces count as they weigh and may be left out",
                         Working.DERIVED,
                         "no other choice has a smaller difference of the estimates; what the pieces will really weigh is told as"
                                 + " an expectation over 4000 simulated shops with a fixed seed"),

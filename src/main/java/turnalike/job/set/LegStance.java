@@ -65,17 +65,20 @@ record LegStance(
             .asked(KeySection.FRAME, "Foot moves", "in place of both angles: front or back; sideways");
 
     static final Key<Size> HEIGHT = Key.may(
-                    "height", KeyType.aboveZero(), "from the floor to the seat's underside", "not told")
-            .asked(KeySection.FRAME, "Height under the seat", "from the floor");
+                    "height", KeyType.aboveZero(), "from the floor to the underside of seat or table top", "not told")
+            .asked(KeySection.FRAME, "Height under seat or top", "from the floor");
 
     static final Key<Size> SEAT_THICKNESS = Key.may(
-                    "seat_thickness", KeyType.aboveZero(), "of the seat, where the legs enter", "not told")
-            .asked(KeySection.FRAME, "Seat thickness", "");
+                    "seat_thickness",
+                    KeyType.aboveZero(),
+                    "of the seat, where the legs enter, or of the table top",
+                    "not told")
+            .asked(KeySection.FRAME, "Thickness of seat or top", "");
 
     static final Key<ListOf<Size>> APART = Key.may(
                     "apart",
                     new ListOf<>(KeyType.aboveZero(), 1, 2),
-                    "hole centres at the seat's underside, front to back and sideways; one length where both are the same",
+                    "hole centres, or a table's legs, at the seat's or top's underside, front to back and sideways; one length where both are the same",
                     "not told")
             .asked(KeySection.FRAME, "Holes apart", "front to back; sideways");
 
@@ -165,7 +168,7 @@ record LegStance(
                     .problem(
                             fields.at(FOOT_MOVES.name()),
                             "says no angle while the height is not told",
-                            "give height, from the floor to the seat's underside");
+                            "give height, from the floor to the underside of seat or table top");
         }
         if (stretchers.isEmpty()) {
             return;
@@ -175,7 +178,7 @@ record LegStance(
                     .problem(
                             fields.at(STRETCHERS.name()),
                             "have no length while nobody knows where the legs stand",
-                            "give height, and apart: between hole centres at the seat's underside");
+                            "give height, and apart: between the legs' middles at the underside of seat or table top");
             return;
         }
         for (Length stretcher : stretchers) {
@@ -183,11 +186,11 @@ record LegStance(
                 fields.reading()
                         .problem(
                                 fields.at(STRETCHERS.name()),
-                                "has one %s over the floor under a seat %s high"
+                                "has one %s over the floor where the legs are %s high"
                                         .formatted(
                                                 stretcher.format(fields.units()),
                                                 height.get().format(fields.units())),
-                                "give heights below the seat");
+                                "give heights below that");
             }
         }
         if (places.filter(n -> n != 3 && n != 4).isPresent()) {

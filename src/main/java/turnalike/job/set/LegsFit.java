@@ -15,6 +15,7 @@ import turnalike.units.Working;
  * How a pattern stands as a leg.
  *
  * @param places how many legs make one group
+ * @param board what they stand under; below, "seat" means either
  * @param angles at which they lean
  * @param height from the floor to the seat's underside, if told
  * @param seatThickness of the seat, if told
@@ -27,6 +28,7 @@ import turnalike.units.Working;
  */
 public record LegsFit(
         int places,
+        Board board,
         LegAngles angles,
         Optional<Length> height,
         Optional<Length> seatThickness,
@@ -41,6 +43,26 @@ public record LegsFit(
         stretchers = List.copyOf(stretchers);
         misfits = List.copyOf(misfits);
         workings = List.copyOf(workings);
+    }
+
+    /** What legs stand under, by how they end above: a tenon is for a seat, a head left square for the rails that bear a table's top. */
+    public enum Board {
+        /** A stool's, chair's or bench's. */
+        SEAT("seat"),
+
+        /** A table's. */
+        TABLE_TOP("table top");
+
+        private final String word;
+
+        Board(String word) {
+            this.word = word;
+        }
+
+        /** {@return the turner's word for it} */
+        public String word() {
+            return word;
+        }
     }
 
     /**
@@ -177,13 +199,15 @@ public record LegsFit(
                                 .formatted(places, degrees(angles.lean()))
                         : "Frame      groups of %d legs, raked %s and splayed %s"
                                 .formatted(places, degrees(angles.rake()), degrees(angles.splay())));
-        out.add("  bore     %s from upright along %s"
-                .formatted(
-                        degrees(angles.lean()),
-                        isRound()
-                                ? "each leg's own line from the middle, %s from the next"
-                                        .formatted(degrees(Angle.ofDegrees(360.0 / places)))
-                                : "a sight line %s off the front-back line".formatted(degrees(angles.sight()))));
+        if (board == Board.SEAT || angles.lean().degrees() > 0) {
+            out.add("  bore     %s from upright along %s"
+                    .formatted(
+                            degrees(angles.lean()),
+                            isRound()
+                                    ? "each leg's own line from the middle, %s from the next"
+                                            .formatted(degrees(Angle.ofDegrees(360.0 / places)))
+                                    : "a sight line %s off the front-back line".formatted(degrees(angles.sight()))));
+        }
         if (isPairOnly()) {
             out.add(
                     ("           two that mirror one another stand so; of %d legs the others lean along lines of their own: without a splay"
@@ -198,8 +222,11 @@ public record LegsFit(
                                         + " the hole, or pare the shoulder to it")
                                 .formatted(off.formatBoth(units))));
         length().ifPresent(along ->
-                out.add("  leg      %s from the seat's underside to the floor, along it; the pattern has %s"
-                        .formatted(along.formatBoth(units), leg.length().formatBoth(units))));
+                out.add("  leg      %s from the %s's underside to the floor, along it; the pattern has %s"
+                        .formatted(
+                                along.formatBoth(units),
+                                board.word(),
+                                leg.length().formatBoth(units))));
         out.add("  foot     cut at a bevel of %s to the leg's square; its longer side reaches %s below its middle"
                 .formatted(degrees(angles.lean()), footBelow().formatBoth(units)));
         for (Stretcher each : stretchers) {
@@ -217,8 +244,9 @@ public record LegsFit(
             out.add(
                     "           bored both ways at one height they meet inside the leg: set one pair higher by more than its hole, or leave it out");
         }
-        out.add(
-                "  caution  bore a scrap of the same wood first and try the tenon in it; what bears people is for licensed practice to judge");
+        out.add("  caution  "
+                + (board == Board.SEAT ? "bore a scrap of the same wood first and try the tenon in it; " : "")
+                + "what bears people is for licensed practice to judge");
         return out;
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import turnalike.frame.LegAngles;
 import turnalike.outline.Outline;
+import turnalike.outline.Section;
 import turnalike.pattern.Member;
 import turnalike.pattern.Pattern;
 import turnalike.pattern.PlacedMember;
@@ -13,12 +14,13 @@ import turnalike.units.Length;
 import turnalike.units.UnitSystem;
 import turnalike.units.Working;
 
-/** Sets a pattern under a seat as a leg: the end with a tenon is up, the start where both have one or neither. */
+/** Sets a pattern under a seat or a table's top as a leg: the end with a tenon is up, the start where both have one or neither. */
 final class LegsFitting {
     /** The point of a bit reaches so far beyond its edges. Common practice, no source; a spade bit's reaches further. */
     private static final Length POINT = Length.ofInches(1 / 4.0);
 
     private final int places;
+    private final LegsFit.Board board;
     private final LegStance stance;
     private final LegAngles angles;
     private final UnitSystem units;
@@ -34,6 +36,7 @@ final class LegsFitting {
         boolean startUp = up(pattern) == End.START;
         List<PlacedMember> run = pattern.placed();
         Member top = run.get(startUp ? 0 : run.size() - 1).member();
+        this.board = top.section() == Section.SQUARE ? LegsFit.Board.TABLE_TOP : LegsFit.Board.SEAT;
         this.hole = top.enters();
         this.tenon = top.lengthInHole();
         Outline exposed = ExposedPart.of(pattern);
@@ -72,6 +75,7 @@ final class LegsFitting {
         misfits.sort((one, other) -> Boolean.compare(other.forbids(), one.forbids()));
         return new LegsFit(
                 places,
+                board,
                 angles,
                 stance.height(),
                 stance.seatThickness(),
@@ -93,10 +97,14 @@ final class LegsFitting {
             misfits.add(new Misfit(
                     false,
                     "leg",
-                    "it has %s below its shoulder, but %s are wanted from the seat's underside to the floor, the foot's longer side included"
-                            .formatted(print(leg.length()), print(wanted)),
-                    "lengthen the pattern by %s, or let the seat's underside stand %s high"
-                            .formatted(print(wanted.minus(leg.length())), print(reached))));
+                    "it has %s %s, but %s are wanted from the %s's underside to the floor, the foot's longer side included"
+                            .formatted(
+                                    print(leg.length()),
+                                    board == LegsFit.Board.SEAT ? "below its shoulder" : "in all",
+                                    print(wanted),
+                                    board.word()),
+                    "lengthen the pattern by %s, or let the %s's underside stand %s high"
+                            .formatted(print(wanted.minus(leg.length())), board.word(), print(reached))));
         }
     }
 
@@ -184,15 +192,16 @@ final class LegsFitting {
         List<Working> out = new ArrayList<>();
         out.add(new Working(
                 "lean and sight line",
-                "lean = atan √(tan² rake + tan² splay); sight, from the front-back line in the seat's plan, = atan (tan splay / tan rake)",
+                "lean = atan √(tan² rake + tan² splay); sight, from the front-back line in the %s's plan, = atan (tan splay / tan rake)"
+                        .formatted(board.word()),
                 Working.DERIVED,
                 "exact; rake and splay are seen square from the side and from the front, from the vertical"));
         out.add(new Working(
                 "leg and bevel",
-                "leg = height / cos(lean), from the seat's underside to the floor along its axis; the foot is cut level, which is a bevel of"
-                        + " the lean",
+                "leg = height / cos(lean), from the %s's underside to the floor along its axis; the foot is cut level, which is a bevel of the lean"
+                        .formatted(board.word()),
                 Working.DERIVED,
-                "exact for a flat seat and floor"));
+                "exact for a flat %s and floor".formatted(board.word())));
         if (!stance.stretchers().isEmpty()) {
             out.add(
                     new Working(

@@ -107,7 +107,7 @@ public record RowFit(
             String foot = rise.abs().mm() < LEVEL_MM
                     ? "level"
                     : "%s %s at its foot".formatted(rise.abs().format(units), rise.mm() > 0 ? "higher" : "lower");
-            return "%s after %s, %s: %s".formatted(right, left, foot, ball.formatUpBoth(units));
+            return "%s, then %s, %s: %s".formatted(left, right, foot, ball.formatUpBoth(units));
         }
     }
 

@@ -104,7 +104,7 @@ public record TurningView(String address, Plan plan, JobSteps steps) {
                 .ifPresentOrElse(
                         speeds -> speeds(out, speeds),
                         () -> out.add(figure("Speed", "none", "the tailstock bows the piece out", "Buckling")));
-        out.add(figure("Held", turning().lathe().held().text(), "", "Order of cuts"));
+        out.add(figure("Held", turning().heldText(), "", "Order of cuts"));
         turning().whip().ifPresent(whip -> {
             out.add(figure(
                     "Whips at",

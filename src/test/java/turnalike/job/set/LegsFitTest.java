@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,6 +26,18 @@ import turnalike.units.UnitSystem;
 /** Plain rods as legs, against points and vectors worked out here. */
 class LegsFitTest {
     private static Job job(Consumer<ObjectNode> frame) {
+        return job(
+                members -> {
+                    members.addObject().put("kind", "tenon").put("length", 30).put("diameter", 24);
+                    members.addObject()
+                            .put("kind", "cylinder")
+                            .put("length", 450)
+                            .put("diameter", 36);
+                },
+                frame);
+    }
+
+    private static Job job(Consumer<ArrayNode> members, Consumer<ObjectNode> frame) {
         ObjectNode root = Json.object()
                 .put("format", "turnalike-job")
                 .put("version", 1)
@@ -30,16 +45,17 @@ class LegsFitTest {
                 .put("units", "mm");
         ObjectNode pattern = root.putObject("pattern").put("name", "Rod");
         pattern.putObject("stock").put("section", "square").put("size", 45).put("length", 520);
-        var members = pattern.putArray("members");
-        members.addObject().put("kind", "tenon").put("length", 30).put("diameter", 24);
-        members.addObject().put("kind", "cylinder").put("length", 450).put("diameter", 36);
+        members.accept(pattern.putArray("members"));
         root.putObject("wood").put("density_kg_m3", 650);
         frame.accept(root.putObject("frame").put("kind", "legs"));
         return JobReader.read(Json.print(root)).job().orElseThrow();
     }
 
     private static LegsFit fit(Consumer<ObjectNode> frame) {
-        Job job = job(frame);
+        return fit(job(frame));
+    }
+
+    private static LegsFit fit(Job job) {
         return (LegsFit) job.frame()
                 .orElseThrow()
                 .fit(job.pattern(), job.wood().density(), UnitSystem.METRIC)
@@ -247,5 +263,31 @@ class LegsFitTest {
         Job job = job(frame -> frame.put("places", 4));
         assertThat(job.frame().orElseThrow().fit(job.pattern(), job.wood().density(), UnitSystem.METRIC))
                 .isEmpty();
+    }
+
+    @Test
+    void a_leg_with_a_square_head_stands_under_a_table_and_is_told_of_no_seat() {
+        Consumer<ArrayNode> table = members -> {
+            members.addObject().put("kind", "square").put("length", 80);
+            members.addObject().put("kind", "cylinder").put("length", 400).put("diameter", 36);
+        };
+        Consumer<ObjectNode> high = frame -> frame.put("places", 4).put("height", 500);
+        LegsFit fit = fit(job(table, high));
+        List<String> told = new ArrayList<>(fit.facts(UnitSystem.METRIC, MassUnit.GRAM));
+        assertThat(told).anyMatch(fact -> fact.contains("from the table top's underside to the floor"));
+        assertThat(told).noneMatch(fact -> fact.contains("bore "));
+        fit.misfits().forEach(misfit -> told.add(misfit.sentence()));
+        fit.workings().forEach(each -> told.add(each.how() + each.sureness()));
+        assertThat(fit.misfits()).singleElement().satisfies(misfit -> assertThat(misfit.sentence())
+                .contains("it has 480 mm", "wanted from the table top's underside"));
+        assertThat(told).noneMatch(each -> each.contains("seat") || each.contains("tenon"));
+
+        // One that leans is bored for all the same, and the same leg with a tenon stands under a seat.
+        assertThat(fit(job(table, high.andThen(frame -> frame.put("rake_deg", 8))))
+                        .facts(UnitSystem.METRIC, MassUnit.GRAM))
+                .anyMatch(fact -> fact.contains("bore     8° from upright"));
+        assertThat(fit(high).facts(UnitSystem.METRIC, MassUnit.GRAM))
+                .anyMatch(fact -> fact.contains("from the seat's underside to the floor"))
+                .anyMatch(fact -> fact.contains("try the tenon in it"));
     }
 }

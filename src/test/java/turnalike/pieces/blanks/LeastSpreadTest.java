@@ -44,6 +44,22 @@ class LeastSpreadTest {
         return most - least;
     }
 
+    /** By hand: two of each mass; the median of the eight is 103.1, nearest to it lie the pieces of 102.4 g and, moved, those of 103.8 g. */
+    @Test
+    void of_choices_equally_narrow_the_one_nearest_the_middle_of_all_is_taken() {
+        List<Double> masses = new ArrayList<>(List.of(100.1, 109.3, 102.4, 103.8, 100.1, 109.3, 102.4, 103.8));
+        assertThat(LeastSpread.of(masses, 2).chosen()).containsExactly(2, 6);
+        masses.addAll(List.of(110.2, 111.2));
+        assertThat(LeastSpread.of(masses, 2).chosen()).containsExactly(3, 7);
+        // Gaps of a tenth are equal though a double holds none of them exactly.
+        assertThat(LeastSpread.of(List.of(0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7), 3).chosen())
+                .containsExactly(2, 3, 4);
+        // What lies closer together is taken wherever it lies.
+        assertThat(LeastSpread.of(List.of(90.0, 90.1, 100.0, 100.2, 100.4, 100.6), 2)
+                        .chosen())
+                .containsExactly(0, 1);
+    }
+
     @Test
     void too_few_are_all_taken_and_none_is_none() {
         assertThat(LeastSpread.of(List.of(3.0, 1.0), 5)).isEqualTo(new LeastSpread(List.of(0, 1), 2));
