@@ -110,7 +110,7 @@ record EndCap(
 
     /** What the rim of an end may be: sharp first, then chamfered and rounded as fits best, if either fits better. */
     static List<EndEdge> edges(SquaredContour contour, boolean start) {
-        EndCap sharp = of(contour, start, EndEdge.SHARP);
+        EndCap sharp = face(contour, start, EndEdge.SHARP);
         List<EndEdge> edges = new ArrayList<>(List.of(EndEdge.SHARP));
         chamfered(contour, start, sharp).ifPresent(edges::add);
         rounded(contour, start, sharp).ifPresent(edges::add);
@@ -122,7 +122,7 @@ record EndCap(
         if (known.isSharp()) {
             return known;
         }
-        EndCap sharp = of(contour, start, EndEdge.SHARP);
+        EndCap sharp = face(contour, start, EndEdge.SHARP);
         return (known.round() > 0 ? rounded(contour, start, sharp) : chamfered(contour, start, sharp))
                 .orElse(EndEdge.SHARP);
     }

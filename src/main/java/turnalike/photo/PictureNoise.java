@@ -3,7 +3,6 @@ package turnalike.photo;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import turnalike.trace.Profile;
 import turnalike.units.Length;
 
 /**
@@ -107,7 +106,7 @@ final class PictureNoise {
                 "there is much grain in the picture: it was made %d times smaller, and a pixel stands for as much more of the piece"
                         .formatted(factor));
         return new PhotoTrace.Traced(
-                lessSure(small.profile(), IN_GRAIN * small.mmPerPixel()),
+                small.profile().lessSureBy(Length.ofMm(IN_GRAIN * small.mmPerPixel())),
                 small.fitted(),
                 small.squares(),
                 small.mmPerPixel(),
@@ -121,18 +120,6 @@ final class PictureNoise {
                         enlarged(lies.leftEdge(), factor),
                         enlarged(lies.rightEdge(), factor)),
                 warnings);
-    }
-
-    private static Profile lessSure(Profile profile, double byMm) {
-        return new Profile(
-                profile.length(),
-                profile.stations().stream()
-                        .map(each -> new Profile.Station(
-                                each.place(),
-                                each.radius(),
-                                Length.ofMm(Math.hypot(byMm, each.uncertainty().mm()))))
-                        .toList(),
-                profile.hidden());
     }
 
     private static List<PixelPoint> enlarged(List<PixelPoint> points, int factor) {

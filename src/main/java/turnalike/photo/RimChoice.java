@@ -101,7 +101,7 @@ final class RimChoice {
 
     private static double points(SquaredContour contour, boolean start) {
         return POINTS
-                * EndCap.of(contour, start, EndEdge.SHARP).behind()
+                * EndCap.face(contour, start, EndEdge.SHARP).behind()
                 * contour.sight().focal();
     }
 

@@ -92,7 +92,7 @@ final class SecondLook {
      */
     static Optional<PhotoTrace.Traced> shortly(CoarsePicture whole, double leastLong, Attempt attempt) throws Unsure {
         SecondLook look = new SecondLook(whole, leastLong, attempt);
-        Optional<BodySearch.Found> found = look.found(whole);
+        Optional<BodySearch.Found> found = look.found();
         if (found.isPresent()) {
             Optional<PhotoTrace.Traced> trace = look.passed(found.orElseThrow(), Care.BOTH_SIDES);
             if (trace.isPresent()) {
@@ -103,9 +103,9 @@ final class SecondLook {
         return other.isPresent() || found.isEmpty() ? other : look.passed(found.orElseThrow(), Care.USUAL);
     }
 
-    private Optional<BodySearch.Found> found(CoarsePicture picture) {
+    private Optional<BodySearch.Found> found() {
         try {
-            return Optional.of(BodySearch.find(picture, Optional.empty(), Optional.empty()));
+            return Optional.of(BodySearch.find(whole, Optional.empty(), Optional.empty()));
         } catch (Unsure none) {
             return Optional.empty();
         }
@@ -145,9 +145,7 @@ final class SecondLook {
         try {
             BodyFinder.Body body = BodyFinder.otherwise(whole);
             BodySearch.Found other = new BodySearch.Found(body, whole);
-            return longOf(Optional.of(other)) < LEAST_OF * longOf(found)
-                    ? Optional.empty()
-                    : passed(other, Care.BOTH_SIDES);
+            return longOf(other) < LEAST_OF * longOf(found) ? Optional.empty() : passed(other, Care.BOTH_SIDES);
         } catch (Unsure none) {
             stopIfStopped(none);
             return Optional.empty();
@@ -189,15 +187,17 @@ final class SecondLook {
     }
 
     /** How long in the picture a body is that was found, in its pixels. */
+    private static double longOf(BodySearch.Found found) {
+        return found.coarse().block() * (found.body().to() - found.body().from());
+    }
+
     private static double longOf(Optional<BodySearch.Found> found) {
-        return found.map(each ->
-                        each.coarse().block() * (each.body().to() - each.body().from()))
-                .orElse(0.0);
+        return found.map(SecondLook::longOf).orElse(0.0);
     }
 
     /** The trace, unless it is refused; an end of the time given is no refusal of this one alone. */
     private Optional<PhotoTrace.Traced> passed(BodySearch.Found found, Care care) throws Unsure {
-        if (longOf(Optional.of(found)) < leastLong) {
+        if (longOf(found) < leastLong) {
             return Optional.empty();
         }
         try {

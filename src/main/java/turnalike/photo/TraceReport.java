@@ -112,13 +112,15 @@ final class TraceReport {
         }
         double least = Math.max(0.4, outline.mmPerPixel());
         List<Profile.Stretch> hidden = squares.hidden(outline.hiddenStretches(least), least);
+        // What is told of a radius; members are fitted without it, for what moves all edges alike makes no member
+        // another.
+        Length byCamera = Length.ofMm(BY_CAMERA * outline.mmPerPixel());
         return new PhotoTrace.Traced(
                 new Profile(
-                        Length.ofMm(lengthMm),
-                        stations.stream()
-                                .map(each -> withCamera(each, outline.mmPerPixel()))
-                                .toList(),
-                        HardlySeen.with(hidden, squares.stretches(), stations, outline.mmPerPixel())),
+                                Length.ofMm(lengthMm),
+                                stations,
+                                HardlySeen.with(hidden, squares.stretches(), stations, outline.mmPerPixel()))
+                        .lessSureBy(byCamera),
                 new Profile(Length.ofMm(lengthMm), stations, hidden),
                 squares.stretches(),
                 outline.mmPerPixel(),
@@ -126,15 +128,6 @@ final class TraceReport {
                 focal.from(),
                 overlay(),
                 warnings(outline, edges, squares));
-    }
-
-    /** What is told of a radius; members are fitted without it, for what moves all edges alike makes no member another. */
-    private static Profile.Station withCamera(Profile.Station station, double pixelMm) {
-        return new Profile.Station(
-                station.place(),
-                station.radius(),
-                Length.ofMm(
-                        Math.hypot(BY_CAMERA * pixelMm, station.uncertainty().mm())));
     }
 
     /** What the less sure of the two edges is uncertain by over half of the length and more, pixels. */

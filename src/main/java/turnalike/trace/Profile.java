@@ -32,6 +32,21 @@ public record Profile(Length length, List<Station> stations, List<Stretch> hidde
         }
     }
 
+    /**
+     * {@return the same, every radius less sure by so much that strays by itself}
+     *
+     * @param by one standard deviation
+     */
+    public Profile lessSureBy(Length by) {
+        return new Profile(
+                length,
+                stations.stream()
+                        .map(each -> new Station(
+                                each.place, each.radius, Length.ofMm(Math.hypot(by.mm(), each.uncertainty.mm()))))
+                        .toList(),
+                hidden);
+    }
+
     /** {@return the radius where it is thickest} */
     public Length largestRadius() {
         return stations.stream()

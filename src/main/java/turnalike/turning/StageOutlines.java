@@ -71,7 +71,7 @@ final class StageOutlines {
     /** As long as the tailstock bears it, the tip is left a pencil thick. */
     private boolean staysThick(int index) {
         return tip.length().isPositive()
-                && !work.isPointed()
+                && !work.isLongForThin(tip.length())
                 && index == ThinTip.member(work).number() - 1;
     }
 

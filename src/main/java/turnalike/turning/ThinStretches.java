@@ -10,17 +10,12 @@ final class ThinStretches {
     static final String HOW =
             "; a little at a time from the tip's side back, each stretch done and sanded before the wood behind it is thinned";
 
-    /** A member longer than so many pencils are thick is long. */
-    private static final double LONG_PENCILS = 3;
-
     private ThinStretches() {}
 
     static boolean isCutInStretches(TurningProblem work, PlacedMember placed) {
-        boolean isLong = placed.member().length().mm()
-                > work.lathe().rules().pencil().times(LONG_PENCILS).mm();
         return work.held().byOneEnd()
                 && placed.member().isShaped()
-                && isLong
+                && work.isLongForThin(placed.member().length())
                 && work.isTooThinToPart(placed.outline().smallestRadius().times(2));
     }
 }

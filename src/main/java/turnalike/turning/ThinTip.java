@@ -17,9 +17,6 @@ import turnalike.units.Length;
  * @param length of its own member from the tip inward; zero where the tip is thicker, or nothing bears it
  */
 record ThinTip(Length length) {
-    /** A thin tip longer than so many pencils are thick is a point (common practice, no source). */
-    static final double STUB_PENCILS = 3;
-
     private static final int PARTS = 64;
     private static final ThinTip NONE = new ThinTip(Length.ZERO);
 

@@ -114,8 +114,8 @@ public record Turning(
         List<Stage> later = List.of();
         if (work.stiffness().isPresent()) {
             BeamWood wood = BeamWood.of(work.stiffness().get(), work.density());
-            CutStiffness stiffness =
-                    new CutStiffness(work, wood, load(work, EndThrust.givenOrUsual(work.lathe())), slender);
+            CutStiffness stiffness = new CutStiffness(
+                    work, wood, load(work, work.supports(), EndThrust.givenOrUsual(work.lathe())), slender);
             blank = Optional.of(stiffness.blank());
             later = stiffness.later();
             cuts = stiffness.reckoned(cuts);
@@ -145,9 +145,7 @@ public record Turning(
     private static Optional<BendingStrength> strength(TurningProblem work, List<Cut> cuts) {
         return work.stiffness().flatMap(stiffness -> work.rupture().map(rupture -> {
             double margin = work.lathe().rules().strengthMargin();
-            EndThrust thrust = EndThrust.givenOrUsual(work.lathe());
-            BeamLoad usual =
-                    new BeamLoad(work.supportsOfShaping(), thrust, work.lathe().cutting());
+            BeamLoad usual = load(work, work.supportsOfShaping(), EndThrust.givenOrUsual(work.lathe()));
             CutStrains strains =
                     new CutStrains(work, BeamWood.of(stiffness, work.density()), usual, rupture.mpa() / margin);
             return new BendingStrength(rupture, margin, strains.of(cuts));
@@ -156,12 +154,14 @@ public record Turning(
 
     /** The finished piece's figures count a thrust that the job gives; a supposed one only holds the speeds back. */
     private static BeamLoad finished(TurningProblem work) {
-        EndThrust given = EndThrust.givenOrNone(work.lathe().tailstock());
-        return new BeamLoad(work.supportsOfShaping(), given, work.lathe().cutting());
+        return load(
+                work,
+                work.supportsOfShaping(),
+                EndThrust.givenOrNone(work.lathe().tailstock()));
     }
 
-    private static BeamLoad load(TurningProblem work, EndThrust thrust) {
-        return new BeamLoad(work.supports(), thrust, work.lathe().cutting());
+    private static BeamLoad load(TurningProblem work, Supports supports, EndThrust thrust) {
+        return new BeamLoad(supports, thrust, work.lathe().cutting());
     }
 
     private static List<Cut> numbered(List<Cut> cuts) {

@@ -43,6 +43,9 @@ public record TurningProblem(
         Lathe lathe,
         EndSlopes slopes,
         UnitSystem units) {
+    /** A thin tip longer than so many pencils are thick is a point, and a thin member so long is cut in stretches (common practice, no source). */
+    private static final double STUB_PENCILS = 3;
+
     public TurningProblem {
         marks = List.copyOf(marks);
         calipers = List.copyOf(calipers);
@@ -63,8 +66,12 @@ public record TurningProblem(
      * Nothing that thin can be borne at its end, and with the rest done a cut on it would bend every neck behind.
      */
     boolean isPointed() {
-        return ThinTip.of(this).length().mm()
-                > lathe.rules().pencil().times(ThinTip.STUB_PENCILS).mm();
+        return isLongForThin(ThinTip.of(this).length());
+    }
+
+    /** Whether what is thinner than a pencil is more than a stub. */
+    boolean isLongForThin(Length length) {
+        return length.mm() > lathe.rules().pencil().times(STUB_PENCILS).mm();
     }
 
     /** What the blank is longer by than the finished piece. */
