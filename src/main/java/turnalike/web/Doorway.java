@@ -22,6 +22,9 @@ final class Doorway {
 
     private static final int LONGEST_SILENCE_MS = 20_000;
 
+    /** Whoever sends more than what two of the largest files hold after an answer is not waited for. */
+    private static final long MOST_LET_FALL_BYTES = 2L * BodyLimits.FILE;
+
     private Doorway() {}
 
     /** @param sharing with whom, if with any other device */
@@ -49,6 +52,7 @@ final class Doorway {
         server.insertHandler(new SizedBodies());
         server.insertHandler(new BodyDeadline(LONGEST_SILENCE_MS, SLOWEST_BODY_BYTES_A_SECOND));
         sharing.ifPresent(each -> server.insertHandler(new PairedBodies(each)));
+        server.insertHandler(new RestOfBody(MOST_LET_FALL_BYTES, LONGEST_SILENCE_MS));
         ConnectionCount count = new ConnectionCount();
         server.addEventListener(new LifeCycle.Listener() {
             @Override

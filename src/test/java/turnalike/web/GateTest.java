@@ -183,12 +183,7 @@ class GateTest {
     void more_than_a_megabyte_is_not_taken_whatever_it_says_of_its_length() throws Exception {
         String large = "x".repeat(1_200_000);
         int jobs = jobs();
-        try {
-            assertThat(served.post("/jobs", "units=" + large).statusCode()).isEqualTo(413);
-        } catch (IOException cutOff) {
-            // The server may hang up before all is sent; then there is no answer to read.
-            assertThat(cutOff).hasMessageNotContaining("timed out");
-        }
+        assertThat(served.post("/jobs", "units=" + large).statusCode()).isEqualTo(413);
         assertThat(jobs()).isEqualTo(jobs);
         StringBuilder chunked = new StringBuilder("""
                 POST /jobs HTTP/1.1
@@ -205,12 +200,7 @@ class GateTest {
             chunked.append("ffff\n").append(chunk);
         }
         int before = jobs();
-        try {
-            String answer = raw(chunked.append("0\n\n").toString());
-            assertThat(answer).doesNotStartWith("HTTP/1.1 2").doesNotStartWith("HTTP/1.1 303");
-        } catch (IOException cutOff) {
-            assertThat(cutOff).isNotNull(); // the server may close the line in the middle, which is as good
-        }
+        assertThat(raw(chunked.append("0\n\n").toString())).startsWith("HTTP/1.1 413");
         assertThat(jobs()).isEqualTo(before);
     }
 

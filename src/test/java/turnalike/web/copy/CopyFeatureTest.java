@@ -245,9 +245,13 @@ class CopyFeatureTest {
     @Test
     void a_body_too_large_for_where_it_goes_is_told_in_words() throws Exception {
         try (Served served = Served.in(folder)) {
-            HttpResponse<String> pieces = served.upload("/jobs/x/pieces/table", Map.of(), "a.csv", new byte[1 << 20]);
-            assertThat(pieces.statusCode()).isEqualTo(413);
-            assertThat(pieces.body()).contains("larger than a megabyte");
+            // Some in a row: an answer that is lost with the line is lost now and then.
+            for (int i = 0; i < 20; i++) {
+                HttpResponse<String> pieces =
+                        served.upload("/jobs/x/pieces/table", Map.of(), "a.csv", new byte[4 << 20]);
+                assertThat(pieces.statusCode()).isEqualTo(413);
+                assertThat(pieces.body()).contains("larger than a megabyte");
+            }
             HttpResponse<String> table = served.upload("/copy", MM, "a.csv", new byte[1_100_000]);
             assertThat(table.statusCode()).isEqualTo(413);
             assertThat(table.body()).contains("larger than a megabyte");
