@@ -1,10 +1,5 @@
 package turnalike.photo;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.DoubleFunction;
-
 /**
  * How the contour goes round one end. A round's flat end with a sharp rim is seen as half an ellipse; how far it bulges tells at what angle the camera
  * sees that end, which settles tilt and focal length. A rounded end tells nothing of that.
@@ -29,22 +24,8 @@ record EndCap(
         EndEdge edge,
         double misfit,
         double strays) {
-    /** A chamfered or rounded rim is looked for in so many such steps of the radius right behind the end. */
-    private static final double CHAMFER_STEP = 0.03;
-
-    private static final int CHAMFERS = 14;
-
-    private static final double ROUND_STEP = 0.05;
-
-    private static final int ROUNDS = 20;
-
     /** Rounded over by more than this, an end has hardly a face that could tell anything. */
     private static final double BALL = 0.7;
-
-    /** A chamfered or rounded rim that fits by so much worse than a sharp one need not be asked further. */
-    private static final double BROKEN = 1.15;
-
-    private static final double UNLIKELY = 10;
 
     /** So far, as a log, a bulge may be from what is expected while edges are chosen: a lean of two or three degrees makes as much. */
     private static final double MOST_LIKELY = 0.25;
@@ -55,8 +36,14 @@ record EndCap(
     /** And that a rim taken for sharp may be a little worn. Both by trying. */
     private static final double UNSURE_SHARP = 0.02;
 
-    /** So many steps of what was tried, what is looked for is unsure by at most. */
-    private static final double MOST_OPEN = 3;
+    /** A face or a flank strays by so much, pixels, in any case; and so many points of the flank are asked for each of the face. */
+    private static final double ACROSS = 0.03;
+
+    private static final double BESIDE = 0.1;
+
+    private static final double ALONG = 0.7;
+
+    private static final double MOST_ASTRAY = 10;
 
     /** At so many parts of an end's radius its two sides are compared; one place is taken to be no farther apart than this, in pixels. */
     private static final int SKEWS = 20;
@@ -76,14 +63,21 @@ record EndCap(
         return edge.place(apex, behind);
     }
 
-    /** How far the contour strays, in pixels, from such an edge; beyond all measure where it bulges as no view would have it. */
-    private double likely() {
-        return Math.abs(disagreement) < MOST_LIKELY ? misfit : Math.max(misfit, UNLIKELY);
+    /** How ill such an end explains the contour, face and flank, as the log of what either strays by: twice that for each point is its cost. */
+    double astray() {
+        double across = Math.max(ACROSS, Math.min(MOST_ASTRAY, misfit));
+        double beside = Math.hypot(BESIDE, Math.min(MOST_ASTRAY, strays));
+        return Math.log(across) + ALONG * Math.log(beside);
+    }
+
+    /** Whether it bulges as some view would have it that is not far off. */
+    boolean isLikely() {
+        return Math.abs(disagreement) < MOST_LIKELY;
     }
 
     /** Whether it looks like a ball. */
     boolean isBall() {
-        return edge.round() >= BALL && misfit < 0.8 && Math.abs(disagreement) < MOST_LIKELY;
+        return edge.round() >= BALL && misfit < 0.8 && isLikely();
     }
 
     /** The flat face's radius, in units of the distance. */
@@ -106,63 +100,6 @@ record EndCap(
     static EndCap again(EndCap known, SquaredContour contour, boolean start) {
         EndCap seen = of(contour, start, known.edge);
         return known.square ? seen.squared(known.behind) : seen;
-    }
-
-    /** What the rim of an end may be: sharp first, then chamfered and rounded as fits best, if either fits better. */
-    static List<EndEdge> edges(SquaredContour contour, boolean start) {
-        EndCap sharp = face(contour, start, EndEdge.SHARP);
-        List<EndEdge> edges = new ArrayList<>(List.of(EndEdge.SHARP));
-        chamfered(contour, start, sharp).ifPresent(edges::add);
-        rounded(contour, start, sharp).ifPresent(edges::add);
-        return edges;
-    }
-
-    /** The same kind of edge as it is measured in another view; sharp where none such is seen there. */
-    static EndEdge edge(SquaredContour contour, boolean start, EndEdge known) {
-        if (known.isSharp()) {
-            return known;
-        }
-        EndCap sharp = face(contour, start, EndEdge.SHARP);
-        return (known.round() > 0 ? rounded(contour, start, sharp) : chamfered(contour, start, sharp))
-                .orElse(EndEdge.SHARP);
-    }
-
-    private static Optional<EndEdge> chamfered(SquaredContour contour, boolean start, EndCap sharp) {
-        return broken(contour, start, EndEdge::chamfered, CHAMFER_STEP, CHAMFERS, sharp);
-    }
-
-    private static Optional<EndEdge> rounded(SquaredContour contour, boolean start, EndCap sharp) {
-        return broken(contour, start, EndEdge::rounded, ROUND_STEP, ROUNDS, sharp);
-    }
-
-    /** That of such edges which fits best, unless a sharp one does. */
-    private static Optional<EndEdge> broken(
-            SquaredContour contour, boolean start, DoubleFunction<EndEdge> edge, double step, int count, EndCap sharp) {
-        EndCap[] caps = new EndCap[count + 1];
-        double[] misfits = new double[count + 1];
-        int least = count;
-        caps[0] = sharp;
-        misfits[0] = sharp.likely();
-        for (int k = count; k > 0; k--) {
-            caps[k] = face(contour, start, edge.apply(Math.min(1, step * k)));
-            misfits[k] = caps[k].likely();
-            least = misfits[k] < misfits[least] ? k : least;
-        }
-        boolean isSharp = least == 1 && misfits[0] < misfits[1];
-        if (isSharp || !(misfits[least] < BROKEN * misfits[0])) {
-            return Optional.empty();
-        }
-        if (least == count) {
-            return step * count < 1 ? Optional.empty() : Optional.of(edge.apply(1));
-        }
-        double bend = misfits[least - 1] - 2 * misfits[least] + misfits[least + 1];
-        double within = bend > 0 ? 0.5 * (misfits[least - 1] - misfits[least + 1]) / bend : 0;
-        double points = RimChoice.POINTS * caps[least].behind * contour.sight().focal();
-        double spread = bend > 0 ? Math.sqrt(Math.max(0.03, misfits[least]) / (points * bend)) : count;
-        double turns = (caps[least + 1].disagreement - caps[least - 1].disagreement) / 2;
-        double open = Math.abs(turns) * Math.min(MOST_OPEN, spread);
-        return Optional.of(edge.apply(step * (least + Math.max(-0.5, Math.min(0.5, within))))
-                .opened(open));
     }
 
     /**

@@ -2,7 +2,8 @@ package turnalike.photo;
 
 /**
  * How wide a piece is right behind an end's rim, seen from its flank a little farther in: near the rim itself the end's own outline is seen. A flank that
- * tapers is followed out to the rim, for a radius that is off by a twentieth makes an end bulge by as much more or less than it should.
+ * tapers or bows, as a handle's does, is followed out to the rim, for a radius that is off by a twentieth makes an end bulge by as much more or less than it
+ * should.
  */
 final class EndFlank {
     /** So long a stretch is asked, of the depth at which it begins, and at least so many pixels. */
@@ -12,10 +13,18 @@ final class EndFlank {
 
     private static final int LEAST_POINTS = 10;
 
-    /** A flank that strays from a straight line by more, in pixels, or that is steeper, is no taper: a bead may stand there. */
+    /** A flank that strays from a straight line or a bow by more, in pixels, or that is steeper, is no taper: a bead may stand there. */
     private static final double STRAIGHT = 0.35;
 
     private static final double STEEPEST = 0.3;
+
+    /** A bow must fit so much better than a straight line, and may be a little steeper at the rim. */
+    private static final double BOWED = 0.6;
+
+    private static final double STEEPEST_BOW = 0.5;
+
+    /** So far behind the rim's side the flank is asked first, as a share of what a sharp end bulges by: the picture is soft there. */
+    private static final double CLEAR = 0.3;
 
     private final double[][][] sides;
 
@@ -43,7 +52,7 @@ final class EndFlank {
     }
 
     /**
-     * A flank, followed out to the rim as the straight line that it is, or level where it is none.
+     * A flank, followed out to the rim as the straight line or the bow that it is, or level where it is none.
      *
      * @param rim half the width there, Y; of an edge that is rounded over, where the rounding begins
      * @param slope how much wider it is for each unit farther in
@@ -53,20 +62,30 @@ final class EndFlank {
     /** The flank behind such an edge. */
     Seen seen(EndEdge edge) {
         double rim = 0;
+        double side = 0;
         double depth = 6 / focal;
         for (int round = 0; round < 4; round++) {
             rim = acrossAt(depth);
-            depth = (1.3 * Math.abs(apex) + edge.round()) * rim + 3 / focal;
+            side = side(edge, rim / Math.sqrt(1 + rim * rim));
+            depth = side + CLEAR * Math.abs(apex) * rim + 3 / focal;
         }
-        // Where a sharp rim turns into the flank: it is seen at the place (1 − r)·|apex| in depth 1 − r².
-        double radius = rim / Math.sqrt(1 + rim * rim);
-        return followed(depth, rim, Math.abs(apex) * radius / (1 + radius) + edge.round() * rim);
+        return followed(depth, rim, side);
     }
 
-    /** A flank that is straight from so deep on, followed out to its side's end. */
+    /**
+     * How deep behind the apex the rim's side is seen, where the chamfer or the rounding begins: the ray that touches a flank at a place has X of that place
+     * over 1 − r².
+     */
+    private double side(EndEdge edge, double radius) {
+        double broken = (edge.chamfer() + edge.round()) * radius;
+        return Math.abs(apex) - (Math.abs(edge.place(apex, radius)) - broken) / (1 - radius * radius);
+    }
+
+    /** A flank that is straight or bowed from so deep on, followed out to its side's end. */
     private Seen followed(double depth, double rim, double side) {
         double end = depth + Math.max(LONG * depth, LEAST_LONG / focal);
-        FittedLine flank = new FittedLine();
+        FittedLine line = new FittedLine();
+        FittedBow bow = new FittedBow(depth, end - depth);
         for (double[][] edge : sides) {
             int n = edge[0].length;
             for (int k = 0; k < n; k++) {
@@ -76,14 +95,23 @@ final class EndFlank {
                     break;
                 }
                 if (deep >= depth) {
-                    flank.add(deep, Math.abs(edge[1][i]) - rim);
+                    line.add(deep, Math.abs(edge[1][i]) - rim);
+                    bow.add(deep, Math.abs(edge[1][i]) - rim);
                 }
             }
         }
-        boolean taper = flank.count() >= LEAST_POINTS
-                && flank.strays() * focal < STRAIGHT
-                && Math.abs(flank.slope()) < STEEPEST;
-        return taper ? new Seen(rim + flank.at(side), flank.slope()) : new Seen(rim, 0);
+        if (line.count() < LEAST_POINTS) {
+            return new Seen(rim, 0);
+        }
+        FittedBow.Bow bowed = bow.bow();
+        boolean bows = bowed.strays() < BOWED * line.strays()
+                && bowed.strays() * focal < STRAIGHT
+                && Math.abs(bowed.slopeAt(side)) < STEEPEST_BOW;
+        if (bows) {
+            return new Seen(rim + bowed.at(side), bowed.slopeAt(side));
+        }
+        boolean tapers = line.strays() * focal < STRAIGHT && Math.abs(line.slope()) < STEEPEST;
+        return tapers ? new Seen(rim + line.at(side), line.slope()) : new Seen(rim, 0);
     }
 
     /** Half the width where the edges first pass a place so deep. */

@@ -13,14 +13,17 @@ final class RimChoice {
     /** Points of an end that stray by themselves, for each pixel of its radius. */
     static final double POINTS = 0.6;
 
-    /** A flank strays by so much, pixels, in any case. */
-    private static final double BESIDE = 0.2;
-
-    /** So many points of it are asked for each of the face. */
-    private static final double ALONG = 0.7;
-
     /** How often a chamfer is measured anew in the view that it led to. */
     private static final int AGAIN = 2;
+
+    /** By so much the lean is changed first, and last, radians; a way that costs less by so much is gone on from. */
+    private static final double FARTHEST = Math.toRadians(3);
+
+    private static final double NEAREST = Math.toRadians(0.5);
+
+    private static final double GAIN = 0.5;
+
+    private static final int MOST_TRIES = 8;
 
     /** What costs by so much more than sharp rims is not looked at again. */
     private static final double FAR = 12;
@@ -74,6 +77,10 @@ final class RimChoice {
     private record Way(ViewFit.View view, double strays, double start, double end) {
         double cost() {
             return strays + start + end;
+        }
+
+        boolean isBroken() {
+            return !view.start().edge().isSharp() || !view.end().edge().isSharp();
         }
 
         /** Whether it is the same come to from another beginning, which counts once. */
@@ -141,22 +148,61 @@ final class RimChoice {
                     last = way(
                             last.view.axis(),
                             last.view.logFocal(),
-                            EndCap.edge(there, true, start),
-                            EndCap.edge(there, false, end),
+                            BrokenRim.again(there, true, start),
+                            BrokenRim.again(there, false, end),
                             true,
                             true);
                     ways.add(last);
                 }
             }
         }
+        Way best = ways.stream().min(Comparator.comparingDouble(Way::cost)).orElseThrow();
+        ways.addAll(leaning(best));
         ways.add(startNotAsked.done());
         ways.add(endNotAsked.done());
         return ways;
     }
 
+    /**
+     * Further ways beside one. As a broken rim is measured in a view, it asks for much the same view again, whichever it is; so the lean is changed to either
+     * side, the rims measured there and the ends asked what they cost, in steps that grow smaller.
+     */
+    private List<Way> leaning(Way first) throws Unsure {
+        List<Way> found = new ArrayList<>();
+        Way at = first;
+        double far = FARTHEST;
+        for (int tries = 0; tries < MOST_TRIES && far > NEAREST && at.isBroken(); tries++) {
+            Way from = at;
+            double step = far;
+            Cores.Work<Way> back = Cores.begin(() -> leaning(from, -step));
+            Way ahead = leaning(from, step);
+            List<Way> beside = List.of(back.done(), ahead);
+            found.addAll(beside);
+            for (Way each : beside) {
+                at = each.cost() < at.cost() ? each : at;
+            }
+            far = at.cost() < from.cost() - GAIN ? far : far / 2;
+        }
+        return found;
+    }
+
+    /** The way that the rims lead to which are seen in a view that leans by so much more. */
+    private Way leaning(Way from, double more) throws Unsure {
+        double focal = from.view.logFocal();
+        double lean = from.view.tilt() + more;
+        SquaredContour there = fit.contour(fit.straightened(from.view.axis(), focal, lean), focal, lean);
+        return way(
+                from.view.axis(),
+                focal,
+                BrokenRim.again(there, true, from.view.start().edge()),
+                BrokenRim.again(there, false, from.view.end().edge()),
+                true,
+                true);
+    }
+
     /** A square's end is asked nothing, as no round's rim is seen there. */
     private List<EndEdge> edges(SquaredContour contour, boolean start) {
-        return (start ? squares.atStart() : squares.atEnd()) ? List.of(EndEdge.SHARP) : EndCap.edges(contour, start);
+        return (start ? squares.atStart() : squares.atEnd()) ? List.of(EndEdge.SHARP) : BrokenRim.kinds(contour, start);
     }
 
     /**
@@ -197,9 +243,7 @@ final class RimChoice {
     }
 
     private static double cost(EndCap cap, double points) {
-        double across = Math.max(0.03, Math.min(10, cap.misfit()));
-        double beside = Math.hypot(BESIDE, Math.min(10, cap.strays()));
-        return form(cap) + 2 * points * (Math.log(across) + ALONG * Math.log(beside));
+        return form(cap) + 2 * points * cap.astray();
     }
 
     /** What its form costs beside a sawn end's, before the points are asked. */

@@ -3,6 +3,7 @@ package turnalike.photo;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import turnalike.trace.Profile;
 import turnalike.units.Length;
 
@@ -274,10 +275,19 @@ final class RoundOutline {
 
     /** The stretches in which nothing was seen, of at least so long. */
     List<Profile.Stretch> hiddenStretches(double leastMm) {
+        return stretches(this::isHidden, leastMm);
+    }
+
+    /** Those and the ones that one edge alone takes for hidden: there the other may be the noise's, or a shadow's that fills a hollow. */
+    List<Profile.Stretch> hiddenByEither(double leastMm) {
+        return stretches(k -> isHidden(k) || left.isHidden(k) || right.isHidden(k), leastMm);
+    }
+
+    private List<Profile.Stretch> stretches(IntPredicate hides, double leastMm) {
         List<Profile.Stretch> stretches = new ArrayList<>();
         int from = -1;
         for (int k = 0; k <= radius.length; k++) {
-            boolean dark = k < radius.length && isHidden(k);
+            boolean dark = k < radius.length && hides.test(k);
             if (dark && from < 0) {
                 from = k;
             } else if (!dark && from >= 0) {

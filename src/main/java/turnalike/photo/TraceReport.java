@@ -112,6 +112,7 @@ final class TraceReport {
         }
         double least = Math.max(0.4, outline.mmPerPixel());
         List<Profile.Stretch> hidden = squares.hidden(outline.hiddenStretches(least), least);
+        List<Profile.Stretch> told = squares.hidden(outline.hiddenByEither(least), least);
         // What is told of a radius; members are fitted without it, for what moves all edges alike makes no member
         // another.
         Length byCamera = Length.ofMm(BY_CAMERA * outline.mmPerPixel());
@@ -119,7 +120,7 @@ final class TraceReport {
                 new Profile(
                                 Length.ofMm(lengthMm),
                                 stations,
-                                HardlySeen.with(hidden, squares.stretches(), stations, outline.mmPerPixel()))
+                                HardlySeen.with(told, squares.stretches(), stations, outline.mmPerPixel()))
                         .lessSureBy(byCamera),
                 new Profile(Length.ofMm(lengthMm), stations, hidden),
                 squares.stretches(),

@@ -37,7 +37,7 @@ class EvenStretchesTest {
         for (double place = LENGTH; place >= 0; place -= 0.1) {
             corners.add(new double[] {width / 2.0 + (place - LENGTH / 2) * perMm, 300 * perMm + radius(place) * perMm});
         }
-        double[][] round = ViewFitTest.everyPixel(corners);
+        double[][] round = HullContour.everyPixel(corners);
         Sight.AxisLine axis = new Sight.AxisLine(width / 2.0, 300 * perMm, 0);
         Sight sight = new Sight(FAR * perMm, width, (int) (600 * perMm), axis, 0);
         SquaredContour contour = new SquaredContour(sight, round[0], round[1], new double[round[0].length]);

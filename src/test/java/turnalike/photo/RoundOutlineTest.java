@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import turnalike.trace.Profile;
 
 /** Of a cylinder whose one edge was found somewhere else than it is, and is known to be unsure. */
 class RoundOutlineTest {
@@ -83,5 +85,45 @@ class RoundOutlineTest {
         assertThat(outline(WRONG, 0.05).oneSidedShare(2.5)).isZero();
         assertThat(outline(WRONG, 0.61).oneSidedShare(2.5)).isGreaterThan(0.9);
         assertThat(outline(WRONG, 0.61).worseDoubt(100)).isCloseTo(0.61, within(1e-9));
+    }
+
+    /** A shoulder 20 pixels high, far to the left of the camera; below it a shadow fills the corner behind it, so that the lower edge shows a slope. */
+    @Test
+    void a_corner_that_a_shadow_fills_on_one_side_is_told_as_not_seen() throws Unsure {
+        RoundOutline both = shoulder(false);
+        RoundOutline one = shoulder(true);
+        assertThat(firstHalf(both.hiddenStretches(0.5))).isNotEmpty();
+        assertThat(firstHalf(both.hiddenByEither(0.5))).isNotEmpty();
+        assertThat(firstHalf(one.hiddenStretches(0.5))).isEmpty();
+        assertThat(firstHalf(one.hiddenByEither(0.5))).singleElement().satisfies(stretch -> {
+            // The shoulder stands where a quarter of the length is past.
+            assertThat(stretch.from().mm()).isLessThan(75);
+            assertThat(stretch.to().mm()).isBetween(60.0, 85.0);
+        });
+    }
+
+    /** The shoulder's; the piece's own end is another matter. */
+    private static List<Profile.Stretch> firstHalf(List<Profile.Stretch> stretches) {
+        return stretches.stream().filter(each -> each.to().mm() < 150).toList();
+    }
+
+    private static RoundOutline shoulder(boolean filled) throws Unsure {
+        double y = HEIGHT / 2.0;
+        List<double[]> corners = new ArrayList<>(List.of(
+                new double[] {300, y - WIDE + 20},
+                new double[] {450, y - WIDE + 20},
+                new double[] {450, y - WIDE},
+                new double[] {900, y - WIDE},
+                new double[] {900, y + WIDE},
+                new double[] {450, y + WIDE}));
+        corners.add(new double[] {filled ? 400 : 450, y + WIDE - 20});
+        corners.add(new double[] {300, y + WIDE - 20});
+        double[][] round = HullContour.everyPixel(corners);
+        double[] doubts = new double[round[0].length];
+        Arrays.fill(doubts, 0.05);
+        Sight sight = new Sight(FOCAL, WIDTH, HEIGHT, new Sight.AxisLine(WIDTH / 2.0, y, 0), 0);
+        SquaredContour contour = new SquaredContour(sight, round[0], round[1], doubts);
+        return RoundOutline.of(
+                contour, EndCap.of(contour, true, EndEdge.SHARP), EndCap.of(contour, false, EndEdge.SHARP), 300);
     }
 }

@@ -68,7 +68,7 @@ record SteppedPiece(List<double[]> cylinders, Seen view, Look look) {
                 }
             }
         }
-        double[][] round = ViewFitTest.everyPixel(corners);
+        double[][] round = HullContour.everyPixel(corners);
         SplittableRandom dice = new SplittableRandom(4);
         for (double[] line : round) {
             for (int i = 0; i < line.length; i++) {

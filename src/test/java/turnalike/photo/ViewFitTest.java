@@ -4,10 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -20,6 +18,8 @@ class ViewFitTest {
     private static final int HEIGHT = 900;
 
     private static final double FOCAL = 1280;
+
+    private static final Sight.AxisLine AXIS = new Sight.AxisLine(WIDTH / 2.0, HEIGHT / 2.0, 0.1);
 
     /** Half the length and the radius, over the distance from the camera. */
     private static final double HALF = 0.34;
@@ -51,70 +51,14 @@ class ViewFitTest {
     /** Seen through a lens of so many pixels, of which so much is known. */
     static ViewFit.View fit(List<double[]> circles, double focal, double leanDegrees, double noise, FocalGuess guess)
             throws Unsure {
-        Sight.AxisLine axis = new Sight.AxisLine(WIDTH / 2.0, HEIGHT / 2.0, 0.1);
-        Sight sight = new Sight(focal, WIDTH, HEIGHT, axis, Math.toRadians(leanDegrees));
-        List<double[]> points = new ArrayList<>();
-        for (double[] circle : circles) {
-            for (int k = 0; k < 720; k++) {
-                double turn = 2 * Math.PI * k / 720;
-                double depth = 1 - circle[1] * Math.sin(turn);
-                PixelPoint point = sight.pixel(circle[0] / depth, circle[1] * Math.cos(turn) / depth);
-                points.add(new double[] {point.x(), point.y()});
-            }
-        }
-        double[][] round = everyPixel(hull(points));
-        SplittableRandom dice = new SplittableRandom(8);
-        for (double[] line : round) {
-            for (int i = 0; i < line.length; i++) {
-                line[i] += noise * dice.nextGaussian();
-            }
-        }
+        double[][] round = HullContour.of(circles, sight(focal, leanDegrees), noise);
         return new ViewFit(
                         round[0], round[1], new double[round[0].length], WIDTH, HEIGHT, guess, ViewFit.TiltGuess.BY_EYE)
-                .fit(axis);
+                .fit(AXIS);
     }
 
-    /** Andrew's chain, the points in order round. */
-    private static List<double[]> hull(List<double[]> points) {
-        points.sort(Comparator.<double[]>comparingDouble(p -> p[0]).thenComparingDouble(p -> p[1]));
-        List<double[]> whole = new ArrayList<>();
-        for (int side = 0; side < 2; side++) {
-            List<double[]> half = new ArrayList<>();
-            for (int i = 0; i < points.size(); i++) {
-                double[] p = points.get(side == 0 ? i : points.size() - 1 - i);
-                while (half.size() > 1 && turns(half.get(half.size() - 2), half.get(half.size() - 1), p) <= 0) {
-                    half.remove(half.size() - 1);
-                }
-                half.add(p);
-            }
-            whole.addAll(half.subList(0, half.size() - 1));
-        }
-        return whole;
-    }
-
-    private static double turns(double[] a, double[] b, double[] c) {
-        return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
-    }
-
-    static double[][] everyPixel(List<double[]> corners) {
-        List<double[]> out = new ArrayList<>();
-        double left = 0;
-        for (int i = 0; i < corners.size(); i++) {
-            double[] a = corners.get(i);
-            double[] b = corners.get((i + 1) % corners.size());
-            double length = Math.hypot(b[0] - a[0], b[1] - a[1]);
-            double at = left;
-            for (; at < length; at++) {
-                out.add(new double[] {a[0] + at / length * (b[0] - a[0]), a[1] + at / length * (b[1] - a[1])});
-            }
-            left = at - length;
-        }
-        double[][] lines = new double[2][out.size()];
-        for (int i = 0; i < lines[0].length; i++) {
-            lines[0][i] = out.get(i)[0];
-            lines[1][i] = out.get(i)[1];
-        }
-        return lines;
+    private static Sight sight(double focal, double leanDegrees) {
+        return new Sight(focal, WIDTH, HEIGHT, AXIS, Math.toRadians(leanDegrees));
     }
 
     @ParameterizedTest
@@ -179,7 +123,7 @@ class ViewFitTest {
 
     @Test
     void a_rounding_is_told_from_a_chamfer_by_its_swing() throws Unsure {
-        ViewFit.View view = fit(rounded(0.5), 1, 0.15);
+        ViewFit.View view = fit(rounded(0.5), 1, 0.05);
         SquaredContour contour = view.contour();
         EndCap chamfered = EndCap.of(contour, true, EndEdge.chamfered(0.2));
         EndCap rounded = EndCap.of(contour, true, EndEdge.rounded(0.5));

@@ -1,0 +1,97 @@
+package turnalike.photo;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleFunction;
+
+/**
+ * How wide the chamfer or the rounding of an end's rim is, by which of all explains the contour best. The face tells little of it, as wide and narrow ones bulge
+ * much alike, each in a view of its own; where the outline turns into the flank tells more.
+ */
+final class BrokenRim {
+    /** Such a rim is looked for in so many such steps of the radius right behind the end. */
+    private static final double CHAMFER_STEP = 0.03;
+
+    private static final int CHAMFERS = 14;
+
+    private static final double ROUND_STEP = 0.05;
+
+    private static final int ROUNDS = 20;
+
+    /** One that fits by so much worse than a sharp rim, as a log, need not be asked further. */
+    private static final double BROKEN = Math.log(1.15);
+
+    /** What an end costs, as such a log, that bulges as no view would have it. */
+    private static final double UNLIKELY = 3;
+
+    /** So many steps of what was tried, what is looked for is unsure by at most. */
+    private static final double MOST_OPEN = 3;
+
+    /** A log that bends by no more than this near its least leaves the rim as open as may be. */
+    private static final double LEAST_BEND = 1e-4;
+
+    private BrokenRim() {}
+
+    /** What the rim of an end may be: sharp first, then chamfered and rounded as fits best, if either fits better. */
+    static List<EndEdge> kinds(SquaredContour contour, boolean start) {
+        double sharp = astray(EndCap.of(contour, start, EndEdge.SHARP));
+        List<EndEdge> edges = new ArrayList<>(List.of(EndEdge.SHARP));
+        chamfered(contour, start, sharp).ifPresent(edges::add);
+        rounded(contour, start, sharp).ifPresent(edges::add);
+        return edges;
+    }
+
+    /** The same kind of edge as it is measured in another view; sharp where none such is seen there. */
+    static EndEdge again(SquaredContour contour, boolean start, EndEdge known) {
+        if (known.isSharp()) {
+            return known;
+        }
+        double sharp = astray(EndCap.of(contour, start, EndEdge.SHARP));
+        return (known.round() > 0 ? rounded(contour, start, sharp) : chamfered(contour, start, sharp))
+                .orElse(EndEdge.SHARP);
+    }
+
+    private static Optional<EndEdge> chamfered(SquaredContour contour, boolean start, double sharp) {
+        return best(contour, start, EndEdge::chamfered, CHAMFER_STEP, CHAMFERS, sharp);
+    }
+
+    private static Optional<EndEdge> rounded(SquaredContour contour, boolean start, double sharp) {
+        return best(contour, start, EndEdge::rounded, ROUND_STEP, ROUNDS, sharp);
+    }
+
+    private static double astray(EndCap cap) {
+        return cap.astray() + (cap.isLikely() ? 0 : UNLIKELY);
+    }
+
+    /** That of such edges which fits best, unless a sharp one does. */
+    private static Optional<EndEdge> best(
+            SquaredContour contour, boolean start, DoubleFunction<EndEdge> edge, double step, int count, double sharp) {
+        EndCap[] caps = new EndCap[count + 1];
+        double[] astray = new double[count + 1];
+        int least = count;
+        caps[0] = EndCap.face(contour, start, EndEdge.SHARP);
+        astray[0] = sharp;
+        for (int k = count; k > 0; k--) {
+            caps[k] = EndCap.of(contour, start, edge.apply(Math.min(1, step * k)));
+            astray[k] = astray(caps[k]);
+            least = astray[k] < astray[least] ? k : least;
+        }
+        boolean isSharp = least == 1 && sharp < astray[1];
+        if (isSharp || !(astray[least] < BROKEN + sharp)) {
+            return Optional.empty();
+        }
+        if (least == count) {
+            return step * count < 1 ? Optional.empty() : Optional.of(edge.apply(1));
+        }
+        double bend = astray[least - 1] - 2 * astray[least] + astray[least + 1];
+        double within = bend > 0 ? 0.5 * (astray[least - 1] - astray[least + 1]) / bend : 0;
+        // Twice the log for each point is the cost, so its bend tells how far the rim may be another.
+        double points = RimChoice.POINTS * caps[least].behind() * contour.sight().focal();
+        double spread = 1 / Math.sqrt(points * Math.max(LEAST_BEND, bend));
+        double turns = (caps[least + 1].disagreement() - caps[least - 1].disagreement()) / 2;
+        double open = Math.abs(turns) * Math.min(MOST_OPEN, spread);
+        return Optional.of(edge.apply(step * (least + Math.max(-0.5, Math.min(0.5, within))))
+                .opened(open));
+    }
+}
