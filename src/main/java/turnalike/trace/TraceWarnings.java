@@ -55,7 +55,9 @@ public final class TraceWarnings {
         if (!hidden.isEmpty()) {
             String where = hidden.stream()
                     .map(each -> "%s to %s"
-                            .formatted(each.from().format(units), each.to().format(units)))
+                            .formatted(
+                                    each.from().format(units).replace(" " + units.symbol(), ""),
+                                    each.to().format(units)))
                     .collect(Collectors.joining(", "));
             out.add("Nothing was seen of %s: thicker parts stand before it.".formatted(where));
         }
