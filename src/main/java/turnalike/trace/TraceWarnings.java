@@ -59,7 +59,7 @@ public final class TraceWarnings {
                                     each.from().format(units).replace(" " + units.symbol(), ""),
                                     each.to().format(units)))
                     .collect(Collectors.joining(", "));
-            out.add("Nothing was seen of %s: thicker parts stand before it.".formatted(where));
+            out.add("Not seen behind thicker parts: %s.".formatted(where));
         }
         double beside = total(original.profile().hidden()) - total(hidden);
         if (beside > LEAST_BESIDE_MM) {
