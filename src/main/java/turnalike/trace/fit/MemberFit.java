@@ -51,7 +51,7 @@ public final class MemberFit {
         Found found = found(original, snap, true);
         return new TracedRows(
                 found.run(),
-                RowDoubts.of(found.data(), found.parts()),
+                RowDoubts.of(found.data(), found.parts(), perSize(found.data())),
                 RowDoubts.stray(found.data(), found.parts()));
     }
 
